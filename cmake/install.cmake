@@ -1,0 +1,19 @@
+# Headers, a CMake package and a pkg-config file. All of it is text, so all of it goes under share/ and fits any machine.
+include(CMakePackageConfigHelpers)
+include(GNUInstallDirs)
+set(package_dir "${CMAKE_INSTALL_DATADIR}/cmake/turncloth")
+
+install(TARGETS turncloth EXPORT turncloth_targets FILE_SET HEADERS DESTINATION "${CMAKE_INSTALL_INCLUDEDIR}")
+install(EXPORT turncloth_targets NAMESPACE turncloth:: FILE turncloth-targets.cmake DESTINATION "${package_dir}")
+
+# Before 1.0 a new minor version may break its users.
+write_basic_package_version_file("${PROJECT_BINARY_DIR}/turncloth-config-version.cmake"
+    COMPATIBILITY SameMinorVersion ARCH_INDEPENDENT)
+install(FILES cmake/turncloth-config.cmake "${PROJECT_BINARY_DIR}/turncloth-config-version.cmake"
+    DESTINATION "${package_dir}")
+
+# The prefix is worked out from where the file lies, so that an installed tree may be moved.
+file(RELATIVE_PATH pc_to_prefix "/prefix/${CMAKE_INSTALL_DATADIR}/pkgconfig" "/prefix")
+configure_file(cmake/turncloth.pc.in turncloth.pc @ONLY)
+install(FILES "${PROJECT_BINARY_DIR}/turncloth.pc" DESTINATION "${CMAKE_INSTALL_DATADIR}/pkgconfig")
+install(FILES LICENSE DESTINATION "${CMAKE_INSTALL_DATADIR}/licenses/turncloth")

@@ -1,0 +1,10 @@
+#!/bin/sh
+# sh cmake/test.sh: installs what is missing, builds the tests and runs the fast ones.
+set -eu
+cd "$(dirname "$0")/.."
+. cmake/packages.sh
+
+need_packages g++ cmake ninja-build libboost-dev doctest-dev libgmp-dev libcli11-dev nlohmann-json3-dev
+cmake -S . -B build/test -G Ninja -DCMAKE_CXX_FLAGS=-O1 -DTURNCLOTH_BENCH=OFF
+cmake --build build/test
+ctest --test-dir build/test -LE slow -j "$(nproc)" --no-tests=error --output-on-failure "$@"

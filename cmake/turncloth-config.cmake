@@ -1,0 +1,5 @@
+include(CMakeFindDependencyMacro)
+if(NOT TARGET Boost::headers)
+    find_dependency(Boost 1.74)
+endif()
+include("${CMAKE_CURRENT_LIST_DIR}/turncloth-targets.cmake")
