@@ -1,0 +1,3 @@
+// Must be refused: it fails for another reason than the misuse.
+// must-say: nowhere.hpp
+#include <nowhere.hpp>

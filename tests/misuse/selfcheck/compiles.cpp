@@ -1,0 +1,3 @@
+// Must be refused: the misuse compiles.
+// must-say: anything
+int x = 0;

@@ -1,0 +1,20 @@
+// Must be refused: a directive is misspelt.
+// must-say: apples and pears do not add
+// must-mention: apples
+struct apple {};
+struct pear {};
+template <class T>
+constexpr bool is_apple = false;
+template <>
+inline constexpr bool is_apple<apple> = true;
+template <class T>
+void add(T) {
+    static_assert(is_apple<T>, "apples and pears do not add");
+}
+void use() {
+#ifdef MISUSE
+    add(pear{});
+#else
+    add(apple{});
+#endif
+}
