@@ -4,7 +4,8 @@
 //     constexpr library_version version                                            for code
 //
 //     static_assert(turncloth::version.major_number == TURNCLOTH_VERSION_MAJOR);
-#pragma once
+#ifndef TURNCLOTH_VERSION_HPP
+#define TURNCLOTH_VERSION_HPP
 
 #define TURNCLOTH_VERSION_MAJOR 0
 #define TURNCLOTH_VERSION_MINOR 1
@@ -22,3 +23,5 @@ struct library_version {
 inline constexpr library_version version{TURNCLOTH_VERSION_MAJOR, TURNCLOTH_VERSION_MINOR, TURNCLOTH_VERSION_PATCH};
 
 } // namespace turncloth
+
+#endif
