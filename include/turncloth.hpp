@@ -1,0 +1,16 @@
+// turncloth: sewn rectangles worked out exactly. This one include brings the whole library; see README.md for a first use.
+#ifndef TURNCLOTH_HPP
+#define TURNCLOTH_HPP
+
+#include <turncloth/measure/error.hpp>
+#include <turncloth/measure/fraction.hpp>
+#include <turncloth/measure/irrational.hpp>
+#include <turncloth/measure/length.hpp>
+#include <turncloth/measure/place.hpp>
+#include <turncloth/measure/please.hpp>
+#include <turncloth/measure/read.hpp>
+#include <turncloth/measure/rounding.hpp>
+#include <turncloth/measure/working.hpp>
+#include <turncloth/measure/write.hpp>
+
+#endif

@@ -1,0 +1,89 @@
+// A place is not a length: it is a length from somewhere.
+//
+//   place<Datum, U>                        measured from Datum (an empty type that names an edge or a line)
+//   at<Datum>(l)                           the place l from the datum
+//   place + length   place - place         a place; a length (as a time point and a duration)
+//   remeasured<To>(p, offset)              the same spot from another datum, which lies `offset` from the old one
+//
+//   struct table_end {};                                  // a layer that knows of cloth names its own datums
+//   auto pin = at<table_end>("4"_in) + "1 1/2"_in;         // 5 1/2 in from the table's end
+//
+// Two places do not add, and places from different datums neither subtract nor compare: the compiler says what to
+// write.
+#ifndef TURNCLOTH_MEASURE_PLACE_HPP
+#define TURNCLOTH_MEASURE_PLACE_HPP
+
+#include <turncloth/measure/length.hpp>
+
+#include <compare>
+
+namespace turncloth {
+
+template <class Datum, length_unit Unit>
+class place {
+public:
+    using datum = Datum;
+    using unit = Unit;
+
+    /// The datum itself.
+    constexpr place() = default;
+    constexpr explicit place(length<Unit> from_datum) : from_datum_(from_datum) {}
+
+    constexpr length<Unit> from_datum() const { return from_datum_; }
+
+    friend constexpr bool operator==(const place& a, const place& b) { return a.from_datum_ == b.from_datum_; }
+    friend constexpr std::strong_ordering operator<=>(const place& a, const place& b) {
+        return a.from_datum_.value() <=> b.from_datum_.value();
+    }
+
+    friend constexpr place operator+(const place& p, length<Unit> l) { return place(p.from_datum_ + l); }
+    friend constexpr place operator+(length<Unit> l, const place& p) { return p + l; }
+    friend constexpr place operator-(const place& p, length<Unit> l) { return place(p.from_datum_ - l); }
+    friend constexpr length<Unit> operator-(const place& a, const place& b) { return a.from_datum_ - b.from_datum_; }
+
+private:
+    length<Unit> from_datum_;
+};
+
+template <class Datum, length_unit Unit>
+constexpr place<Datum, Unit> at(length<Unit> from_datum) {
+    return place<Datum, Unit>(from_datum);
+}
+
+/// The same spot measured from `To`, which lies `offset` from the old datum in the direction in which places grow.
+template <class To, class From, length_unit Unit>
+constexpr place<To, Unit> remeasured(const place<From, Unit>& p, length<Unit> offset) {
+    return place<To, Unit>(p.from_datum() - offset);
+}
+
+/// The same place in another unit, exactly.
+template <length_unit To, class Datum, length_unit From>
+constexpr place<Datum, To> as(const place<Datum, From>& p) {
+    return place<Datum, To>(as<To>(p.from_datum()));
+}
+
+namespace detail {
+template <class A, class B>
+concept different_datums = !std::same_as<A, B>;
+using remeasure_first = please::remeasure_one_place_first_since_the_two_are_measured_from_different_datums;
+} // namespace detail
+
+template <class A, class B, class U, class V,
+          class Please = please::subtract_two_places_or_add_a_length_to_a_place_but_do_not_add_two_places>
+void operator+(const place<A, U>&, const place<B, V>&) = delete;
+
+template <class A, class B, class U, class Please = detail::remeasure_first>
+    requires detail::different_datums<A, B>
+void operator-(const place<A, U>&, const place<B, U>&) = delete;
+
+template <class A, class B, class U, class Please = detail::remeasure_first>
+    requires detail::different_datums<A, B>
+bool operator==(const place<A, U>&, const place<B, U>&) = delete;
+
+template <class A, class B, class U, class Please = detail::remeasure_first>
+requires detail::different_datums<A, B> std::strong_ordering operator<=>(const place<A, U>&,
+                                                                         const place<B, U>&) = delete;
+
+} // namespace turncloth
+
+#endif

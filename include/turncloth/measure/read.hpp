@@ -1,0 +1,331 @@
+// Reading measurements as people write them.
+//
+//   read_fraction(text)     "12", "12 1/2", "12-1/2", "12½", "12.5", "31,75", "-3/4"            a number alone
+//   read_length<U>(text)    the same with or without a unit, `U` where none is written, and sums: "5' 3 1/2\"", "1 yd 4
+//   in"
+//
+//   read_length<inch>(" 12-1/2\" ") == "12 1/2"_in;   read_length<inch>("31,75 cm") == "12 1/2"_in;
+//
+// Units: in inch inches " ″ ''   ft foot feet ' ′   yd yard yards   mm cm m and their names, capitals allowed. A comma
+// is a decimal comma. Nothing is rounded and nothing is guessed: "1,000" could be one or a thousand, so it is refused.
+// Both functions are constexpr and throw text_error, which says at which character the text fails and why, or
+// overflow_error where a sum does not fit. A literal with a mistake in it does not compile.
+#ifndef TURNCLOTH_MEASURE_READ_HPP
+#define TURNCLOTH_MEASURE_READ_HPP
+
+#include <turncloth/measure/length.hpp>
+
+#include <array>
+#include <cstdint>
+#include <string_view>
+
+namespace turncloth {
+
+namespace detail {
+
+struct vulgar {
+    std::string_view character;
+    fraction value;
+};
+
+// The vulgar fractions of ISO/IEC 10646 (Latin-1 Supplement and Number Forms), as UTF-8.
+inline constexpr std::array<vulgar, 18> vulgar_fractions = {{
+    {"\u00BC", {1, 4}},
+    {"\u00BD", {1, 2}},
+    {"\u00BE", {3, 4}},
+    {"\u2150", {1, 7}},
+    {"\u2151", {1, 9}},
+    {"\u2152", {1, 10}},
+    {"\u2153", {1, 3}},
+    {"\u2154", {2, 3}},
+    {"\u2155", {1, 5}},
+    {"\u2156", {2, 5}},
+    {"\u2157", {3, 5}},
+    {"\u2158", {4, 5}},
+    {"\u2159", {1, 6}},
+    {"\u215A", {5, 6}},
+    {"\u215B", {1, 8}},
+    {"\u215C", {3, 8}},
+    {"\u215D", {5, 8}},
+    {"\u215E", {7, 8}},
+}};
+
+struct unit_spelling {
+    std::string_view text;
+    fraction inches;
+};
+
+template <class Unit>
+inline constexpr fraction inches_in = unit_facts<Unit>::inches;
+
+// Within one first letter the longer spellings come first, so that the first match is the longest.
+inline constexpr std::array<unit_spelling, 30> unit_spellings = {{
+    {"inches", 1},
+    {"inch", 1},
+    {"in", 1},
+    {"\"", 1},
+    {"''", 1},
+    {"\u2033", 1},
+    {"\u201D", 1},
+    {"feet", 12},
+    {"foot", 12},
+    {"ft", 12},
+    {"'", 12},
+    {"\u2032", 12},
+    {"\u2019", 12},
+    {"yards", 36},
+    {"yard", 36},
+    {"yds", 36},
+    {"yd", 36},
+    {"millimetres", inches_in<millimetre>},
+    {"millimetre", inches_in<millimetre>},
+    {"millimeters", inches_in<millimetre>},
+    {"millimeter", inches_in<millimetre>},
+    {"mm", inches_in<millimetre>},
+    {"centimetres", inches_in<centimetre>},
+    {"centimetre", inches_in<centimetre>},
+    {"centimeters", inches_in<centimetre>},
+    {"centimeter", inches_in<centimetre>},
+    {"cm", inches_in<centimetre>},
+    {"metres", inches_in<metre>},
+    {"metre", inches_in<metre>},
+    {"m", inches_in<metre>},
+}};
+
+constexpr bool is_digit(char c) noexcept { return c >= '0' && c <= '9'; }
+constexpr char lower(char c) noexcept { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
+constexpr bool is_letter(char c) noexcept { return lower(c) >= 'a' && lower(c) <= 'z'; }
+
+/// Reads one text from left to right; `at_` is the place of the next byte.
+class measure_reader {
+public:
+    constexpr explicit measure_reader(std::string_view text) noexcept : text_(text) {}
+
+    /// A number that fills the text.
+    constexpr fraction number_alone() {
+        const bool negative = sign();
+        const fraction size = number();
+        skip_space();
+        if (!done())
+            fail("expected nothing after the number");
+        return negative ? -size : size;
+    }
+
+    /// A sum of numbers with units, from the larger to the smaller, in inches.
+    constexpr fraction length_in_inches(fraction inches_without_unit) {
+        const bool negative = sign();
+        fraction total = 0, smallest = 0;
+        do {
+            const fraction size = number();
+            skip_space();
+            const std::size_t unit_at = at_;
+            const fraction named = unit();
+            if (named == 0 && !done())
+                fail("expected a unit (in, ft, yd, mm, cm, m) or the end");
+            if (named == 0 && smallest != 0)
+                fail("expected the unit of the last number");
+            if (smallest != 0 && named >= smallest)
+                fail("in a sum, each unit must be smaller than the one before it", unit_at);
+            smallest = named == 0 ? inches_without_unit : named;
+            total += size * smallest;
+            skip_space();
+        } while (!done());
+        return negative ? -total : total;
+    }
+
+private:
+    [[noreturn]] void fail(const char* reason, std::size_t position) const {
+        refuse<text_error>(text_, position, std::string(reason));
+    }
+    [[noreturn]] void fail(const char* reason) const { fail(reason, at_); }
+
+    constexpr bool done() const noexcept { return at_ == text_.size(); }
+    constexpr char next() const noexcept { return done() ? '\0' : text_[at_]; }
+    constexpr bool digit_next() const noexcept { return is_digit(next()); }
+
+    constexpr bool take(std::string_view token) noexcept {
+        if (text_.substr(at_, token.size()) != token)
+            return false;
+        at_ += token.size();
+        return true;
+    }
+
+    /// Blanks of ASCII, and the no-break, thin and narrow no-break spaces that typesetters put before a unit.
+    constexpr void skip_space() noexcept {
+        while (take(" ") || take("\t") || take("\r") || take("\n") || take("\u00A0") || take("\u2009") ||
+               take("\u202F")) {
+        }
+    }
+
+    constexpr bool sign() {
+        skip_space();
+        const bool negative = take("-") || take("\u2212");
+        if (!negative)
+            take("+");
+        skip_space();
+        return negative;
+    }
+
+    /// A run of digits as digits / scale, where scale is 10 to the number of digits.
+    struct run {
+        std::int64_t digits = 0;
+        std::int64_t scale = 1;
+        int count = 0;
+    };
+
+    constexpr run digits() {
+        run r;
+        for (; digit_next(); ++at_, ++r.count)
+            append(r, text_[at_]);
+        return r;
+    }
+
+    constexpr void append(run& r, char digit) const {
+        if (__builtin_mul_overflow(r.digits, 10, &r.digits) ||
+            __builtin_add_overflow(r.digits, digit - '0', &r.digits) || __builtin_mul_overflow(r.scale, 10, &r.scale))
+            fail("more digits than 64 bits hold");
+    }
+
+    constexpr fraction number() {
+        if (const fraction lone = vulgar_fraction(); lone != 0)
+            return lone;
+        if (next() == '.' || next() == ',')
+            return decimal({});
+        if (!digit_next())
+            fail("expected a number");
+        const run whole = digits();
+        if (next() == '.' || next() == ',')
+            return decimal(whole);
+        if (slash())
+            return over(whole.digits);
+        return fraction(whole.digits) + fraction_after_whole();
+    }
+
+    constexpr bool slash() noexcept { return take("/") || take("\u2044"); }
+
+    /// The value of a vulgar fraction character, or 0 where none follows.
+    constexpr fraction vulgar_fraction() noexcept {
+        for (const vulgar& v : vulgar_fractions)
+            if (take(v.character))
+                return v.value;
+        return 0;
+    }
+
+    constexpr fraction over(std::int64_t above) {
+        const std::size_t start = at_;
+        if (!digit_next())
+            fail("expected a denominator after the '/'");
+        const run below = digits();
+        if (below.digits == 0)
+            fail("a denominator must not be zero", start);
+        return {above, below.digits};
+    }
+
+    /// What makes a whole number a mixed one: "½", " ½", " 1/2" or "-1/2". Leaves the place as it was, and gives 0,
+    /// where a unit or the end follows instead.
+    constexpr fraction fraction_after_whole() {
+        const std::size_t start = at_;
+        if (const fraction joined = vulgar_fraction(); joined != 0)
+            return joined;
+        skip_space();
+        if (const fraction spaced = vulgar_fraction(); spaced != 0)
+            return spaced;
+        const bool hyphen = take("-");
+        const std::size_t fraction_start = at_;
+        if (!digit_next()) {
+            if (hyphen)
+                fail("expected a fraction after the hyphen");
+            at_ = start;
+            return 0;
+        }
+        const run above = digits();
+        if (!slash())
+            fail("expected a '/' to make this number a fraction, or a unit before it", fraction_start);
+        const fraction part = over(above.digits);
+        if (part >= 1)
+            fail("the fraction of a mixed number must be less than one", fraction_start);
+        return part;
+    }
+
+    constexpr fraction decimal(run whole) {
+        const std::size_t mark = at_;
+        const bool comma = next() == ',';
+        ++at_;
+        if (!digit_next())
+            fail("expected a digit after the decimal mark");
+        const run part = digits();
+        if (next() == '.' || next() == ',')
+            fail("a number has only one decimal mark");
+        if (comma && part.count == 3 && whole.digits != 0)
+            fail("a comma before three digits may mean thousands or thousandths: write the number without it", mark);
+        return fraction(whole.digits) + fraction(part.digits, part.scale);
+    }
+
+    /// The size in inches of the unit that follows, or 0 where none does.
+    constexpr fraction unit() {
+        for (const unit_spelling& spelling : unit_spellings)
+            if (take_word(spelling.text))
+                return spelling.inches;
+        return 0;
+    }
+
+    constexpr bool take_word(std::string_view word) noexcept {
+        if (text_.size() - at_ < word.size())
+            return false;
+        for (std::size_t i = 0; i < word.size(); ++i)
+            if (lower(text_[at_ + i]) != word[i])
+                return false;
+        const std::size_t end = at_ + word.size();
+        const bool word_goes_on = is_letter(word.back()) && end < text_.size() && is_letter(text_[end]);
+        if (word_goes_on)
+            return false;
+        at_ = end;
+        if (is_letter(word.back()))
+            take("."); // as in "3 in."
+        return true;
+    }
+
+    std::string_view text_;
+    std::size_t at_ = 0;
+};
+
+} // namespace detail
+
+/// A number without a unit, as people write it. Throws text_error or overflow_error.
+constexpr fraction read_fraction(std::string_view text) { return detail::measure_reader(text).number_alone(); }
+
+/// A length as people write it, exactly, in the unit asked for; a number without a unit is taken to be in that unit.
+/// Throws text_error or overflow_error.
+template <length_unit Unit>
+constexpr length<Unit> read_length(std::string_view text) {
+    constexpr fraction inches = unit_facts<Unit>::inches;
+    return length_of<Unit>(detail::measure_reader(text).length_in_inches(inches) / inches);
+}
+
+/// Literals, to be had with `using namespace turncloth::literals`: 12_in, 12.5_in, "12 1/2"_in, 30_cm, "31,75"_cm.
+/// The digits are read as written, so that 0.1_cm is one tenth exactly; a mistake in one does not compile.
+inline namespace literals {
+
+consteval length<inch> operator""_in(const char* digits) { return read_length<inch>(digits); }
+consteval length<foot> operator""_ft(const char* digits) { return read_length<foot>(digits); }
+consteval length<yard> operator""_yd(const char* digits) { return read_length<yard>(digits); }
+consteval length<millimetre> operator""_mm(const char* digits) { return read_length<millimetre>(digits); }
+consteval length<centimetre> operator""_cm(const char* digits) { return read_length<centimetre>(digits); }
+consteval length<metre> operator""_m(const char* digits) { return read_length<metre>(digits); }
+
+consteval length<inch> operator""_in(const char* text, std::size_t n) { return read_length<inch>({text, n}); }
+consteval length<foot> operator""_ft(const char* text, std::size_t n) { return read_length<foot>({text, n}); }
+consteval length<yard> operator""_yd(const char* text, std::size_t n) { return read_length<yard>({text, n}); }
+consteval length<millimetre> operator""_mm(const char* text, std::size_t n) {
+    return read_length<millimetre>({text, n});
+}
+consteval length<centimetre> operator""_cm(const char* text, std::size_t n) {
+    return read_length<centimetre>({text, n});
+}
+consteval length<metre> operator""_m(const char* text, std::size_t n) { return read_length<metre>({text, n}); }
+
+} // namespace literals
+
+} // namespace turncloth
+
+#endif

@@ -1,0 +1,120 @@
+// A figure that carries its own working.
+//
+//   figure<U>                          a length that is the sum of its terms; value(), terms()
+//   f.plus(l, "what")                  one more term
+//   f.plus_times(n, {a, b}, "what")    n times (a + b), for equal takes on both sides
+//   to_text(f)                         "12 in = 10 in finished + 2 x (1/2 + 1/2) in self-binding"
+//
+//   auto cut = figure<inch>().plus("10"_in, "finished").plus_times(2, {"1/2"_in, "1/2"_in}, "hem");
+//
+// The value is computed from the terms and from nothing else, so a printed working can never disagree with its figure.
+// Nothing is allocated: a figure has room for eight terms of up to four parts, and names are not copied, so they must
+// be literals or outlive the figure.
+#ifndef TURNCLOTH_MEASURE_WORKING_HPP
+#define TURNCLOTH_MEASURE_WORKING_HPP
+
+#include <turncloth/measure/write.hpp>
+
+#include <array>
+#include <cstddef>
+#include <initializer_list>
+#include <span>
+#include <string>
+#include <string_view>
+
+namespace turncloth {
+
+/// times x (part + part + ...) of something. `times` below zero is taken off.
+template <length_unit Unit>
+class term {
+public:
+    constexpr term() = default;
+    constexpr term(fraction times, std::span<const length<Unit>> parts, std::string_view what)
+        : times_(times), count_(parts.size()), what_(what) {
+        if (parts.size() > parts_.size())
+            detail::refuse<range_error>("a term of a working has at most 4 parts: " + std::to_string(parts.size()) +
+                                        " were given");
+        for (std::size_t i = 0; i < parts.size(); ++i)
+            parts_[i] = parts[i];
+    }
+
+    constexpr fraction times() const { return times_; }
+    constexpr std::span<const length<Unit>> parts() const { return {parts_.data(), count_}; }
+    constexpr std::string_view what() const { return what_; }
+    constexpr length<Unit> value() const {
+        length<Unit> sum;
+        for (const length<Unit>& part : parts())
+            sum += part;
+        return sum * times_;
+    }
+
+private:
+    fraction times_ = 1;
+    std::array<length<Unit>, 4> parts_{};
+    std::size_t count_ = 0;
+    std::string_view what_;
+};
+
+template <length_unit Unit>
+class figure {
+public:
+    constexpr figure() = default;
+
+    /// Adds one term. Throws range_error for a ninth.
+    constexpr figure& plus(const term<Unit>& t) {
+        if (count_ == terms_.size())
+            detail::refuse<range_error>("a working has at most 8 terms");
+        terms_[count_++] = t;
+        return *this;
+    }
+    constexpr figure& plus(length<Unit> l, std::string_view what) { return plus_times(1, {l}, what); }
+    constexpr figure& plus_times(fraction times, std::initializer_list<length<Unit>> parts, std::string_view what) {
+        return plus(term<Unit>(times, {parts.begin(), parts.size()}, what));
+    }
+
+    constexpr std::span<const term<Unit>> terms() const { return {terms_.data(), count_}; }
+    constexpr length<Unit> value() const {
+        length<Unit> sum;
+        for (const term<Unit>& t : terms())
+            sum += t.value();
+        return sum;
+    }
+
+private:
+    std::array<term<Unit>, 8> terms_{};
+    std::size_t count_ = 0;
+};
+
+namespace detail {
+
+template <length_unit Unit, class Write>
+std::string term_text(const term<Unit>& t, Write write) {
+    std::string sum;
+    for (const length<Unit>& part : t.parts())
+        sum += (sum.empty() ? "" : " + ") + write(part);
+    if (t.parts().size() > 1)
+        sum = "(" + sum + ")";
+    std::string text = abs(t.times()) == 1 ? sum : to_text(abs(t.times())) + " x " + sum;
+    text += " " + std::string(unit_name<Unit>);
+    return t.what().empty() ? text : text + " " + std::string(t.what());
+}
+
+} // namespace detail
+
+/// The working on one line, exact.
+template <length_unit Unit>
+std::string to_text(const figure<Unit>& f) {
+    std::string text = to_text(f.value()) + " =";
+    bool first = true;
+    for (const term<Unit>& t : f.terms()) {
+        const bool taken_off = t.times() < 0;
+        text += first ? (taken_off ? " -" : " ") : (taken_off ? " - " : " + ");
+        text += detail::term_text(t, number_text<Unit>);
+        first = false;
+    }
+    return text;
+}
+
+} // namespace turncloth
+
+#endif

@@ -1,0 +1,130 @@
+// Writing measurements as people read them.
+//
+//   to_text(x)            "12 1/2", "-3/4", "7"                a mixed number, exact
+//   to_text(l)            "12 1/2 in", "31.75 cm"              exact: read_length reads back what it was
+//   to_text(l, ruler)     "12 1/2 in", "31.8 cm", "12 1/2 in (31.8 cm)"   rounded to the graduations of the ruler
+//   out << x   out << l   as to_text(x), to_text(l)
+//
+//   to_text("31.75"_cm) == "31.75 cm";   to_text("31.75"_cm, {.shows = edition::both}) == "12 1/2 in (31.8 cm)";
+//
+// Both figures of a pair are computed from the exact length, neither from the other's rounded figure.
+#ifndef TURNCLOTH_MEASURE_WRITE_HPP
+#define TURNCLOTH_MEASURE_WRITE_HPP
+
+#include <turncloth/measure/length.hpp>
+#include <turncloth/measure/rounding.hpp>
+
+#include <iosfwd>
+#include <string>
+
+namespace turncloth {
+
+/// Which units a text is written in.
+enum class edition { inches, centimetres, both };
+
+/// The graduations that a text is rounded to, and the units it shows.
+struct ruler {
+    edition shows = edition::both;
+    length<inch> inches = length_of<inch>({1, 16});
+    length<centimetre> centimetres = length_of<centimetre>({1, 10});
+    ties halfway = ties::to_even;
+};
+
+/// The ruler whose inch scale is divided into `largest_denominator` parts.
+constexpr ruler inch_ruler(std::int64_t largest_denominator) {
+    return {.shows = edition::inches, .inches = length_of<inch>(reciprocal(fraction(largest_denominator)))};
+}
+
+/// A mixed number in lowest terms; the sign stands once, before everything.
+inline std::string to_text(fraction x) {
+    const std::uint64_t size = detail::magnitude(numerator(x));
+    const auto under = static_cast<std::uint64_t>(denominator(x));
+    std::string text = numerator(x) < 0 ? "-" : "";
+    if (size >= under || size == 0)
+        text += std::to_string(size / under);
+    if (under == 1)
+        return text;
+    if (size >= under)
+        text += ' ';
+    return text + std::to_string(size % under) + '/' + std::to_string(under);
+}
+
+namespace detail {
+
+/// The digits after the point that write a fraction exactly, or -1 where none do (a prime factor other than 2 and 5) or
+/// where more than 18 would be needed.
+constexpr int exact_decimals(std::int64_t denominator) noexcept {
+    int twos = 0, fives = 0;
+    for (; denominator % 2 == 0; denominator /= 2)
+        ++twos;
+    for (; denominator % 5 == 0; denominator /= 5)
+        ++fives;
+    const int digits = twos > fives ? twos : fives;
+    return denominator == 1 && digits <= 18 ? digits : -1;
+}
+
+/// A decimal with its trailing zeros left off, or a mixed number where no decimal is exact.
+inline std::string to_decimal_text(fraction x) {
+    const int digits = exact_decimals(denominator(x));
+    if (digits < 0)
+        return to_text(x);
+    std::uint64_t scale = 1;
+    for (int i = 0; i < digits; ++i)
+        scale *= 10;
+    const std::uint64_t size = magnitude(numerator(x)), under = static_cast<std::uint64_t>(denominator(x));
+    std::string text = (numerator(x) < 0 ? "-" : "") + std::to_string(size / under);
+    if (digits == 0)
+        return text;
+    const std::string tail = std::to_string(size % under * (scale / under));
+    return text + '.' + std::string(static_cast<std::size_t>(digits) - tail.size(), '0') + tail;
+}
+
+} // namespace detail
+
+/// The number alone, in the manner of its unit: decimal for metric units, mixed for the others.
+template <length_unit Unit>
+std::string number_text(length<Unit> l) {
+    if constexpr (metric_unit<Unit>) {
+        return detail::to_decimal_text(l.value());
+    } else {
+        return to_text(l.value());
+    }
+}
+
+/// The length exactly, with its unit.
+template <length_unit Unit>
+std::string to_text(length<Unit> l) {
+    return number_text(l) + ' ' + std::string(unit_name<Unit>);
+}
+
+/// The length in the units that the ruler shows, each rounded to its graduation from the exact value.
+/// Throws range_error for a graduation not above zero.
+template <length_unit Unit>
+std::string to_text(length<Unit> l, const ruler& by) {
+    const auto inches = [&] { return to_text(nearest_to(as<inch>(l), by.inches, by.halfway)); };
+    const auto centimetres = [&] { return to_text(nearest_to(as<centimetre>(l), by.centimetres, by.halfway)); };
+    switch (by.shows) {
+    case edition::inches:
+        return inches();
+    case edition::centimetres:
+        return centimetres();
+    case edition::both:
+        break;
+    }
+    return inches() + " (" + centimetres() + ")";
+}
+
+template <class Traits>
+std::basic_ostream<char, Traits>& operator<<(std::basic_ostream<char, Traits>& out, fraction x) {
+    return out << to_text(x);
+}
+
+template <class Traits, length_unit Unit>
+std::basic_ostream<char, Traits>& operator<<(std::basic_ostream<char, Traits>& out,
+                                             const boost::units::quantity<Unit, fraction>& l) {
+    return out << to_text(l);
+}
+
+} // namespace turncloth
+
+#endif
