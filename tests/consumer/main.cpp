@@ -1,4 +1,4 @@
-// A user's whole program, built from an installed prefix, from the sources, without exceptions, without type information.
+// A whole program of a user: from an installed prefix, from the sources, without exceptions, without type information.
 #include <turncloth/version.hpp>
 
 #include <cstdio>
