@@ -1,9 +1,48 @@
 // A whole program of a user: from an installed prefix, from the sources, without exceptions, without type information.
-#include <turncloth/version.hpp>
+// It ends with 0 when a length is worked out right and then a text that is none is refused.
+#include <turncloth.hpp>
 
 #include <cstdio>
+#include <cstdlib>
+#include <exception>
 
-int main() {
-    const auto& v = turncloth::version;
-    std::printf("%d.%d.%d\n", v.major_number, v.minor_number, v.patch_number);
+#ifdef BOOST_NO_EXCEPTIONS
+// Such a program says itself what becomes of a refusal.
+namespace boost {
+
+void throw_exception(const std::exception& refused) {
+    std::puts(refused.what());
+    std::exit(EXIT_SUCCESS);
 }
+
+void throw_exception(const std::exception& refused, const source_location&) { throw_exception(refused); }
+
+} // namespace boost
+#endif
+
+namespace {
+
+// The length worked out, the refusal left to the caller.
+int use() {
+    using namespace turncloth;
+    const auto cut = length_of<inch>(10) + 2 * read_length<inch>("1 1/4");
+    if (to_text(cut) != "12 1/2 in" || as<centimetre>(cut) != length_of<centimetre>({127, 4}))
+        return EXIT_FAILURE;
+    read_length<inch>("12 1/");
+    return EXIT_FAILURE;
+}
+
+} // namespace
+
+#ifdef BOOST_NO_EXCEPTIONS
+int main() { return use(); }
+#else
+int main() {
+    try {
+        return use();
+    } catch (const turncloth::text_error& refused) {
+        std::puts(refused.what());
+        return EXIT_SUCCESS;
+    }
+}
+#endif
