@@ -12,5 +12,8 @@
 #include <turncloth/measure/rounding.hpp>
 #include <turncloth/measure/working.hpp>
 #include <turncloth/measure/write.hpp>
+#include <turncloth/panel/finish.hpp>
+#include <turncloth/panel/panel.hpp>
+#include <turncloth/panel/size.hpp>
 
 #endif

@@ -1,0 +1,188 @@
+// A rectangle of cloth with a finish on each edge: its two sizes, and every line to be marked on it.
+//
+//   edges<U>{top, right, bottom, left}     the finishes; all_round(f) for four alike
+//   panel<U>(finished, edges)              cut() = finished + takes; width_working(), height_working()
+//   panel<U>::from_cut(cut, edges)         finished() = cut - takes
+//   p.finish_of(edge::top)                 its folds and stitching, as places from the cut edge
+//   p.from_cut_edge(edge, place)           a place from the finished edge or the stitching, measured from the cut edge
+//   p.from_finished_edge(edge, place)  p.from_stitching(edge, place)
+//   self_bound(finished, width)            an outer panel, and the cut size of the inner layers
+//
+//   constexpr panel pocket(finished_size(9_in, 4_in), all_round(double_turned_hem("1/4"_in, "1/2"_in)));
+//   static_assert(pocket.cut() == cut_size("10 1/2"_in, "5 1/2"_in));
+#ifndef TURNCLOTH_PANEL_PANEL_HPP
+#define TURNCLOTH_PANEL_PANEL_HPP
+
+#include <turncloth/panel/finish.hpp>
+#include <turncloth/panel/size.hpp>
+
+#include <array>
+#include <string>
+#include <string_view>
+
+namespace turncloth {
+
+/// The four edges as the piece hangs before you, right side up.
+enum class edge { top, right, bottom, left };
+
+inline constexpr std::array<edge, 4> all_edges = {edge::top, edge::right, edge::bottom, edge::left};
+
+constexpr std::string_view name_of(edge e) {
+    switch (e) {
+    case edge::top:
+        return "top";
+    case edge::right:
+        return "right";
+    case edge::bottom:
+        return "bottom";
+    case edge::left:
+        break;
+    }
+    return "left";
+}
+
+constexpr edge opposite(edge e) { return static_cast<edge>((static_cast<int>(e) + 2) % 4); }
+
+template <length_unit Unit>
+struct edges {
+    finish<Unit> top, right, bottom, left;
+
+    constexpr const finish<Unit>& operator[](edge e) const {
+        switch (e) {
+        case edge::top:
+            return top;
+        case edge::right:
+            return right;
+        case edge::bottom:
+            return bottom;
+        case edge::left:
+            break;
+        }
+        return left;
+    }
+};
+
+template <length_unit Unit>
+constexpr edges<Unit> all_round(const finish<Unit>& f) {
+    return {f, f, f, f};
+}
+
+template <length_unit Unit>
+class panel {
+public:
+    /// From what it must measure when sewn. Throws finish_error where turned cloth from two opposite edges would lie
+    /// over itself, that is where the piece is too small for its finishes.
+    constexpr panel(const finished_size<Unit>& finished, const edges<Unit>& finishes)
+        : finished_(finished), finishes_(finishes) {
+        require_room(edge::left, edge::right, finished.width(), "wide");
+        require_room(edge::top, edge::bottom, finished.height(), "high");
+    }
+
+    /// From a piece that is cut already. Throws finish_error where the finishes take all of it or more.
+    static constexpr panel from_cut(const cut_size<Unit>& cut, const edges<Unit>& finishes) {
+        return panel(finished_size<Unit>(left_by(cut.width(), finishes.left, finishes.right, "wide"),
+                                         left_by(cut.height(), finishes.top, finishes.bottom, "high")),
+                     finishes);
+    }
+
+    constexpr const finished_size<Unit>& finished() const { return finished_; }
+    constexpr cut_size<Unit> cut() const {
+        return {finished_.width() + finishes_.left.take() + finishes_.right.take(),
+                finished_.height() + finishes_.top.take() + finishes_.bottom.take()};
+    }
+
+    constexpr const finish<Unit>& finish_of(edge e) const { return finishes_[e]; }
+    constexpr const edges<Unit>& finishes() const { return finishes_; }
+
+    /// The cut size with what it is the sum of.
+    constexpr figure<Unit> width_working() const { return working(finished_.width(), finishes_.left, finishes_.right); }
+    constexpr figure<Unit> height_working() const {
+        return working(finished_.height(), finishes_.top, finishes_.bottom);
+    }
+
+    /// The same spot, from the cut edge of `e`.
+    constexpr place<cut_edge, Unit> from_cut_edge(edge e, const place<finished_edge, Unit>& p) const {
+        return remeasured<cut_edge>(p, -finishes_[e].take());
+    }
+    constexpr place<cut_edge, Unit> from_cut_edge(edge e, const place<stitched_line, Unit>& p) const {
+        return remeasured<cut_edge>(p, -innermost_stitching(e).from_datum());
+    }
+    constexpr place<finished_edge, Unit> from_finished_edge(edge e, const place<cut_edge, Unit>& p) const {
+        return remeasured<finished_edge>(p, finishes_[e].take());
+    }
+    /// From the innermost row of stitching of `e`. Throws finish_error where that edge has none.
+    constexpr place<stitched_line, Unit> from_stitching(edge e, const place<cut_edge, Unit>& p) const {
+        return remeasured<stitched_line>(p, innermost_stitching(e).from_datum());
+    }
+
+private:
+    constexpr place<cut_edge, Unit> innermost_stitching(edge e) const {
+        const auto rows = finishes_[e].stitching();
+        if (rows.empty())
+            detail::refuse<finish_error>("the " + std::string(name_of(e)) + " edge has no stitching to measure from");
+        auto innermost = rows[0];
+        for (const auto& row : rows)
+            if (row > innermost)
+                innermost = row;
+        return innermost;
+    }
+
+    constexpr void require_room(edge one, edge other, length<Unit> finished, const char* way) const {
+        const length<Unit> needed = finishes_[one].reach() + finishes_[other].reach();
+        if (needed > finished)
+            detail::refuse<finish_error>("a piece that finishes " + to_text(finished) + " " + way +
+                                         " has no room for the " + described(one) + " and the " + described(other) +
+                                         ", which lie " + to_text(needed) + " deep together");
+    }
+
+    constexpr std::string described(edge e) const {
+        return std::string(finishes_[e].name()) + " of its " + std::string(name_of(e)) + " edge";
+    }
+
+    static constexpr length<Unit> left_by(length<Unit> cut, const finish<Unit>& one, const finish<Unit>& other,
+                                          const char* way) {
+        const length<Unit> taken = one.take() + other.take();
+        if (taken >= cut)
+            detail::refuse<finish_error>("a piece cut " + to_text(cut) + " " + way +
+                                         " is too small for its finishes, which take " + to_text(taken));
+        return cut - taken;
+    }
+
+    static constexpr figure<Unit> working(length<Unit> finished, const finish<Unit>& one, const finish<Unit>& other) {
+        figure<Unit> f;
+        f.plus(finished, "finished");
+        if (one.name() == other.name() && one.take() == other.take())
+            return with(f, 2, one);
+        return with(with(f, 1, one), 1, other);
+    }
+
+    static constexpr figure<Unit> with(figure<Unit> f, std::int64_t times, const finish<Unit>& taken) {
+        if (!taken.take_parts().empty())
+            f.plus(term<Unit>(times, taken.take_parts(), taken.name()));
+        return f;
+    }
+
+    finished_size<Unit> finished_;
+    edges<Unit> finishes_;
+};
+
+/// A piece whose outer layer is brought round its inner layers on all four edges.
+template <length_unit Unit>
+struct self_bound_layers {
+    panel<Unit> outer;
+    cut_size<Unit>
+        inner; ///< of each inner layer: they lie against the second turn, so they are cut to the finished size
+};
+
+/// The double-fold reduction: each way the outer layer is cut 4 x width (and twice the turn of cloth) larger than it
+/// finishes. Common practice. Throws as self_binding and panel.
+template <length_unit Unit>
+constexpr self_bound_layers<Unit> self_bound(const finished_size<Unit>& finished, length<Unit> width,
+                                             length<Unit> inset = {}, length<Unit> turn = {}) {
+    return {panel<Unit>(finished, all_round(self_binding(width, inset, turn))),
+            cut_size<Unit>(finished.width(), finished.height())};
+}
+
+} // namespace turncloth
+
+#endif

@@ -1,0 +1,109 @@
+// The two sizes of a piece of cloth, which are not the same thing.
+//
+//   finished_size<U>   what it measures when everything is sewn: width(), height()
+//   cut_size<U>        what the shears cut
+//   area_of(size)      width times height
+//   size_error         a size that is not above zero, or too small for its finishes
+//
+//   constexpr finished_size pocket(9_in, 4_in);
+//   cut_size<inch> wrong = pocket;   // does not compile: only the finishes of a panel turn one into the other
+#ifndef TURNCLOTH_PANEL_SIZE_HPP
+#define TURNCLOTH_PANEL_SIZE_HPP
+
+#include <turncloth/measure/length.hpp>
+#include <turncloth/measure/please.hpp>
+#include <turncloth/measure/write.hpp>
+
+#include <concepts>
+#include <string>
+
+namespace turncloth {
+
+/// A size that no piece can have.
+class size_error : public error {
+public:
+    using error::error;
+};
+
+namespace detail {
+
+/// Width and height, each above zero.
+template <length_unit Unit>
+class sides {
+public:
+    constexpr length<Unit> width() const { return width_; }
+    constexpr length<Unit> height() const { return height_; }
+
+protected:
+    constexpr sides(length<Unit> width, length<Unit> height, const char* which) : width_(width), height_(height) {
+        if (width.value() <= 0 || height.value() <= 0)
+            refuse<size_error>(std::string("a ") + which + " size must be more than zero each way: it was " +
+                               to_text(width) + " wide and " + to_text(height) + " high");
+    }
+    friend constexpr bool operator==(const sides& a, const sides& b) {
+        return a.width_ == b.width_ && a.height_ == b.height_;
+    }
+
+private:
+    length<Unit> width_, height_;
+};
+
+template <class Number>
+concept bare_number = std::is_arithmetic_v<Number> || std::same_as<Number, fraction>;
+using name_the_unit = please::name_the_unit_of_a_length_for_instance_12_in_or_30_cm;
+
+} // namespace detail
+
+template <length_unit Unit>
+class cut_size;
+
+/// What a piece measures when it is sewn. Throws size_error unless both sides are more than zero.
+template <length_unit Unit>
+class finished_size : public detail::sides<Unit> {
+public:
+    constexpr finished_size(length<Unit> width, length<Unit> height) : detail::sides<Unit>(width, height, "finished") {}
+    friend constexpr bool operator==(const finished_size&, const finished_size&) = default;
+
+    template <class Please = please::turn_a_cut_size_into_a_finished_size_with_the_finishes_of_a_panel>
+    finished_size(const cut_size<Unit>&) = delete;
+    template <detail::bare_number A, detail::bare_number B, class Please = detail::name_the_unit>
+    finished_size(A, B) = delete;
+};
+
+/// What is cut. Throws size_error unless both sides are more than zero.
+template <length_unit Unit>
+class cut_size : public detail::sides<Unit> {
+public:
+    constexpr cut_size(length<Unit> width, length<Unit> height) : detail::sides<Unit>(width, height, "cut") {}
+    friend constexpr bool operator==(const cut_size&, const cut_size&) = default;
+
+    template <class Please = please::turn_a_finished_size_into_a_cut_size_with_the_finishes_of_a_panel>
+    cut_size(const finished_size<Unit>&) = delete;
+    template <detail::bare_number A, detail::bare_number B, class Please = detail::name_the_unit>
+    cut_size(A, B) = delete;
+};
+
+/// The same size in another unit, exactly.
+template <length_unit To, length_unit From>
+constexpr finished_size<To> as(const finished_size<From>& s) {
+    return {as<To>(s.width()), as<To>(s.height())};
+}
+template <length_unit To, length_unit From>
+constexpr cut_size<To> as(const cut_size<From>& s) {
+    return {as<To>(s.width()), as<To>(s.height())};
+}
+
+template <length_unit Unit>
+constexpr area<Unit> area_of(const detail::sides<Unit>& s) {
+    return s.width() * s.height();
+}
+
+/// "10 x 16 in", exact.
+template <length_unit Unit>
+std::string to_text(const detail::sides<Unit>& s) {
+    return number_text(s.width()) + " x " + to_text(s.height());
+}
+
+} // namespace turncloth
+
+#endif
