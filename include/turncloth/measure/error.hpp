@@ -61,8 +61,16 @@ private:
         std::string said = "cannot read \"" + std::string(text) + "\" as a measurement: " + reason;
         if (position >= text.size())
             return said + ", at its end";
-        return said + ", at character " + std::to_string(position + 1) + " (\"" + std::string(text.substr(position)) +
-               "\")";
+        return said + ", at character " + std::to_string(characters(text.substr(0, position)) + 1) + " (\"" +
+               std::string(text.substr(position)) + "\")";
+    }
+
+    /// UTF-8 marks every byte of a character but the first with the bits 10.
+    static std::size_t characters(std::string_view text) noexcept {
+        std::size_t count = 0;
+        for (const char byte : text)
+            count += (static_cast<unsigned char>(byte) & 0xC0U) != 0x80U;
+        return count;
     }
 
     std::size_t position_;

@@ -30,7 +30,9 @@ namespace turncloth {
 
 namespace detail {
 
-__extension__ typedef __int128 int128; // holds any product of two 64-bit integers, and the sum of two such products
+// Hold any product of two 64-bit integers, and the sum of two such products.
+__extension__ typedef __int128 int128;
+__extension__ typedef unsigned __int128 uint128;
 
 constexpr std::uint64_t magnitude(std::int64_t n) noexcept {
     return n < 0 ? std::uint64_t{0} - static_cast<std::uint64_t>(n) : static_cast<std::uint64_t>(n);
@@ -85,11 +87,10 @@ public:
         if (denominator == 0)
             detail::refuse<zero_denominator_error>(std::to_string(numerator) +
                                                    "/0 is not a number: the denominator must not be zero");
-        const std::uint64_t shared = detail::gcd(detail::magnitude(numerator), detail::magnitude(denominator));
-        // Divided as 128-bit integers: the shared factor itself may be 2^63, and a sign may have to change.
-        const detail::int128 over = detail::int128{numerator} / shared;
-        const detail::int128 under = detail::int128{denominator} / shared;
-        *this = narrowed(under < 0 ? -over : over, under < 0 ? -under : under);
+        // Magnitudes, since the shared factor itself may be 2^63 and a sign may have to change.
+        const std::uint64_t over = detail::magnitude(numerator), under = detail::magnitude(denominator);
+        const std::uint64_t shared = detail::gcd(over, under);
+        *this = made((numerator < 0) != (denominator < 0), over / shared, under / shared);
     }
 
     friend constexpr std::int64_t numerator(fraction x) noexcept { return x.numerator_; }
@@ -107,7 +108,9 @@ public:
 
     friend constexpr fraction operator+(fraction x) noexcept { return x; }
 
-    friend constexpr fraction operator-(fraction x) { return narrowed(-detail::int128{x.numerator_}, x.denominator_); }
+    friend constexpr fraction operator-(fraction x) {
+        return made(x.numerator_ > 0, detail::magnitude(x.numerator_), detail::magnitude(x.denominator_));
+    }
 
     friend constexpr fraction operator+(fraction x, fraction y) {
         fraction sum;
@@ -121,10 +124,16 @@ public:
 
     friend constexpr fraction operator*(fraction x, fraction y) {
         fraction product;
-        return on_a_ruler(x, y) && ruler_product(x, y, product) ? product : general_product(x, y);
+        return on_a_ruler(x, y) && ruler_product(x, y, product) ? product
+                                                                : general_product(x, y.numerator_, y.denominator_);
     }
 
-    friend constexpr fraction operator/(fraction x, fraction y) { return x * reciprocal(y); }
+    /// Throws zero_denominator_error too.
+    friend constexpr fraction operator/(fraction x, fraction y) {
+        if (y.numerator_ == 0)
+            detail::refuse<zero_denominator_error>("division by zero: the divisor must not be zero");
+        return general_product(x, y.denominator_, y.numerator_);
+    }
 
     constexpr fraction& operator+=(fraction y) { return *this = *this + y; }
     constexpr fraction& operator-=(fraction y) { return *this = *this - y; }
@@ -132,12 +141,7 @@ public:
     constexpr fraction& operator/=(fraction y) { return *this = *this / y; }
 
     /// 1 / x. Throws zero_denominator_error for zero.
-    friend constexpr fraction reciprocal(fraction x) {
-        if (x.numerator_ == 0)
-            detail::refuse<zero_denominator_error>("division by zero: the divisor must not be zero");
-        return x.numerator_ < 0 ? narrowed(-detail::int128{x.denominator_}, -detail::int128{x.numerator_})
-                                : fraction(lowest_terms{}, x.denominator_, x.numerator_);
-    }
+    friend constexpr fraction reciprocal(fraction x) { return fraction(1) / x; }
 
 private:
     struct lowest_terms {};
@@ -148,10 +152,14 @@ private:
                                        " does not fit a fraction: numerator and denominator are 64-bit integers");
     }
 
-    static constexpr fraction narrowed(detail::int128 n, detail::int128 d) {
-        if (!detail::fits(n) || !detail::fits(d))
+    /// The one gate to 64 bits for results that may be too large: over / under in lowest terms, with its sign.
+    static constexpr fraction made(bool negative, detail::uint128 over, detail::uint128 under) {
+        constexpr auto largest = static_cast<std::uint64_t>(std::numeric_limits<std::int64_t>::max());
+        if (over > largest + (negative ? 1U : 0U) || under > largest)
             overflow("the result of an exact calculation");
-        return fraction(lowest_terms{}, static_cast<std::int64_t>(n), static_cast<std::int64_t>(d));
+        const auto size = static_cast<std::uint64_t>(over);
+        return fraction(lowest_terms{}, static_cast<std::int64_t>(negative ? std::uint64_t{0} - size : size),
+                        static_cast<std::int64_t>(under));
     }
 
     /// True where both denominators are powers of two: halves, quarters, ... as on an inch ruler, and whole numbers.
@@ -167,7 +175,7 @@ private:
         bool lost = __builtin_mul_overflow(x.numerator_, common >> zeros(x.denominator_), &left);
         lost |= __builtin_mul_overflow(y.numerator_, common >> zeros(y.denominator_), &right);
         lost |= subtract ? __builtin_sub_overflow(left, right, &total) : __builtin_add_overflow(left, right, &total);
-        const int shared = zeros(total | common);
+        const int shared = zeros(total | common); // common is not 0
         sum = fraction(lowest_terms{}, total >> shared, common >> shared);
         return !lost;
     }
@@ -186,27 +194,29 @@ private:
     /// a/b + c/d with g = gcd(b, d): the sum is t / (b/g * d), t = a (d/g) + c (b/g), and only factors of g can still
     /// be shared, since a prime of b/g divides neither a (lowest terms) nor d/g, and likewise for d/g. |t| < 2^127.
     static constexpr fraction general_sum(fraction x, fraction y, bool subtract) {
-        const auto g = static_cast<std::int64_t>(
-            detail::gcd(static_cast<std::uint64_t>(x.denominator_), static_cast<std::uint64_t>(y.denominator_)));
-        const std::int64_t under = x.denominator_ / g;
-        const detail::int128 left = detail::int128{x.numerator_} * (y.denominator_ / g);
-        const detail::int128 right = detail::int128{y.numerator_} * under;
+        const std::uint64_t g = detail::gcd(detail::magnitude(x.denominator_), detail::magnitude(y.denominator_));
+        const std::uint64_t b = detail::magnitude(x.denominator_) / g, d = detail::magnitude(y.denominator_) / g;
+        const detail::int128 left = detail::int128{x.numerator_} * d, right = detail::int128{y.numerator_} * b;
         const detail::int128 total = subtract ? left - right : left + right;
-        const std::int64_t rest =
-            detail::fits(total) ? static_cast<std::int64_t>(total) % g : static_cast<std::int64_t>(total % g);
-        const auto shared =
-            static_cast<std::int64_t>(detail::gcd(detail::magnitude(rest), static_cast<std::uint64_t>(g)));
-        return narrowed(total / shared, detail::int128{under} * (y.denominator_ / shared));
+        const bool negative = total < 0;
+        const auto size = static_cast<detail::uint128>(negative ? -total : total);
+        // Divisions of 128 bits are slow, and seldom needed.
+        const auto low = static_cast<std::uint64_t>(size);
+        const bool is_low = low == size;
+        const std::uint64_t shared = detail::gcd(is_low ? low % g : static_cast<std::uint64_t>(size % g), g);
+        return made(negative, is_low ? low / shared : size / shared,
+                    detail::uint128{b} * (detail::magnitude(y.denominator_) / shared));
     }
 
-    /// Reduced crosswise before multiplying, so that the products are in lowest terms already.
-    static constexpr fraction general_product(fraction x, fraction y) {
-        const auto first = static_cast<std::int64_t>(
-            detail::gcd(detail::magnitude(x.numerator_), static_cast<std::uint64_t>(y.denominator_)));
-        const auto second = static_cast<std::int64_t>(
-            detail::gcd(detail::magnitude(y.numerator_), static_cast<std::uint64_t>(x.denominator_)));
-        return narrowed(detail::int128{x.numerator_ / first} * (y.numerator_ / second),
-                        detail::int128{x.denominator_ / second} * (y.denominator_ / first));
+    /// x * n/d for n/d in lowest terms, d of either sign but not 0. Reduced crosswise before multiplying, so that the
+    /// products are in lowest terms already.
+    static constexpr fraction general_product(fraction x, std::int64_t n, std::int64_t d) {
+        const std::uint64_t a = detail::magnitude(x.numerator_), b = detail::magnitude(x.denominator_);
+        const std::uint64_t first = detail::gcd(a, detail::magnitude(d));
+        const std::uint64_t second = detail::gcd(detail::magnitude(n), b);
+        return made(((x.numerator_ < 0) != (n < 0)) != (d < 0),
+                    detail::uint128{a / first} * (detail::magnitude(n) / second),
+                    detail::uint128{b / second} * (detail::magnitude(d) / first));
     }
 
     std::int64_t numerator_ = 0;

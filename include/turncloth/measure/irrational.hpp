@@ -1,8 +1,9 @@
 // Values that no fraction holds, brought to a graduation correctly.
 //
-//   square_root(x, step, side)         sqrt(x) on the graduation below, above or nearest: decided by whole numbers
-//   alone diagonal(a, b, step, side)         of a rectangle a by b times_pi(x, step, side)            pi x, between two
-//   fractions that bound pi approximate(real, step)            a double on a graduation, with the error that made
+//   square_root(x, step, side)      sqrt(x) on the graduation below, above or nearest, decided by whole numbers alone
+//   diagonal(a, b, step, side)      of a rectangle a by b
+//   times_pi(x, step, side)         pi x, between two fractions that bound pi
+//   approximate(real, step)         a double on a graduation, with the error that made
 //
 //   square_root(2, {1, 64}, side::nearest) == fraction(91, 64);
 //   diagonal("12"_in, "18"_in, "1/8"_in, side::above) == "21 3/4"_in;   // a strap that must reach

@@ -1,10 +1,10 @@
 // Reading measurements as people write them.
 //
-//   read_fraction(text)     "12", "12 1/2", "12-1/2", "12½", "12.5", "31,75", "-3/4"            a number alone
-//   read_length<U>(text)    the same with or without a unit, `U` where none is written, and sums: "5' 3 1/2\"", "1 yd 4
-//   in"
+//   read_fraction(text)     a number alone: "12", "12 1/2", "12-1/2", "12½", "12.5", "31,75", "-3/4"
+//   read_length<U>(text)    the same with a unit, or in `U` where none is written; and sums: "1 yd 4 in", "5' 3 1/2\""
 //
-//   read_length<inch>(" 12-1/2\" ") == "12 1/2"_in;   read_length<inch>("31,75 cm") == "12 1/2"_in;
+//   read_length<inch>(" 12-1/2\" ") == "12 1/2"_in;
+//   read_length<inch>("31,75 cm") == "12 1/2"_in;
 //
 // Units: in inch inches " ″ ''   ft foot feet ' ′   yd yard yards   mm cm m and their names, capitals allowed. A comma
 // is a decimal comma. Nothing is rounded and nothing is guessed: "1,000" could be one or a thousand, so it is refused.
@@ -96,27 +96,29 @@ constexpr bool is_digit(char c) noexcept { return c >= '0' && c <= '9'; }
 constexpr char lower(char c) noexcept { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
 constexpr bool is_letter(char c) noexcept { return lower(c) >= 'a' && lower(c) <= 'z'; }
 
-/// Reads one text from left to right; `at_` is the place of the next byte.
+/// Reads one text from left to right; `at_` is the place of the next byte. The sign that stands before everything is
+/// carried into each number, because -2^63 fits and 2^63 does not.
 class measure_reader {
 public:
     constexpr explicit measure_reader(std::string_view text) noexcept : text_(text) {}
 
     /// A number that fills the text.
     constexpr fraction number_alone() {
-        const bool negative = sign();
-        const fraction size = number();
+        sign();
+        const fraction value = number();
         skip_space();
         if (!done())
             fail("expected nothing after the number");
-        return negative ? -size : size;
+        return value;
     }
 
-    /// A sum of numbers with units, from the larger to the smaller, in inches.
-    constexpr fraction length_in_inches(fraction inches_without_unit) {
-        const bool negative = sign();
+    /// A sum of numbers with units, from the larger to the smaller, in a unit of so many inches; a number without a
+    /// unit is in that unit too.
+    constexpr fraction length_in(fraction inches_of_unit) {
+        sign();
         fraction total = 0, smallest = 0;
         do {
-            const fraction size = number();
+            const fraction value = number();
             skip_space();
             const std::size_t unit_at = at_;
             const fraction named = unit();
@@ -126,11 +128,11 @@ public:
                 fail("expected the unit of the last number");
             if (smallest != 0 && named >= smallest)
                 fail("in a sum, each unit must be smaller than the one before it", unit_at);
-            smallest = named == 0 ? inches_without_unit : named;
-            total += size * smallest;
+            smallest = named == 0 ? inches_of_unit : named;
+            total += value * (smallest / inches_of_unit);
             skip_space();
         } while (!done());
-        return negative ? -total : total;
+        return total;
     }
 
 private:
@@ -157,48 +159,40 @@ private:
         }
     }
 
-    constexpr bool sign() {
+    constexpr void sign() noexcept {
         skip_space();
-        const bool negative = take("-") || take("\u2212");
-        if (!negative)
+        negative_ = take("-") || take("\u2212");
+        if (!negative_)
             take("+");
         skip_space();
-        return negative;
     }
 
-    /// A run of digits as digits / scale, where scale is 10 to the number of digits.
-    struct run {
-        std::int64_t digits = 0;
-        std::int64_t scale = 1;
-        int count = 0;
-    };
+    constexpr fraction with_sign(fraction size) const { return negative_ ? -size : size; }
 
-    constexpr run digits() {
-        run r;
-        for (; digit_next(); ++at_, ++r.count)
-            append(r, text_[at_]);
-        return r;
-    }
-
-    constexpr void append(run& r, char digit) const {
-        if (__builtin_mul_overflow(r.digits, 10, &r.digits) ||
-            __builtin_add_overflow(r.digits, digit - '0', &r.digits) || __builtin_mul_overflow(r.scale, 10, &r.scale))
-            fail("more digits than 64 bits hold");
+    /// A whole number, gathered on the side of its sign.
+    constexpr std::int64_t digits(bool negative) {
+        std::int64_t value = 0;
+        for (; digit_next(); ++at_) {
+            const int digit = negative ? '0' - text_[at_] : text_[at_] - '0';
+            if (__builtin_mul_overflow(value, 10, &value) || __builtin_add_overflow(value, digit, &value))
+                fail("more digits than 64 bits hold");
+        }
+        return value;
     }
 
     constexpr fraction number() {
         if (const fraction lone = vulgar_fraction(); lone != 0)
-            return lone;
+            return with_sign(lone);
         if (next() == '.' || next() == ',')
-            return decimal({});
+            return decimal(0);
         if (!digit_next())
             fail("expected a number");
-        const run whole = digits();
+        const std::int64_t whole = digits(negative_);
         if (next() == '.' || next() == ',')
             return decimal(whole);
         if (slash())
-            return over(whole.digits);
-        return fraction(whole.digits) + fraction_after_whole();
+            return over(whole);
+        return fraction(whole) + fraction_after_whole();
     }
 
     constexpr bool slash() noexcept { return take("/") || take("\u2044"); }
@@ -215,22 +209,21 @@ private:
         const std::size_t start = at_;
         if (!digit_next())
             fail("expected a denominator after the '/'");
-        const run below = digits();
-        if (below.digits == 0)
+        const std::int64_t below = digits(false);
+        if (below == 0)
             fail("a denominator must not be zero", start);
-        return {above, below.digits};
+        return {above, below};
     }
 
-    /// What makes a whole number a mixed one: "½", " ½", " 1/2" or "-1/2". Leaves the place as it was, and gives 0,
-    /// where a unit or the end follows instead.
+    /// What makes a whole number a mixed one: "½", " ½", " 1/2" or "-1/2" (a hyphen after a space would be a minus).
+    /// Leaves the place as it was, and gives 0, where a unit or the end follows instead.
     constexpr fraction fraction_after_whole() {
         const std::size_t start = at_;
-        if (const fraction joined = vulgar_fraction(); joined != 0)
-            return joined;
-        skip_space();
-        if (const fraction spaced = vulgar_fraction(); spaced != 0)
-            return spaced;
         const bool hyphen = take("-");
+        if (!hyphen)
+            skip_space();
+        if (const fraction character = vulgar_fraction(); character != 0)
+            return with_sign(character);
         const std::size_t fraction_start = at_;
         if (!digit_next()) {
             if (hyphen)
@@ -238,27 +231,32 @@ private:
             at_ = start;
             return 0;
         }
-        const run above = digits();
+        const std::int64_t above = digits(negative_);
         if (!slash())
             fail("expected a '/' to make this number a fraction, or a unit before it", fraction_start);
-        const fraction part = over(above.digits);
-        if (part >= 1)
+        const fraction part = over(above);
+        if (abs(part) >= 1)
             fail("the fraction of a mixed number must be less than one", fraction_start);
         return part;
     }
 
-    constexpr fraction decimal(run whole) {
+    constexpr fraction decimal(std::int64_t whole) {
         const std::size_t mark = at_;
         const bool comma = next() == ',';
         ++at_;
         if (!digit_next())
             fail("expected a digit after the decimal mark");
-        const run part = digits();
+        const std::size_t first = at_;
+        const std::int64_t part = digits(negative_);
         if (next() == '.' || next() == ',')
             fail("a number has only one decimal mark");
-        if (comma && part.count == 3 && whole.digits != 0)
+        if (comma && at_ - first == 3 && whole != 0)
             fail("a comma before three digits may mean thousands or thousandths: write the number without it", mark);
-        return fraction(whole.digits) + fraction(part.digits, part.scale);
+        std::int64_t scale = 1;
+        for (std::size_t i = first; i < at_; ++i)
+            if (__builtin_mul_overflow(scale, 10, &scale))
+                fail("more decimal digits than 64 bits hold", first);
+        return fraction(whole) + fraction(part, scale);
     }
 
     /// The size in inches of the unit that follows, or 0 where none does.
@@ -287,6 +285,7 @@ private:
 
     std::string_view text_;
     std::size_t at_ = 0;
+    bool negative_ = false;
 };
 
 } // namespace detail
@@ -299,7 +298,7 @@ constexpr fraction read_fraction(std::string_view text) { return detail::measure
 template <length_unit Unit>
 constexpr length<Unit> read_length(std::string_view text) {
     constexpr fraction inches = unit_facts<Unit>::inches;
-    return length_of<Unit>(detail::measure_reader(text).length_in_inches(inches) / inches);
+    return length_of<Unit>(detail::measure_reader(text).length_in(inches));
 }
 
 /// Literals, to be had with `using namespace turncloth::literals`: 12_in, 12.5_in, "12 1/2"_in, 30_cm, "31,75"_cm.
