@@ -2,6 +2,11 @@
 #ifndef TURNCLOTH_HPP
 #define TURNCLOTH_HPP
 
+#include <turncloth/marks/indexed.hpp>
+#include <turncloth/marks/mapping.hpp>
+#include <turncloth/marks/rounded.hpp>
+#include <turncloth/marks/row.hpp>
+#include <turncloth/marks/spacing.hpp>
 #include <turncloth/measure/error.hpp>
 #include <turncloth/measure/fraction.hpp>
 #include <turncloth/measure/irrational.hpp>
@@ -12,6 +17,7 @@
 #include <turncloth/measure/rounding.hpp>
 #include <turncloth/measure/working.hpp>
 #include <turncloth/measure/write.hpp>
+#include <turncloth/notions/zipper.hpp>
 #include <turncloth/panel/finish.hpp>
 #include <turncloth/panel/panel.hpp>
 #include <turncloth/panel/size.hpp>

@@ -1,0 +1,140 @@
+// A long piece sewn to a short one so that mark meets mark.
+//
+//   even_mapping<U>(longer, shorter, n)        n equal spans on both
+//   listed_mapping<U>(longer, shorter)         the spans of each, given one by one (two std::span, not copied)
+//     .mark_on_long(k)  .mark_on_short(k)      the k-th meets the k-th, from 0 (both starts) to spans() (both ends)
+//     .fullness(k)  .surplus(k)                of span k: long over short, long less short
+//     .fullness()   .surplus()                 of the whole
+//     .onto_short(place)  .onto_long(place)    the exact image of any place
+//
+//   constexpr even_mapping<inch> film(42_in, 30_in, 6);
+//   static_assert(film.mark_on_long(1) == at<long_piece>(7_in) && film.mark_on_short(1) == at<short_piece>(5_in));
+//   static_assert(film.fullness() == fraction(7, 5) && film.surplus(0) == 2_in);
+#ifndef TURNCLOTH_MARKS_MAPPING_HPP
+#define TURNCLOTH_MARKS_MAPPING_HPP
+
+#include <turncloth/marks/row.hpp>
+
+#include <cstddef>
+#include <span>
+#include <string>
+
+namespace turncloth {
+
+/// Datums: the start of each of the two pieces.
+struct long_piece {};
+struct short_piece {};
+
+namespace detail {
+
+/// What both mappings offer, from mark_on_long(k), mark_on_short(k) and spans(). Within a span the fuller piece is
+/// eased evenly, so places are carried over in proportion.
+template <class Mapping, class Unit>
+class mapped_spans {
+public:
+    using on_long = place<long_piece, Unit>;
+    using on_short = place<short_piece, Unit>;
+
+    constexpr fraction fullness(std::int64_t k) const { return ratio(long_span(k), short_span(k)); }
+    constexpr length<Unit> surplus(std::int64_t k) const { return long_span(k) - short_span(k); }
+
+    constexpr fraction fullness() const { return ratio(end_of_long().from_datum(), end_of_short().from_datum()); }
+    constexpr length<Unit> surplus() const { return end_of_long().from_datum() - end_of_short().from_datum(); }
+
+    /// Throws marks_error for a place off the piece.
+    constexpr on_short onto_short(const on_long& p) const {
+        require_on_piece(p, end_of_long(), "long");
+        std::int64_t k = 0;
+        while (k + 1 < self().spans() && p > self().mark_on_long(k + 1))
+            ++k;
+        return self().mark_on_short(k) + (p - self().mark_on_long(k)) / fullness(k);
+    }
+    constexpr on_long onto_long(const on_short& p) const {
+        require_on_piece(p, end_of_short(), "short");
+        std::int64_t k = 0;
+        while (k + 1 < self().spans() && p > self().mark_on_short(k + 1))
+            ++k;
+        return self().mark_on_long(k) + (p - self().mark_on_short(k)) * fullness(k);
+    }
+
+private:
+    constexpr const Mapping& self() const { return static_cast<const Mapping&>(*this); }
+    constexpr on_long end_of_long() const { return self().mark_on_long(self().spans()); }
+    constexpr on_short end_of_short() const { return self().mark_on_short(self().spans()); }
+    constexpr length<Unit> long_span(std::int64_t k) const {
+        return self().mark_on_long(k + 1) - self().mark_on_long(k);
+    }
+    constexpr length<Unit> short_span(std::int64_t k) const {
+        return self().mark_on_short(k + 1) - self().mark_on_short(k);
+    }
+
+    template <class Datum>
+    static constexpr void require_on_piece(const place<Datum, Unit>& p, const place<Datum, Unit>& end,
+                                           const char* which) {
+        if (p < place<Datum, Unit>() || p > end)
+            refuse<marks_error>("a place " + to_text(p.from_datum()) + " along is off the " + which +
+                                " piece, which is " + to_text(end.from_datum()) + " long");
+    }
+};
+
+} // namespace detail
+
+/// Throws marks_error for no spans, a length of nothing, or a long piece shorter than the short one.
+template <length_unit Unit>
+class even_mapping : public detail::mapped_spans<even_mapping<Unit>, Unit> {
+public:
+    constexpr even_mapping(length<Unit> longer, length<Unit> shorter, std::int64_t spans)
+        : long_(divided_with_ends<long_piece>(longer, spans)), short_(divided_with_ends<short_piece>(shorter, spans)) {
+        if (longer < shorter)
+            detail::refuse<marks_error>("the long piece must not be shorter than the short one: they were " +
+                                        to_text(longer) + " and " + to_text(shorter));
+    }
+
+    constexpr std::int64_t spans() const { return long_.size() - 1; }
+    constexpr place<long_piece, Unit> mark_on_long(std::int64_t k) const { return long_[k]; }
+    constexpr place<short_piece, Unit> mark_on_short(std::int64_t k) const { return short_[k]; }
+
+private:
+    row<long_piece, Unit> long_;
+    row<short_piece, Unit> short_;
+};
+
+/// The lists stay the caller's and must outlive the mapping. Throws marks_error for lists of unequal number, for none,
+/// and for a span of nothing or one that is shorter on the long piece than on the short.
+template <length_unit Unit>
+class listed_mapping : public detail::mapped_spans<listed_mapping<Unit>, Unit> {
+public:
+    constexpr listed_mapping(std::span<const length<Unit>> longer, std::span<const length<Unit>> shorter)
+        : long_(longer), short_(shorter) {
+        if (longer.size() != shorter.size() || longer.empty())
+            detail::refuse<marks_error>("both pieces need the same number of spans, at least one: they had " +
+                                        std::to_string(longer.size()) + " and " + std::to_string(shorter.size()));
+        for (std::size_t k = 0; k < longer.size(); ++k) {
+            detail::require_span(shorter[k], "a span of the short piece");
+            if (longer[k] < shorter[k])
+                detail::refuse<marks_error>("span " + std::to_string(k + 1) + " of the long piece is " +
+                                            to_text(longer[k]) + ", less than the " + to_text(shorter[k]) +
+                                            " it is sewn to");
+        }
+    }
+
+    constexpr std::int64_t spans() const { return static_cast<std::int64_t>(long_.size()); }
+    constexpr place<long_piece, Unit> mark_on_long(std::int64_t k) const { return at<long_piece>(sum_of(long_, k)); }
+    constexpr place<short_piece, Unit> mark_on_short(std::int64_t k) const {
+        return at<short_piece>(sum_of(short_, k));
+    }
+
+private:
+    static constexpr length<Unit> sum_of(std::span<const length<Unit>> spans, std::int64_t k) {
+        length<Unit> sum;
+        for (const length<Unit>& l : spans.first(static_cast<std::size_t>(k)))
+            sum += l;
+        return sum;
+    }
+
+    std::span<const length<Unit>> long_, short_;
+};
+
+} // namespace turncloth
+
+#endif

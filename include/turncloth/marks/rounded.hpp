@@ -1,0 +1,86 @@
+// Marks as a ruler shows them.
+//
+//   rounded_division<Datum, U>(span, n, graduation)   the marks of n equal parts, each rounded from its exact place
+//     .part(k)   .farthest_off()                      the parts between them, which add up to the span; the largest
+//     error
+//   stepped(spacing, graduation)                      the spacing as rounded, and how far stepping it along drifts
+//
+//   constexpr rounded_division<finished_edge, inch> thirds(10_in, 3, "1/8"_in);
+//   static_assert(thirds[0] == at<finished_edge>("3 3/8"_in) && thirds[1] == at<finished_edge>("6 5/8"_in));
+//
+// Marked from the datum, every mark is within half a graduation of its place, however many there are. Stepped along
+// with dividers set to the rounded spacing, the k-th is off by k times the error of one step; both are here, to be
+// compared.
+#ifndef TURNCLOTH_MARKS_ROUNDED_HPP
+#define TURNCLOTH_MARKS_ROUNDED_HPP
+
+#include <turncloth/marks/row.hpp>
+#include <turncloth/measure/rounding.hpp>
+
+namespace turncloth {
+
+/// The n - 1 inner marks of a span, rounded to a graduation (a half goes to the even one). Throws marks_error as
+/// `divided`, and where the graduation is so coarse that two marks, or a mark and an end, fall on one.
+template <class Datum, length_unit Unit>
+class rounded_division : public detail::indexed<rounded_division<Datum, Unit>, place<Datum, Unit>> {
+public:
+    constexpr rounded_division() = default;
+    constexpr rounded_division(length<Unit> span, std::int64_t parts, length<Unit> graduation)
+        : exact_(divided<Datum>(span, parts)), span_(span), graduation_(graduation) {
+        // Neighbours a graduation or more apart stay apart: they could meet only if they lay exactly one graduation apart,
+        // both halfway between two, and then every mark would be a whole number of graduations.
+        if (parts > 1 && exact_.step() < graduation)
+            detail::refuse<marks_error>("parts of " + to_text(exact_.step()) +
+                                        " cannot be told apart at a graduation of " + to_text(graduation));
+    }
+
+    constexpr std::int64_t size() const noexcept { return exact_.size(); }
+    constexpr place<Datum, Unit> operator[](std::int64_t k) const {
+        return at<Datum>(nearest_to(exact_[k].from_datum(), graduation_));
+    }
+    constexpr const row<Datum, Unit>& exact() const { return exact_; }
+
+    /// From the mark before (or the datum) to mark k (or the end of the span), for k from 0 to size(). Each is the
+    /// difference of two marks, so together they are the span exactly.
+    constexpr length<Unit> part(std::int64_t k) const {
+        return mark_or_end(k) - (k == 0 ? place<Datum, Unit>() : (*this)[k - 1]);
+    }
+
+    /// The largest distance of a mark from its exact place: at most half a graduation.
+    constexpr length<Unit> farthest_off() const {
+        length<Unit> most;
+        for (std::int64_t k = 0; k < size(); ++k)
+            if (const length<Unit> off = abs((*this)[k] - exact_[k]); off > most)
+                most = off;
+        return most;
+    }
+
+private:
+    constexpr place<Datum, Unit> mark_or_end(std::int64_t k) const {
+        return k == size() ? at<Datum>(span_) : (*this)[k];
+    }
+
+    row<Datum, Unit> exact_;
+    length<Unit> span_, graduation_ = length_of<Unit>(1);
+};
+
+/// A spacing stepped along at its rounded size.
+template <length_unit Unit>
+struct stepping {
+    length<Unit> spacing;  ///< the rounded step
+    length<Unit> per_step; ///< rounded less exact: what each step adds to the error
+
+    /// How far the k-th mark, counted from 1, is from its exact place.
+    constexpr length<Unit> drift(std::int64_t k) const { return per_step * fraction(k); }
+};
+
+template <length_unit Unit>
+constexpr stepping<Unit> stepped(length<Unit> spacing, length<Unit> graduation) {
+    detail::require_span(spacing, "the distance between marks");
+    const length<Unit> rounded = nearest_to(spacing, graduation);
+    return {rounded, rounded - spacing};
+}
+
+} // namespace turncloth
+
+#endif

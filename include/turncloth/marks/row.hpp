@@ -1,0 +1,116 @@
+// Marks along one line of a piece, exact at every mark; a row is computed as it is read and allocates nothing.
+//
+//   row<Datum, U>(first, step, count)      count places: first, first + step, ...; a random-access range
+//   divided(span, n)                       the n - 1 marks that divide a span into n equal parts
+//   divided_with_ends(span, n)             the same with both ends, n + 1 marks
+//   halved(span, times)   foldings(n)      2^times parts by folding; how many foldings make n parts
+//   every(step, span)                      {marks, to_spare}: every step from the datum, and what is left over
+//   marks_error                            no parts, no step, a span of nothing, parts that folding cannot make
+//
+//   constexpr auto quarters = divided<finished_edge>(16_in, 4);
+//   static_assert(quarters[2] == at<finished_edge>(12_in));
+#ifndef TURNCLOTH_MARKS_ROW_HPP
+#define TURNCLOTH_MARKS_ROW_HPP
+
+#include <turncloth/marks/indexed.hpp>
+#include <turncloth/measure/place.hpp>
+#include <turncloth/measure/write.hpp>
+
+#include <bit>
+#include <cstdint>
+#include <string>
+
+namespace turncloth {
+
+/// Marks that cannot be made.
+class marks_error : public error {
+public:
+    using error::error;
+};
+
+namespace detail {
+
+template <length_unit Unit>
+constexpr void require_span(length<Unit> span, const char* what) {
+    if (span.value() <= 0)
+        refuse<marks_error>(std::string(what) + " must be more than zero: it was " + to_text(span));
+}
+
+constexpr void require_count(std::int64_t n, std::int64_t least, const char* what) {
+    if (n < least)
+        refuse<marks_error>(std::string(what) + " must be at least " + std::to_string(least) + ": it was " +
+                            std::to_string(n));
+}
+
+} // namespace detail
+
+/// Evenly stepped places. `count` may be zero; the step may be negative, for marks toward the datum.
+template <class Datum, length_unit Unit>
+class row : public detail::indexed<row<Datum, Unit>, place<Datum, Unit>> {
+public:
+    constexpr row() = default;
+    constexpr row(place<Datum, Unit> first, length<Unit> step, std::int64_t count)
+        : first_(first), step_(step), count_(count) {
+        detail::require_count(count, 0, "the number of marks");
+    }
+
+    constexpr std::int64_t size() const noexcept { return count_; }
+    constexpr length<Unit> step() const { return step_; }
+    /// The mark k, counted from 0. Multiplied out from the first, so that no error can add up.
+    constexpr place<Datum, Unit> operator[](std::int64_t k) const { return first_ + step_ * fraction(k); }
+
+private:
+    place<Datum, Unit> first_;
+    length<Unit> step_;
+    std::int64_t count_ = 0;
+};
+
+template <class Datum, length_unit Unit>
+constexpr row<Datum, Unit> divided(length<Unit> span, std::int64_t parts) {
+    detail::require_span(span, "a span to divide");
+    detail::require_count(parts, 1, "the number of parts");
+    const length<Unit> step = span / fraction(parts);
+    return {at<Datum>(step), step, parts - 1};
+}
+
+template <class Datum, length_unit Unit>
+constexpr row<Datum, Unit> divided_with_ends(length<Unit> span, std::int64_t parts) {
+    return {place<Datum, Unit>(), divided<Datum>(span, parts).step(), parts + 1};
+}
+
+/// The marks that folding in half, `times` over, presses into a span: 2^times parts. At most 62 foldings.
+template <class Datum, length_unit Unit>
+constexpr row<Datum, Unit> halved(length<Unit> span, int times) {
+    if (times < 0 || times > 62)
+        detail::refuse<marks_error>("a span is folded in half from 0 to 62 times: it was " + std::to_string(times));
+    return divided<Datum>(span, std::int64_t{1} << times);
+}
+
+/// How many foldings in half make `parts` parts. Throws marks_error unless that is a power of two: thirds and fifths
+/// must be measured.
+constexpr int foldings(std::int64_t parts) {
+    detail::require_count(parts, 1, "the number of parts");
+    if (!std::has_single_bit(static_cast<std::uint64_t>(parts)))
+        detail::refuse<marks_error>("folding in half makes 2, 4, 8, ... parts, not " + std::to_string(parts) +
+                                    ": measure these");
+    return std::countr_zero(static_cast<std::uint64_t>(parts));
+}
+
+template <class Datum, length_unit Unit>
+struct marks_and_rest {
+    row<Datum, Unit> marks;
+    length<Unit> to_spare; ///< from the last mark (or the datum, where none fits) to the end of the span
+};
+
+/// A mark at every `step` from the datum, as far as the span goes; one may fall on its very end, with nothing to spare.
+template <class Datum, length_unit Unit>
+constexpr marks_and_rest<Datum, Unit> every(length<Unit> step, length<Unit> span) {
+    detail::require_span(step, "the distance between marks");
+    detail::require_span(span, "a span to mark");
+    const std::int64_t count = floor(ratio(span, step));
+    return {row<Datum, Unit>(at<Datum>(step), step, count), span - step * fraction(count)};
+}
+
+} // namespace turncloth
+
+#endif

@@ -1,0 +1,85 @@
+// Things of a width, spaced equally along an edge: eyelets, ribbons, buttons, loops.
+//
+//   spaced<Datum>(n, width, along)                    equal gaps, the two at the ends like those between
+//   spaced_from_margins<Datum>(n, width, along, m)    the first starts m from one end, the last ends m from the other
+//   spaced_in_spans<Datum>(width, along, n)           one in the middle of each of n equal parts
+//   s.starts()  s.centres()  s.gap()  s.margin()      rows of places, and the clear distances
+//
+//   constexpr auto eyelets = spaced_from_margins<finished_edge>(5, "1/2"_in, 20_in, 1_in);
+//   static_assert(eyelets.gap() == "3 7/8"_in && eyelets.centres()[0] == at<finished_edge>("1 1/4"_in));
+//
+// With n things there are n - 1 gaps between them (the spacing rule of tailors' buttons; NIMI, Dress Making, p. 209).
+#ifndef TURNCLOTH_MARKS_SPACING_HPP
+#define TURNCLOTH_MARKS_SPACING_HPP
+
+#include <turncloth/marks/row.hpp>
+
+namespace turncloth {
+
+/// n things of one width in a line, equal gaps between them and equal margins at the ends.
+template <class Datum, length_unit Unit>
+class spacing {
+public:
+    constexpr spacing(std::int64_t n, length<Unit> width, length<Unit> margin, length<Unit> gap)
+        : n_(n), width_(width), margin_(margin), gap_(gap) {}
+
+    constexpr std::int64_t size() const { return n_; }
+    constexpr length<Unit> width() const { return width_; }
+    /// Clear cloth between two neighbours; for a single thing, what would be between it and a second.
+    constexpr length<Unit> gap() const { return gap_; }
+    /// Clear cloth before the first and after the last.
+    constexpr length<Unit> margin() const { return margin_; }
+    constexpr row<Datum, Unit> starts() const { return {at<Datum>(margin_), width_ + gap_, n_}; }
+    constexpr row<Datum, Unit> centres() const { return {at<Datum>(margin_ + width_ / 2), width_ + gap_, n_}; }
+    constexpr row<Datum, Unit> ends() const { return {at<Datum>(margin_ + width_), width_ + gap_, n_}; }
+
+private:
+    std::int64_t n_;
+    length<Unit> width_, margin_, gap_;
+};
+
+namespace detail {
+
+/// What is left of a length when n things and two margins are taken from it. A width of nothing is a point: a stitch, a
+/// pin.
+template <length_unit Unit>
+constexpr length<Unit> clear_of(std::int64_t n, length<Unit> width, length<Unit> along, length<Unit> margin) {
+    require_count(n, 1, "the number of things to space");
+    require_span(along, "the length to space things along");
+    if (width.value() < 0 || margin.value() < 0)
+        refuse<marks_error>("neither a width nor a margin may be negative: they were " + to_text(width) + " and " +
+                            to_text(margin));
+    const length<Unit> needed = width * fraction(n) + margin * 2;
+    if (needed > along)
+        refuse<marks_error>(std::to_string(n) + " things " + to_text(width) + " wide, with margins of " +
+                            to_text(margin) + ", need " + to_text(needed) + ", which is " + to_text(needed - along) +
+                            " more than the " + to_text(along) + " there are");
+    return along - needed;
+}
+
+} // namespace detail
+
+/// Throws marks_error where the things do not fit, saying by how much, and for counts or lengths that make no sense.
+template <class Datum, length_unit Unit>
+constexpr spacing<Datum, Unit> spaced(std::int64_t n, length<Unit> width, length<Unit> along) {
+    const length<Unit> gap = detail::clear_of(n, width, along, length<Unit>()) / fraction(n + 1);
+    return {n, width, gap, gap};
+}
+
+/// A single thing cannot keep both margins unless it fills the length between them, so at least two are asked for.
+template <class Datum, length_unit Unit>
+constexpr spacing<Datum, Unit> spaced_from_margins(std::int64_t n, length<Unit> width, length<Unit> along,
+                                                   length<Unit> margin) {
+    detail::require_count(n, 2, "the number of things to space from two margins");
+    return {n, width, margin, detail::clear_of(n, width, along, margin) / fraction(n - 1)};
+}
+
+template <class Datum, length_unit Unit>
+constexpr spacing<Datum, Unit> spaced_in_spans(length<Unit> width, length<Unit> along, std::int64_t spans) {
+    const length<Unit> gap = detail::clear_of(spans, width, along, length<Unit>()) / fraction(spans);
+    return {spans, width, gap / 2, gap};
+}
+
+} // namespace turncloth
+
+#endif
