@@ -75,7 +75,8 @@ constexpr fraction on_side(fraction x, fraction step, side wanted) {
 } // namespace detail
 
 /// pi * x on a multiple of `step`. Where both bounds of pi lead to one graduation that graduation is right; otherwise
-/// the value lies within about 1e-16 x of the border, and overflow_error says that 64 bits cannot tell.
+/// the value lies within about 1e-16 x of the border, and overflow_error says that 64 bits cannot tell. Throws
+/// range_error for a step not above zero, overflow_error also where x times a bound does not fit: |x| from 3e10 on.
 constexpr fraction times_pi(fraction x, fraction step, side wanted) {
     const fraction low = detail::on_side(x * detail::pi_below, step, wanted);
     const fraction high = detail::on_side(x * detail::pi_above, step, wanted);
@@ -118,13 +119,14 @@ constexpr binary_parts binary_parts_of(double real) {
 
 /// The whole number nearest to m 2^exponent / step; a half goes to the even one.
 constexpr std::int64_t nearest_steps(binary_parts real, fraction step) {
-    if (real.exponent > 10)
+    // From 2^64 on no multiple fits: steps stay below 2^63, so the nearest is less than 2^62 away.
+    if (real.exponent > 11)
         refuse<overflow_error>("the number is too large for a fraction of 64-bit integers");
     // With a negative exponent both sides are scaled by a power of two. Of it, at most 2^63 goes to the divisor, which
     // then stays below 2^126; the rest is taken from the dividend, where a lost digit can only matter to a tie.
     const int down = real.exponent < 0 ? -real.exponent : 0;
     const int lost = down > 63 ? down - 63 : 0;
-    const int128 whole = int128{real.m << (real.exponent > 0 ? real.exponent : 0)} * denominator(step);
+    const int128 whole = (int128{real.m} << (real.exponent > 0 ? real.exponent : 0)) * denominator(step);
     const int128 dividend = lost > 126 ? 0 : whole >> lost;
     const bool sticky = lost > 126 ? whole != 0 : (dividend << lost) != whole;
     const int128 divisor = int128{numerator(step)} << (down - lost);
@@ -139,8 +141,8 @@ constexpr std::int64_t nearest_steps(binary_parts real, fraction step) {
 } // namespace detail
 
 /// The multiple of `step` nearest to a double, found exactly (a half goes to the even multiple), and the error that
-/// made. Throws range_error for a step not above zero or a number that is not finite, overflow_error for one out of
-/// range.
+/// made. Throws range_error for a step not above zero or a number that is not finite, overflow_error where the
+/// number of steps, or the multiple, does not fit.
 constexpr approximation approximate(double real, fraction step) {
     static_cast<void>(detail::steps_in(0, step));
     const fraction size = fraction(detail::nearest_steps(detail::binary_parts_of(real), step)) * step;

@@ -7,7 +7,8 @@
 //   up_to("2 3/16"_in, "1/8"_in) == "2 1/4"_in;                      // what to buy
 //   nearest_to("9.525"_mm, "0.01"_mm, ties::to_even) == "9.52"_mm;   // what an instrument shows
 //
-// For fractions and for lengths alike. Each throws range_error for a step that is not above zero.
+// For fractions and for lengths alike. Each throws range_error for a step that is not above zero, and
+// overflow_error where the number of steps or the result does not fit.
 #ifndef TURNCLOTH_MEASURE_ROUNDING_HPP
 #define TURNCLOTH_MEASURE_ROUNDING_HPP
 
