@@ -59,7 +59,7 @@ template <class Unit>
 inline constexpr fraction inches_in = unit_facts<Unit>::inches;
 
 // Within one first letter the longer spellings come first, so that the first match is the longest.
-inline constexpr std::array<unit_spelling, 30> unit_spellings = {{
+inline constexpr std::array<unit_spelling, 32> unit_spellings = {{
     {"inches", 1},
     {"inch", 1},
     {"in", 1},
@@ -89,6 +89,8 @@ inline constexpr std::array<unit_spelling, 30> unit_spellings = {{
     {"cm", inches_in<centimetre>},
     {"metres", inches_in<metre>},
     {"metre", inches_in<metre>},
+    {"meters", inches_in<metre>},
+    {"meter", inches_in<metre>},
     {"m", inches_in<metre>},
 }};
 
