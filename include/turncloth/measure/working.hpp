@@ -31,8 +31,8 @@ public:
     constexpr term() = default;
     constexpr term(fraction times, std::span<const length<Unit>> parts, std::string_view what)
         : times_(times), count_(parts.size()), what_(what) {
-        if (parts.size() > parts_.size())
-            detail::refuse<range_error>("a term of a working has at most 4 parts: " + std::to_string(parts.size()) +
+        if (parts.empty() || parts.size() > parts_.size())
+            detail::refuse<range_error>("a term of a working has 1 to 4 parts: " + std::to_string(parts.size()) +
                                         " were given");
         for (std::size_t i = 0; i < parts.size(); ++i)
             parts_[i] = parts[i];
@@ -101,10 +101,12 @@ std::string term_text(const term<Unit>& t, Write write) {
 
 } // namespace detail
 
-/// The working on one line, exact.
+/// The working on one line, exact; of a figure without terms, its value alone.
 template <length_unit Unit>
 std::string to_text(const figure<Unit>& f) {
-    std::string text = to_text(f.value()) + " =";
+    std::string text = to_text(f.value());
+    if (!f.terms().empty())
+        text += " =";
     bool first = true;
     for (const term<Unit>& t : f.terms()) {
         const bool taken_off = t.times() < 0;

@@ -1,0 +1,83 @@
+// Nothing in this room allocates, but for the strings that to_text returns and the errors that are thrown.
+#include <turncloth/measure/irrational.hpp>
+#include <turncloth/measure/place.hpp>
+#include <turncloth/measure/read.hpp>
+#include <turncloth/measure/working.hpp>
+
+#include <doctest/doctest.h>
+
+#include <atomic>
+#include <cstdlib>
+#include <functional>
+#include <new>
+
+namespace {
+std::atomic<std::size_t> allocations = 0;
+}
+
+// Replaced for the whole program: it counts, and is otherwise the ordinary one.
+void* operator new(std::size_t size) {
+    ++allocations;
+    if (void* memory = std::malloc(size == 0 ? 1 : size))
+        return memory;
+    throw std::bad_alloc();
+}
+void operator delete(void* memory) noexcept { std::free(memory); }
+void operator delete(void* memory, std::size_t) noexcept { std::free(memory); }
+
+using namespace turncloth;
+
+namespace {
+
+struct bench_end {};
+
+template <class Work>
+std::size_t allocations_of(Work work) {
+    const std::size_t before = allocations;
+    work();
+    return allocations - before;
+}
+
+/// Kept from the optimiser's knowledge, so that what follows is not computed beforehand.
+template <class T>
+T unforeseen(T value) {
+    static volatile bool yes = true;
+    return yes ? value : T();
+}
+
+} // namespace
+
+TEST_CASE("the count sees an allocation") {
+    const auto long_named = figure<inch>().plus(unforeseen(1_in), "a name that no short string holds");
+    CHECK(allocations_of([&] { static_cast<void>(to_text(long_named)); }) > 0);
+}
+
+TEST_CASE("arithmetic, rounding, roots, places, reading and workings allocate nothing") {
+    const fraction x = unforeseen(fraction(25, 3)), y = unforeseen(fraction(7, 64));
+    const auto l = unforeseen("12 1/2"_in);
+    bool right = false;
+    CHECK(allocations_of([&] {
+              const fraction sum = x + y - x * y / (x - y);
+              right = sum < x + y && floor(sum) < ceil(sum) && std::hash<fraction>{}(sum) != 0;
+          }) == 0);
+    CHECK(right);
+    CHECK(allocations_of([&] {
+              right = as<inch>(as<centimetre>(l)) == l && nearest_to(l, 1_in) == 12_in && up_to(l, 1_in) == 13_in &&
+                      diagonal(l, l, "1/8"_in, side::above) > l && times_pi(l, "1/8"_in, side::below) > l &&
+                      approximate(to_double(x), {1, 64}).value > 0;
+          }) == 0);
+    CHECK(right);
+    CHECK(allocations_of([&] {
+              const auto p = at<bench_end>(l) + 1_in;
+              right = p - at<bench_end>(l) == 1_in;
+          }) == 0);
+    CHECK(right);
+    CHECK(allocations_of([&] { right = read_length<inch>("1 yd 4½\"") == 40.5_in && read_fraction("-31,75") < 0; }) ==
+          0);
+    CHECK(right);
+    CHECK(allocations_of([&] {
+              const auto f = figure<inch>().plus(l, "finished").plus_times(2, {1_in, "1/4"_in}, "hems");
+              right = f.value() == 15_in;
+          }) == 0);
+    CHECK(right);
+}
