@@ -1,4 +1,4 @@
-// turncloth: sewn rectangles worked out exactly. This one include brings the whole library; see README.md for a first use.
+// turncloth: sewn rectangles worked out exactly. This one include brings the whole library.
 #ifndef TURNCLOTH_HPP
 #define TURNCLOTH_HPP
 
@@ -21,5 +21,9 @@
 #include <turncloth/panel/finish.hpp>
 #include <turncloth/panel/panel.hpp>
 #include <turncloth/panel/size.hpp>
+#include <turncloth/sheet/project.hpp>
+#include <turncloth/sheet/sheet.hpp>
+#include <turncloth/sheet/text.hpp>
+#include <turncloth/version.hpp>
 
 #endif

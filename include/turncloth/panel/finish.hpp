@@ -42,8 +42,9 @@ class finish {
 public:
     using line = place<cut_edge, Unit>;
 
+    constexpr finish() : finish("raw edge") {}
     /// `name` is not copied: give a literal.
-    constexpr explicit finish(std::string_view name = "raw edge") : name_(name) {}
+    constexpr explicit finish(std::string_view name) : name_(name) {}
 
     constexpr std::string_view name() const { return name_; }
     /// From the cut edge to the finished edge.
@@ -59,6 +60,8 @@ public:
     constexpr std::span<const line> stitching() const { return stitching_.view(); }
     /// How far turned cloth lies inward of the finished edge.
     constexpr length<Unit> reach() const { return reach_; }
+
+    friend constexpr bool operator==(const finish&, const finish&) = default;
 
     constexpr finish& takes(length<Unit> l) { return takes_.add(l), *this; }
     constexpr finish& folds_at(length<Unit> from_cut_edge) { return folds_.add(line(from_cut_edge)), *this; }
@@ -76,6 +79,7 @@ private:
             all_[count_++] = t;
         }
         constexpr std::span<const T> view() const { return {all_.data(), count_}; }
+        friend constexpr bool operator==(const few&, const few&) = default;
 
     private:
         std::array<T, 4> all_{};

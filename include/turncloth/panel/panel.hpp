@@ -5,6 +5,7 @@
 //   panel<U>::from_cut(cut, edges)         finished() = cut - takes
 //   p.finish_of(edge::top)                 its folds and stitching, as places from the cut edge
 //   p.from_cut_edge(edge, place)           a place from the finished edge or the stitching, measured from the cut edge
+//   p.way_from_cut_edge(edge, place)       the same with its working
 //   p.from_finished_edge(edge, place)  p.from_stitching(edge, place)
 //   self_bound(finished, width)            an outer panel, and the cut size of the inner layers
 //
@@ -98,6 +99,19 @@ public:
     constexpr figure<Unit> width_working() const { return working(finished_.width(), finishes_.left, finishes_.right); }
     constexpr figure<Unit> height_working() const {
         return working(finished_.height(), finishes_.top, finishes_.bottom);
+    }
+
+    /// How far a place is from the cut edge of `e`, as the sum of what lies between.
+    constexpr figure<Unit> way_from_cut_edge(edge, const place<cut_edge, Unit>& p) const {
+        return figure<Unit>().plus(p.from_datum(), "from the cut edge");
+    }
+    constexpr figure<Unit> way_from_cut_edge(edge e, const place<finished_edge, Unit>& p) const {
+        return with(figure<Unit>(), 1, finishes_[e]).plus(p.from_datum(), "from the finished edge");
+    }
+    constexpr figure<Unit> way_from_cut_edge(edge e, const place<stitched_line, Unit>& p) const {
+        return figure<Unit>()
+            .plus(innermost_stitching(e).from_datum(), "to the stitching")
+            .plus(p.from_datum(), "from it");
     }
 
     /// The same spot, from the cut edge of `e`.

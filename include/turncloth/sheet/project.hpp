@@ -1,0 +1,156 @@
+// A project: pieces with their finishes and marks, what lies inside what, and the notions. It is what a teacher
+// designs; a sheet (sheet.hpp) is what she publishes, worked out from it for one finished size.
+//
+//   project<U>(name, finished)             pieces(), zippers(), cautions()
+//     .add(piece)                          returns the piece, to be marked
+//   piece<U>(name, material, panel)        how_many(n)  lies_inside(outer)  of_film()  mark(what, edge, place or row of
+//   places) zipper<U>                              an opening on a piece, its supply, and how many
+//
+//   project<inch> roll("Hand-tool roll", finished_size(20_in, 12_in));
+//   auto& outer = roll.add(piece<inch>("outer", "canvas", panel(roll.finished(), all_round(self_binding("1/2"_in)))));
+//   outer.mark("pocket line", edge::top, divided<finished_edge>(12_in, 3));
+//
+// A project for any size is a function from a finished size to a project; examples/sheets has three.
+#ifndef TURNCLOTH_SHEET_PROJECT_HPP
+#define TURNCLOTH_SHEET_PROJECT_HPP
+
+#include <turncloth/marks/row.hpp>
+#include <turncloth/notions/zipper.hpp>
+#include <turncloth/panel/panel.hpp>
+
+#include <cstdint>
+#include <deque>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+namespace turncloth {
+
+/// A line to be marked right across a piece, parallel to one of its edges.
+template <length_unit Unit>
+struct mark_line {
+    std::string what;
+    edge from;                  ///< the edge that it is parallel to and measured from
+    figure<Unit> from_cut_edge; ///< with the way there as its working
+};
+
+/// One kind of piece to be cut.
+template <length_unit Unit>
+class piece {
+public:
+    piece(std::string name, std::string material, panel<Unit> shape)
+        : name_(std::move(name)), material_(std::move(material)), shape_(std::move(shape)) {}
+
+    const std::string& name() const { return name_; }
+    const std::string& material() const { return material_; }
+    const panel<Unit>& shape() const { return shape_; }
+    std::int64_t count() const { return count_; }
+    const std::string& inside() const { return inside_; }
+    bool is_film() const { return film_; }
+    const std::vector<mark_line<Unit>>& marks() const { return marks_; }
+
+    /// How many are cut alike. Throws range_error below one.
+    piece& how_many(std::int64_t n) {
+        if (n < 1)
+            detail::refuse<range_error>("at least one " + name_ + " must be cut: it was " + std::to_string(n));
+        count_ = n;
+        return *this;
+    }
+
+    /// Says that this piece is an inner layer of another, so that the sheet checks that it fits inside.
+    piece& lies_inside(const piece& outer) {
+        inside_ = outer.name();
+        return *this;
+    }
+
+    /// Says that this piece is of plastic film, which melts under an iron and keeps every pin hole.
+    piece& of_film() {
+        film_ = true;
+        return *this;
+    }
+
+    /// A line to be marked right across, `p` away from an edge; `p` may count from any of the three datums of a piece.
+    /// Throws finish_error for a place from stitching where the edge has none.
+    template <class Datum>
+    piece& mark(std::string what, edge from, const place<Datum, Unit>& p) {
+        marks_.push_back({std::move(what), from, shape_.way_from_cut_edge(from, p)});
+        return *this;
+    }
+
+    /// Every place of a row.
+    template <class Row>
+        requires requires(const Row& r) {
+            r.begin() != r.end();
+            (*r.begin()).from_datum();
+        }
+    piece& mark(const std::string& what, edge from, const Row& places) {
+        for (const auto& p : places)
+            mark(what, from, p);
+        return *this;
+    }
+
+private:
+    std::string name_, material_;
+    panel<Unit> shape_;
+    std::int64_t count_ = 1;
+    std::string inside_;
+    bool film_ = false;
+    std::vector<mark_line<Unit>> marks_;
+};
+
+/// Where a zipper comes from: a roll, or one of the made-up lengths sold.
+template <length_unit Unit>
+struct zipper_supply {
+    length<Unit> roll;                      ///< more than zero: cut from rolls of this length
+    std::vector<length<Unit>> lengths_sold; ///< otherwise the shortest of these that is long enough
+    length<Unit> ends, tail;                ///< tape beyond the stops as sold; left below a new stop
+};
+
+/// Zippers sewn across one piece, right to left, each centred on a place down from one of its edges.
+template <length_unit Unit>
+struct zipper {
+    std::string on;                                  ///< the piece's name
+    edge from;                                       ///< the edge that the places are measured from
+    std::vector<place<finished_edge, Unit>> centres; ///< one for each zipper
+    zipped_opening<Unit> opening;
+    length<Unit> rows, slit; ///< between the two rows of stitching; cut away behind
+    zipper_supply<Unit> supply;
+};
+
+template <length_unit Unit>
+class project {
+public:
+    project(std::string name, const finished_size<Unit>& finished) : name_(std::move(name)), finished_(finished) {}
+
+    const std::string& name() const { return name_; }
+    const finished_size<Unit>& finished() const { return finished_; }
+    const std::deque<piece<Unit>>& pieces() const { return pieces_; }
+    const std::vector<zipper<Unit>>& zippers() const { return zippers_; }
+    const std::vector<std::string>& cautions() const { return cautions_; }
+
+    /// The piece as it stands in the project; the reference stays good while further pieces are added.
+    piece<Unit>& add(piece<Unit> p) {
+        pieces_.push_back(std::move(p));
+        return pieces_.back();
+    }
+    project& add(zipper<Unit> z) {
+        zippers_.push_back(std::move(z));
+        return *this;
+    }
+    project& caution(std::string sentence) {
+        cautions_.push_back(std::move(sentence));
+        return *this;
+    }
+
+private:
+    std::string name_;
+    finished_size<Unit> finished_;
+    std::deque<piece<Unit>> pieces_;
+    std::vector<zipper<Unit>> zippers_;
+    std::vector<std::string> cautions_;
+};
+
+} // namespace turncloth
+
+#endif

@@ -1,0 +1,213 @@
+// A sheet as plain text, to be printed or pasted.
+//
+//   to_text(sheet)           inches and centimetres, to 1/16 in and 0.1 cm
+//   to_text(sheet, ruler)    the units and graduations of a ruler (measure/write.hpp)
+//
+//   std::puts(to_text(sheet_of(roll), {.shows = edition::centimetres}).c_str());
+//
+// Each figure is rounded by itself from the exact length; each working is exact and in the project's own unit.
+#ifndef TURNCLOTH_SHEET_TEXT_HPP
+#define TURNCLOTH_SHEET_TEXT_HPP
+
+#include <turncloth/sheet/sheet.hpp>
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace turncloth {
+
+namespace detail {
+
+/// "20 x 12 in (50.8 x 30.5 cm)"
+template <length_unit Unit>
+std::string size_text(length<Unit> width, length<Unit> height, const ruler& by) {
+    const auto in_inches = [&] {
+        return number_text(nearest_to(as<inch>(width), by.inches, by.halfway)) + " x " +
+               to_text(nearest_to(as<inch>(height), by.inches, by.halfway));
+    };
+    const auto in_centimetres = [&] {
+        return number_text(nearest_to(as<centimetre>(width), by.centimetres, by.halfway)) + " x " +
+               to_text(nearest_to(as<centimetre>(height), by.centimetres, by.halfway));
+    };
+    switch (by.shows) {
+    case edition::inches:
+        return in_inches();
+    case edition::centimetres:
+        return in_centimetres();
+    case edition::both:
+        break;
+    }
+    return in_inches() + " (" + in_centimetres() + ")";
+}
+
+inline std::string graduation_text(const ruler& by) {
+    switch (by.shows) {
+    case edition::inches:
+        return to_text(by.inches);
+    case edition::centimetres:
+        return to_text(by.centimetres);
+    case edition::both:
+        break;
+    }
+    return to_text(by.inches) + " and " + to_text(by.centimetres);
+}
+
+constexpr std::string_view verb_of(line_kind kind) {
+    switch (kind) {
+    case line_kind::fold:
+        return "fold";
+    case line_kind::stitching:
+        return "stitch";
+    case line_kind::mark:
+        return "mark";
+    case line_kind::slit:
+        break;
+    }
+    return "slit";
+}
+
+/// Writes one sheet, line by line.
+template <length_unit Unit>
+class sheet_writer {
+public:
+    sheet_writer(const sheet<Unit>& s, const ruler& by) : sheet_(s), by_(by) {}
+
+    std::string write() {
+        line(0, sheet_.name);
+        line(0, "finishes " + size_text(sheet_.finished.width(), sheet_.finished.height(), by_));
+        line(0, "Figures are rounded to " + graduation_text(by_) + ", each from the exact length; workings are exact.");
+        heading("Cut");
+        for (const auto& p : sheet_.pieces)
+            write_cut(p);
+        heading("Fold, stitch and mark: distances are from the cut edge named");
+        for (const auto& p : sheet_.pieces)
+            write_lines(p);
+        for (const auto& n : sheet_.notions)
+            write(n);
+        list("Look again", sheet_.warnings);
+        list("Take care", sheet_.cautions);
+        return std::move(text_);
+    }
+
+private:
+    void line(int depth, const std::string& words) {
+        text_.append(static_cast<std::size_t>(2 * depth), ' ').append(words).append("\n");
+    }
+
+    void heading(const std::string& words) {
+        text_ += '\n';
+        line(0, words);
+    }
+
+    void list(const char* name, const std::vector<std::string>& sentences) {
+        if (sentences.empty())
+            return;
+        heading(name);
+        for (const std::string& sentence : sentences)
+            line(1, "- " + sentence);
+    }
+
+    /// A figure of one term has no working to show.
+    void working(int depth, const std::string& label, const figure<Unit>& f) {
+        if (f.terms().size() > 1)
+            line(depth, label + to_text(f));
+    }
+
+    void write_cut(const sheet_piece<Unit>& p) {
+        const piece<Unit>& from = p.made_from;
+        line(1, std::to_string(from.count()) + " " + from.name() + ", " + from.material() + ": " +
+                    size_text(p.cut.width(), p.cut.height(), by_));
+        working(3, "width: ", p.width);
+        working(3, "height: ", p.height);
+    }
+
+    void write_lines(const sheet_piece<Unit>& p) {
+        if (p.lines.empty())
+            return;
+        line(1, p.made_from.name());
+        write_finishes(p);
+        for (const sheet_line<Unit>& l : p.lines)
+            if (!belongs_to_finish(l))
+                write_mark(p, l);
+    }
+
+    /// Lines of a finish have the distance from the cut edge as their only term; all others say how they got there.
+    static bool belongs_to_finish(const sheet_line<Unit>& l) { return l.from_cut_edge.terms().front().what().empty(); }
+
+    /// Edges that are finished alike share a line.
+    void write_finishes(const sheet_piece<Unit>& p) {
+        const panel<Unit>& shape = p.made_from.shape();
+        std::vector<edge> rest;
+        for (const edge e : edges_in_order(shape))
+            if (!shape.finish_of(e).folds().empty() || !shape.finish_of(e).stitching().empty())
+                rest.push_back(e);
+        while (!rest.empty()) {
+            const finish<Unit>& f = shape.finish_of(rest.front());
+            std::string names;
+            std::vector<edge> others;
+            for (const edge e : rest) {
+                if (shape.finish_of(e) == f)
+                    names += (names.empty() ? "" : ", ") + std::string(name_of(e));
+                else
+                    others.push_back(e);
+            }
+            line(3, (others.empty() && rest.size() == 4 ? "every edge" : names) + ", " + std::string(f.name()) + ": " +
+                        places(f));
+            rest = others;
+        }
+    }
+
+    std::string places(const finish<Unit>& f) const {
+        std::string all;
+        const auto add = [&](std::string_view verb, const auto& lines) {
+            if (lines.empty())
+                return;
+            all += (all.empty() ? "" : "; ") + std::string(verb) + " at ";
+            for (const auto& l : lines)
+                all += (&l == lines.data() ? "" : ", ") + to_text(l.from_datum(), by_);
+        };
+        add("fold", f.folds());
+        add("stitch", f.stitching());
+        return all;
+    }
+
+    void write_mark(const sheet_piece<Unit>& p, const sheet_line<Unit>& l) {
+        const std::string what = l.kind == line_kind::slit ? l.what : std::string(verb_of(l.kind)) + " " + l.what;
+        line(3, std::string(name_of(l.parallel_to)) + ", " + what + ": " + to_text(l.from_cut_edge.value(), by_) +
+                    extent(p, l));
+        working(5, "", l.from_cut_edge);
+    }
+
+    /// Nothing for a line that runs right across.
+    std::string extent(const sheet_piece<Unit>& p, const sheet_line<Unit>& l) const {
+        if (l.begins.value() == 0 && l.ends == along(p.cut, l.parallel_to))
+            return "";
+        const char* start = is_level(l.parallel_to) ? "left" : "top";
+        return ", from " + to_text(l.begins, by_) + " to " + to_text(l.ends, by_) + " off the cut " + start + " edge";
+    }
+
+    void write(const notion<Unit>& n) {
+        heading("For the " + n.what);
+        for (const notion_detail<Unit>& d : n.details) {
+            line(1, d.what + ": " + (d.count > 0 ? std::to_string(d.count) : to_text(d.amount.value(), by_)));
+            working(3, "", d.amount);
+        }
+    }
+
+    const sheet<Unit>& sheet_;
+    const ruler by_;
+    std::string text_;
+};
+
+} // namespace detail
+
+/// Throws range_error for a ruler whose graduation is not above zero.
+template <length_unit Unit>
+std::string to_text(const sheet<Unit>& s, const ruler& by = {}) {
+    return detail::sheet_writer<Unit>(s, by).write();
+}
+
+} // namespace turncloth
+
+#endif
