@@ -218,8 +218,7 @@ private:
             on.lines.push_back({kind, what, z.from, shape.way_from_cut_edge(z.from, at), opens - beyond,
                                 opens + opening(z.opening) + beyond});
         };
-        const place<finished_edge, Unit> far_edge =
-            at<finished_edge>(size - take - shape.finish_of(opposite(z.from)).take());
+        const length<Unit> high = is_level(z.from) ? shape.finished().height() : shape.finished().width();
         if (lines.above.from_datum().value() < 0 || lines.below.from_datum() > high)
             wrong_.push_back("the zipper " + to_text(centre.from_datum()) + " from the finished " +
                              std::string(name_of(z.from)) + " edge of " + z.on + " is stitched off the finished piece");
