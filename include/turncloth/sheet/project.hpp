@@ -1,7 +1,7 @@
 // A project: pieces with their finishes and marks, what lies inside what, and the notions. It is what a teacher
 // designs; a sheet (sheet.hpp) is what she publishes, worked out from it for one finished size.
 //
-//   project<U>(name, finished)             pieces(), zippers(), cautions()
+//   project<U>(name, finished)             pieces()  zippers()  meetings()  cautions()
 //     .add(piece)                          returns the piece, to be marked
 //   piece<U>(name, material, panel)        how_many(n)  lies_inside(outer)  of_film()  mark(what, edge, place or row of
 //   places) zipper<U>                              an opening on a piece, its supply, and how many
@@ -14,6 +14,7 @@
 #ifndef TURNCLOTH_SHEET_PROJECT_HPP
 #define TURNCLOTH_SHEET_PROJECT_HPP
 
+#include <turncloth/marks/mapping.hpp>
 #include <turncloth/marks/row.hpp>
 #include <turncloth/notions/zipper.hpp>
 #include <turncloth/panel/panel.hpp>
@@ -118,6 +119,15 @@ struct zipper {
     zipper_supply<Unit> supply;
 };
 
+/// A longer piece sewn to a shorter one, mark to mark, in equal spans.
+template <length_unit Unit>
+struct meeting {
+    std::string longer, shorter; ///< the pieces' names
+    edge from;                   ///< on both, the spans run away from this finished edge
+    length<Unit> on_longer, on_shorter;
+    std::int64_t spans;
+};
+
 template <length_unit Unit>
 class project {
 public:
@@ -127,6 +137,7 @@ public:
     const finished_size<Unit>& finished() const { return finished_; }
     const std::deque<piece<Unit>>& pieces() const { return pieces_; }
     const std::vector<zipper<Unit>>& zippers() const { return zippers_; }
+    const std::vector<meeting<Unit>>& meetings() const { return meetings_; }
     const std::vector<std::string>& cautions() const { return cautions_; }
 
     /// The piece as it stands in the project; the reference stays good while further pieces are added.
@@ -136,6 +147,10 @@ public:
     }
     project& add(zipper<Unit> z) {
         zippers_.push_back(std::move(z));
+        return *this;
+    }
+    project& add(meeting<Unit> m) {
+        meetings_.push_back(std::move(m));
         return *this;
     }
     project& caution(std::string sentence) {
@@ -148,6 +163,7 @@ private:
     finished_size<Unit> finished_;
     std::deque<piece<Unit>> pieces_;
     std::vector<zipper<Unit>> zippers_;
+    std::vector<meeting<Unit>> meetings_;
     std::vector<std::string> cautions_;
 };
 

@@ -2,7 +2,7 @@
 // working.
 //
 //   sheet_of(project)        works it out and checks it; throws sheet_error where cloth would be spoilt
-//   sheet<U>                 name, finished, pieces, notions, cautions, warnings
+//   sheet<U>                 name, finished, pieces, meetings, notions, cautions, warnings
 //   sheet_piece<U>           the piece, its cut size with workings, and every line on it from a cut edge
 //   notion<U>                what is bought or made ready, as labelled figures
 //   sheet_error              reasons(): all that is wrong, not only the first
@@ -74,11 +74,19 @@ struct notion {
     std::vector<notion_detail<Unit>> details;
 };
 
+/// The marks at which a longer piece meets a shorter one, from the finished edge of both.
+template <length_unit Unit>
+struct sheet_meeting {
+    meeting<Unit> made_from;
+    even_mapping<Unit> marks;
+};
+
 template <length_unit Unit>
 struct sheet {
     std::string name;
     finished_size<Unit> finished;
     std::vector<sheet_piece<Unit>> pieces;
+    std::vector<sheet_meeting<Unit>> meetings;
     std::vector<notion<Unit>> notions;
     std::vector<std::string> cautions;
     std::vector<std::string> warnings; ///< what can be made, but may not be meant
@@ -110,7 +118,7 @@ template <length_unit Unit>
 class sheet_maker {
 public:
     explicit sheet_maker(const project<Unit>& from)
-        : from_(from), made_{from.name(), from.finished(), {}, {}, {}, {}} {}
+        : from_(from), made_{from.name(), from.finished(), {}, {}, {}, {}, {}} {}
 
     sheet<Unit> make() {
         if (from_.pieces().empty())
@@ -179,6 +187,27 @@ private:
         if (cut.width() != finished.width() || cut.height() != finished.height())
             wrong_.push_back(inner.name() + " is cut " + to_text(cut) + ", but " + inner.inside() +
                              ", round which it lies, finishes " + to_text(finished));
+    }
+
+    /// Marks both pieces where they meet, and checks that the spans lie on them.
+    void add(const meeting<Unit>& m) {
+        const even_mapping<Unit> marks(m.on_longer, m.on_shorter, m.spans);
+        add_spans(m.longer, m, m.on_longer, "meets " + m.shorter);
+        add_spans(m.shorter, m, m.on_shorter, "meets " + m.longer);
+        made_.meetings.push_back({m, marks});
+    }
+
+    void add_spans(const std::string& name, const meeting<Unit>& m, length<Unit> span, const std::string& what) {
+        sheet_piece<Unit>* on = find(name);
+        if (on == nullptr)
+            return wrong_.push_back("a meeting is put on " + name + ", which is not in the project");
+        const panel<Unit>& shape = on->made_from.shape();
+        const length<Unit> room = is_level(m.from) ? shape.finished().height() : shape.finished().width();
+        if (span > room)
+            return wrong_.push_back("the spans marked on " + name + " need " + to_text(span) + ", but it finishes " +
+                                    to_text(room));
+        for (const auto& at : divided<finished_edge>(span, m.spans))
+            add_mark(*on, {what, m.from, shape.way_from_cut_edge(m.from, at)});
     }
 
     void add(const zipper<Unit>& z) {

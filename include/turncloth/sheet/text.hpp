@@ -187,6 +187,16 @@ private:
         return ", from " + to_text(l.begins, by_) + " to " + to_text(l.ends, by_) + " off the cut " + start + " edge";
     }
 
+    void write(const sheet_meeting<Unit>& m) {
+        const meeting<Unit>& of = m.made_from;
+        heading("Where " + of.longer + " meets " + of.shorter + ": distances are from the finished " +
+                std::string(name_of(of.from)) + " edge");
+        for (std::int64_t k = 1; k <= m.marks.spans(); ++k)
+            line(1, to_text(m.marks.mark_on_long(k).from_datum(), by_) + " of " + of.longer + " meets " +
+                        to_text(m.marks.mark_on_short(k).from_datum(), by_) + " of " + of.shorter);
+        line(1, "fullness " + to_text(m.marks.fullness()) + ", over in each span: " + to_text(m.marks.surplus(0), by_));
+    }
+
     void write(const notion<Unit>& n) {
         heading("For the " + n.what);
         for (const notion_detail<Unit>& d : n.details) {
