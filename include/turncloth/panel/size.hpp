@@ -14,7 +14,6 @@
 #include <turncloth/measure/please.hpp>
 #include <turncloth/measure/write.hpp>
 
-#include <concepts>
 #include <string>
 
 namespace turncloth {
@@ -47,10 +46,6 @@ protected:
 private:
     length<Unit> width_, height_;
 };
-
-template <class Number>
-concept bare_number = std::is_arithmetic_v<Number> || std::same_as<Number, fraction>;
-using name_the_unit = please::name_the_unit_of_a_length_for_instance_12_in_or_30_cm;
 
 } // namespace detail
 

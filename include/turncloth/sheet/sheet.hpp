@@ -127,6 +127,8 @@ public:
             add(p);
         for (const piece<Unit>& p : from_.pieces())
             check_layer(p);
+        for (const meeting<Unit>& m : from_.meetings())
+            add(m);
         for (const zipper<Unit>& z : from_.zippers())
             add(z);
         add_cautions();

@@ -83,6 +83,8 @@ public:
         heading("Fold, stitch and mark: distances are from the cut edge named");
         for (const auto& p : sheet_.pieces)
             write_lines(p);
+        for (const auto& m : sheet_.meetings)
+            write(m);
         for (const auto& n : sheet_.notions)
             write(n);
         list("Look again", sheet_.warnings);
