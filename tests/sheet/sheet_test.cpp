@@ -1,0 +1,293 @@
+// sheet/project.hpp and sheet/sheet.hpp: one call works a project out, refuses what would spoil cloth with every
+// reason, and says what may not be meant.
+#include <turncloth.hpp>
+
+#include <doctest/doctest.h>
+
+#include <string>
+#include <vector>
+
+using namespace turncloth;
+
+namespace {
+
+piece<inch> flat(const char* name, length<inch> width, length<inch> height) {
+    return {name, "canvas", panel(finished_size(width, height), edges<inch>())};
+}
+
+/// The reasons for which a project is refused; none where it is not.
+std::vector<std::string> reasons(const project<inch>& p) {
+    try {
+        static_cast<void>(sheet_of(p));
+        return {};
+    } catch (const sheet_error& refused) {
+        return refused.reasons();
+    }
+}
+
+std::vector<length<inch>> places(const sheet_piece<inch>& p, line_kind kind, const std::string& what) {
+    std::vector<length<inch>> found;
+    for (const auto& l : p.lines)
+        if (l.kind == kind && l.what == what)
+            found.push_back(l.from_cut_edge.value());
+    return found;
+}
+
+/// Common practice: an outer of 12 x 18 in goes over inners of 10 x 16 in, two folds of 1/2 in on every side.
+project<inch> bound_over(const finished_size<inch>& inner) {
+    project<inch> p("mat", finished_size(10_in, 16_in));
+    auto& outer = p.add({"outer", "canvas", panel(p.finished(), all_round(self_binding("1/2"_in)))});
+    p.add({"inner", "felt", panel(inner, edges<inch>())}).how_many(2).lies_inside(outer);
+    return p;
+}
+
+zipper<inch> cut_from_a_roll(const char* on, std::vector<place<finished_edge, inch>> centres) {
+    return {on,
+            edge::top,
+            std::move(centres),
+            {10_in, "1/2"_in, "1/4"_in},
+            "1/2"_in,
+            "1/4"_in,
+            {.roll = 100_in, .lengths_sold = {}, .ends = {}, .tail = {}}};
+}
+
+} // namespace
+
+TEST_CASE("A self-bound mat is cut two inches larger than its inner layers, and folded at half an inch and an inch") {
+    const auto s = sheet_of(bound_over(finished_size(10_in, 16_in)));
+    CHECK(s.pieces[0].cut == cut_size(12_in, 18_in));
+    CHECK(s.pieces[1].cut == cut_size(10_in, 16_in));
+    CHECK(s.pieces[1].made_from.count() == 2);
+    CHECK(to_text(s.pieces[0].width) == "12 in = 10 in finished + 2 x (1/2 + 1/2) in self-binding");
+    const std::vector<length<inch>> folds = {"1/2"_in, 1_in, "1/2"_in, 1_in, "1/2"_in, 1_in, "1/2"_in, 1_in};
+    CHECK(places(s.pieces[0], line_kind::fold, "self-binding") == folds);
+}
+
+TEST_CASE("The long edges are worked before the short ones") { // common practice
+    const auto tall = sheet_of(bound_over(finished_size(10_in, 16_in)));
+    CHECK(tall.pieces[0].lines.front().parallel_to == edge::left);
+    project<inch> p("strip", finished_size(16_in, 10_in));
+    p.add({"strip", "canvas", panel(p.finished(), all_round(single_turned_hem(1_in)))});
+    CHECK(sheet_of(p).pieces[0].lines.front().parallel_to == edge::top);
+}
+
+TEST_CASE("Inner layers that disagree with the outer one are refused with both sizes") {
+    CHECK(reasons(bound_over(finished_size(10_in, 15_in))) ==
+          std::vector<std::string>{"inner is cut 10 x 15 in, but outer, round which it lies, finishes 10 x 16 in"});
+    CHECK(reasons(bound_over(finished_size(11_in, 16_in))).size() == 1);
+}
+
+TEST_CASE("A hanging's pocket marks run from the heading's stitching") {
+    // Common practice: a backing cut 15 x 45 in with a 4 in heading and 1 in hems on the other sides finishes 13 x 40
+    // in; from the heading's stitching the marks fall at 7, 14, 21, 28 and 35 in, with 1 in to spare.
+    const auto hem = single_turned_hem(1_in);
+    const auto shape = panel<inch>::from_cut(cut_size(15_in, 45_in), {heading(4_in), hem, hem, hem});
+    CHECK(shape.finished() == finished_size(13_in, 40_in));
+    const auto marks = every<stitched_line>(7_in, 36_in); // 40 in less the 4 in above the stitching
+    CHECK(marks.to_spare == 1_in);
+    project<inch> p("hanging", shape.finished());
+    p.add({"backing", "canvas", shape}).mark("pocket", edge::top, marks.marks);
+    // The heading's raw edge lies 4 in below the fold, 8 in from the cut edge, and is stitched there.
+    CHECK(places(sheet_of(p).pieces[0], line_kind::mark, "pocket") ==
+          std::vector<length<inch>>{15_in, 22_in, 29_in, 36_in, 43_in});
+    CHECK(sheet_of(p).warnings.empty());
+}
+
+TEST_CASE("A mark off the piece is refused, a mark in a hem is said") {
+    project<inch> p("mat", finished_size(10_in, 16_in));
+    auto& mat = p.add({"mat", "canvas", panel(p.finished(), all_round(single_turned_hem(1_in)))});
+    mat.mark("in the hem", edge::top, at<cut_edge>("1/2"_in)).mark("on the fold", edge::top, at<cut_edge>(1_in));
+    mat.mark("at the far fold", edge::top, at<cut_edge>(17_in))
+        .mark("in the far hem", edge::top, at<cut_edge>("17 1/2"_in));
+    const auto s = sheet_of(p);
+    REQUIRE(s.warnings.size() == 2);
+    CHECK(s.warnings[0] == "the mark \"in the hem\" of mat, 1/2 in from the cut top edge, lies in what is turned under "
+                           "or taken by a seam");
+    CHECK(s.warnings[1].find("in the far hem") != std::string::npos);
+
+    mat.mark("last", edge::left, at<cut_edge>(12_in));
+    CHECK(reasons(p).empty());
+    mat.mark("past", edge::left, at<cut_edge>("12 1/8"_in)).mark("before", edge::left, at<finished_edge>("-1 1/8"_in));
+    CHECK(
+        reasons(p) ==
+        std::vector<std::string>{
+            "the mark \"past\" of mat, 12 1/8 in from the cut left edge, is off the piece, which is cut 12 in that way",
+            "the mark \"before\" of mat, -1/8 in from the cut left edge, is off the piece, which is cut 12 in that "
+            "way"});
+}
+
+TEST_CASE("Zippers by quarter folds and one below the top: four pockets on a panel of 10 by 16 in") { // common practice
+    project<inch> p("wall pockets", finished_size(10_in, 16_in));
+    p.add({"front", "canvas", panel(p.finished(), all_round(self_binding("1/2"_in)))});
+    std::vector<place<finished_edge, inch>> centres = {at<finished_edge>("1 1/2"_in)};
+    for (const auto& quarter : halved<finished_edge>(16_in, 2))
+        centres.push_back(quarter);
+    p.add(cut_from_a_roll("front", centres));
+    const auto s = sheet_of(p);
+    // Each is stitched 1/4 in above and below 1 1/2, 4, 8 and 12 in from the finished edge, which is 1 in from the cut
+    // edge.
+    CHECK(places(s.pieces[0], line_kind::stitching, "zipper") ==
+          std::vector<length<inch>>{"2 1/4"_in, "2 3/4"_in, "4 3/4"_in, "5 1/4"_in, "8 3/4"_in, "9 1/4"_in, "12 3/4"_in,
+                                    "13 1/4"_in});
+    CHECK(places(s.pieces[0], line_kind::slit, "slit behind the zipper").size() == 8);
+    // An opening of 9 in on 10 in across begins 1/2 in from the finished edge, 1 1/2 in from the cut one; the tape's
+    // stitching goes on for 1/4 in at both ends.
+    const auto& stitching = s.pieces[0].lines[12];
+    CHECK(stitching.what == "zipper");
+    CHECK(stitching.begins == "1 1/4"_in);
+    CHECK(stitching.ends == "10 3/4"_in);
+
+    REQUIRE(s.notions.size() == 1);
+    const auto& d = s.notions[0].details;
+    CHECK(d[0].count == 4);
+    CHECK(d[1].amount.value() == 9_in);
+    CHECK(d[2].amount.value() == "9 1/2"_in); // 9 in and 1/4 in of tape at both ends
+    CHECK(d[3].count == 4);
+    CHECK(d[4].count == 1);
+    CHECK(d[6].amount.value() == 62_in); // 100 - 4 x 9 1/2
+}
+
+TEST_CASE("Several like pieces need a zipper each") {
+    project<inch> p("pockets", finished_size(10_in, 6_in));
+    p.add(flat("front", 10_in, 6_in)).how_many(3);
+    p.add(cut_from_a_roll("front", {at<finished_edge>(2_in), at<finished_edge>(4_in)}));
+    CHECK(sheet_of(p).notions[0].details[0].count == 6);
+}
+
+TEST_CASE("A made-up zipper is listed with its new stop and its cut, or as sold") {
+    project<inch> p("pocket", finished_size(10_in, 6_in));
+    p.add(flat("front", 10_in, 6_in));
+    auto z = cut_from_a_roll("front", {at<finished_edge>(2_in)});
+    z.supply = {.roll = {}, .lengths_sold = {7_in, 12_in, 9_in}, .ends = "1/2"_in, .tail = "1/2"_in};
+    p.add(z);
+    const auto as_sold = sheet_of(p).notions[0].details;
+    REQUIRE(as_sold.size() == 3);
+    CHECK(as_sold[2].amount.value() == 9_in);
+
+    project<inch> q("pocket", finished_size(10_in, 6_in));
+    q.add(flat("front", 10_in, 6_in));
+    z.supply.lengths_sold = {7_in, 12_in};
+    q.add(z);
+    const auto cut = sheet_of(q).notions[0].details;
+    REQUIRE(cut.size() == 5);
+    CHECK(cut[2].amount.value() == 12_in);
+    CHECK(cut[3].amount.value() == 9_in);
+    CHECK(cut[4].amount.value() == "9 1/2"_in);
+}
+
+TEST_CASE("Zippers that cannot be sewn are refused") {
+    const auto with = [](zipper<inch> z) {
+        project<inch> p("pocket", finished_size(10_in, 6_in));
+        p.add({"front", "canvas", panel(p.finished(), all_round(seam("1/2"_in)))});
+        p.add(std::move(z));
+        return reasons(p);
+    };
+    const auto sound = cut_from_a_roll("front", {at<finished_edge>(2_in)});
+    CHECK(with(sound).empty());
+
+    auto z = sound;
+    z.opening.beyond = "3/4"_in;
+    CHECK(with(z) == std::vector<std::string>{"the tape of a zipper on front reaches 1/4 in into the seams"});
+    z = sound;
+    z.opening.across = 11_in;
+    CHECK(with(z) == std::vector<std::string>{"a zipper 11 in across is wider than front, which finishes 10 in"});
+    z = sound;
+    z.on = "back";
+    CHECK(with(z) == std::vector<std::string>{"a zipper is put on back, which is not in the project"});
+    z = sound;
+    z.centres.clear();
+    CHECK(with(z) == std::vector<std::string>{"a zipper is put on front without a place"});
+    z = sound;
+    z.centres = {at<finished_edge>("1/4"_in),
+                 at<finished_edge>("5 3/4"_in)}; // stitched 1/4 in to either side: just on it
+    CHECK(with(z).empty());
+    z.centres = {at<finished_edge>("1/8"_in), at<finished_edge>("5 7/8"_in)};
+    CHECK(with(z).size() == 2);
+    z.centres = {at<finished_edge>(2_in), at<finished_edge>("2 1/2"_in)};
+    CHECK(with(z).empty());
+    z.centres = {at<finished_edge>(2_in), at<finished_edge>("2 3/8"_in)};
+    CHECK(with(z) == std::vector<std::string>{
+                         "two zippers on front are only 3/8 in apart, less than the 1/2 in that each is stitched"});
+}
+
+TEST_CASE("Tape that ends on the very seam can be sewn, but is said") {
+    project<inch> p("pocket", finished_size(10_in, 6_in));
+    p.add(flat("front", 10_in, 6_in));
+    auto z = cut_from_a_roll("front", {at<finished_edge>(2_in)});
+    z.opening.beyond = z.opening.margin;
+    p.add(z);
+    CHECK(sheet_of(p).warnings ==
+          std::vector<std::string>{"the tape of a zipper on front ends on the very seam: keep a little away"});
+}
+
+TEST_CASE("A zipper may run down a piece as well as across it") {
+    project<inch> p("pocket", finished_size(6_in, 10_in));
+    p.add({"front", "canvas", panel(p.finished(), all_round(seam(1_in)))});
+    auto z = cut_from_a_roll("front", {at<finished_edge>(3_in)});
+    z.from = edge::left;
+    p.add(z);
+    const auto s = sheet_of(p);
+    CHECK(places(s.pieces[0], line_kind::stitching, "zipper") == std::vector<length<inch>>{"3 3/4"_in, "4 1/4"_in});
+    CHECK(s.pieces[0].lines.back().begins == "1 1/2"_in);
+    CHECK(s.pieces[0].lines.back().ends == "10 1/2"_in);
+}
+
+TEST_CASE("Marks of a longer piece meet those of a shorter one, and both are marked") {
+    // Common practice: 50 in marked every 10 in meets 35 in marked every 7 in; fullness 10/7, 3 in over in each span.
+    project<inch> p("hanging", finished_size(13_in, 35_in));
+    p.add(flat("film", 13_in, 50_in));
+    p.add(flat("backing", 13_in, 35_in));
+    p.add(meeting<inch>{"film", "backing", edge::top, 50_in, 35_in, 5});
+    const auto s = sheet_of(p);
+    CHECK(places(s.pieces[0], line_kind::mark, "meets backing") ==
+          std::vector<length<inch>>{10_in, 20_in, 30_in, 40_in});
+    CHECK(places(s.pieces[1], line_kind::mark, "meets film") == std::vector<length<inch>>{7_in, 14_in, 21_in, 28_in});
+    REQUIRE(s.meetings.size() == 1);
+    CHECK(s.meetings[0].marks.fullness() == fraction(10, 7));
+    CHECK(s.meetings[0].marks.surplus(4) == 3_in);
+
+    p.add(meeting<inch>{"film", "backing", edge::left, 13_in, "13 1/8"_in, 2});
+    CHECK_THROWS_AS(sheet_of(p), marks_error);
+}
+
+TEST_CASE("A meeting off a piece, or on none, is refused") {
+    project<inch> p("hanging", finished_size(13_in, 35_in));
+    p.add(flat("film", 13_in, 49_in));
+    p.add(flat("backing", 13_in, 35_in));
+    p.add(meeting<inch>{"film", "backing", edge::top, 50_in, 35_in, 5});
+    p.add(meeting<inch>{"film", "back", edge::left, 13_in, 13_in, 2});
+    CHECK(reasons(p) == std::vector<std::string>{"the spans marked on film need 50 in, but it finishes 49 in",
+                                                 "a meeting is put on back, which is not in the project"});
+}
+
+TEST_CASE("Everything wrong is said at once") {
+    auto p = bound_over(finished_size(10_in, 15_in));
+    p.add(flat("outer", 1_in, 1_in));
+    p.add(flat("pocket", 1_in, 1_in)).lies_inside(flat("nothing", 1_in, 1_in));
+    CHECK(reasons(p) ==
+          std::vector<std::string>{"two pieces are named outer",
+                                   "inner is cut 10 x 15 in, but outer, round which it lies, finishes 10 x 16 in",
+                                   "pocket is said to lie inside nothing, which is not in the project"});
+    CHECK_THROWS_WITH_AS(sheet_of(project<inch>("mat", finished_size(1_in, 1_in))),
+                         "mat cannot be made so: it has no pieces", sheet_error);
+    CHECK_THROWS_WITH_AS(flat("mat", 1_in, 1_in).how_many(0), "at least one mat must be cut: it was 0", range_error);
+}
+
+TEST_CASE("Film, zippers and blades bring their cautions, after the project's own") {
+    project<inch> p("mat", finished_size(10_in, 16_in));
+    p.add(flat("mat", 10_in, 16_in));
+    p.caution("Keep it dry.");
+    CHECK(sheet_of(p).cautions.size() == 3);
+    CHECK(sheet_of(p).cautions.front() == "Keep it dry.");
+    p.add(flat("window", 5_in, 5_in)).of_film();
+    p.add(flat("second window", 5_in, 5_in)).of_film();
+    CHECK(sheet_of(p).cautions.size() == 4);
+    p.add(cut_from_a_roll("mat", {at<finished_edge>(2_in)}));
+    CHECK(sheet_of(p).cautions.size() == 5);
+}
+
+TEST_CASE("The metric edition is worked out in its own unit") {
+    project<centimetre> p("mat", finished_size(24_cm, 40_cm));
+    p.add({"outer", "canvas", panel(p.finished(), all_round(self_binding(1.2_cm)))});
+    CHECK(sheet_of(p).pieces[0].cut == cut_size(28.8_cm, 44.8_cm)); // 4 x 1.2 = 4.8 cm more each way
+}
