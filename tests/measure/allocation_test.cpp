@@ -15,15 +15,16 @@ namespace {
 std::atomic<std::size_t> allocations = 0;
 }
 
-// Replaced for the whole program: it counts, and is otherwise the ordinary one.
-void* operator new(std::size_t size) {
+// Replaced for the whole program: it counts, and is otherwise the ordinary one. Not inlined, since GCC would then see
+// malloc paired with delete.
+[[gnu::noinline]] void* operator new(std::size_t size) {
     ++allocations;
     if (void* memory = std::malloc(size == 0 ? 1 : size))
         return memory;
     throw std::bad_alloc();
 }
-void operator delete(void* memory) noexcept { std::free(memory); }
-void operator delete(void* memory, std::size_t) noexcept { std::free(memory); }
+[[gnu::noinline]] void operator delete(void* memory) noexcept { std::free(memory); }
+[[gnu::noinline]] void operator delete(void* memory, std::size_t) noexcept { std::free(memory); }
 
 using namespace turncloth;
 

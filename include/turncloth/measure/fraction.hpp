@@ -74,7 +74,7 @@ public:
         requires(!std::same_as<Integer, bool>)
     constexpr fraction(Integer whole) : numerator_(static_cast<std::int64_t>(whole)) {
         if (!std::in_range<std::int64_t>(whole))
-            overflow(std::to_string(whole));
+            does_not_fit_64_bits(std::to_string(whole));
     }
 
     template <std::floating_point Real,
@@ -85,8 +85,7 @@ public:
     /// Throws zero_denominator_error; overflow_error where a sign cannot be moved to the numerator.
     constexpr fraction(std::int64_t numerator, std::int64_t denominator) {
         if (denominator == 0)
-            detail::refuse<zero_denominator_error>(std::to_string(numerator) +
-                                                   "/0 is not a number: the denominator must not be zero");
+            denominator_is_zero(numerator);
         // Magnitudes, since the shared factor itself may be 2^63 and a sign may have to change.
         const std::uint64_t over = detail::magnitude(numerator), under = detail::magnitude(denominator);
         const std::uint64_t shared = detail::gcd(over, under);
@@ -131,7 +130,7 @@ public:
     /// Throws zero_denominator_error too.
     friend constexpr fraction operator/(fraction x, fraction y) {
         if (y.numerator_ == 0)
-            detail::refuse<zero_denominator_error>("division by zero: the divisor must not be zero");
+            division_by_zero();
         return general_product(x, y.denominator_, y.numerator_);
     }
 
@@ -147,16 +146,25 @@ private:
     struct lowest_terms {};
     constexpr fraction(lowest_terms, std::int64_t n, std::int64_t d) noexcept : numerator_(n), denominator_(d) {}
 
-    [[noreturn, gnu::cold]] static void overflow(const std::string& value) {
+    // Not constexpr, so that a constant expression that needs one does not compile, and the compiler prints its name.
+    [[noreturn, gnu::cold]] static void does_not_fit_64_bits(const std::string& value) {
         detail::refuse<overflow_error>(value +
                                        " does not fit a fraction: numerator and denominator are 64-bit integers");
+    }
+
+    [[noreturn, gnu::cold]] static void denominator_is_zero(std::int64_t numerator) {
+        detail::refuse<zero_denominator_error>(std::to_string(numerator) +
+                                               "/0 is not a number: the denominator must not be zero");
+    }
+    [[noreturn, gnu::cold]] static void division_by_zero() {
+        detail::refuse<zero_denominator_error>("division by zero: the divisor must not be zero");
     }
 
     /// The one gate to 64 bits for results that may be too large: over / under in lowest terms, with its sign.
     static constexpr fraction made(bool negative, detail::uint128 over, detail::uint128 under) {
         constexpr auto largest = static_cast<std::uint64_t>(std::numeric_limits<std::int64_t>::max());
         if (over > largest + (negative ? 1U : 0U) || under > largest)
-            overflow("the result of an exact calculation");
+            does_not_fit_64_bits("the result of an exact calculation");
         const auto size = static_cast<std::uint64_t>(over);
         return fraction(lowest_terms{}, static_cast<std::int64_t>(negative ? std::uint64_t{0} - size : size),
                         static_cast<std::int64_t>(under));

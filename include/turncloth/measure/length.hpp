@@ -158,31 +158,64 @@ constexpr auto operator/(const boost::units::quantity<Unit, fraction>& q, Whole 
 }
 
 namespace detail {
-template <class A, class B>
-concept different_units = length_unit<A> && length_unit<B> && !std::same_as<A, B>;
-using bring_to_one_unit = please::bring_both_lengths_to_one_unit_first_for_instance_as_centimetre_x;
+using multiply_exactly = please::multiply_or_divide_by_a_whole_number_or_a_fraction_since_a_double_is_not_exact;
+template <class Unit>
+using exact_quantity = boost::units::quantity<Unit, fraction>;
 } // namespace detail
 
-template <class A, class B, class Please = detail::bring_to_one_unit>
-    requires detail::different_units<A, B>
-void operator+(const boost::units::quantity<A, fraction>&, const boost::units::quantity<B, fraction>&) = delete;
+template <class Please = detail::multiply_exactly, class Unit, std::floating_point Real>
+void operator*(const detail::exact_quantity<Unit>&, Real) = delete;
 
-template <class A, class B, class Please = detail::bring_to_one_unit>
-    requires detail::different_units<A, B>
-void operator-(const boost::units::quantity<A, fraction>&, const boost::units::quantity<B, fraction>&) = delete;
+template <class Please = detail::multiply_exactly, class Unit, std::floating_point Real>
+void operator*(Real, const detail::exact_quantity<Unit>&) = delete;
 
-template <class A, class B, class Please = detail::bring_to_one_unit>
-    requires detail::different_units<A, B>
-bool operator==(const boost::units::quantity<A, fraction>&, const boost::units::quantity<B, fraction>&) = delete;
+template <class Please = detail::multiply_exactly, class Unit, std::floating_point Real>
+void operator/(const detail::exact_quantity<Unit>&, Real) = delete;
 
-template <class A, class B, class Please = detail::bring_to_one_unit>
+namespace detail {
+template <class A, class B>
+concept different_units = length_unit<A> && length_unit<B> && !std::same_as<A, B>;
+template <class Number>
+concept bare_number = std::is_arithmetic_v<Number> || std::same_as<Number, fraction>;
+using bring_to_one_unit = please::bring_both_lengths_to_one_unit_first_for_instance_as_centimetre_x;
+using name_the_unit = please::name_the_unit_of_a_length_for_instance_12_in_or_30_cm;
+} // namespace detail
+
+template <class Please = detail::bring_to_one_unit, class A, class B>
     requires detail::different_units<A, B>
-bool operator<=>(const boost::units::quantity<A, fraction>&, const boost::units::quantity<B, fraction>&) = delete;
+void operator+(const detail::exact_quantity<A>&, const detail::exact_quantity<B>&) = delete;
+
+template <class Please = detail::bring_to_one_unit, class A, class B>
+    requires detail::different_units<A, B>
+void operator-(const detail::exact_quantity<A>&, const detail::exact_quantity<B>&) = delete;
+
+template <class Please = detail::bring_to_one_unit, class A, class B>
+    requires detail::different_units<A, B>
+bool operator==(const detail::exact_quantity<A>&, const detail::exact_quantity<B>&) = delete;
+
+template <class Please = detail::bring_to_one_unit, class A, class B>
+    requires detail::different_units<A, B>
+bool operator<=>(const detail::exact_quantity<A>&, const detail::exact_quantity<B>&) = delete;
 
 // A number without a unit is not a length, so it neither adds to one nor compares with one.
-template <class Unit, class Number, class Please = please::name_the_unit_of_a_length_for_instance_12_in_or_30_cm>
-    requires(length_unit<Unit> && (std::is_arithmetic_v<Number> || std::same_as<Number, fraction>))
-void operator+(const boost::units::quantity<Unit, fraction>&, const Number&) = delete;
+
+template <class Please = detail::name_the_unit, length_unit Unit, detail::bare_number Number>
+void operator+(const detail::exact_quantity<Unit>&, const Number&) = delete;
+
+template <class Please = detail::name_the_unit, length_unit Unit, detail::bare_number Number>
+void operator+(const Number&, const detail::exact_quantity<Unit>&) = delete;
+
+template <class Please = detail::name_the_unit, length_unit Unit, detail::bare_number Number>
+void operator-(const detail::exact_quantity<Unit>&, const Number&) = delete;
+
+template <class Please = detail::name_the_unit, length_unit Unit, detail::bare_number Number>
+void operator-(const Number&, const detail::exact_quantity<Unit>&) = delete;
+
+template <class Please = detail::name_the_unit, length_unit Unit, detail::bare_number Number>
+bool operator==(const detail::exact_quantity<Unit>&, const Number&) = delete;
+
+template <class Please = detail::name_the_unit, length_unit Unit, detail::bare_number Number>
+bool operator<=>(const detail::exact_quantity<Unit>&, const Number&) = delete;
 
 } // namespace turncloth
 

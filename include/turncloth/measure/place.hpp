@@ -65,24 +65,57 @@ constexpr place<Datum, To> as(const place<Datum, From>& p) {
 namespace detail {
 template <class A, class B>
 concept different_datums = !std::same_as<A, B>;
+using do_not_add = please::subtract_two_places_or_add_a_length_to_a_place_but_do_not_add_two_places;
+using make_a_place = please::make_a_place_of_the_length_with_at_and_its_datum_before_comparing_it_with_a_place;
 using remeasure_first = please::remeasure_one_place_first_since_the_two_are_measured_from_different_datums;
 } // namespace detail
 
-template <class A, class B, class U, class V,
-          class Please = please::subtract_two_places_or_add_a_length_to_a_place_but_do_not_add_two_places>
+template <class Please = detail::do_not_add, class A, class B, class U, class V>
 void operator+(const place<A, U>&, const place<B, V>&) = delete;
 
-template <class A, class B, class U, class Please = detail::remeasure_first>
+template <class Please = detail::remeasure_first, class A, class B, class U, class V>
     requires detail::different_datums<A, B>
-void operator-(const place<A, U>&, const place<B, U>&) = delete;
+void operator-(const place<A, U>&, const place<B, V>&) = delete;
 
-template <class A, class B, class U, class Please = detail::remeasure_first>
+template <class Please = detail::remeasure_first, class A, class B, class U, class V>
     requires detail::different_datums<A, B>
-bool operator==(const place<A, U>&, const place<B, U>&) = delete;
+bool operator==(const place<A, U>&, const place<B, V>&) = delete;
 
-template <class A, class B, class U, class Please = detail::remeasure_first>
-requires detail::different_datums<A, B> std::strong_ordering operator<=>(const place<A, U>&,
-                                                                         const place<B, U>&) = delete;
+template <class Please = detail::remeasure_first, class A, class B, class U, class V>
+    requires detail::different_datums<A, B>
+bool operator<=>(const place<A, U>&, const place<B, V>&) = delete;
+
+template <class Please = detail::bring_to_one_unit, class Datum, class U, class V>
+    requires detail::different_units<U, V>
+void operator+(const place<Datum, U>&, const detail::exact_quantity<V>&) = delete;
+
+template <class Please = detail::bring_to_one_unit, class Datum, class U, class V>
+    requires detail::different_units<U, V>
+void operator-(const place<Datum, U>&, const detail::exact_quantity<V>&) = delete;
+
+template <class Please = detail::bring_to_one_unit, class Datum, class U, class V>
+    requires detail::different_units<U, V>
+void operator-(const place<Datum, U>&, const place<Datum, V>&) = delete;
+
+template <class Please = detail::bring_to_one_unit, class Datum, class U, class V>
+    requires detail::different_units<U, V>
+bool operator==(const place<Datum, U>&, const place<Datum, V>&) = delete;
+
+template <class Please = detail::bring_to_one_unit, class Datum, class U, class V>
+    requires detail::different_units<U, V>
+bool operator<=>(const place<Datum, U>&, const place<Datum, V>&) = delete;
+
+template <class Please = detail::name_the_unit, class Datum, class U, detail::bare_number Number>
+void operator+(const place<Datum, U>&, const Number&) = delete;
+
+template <class Please = detail::name_the_unit, class Datum, class U, detail::bare_number Number>
+void operator-(const place<Datum, U>&, const Number&) = delete;
+
+template <class Please = detail::make_a_place, class Datum, class U, length_unit V>
+bool operator==(const place<Datum, U>&, const detail::exact_quantity<V>&) = delete;
+
+template <class Please = detail::make_a_place, class Datum, class U, length_unit V>
+bool operator<=>(const place<Datum, U>&, const detail::exact_quantity<V>&) = delete;
 
 } // namespace turncloth
 

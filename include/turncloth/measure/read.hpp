@@ -110,7 +110,7 @@ public:
         const fraction value = number();
         skip_space();
         if (!done())
-            fail("expected nothing after the number");
+            cannot_read_because("expected nothing after the number");
         return value;
     }
 
@@ -125,11 +125,11 @@ public:
             const std::size_t unit_at = at_;
             const fraction named = unit();
             if (named == 0 && !done())
-                fail("expected a unit (in, ft, yd, mm, cm, m) or the end");
+                cannot_read_because("expected a unit (in, ft, yd, mm, cm, m) or the end");
             if (named == 0 && smallest != 0)
-                fail("expected the unit of the last number");
+                cannot_read_because("expected the unit of the last number");
             if (smallest != 0 && named >= smallest)
-                fail("in a sum, each unit must be smaller than the one before it", unit_at);
+                cannot_read_because("in a sum, each unit must be smaller than the one before it", unit_at);
             smallest = named == 0 ? inches_of_unit : named;
             total += value * (smallest / inches_of_unit);
             skip_space();
@@ -138,10 +138,11 @@ public:
     }
 
 private:
-    [[noreturn]] void fail(const char* reason, std::size_t position) const {
+    // Not constexpr, so that a mistake in a literal does not compile, and the compiler shows the call with its reason.
+    [[noreturn]] void cannot_read_because(const char* reason, std::size_t position) const {
         refuse<text_error>(text_, position, std::string(reason));
     }
-    [[noreturn]] void fail(const char* reason) const { fail(reason, at_); }
+    [[noreturn]] void cannot_read_because(const char* reason) const { cannot_read_because(reason, at_); }
 
     constexpr bool done() const noexcept { return at_ == text_.size(); }
     constexpr char next() const noexcept { return done() ? '\0' : text_[at_]; }
@@ -177,7 +178,7 @@ private:
         for (; digit_next(); ++at_) {
             const int digit = negative ? '0' - text_[at_] : text_[at_] - '0';
             if (__builtin_mul_overflow(value, 10, &value) || __builtin_add_overflow(value, digit, &value))
-                fail("more digits than 64 bits hold");
+                cannot_read_because("more digits than 64 bits hold");
         }
         return value;
     }
@@ -188,7 +189,7 @@ private:
         if (next() == '.' || next() == ',')
             return decimal(0);
         if (!digit_next())
-            fail("expected a number");
+            cannot_read_because("expected a number");
         const std::int64_t whole = digits(negative_);
         if (next() == '.' || next() == ',')
             return decimal(whole);
@@ -210,10 +211,10 @@ private:
     constexpr fraction over(std::int64_t above) {
         const std::size_t start = at_;
         if (!digit_next())
-            fail("expected a denominator after the '/'");
+            cannot_read_because("expected a denominator after the '/'");
         const std::int64_t below = digits(false);
         if (below == 0)
-            fail("a denominator must not be zero", start);
+            cannot_read_because("a denominator must not be zero", start);
         return {above, below};
     }
 
@@ -229,16 +230,16 @@ private:
         const std::size_t fraction_start = at_;
         if (!digit_next()) {
             if (hyphen)
-                fail("expected a fraction after the hyphen");
+                cannot_read_because("expected a fraction after the hyphen");
             at_ = start;
             return 0;
         }
         const std::int64_t above = digits(negative_);
         if (!slash())
-            fail("expected a '/' to make this number a fraction, or a unit before it", fraction_start);
+            cannot_read_because("expected a '/' to make this number a fraction, or a unit before it", fraction_start);
         const fraction part = over(above);
         if (abs(part) >= 1)
-            fail("the fraction of a mixed number must be less than one", fraction_start);
+            cannot_read_because("the fraction of a mixed number must be less than one", fraction_start);
         return part;
     }
 
@@ -247,17 +248,18 @@ private:
         const bool comma = next() == ',';
         ++at_;
         if (!digit_next())
-            fail("expected a digit after the decimal mark");
+            cannot_read_because("expected a digit after the decimal mark");
         const std::size_t first = at_;
         const std::int64_t part = digits(negative_);
         if (next() == '.' || next() == ',')
-            fail("a number has only one decimal mark");
+            cannot_read_because("a number has only one decimal mark");
         if (comma && at_ - first == 3 && whole != 0)
-            fail("a comma before three digits may mean thousands or thousandths: write the number without it", mark);
+            cannot_read_because(
+                "a comma before three digits may mean thousands or thousandths: write the number without it", mark);
         std::int64_t scale = 1;
         for (std::size_t i = first; i < at_; ++i)
             if (__builtin_mul_overflow(scale, 10, &scale))
-                fail("more decimal digits than 64 bits hold", first);
+                cannot_read_because("more decimal digits than 64 bits hold", first);
         return fraction(whole) + fraction(part, scale);
     }
 

@@ -1,0 +1,12 @@
+// must-say: bring_both_lengths_to_one_unit_first_for_instance_as_centimetre_x
+// must-not-say (gcc): no match for
+// must-not-say (clang): invalid operands to binary expression
+#include <turncloth.hpp>
+
+using namespace turncloth;
+
+#ifdef MISUSE
+auto rest = 1_yd - 12_in;
+#else
+auto rest = as<inch>(1_yd) - 12_in;
+#endif

@@ -1,0 +1,13 @@
+// must-say: cannot_read_because
+// must-say (clang): operator""_in' is not a constant expression
+// must-not-say (gcc): no match for
+// must-not-say (clang): no matching
+#include <turncloth.hpp>
+
+using namespace turncloth;
+
+#ifdef MISUSE
+auto depth = "12 1/"_in;
+#else
+auto depth = "12 1/2"_in;
+#endif

@@ -1,0 +1,15 @@
+// must-say: remeasure_one_place_first_since_the_two_are_measured_from_different_datums
+// must-not-say (gcc): no match for
+// must-not-say (clang): invalid operands to binary expression
+#include <turncloth.hpp>
+
+using namespace turncloth;
+
+struct shelf_end;
+struct wall;
+
+#ifdef MISUSE
+bool before = at<shelf_end>(4_in) < at<wall>(34_in);
+#else
+bool before = at<shelf_end>(4_in) < remeasured<shelf_end>(at<wall>(34_in), 30_in);
+#endif
