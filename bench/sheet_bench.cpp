@@ -53,7 +53,7 @@ project<inch> tool_roll(const finished_size<inch>& size) {
     project<inch> p("tool roll", size);
     auto& outer = p.add({"outer", "canvas", panel(size, all_round(self_binding("1/2"_in, "1/8"_in)))});
     outer.mark("pocket line", edge::left, divided<finished_edge>(size.width(), 8));
-    p.add({"lining", "cotton", panel(size, edges<inch>())}).lies_inside(outer);
+    p.add({"lining", "cotton", panel(size)}).lies_inside(outer);
     const auto hem = single_turned_hem("1/2"_in, "1/8"_in);
     p.add(
          {"window", "film", panel(finished_size(size.width() * fraction(5, 4), 6_in), edges<inch>{hem, hem, hem, hem})})
@@ -65,7 +65,7 @@ project<inch> tool_roll(const finished_size<inch>& size) {
                    {size.width(), "3/4"_in, "1/2"_in},
                    "1/2"_in,
                    "1/4"_in,
-                   {.roll = 180_in, .lengths_sold = {}, .ends = {}, .tail = {}}};
+                   zipper_supply<inch>::from_roll(180_in)};
     for (const auto& quarter : divided<finished_edge>(size.height(), 4))
         z.centres.push_back(quarter);
     p.add(z);

@@ -12,7 +12,7 @@ using namespace turncloth;
 namespace {
 
 piece<inch> flat(const char* name, length<inch> width, length<inch> height) {
-    return {name, "canvas", panel(finished_size(width, height), edges<inch>())};
+    return {name, "canvas", panel(finished_size(width, height))};
 }
 
 /// The reasons for which a project is refused; none where it is not.
@@ -37,7 +37,7 @@ std::vector<length<inch>> places(const sheet_piece<inch>& p, line_kind kind, con
 project<inch> bound_over(const finished_size<inch>& inner) {
     project<inch> p("mat", finished_size(10_in, 16_in));
     auto& outer = p.add({"outer", "canvas", panel(p.finished(), all_round(self_binding("1/2"_in)))});
-    p.add({"inner", "felt", panel(inner, edges<inch>())}).how_many(2).lies_inside(outer);
+    p.add({"inner", "felt", panel(inner)}).how_many(2).lies_inside(outer);
     return p;
 }
 
@@ -48,7 +48,7 @@ zipper<inch> cut_from_a_roll(const char* on, std::vector<place<finished_edge, in
             {10_in, "1/2"_in, "1/4"_in},
             "1/2"_in,
             "1/4"_in,
-            {.roll = 100_in, .lengths_sold = {}, .ends = {}, .tail = {}}};
+            zipper_supply<inch>::from_roll(100_in)};
 }
 
 } // namespace
@@ -158,7 +158,7 @@ TEST_CASE("A made-up zipper is listed with its new stop and its cut, or as sold"
     project<inch> p("pocket", finished_size(10_in, 6_in));
     p.add(flat("front", 10_in, 6_in));
     auto z = cut_from_a_roll("front", {at<finished_edge>(2_in)});
-    z.supply = {.roll = {}, .lengths_sold = {7_in, 12_in, 9_in}, .ends = "1/2"_in, .tail = "1/2"_in};
+    z.supply = zipper_supply<inch>::made_up({7_in, 12_in, 9_in}, "1/2"_in, "1/2"_in);
     p.add(z);
     const auto as_sold = sheet_of(p).notions[0].details;
     REQUIRE(as_sold.size() == 3);

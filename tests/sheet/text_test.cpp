@@ -15,14 +15,14 @@ project<inch> pad() {
                        panel(p.finished(), {seam("1/2"_in), seam("1/2"_in), double_turned_hem("1/4"_in, 1_in, "1/8"_in),
                                             seam("1/2"_in)})});
     top.mark("handle", edge::left, divided<finished_edge>("15 1/2"_in, 2)).how_many(2);
-    p.add({"lining", "cotton", panel(p.finished(), edges<inch>())}).lies_inside(top);
+    p.add({"lining", "cotton", panel(p.finished())}).lies_inside(top);
     p.add(zipper<inch>{"top",
                        edge::top,
                        {at<finished_edge>(3_in)},
                        {14_in, 1_in, "1/2"_in},
                        "1/2"_in,
                        {},
-                       {.roll = 90_in, .lengths_sold = {}, .ends = {}, .tail = {}}});
+                       zipper_supply<inch>::from_roll(90_in)});
     return p;
 }
 
@@ -90,7 +90,7 @@ TEST_CASE("The units and the graduation are the ruler's") {
 
 TEST_CASE("Warnings and meetings have a place of their own") {
     project<inch> p("hanging", finished_size(13_in, 35_in));
-    p.add({"film", "film", panel(finished_size(13_in, 50_in), edges<inch>())}).of_film();
+    p.add({"film", "film", panel(finished_size(13_in, 50_in))}).of_film();
     auto& backing = p.add({"backing", "canvas", panel(p.finished(), all_round(single_turned_hem(1_in)))});
     backing.mark("low", edge::top, at<cut_edge>("1/2"_in));
     p.add(meeting<inch>{"film", "backing", edge::top, 50_in, 35_in, 5});
