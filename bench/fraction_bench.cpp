@@ -1,7 +1,7 @@
 // fraction against boost::rational<std::int64_t>, GMP's mpq_class and double: the same inputs, the same loops.
 //
 // Ruler fractions have denominators 1, 2, 4, ... 64 and go up to 100; awkward ones have denominators up to 1000. Each
-// pass applies one operation to 1024 pairs; `chain` adds 1024 numbers one after another, so that each addition waits
+// pass applies one operation to 4096 pairs; `chain` adds 4096 numbers one after another, so that each addition waits
 // for the one before. Every line of another type ends in `times_fraction`: how many times as long as `fraction` it
 // took.
 #include <turncloth/measure/fraction.hpp>
@@ -24,7 +24,7 @@ namespace {
 using turncloth::fraction;
 using boost_rational = boost::rational<std::int64_t>;
 
-constexpr std::size_t pairs = 1024;
+constexpr std::size_t pairs = 4096;
 
 struct ruler {
     static constexpr const char* name = "ruler";
