@@ -58,6 +58,21 @@ constexpr std::uint64_t gcd(std::uint64_t a, std::uint64_t b) noexcept {
     return a << shared;
 }
 
+/// Brings total / under, the sum of a/b and c/d in lowest terms with total = a d + c b and under = b d, to lowest
+/// terms. With g = gcd(b, d) it is t / (b/g * d), t = a (d/g) + c (b/g), and only factors of g can still be shared,
+/// since a prime of b/g divides neither a nor d/g, and likewise for d/g.
+template <class Whole>
+constexpr void reduce_sum(Whole& total, Whole& under, std::int64_t b, std::int64_t d) noexcept {
+    const auto g = static_cast<std::int64_t>(gcd(static_cast<std::uint64_t>(b), static_cast<std::uint64_t>(d)));
+    if (g == 1)
+        return;
+    total /= g;
+    const auto rest = static_cast<std::int64_t>(total % g);
+    const auto shared = static_cast<std::int64_t>(gcd(magnitude(rest), static_cast<std::uint64_t>(g)));
+    total /= shared;
+    under /= Whole{g} * shared;
+}
+
 constexpr bool fits(int128 n) noexcept {
     return n >= std::numeric_limits<std::int64_t>::min() && n <= std::numeric_limits<std::int64_t>::max();
 }
@@ -115,15 +130,13 @@ public:
     friend constexpr fraction operator+(fraction x, fraction y) {
         if (are_small(x, y)) [[likely]]
             return small_sum(x, y, x.numerator_ * y.denominator_ + y.numerator_ * x.denominator_);
-        return reduced_sum(x, y, wide(x.numerator_) * y.denominator_ + wide(y.numerator_) * x.denominator_,
-                           wide(x.denominator_) * y.denominator_);
+        return large_sum(x, y, wide(x.numerator_) * y.denominator_ + wide(y.numerator_) * x.denominator_);
     }
 
     friend constexpr fraction operator-(fraction x, fraction y) {
         if (are_small(x, y)) [[likely]]
             return small_sum(x, y, x.numerator_ * y.denominator_ - y.numerator_ * x.denominator_);
-        return reduced_sum(x, y, wide(x.numerator_) * y.denominator_ - wide(y.numerator_) * x.denominator_,
-                           wide(x.denominator_) * y.denominator_);
+        return large_sum(x, y, wide(x.numerator_) * y.denominator_ - wide(y.numerator_) * x.denominator_);
     }
 
     friend constexpr fraction operator*(fraction x, fraction y) {
@@ -131,17 +144,15 @@ public:
             const std::int64_t under = x.denominator_ * y.denominator_;
             if (is_power_of_two(under))
                 return halved(x.numerator_ * y.numerator_, under);
-            return product<std::uint64_t>(x, y.numerator_, y.denominator_);
         }
-        return product<detail::uint128>(x, y.numerator_, y.denominator_);
+        return product(x, y.numerator_, y.denominator_);
     }
 
     /// Throws zero_denominator_error too.
     friend constexpr fraction operator/(fraction x, fraction y) {
         if (y.numerator_ == 0)
             division_by_zero();
-        return are_small(x, y) ? product<std::uint64_t>(x, y.denominator_, y.numerator_)
-                               : product<detail::uint128>(x, y.denominator_, y.numerator_);
+        return product(x, y.denominator_, y.numerator_);
     }
 
     constexpr fraction& operator+=(fraction y) { return *this = *this + y; }
@@ -183,8 +194,7 @@ private:
     static constexpr detail::int128 wide(std::int64_t n) noexcept { return n; }
 
     /// The one gate to 64 bits for results that may be too large: over / under in lowest terms, with its sign.
-    template <class Unsigned>
-    static constexpr fraction made(bool negative, Unsigned over, Unsigned under) {
+    static constexpr fraction made(bool negative, detail::uint128 over, detail::uint128 under) {
         constexpr auto largest = static_cast<std::uint64_t>(std::numeric_limits<std::int64_t>::max());
         if (over > largest + (negative ? 1U : 0U) || under > largest)
             does_not_fit_64_bits("the result of an exact calculation");
@@ -202,42 +212,33 @@ private:
         return fraction(lowest_terms{}, n >> shared, d >> shared);
     }
 
-    /// A product of denominators is a power of two exactly where both are: halves, quarters, ... as on an inch ruler.
-    static constexpr fraction small_sum(fraction x, fraction y, std::int64_t total) {
-        const std::int64_t under = x.denominator_ * y.denominator_;
-        return is_power_of_two(under) ? halved(total, under) : reduced_sum(x, y, total, under);
+    /// `total` is the numerator over the product of the denominators. That is a power of two exactly where both are:
+    /// halves, quarters, ... as on an inch ruler.
+    static constexpr fraction small_sum(fraction x, fraction y, std::int64_t total) noexcept {
+        std::int64_t under = x.denominator_ * y.denominator_;
+        if (is_power_of_two(under))
+            return halved(total, under);
+        detail::reduce_sum(total, under, x.denominator_, y.denominator_);
+        return fraction(lowest_terms{}, total, under);
     }
 
-    /// total / under, where x = a/b, y = c/d, total = a d + c b, under = b d. With g = gcd(b, d) it is t / (b/g * d),
-    /// t = a (d/g) + c (b/g), and only factors of g can still be shared, since a prime of b/g divides neither a (lowest
-    /// terms) nor d/g, and likewise for d/g. |total| < 2^127.
-    template <class Whole>
-    static constexpr fraction reduced_sum(fraction x, fraction y, Whole total, Whole under) {
-        const auto g = static_cast<std::int64_t>(
-            detail::gcd(static_cast<std::uint64_t>(x.denominator_), static_cast<std::uint64_t>(y.denominator_)));
-        if (g != 1) {
-            total /= g;
-            const auto rest = static_cast<std::int64_t>(total % g);
-            const auto shared =
-                static_cast<std::int64_t>(detail::gcd(detail::magnitude(rest), static_cast<std::uint64_t>(g)));
-            total /= shared;
-            under /= Whole{g} * shared;
-        }
-        if constexpr (sizeof(Whole) > sizeof(std::int64_t))
-            if (!detail::fits(total) || !detail::fits(under))
-                does_not_fit_64_bits("the result of an exact calculation");
-        return fraction(lowest_terms{}, static_cast<std::int64_t>(total), static_cast<std::int64_t>(under));
+    /// The same for numbers of any size: |total| < 2^127.
+    static constexpr fraction large_sum(fraction x, fraction y, detail::int128 total) {
+        detail::int128 under = wide(x.denominator_) * y.denominator_;
+        detail::reduce_sum(total, under, x.denominator_, y.denominator_);
+        const bool negative = total < 0;
+        return made(negative, static_cast<detail::uint128>(negative ? -total : total),
+                    static_cast<detail::uint128>(under));
     }
 
     /// x * n/d for n/d in lowest terms, d of either sign but not 0. Reduced crosswise before multiplying, so that the
     /// products are in lowest terms already.
-    template <class Unsigned>
     static constexpr fraction product(fraction x, std::int64_t n, std::int64_t d) {
         const std::uint64_t a = detail::magnitude(x.numerator_), b = detail::magnitude(x.denominator_);
         const std::uint64_t c = detail::magnitude(n), e = detail::magnitude(d);
         const std::uint64_t first = detail::gcd(a, e), second = detail::gcd(c, b);
-        return made(((x.numerator_ < 0) != (n < 0)) != (d < 0), Unsigned{a / first} * (c / second),
-                    Unsigned{b / second} * (e / first));
+        return made(((x.numerator_ < 0) != (n < 0)) != (d < 0), detail::uint128{a / first} * (c / second),
+                    detail::uint128{b / second} * (e / first));
     }
 
     std::int64_t numerator_ = 0;
