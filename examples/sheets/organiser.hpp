@@ -54,7 +54,7 @@ struct organiser {
         require_at_most(ratio(for_rows, row), most_each_way, "rows of pockets");
         const std::int64_t columns = floor(ratio(finished.width(), column)), rows = floor(ratio(for_rows, row));
 
-        project<Unit> p("Seed-packet organiser, " + counted(rows, "row") + " of " + counted(columns, "pocket"),
+        project<Unit> p("Seed-packet organiser, " + std::to_string(rows) + " x " + std::to_string(columns) + " pockets",
                         finished);
         const auto hem = double_turned_hem(m.hem_first, m.hem_depth, m.inset);
         auto& backing = p.add(
@@ -77,11 +77,6 @@ struct organiser {
         p.caution("Hang it where neither infants nor animals reach the rod, its cord or the film.");
         p.caution("Seed may be dressed with poison: hang the packets out of children's reach.");
         return p;
-    }
-
-private:
-    static std::string counted(std::int64_t n, const char* what) {
-        return std::to_string(n) + " " + what + (n == 1 ? "" : "s");
     }
 };
 
