@@ -163,8 +163,14 @@ private:
     void tick(point p) { svg_.line({p.x - 0.9, p.y + 0.9}, {p.x + 0.9, p.y - 0.9}); }
 
     void name_dimensions(const std::string& level, const std::string& upright, const box& of, double row) {
-        svg_.text({at_.x(of.x + of.width / 2), row_below(row) - 1}, level, body, anchor::middle);
-        svg_.text({row_left(row) - 1, at_.y(of.y + of.height / 2)}, upright, body, anchor::middle, true);
+        if (stands_over(level, of.width / at_.scale))
+            svg_.text({at_.x(of.x + of.width / 2), row_below(row) - 1}, level, body, anchor::middle);
+        else
+            svg_.text({at_.piece.right() + past_end, row_below(row) + 0.35 * body}, level, body);
+        if (stands_over(upright, of.height / at_.scale))
+            svg_.text({row_left(row) - 1, at_.y(of.y + of.height / 2)}, upright, body, anchor::middle, true);
+        else
+            svg_.text({row_left(row) + 0.35 * body, at_.piece.bottom() + past_end}, upright, body, anchor::end, true);
     }
 
     // Labels.
@@ -198,8 +204,8 @@ private:
         const std::vector<placed> all = chosen(plan_.beside, at_.beside, true);
         const bool numbered = at_.beside.how == manner::numbered;
         const std::vector<double> centres =
-            spread_out(all, std::vector<double>(all.size(), numbered ? number_height : label_height),
-                       at_.core.y - (at_.above.depth > 0 ? 0 : at_.core.y - at_.picture.y), at_.picture.bottom());
+            spread_out(all, std::vector<double>(all.size(), numbered ? number_height : label_height), at_.beside_from,
+                       at_.beside_to);
         const double edge = at_.core.right();
         leaders(all, [&](std::size_t i) {
             svg_.path({{at_.x(all[i].label->start), all[i].wanted},
@@ -214,7 +220,7 @@ private:
                 continue;
             }
             svg_.text({x, centres[i] - 0.5}, all[i].label->distance(), body);
-            svg_.text({x, centres[i] - 0.5 + line_height}, shortened(all[i].label->what, body, longest_label), body);
+            svg_.text({x, centres[i] - 0.5 + label_line}, shortened(all[i].label->what, body, longest_label), body);
         }
     }
 
@@ -243,11 +249,11 @@ private:
         if (at_.above.how == manner::numbered) {
             svg_.text(at, p.number, body, anchor::middle);
         } else if (at_.above.how == manner::level) {
-            svg_.text({at.x, at.y - line_height}, p.label->distance(), body, anchor::middle);
+            svg_.text({at.x, at.y - label_line}, p.label->distance(), body, anchor::middle);
             svg_.text(at, what, body, anchor::middle);
         } else {
             svg_.text({at.x - 0.5, at.y}, p.label->distance(), body, anchor::start, true);
-            svg_.text({at.x - 0.5 + line_height, at.y}, what, body, anchor::start, true);
+            svg_.text({at.x - 0.5 + label_line, at.y}, what, body, anchor::start, true);
         }
     }
 
@@ -264,12 +270,10 @@ private:
     void draw_list() {
         if (at_.entries.empty())
             return;
-        const auto columns = static_cast<std::size_t>(at_.list.width / at_.column);
-        const std::size_t rows = (at_.entries.size() + columns - 1) / columns;
         for (std::size_t i = 0; i < at_.entries.size(); ++i)
-            svg_.text({at_.list.x + static_cast<double>(i / rows) * at_.column,
-                       at_.list.y + gap + static_cast<double>(i % rows) * small_line_height},
-                      shortened(at_.entries[i], small, at_.column), small);
+            svg_.text({at_.list.x + static_cast<double>(i / at_.list_rows) * at_.column,
+                       at_.list.y + static_cast<double>(i % at_.list_rows) * small_line_height},
+                      shortened(at_.entries[i], small, at_.column - 1), small);
     }
 
     // The foot: legend, edges with the scale, title block.
@@ -300,8 +304,7 @@ private:
             svg_.text({x, y += line_height}, line, body);
         y = at_.foot.bottom() - 17;
         const double inches = bar({x, y + 6}, 25.4, "in"), centimetres = bar({x, y + 14}, 10, "cm");
-        svg_.text({x, y},
-                  scale_text() + ": these bars are " + tenths(inches) + " and " + tenths(centimetres) + " mm long",
+        svg_.text({x, y}, scale_text() + " (bars print " + tenths(inches) + " and " + tenths(centimetres) + " mm long)",
                   small);
     }
 
@@ -326,23 +329,18 @@ private:
     }
 
     void draw_title() {
-        const double width = arranger::title_width();
-        const box frame{at_.foot.right() - width, at_.foot.y, width, at_.foot.height};
+        const box& frame = at_.title;
         svg_.open("frame", {0.35, ""});
         svg_.rectangle(frame);
         svg_.close();
-        const double x = frame.x + 3, room = width - 6;
+        const double x = frame.x + 3;
         double y = frame.y + 1.5;
-        const auto row = [&](const std::string& words, double size, bool bold, std::size_t most) {
-            for (const std::string& line : wrapped(words, size, room, most))
-                svg_.text({x, y += size * 1.4}, line, size, anchor::start, false, bold);
+        const auto row = [&](const title_row& r) {
+            svg_.text({x, y += r.size * title_spacing}, r.words, r.size, anchor::start, false, r.bold);
         };
-        row(plan_.project, body, false, 1);
-        row(plan_.piece, large, true, 1);
-        row(plan_.count, body, false, 2);
-        row(plan_.cut_size, body, false, 2);
-        row(plan_.finished_size, body, false, 2);
-        row(scale_text(), body, true, 1);
+        for (const title_row& r : at_.title_rows)
+            row(r);
+        row({scale_text(), body, true});
     }
 
     void draw_print() {

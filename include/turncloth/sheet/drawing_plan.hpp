@@ -92,14 +92,15 @@ private:
         const finished_size<Unit>& f = p.shape().finished();
         made_.piece = p.name();
         made_.count = "cut " + std::to_string(p.count()) + " of " + p.material();
-        made_.cut_size = "cut " + size_text(from_.cut.width(), from_.cut.height(), by_);
-        made_.finished_size = "finishes " + size_text(f.width(), f.height(), by_);
+        made_.cut_size = "cut " + unbroken(size_text(from_.cut.width(), from_.cut.height(), by_));
+        made_.finished_size = "finishes " + unbroken(size_text(f.width(), f.height(), by_));
         made_.width = mm(from_.cut.width());
         made_.height = mm(from_.cut.height());
         made_.finished = {mm(p.shape().finish_of(edge::left).take()), mm(p.shape().finish_of(edge::top).take()),
                           mm(f.width()), mm(f.height())};
-        made_.cut_width = "cut " + written(from_.cut.width());
-        made_.cut_height = "cut " + written(from_.cut.height());
+        const std::string cut = made_.has_takes() ? "cut " : "cut and finished ";
+        made_.cut_width = cut + written(from_.cut.width());
+        made_.cut_height = cut + written(from_.cut.height());
         made_.finished_width = "finished " + written(f.width());
         made_.finished_height = "finished " + written(f.height());
     }
@@ -175,7 +176,8 @@ private:
     std::string places(const char* verb, const Lines& lines) const {
         std::string all;
         for (const auto& l : lines)
-            all += (all.empty() ? std::string("; ") + verb + " at " : std::string(", ")) + written(l.from_datum());
+            all += (all.empty() ? std::string("; ") + verb + " at " : std::string(", ")) +
+                   unbroken(written(l.from_datum()));
         return all;
     }
 

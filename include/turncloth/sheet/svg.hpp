@@ -5,7 +5,8 @@
 //   .text(at, words, size, ...)                    level, or turned to be read from the right
 //   .open(name, pen) .close()                      a group of lines drawn with one pen
 //   .done()                                        the document
-//   text_width(words, size)  wrapped(words, size, width, lines)  shortened(words, size, width)
+//   text_width(words, size)                        an estimate that errs on the side of more
+//   wrapped(words, size, width, lines)  shortened(words, size, width)  unbroken(measurement)
 //
 // Numbers are written with a point in every locale. Text is escaped, and bytes that no XML document may hold (control
 // characters, broken UTF-8) become U+FFFD, so the document is well-formed whatever it is given.
@@ -17,6 +18,7 @@
 #include <initializer_list>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace turncloth::detail {
@@ -105,21 +107,26 @@ inline std::string number(double x) {
     return part.empty() ? text : text + '.' + part;
 }
 
-/// An estimate on the side of more, as the reader's sans-serif is not known; widths in hundredths of the size, after
-/// the widest faces in common use.
+/// The width of one character in hundredths of the size, as in the widest sans-serif faces in common use.
+inline int character_width(std::string_view c) {
+    struct widths {
+        std::string_view characters;
+        int hundredths;
+    };
+    constexpr widths all[] = {
+        {" ,.:;'|/\xC2\xA0", 34}, {"ijlI()[]!-", 40}, {"frt", 43}, {"cskvxyz", 60}, {"mwMW@%&+=<>", 98}};
+    for (const widths& w : all)
+        if (w.characters.find(c) != std::string_view::npos)
+            return w.hundredths;
+    if (c.size() > 1)
+        return c.size() > 2 ? 100 : 82;
+    return c.front() >= 'A' && c.front() <= 'Z' ? 78 : 64;
+}
+
+/// An estimate on the side of more, as the reader's sans-serif is not known.
 inline double text_width(std::string_view text, double size) {
     int hundredths = 0;
-    each_character(text, [&](std::string_view c) {
-        const std::string_view narrow = " ,.:;'!|/()[]-ijlftrI1", broad = "mwMW@%&+=<>";
-        if (c.size() > 2)
-            hundredths += 100;
-        else if (broad.find(c) != std::string_view::npos)
-            hundredths += 98;
-        else if (narrow.find(c) != std::string_view::npos)
-            hundredths += c == "1" ? 64 : 40;
-        else
-            hundredths += c.front() >= 'A' && c.front() <= 'Z' ? 76 : 64;
-    });
+    each_character(text, [&](std::string_view c) { hundredths += character_width(c); });
     return size * hundredths / 100;
 }
 
@@ -137,6 +144,27 @@ inline std::string shortened(std::string_view text, double size, double width) {
     return kept + "...";
 }
 
+inline constexpr std::string_view unbreakable_space = "\xC2\xA0";
+
+/// A measurement that is not to be broken over two lines, but for the second unit in brackets.
+inline std::string unbroken(std::string_view text) {
+    std::string all;
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        if (text[i] == ' ' && text.substr(i + 1, 1) != "(")
+            all += unbreakable_space;
+        else
+            all += text[i];
+    }
+    return all;
+}
+
+/// With common spaces only, as they are printed.
+inline std::string plain(std::string text) {
+    for (std::size_t i = 0; (i = text.find(unbreakable_space, i)) != std::string::npos;)
+        text.replace(i, unbreakable_space.size(), " ");
+    return text;
+}
+
 /// Broken at spaces into lines no wider than `width`, and no more than `most` of them: what does not fit is shortened.
 inline std::vector<std::string> wrapped(std::string_view text, double size, double width, std::size_t most = 99) {
     std::vector<std::string> lines;
@@ -146,7 +174,7 @@ inline std::vector<std::string> wrapped(std::string_view text, double size, doub
         const std::string longer =
             line.empty() ? std::string(text.substr(0, end)) : line + ' ' + std::string(text.substr(0, end));
         if (!line.empty() && lines.size() + 1 < most && text_width(longer, size) > width) {
-            lines.push_back(shortened(line, size, width));
+            lines.push_back(shortened(plain(line), size, width));
             line.clear();
             continue;
         }
@@ -154,7 +182,7 @@ inline std::vector<std::string> wrapped(std::string_view text, double size, doub
         text.remove_prefix(end < text.size() ? end + 1 : end);
     }
     if (!line.empty())
-        lines.push_back(shortened(line, size, width));
+        lines.push_back(shortened(plain(line), size, width));
     return lines;
 }
 
