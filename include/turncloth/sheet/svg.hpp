@@ -114,13 +114,13 @@ inline int character_width(std::string_view c) {
         int hundredths;
     };
     constexpr widths all[] = {
-        {" ,.:;'|/\xC2\xA0", 34}, {"ijlI()[]!-", 40}, {"frt", 43}, {"cskvxyz", 60}, {"mwMW@%&+=<>", 98}};
+        {" ,.:;'|/\xC2\xA0", 34}, {"ijlI()[]!-", 41}, {"frt", 43}, {"cskvxyz", 60}, {"mwMW@%&+=<>#^~", 100}};
     for (const widths& w : all)
         if (w.characters.find(c) != std::string_view::npos)
             return w.hundredths;
     if (c.size() > 1)
         return c.size() > 2 ? 100 : 82;
-    return c.front() >= 'A' && c.front() <= 'Z' ? 78 : 64;
+    return c.front() >= 'A' && c.front() <= 'Z' ? 79 : 64;
 }
 
 /// An estimate on the side of more, as the reader's sans-serif is not known.
