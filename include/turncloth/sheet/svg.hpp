@@ -159,10 +159,17 @@ inline std::string unbroken(std::string_view text) {
 }
 
 /// With common spaces only, as they are printed.
-inline std::string plain(std::string text) {
-    for (std::size_t i = 0; (i = text.find(unbreakable_space, i)) != std::string::npos;)
-        text.replace(i, unbreakable_space.size(), " ");
-    return text;
+inline std::string plain(std::string_view text) {
+    std::string all;
+    while (!text.empty()) {
+        const std::size_t end = text.find(unbreakable_space);
+        all += text.substr(0, end);
+        if (end == std::string_view::npos)
+            break;
+        all += ' ';
+        text.remove_prefix(end + unbreakable_space.size());
+    }
+    return all;
 }
 
 /// Broken at spaces into lines no wider than `width`, and no more than `most` of them: what does not fit is shortened.
