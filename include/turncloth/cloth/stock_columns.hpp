@@ -282,14 +282,22 @@ private:
         for (std::size_t j = 0; j < rows_; ++j)
             pivot[j] /= alpha[out];
         x_[out] = std::max(0.0, x_[out]) / alpha[out];
+        std::vector<std::size_t> filled; // in the first exchanges the inverse is mostly empty
+        for (std::size_t j = 0; j < rows_; ++j)
+            if (pivot[j] != 0)
+                filled.push_back(j);
         for (std::size_t r = 0; r < rows_; ++r) {
             if (r == out || alpha[r] == 0)
                 continue;
             double* const row = &inverse_[r * rows_];
-            for (std::size_t j = 0; j < rows_; ++j)
-                row[j] -= alpha[r] * pivot[j];
+            if (filled.size() < rows_ / 4)
+                for (std::size_t j : filled)
+                    row[j] -= alpha[r] * pivot[j];
+            else
+                for (std::size_t j = 0; j < rows_; ++j)
+                    row[j] -= alpha[r] * pivot[j];
             x_[r] -= alpha[r] * x_[out];
-            answer_.steps += static_cast<std::int64_t>(rows_ / 4);
+            answer_.steps += static_cast<std::int64_t>(std::min(filled.size(), rows_ / 4));
         }
         for (std::size_t j = 0; j < rows_; ++j)
             y_[j] += reduced * pivot[j];

@@ -71,13 +71,7 @@ private:
     // once nothing was left to fix, which makes it the last.
     bool descend(const relaxation& root, std::int64_t release) {
         stock_rest rest = all_;
-        std::int64_t cost = 0;
-        for (auto [place, share] : root.share) {
-            const stock_fill& fill = pool_[place];
-            const auto whole = static_cast<std::int64_t>(share + 1e-6) - release;
-            if (const std::int64_t times = std::min(whole, times_possible(rest, fill)); times > 0)
-                cost += fix(rest, fill, times);
-        }
+        const std::int64_t cost = fix_whole_parts(rest, root, release);
         const bool fixed = !path_.empty();
         limit_ = fixed ? steps_ + (effort_ - steps_) / 4 : effort_;
         const bool complete = search(rest, cost);
@@ -85,6 +79,16 @@ private:
         if (!fixed && complete)
             bound_ = cost_;
         return fixed;
+    }
+
+    std::int64_t fix_whole_parts(stock_rest& rest, const relaxation& guide, std::int64_t release) {
+        std::int64_t cost = 0;
+        for (auto [place, share] : guide.share) {
+            const auto whole = static_cast<std::int64_t>(share + 1e-6) - release;
+            if (const std::int64_t times = std::min(whole, times_possible(rest, pool_[place])); times > 0)
+                cost += fix(rest, pool_[place], times);
+        }
+        return cost;
     }
 
     std::int64_t fix(stock_rest& rest, const stock_fill& fill, std::int64_t times) {
@@ -116,6 +120,9 @@ private:
     }
 
     bool branch(const stock_rest& rest, std::int64_t cost, const relaxation& guide) {
+        leap(rest, cost, guide);
+        if (stopped())
+            return false;
         const std::size_t b = pool_[guide.share.front().first].pieces.front().first;
         std::vector<stock_fill> tried;
         for (auto [place, share] : guide.share) {
@@ -125,19 +132,26 @@ private:
             top_up(task_, rest, fill);
             if (std::find(tried.begin(), tried.end(), fill) != tried.end())
                 continue;
-            const auto whole = std::min(static_cast<std::int64_t>(share + 1e-6), times_possible(rest, fill));
-            if (whole > 1)
-                follow(rest, cost, fill, whole);
-            if (stopped() || (!follow(rest, cost, fill, 1)))
+            if (!follow(rest, cost, fill))
                 return false;
             tried.push_back(std::move(fill));
         }
         return branch_on_others(rest, cost, b, tried);
     }
 
-    bool follow(stock_rest rest, std::int64_t cost, const stock_fill& fill, std::int64_t times) {
+    // All whole parts at once. What it proves is about its own rest alone, but it gets far quickly: the relaxation of
+    // that rest is no worse.
+    void leap(stock_rest rest, std::int64_t cost, const relaxation& guide) {
         const std::size_t depth = path_.size();
-        const std::int64_t more = fix(rest, fill, times);
+        const std::int64_t more = fix_whole_parts(rest, guide, 0);
+        if (path_.size() > depth)
+            search(rest, cost + more);
+        path_.resize(depth);
+    }
+
+    bool follow(stock_rest rest, std::int64_t cost, const stock_fill& fill) {
+        const std::size_t depth = path_.size();
+        const std::int64_t more = fix(rest, fill, 1);
         const bool complete = search(rest, cost + more);
         path_.resize(depth);
         return complete && !stopped();
@@ -154,7 +168,7 @@ private:
         const filling_list list = fillings_with(task_, rest, b, full.proof, cost_ - 1 - cost, limit_ - steps_);
         steps_ += list.steps;
         for (const stock_fill& fill : list.fillings)
-            if (std::find(tried.begin(), tried.end(), fill) == tried.end() && !follow(rest, cost, fill, 1))
+            if (std::find(tried.begin(), tried.end(), fill) == tried.end() && !follow(rest, cost, fill))
                 return false;
         return list.complete;
     }
