@@ -78,7 +78,8 @@ public:
           row_of_kind_(task.kinds.size(), none) {
         lay_rows();
         choose_start();
-        for (std::size_t p = 0; p < pool_.size(); ++p)
+        answer_.steps = 1000;
+        for (std::size_t p = pool_.size() - std::min(pool_.size(), newest); p < pool_.size(); ++p, answer_.steps += 4)
             if (times_possible(rest_, pool_[p]) > 0)
                 open_.push_back(p);
     }
@@ -98,6 +99,8 @@ public:
     }
 
 private:
+    // Of the pool only so many are looked at; what is forgotten is made again where it is wanted.
+    static constexpr std::size_t newest = 5000;
     static constexpr std::size_t none = static_cast<std::size_t>(-1);
 
     // A column of the basis: a filling (unit 0, its place in the pool), or the surplus (-1) or slack (+1) of a row.
@@ -203,7 +206,7 @@ private:
                 least = c;
                 best = p;
             }
-        answer_.steps += static_cast<std::int64_t>(open_.size());
+        answer_.steps += static_cast<std::int64_t>(4 * open_.size());
         return best != none && enter({0, best}, entries_of(pool_[best]), least);
     }
 

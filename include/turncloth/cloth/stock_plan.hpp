@@ -25,8 +25,8 @@
 namespace turncloth {
 
 /// Steps that `plan_stock` may spend. A step is one small piece of arithmetic (one state of a knapsack, four numbers of
-/// a row of the linear relaxation); a thousand million take a second or a few.
-inline constexpr std::int64_t default_stock_effort = 4'000'000'000;
+/// a row of the linear relaxation); a thousand million take a second or two.
+inline constexpr std::int64_t default_stock_effort = 1'000'000'000;
 
 namespace detail {
 

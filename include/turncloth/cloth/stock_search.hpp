@@ -177,9 +177,9 @@ private:
     void try_first_fit(const stock_rest& rest) {
         for (const first_choice choice : {first_choice::longest, first_choice::best_used}) {
             std::vector<stock_cut> cuts = first_fit_decreasing(task_, rest, choice);
-            steps_ += static_cast<std::int64_t>(cuts.size() * task_.size.size());
             for (const stock_cut& cut : cuts)
                 pool_.place(cut.fill);
+            steps_ += static_cast<std::int64_t>(16 * (cuts.size() + 1) * task_.size.size() * task_.kinds.size());
             cuts.insert(cuts.end(), path_.begin(), path_.end());
             offer(refit(task_, all_.on_hand, std::move(cuts)));
             if (task_.kinds.size() == 1)
