@@ -241,8 +241,7 @@ TEST_CASE("stock shorter than a piece says which piece and by how much") {
     } catch (const stock_too_short& e) {
         CHECK(e.piece() == 1);
         CHECK(e.by() == 5);
-        CHECK(std::string(e.what()) ==
-              "lengths from stock: piece 2 of length 105 is longer by 5 than the longest stock, 100");
+        CHECK(std::string(e.what()) == "lengths from stock: piece 2 of 105 is longer by 5 than the longest stock, 100");
     }
 }
 

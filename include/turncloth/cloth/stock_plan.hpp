@@ -11,6 +11,7 @@
 
 #include <turncloth/cloth/stock_problem.hpp>
 #include <turncloth/cloth/stock_search.hpp>
+#include <turncloth/measure/write.hpp>
 
 #include <algorithm>
 #include <cstddef>
@@ -41,45 +42,60 @@ inline std::int64_t fitting(std::int64_t a, std::int64_t b, std::int64_t c) {
     return static_cast<std::int64_t>(sum);
 }
 
-inline void require(bool fine, const char* what, std::size_t place, std::int64_t value, const char* allowed) {
+/// How a refusal speaks of the numbers and pieces: as the caller gave them.
+struct stock_words {
+    std::int64_t scale = 1;         ///< so many of the problem's units make one of the caller's
+    std::string unit;               ///< with the space before it
+    std::vector<std::string> names; ///< of the pieces wanted
+
+    fraction number(std::int64_t n) const { return {n, scale}; }
+    std::string length(std::int64_t n) const { return to_text(number(n)) + unit; }
+    std::string piece(std::size_t i) const {
+        const bool named = i < names.size() && !names[i].empty();
+        return "piece " + std::to_string(i + 1) + (named ? " (" + names[i] + ")" : "");
+    }
+};
+
+inline void require(bool fine, const std::string& what, const std::string& value, const char* allowed) {
     if (!fine)
-        refuse<bad_stock_problem>("lengths from stock: " + std::string(what) + " " + std::to_string(place + 1) +
-                                  " is " + std::to_string(value) + "; it must be " + allowed);
+        refuse<bad_stock_problem>("lengths from stock: " + what + " is " + value + "; it must be " + allowed);
 }
 
-inline void check_problem(const stock_problem& p) {
+inline void check_problem(const stock_problem& p, const stock_words& words) {
     if (p.wanted.empty() || p.stock.empty())
         refuse<bad_stock_problem>(p.wanted.empty() ? "lengths from stock: no piece is wanted"
                                                    : "lengths from stock: no stock is given");
     for (std::size_t i = 0; i < p.wanted.size(); ++i) {
-        require(p.wanted[i].length > 0, "the length of piece", i, p.wanted[i].length, "more than 0");
-        require(p.wanted[i].count > 0, "the quantity of piece", i, p.wanted[i].count, "at least 1");
+        const auto& [length, count] = p.wanted[i];
+        require(length > 0, "the length of " + words.piece(i), words.length(length), "more than 0");
+        require(count > 0, "the quantity of " + words.piece(i), std::to_string(count), "at least 1");
     }
     for (std::size_t k = 0; k < p.stock.size(); ++k) {
-        require(p.stock[k].length > 0, "the length of stock", k, p.stock[k].length, "more than 0");
-        require(p.stock[k].on_hand.value_or(0) >= 0, "the number on hand of stock", k, *p.stock[k].on_hand,
+        const auto& [length, on_hand, cost] = p.stock[k];
+        const std::string name = " of stock " + std::to_string(k + 1);
+        require(length > 0, "the length" + name, words.length(length), "more than 0");
+        require(!on_hand || *on_hand >= 0, "the number on hand" + name, std::to_string(on_hand.value_or(0)),
                 "at least 0");
-        require(p.aim != stock_aim::least_cost || p.stock[k].cost > 0, "the cost of stock", k, p.stock[k].cost,
-                "more than 0");
+        require(p.aim != stock_aim::least_cost || cost > 0, "the cost" + name, std::to_string(cost), "more than 0");
     }
-    if (p.loss_per_cut < 0)
-        refuse<bad_stock_problem>("lengths from stock: the loss per cut is " + std::to_string(p.loss_per_cut) +
-                                  "; it must be at least 0");
-    const auto longest = std::max_element(p.stock.begin(), p.stock.end(),
-                                          [](const auto& a, const auto& b) { return a.length < b.length; });
+    require(p.loss_per_cut >= 0, "the loss per cut", words.length(p.loss_per_cut), "at least 0");
+    std::int64_t longest = 0;
+    for (const stock_kind& kind : p.stock)
+        longest = std::max(longest, kind.length);
     for (std::size_t i = 0; i < p.wanted.size(); ++i)
-        if (const std::int64_t by = p.wanted[i].length - longest->length; by > 0)
-            refuse<stock_too_short>("lengths from stock: piece " + std::to_string(i + 1) + " of length " +
-                                        std::to_string(p.wanted[i].length) + " is longer by " + std::to_string(by) +
-                                        " than the longest stock, " + std::to_string(longest->length),
-                                    i, by);
+        if (const std::int64_t by = p.wanted[i].length - longest; by > 0)
+            refuse<stock_too_short>("lengths from stock: " + words.piece(i) + " of " +
+                                        words.length(p.wanted[i].length) + " is longer by " + words.length(by) +
+                                        " than the longest stock, " + words.length(longest),
+                                    i, words.number(by));
 }
 
 /// From the question as it was asked to the form that the search works on, and back.
 class stock_desk {
 public:
-    explicit stock_desk(const stock_problem& problem) : problem_(problem) {
-        check_problem(problem_);
+    explicit stock_desk(const stock_problem& problem, stock_words words = {})
+        : problem_(problem), words_(std::move(words)) {
+        check_problem(problem_, words_);
         gather_sizes();
         gather_kinds();
         lend_stock();
@@ -187,11 +203,11 @@ private:
             longest = std::max(longest, kind.length);
         std::string message = "lengths from stock: the stock on hand does not supply the pieces";
         if (short_by > 0)
-            message += "; it is too short by " + std::to_string(short_by) + " in all";
-        message += "; " + std::to_string(missing) + " more of length " + std::to_string(longest) + " would do";
+            message += "; it is too short by " + words_.length(short_by) + " in all";
+        message += "; " + std::to_string(missing) + " more of " + words_.length(longest) + " would do";
         if (!proved)
             message += " (no plan without was found, and it is not proved that there is none: allow more effort)";
-        refuse<stock_runs_out>(message, missing, short_by, proved);
+        refuse<stock_runs_out>(message, missing, words_.number(short_by), proved);
     }
 
     // By how much pieces and loss exceed the stock on hand, when no stock is without limit.
@@ -248,6 +264,7 @@ private:
     }
 
     const stock_problem& problem_;
+    stock_words words_;
     stock_task task_;
     stock_rest rest_;
     std::vector<std::vector<std::size_t>> members_; // of each size, the demands of that length

@@ -25,6 +25,7 @@
 #define TURNCLOTH_CLOTH_STOCK_PROBLEM_HPP
 
 #include <turncloth/measure/error.hpp>
+#include <turncloth/measure/fraction.hpp>
 
 #include <cstddef>
 #include <cstdint>
@@ -99,33 +100,33 @@ public:
 /// A piece longer than the longest stock.
 class stock_too_short : public stock_error {
 public:
-    stock_too_short(const std::string& sentence, std::size_t piece, std::int64_t by)
+    stock_too_short(const std::string& sentence, std::size_t piece, fraction by)
         : stock_error(sentence), piece_(piece), by_(by) {}
     /// Its place in `stock_problem::wanted`.
     std::size_t piece() const noexcept { return piece_; }
     /// By how much it is longer.
-    std::int64_t by() const noexcept { return by_; }
+    fraction by() const noexcept { return by_; }
 
 private:
     std::size_t piece_;
-    std::int64_t by_;
+    fraction by_;
 };
 
 /// Limited stock that does not supply what is wanted.
 class stock_runs_out : public stock_error {
 public:
-    stock_runs_out(const std::string& sentence, std::int64_t more_pieces, std::int64_t length_short, bool proved)
+    stock_runs_out(const std::string& sentence, std::int64_t more_pieces, fraction length_short, bool proved)
         : stock_error(sentence), more_pieces_(more_pieces), length_short_(length_short), proved_(proved) {}
     /// How many more pieces of the longest stock the best plan found would need.
     std::int64_t more_pieces() const noexcept { return more_pieces_; }
     /// By how much the stock on hand is shorter in all than the pieces and the loss; 0 if only its division fails.
-    std::int64_t length_short() const noexcept { return length_short_; }
+    fraction length_short() const noexcept { return length_short_; }
     /// True if it is proved that the stock on hand does not do; else no plan was found within the effort.
     bool proved() const noexcept { return proved_; }
 
 private:
     std::int64_t more_pieces_;
-    std::int64_t length_short_;
+    fraction length_short_;
     bool proved_;
 };
 
