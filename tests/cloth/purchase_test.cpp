@@ -59,7 +59,7 @@ TEST_CASE("each direction of a piece shrinks by its own part, by how its warp ru
     CHECK(before_washing(pad, w) == cut_size<inch>("25"_in, "30"_in));
     CHECK(before_washing(cut_size<inch>("27"_in, "24"_in), w, warp::along_width) == cut_size<inch>("30"_in, "25"_in));
     CHECK(after_washing(before_washing(pad, w), w) == pad);
-    CHECK(after_washing(before_washing(pad, w, warp::along_width), w, grain::along_width) == pad);
+    CHECK(after_washing(before_washing(pad, w, warp::along_width), w, warp::along_width) == pad);
 }
 
 TEST_CASE("the length to cut shows what washing takes") {
