@@ -2,6 +2,8 @@
 #ifndef TURNCLOTH_HPP
 #define TURNCLOTH_HPP
 
+#include <turncloth/cloth/purchase.hpp>
+#include <turncloth/cloth/shrinkage.hpp>
 #include <turncloth/marks/indexed.hpp>
 #include <turncloth/marks/mapping.hpp>
 #include <turncloth/marks/rounded.hpp>
