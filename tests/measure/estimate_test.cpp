@@ -19,7 +19,8 @@ using real = boost::multiprecision::cpp_bin_float_100;
 namespace {
 
 // Exact fractions stay exact, and only then may a value lie on a graduation.
-static_assert(estimate(fraction(3, 4)).value() == 0.75 && estimate(fraction(3, 4)).on({1, 4}, side::above) == fraction(3, 4));
+static_assert(estimate(fraction(3, 4)).value() == 0.75 &&
+              estimate(fraction(3, 4)).on({1, 4}, side::above) == fraction(3, 4));
 static_assert(estimate().value() == 0 && estimate().bound() == 0 && estimate().on({1, 8}, side::above) == 0);
 static_assert(estimate(fraction(5, 8)).on({1, 4}, side::nearest) == fraction(1, 2)); // a half goes to the even multiple
 static_assert(estimate(fraction(7, 8)).on({1, 4}, side::nearest) == 1);
@@ -27,7 +28,8 @@ static_assert((estimate(fraction(1, 2)) + estimate(fraction(1, 4))).on({1, 4}, s
 static_assert((estimate(fraction(3, 2)) * estimate(fraction(5, 4))).on({1, 8}, side::above) == fraction(15, 8));
 static_assert(square_root(estimate(fraction(9, 4))).on({1, 2}, side::above) == fraction(3, 2));
 static_assert(square_root(estimate(2)).on({1, 64}, side::nearest) == fraction(91, 64)); // 1.41421... = 90.5097 / 64
-static_assert(pi().on({1, 100}, side::below) == fraction(314, 100) && pi().on({1, 100}, side::above) == fraction(315, 100));
+static_assert(pi().on({1, 100}, side::below) == fraction(314, 100) &&
+              pi().on({1, 100}, side::above) == fraction(315, 100));
 static_assert(over_pi().on({1, 1000}, side::nearest) == fraction(318, 1000)); // 0.3183098...
 static_assert(arctangent(0).value() == 0);
 static_assert((arctangent(1) * estimate(4)).on({1, 100000}, side::nearest) == fraction(314159, 100000));
@@ -45,7 +47,9 @@ public:
     /// Above zero, of any size that 64 bits hold: as many small numbers as large ones.
     fraction of_any_size() { return {part(), part()}; }
     fraction of_cloth() { return {between(1, 100'000), between(1, 1000)}; }
-    side any_side() { return std::array{side::below, side::above, side::nearest}[static_cast<std::size_t>(between(0, 2))]; }
+    side any_side() {
+        return std::array{side::below, side::above, side::nearest}[static_cast<std::size_t>(between(0, 2))];
+    }
 
 private:
     std::int64_t part() { return static_cast<std::int64_t>(bits_() >> between(1, 63)) | 1; }
@@ -94,10 +98,12 @@ TEST_CASE("an arctangent is right to within its bound, for slopes of any size") 
         const fraction x = i % 2 == 0 ? random.of_any_size() : random.of_cloth();
         check(arctangent(x), atan(exact(x)), 0.504);
     }
-    // Round the borders of the two ways it is brought down: 1 and sqrt(2) - 1, whose convergents are 2/5, 5/12, 12/29, ...
-    for (const fraction x : {fraction(1), fraction(999'999, 1'000'000), fraction(1'000'001, 1'000'000), fraction(2, 5),
-                             fraction(5, 12), fraction(12, 29), fraction(29, 70), fraction(29, 12), fraction(12, 5),
-                             fraction(std::numeric_limits<std::int64_t>::max(), std::numeric_limits<std::int64_t>::max() - 1)})
+    // Round the borders of the two ways it is brought down: 1 and sqrt(2) - 1, whose convergents are 2/5, 5/12, 12/29,
+    // ...
+    for (const fraction x :
+         {fraction(1), fraction(999'999, 1'000'000), fraction(1'000'001, 1'000'000), fraction(2, 5), fraction(5, 12),
+          fraction(12, 29), fraction(29, 70), fraction(29, 12), fraction(12, 5),
+          fraction(std::numeric_limits<std::int64_t>::max(), std::numeric_limits<std::int64_t>::max() - 1)})
         check(arctangent(x), atan(exact(x)), 0.504);
 }
 
@@ -132,12 +138,12 @@ TEST_CASE("exact values on a border are decided, and estimates that straddle one
 }
 
 TEST_CASE("what cannot be estimated says why") {
-    CHECK_THROWS_WITH_AS(estimate(fraction(-1, 2)),
-                         "an estimate is of a number not below zero: it was -0.500000", range_error);
+    CHECK_THROWS_WITH_AS(estimate(fraction(-1, 2)), "an estimate is of a number not below zero: it was -0.500000",
+                         range_error);
     CHECK_THROWS_WITH_AS(arctangent(-1), "an arctangent is taken of a number not below zero: it was -1.000000",
                          range_error);
-    CHECK_THROWS_WITH_AS(static_cast<void>(pi().on(0, side::below)),
-                         "a graduation must be more than zero: it was 0/1", range_error);
+    CHECK_THROWS_WITH_AS(static_cast<void>(pi().on(0, side::below)), "a graduation must be more than zero: it was 0/1",
+                         range_error);
     CHECK_THROWS_WITH_AS(
         static_cast<void>((estimate(3) * pi() * over_pi()).on(1, side::below)),
         "3.000000 is known to within 5 parts in 2^63, and that is too near a border between two graduations to tell "

@@ -1,5 +1,5 @@
-// Bias strips: against a table and worked examples from print; roots rounded up against whole numbers of any length; strips
-// that are counted against strips that are laid out one by one; and what is refused.
+// Bias strips: against a table and worked examples from print; roots rounded up against whole numbers of any length;
+// strips that are counted against strips that are laid out one by one; and what is refused.
 #include "reference.hpp"
 #include <turncloth/measure/read.hpp>
 #include <turncloth/notions/bias.hpp>
@@ -21,12 +21,13 @@ static_assert(square_for_bias(150_in, 2_in, "1/8"_in) == "17 3/8"_in); // the sy
 static_assert(square_for_bias(72_in, 2_in, "1/8"_in) == 12_in);        // exactly
 static_assert(bias_from_square(12_in, 2_in) == 72_in);
 
-// NIMI (Government of India), Dress Making, Trade Practical, vol. 2, p. 220 (published): 5 m of 2.5 cm strip, none shorter
-// than 10 cm, from cloth 86 cm wide: 1250 + 50.41 square centimetres, 15.12 cm, taken as 15.5 cm, the next half.
+// NIMI (Government of India), Dress Making, Trade Practical, vol. 2, p. 220 (published): 5 m of 2.5 cm strip, none
+// shorter than 10 cm, from cloth 86 cm wide: 1250 + 50.41 square centimetres, 15.12 cm, taken as 15.5 cm, the next
+// half.
 static_assert(cloth_for_bias(500_cm, "2.5"_cm, 10_cm, 86_cm, "0.5"_cm) == "15.5"_cm);
 static_assert(cloth_for_bias(500_cm, "2.5"_cm, 10_cm, 86_cm, "0.01"_cm) == "15.12"_cm);
-// The same page: 96 x 20 cm gives (1920 - 50.41) / 2 = 934.79 cm of 2 cm strip, with 1.4 for the root of 2 (it misprints
-// "10 x 1.4 = 7.14" for 10 / 1.4). With the root itself the corners are 50 square centimetres: 935.
+// The same page: 96 x 20 cm gives (1920 - 50.41) / 2 = 934.79 cm of 2 cm strip, with 1.4 for the root of 2 (it
+// misprints "10 x 1.4 = 7.14" for 10 / 1.4). With the root itself the corners are 50 square centimetres: 935.
 static_assert(bias_from_cloth(96_cm, 20_cm, 2_cm, 10_cm) == 935_cm);
 static_assert(abs(bias_from_cloth(96_cm, 20_cm, 2_cm, 10_cm) - "934.79"_cm) < "0.25"_cm);
 // The same page, a single strip on the diagonal of 65 cm: (65 - 2.14) x 1.4 = 88 cm. The width, 3 cm, is inferred from
@@ -40,11 +41,11 @@ struct along {
 
 // Baldt, Clothing for Women (Lippincott, 1916), ch. XXII (published): length along the selvedge for a bias strip.
 constexpr std::array<along, 22> baldt = {{
-    {"1/2"_in, "6/8"_in},   {1_in, "1 3/8"_in},  {"1 1/2"_in, "2 1/8"_in},  {2_in, "2 6/8"_in},
-    {"2 1/2"_in, "3 4/8"_in}, {3_in, "4 2/8"_in},  {"3 1/2"_in, "5"_in},      {4_in, "5 5/8"_in},
-    {"4 1/2"_in, "6 3/8"_in}, {5_in, "7 1/8"_in},  {"5 1/2"_in, "7 6/8"_in},  {6_in, "8 4/8"_in},
-    {"6 1/2"_in, "9 1/8"_in}, {7_in, "9 7/8"_in},  {"7 1/2"_in, "10 5/8"_in}, {8_in, "11 2/8"_in},
-    {"8 1/2"_in, "12"_in},    {9_in, "12 6/8"_in}, {"9 1/2"_in, "13 3/8"_in}, {10_in, "14 1/8"_in},
+    {"1/2"_in, "6/8"_in},       {1_in, "1 3/8"_in},   {"1 1/2"_in, "2 1/8"_in},  {2_in, "2 6/8"_in},
+    {"2 1/2"_in, "3 4/8"_in},   {3_in, "4 2/8"_in},   {"3 1/2"_in, "5"_in},      {4_in, "5 5/8"_in},
+    {"4 1/2"_in, "6 3/8"_in},   {5_in, "7 1/8"_in},   {"5 1/2"_in, "7 6/8"_in},  {6_in, "8 4/8"_in},
+    {"6 1/2"_in, "9 1/8"_in},   {7_in, "9 7/8"_in},   {"7 1/2"_in, "10 5/8"_in}, {8_in, "11 2/8"_in},
+    {"8 1/2"_in, "12"_in},      {9_in, "12 6/8"_in},  {"9 1/2"_in, "13 3/8"_in}, {10_in, "14 1/8"_in},
     {"10 1/2"_in, "14 7/8"_in}, {11_in, "15 4/8"_in},
 }};
 
@@ -64,7 +65,8 @@ TEST_CASE("lengths along the selvedge are those of a table of 1916, which is an 
 TEST_CASE("the rule of a third more along the selvedge falls short of the root by less than six in a hundred") {
     // Woolman, A Sewing Course for Teachers (published): "allow one-third more along the selvage".
     for (int n = 1; n <= 40; ++n) {
-        const fraction short_by = 1 - fraction(4, 3) * n / along_selvedge(length_of<inch>(n), "1/1000"_in, side::above).value();
+        const fraction short_by =
+            1 - fraction(4, 3) * n / along_selvedge(length_of<inch>(n), "1/1000"_in, side::above).value();
         CHECK(short_by > fraction(55, 1000));
         CHECK(short_by < fraction(60, 1000));
     }
@@ -76,7 +78,8 @@ TEST_CASE("the side of a square for a length is rounded up, and by less than a g
         const length<inch> strip = random.inches(1'000), width = random.inches(4);
         // On and beside the border too: lengths whose square is just made by a graduation.
         const length<inch> edge = random.inches(60);
-        for (const length<inch>& l : {strip, edge * ratio(edge, width), edge * ratio(edge, width) + length_of<inch>({1, 1 << 20})}) {
+        for (const length<inch>& l :
+             {strip, edge * ratio(edge, width), edge * ratio(edge, width) + length_of<inch>({1, 1 << 20})}) {
             const length<inch> side = square_for_bias(l, width, "1/64"_in);
             const mpq_class s(numerator(side.value()), denominator(side.value())), step(1, 64);
             const mpq_class area = mpq_class(numerator(l.value()), denominator(l.value())) *
@@ -147,7 +150,8 @@ TEST_CASE("the longest strip of a square is its diagonal less the strip's width,
     reference::sampler random(1901);
     for (int i = 0; i < 5'000; ++i) {
         const length<inch> square = random.inches(60) + 4_in, width = random.inches(4);
-        CHECK(exact(longest_bias(square, width, "1/8"_in)) * 8 == floor((sqrt(real(2)) * exact(square) - exact(width)) * 8));
+        CHECK(exact(longest_bias(square, width, "1/8"_in)) * 8 ==
+              floor((sqrt(real(2)) * exact(square) - exact(width)) * 8));
     }
 }
 
@@ -156,9 +160,10 @@ TEST_CASE("what gives no bias says why") {
           "strips of 10 cm and more cannot be cut from a piece 10 cm by 4 cm");
     CHECK(message<binding_error>([] { return longest_bias(2_in, 3_in, "1/8"_in); }) ==
           "a square of 2 in gives no strip 3 in wide on its diagonal");
-    CHECK(message<binding_error>([] { return counted_bias(20_in, 18_in, 2_in, "1/4"_in, "1/8"_in); }) ==
-          "a piece for bias strips must be at least as long as wide, and wider than two seams of 1/4 in: it was 20 in by "
-          "18 in");
+    CHECK(
+        message<binding_error>([] { return counted_bias(20_in, 18_in, 2_in, "1/4"_in, "1/8"_in); }) ==
+        "a piece for bias strips must be at least as long as wide, and wider than two seams of 1/4 in: it was 20 in by "
+        "18 in");
     CHECK(message<binding_error>([] { return counted_bias(2_in, 3_in, 2_in, "1/4"_in, "1/8"_in); }) ==
           "a piece 2 in by 3 in gives no bias strip 2 in wide");
     CHECK(message<binding_error>([] { return cloth_for_counted_bias(20_in, "1/2"_in, 2_in, "1/4"_in, "1/8"_in); }) ==

@@ -28,7 +28,8 @@ static_assert(double_fold("3/4"_in, "1/4"_in).value() == "3 1/2"_in);
 // Round a thickness each layer goes once.
 static_assert(double_fold("3/8"_in, "3/8"_in, "1/8"_in).value() == "2 1/2"_in); // the synopsis
 static_assert(single_fold("3/8"_in, "3/8"_in, "1/8"_in).value() == "1 5/8"_in);
-static_assert(finished_width_of_double("2 1/2"_in, "1/4"_in) == "1/2"_in && finished_width_of_single(4_cm, 1_cm) == 1_cm);
+static_assert(finished_width_of_double("2 1/2"_in, "1/4"_in) == "1/2"_in &&
+              finished_width_of_single(4_cm, 1_cm) == 1_cm);
 
 // Joins (derived): 2 a straight, the width on the diagonal, 2 sqrt(2) a between slanting ends: for 1/4 in 0.7071 in.
 static_assert(join_loss(join::straight, 2_in, "1/4"_in, "1/16"_in) == "1/2"_in);
@@ -43,13 +44,15 @@ static_assert(binding_length(78_in, 0, {}, {}).value() == 78_in);
 static_assert(strips_across("84 1/2"_in, 2_in, 42_in, 2_in).count == 3);
 static_assert(strips_across("84 1/2"_in, 2_in, 42_in, 2_in).cloth == 6_in);
 static_assert(strips_across("84 1/2"_in, 2_in, 42_in, 2_in).left_over == "37 1/2"_in);
-static_assert(strips_across(82_in, 2_in, 42_in, 2_in).count == 2 && strips_across(82_in, 2_in, 42_in, 2_in).left_over == 0_in);
+static_assert(strips_across(82_in, 2_in, 42_in, 2_in).count == 2 &&
+              strips_across(82_in, 2_in, 42_in, 2_in).left_over == 0_in);
 static_assert(strips_across(42_in, 2_in, 42_in, 2_in).joins == 0);
 // Even where each join takes nearly all of a piece, one piece is not called two.
 static_assert(strips_across("1/2"_in, 2_in, 4_in, 3_in).count == 1);
 
-/// A place on a strip that lies along the x axis with its cut edge up, as the strip is folded round a corner at the origin:
-/// reflected in the diagonal y = x, so that it turns up along the y axis; then in the edge y = 0, so that it comes down.
+/// A place on a strip that lies along the x axis with its cut edge up, as the strip is folded round a corner at the
+/// origin: reflected in the diagonal y = x, so that it turns up along the y axis; then in the edge y = 0, so that it
+/// comes down.
 struct spot {
     fraction x, y;
 };
@@ -59,8 +62,9 @@ constexpr spot in_the_edge(spot p) { return {p.x, -p.y}; }
 } // namespace
 
 TEST_CASE("a strip folded to a mitre uses the edge's own length at every corner") {
-    // The cut edge comes along y = 0 from the left and passes the corner at 0; what lies u beyond the corner must end up u
-    // down the other edge, x = 0, with nothing lost and nothing over. The strip's other edge, b below, ends up b inward.
+    // The cut edge comes along y = 0 from the left and passes the corner at 0; what lies u beyond the corner must end
+    // up u down the other edge, x = 0, with nothing lost and nothing over. The strip's other edge, b below, ends up b
+    // inward.
     for (int u = 0; u <= 40; ++u)
         for (int b = 0; b <= 10; ++b) {
             const spot laid = in_the_edge(in_the_diagonal({fraction(u, 4), fraction(-b, 4)}));
@@ -75,8 +79,8 @@ TEST_CASE("the width that is cut gives back the width that shows, with any seam 
         const length<inch> width = random.inches(2), seam = random.inches(1), turn = random.inches(1) - "1/64"_in;
         CHECK(finished_width_of_single(single_fold(width, seam, turn).value(), seam, turn) == width);
         CHECK(finished_width_of_double(double_fold(width, seam, turn).value(), seam, turn) == width);
-        // Laid out, from the first cut edge: seam, face, edge, face; one layer has its other seam turned under there, two
-        // layers come back the same way.
+        // Laid out, from the first cut edge: seam, face, edge, face; one layer has its other seam turned under there,
+        // two layers come back the same way.
         CHECK(single_fold(width, seam, turn).value() == seam + width + turn + width + seam);
         CHECK(double_fold(width, seam, turn).value() == (seam + width + turn + width) * 2);
     }
@@ -114,8 +118,8 @@ TEST_CASE("strips across the cloth are enough, and one less would not be, for an
 }
 
 TEST_CASE("self-binding and separate binding of the same piece use the cloth that their pieces measure") {
-    // 10 x 16 in finished, 1/2 in bound. Itself: cut 12 x 18 in (common practice), 216 square inches. Separately: 160 and a
-    // strip of 6 x 1/2 in, 52 + 6 in long, 174 more.
+    // 10 x 16 in finished, 1/2 in bound. Itself: cut 12 x 18 in (common practice), 216 square inches. Separately: 160
+    // and a strip of 6 x 1/2 in, 52 + 6 in long, 174 more.
     const finished_size piece(10_in, 16_in);
     CHECK(self_bound_area(piece, "1/2"_in).value() == 216);
     const length<inch> strip = binding_length(piece, {}, 6_in).value();

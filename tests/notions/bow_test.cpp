@@ -1,5 +1,5 @@
-// Bows: the height of an arc over a chord, at compile time; against a root found by bisection in 50 digits and against the
-// curve's own length by numerical quadrature, over thousands of random inputs; there and back; and what is refused.
+// Bows: the height of an arc over a chord, at compile time; against a root found by bisection in 50 digits and against
+// the curve's own length by numerical quadrature, over thousands of random inputs; there and back; and what is refused.
 #include "reference.hpp"
 #include <turncloth/measure/read.hpp>
 #include <turncloth/notions/bow.hpp>
@@ -19,7 +19,8 @@ using reference::real;
 
 namespace {
 
-// A half circle on a chord of 2 is pi long and 1 high: with 22/7 > pi a little more, with 355/113 > pi by 3e-7 still more.
+// A half circle on a chord of 2 is pi long and 1 high: with 22/7 > pi a little more, with 355/113 > pi by 3e-7 still
+// more.
 static_assert(bow_height(length_of<inch>({22, 7}), 2_in, "1/1000"_in, side::nearest) == "1.001"_in);
 static_assert(bow_height(length_of<inch>({355, 113}), 2_in, "1/1000000"_in, side::below) == "1"_in);
 static_assert(bow_height(length_of<inch>({355, 113}), 2_in, "1/1000000"_in, side::above) == "1.000001"_in);
@@ -117,7 +118,8 @@ TEST_CASE("a graduation is the right one on each side, in both units") {
     }
 }
 
-TEST_CASE("the piece that is cut for a wanted height stands off at least so far, and by less than a graduation's worth") {
+TEST_CASE(
+    "the piece that is cut for a wanted height stands off at least so far, and by less than a graduation's worth") {
     reference::sampler random(1711);
     for (int i = 0; i < 1'000; ++i) {
         const length<inch> chord = random.inches(20), wanted = chord * fraction(random.between(1, 150), 100);
@@ -150,5 +152,6 @@ TEST_CASE("what makes no bow says why") {
     CHECK_THROWS_AS(arc_of_bow(0_in, 1_in), bow_error);
     CHECK_THROWS_AS(bow_height(8_in, 6_in, 0_in, side::above), range_error);
     // A graduation finer than the bound cannot be decided, and is refused rather than guessed.
-    CHECK_THROWS_AS(bow_height(8_in, 6_in, length_of<inch>({1, std::int64_t{1} << 59}), side::nearest), undecided_error);
+    CHECK_THROWS_AS(bow_height(8_in, 6_in, length_of<inch>({1, std::int64_t{1} << 59}), side::nearest),
+                    undecided_error);
 }

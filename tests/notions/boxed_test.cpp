@@ -1,5 +1,5 @@
-// Boxed shapes: both ways of making a corner, and an edging, at compile time; the box computed back from what was cut, for
-// thousands of sizes; the opened corner laid out in coordinates; and what is refused.
+// Boxed shapes: both ways of making a corner, and an edging, at compile time; the box computed back from what was cut,
+// for thousands of sizes; the opened corner laid out in coordinates; and what is refused.
 #include "reference.hpp"
 #include <turncloth/measure/read.hpp>
 #include <turncloth/notions/boxed.hpp>
@@ -23,7 +23,8 @@ static_assert(box_from_cut(cut_size(20_in, 20_in), 2_in, "1/2"_in, "1/2"_in).dep
 static_assert(corner_stitched(2_in, "1/2"_in).from_point == 1_in && corner_stitched(2_in, "1/2"_in).line == 2_in);
 static_assert(corner_stitched(2_in, "1/2"_in).from_edges == "1 1/2"_in);
 
-// Derived: a face of 12 x 12 in with allowances of 1/2 in has plates of 13 x 13 in and a ring of 48 in at the seam line.
+// Derived: a face of 12 x 12 in with allowances of 1/2 in has plates of 13 x 13 in and a ring of 48 in at the seam
+// line.
 constexpr boxed_size<inch> square_pad(12_in, 12_in, 3_in);
 static_assert(plate(square_pad, "1/2"_in) == cut_size(13_in, 13_in) && square_pad.round() == 48_in);
 static_assert(edging(square_pad, "1/2"_in, 1).total == 49_in && edging(square_pad, "1/2"_in, 1).width == 4_in);
@@ -42,10 +43,10 @@ static_assert(filling_for(pad, "-1/2"_in, {}) == boxed_size("16 1/2"_in, "9 1/2"
 static_assert(wadding_layers(2_in, "1/2"_in, 1) == 4 && wadding_layers(2_in, "1/2"_in, {3, 5}) == 7);
 static_assert(as<centimetre>(pad) == boxed_size("40.64"_cm, "22.86"_cm, "5.08"_cm));
 
-/// The line that closes a corner, from where the cloth lies. On each panel, with the raw corner at the origin, the seams
-/// are x = a and y = a and meet in the tip (a, a). Bringing one seam onto the other folds each panel along y = x. A square
-/// of side c is cut out, and the line is sewn b further in, at x = c + b: on one panel it runs from the seam, at y = a, to
-/// the fold, at y = c + b, and on the other panel back the same way.
+/// The line that closes a corner, from where the cloth lies. On each panel, with the raw corner at the origin, the
+/// seams are x = a and y = a and meet in the tip (a, a). Bringing one seam onto the other folds each panel along y = x.
+/// A square of side c is cut out, and the line is sewn b further in, at x = c + b: on one panel it runs from the seam,
+/// at y = a, to the fold, at y = c + b, and on the other panel back the same way.
 constexpr length<inch> closing_line(length<inch> c, length<inch> a, length<inch> b) {
     const length<inch> at_seam = a, at_fold = c + b;
     return (at_fold - at_seam) * 2;
@@ -97,7 +98,8 @@ TEST_CASE("an edging goes round its plates, in one strip, in four, and with a zi
         const length<inch> a = random.inches(1);
         const box_edging<inch> one = edging(box, a, 1), four = edging(box, a, 4);
         CHECK(box_from_plates(plate(box, a), one.width, one.total - a * 2, a) == box);
-        CHECK(box_from_plates(plate(box, a), four.width, four.total - a * 8, a) == box); // four seams, two allowances each
+        CHECK(box_from_plates(plate(box, a), four.width, four.total - a * 8, a) ==
+              box); // four seams, two allowances each
         CHECK(four.pieces[0] + four.pieces[1] + four.pieces[2] + four.pieces[3] == four.total);
         CHECK(four.pieces[0] == plate(box, a).width());
         const edging_zipper<inch> z{box.round() * fraction(random.between(1, 99), 100), random.inches(1),
@@ -127,7 +129,8 @@ TEST_CASE("what makes no box says why") {
     CHECK_THROWS_AS(boxed_size(0_in, 4_in, 1_in), boxed_error);
     CHECK_THROWS_AS(boxed_size(4_in, "-1"_in, 1_in), boxed_error);
     CHECK(message<boxed_error>([] { return corner_cut(1_in, "1/2"_in, "1/2"_in); }) ==
-          "a box 1 in deep leaves no corner to cut out with an allowance of 1/2 in across it, which must be less than half "
+          "a box 1 in deep leaves no corner to cut out with an allowance of 1/2 in across it, which must be less than "
+          "half "
           "the depth");
     CHECK_THROWS_AS(corner_cut(0_in, "1/2"_in, "1/2"_in), boxed_error);
     CHECK_THROWS_AS(corner_cut(2_in, 0_in, "1/2"_in), boxed_error);
@@ -146,8 +149,9 @@ TEST_CASE("what makes no box says why") {
           "the edging of a box is cut in 1 strip or in 4: it was 3");
     CHECK_THROWS_AS(edging(pad, 0_in, 1), boxed_error);
     CHECK_THROWS_AS(plate(pad, 0_in), boxed_error);
-    CHECK(message<boxed_error>([] { return split_edging(pad, "1/2"_in, edging_zipper<inch>{60_in, "1/2"_in, {}}); }) ==
-          "a zipper that shows 0 in in a part 60 in long must be less than the edging, 2 in by 50 in");
+    CHECK(message<boxed_error>([] {
+              return split_edging(pad, "1/2"_in, edging_zipper<inch>{60_in, "1/2"_in, {}});
+          }) == "a zipper that shows 0 in in a part 60 in long must be less than the edging, 2 in by 50 in");
     CHECK_THROWS_AS(split_edging(pad, "1/2"_in, edging_zipper<inch>{12_in, "1/2"_in, 2_in}), boxed_error);
     CHECK_THROWS_AS(split_edging(pad, 0_in, edging_zipper<inch>{12_in, "1/2"_in, {}}), boxed_error);
     CHECK_THROWS_AS(split_edging(pad, "1/2"_in, edging_zipper<inch>{0_in, "1/2"_in, {}}), boxed_error);
@@ -165,8 +169,9 @@ TEST_CASE("what makes no box says why") {
     CHECK_THROWS_AS(boxed_bag(1_in, 1_in, 1_in, 0_in, 1_in), boxed_error);
     CHECK_THROWS_AS(boxed_bag(1_in, 1_in, 1_in, 1_in, "-1"_in), boxed_error);
     CHECK_THROWS_AS(filling_for(pad, 9_in, {}), boxed_error);
-    CHECK(message<boxed_error>([] { return wadding_layers(2_in, 1_in, {3, 2}); }) ==
-          "wadding keeps more than none of its loft and at most all: it was 1 1/2");
+    CHECK(message<boxed_error>([] {
+              return wadding_layers(2_in, 1_in, {3, 2});
+          }) == "wadding keeps more than none of its loft and at most all: it was 1 1/2");
     CHECK_THROWS_AS(wadding_layers(2_in, 1_in, 0), boxed_error);
     CHECK_THROWS_AS(wadding_layers(2_in, 0_in, 1), boxed_error);
     CHECK_THROWS_AS(wadding_layers(0_in, 1_in, 1), boxed_error);

@@ -34,8 +34,9 @@ static_assert(pocket_for_box(seed_tin, "1/4"_in, -2 * 1_in).width.value() == "8 
 static_assert(pocket_for_box(seed_tin, "1/4"_in, -2 * 1_in).height.value() == "7 1/4"_in); // 8 + 1 1/4 - 2
 static_assert(box_for_pocket("8 3/4"_in, "2 1/2"_in, "1/4"_in) == 6_in);
 
-/// A string pulled tight over a circle of radius r that lies on the axis at the origin, from (-h, 0) to (h, 0). Where it
-/// meets the circle is found by looking along its right half, point by point, for the one seen outermost from (h, 0).
+/// A string pulled tight over a circle of radius r that lies on the axis at the origin, from (-h, 0) to (h, 0). Where
+/// it meets the circle is found by looking along its right half, point by point, for the one seen outermost from (h,
+/// 0).
 double laid_over(double r, double h) {
     constexpr int steps = 200'000;
     const double pi = boost::math::constants::pi<double>();
@@ -73,9 +74,10 @@ TEST_CASE("the ribbon over a rod is 2 h + r (2 pi - 4 atan(h / r)), rounded righ
     }
 }
 
-TEST_CASE("the shortest loop is stitched a radius out; further out it nears its base, further in it goes under the rod") {
-    // d/dh (2 h + 4 r atan(r / h)) = 2 - 4 r^2 / (h^2 + r^2), which is zero at h = r. As h grows, 4 r atan(r / h) falls to
-    // 4 r^2 / h.
+TEST_CASE(
+    "the shortest loop is stitched a radius out; further out it nears its base, further in it goes under the rod") {
+    // d/dh (2 h + 4 r atan(r / h)) = 2 - 4 r^2 / (h^2 + r^2), which is zero at h = r. As h grows, 4 r atan(r / h) falls
+    // to 4 r^2 / h.
     CHECK(loop_of_rod(2_in, 1000_in).value() == doctest::Approx(2000.004).epsilon(1e-9));
     reference::sampler random(1848);
     for (int i = 0; i < 1'000; ++i) {

@@ -1,5 +1,5 @@
-// What the tests of this room compare with: numbers of 50 digits from Boost.Multiprecision, random sizes such as cloth has,
-// and the message of a refusal.
+// What the tests of this room compare with: numbers of 50 digits from Boost.Multiprecision, random sizes such as cloth
+// has, and the message of a refusal.
 #ifndef TURNCLOTH_TESTS_NOTIONS_REFERENCE_HPP
 #define TURNCLOTH_TESTS_NOTIONS_REFERENCE_HPP
 

@@ -1,5 +1,5 @@
-// Ties: lengths and marks at compile time and for any size; the thickness of a roll against an Archimedean spiral's length,
-// by numerical quadrature, and against published and derived figures; and what is refused.
+// Ties: lengths and marks at compile time and for any size; the thickness of a roll against an Archimedean spiral's
+// length, by numerical quadrature, and against published and derived figures; and what is refused.
 #include "reference.hpp"
 #include <turncloth/measure/read.hpp>
 #include <turncloth/notions/tie.hpp>
@@ -22,10 +22,12 @@ namespace {
 constexpr ribbon_tie<inch> closure{20_in, {1, 4}, 1, "1 1/2"_in, {}, 3_in, {}};
 static_assert(ribbon(closure) == 21_in);
 static_assert(where_sewn(closure).reaches_from == at<finished_edge>("3 1/2"_in));
-static_assert(where_sewn(closure).sewn_from == at<finished_edge>(5_in) && where_sewn(closure).sewn_to == at<finished_edge>(20_in));
+static_assert(where_sewn(closure).sewn_from == at<finished_edge>(5_in) &&
+              where_sewn(closure).sewn_to == at<finished_edge>(20_in));
 static_assert(where_sewn(closure).reaches_to == at<finished_edge>(23_in));
 static_assert(marks_on_ribbon(closure).loop_folded_at == at<ribbon_end>("1 1/2"_in));
-static_assert(marks_on_ribbon(closure).sewn_from == at<ribbon_end>(3_in) && marks_on_ribbon(closure).sewn_to == at<ribbon_end>(18_in));
+static_assert(marks_on_ribbon(closure).sewn_from == at<ribbon_end>(3_in) &&
+              marks_on_ribbon(closure).sewn_to == at<ribbon_end>(18_in));
 
 // A tie sewn at one line in the middle, two free ends, both turned under.
 constexpr ribbon_tie<centimetre> middle{60_cm, {1, 2}, {1, 2}, {}, 35_cm, 35_cm, 1_cm};
@@ -34,18 +36,19 @@ static_assert(where_sewn(middle).reaches_from == at<finished_edge>(length_of<cen
 static_assert(marks_on_ribbon(middle).sewn_from == at<ribbon_end>(36_cm));
 static_assert(marks_on_ribbon(middle).other_turned_at == at<ribbon_end>(71_cm));
 
-// Webbing as the army cuts it (TM 10-8340-208-13, published): a loop cut 8 1/4 in, marked 2 1/8 in from each end, has 4 in
-// between its marks; a chape cut 5 in has both ends folded 1/2 in.
-constexpr ribbon_tie<inch> webbing_loop{4_in, 0, 1, {}, "2 1/8"_in, "2 1/8"_in, {}}, chape{4_in, 0, 1, {}, {}, {}, "1/2"_in};
+// Webbing as the army cuts it (TM 10-8340-208-13, published): a loop cut 8 1/4 in, marked 2 1/8 in from each end, has 4
+// in between its marks; a chape cut 5 in has both ends folded 1/2 in.
+constexpr ribbon_tie<inch> webbing_loop{4_in, 0, 1, {}, "2 1/8"_in, "2 1/8"_in, {}},
+    chape{4_in, 0, 1, {}, {}, {}, "1/2"_in};
 static_assert(ribbon(webbing_loop) == "8 1/4"_in && ribbon(chape) == 5_in);
 static_assert(marks_on_ribbon(webbing_loop).sewn_from == at<ribbon_end>("2 1/8"_in));
 
-// A core of 1 in radius and paper of 0.01 in to an outer radius of 3 and of 5 in (a published exercise, "Joan's Paper Roll
-// Problem"): 800 pi and 2400 pi in of paper, in the ratio 1 : 3. 2513.274 and 7539.822 in are derived.
+// A core of 1 in radius and paper of 0.01 in to an outer radius of 3 and of 5 in (a published exercise, "Joan's Paper
+// Roll Problem"): 800 pi and 2400 pi in of paper, in the ratio 1 : 3. 2513.274 and 7539.822 in are derived.
 static_assert(roll_diameter(rolled<inch>{"2513.274"_in, "0.01"_in, 2_in}, "0.001"_in, side::nearest) == 6_in);
 static_assert(roll_diameter(rolled<inch>{"7539.822"_in, "0.01"_in, 2_in}, "0.001"_in, side::nearest) == 10_in);
-// Derived: 18 in of 1/4 in on a rod 1 in thick, radius 1.297072, girth 8.149741; 72 in of 1/8 in on 1/2 in, 1.710932 and
-// 10.750104; 40 in of 1/2 in on nothing, 2.523133 and 15.853309.
+// Derived: 18 in of 1/4 in on a rod 1 in thick, radius 1.297072, girth 8.149741; 72 in of 1/8 in on 1/2 in, 1.710932
+// and 10.750104; 40 in of 1/2 in on nothing, 2.523133 and 15.853309.
 constexpr rolled<inch> thin{18_in, "1/4"_in, 1_in}, longer{72_in, "1/8"_in, "1/2"_in}, thick{40_in, "1/2"_in, {}};
 static_assert(rounded(roll_radius_of(thin), "0.000001"_in, side::nearest) == "1.297072"_in);
 static_assert(roll_girth(thin, "0.000001"_in, side::nearest) == "8.149741"_in);
@@ -107,7 +110,8 @@ TEST_CASE("the radius of a roll keeps the area of its section, to the last bit, 
         CHECK(abs(real(e.value()) - radius) <= e.bound());
         CHECK(e.bound() < 1.13e-16 * e.value());
         CHECK(exact(roll_diameter(r, "1/8"_in, side::above)) * 8 == ceil(radius * 16));
-        CHECK(exact(roll_girth(r, "1/8"_in, side::above)) * 8 == ceil(boost::math::constants::two_pi<real>() * radius * 8));
+        CHECK(exact(roll_girth(r, "1/8"_in, side::above)) * 8 ==
+              ceil(boost::math::constants::two_pi<real>() * radius * 8));
     }
 }
 
@@ -135,35 +139,40 @@ TEST_CASE("exact spirals of the paper roll exceed the area's length by thousandt
 }
 
 TEST_CASE("no point of the cloth stands out more than its thickness beyond the roll's circle") {
-    // The cloth's middle is a spiral that starts half a thickness out from the core; its end, half a thickness further out
-    // again, is the outermost point.
+    // The cloth's middle is a spiral that starts half a thickness out from the core; its end, half a thickness further
+    // out again, is the outermost point.
     reference::sampler random(1879);
     for (int i = 0; i < 1'000; ++i) {
         const length<inch> thickness = random.inches(1), core = random.inches(4);
         const rolled<inch> r{(core + thickness) * fraction(22, 7) + random.inches(200), thickness, core};
         const double t = to_double(thickness.value()), start = to_double(core.value()) / 2 + t / 2;
         const double circle = roll_radius_of(r).value(), strip = to_double(r.strip.value());
-        CHECK(spiral_length(start, circle + t / 2, t) >= strip * (1 - 1e-11)); // so the middle ends before circle + t / 2
+        CHECK(spiral_length(start, circle + t / 2, t) >=
+              strip * (1 - 1e-11)); // so the middle ends before circle + t / 2
     }
 }
 
 TEST_CASE("what cannot be tied says why") {
-    CHECK(message<tie_error>([] { return ribbon(ribbon_tie<inch>{20_in, {3, 4}, {1, 2}, {}, {}, {}, {}}); }) ==
-          "a ribbon runs from one fraction of the length to another, between 0 and 1: it was from 3/4 to 1/2");
+    CHECK(message<tie_error>([] {
+              return ribbon(ribbon_tie<inch>{20_in, {3, 4}, {1, 2}, {}, {}, {}, {}});
+          }) == "a ribbon runs from one fraction of the length to another, between 0 and 1: it was from 3/4 to 1/2");
     CHECK_THROWS_AS(ribbon(ribbon_tie<inch>{20_in, {-1, 4}, {1, 2}, {}, {}, {}, {}}), tie_error);
     CHECK_THROWS_AS(ribbon(ribbon_tie<inch>{20_in, 0, {5, 4}, {}, {}, {}, {}}), tie_error);
-    CHECK(message<tie_error>([] { return ribbon(ribbon_tie<inch>{20_in, 0, 1, 1_in, 2_in, {}, {}}); }) ==
-          "a ribbon starts with a loop or with a free end, not both: they were 1 in and 2 in");
-    CHECK(message<tie_error>([] { return ribbon(ribbon_tie<inch>{20_in, 0, 0, {}, {}, {}, "1/4"_in}); }) ==
-          "a tie needs a run, a loop or a free end: all were nothing");
+    CHECK(message<tie_error>([] {
+              return ribbon(ribbon_tie<inch>{20_in, 0, 1, 1_in, 2_in, {}, {}});
+          }) == "a ribbon starts with a loop or with a free end, not both: they were 1 in and 2 in");
+    CHECK(message<tie_error>([] {
+              return ribbon(ribbon_tie<inch>{20_in, 0, 0, {}, {}, {}, "1/4"_in});
+          }) == "a tie needs a run, a loop or a free end: all were nothing");
     CHECK_THROWS_AS(ribbon(ribbon_tie<inch>{0_in, 0, 1, {}, {}, {}, {}}), tie_error);
     CHECK_THROWS_AS(where_sewn(ribbon_tie<inch>{20_in, 0, 1, "-1"_in, {}, {}, {}}), tie_error);
     CHECK_THROWS_AS(where_sewn(ribbon_tie<inch>{20_in, 0, 1, {}, "-1"_in, {}, {}}), tie_error);
     CHECK_THROWS_AS(marks_on_ribbon(ribbon_tie<inch>{20_in, 0, 1, {}, {}, "-1"_in, {}}), tie_error);
     CHECK_THROWS_AS(marks_on_ribbon(ribbon_tie<inch>{20_in, 0, 1, {}, {}, {}, "-1"_in}), tie_error);
 
-    CHECK(message<tie_error>([] { return roll_radius_of(rolled<inch>{3_in, 1_in, {}}); }) ==
-          "a length of 3 in does not go once round a core of 0 in at a thickness of 1 in");
+    CHECK(message<tie_error>([] {
+              return roll_radius_of(rolled<inch>{3_in, 1_in, {}});
+          }) == "a length of 3 in does not go once round a core of 0 in at a thickness of 1 in");
     CHECK(roll_radius_of(rolled<inch>{"3.1416"_in, 1_in, {}}).value() > 1); // just more than pi
     CHECK_THROWS_AS(roll_radius_of(rolled<inch>{0_in, 1_in, {}}), tie_error);
     CHECK_THROWS_AS(roll_radius_of(rolled<inch>{30_in, 0_in, {}}), tie_error);

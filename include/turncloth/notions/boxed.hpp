@@ -123,8 +123,8 @@ template <length_unit Unit>
 struct stitched_corner {
     length<Unit> from_point; ///< from where the two seams meet, along the seam, to the line
     length<Unit> line;       ///< the line's length, from fold to fold: the depth
-    length<Unit>
-        from_edges; ///< on each flat panel the line is a square's two sides, its corner this far from both edges
+    /// On each flat panel the line is two sides of a square; its corner is this far from both raw edges.
+    length<Unit> from_edges;
 };
 
 template <length_unit Unit>
