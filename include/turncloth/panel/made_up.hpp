@@ -88,7 +88,7 @@ enum class allowances {
 struct folding_proof {
     bool outline; ///< one layer is the whole of the finished outline, and no cloth lies outside it
     bool mitres;  ///< at each mitred corner the hems meet along the line from the finished corner to their inner corner
-    bool hems;    ///< inward of all hems the piece is one layer: no corner shows past them
+    bool hems;    ///< inward of all turned cloth the piece is one layer: no corner shows past the hems
     bool cloth;   ///< the layers and what was trimmed are together the cut piece
 
     constexpr explicit operator bool() const { return outline && mitres && hems && cloth; }
@@ -114,6 +114,7 @@ public:
             trim(c);
         for (const corner c : every_corner)
             crease(c);
+        require_corners_apart();
         const bool level_first = piece.finished().width() >= piece.finished().height();
         for (const edge e : level_first ? std::array{edge::top, edge::bottom, edge::left, edge::right}
                                         : std::array{edge::left, edge::right, edge::top, edge::bottom})
@@ -223,9 +224,16 @@ private:
     void crease(corner c) {
         if (!ways_[c].is_mitred)
             return;
-        const std::size_t before = stack_.layer_count();
         stack_.fold(from_corner(c, mitre_of(c).crease()));
-        if (stack_.layer_count() != before + 1)
+    }
+
+    /// Once all corners are folded across, only the piece itself lies face up, unless one corner's crease has turned
+    /// back another's cloth.
+    void require_corners_apart() const {
+        std::size_t face_up = 0;
+        for (std::size_t i = 0; i < stack_.layer_count(); ++i)
+            face_up += stack_.layer(i).face_up ? 1 : 0;
+        if (face_up != 1)
             detail::refuse<corner_error>(
                 "the corners of this piece, folded across, lie over one another: trim them, or "
                 "stack them, or make its hems less unequal");
@@ -297,10 +305,17 @@ private:
         return on_one_side && on_the_other;
     }
 
+    /// From the cut edge to where turned cloth ends.
+    length<Unit> inside(edge e) const {
+        const finish<Unit>& f = piece_.finish_of(e);
+        if (detail::is_turned(f) || lie_ == allowances::left_flat)
+            return f.take() + f.reach();
+        return f.take() * 2 - (f.folds().empty() ? length<Unit>() : f.folds().back().from_datum());
+    }
+
     /// Inward of every hem lies one layer. Each other layer must be apart from that rectangle: convex figures are apart
     /// exactly where a line along a side of one of them parts them.
     bool hems_cover_all() const {
-        const auto inside = [&](edge e) { return piece_.finish_of(e).take() + piece_.finish_of(e).reach(); };
         const Number left = number(inside(edge::left)), right = number(width_ - inside(edge::right)),
                      bottom = number(inside(edge::bottom)), top = number(height_ - inside(edge::top));
         if (detail::compare(right, left) <= 0 || detail::compare(top, bottom) <= 0)
