@@ -205,6 +205,16 @@ TEST_CASE("the smallest and the largest doubles, and those beside a tie, are no 
             }
 }
 
+TEST_CASE("a double a hair above half a very small step is not taken for a tie") {
+    // With x = 2^-63 (1 + 2^-52) and a step of 1 / (2^62 - 1023), x / step is 1/2 + (2^52 - 1023) / 2^115 (derived).
+    const double above_half = std::nextafter(0x1p-63, 1.0);
+    const fraction step(1, (std::int64_t{1} << 62) - 1023);
+    CHECK(approximate(above_half, step).value == step);
+    CHECK(approximate(0x1p-63, step).value == 0);
+    check_approximate(above_half, step);
+    check_approximate(0x1p-63, step);
+}
+
 TEST_CASE("what has no answer is refused") {
     const double infinite = std::numeric_limits<double>::infinity();
     CHECK_THROWS_AS(square_root(-1, {1, 8}, side::below), range_error);

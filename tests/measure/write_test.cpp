@@ -62,6 +62,8 @@ TEST_CASE("inches, feet and yards are written as mixed numbers; metric units as 
     CHECK(to_text(30_cm) == "30 cm");
     CHECK(to_text("100.01"_mm) == "100.01 mm");
     CHECK(to_text(length_of<metre>({1, 1000000000000000000})) == "0.000000000000000001 m");
+    CHECK(to_text(length_of<metre>({1, std::int64_t{1} << 18})) == "0.000003814697265625 m");  // 5^18 = 3814697265625
+    CHECK(to_text(length_of<metre>({1, std::int64_t{1} << 19})) == "1/524288 m");              // 19 decimals
     CHECK(to_text(length_of<metre>({1, std::int64_t{1} << 62})) == "1/4611686018427387904 m"); // 62 decimals
 }
 
@@ -98,6 +100,7 @@ TEST_CASE("both editions are each rounded from the exact length, not one from th
     CHECK(to_text("12 1/2"_in, {.shows = edition::centimetres}) == "31.8 cm"); // 31.75: a tie, to the even tenth
     CHECK(to_text("12 1/2"_in, {.shows = edition::centimetres, .halfway = ties::down}) == "31.7 cm");
     CHECK(to_text("12 1/2"_in, {.shows = edition::inches}) == "12 1/2 in");
+    CHECK(to_text("5 3/8"_in, {.shows = edition::inches, .inches = "1/4"_in, .halfway = ties::down}) == "5 1/4 in");
     // 1/3 in = 0.84666... cm; its 5/16 in would be 0.79375 cm.
     CHECK(to_text("1/3"_in, ruler{}) == "5/16 in (0.8 cm)");
     CHECK(to_text("1/3"_in, {.centimetres = 0.01_cm}) == "5/16 in (0.85 cm)");

@@ -3,6 +3,7 @@
 //   template <...> class row : public detail::indexed<row<...>, element> { size(); operator[](k); };
 //
 // The iterators hold a copy of the range (a few numbers), so they outlive it, and satisfy std::random_access_iterator.
+// As with an array, k is not checked.
 // Written by hand because <ranges> would double the time that the whole library takes to compile.
 #ifndef TURNCLOTH_MARKS_INDEXED_HPP
 #define TURNCLOTH_MARKS_INDEXED_HPP

@@ -28,7 +28,7 @@ struct short_piece {};
 namespace detail {
 
 /// What both mappings offer, from mark_on_long(k), mark_on_short(k) and spans(). Within a span the fuller piece is
-/// eased evenly, so places are carried over in proportion.
+/// eased evenly, so places are carried over in proportion. A mark or a span that does not exist throws marks_error.
 template <class Mapping, class Unit>
 class mapped_spans {
 public:
@@ -57,14 +57,21 @@ public:
         return self().mark_on_long(k) + (p - self().mark_on_short(k)) * fullness(k);
     }
 
+    template <class Please = please::carry_a_place_over_from_the_piece_that_it_is_measured_on>
+    void onto_short(const on_short&) const = delete;
+    template <class Please = please::carry_a_place_over_from_the_piece_that_it_is_measured_on>
+    void onto_long(const on_long&) const = delete;
+
 private:
     constexpr const Mapping& self() const { return static_cast<const Mapping&>(*this); }
     constexpr on_long end_of_long() const { return self().mark_on_long(self().spans()); }
     constexpr on_short end_of_short() const { return self().mark_on_short(self().spans()); }
     constexpr length<Unit> long_span(std::int64_t k) const {
+        require_index(k, self().spans() - 1, "the spans of a mapping");
         return self().mark_on_long(k + 1) - self().mark_on_long(k);
     }
     constexpr length<Unit> short_span(std::int64_t k) const {
+        require_index(k, self().spans() - 1, "the spans of a mapping");
         return self().mark_on_short(k + 1) - self().mark_on_short(k);
     }
 
@@ -91,10 +98,16 @@ public:
     }
 
     constexpr std::int64_t spans() const { return long_.size() - 1; }
-    constexpr place<long_piece, Unit> mark_on_long(std::int64_t k) const { return long_[k]; }
-    constexpr place<short_piece, Unit> mark_on_short(std::int64_t k) const { return short_[k]; }
+    constexpr place<long_piece, Unit> mark_on_long(std::int64_t k) const { return mark(long_, k); }
+    constexpr place<short_piece, Unit> mark_on_short(std::int64_t k) const { return mark(short_, k); }
 
 private:
+    template <class Row>
+    static constexpr typename Row::value_type mark(const Row& marks, std::int64_t k) {
+        detail::require_index(k, marks.size() - 1, "the marks of a mapping");
+        return marks[k];
+    }
+
     row<long_piece, Unit> long_;
     row<short_piece, Unit> short_;
 };
@@ -126,6 +139,7 @@ public:
 
 private:
     static constexpr length<Unit> sum_of(std::span<const length<Unit>> spans, std::int64_t k) {
+        detail::require_index(k, static_cast<std::int64_t>(spans.size()), "the marks of a mapping");
         length<Unit> sum;
         for (const length<Unit>& l : spans.first(static_cast<std::size_t>(k)))
             sum += l;

@@ -1,8 +1,8 @@
 // Marks as a ruler shows them.
 //
 //   rounded_division<Datum, U>(span, n, graduation)   the marks of n equal parts, each rounded from its exact place
-//     .part(k)   .farthest_off()                      the parts between them, which add up to the span; the largest
-//     error
+//     .part(k)                                        the parts between them, which add up to the span
+//     .exact()   .farthest_off()                      the exact marks; how far from them the rounded ones fall
 //   stepped(spacing, graduation)                      the spacing as rounded, and how far stepping it along drifts
 //
 //   constexpr rounded_division<finished_edge, inch> thirds(10_in, 3, "1/8"_in);
@@ -20,16 +20,17 @@
 namespace turncloth {
 
 /// The n - 1 inner marks of a span, rounded to a graduation (a half goes to the even one). Throws marks_error as
-/// `divided`, and where the graduation is so coarse that two marks, or a mark and an end, fall on one.
+/// `divided`, and where a part is less than the graduation, so that two marks, or a mark and an end, could fall on one;
+/// range_error for a graduation that is not above zero.
 template <class Datum, length_unit Unit>
 class rounded_division : public detail::indexed<rounded_division<Datum, Unit>, place<Datum, Unit>> {
 public:
     constexpr rounded_division() = default;
     constexpr rounded_division(length<Unit> span, std::int64_t parts, length<Unit> graduation)
         : exact_(divided<Datum>(span, parts)), span_(span), graduation_(graduation) {
-        // Neighbours a graduation or more apart stay apart: they could meet only if they lay exactly one graduation apart,
-        // both halfway between two, and then every mark would be a whole number of graduations.
-        if (parts > 1 && exact_.step() < graduation)
+        // Neighbours a graduation or more apart stay apart: they could meet only if they lay exactly one graduation
+        // apart, both halfway between two, and then every mark would be a whole number of graduations.
+        if (detail::steps_in(exact_.step().value(), graduation.value()) < 1 && parts > 1)
             detail::refuse<marks_error>("parts of " + to_text(exact_.step()) +
                                         " cannot be told apart at a graduation of " + to_text(graduation));
     }
@@ -41,8 +42,9 @@ public:
     constexpr const row<Datum, Unit>& exact() const { return exact_; }
 
     /// From the mark before (or the datum) to mark k (or the end of the span), for k from 0 to size(). Each is the
-    /// difference of two marks, so together they are the span exactly.
+    /// difference of two marks, so together they are the span exactly. Throws marks_error for another k.
     constexpr length<Unit> part(std::int64_t k) const {
+        detail::require_index(k, size(), "the parts of a span");
         return mark_or_end(k) - (k == 0 ? place<Datum, Unit>() : (*this)[k - 1]);
     }
 
@@ -74,13 +76,21 @@ struct stepping {
     constexpr length<Unit> drift(std::int64_t k) const { return per_step * fraction(k); }
 };
 
+/// Throws marks_error for a spacing that is not above zero, or that rounds to nothing.
 template <length_unit Unit>
 constexpr stepping<Unit> stepped(length<Unit> spacing, length<Unit> graduation) {
     detail::require_span(spacing, "the distance between marks");
     const length<Unit> rounded = nearest_to(spacing, graduation);
+    if (rounded.value() == 0)
+        detail::refuse<marks_error>("a distance between marks of " + to_text(spacing) +
+                                    " rounds to nothing at a graduation of " + to_text(graduation));
     return {rounded, rounded - spacing};
 }
 
 } // namespace turncloth
+
+/// As for a row.
+template <class Datum, turncloth::length_unit Unit>
+inline constexpr bool std::ranges::enable_borrowed_range<turncloth::rounded_division<Datum, Unit>> = true;
 
 #endif

@@ -5,7 +5,8 @@
 //   divided_with_ends(span, n)             the same with both ends, n + 1 marks
 //   halved(span, times)   foldings(n)      2^times parts by folding; how many foldings make n parts
 //   every(step, span)                      {marks, to_spare}: every step from the datum, and what is left over
-//   marks_error                            no parts, no step, a span of nothing, parts that folding cannot make
+//   marks_error                            no parts, no step, a span of nothing, parts that folding cannot make, a mark
+//                                          that does not exist
 //
 //   constexpr auto quarters = divided<finished_edge>(16_in, 4);
 //   static_assert(quarters[2] == at<finished_edge>(12_in));
@@ -19,6 +20,7 @@
 #include <bit>
 #include <cstdint>
 #include <string>
+#include <string_view> // declares std::ranges::enable_borrowed_range, and costs less than <ranges>
 
 namespace turncloth {
 
@@ -40,6 +42,22 @@ constexpr void require_count(std::int64_t n, std::int64_t least, const char* wha
     if (n < least)
         refuse<marks_error>(std::string(what) + " must be at least " + std::to_string(least) + ": it was " +
                             std::to_string(n));
+}
+
+/// As many as 62 foldings make; so the marks can be counted with both ends.
+inline constexpr std::int64_t most_parts = std::int64_t{1} << 62;
+
+constexpr void require_parts(std::int64_t parts) {
+    require_count(parts, 1, "the number of parts");
+    if (parts > most_parts)
+        refuse<marks_error>("the number of parts must be at most " + std::to_string(most_parts) + ": it was " +
+                            std::to_string(parts));
+}
+
+constexpr void require_index(std::int64_t k, std::int64_t last, const char* what) {
+    if (k < 0 || k > last)
+        refuse<marks_error>(std::string(what) + " are numbered from 0 to " + std::to_string(last) + ": it was " +
+                            std::to_string(k));
 }
 
 } // namespace detail
@@ -68,7 +86,7 @@ private:
 template <class Datum, length_unit Unit>
 constexpr row<Datum, Unit> divided(length<Unit> span, std::int64_t parts) {
     detail::require_span(span, "a span to divide");
-    detail::require_count(parts, 1, "the number of parts");
+    detail::require_parts(parts);
     const length<Unit> step = span / fraction(parts);
     return {at<Datum>(step), step, parts - 1};
 }
@@ -112,5 +130,9 @@ constexpr marks_and_rest<Datum, Unit> every(length<Unit> step, length<Unit> span
 }
 
 } // namespace turncloth
+
+/// Its iterators outlive it, so an algorithm may return one into a row that was made in the call.
+template <class Datum, turncloth::length_unit Unit>
+inline constexpr bool std::ranges::enable_borrowed_range<turncloth::row<Datum, Unit>> = true;
 
 #endif

@@ -2,8 +2,10 @@
 //
 //   spaced<Datum>(n, width, along)                    equal gaps, the two at the ends like those between
 //   spaced_from_margins<Datum>(n, width, along, m)    the first starts m from one end, the last ends m from the other
-//   spaced_in_spans<Datum>(width, along, n)           one in the middle of each of n equal parts
-//   s.starts()  s.centres()  s.gap()  s.margin()      rows of places, and the clear distances
+//   spaced_centred<Datum>(n, width, along, gap)       the gap is given; together they lie in the middle
+//   spaced_in_spans<Datum>(n, width, along)           one in the middle of each of n equal parts
+//   s.starts()  s.centres()  s.ends()                 rows of places
+//   s.size()  s.width()  s.gap()  s.margin()          how many, and the clear distances
 //
 //   constexpr auto eyelets = spaced_from_margins<finished_edge>(5, "1/2"_in, 20_in, 1_in);
 //   static_assert(eyelets.gap() == "3 7/8"_in && eyelets.centres()[0] == at<finished_edge>("1 1/4"_in));
@@ -40,6 +42,10 @@ private:
 
 namespace detail {
 
+inline std::string counted(std::int64_t n, const char* what) {
+    return std::to_string(n) + " " + what + (n == 1 ? "" : "s");
+}
+
 /// What is left of a length when n things and two margins are taken from it. A width of nothing is a point: a stitch, a
 /// pin.
 template <length_unit Unit>
@@ -51,9 +57,9 @@ constexpr length<Unit> clear_of(std::int64_t n, length<Unit> width, length<Unit>
                             to_text(margin));
     const length<Unit> needed = width * fraction(n) + margin * 2;
     if (needed > along)
-        refuse<marks_error>(std::to_string(n) + " things " + to_text(width) + " wide, with margins of " +
-                            to_text(margin) + ", need " + to_text(needed) + ", which is " + to_text(needed - along) +
-                            " more than the " + to_text(along) + " there are");
+        refuse<marks_error>("for " + counted(n, "thing") + " " + to_text(width) + " wide, with margins of " +
+                            to_text(margin) + ", " + to_text(needed) + " is needed, which is " +
+                            to_text(needed - along) + " more than the " + to_text(along) + " there is");
     return along - needed;
 }
 
@@ -62,7 +68,7 @@ constexpr length<Unit> clear_of(std::int64_t n, length<Unit> width, length<Unit>
 /// Throws marks_error where the things do not fit, saying by how much, and for counts or lengths that make no sense.
 template <class Datum, length_unit Unit>
 constexpr spacing<Datum, Unit> spaced(std::int64_t n, length<Unit> width, length<Unit> along) {
-    const length<Unit> gap = detail::clear_of(n, width, along, length<Unit>()) / fraction(n + 1);
+    const length<Unit> gap = detail::clear_of(n, width, along, length<Unit>()) / (fraction(n) + 1);
     return {n, width, gap, gap};
 }
 
@@ -74,10 +80,25 @@ constexpr spacing<Datum, Unit> spaced_from_margins(std::int64_t n, length<Unit> 
     return {n, width, margin, detail::clear_of(n, width, along, margin) / fraction(n - 1)};
 }
 
+/// Throws marks_error too where the gaps and the things together are longer than what there is.
 template <class Datum, length_unit Unit>
-constexpr spacing<Datum, Unit> spaced_in_spans(length<Unit> width, length<Unit> along, std::int64_t spans) {
-    const length<Unit> gap = detail::clear_of(spans, width, along, length<Unit>()) / fraction(spans);
-    return {spans, width, gap / 2, gap};
+constexpr spacing<Datum, Unit> spaced_centred(std::int64_t n, length<Unit> width, length<Unit> along,
+                                              length<Unit> gap) {
+    const length<Unit> clear = detail::clear_of(n, width, along, length<Unit>());
+    if (gap.value() < 0)
+        detail::refuse<marks_error>("a gap must not be negative: it was " + to_text(gap));
+    const length<Unit> gaps = gap * fraction(n - 1);
+    if (gaps > clear)
+        detail::refuse<marks_error>("for " + detail::counted(n - 1, "gap") + " of " + to_text(gap) + ", " +
+                                    to_text(gaps) + " is needed, which is " + to_text(gaps - clear) +
+                                    " more than the " + to_text(clear) + " that the things leave");
+    return {n, width, (clear - gaps) / 2, gap};
+}
+
+template <class Datum, length_unit Unit>
+constexpr spacing<Datum, Unit> spaced_in_spans(std::int64_t n, length<Unit> width, length<Unit> along) {
+    const length<Unit> gap = detail::clear_of(n, width, along, length<Unit>()) / fraction(n);
+    return {n, width, gap / 2, gap};
 }
 
 } // namespace turncloth

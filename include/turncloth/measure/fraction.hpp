@@ -17,7 +17,6 @@
 #include <turncloth/measure/error.hpp>
 #include <turncloth/measure/please.hpp>
 
-#include <bit>
 #include <compare>
 #include <concepts>
 #include <cstddef>
@@ -38,23 +37,40 @@ constexpr std::uint64_t magnitude(std::int64_t n) noexcept {
     return n < 0 ? std::uint64_t{0} - static_cast<std::uint64_t>(n) : static_cast<std::uint64_t>(n);
 }
 
-/// Greatest common divisor by halving and subtracting; gcd(0, b) = b. The trailing zeros of the difference are counted
-/// before it is known which operand is larger: |a - b| has as many as a - b.
+/// For n other than 0 only, which std::countr_zero would first have to test for.
+constexpr int trailing_zeros(std::uint64_t n) noexcept { return __builtin_ctzll(n); }
+
+/// Greatest common divisor by halving and subtracting; gcd(0, b) = b. Without a branch on which operand is larger, as
+/// that cannot be predicted: `sign` is all ones where the difference is below zero, and |a - b| = (a - b ^ sign) -
+/// sign.
 constexpr std::uint64_t gcd(std::uint64_t a, std::uint64_t b) noexcept {
-    if (a == 0)
-        return b;
-    if (b == 0)
-        return a;
-    const int shared = std::countr_zero(a | b);
-    a >>= std::countr_zero(a);
-    b >>= std::countr_zero(b);
+    if (a == 0 || b == 0)
+        return a | b;
+    const int shared = trailing_zeros(a | b);
+    a >>= trailing_zeros(a);
+    b >>= trailing_zeros(b);
     while (a != b) {
         const std::uint64_t difference = a - b;
-        const int halvings = std::countr_zero(difference);
-        b = a < b ? a : b;
-        a = (a > b ? difference : std::uint64_t{0} - difference) >> halvings;
+        const std::uint64_t sign = std::uint64_t{0} - static_cast<std::uint64_t>(a < b);
+        b += difference & sign; // the smaller one
+        a = ((difference ^ sign) - sign) >> trailing_zeros(difference);
     }
     return a << shared;
+}
+
+/// Brings total / under, the sum of a/b and c/d in lowest terms with total = a d + c b and under = b d, to lowest
+/// terms. With g = gcd(b, d) it is t / (b/g * d), t = a (d/g) + c (b/g), and only factors of g can still be shared,
+/// since a prime of b/g divides neither a nor d/g, and likewise for d/g.
+template <class Whole>
+constexpr void reduce_sum(Whole& total, Whole& under, std::int64_t b, std::int64_t d) noexcept {
+    const auto g = static_cast<std::int64_t>(gcd(static_cast<std::uint64_t>(b), static_cast<std::uint64_t>(d)));
+    if (g == 1)
+        return;
+    total /= g;
+    const auto rest = static_cast<std::int64_t>(total % g);
+    const auto shared = static_cast<std::int64_t>(gcd(magnitude(rest), static_cast<std::uint64_t>(g)));
+    total /= shared;
+    under /= Whole{g} * shared;
 }
 
 constexpr bool fits(int128 n) noexcept {
@@ -112,26 +128,31 @@ public:
     }
 
     friend constexpr fraction operator+(fraction x, fraction y) {
-        fraction sum;
-        return on_a_ruler(x, y) && ruler_sum(x, y, false, sum) ? sum : general_sum(x, y, false);
+        if (are_small(x, y)) [[likely]]
+            return small_sum(x, y, x.numerator_ * y.denominator_ + y.numerator_ * x.denominator_);
+        return large_sum(x, y, wide(x.numerator_) * y.denominator_ + wide(y.numerator_) * x.denominator_);
     }
 
     friend constexpr fraction operator-(fraction x, fraction y) {
-        fraction difference;
-        return on_a_ruler(x, y) && ruler_sum(x, y, true, difference) ? difference : general_sum(x, y, true);
+        if (are_small(x, y)) [[likely]]
+            return small_sum(x, y, x.numerator_ * y.denominator_ - y.numerator_ * x.denominator_);
+        return large_sum(x, y, wide(x.numerator_) * y.denominator_ - wide(y.numerator_) * x.denominator_);
     }
 
     friend constexpr fraction operator*(fraction x, fraction y) {
-        fraction product;
-        return on_a_ruler(x, y) && ruler_product(x, y, product) ? product
-                                                                : general_product(x, y.numerator_, y.denominator_);
+        if (are_small(x, y)) [[likely]] {
+            const std::int64_t under = x.denominator_ * y.denominator_;
+            if (is_power_of_two(under))
+                return halved(x.numerator_ * y.numerator_, under);
+        }
+        return product(x, y.numerator_, y.denominator_);
     }
 
     /// Throws zero_denominator_error too.
     friend constexpr fraction operator/(fraction x, fraction y) {
         if (y.numerator_ == 0)
             division_by_zero();
-        return general_product(x, y.denominator_, y.numerator_);
+        return product(x, y.denominator_, y.numerator_);
     }
 
     constexpr fraction& operator+=(fraction y) { return *this = *this + y; }
@@ -160,6 +181,18 @@ private:
         detail::refuse<zero_denominator_error>("division by zero: the divisor must not be zero");
     }
 
+    /// Numerators from -2^30 to 2^30 and denominators below 2^31, as nearly all are: then the product of two parts, and
+    /// the sum of two such products, are below 2^62. All four are tested at once.
+    static constexpr bool are_small(fraction x, fraction y) noexcept {
+        constexpr std::uint64_t limit = std::uint64_t{1} << 30;
+        const std::uint64_t a = static_cast<std::uint64_t>(x.numerator_) + limit;
+        const std::uint64_t c = static_cast<std::uint64_t>(y.numerator_) + limit;
+        const auto b = static_cast<std::uint64_t>(x.denominator_), d = static_cast<std::uint64_t>(y.denominator_);
+        return (a | b | c | d) >> 31 == 0;
+    }
+
+    static constexpr detail::int128 wide(std::int64_t n) noexcept { return n; }
+
     /// The one gate to 64 bits for results that may be too large: over / under in lowest terms, with its sign.
     static constexpr fraction made(bool negative, detail::uint128 over, detail::uint128 under) {
         constexpr auto largest = static_cast<std::uint64_t>(std::numeric_limits<std::int64_t>::max());
@@ -170,61 +203,42 @@ private:
                         static_cast<std::int64_t>(under));
     }
 
-    /// True where both denominators are powers of two: halves, quarters, ... as on an inch ruler, and whole numbers.
-    static constexpr bool on_a_ruler(fraction x, fraction y) noexcept {
-        return ((x.denominator_ & (x.denominator_ - 1)) | (y.denominator_ & (y.denominator_ - 1))) == 0;
+    static constexpr bool is_power_of_two(std::int64_t n) noexcept { return (n & (n - 1)) == 0; }
+
+    /// n / d for a power of two d: they can only share a power of two, which is found by counting and needs no
+    /// division.
+    static constexpr fraction halved(std::int64_t n, std::int64_t d) noexcept {
+        const int shared = detail::trailing_zeros(static_cast<std::uint64_t>(n | d));
+        return fraction(lowest_terms{}, n >> shared, d >> shared);
     }
 
-    /// Ruler fractions need no division: the larger denominator serves both, and what is shared between the sum and it
-    /// is a power of two, found by counting trailing zeros. False where 64 bits do not hold an intermediate value.
-    static constexpr bool ruler_sum(fraction x, fraction y, bool subtract, fraction& sum) noexcept {
-        const std::int64_t common = x.denominator_ > y.denominator_ ? x.denominator_ : y.denominator_;
-        std::int64_t left = 0, right = 0, total = 0;
-        bool lost = __builtin_mul_overflow(x.numerator_, common >> zeros(x.denominator_), &left);
-        lost |= __builtin_mul_overflow(y.numerator_, common >> zeros(y.denominator_), &right);
-        lost |= subtract ? __builtin_sub_overflow(left, right, &total) : __builtin_add_overflow(left, right, &total);
-        const int shared = zeros(total | common); // common is not 0
-        sum = fraction(lowest_terms{}, total >> shared, common >> shared);
-        return !lost;
+    /// `total` is the numerator over the product of the denominators. That is a power of two exactly where both are:
+    /// halves, quarters, ... as on an inch ruler.
+    static constexpr fraction small_sum(fraction x, fraction y, std::int64_t total) noexcept {
+        std::int64_t under = x.denominator_ * y.denominator_;
+        if (is_power_of_two(under))
+            return halved(total, under);
+        detail::reduce_sum(total, under, x.denominator_, y.denominator_);
+        return fraction(lowest_terms{}, total, under);
     }
 
-    static constexpr bool ruler_product(fraction x, fraction y, fraction& product) noexcept {
-        std::int64_t n = 0, d = 0;
-        bool lost = __builtin_mul_overflow(x.numerator_, y.numerator_, &n);
-        lost |= __builtin_mul_overflow(x.denominator_, y.denominator_, &d);
-        const int shared = zeros(n | d);
-        product = fraction(lowest_terms{}, n >> shared, d >> shared);
-        return !lost;
-    }
-
-    static constexpr int zeros(std::int64_t n) noexcept { return std::countr_zero(static_cast<std::uint64_t>(n)); }
-
-    /// a/b + c/d with g = gcd(b, d): the sum is t / (b/g * d), t = a (d/g) + c (b/g), and only factors of g can still
-    /// be shared, since a prime of b/g divides neither a (lowest terms) nor d/g, and likewise for d/g. |t| < 2^127.
-    static constexpr fraction general_sum(fraction x, fraction y, bool subtract) {
-        const std::uint64_t g = detail::gcd(detail::magnitude(x.denominator_), detail::magnitude(y.denominator_));
-        const std::uint64_t b = detail::magnitude(x.denominator_) / g, d = detail::magnitude(y.denominator_) / g;
-        const detail::int128 left = detail::int128{x.numerator_} * d, right = detail::int128{y.numerator_} * b;
-        const detail::int128 total = subtract ? left - right : left + right;
+    /// The same for numbers of any size: |total| < 2^127.
+    static constexpr fraction large_sum(fraction x, fraction y, detail::int128 total) {
+        detail::int128 under = wide(x.denominator_) * y.denominator_;
+        detail::reduce_sum(total, under, x.denominator_, y.denominator_);
         const bool negative = total < 0;
-        const auto size = static_cast<detail::uint128>(negative ? -total : total);
-        // Divisions of 128 bits are slow, and seldom needed.
-        const auto low = static_cast<std::uint64_t>(size);
-        const bool is_low = low == size;
-        const std::uint64_t shared = detail::gcd(is_low ? low % g : static_cast<std::uint64_t>(size % g), g);
-        return made(negative, is_low ? low / shared : size / shared,
-                    detail::uint128{b} * (detail::magnitude(y.denominator_) / shared));
+        return made(negative, static_cast<detail::uint128>(negative ? -total : total),
+                    static_cast<detail::uint128>(under));
     }
 
     /// x * n/d for n/d in lowest terms, d of either sign but not 0. Reduced crosswise before multiplying, so that the
     /// products are in lowest terms already.
-    static constexpr fraction general_product(fraction x, std::int64_t n, std::int64_t d) {
+    static constexpr fraction product(fraction x, std::int64_t n, std::int64_t d) {
         const std::uint64_t a = detail::magnitude(x.numerator_), b = detail::magnitude(x.denominator_);
-        const std::uint64_t first = detail::gcd(a, detail::magnitude(d));
-        const std::uint64_t second = detail::gcd(detail::magnitude(n), b);
-        return made(((x.numerator_ < 0) != (n < 0)) != (d < 0),
-                    detail::uint128{a / first} * (detail::magnitude(n) / second),
-                    detail::uint128{b / second} * (detail::magnitude(d) / first));
+        const std::uint64_t c = detail::magnitude(n), e = detail::magnitude(d);
+        const std::uint64_t first = detail::gcd(a, e), second = detail::gcd(c, b);
+        return made(((x.numerator_ < 0) != (n < 0)) != (d < 0), detail::uint128{a / first} * (c / second),
+                    detail::uint128{b / second} * (e / first));
     }
 
     std::int64_t numerator_ = 0;

@@ -1,10 +1,10 @@
 // Zippers: how long an opening can be, and what tape to cut for it.
 //
 //   zipped_opening<U>{across, margin, beyond}     a zipper that lies across a piece, from seam to seam
-//     opening(z)  tape(z)  clearance(z)           what the slider runs, what is cut, how far the tape keeps from the
-//     seam
-//   trimmed(z, lengths_sold, ends, tail)          from a made-up zipper: which one, where the new stop goes, what is
-//   cut off from_roll(z, pieces, roll)                    from a roll: pieces and sliders, rolls, and what is left
+//     opening(z)  tape(z)  clearance(z)           what the slider runs, what is cut, what parts the tape from the seam
+//     opening_working(z)  tape_working(z)         the same as figures with their working
+//   trimmed(z, lengths_sold, ends, tail)          made up: which one to buy, where the new stop goes, what is cut off
+//   from_roll(z, pieces, roll)                    from a roll: pieces and sliders, rolls, and what is left
 //   zipper_lines(centre, rows, slit)              stitching above and below, and the slit behind
 //   end_tab(z, allowance, width)                  the cloth that is wrapped round each tape end
 //   zipper_error                                  what cannot be done, and why
@@ -91,6 +91,7 @@ constexpr figure<Unit> tape_working(const zipped_opening<Unit>& z) {
 /// How far each tape end keeps from the seam; below zero the tape is caught in it.
 template <length_unit Unit>
 constexpr length<Unit> clearance(const zipped_opening<Unit>& z) {
+    detail::require_sound(z);
     return z.margin - z.beyond;
 }
 
@@ -105,9 +106,8 @@ struct trimmed_zipper {
 };
 
 /// The shortest of the lengths sold that is long enough. Its tape goes on by `ends` beyond both stops as sold; where it
-/// is trimmed, a stop is sewn at the opening's end and `tail` of tape is left below it (at least 1/2 in: value from
-/// memory, an extension leaflets' rule). Throws zipper_error where none is long enough, or where a tape end would lie
-/// in a seam.
+/// is trimmed, a stop is sewn at the opening's end and `tail` of tape is left below it (extension leaflets: at least
+/// 1/2 in; value from memory). Throws zipper_error where none is long enough, or where a tape end would lie in a seam.
 template <length_unit Unit>
 constexpr trimmed_zipper<Unit> trimmed(const zipped_opening<Unit>& z, std::span<const length<Unit>> lengths_sold,
                                        length<Unit> ends, length<Unit> tail) {
@@ -115,8 +115,12 @@ constexpr trimmed_zipper<Unit> trimmed(const zipped_opening<Unit>& z, std::span<
     if (ends.value() < 0 || tail.value() <= 0)
         detail::refuse<zipper_error>("tape ends must not be negative, nor the tail below a new stop zero: they were " +
                                      to_text(ends) + " and " + to_text(tail));
+    if (lengths_sold.empty())
+        detail::refuse<zipper_error>("at least one length in which zippers are sold must be given: there was none");
     length<Unit> longest, best;
     for (const length<Unit>& sold : lengths_sold) {
+        if (sold.value() <= 0)
+            detail::refuse<zipper_error>("a zipper sold must be longer than nothing: it was " + to_text(sold));
         if (sold > longest)
             longest = sold;
         if (sold >= wanted && (best.value() == 0 || sold < best))
@@ -166,20 +170,26 @@ struct lines_of_zipper {
     place<Datum, Unit> slit_from, slit_to; ///< between these the cloth behind is cut away; equal for a plain slit
 };
 
-/// Rows of stitching `rows` apart, the slit `slit` wide, both centred. Throws zipper_error unless the slit is narrower.
+/// Rows of stitching `rows` apart, the slit `slit` wide, both centred. Throws zipper_error unless the slit is narrower,
+/// or nothing.
 template <class Datum, length_unit Unit>
 constexpr lines_of_zipper<Datum, Unit> zipper_lines(place<Datum, Unit> centre, length<Unit> rows, length<Unit> slit) {
     if (slit.value() < 0 || slit >= rows)
-        detail::refuse<zipper_error>("the slit behind a zipper must be narrower than its stitching, " + to_text(rows) +
-                                     ": it was " + to_text(slit));
+        detail::refuse<zipper_error>("the slit behind a zipper must not be negative, and must be narrower than its "
+                                     "stitching, " +
+                                     to_text(rows) + ": it was " + to_text(slit));
     return {centre - rows / 2, centre + rows / 2, centre - slit / 2, centre + slit / 2};
 }
 
 /// The tab that is wrapped round one tape end: folded at the opening, its two cut edges in the seam `allowance` beyond
-/// the margin. Throws size_error where there is no margin to cover.
+/// the margin. Throws zipper_error where there is no margin to cover or the allowance is negative, size_error for a
+/// width that is not above zero.
 template <length_unit Unit>
 constexpr cut_size<Unit> end_tab(const zipped_opening<Unit>& z, length<Unit> allowance, length<Unit> width) {
     detail::require_sound(z);
+    if (z.margin.value() == 0 || allowance.value() < 0)
+        detail::refuse<zipper_error>("a tab needs a margin to cover and an allowance that is not negative: they were " +
+                                     to_text(z.margin) + " and " + to_text(allowance));
     return {(z.margin + allowance) * 2, width};
 }
 

@@ -1,0 +1,149 @@
+// What was asked for on the command line.
+//
+//   parse(argc, argv)     the orders, or none and the exit status where there is nothing more to do
+//   exit_status           what the program ends with
+#ifndef TURNCLOTH_EXAMPLES_SHEETS_COMMAND_LINE_HPP
+#define TURNCLOTH_EXAMPLES_SHEETS_COMMAND_LINE_HPP
+
+#include "projects.hpp"
+#include "typed_size.hpp"
+
+#include <CLI/CLI.hpp>
+
+#include <map>
+#include <optional>
+#include <string>
+
+namespace allotment {
+
+namespace exit_status {
+inline constexpr int all_done = 0, some_not_done = 1, wrong_command = 2, file_trouble = 3;
+}
+
+struct orders {
+    std::string project, size, thickness, table, out;
+    ruler by;
+    bool quiet = false, progress = false;
+};
+
+namespace detail {
+
+inline std::string version_text() {
+    return "turncloth_sheets " + std::to_string(version.major_number) + "." + std::to_string(version.minor_number) +
+           "." + std::to_string(version.patch_number);
+}
+
+inline std::string help_footer() {
+    std::string text =
+        "Projects, and the sizes they are made at where none is given (metric with --units centimetres):\n";
+    for (const known_project& p : known_projects)
+        text += "  " + std::string(p.key) + ": " + std::string(p.about) + ", " + std::string(p.usual_inches) + " or " +
+                std::string(p.usual_centimetres) + "\n";
+    return text +
+           "\nSizes are finished sizes, width before height: 24x15, \"24 1/2 x 15 in\", \"2 ft x 15 in\", \"60 x 38 "
+           "cm\".\nOne unit at the end holds for both sides; without any they are inches. A metric width gives the\n"
+           "metric edition of a project, with round metric allowances.\n"
+           "\nA table is a CSV file whose first row names its columns: project, width and height, and where wanted\n"
+           "name and thickness. Rows that cannot be done are named, and the others are done.\n"
+           "\nExit status: 0 all done; 1 some sheets could not be made; 2 the command line is wrong; 3 a file cannot "
+           "be\nread or written.";
+}
+
+/// Gives CLI11 the reason why a text is refused, or nothing.
+template <class Read>
+CLI::Validator refused_by(Read read) {
+    return CLI::Validator(
+        [read](const std::string& text) {
+            try {
+                return read(text), std::string();
+            } catch (const error& refused) {
+                return std::string(refused.what());
+            }
+        },
+        "");
+}
+
+template <length_unit Unit>
+length<Unit> read_graduation(const std::string& text) {
+    const length<Unit> l = read_length<Unit>(text);
+    if (l.value() <= 0)
+        throw range_error("a graduation must be more than zero: it was " + to_text(l));
+    return l;
+}
+
+inline std::string read_project(const std::string& text) {
+    if (text != "all" && find_project(text) == nullptr)
+        throw range_error("there is no project \"" + text + "\": there are " + project_keys() + ", or all");
+    return text;
+}
+
+} // namespace detail
+
+struct parsed {
+    std::optional<orders> wanted;
+    int status = exit_status::all_done; ///< where nothing is wanted
+};
+
+inline parsed parse(int argc, char** argv) {
+    orders o;
+    std::string inches = "1/16", centimetres = "0.1";
+    CLI::App app("Works out sewing projects of an allotment society for any finished size: what to cut, fold, mark, "
+                 "stitch and buy.",
+                 "turncloth_sheets");
+    app.set_version_flag("--version", detail::version_text());
+    app.footer(detail::help_footer());
+    app.get_formatter()->column_width(34);
+
+    auto* project = app.add_option("--project", o.project, "One of the projects below, or all of them")
+                        ->check(detail::refused_by(detail::read_project))
+                        ->type_name("NAME");
+    auto* size = app.add_option("--size", o.size, "The finished size, as \"24 x 15 in\" or \"60 x 38 cm\"")
+                     ->check(detail::refused_by(read_size))
+                     ->type_name("SIZE")
+                     ->needs(project);
+    auto* thickness =
+        app.add_option("--thickness", o.thickness, "Of the kneeling pad; without a unit, in that of its size")
+            ->check(detail::refused_by(check_thickness))
+            ->type_name("LENGTH")
+            ->needs(project);
+    app.add_option("--table", o.table, "A CSV file of many sizes")
+        ->type_name("FILE")
+        ->excludes(project)
+        ->excludes(size)
+        ->excludes(thickness);
+    app.add_option("--out", o.out,
+                   "The folder for each sheet as text and each piece as an SVG drawing; made if missing")
+        ->type_name("FOLDER");
+    const std::map<std::string, edition> editions = {
+        {"inches", edition::inches}, {"centimetres", edition::centimetres}, {"both", edition::both}};
+    app.add_option("--units", o.by.shows,
+                   "What figures are written in: inches, centimetres, or both (as when not given)")
+        ->transform(CLI::CheckedTransformer(editions).description(""))
+        ->type_name("UNITS");
+    app.add_option("--inch-graduation", inches, "Inches are rounded to the nearest multiple of this")
+        ->capture_default_str()
+        ->check(detail::refused_by(detail::read_graduation<inch>))
+        ->type_name("LENGTH");
+    app.add_option("--centimetre-graduation", centimetres, "Centimetres are rounded to the nearest multiple of this")
+        ->capture_default_str()
+        ->check(detail::refused_by(detail::read_graduation<centimetre>))
+        ->type_name("LENGTH");
+    app.add_flag("--quiet", o.quiet, "Print no sheets: errors only");
+    app.add_flag("--progress", o.progress, "Tell how far a long table is done, also where no terminal is watching");
+
+    try {
+        app.parse(argc, argv);
+        if (o.project.empty() && o.table.empty())
+            throw CLI::RequiredError("--project or --table");
+    } catch (const CLI::ParseError& e) {
+        const bool asked = app.exit(e) == 0;
+        return {std::nullopt, asked ? exit_status::all_done : exit_status::wrong_command};
+    }
+    o.by.inches = read_length<inch>(inches);
+    o.by.centimetres = read_length<centimetre>(centimetres);
+    return {o};
+}
+
+} // namespace allotment
+
+#endif

@@ -1,0 +1,138 @@
+// What is to be made: one sheet each.
+//
+//   job                          a project, its finished size, and what distinguishes it
+//   job_table(rows)              a table whose first row names its columns; throws heading_error
+//     .job_of(row)               the job of any further row; throws row_error, which names the row and the column
+#ifndef TURNCLOTH_EXAMPLES_SHEETS_JOBS_HPP
+#define TURNCLOTH_EXAMPLES_SHEETS_JOBS_HPP
+
+#include "projects.hpp"
+#include "table_file.hpp"
+#include "typed_size.hpp"
+
+#include <array>
+#include <cstddef>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace allotment {
+
+struct job {
+    const known_project* project;
+    typed_size size;
+    std::string thickness; ///< empty for the usual one
+    std::string name;      ///< empty, or whom or what it is for
+    std::string file_name; ///< where the name gives none
+};
+
+class heading_error : public error {
+public:
+    using error::error;
+};
+
+class row_error : public error {
+public:
+    row_error(std::size_t row, const std::string& why) : error("row " + std::to_string(row) + why) {}
+};
+
+class job_table {
+public:
+    explicit job_table(const std::vector<table_row>& rows) : rows_(rows) {
+        if (rows.empty())
+            throw heading_error("it is empty: the first row must name the columns project, width and height");
+        if (!rows[0].wrong.empty())
+            throw heading_error("in the first row, " + rows[0].wrong);
+        for (std::size_t i = 0; i < names.size(); ++i)
+            columns_[i] = find(names[i]);
+        for (const column c : {column::project, column::width, column::height})
+            if (!at(c))
+                throw heading_error("its first row names no column \"" + std::string(name_of(c)) +
+                                    "\": it must name project, width and height");
+    }
+
+    std::span<const table_row> rows() const { return std::span(rows_).subspan(1); }
+
+    job job_of(const table_row& r) const {
+        if (!r.wrong.empty())
+            throw row_error(r.number, ": " + r.wrong);
+        if (r.fields.size() > rows_[0].fields.size())
+            throw row_error(r.number, ": it has " + std::to_string(r.fields.size()) + " fields, more than the " +
+                                          std::to_string(rows_[0].fields.size()) + " columns of the first row");
+        const known_project* project = find_project(needed(r, column::project));
+        if (project == nullptr)
+            refuse(r, column::project,
+                   "there is no project \"" + field(r, column::project) + "\": there are " + project_keys());
+        return {project, size_of(r), thickness_of(r), field(r, column::name),
+                std::string(project->key) + "-row-" + std::to_string(r.number)};
+    }
+
+private:
+    enum class column { project, width, height, name, thickness };
+    static constexpr std::array<std::string_view, 5> names = {"project", "width", "height", "name", "thickness"};
+
+    static std::string_view name_of(column c) { return names[static_cast<std::size_t>(c)]; }
+    const std::optional<std::size_t>& at(column c) const { return columns_[static_cast<std::size_t>(c)]; }
+
+    std::optional<std::size_t> find(std::string_view name) const {
+        std::optional<std::size_t> found;
+        for (std::size_t i = 0; i < rows_[0].fields.size(); ++i) {
+            if (slug(rows_[0].fields[i]) != name)
+                continue;
+            if (found)
+                throw heading_error("its first row names the column \"" + std::string(name) + "\" twice");
+            found = i;
+        }
+        return found;
+    }
+
+    /// Without the blanks around it; empty where the row is too short or the table has no such column.
+    std::string field(const table_row& r, column c) const {
+        if (!at(c) || *at(c) >= r.fields.size())
+            return {};
+        const std::string& text = r.fields[*at(c)];
+        const std::size_t first = text.find_first_not_of(" \t"), last = text.find_last_not_of(" \t");
+        return first == std::string::npos ? std::string() : text.substr(first, last - first + 1);
+    }
+
+    [[noreturn]] void refuse(const table_row& r, column c, const std::string& why) const {
+        throw row_error(r.number, ", column " + std::to_string(at(c).value_or(0) + 1) + " (" + std::string(name_of(c)) +
+                                      "): " + why);
+    }
+
+    std::string needed(const table_row& r, column c) const {
+        std::string text = field(r, c);
+        if (text.empty())
+            refuse(r, c, "it is missing");
+        return text;
+    }
+
+    typed_size size_of(const table_row& r) const {
+        const std::string width = needed(r, column::width), height = needed(r, column::height);
+        try {
+            return read_sides(width, height);
+        } catch (const side_error& refused) {
+            refuse(r, refused.which() == side_of_size::width ? column::width : column::height, refused.why());
+        }
+    }
+
+    std::string thickness_of(const table_row& r) const {
+        std::string text = field(r, column::thickness);
+        try {
+            if (!text.empty())
+                check_thickness(text);
+        } catch (const error& refused) {
+            refuse(r, column::thickness, refused.what());
+        }
+        return text;
+    }
+
+    const std::vector<table_row>& rows_;
+    std::array<std::optional<std::size_t>, names.size()> columns_;
+};
+
+} // namespace allotment
+
+#endif

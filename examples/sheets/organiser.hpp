@@ -1,0 +1,85 @@
+// A hanging organiser for seed packets: rows of clear pockets on a canvas backing, which hangs from a rod through its
+// heading.
+//
+//   organiser::make(finished)     the sheet for any finished size that holds at least one packet
+//
+// As many columns and rows as there is room for. The columns divide the width exactly; the rows are stepped from the
+// heading's stitching by a round distance, and what is over stays at the foot. Each film strip is longer than the
+// backing is wide, so that every pocket stands open enough for a full packet.
+#ifndef TURNCLOTH_EXAMPLES_SHEETS_ORGANISER_HPP
+#define TURNCLOTH_EXAMPLES_SHEETS_ORGANISER_HPP
+
+#include "edition.hpp"
+
+namespace allotment {
+
+template <length_unit Unit>
+struct organiser_measures {
+    length<Unit> packet_width = by_edition<Unit>("3 1/4"_in, "8.5"_cm);
+    length<Unit> packet_height = by_edition<Unit>("4 3/4"_in, 12_cm);
+    length<Unit> beside_packet = by_edition<Unit>("3/4"_in, "1.5"_cm); ///< of flat backing, in each column
+    length<Unit> above_packet = by_edition<Unit>("3/4"_in, 2_cm);      ///< clear of the row or the heading above
+    length<Unit> row_step = by_edition<Unit>("1/4"_in, "0.5"_cm);      ///< rows are a multiple of this apart
+
+    length<Unit> heading_depth = by_edition<Unit>("2 1/2"_in, 6_cm);
+    length<Unit> heading_under = by_edition<Unit>("1/2"_in, "1.5"_cm);
+    length<Unit> hem_first = by_edition<Unit>("3/8"_in, 1_cm);
+    length<Unit> hem_depth = by_edition<Unit>("3/4"_in, 2_cm);
+    length<Unit> inset = by_edition<Unit>("1/8"_in, "0.3"_cm); ///< stitching keeps this far from a fold
+    length<Unit> above_hem = by_edition<Unit>("1/4"_in, "0.5"_cm);
+
+    length<Unit> film_over = by_edition<Unit>("7/8"_in, 2_cm);      ///< in each pocket, beyond the backing's width
+    length<Unit> film_below_top = by_edition<Unit>(1_in, "2.5"_cm); ///< of the packet, for fingers to take hold
+    length<Unit> film_hem = by_edition<Unit>("1/2"_in, "1.2"_cm);
+    length<Unit> film_seam = by_edition<Unit>("3/8"_in, 1_cm);
+};
+
+struct organiser {
+    static constexpr std::int64_t most_each_way = 100;
+
+    template <length_unit Unit>
+    static sheet<Unit> make(const finished_size<Unit>& finished) {
+        return sheet_of(design(finished));
+    }
+
+    template <length_unit Unit>
+    static project<Unit> design(const finished_size<Unit>& finished) {
+        constexpr organiser_measures<Unit> m;
+        const length<Unit> column = m.packet_width + m.beside_packet, row = m.packet_height + m.above_packet;
+        // From the top and from the bottom, what no pocket may use: down to the heading's stitching, up past the hem.
+        const length<Unit> at_top = m.heading_depth - m.inset, at_foot = m.hem_depth + m.above_hem;
+        require_at_least(finished, column, at_top + row + at_foot, "one pocket for a seed packet");
+        const length<Unit> for_rows = finished.height() - at_top - at_foot;
+        require_at_most(ratio(finished.width(), column), most_each_way, "columns of pockets");
+        require_at_most(ratio(for_rows, row), most_each_way, "rows of pockets");
+        const std::int64_t columns = floor(ratio(finished.width(), column)), rows = floor(ratio(for_rows, row));
+
+        project<Unit> p("Seed-packet organiser, " + std::to_string(rows) + " x " + std::to_string(columns) + " pockets",
+                        finished);
+        const auto hem = double_turned_hem(m.hem_first, m.hem_depth, m.inset);
+        auto& backing = p.add(
+            piece<Unit>("backing", "canvas",
+                        panel<Unit>(finished, {heading(m.heading_depth, m.heading_under, m.inset), hem, hem, hem})));
+        // The rounded step is not less than `row`, itself a multiple of row_step, so exactly `rows` marks fit.
+        backing.mark("foot of a film strip", edge::top,
+                     every<stitched_line>(down_to(for_rows / rows, m.row_step), for_rows).marks);
+
+        const length<Unit> film_width = finished.width() + m.film_over * columns;
+        const auto turned = single_turned_hem(m.film_hem, m.inset);
+        p.add(piece<Unit>("film strip", "clear film",
+                          panel<Unit>(finished_size<Unit>(film_width, m.packet_height - m.film_below_top),
+                                      {turned, turned, seam(m.film_seam), turned})))
+            .how_many(rows)
+            .of_film();
+        p.add(meeting<Unit>{"film strip", "backing", edge::left, film_width, finished.width(), columns});
+
+        p.caution("Draw on film with a wax pencil, and within its allowances: ink does not come off.");
+        p.caution("Hang it where neither infants nor animals reach the rod, its cord or the film.");
+        p.caution("Seed may be dressed with poison: hang the packets out of children's reach.");
+        return p;
+    }
+};
+
+} // namespace allotment
+
+#endif

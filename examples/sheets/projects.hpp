@@ -1,0 +1,68 @@
+// The projects that this program knows.
+//
+//   known_projects                        key, what it is, a size to start from, and how its sheet is made
+//   find_project(name)                    by its key, however it is spelled: "Tool roll" is "tool-roll"
+//   sheet_for(project, finished, thickness)   the sheet for a finished size in inches or in centimetres
+#ifndef TURNCLOTH_EXAMPLES_SHEETS_PROJECTS_HPP
+#define TURNCLOTH_EXAMPLES_SHEETS_PROJECTS_HPP
+
+#include "files.hpp"
+#include "kneeling_pad.hpp"
+#include "organiser.hpp"
+#include "tool_roll.hpp"
+
+#include <array>
+#include <string>
+#include <string_view>
+
+namespace allotment {
+
+enum class which_project { organiser, tool_roll, kneeling_pad };
+
+struct known_project {
+    which_project which;
+    std::string_view key, about, usual_inches, usual_centimetres;
+};
+
+inline constexpr std::array<known_project, 3> known_projects = {{
+    {which_project::organiser, "organiser", "hanging seed-packet organiser with clear pockets", "27 x 28 in",
+     "70 x 72 cm"},
+    {which_project::tool_roll, "tool-roll", "roll for hand tools, with upright and zipped pockets", "29 x 21 in",
+     "75 x 54 cm"},
+    {which_project::kneeling_pad, "kneeling-pad", "cover of a boxed kneeling pad, with a zipper in its base",
+     "17 1/2 x 10 1/2 in", "44 x 27 cm"},
+}};
+
+inline const known_project* find_project(std::string_view name) {
+    const std::string key = slug(name);
+    for (const known_project& p : known_projects)
+        if (p.key == key)
+            return &p;
+    return nullptr;
+}
+
+inline std::string project_keys() {
+    std::string keys;
+    for (const known_project& p : known_projects)
+        keys += (keys.empty() ? "" : ", ") + std::string(p.key);
+    return keys;
+}
+
+/// `thickness` is of a kneeling pad only; empty for the usual one. Without a unit it is in that of the size.
+template <length_unit Unit>
+sheet<Unit> sheet_for(which_project which, const finished_size<Unit>& finished, const std::string& thickness) {
+    switch (which) {
+    case which_project::organiser:
+        return organiser::make(finished);
+    case which_project::tool_roll:
+        return tool_roll::make(finished);
+    case which_project::kneeling_pad:
+        break;
+    }
+    return thickness.empty() ? kneeling_pad::make(finished)
+                             : kneeling_pad::make(finished, read_length<Unit>(thickness));
+}
+
+} // namespace allotment
+
+#endif

@@ -1,0 +1,99 @@
+// A roll for hand tools: a canvas outer that binds itself over wadding and lining, upright pockets along the lower
+// half, and zipped pockets across the upper half.
+//
+//   tool_roll::make(finished)     the sheet for any finished size, opened flat, that holds at least two tools
+//
+// The lining is folded in half and in half again, top to bottom. One zipper lies over the upper quarter fold, and a
+// second near the top where that leaves a pocket worth having between them.
+#ifndef TURNCLOTH_EXAMPLES_SHEETS_TOOL_ROLL_HPP
+#define TURNCLOTH_EXAMPLES_SHEETS_TOOL_ROLL_HPP
+
+#include "edition.hpp"
+
+namespace allotment {
+
+template <length_unit Unit>
+struct tool_roll_measures {
+    length<Unit> tool_pocket = by_edition<Unit>("2 3/4"_in, 7_cm); ///< at least this wide
+    length<Unit> least_height = by_edition<Unit>(11_in, 28_cm);
+
+    length<Unit> binding = by_edition<Unit>("5/8"_in, "1.5"_cm);
+    length<Unit> inset = by_edition<Unit>("1/8"_in, "0.3"_cm);
+    length<Unit> layers = by_edition<Unit>("1/8"_in, "0.3"_cm); ///< wadding and linings, pressed together
+    length<Unit> canvas = by_edition<Unit>("1/32"_in, "0.08"_cm);
+    length<Unit> turn_step = by_edition<Unit>("1/16"_in, "0.1"_cm); ///< the turn of cloth is rounded up to this
+
+    length<Unit> hem_first = by_edition<Unit>("3/8"_in, 1_cm);
+    length<Unit> hem_depth = by_edition<Unit>("5/8"_in, "1.5"_cm);
+
+    length<Unit> top_zipper = by_edition<Unit>("1 3/4"_in, "4.5"_cm); ///< from the finished top edge
+    length<Unit> zipped_pocket = by_edition<Unit>("2 1/2"_in, 6_cm);  ///< at least this high, zipper to zipper
+    length<Unit> zipper_margin = by_edition<Unit>("7/8"_in, 2_cm);
+    length<Unit> zipper_beyond = by_edition<Unit>("5/8"_in, "1.5"_cm);
+    length<Unit> zipper_rows = by_edition<Unit>("1/2"_in, "1.2"_cm);
+    length<Unit> zipper_slit = by_edition<Unit>("1/4"_in, "0.6"_cm);
+    length<Unit> zipper_roll = by_edition<Unit>(180_in, 500_cm);
+};
+
+struct tool_roll {
+    static constexpr std::int64_t most_pockets = 100;
+
+    template <length_unit Unit>
+    static sheet<Unit> make(const finished_size<Unit>& finished) {
+        return sheet_of(design(finished));
+    }
+
+    template <length_unit Unit>
+    static project<Unit> design(const finished_size<Unit>& finished) {
+        constexpr tool_roll_measures<Unit> m;
+        require_at_least(finished, m.tool_pocket * 2 + m.binding * 2, m.least_height, "a roll for two tools");
+        const length<Unit> between_bindings = finished.width() - m.binding * 2;
+        require_at_most(ratio(between_bindings, m.tool_pocket), most_pockets, "tool pockets");
+        const std::int64_t pockets = floor(ratio(between_bindings, m.tool_pocket));
+
+        project<Unit> p("Hand-tool roll, " + std::to_string(pockets) + " tool pockets", finished);
+        const auto layers = self_bound(finished, m.binding, m.inset, turn_of_cloth(m.layers, m.canvas, m.turn_step));
+        const auto& outer = p.add(piece<Unit>("outer", "canvas", layers.outer));
+        const panel<Unit> inner(finished, {});
+        p.add(piece<Unit>("wadding", "thin wadding", inner)).lies_inside(outer);
+        p.add(piece<Unit>("pocket back", "lining cloth, behind the zipped pockets", inner)).lies_inside(outer);
+        auto& lining = p.add(piece<Unit>("lining", "lining cloth", inner)).lies_inside(outer);
+        const auto folds = halved<finished_edge>(finished.height(), 2);
+        lining.mark("quarter fold", edge::top, folds);
+
+        // Its sides and its foot are caught under the binding, and its hem lies along the middle fold.
+        auto& tools = p.add(
+            piece<Unit>("tool pockets", "canvas",
+                        panel<Unit>(finished_size<Unit>(finished.width(), finished.height() - folds[1].from_datum()),
+                                    {double_turned_hem(m.hem_first, m.hem_depth, m.inset), {}, {}, {}})));
+        for (const auto& division : divided<finished_edge>(between_bindings, pockets))
+            tools.mark("between two tools", edge::left, division + m.binding);
+
+        p.add(zippers(m, between_bindings, folds[0]));
+        p.caution("Put each blade into its sheath before it goes into the roll: a point works its way through cloth.");
+        p.caution("Tie it up out of the reach of infants and animals: long ties can strangle.");
+        return p;
+    }
+
+private:
+    template <length_unit Unit>
+    static zipper<Unit> zippers(const tool_roll_measures<Unit>& m, length<Unit> across,
+                                place<finished_edge, Unit> quarter_fold) {
+        const auto near_top = at<finished_edge>(m.top_zipper);
+        std::vector<place<finished_edge, Unit>> centres;
+        if (quarter_fold - near_top >= m.zipped_pocket)
+            centres.push_back(near_top);
+        centres.push_back(quarter_fold);
+        return {"lining",
+                edge::top,
+                centres,
+                {across, m.zipper_margin, m.zipper_beyond},
+                m.zipper_rows,
+                m.zipper_slit,
+                {m.zipper_roll, {}, {}, {}}};
+    }
+};
+
+} // namespace allotment
+
+#endif

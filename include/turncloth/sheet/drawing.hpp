@@ -1,0 +1,368 @@
+// A piece drawn to scale on a page to be printed: an SVG 1.1 document.
+//
+//   drawing_of(piece)                    A4, inches and centimetres
+//   drawing_of(piece, ruler, options)    the units and graduations of a ruler (measure/write.hpp)
+//   drawing_options{project, on}         the project's name for the title block, and the paper
+//
+//   const sheet<inch> s = sheet_of(roll);
+//   save("outer.svg", drawing_of(s.pieces[0], {}, {.project = s.name}));
+//
+// The page is in millimetres and the piece at the largest of 1:1, 1:2, 1:4, 1:5, 1:8, 1:10, 1:20, ... that leaves room
+// for its words. Every kind of line has its own pattern and weight, in black. Figures are rounded to the ruler, each
+// from the exact length; what is drawn is not rounded.
+#ifndef TURNCLOTH_SHEET_DRAWING_HPP
+#define TURNCLOTH_SHEET_DRAWING_HPP
+
+#include <turncloth/sheet/drawing_layout.hpp>
+
+#include <algorithm>
+#include <cstddef>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace turncloth {
+
+namespace detail {
+
+// The pens, after the idea of ISO 128: thick and continuous for what is seen, broken for what is not there yet. The
+// finished edge is thin and hardly broken, so that a fold or stitching on it can be told apart from it.
+inline constexpr pen cut_pen = {0.6, ""}, finished_pen = {0.2, "10 1.2"}, thin_pen = {0.15, ""};
+
+constexpr pen pen_of(line_kind kind) {
+    switch (kind) {
+    case line_kind::fold:
+        return {0.4, "3 1.5"};
+    case line_kind::stitching:
+        return {0.3, "1 0.8"};
+    case line_kind::mark:
+        return {0.25, "6 1 1 1"};
+    case line_kind::slit:
+        break;
+    }
+    return {0.7, "0.7 0.7"};
+}
+
+constexpr std::string_view legend_of(line_kind kind) {
+    switch (kind) {
+    case line_kind::fold:
+        return "fold";
+    case line_kind::stitching:
+        return "stitching";
+    case line_kind::mark:
+        return "mark";
+    case line_kind::slit:
+        break;
+    }
+    return "slit";
+}
+
+inline constexpr line_kind all_line_kinds[] = {line_kind::fold, line_kind::stitching, line_kind::mark, line_kind::slit};
+
+class drawer {
+public:
+    drawer(const plan& p, const arrangement& where)
+        : plan_(p), at_(where), svg_(where.page.width, where.page.height, title(p), description()) {}
+
+    std::string draw() {
+        draw_piece();
+        draw_dimensions();
+        draw_beside();
+        draw_above();
+        draw_list();
+        draw_legend();
+        draw_edges();
+        draw_title();
+        draw_print();
+        return svg_.done();
+    }
+
+private:
+    using manner = label_side::manner;
+
+    static std::string title(const plan& p) { return (p.project.empty() ? "" : p.project + ": ") + p.piece; }
+    std::string scale_text() const { return "scale 1:" + number(at_.scale); }
+
+    std::string description() const {
+        std::string all = plan_.count + ", " + plan_.cut_size + ", " + plan_.finished_size + ", " + scale_text() + '.';
+        for (const std::string& e : plan_.edges)
+            all += ' ' + e + '.';
+        for (const auto* side : {&plan_.beside, &plan_.above})
+            for (const plan_label& l : *side)
+                all += ' ' + l.what + ", " + l.distance() + '.';
+        return all;
+    }
+
+    // The piece.
+
+    void draw_piece() {
+        if (plan_.has_takes()) {
+            svg_.open("finished", finished_pen);
+            const box& f = plan_.finished;
+            svg_.rectangle({at_.x(f.x), at_.y(f.y), f.width / at_.scale, f.height / at_.scale});
+            svg_.close();
+        }
+        for (const line_kind kind : all_line_kinds)
+            draw_lines(kind);
+        svg_.open("cut", cut_pen);
+        svg_.rectangle({at_.x(0), at_.y(0), plan_.width / at_.scale, plan_.height / at_.scale});
+        svg_.close();
+    }
+
+    void draw_lines(line_kind kind) {
+        if (!plan_.has(kind))
+            return;
+        svg_.open(legend_of(kind), pen_of(kind));
+        for (const plan_line& l : plan_.lines)
+            if (l.kind == kind)
+                svg_.line({at_.x(l.from.x), at_.y(l.from.y)}, {at_.x(l.to.x), at_.y(l.to.y)});
+        svg_.close();
+    }
+
+    // Dimensions: the finished size next to the piece, the cut size outside it.
+
+    void draw_dimensions() {
+        const box& f = plan_.finished;
+        const bool takes = plan_.has_takes();
+        svg_.open("dimension", thin_pen);
+        double row = 1;
+        if (takes) {
+            level_dimension(f.x, f.right(), f.bottom(), row);
+            upright_dimension(f.y, f.bottom(), f.x, row++);
+        }
+        level_dimension(0, plan_.width, plan_.height, row);
+        upright_dimension(0, plan_.height, 0, row);
+        svg_.close();
+        if (takes)
+            name_dimensions(plan_.finished_width, plan_.finished_height, f, 1);
+        name_dimensions(plan_.cut_width, plan_.cut_height, {0, 0, plan_.width, plan_.height}, row);
+    }
+
+    double row_below(double row) const { return at_.core.bottom() + row * dimension_row; }
+    double row_left(double row) const { return at_.core.x - row * dimension_row + dimension_row / 2; }
+
+    void level_dimension(double from, double to, double start, double row) {
+        const double y = row_below(row);
+        svg_.line({at_.x(from), y}, {at_.x(to), y});
+        for (const double x : {at_.x(from), at_.x(to)}) {
+            svg_.line({x, at_.y(start)}, {x, y + 1});
+            tick({x, y});
+        }
+    }
+
+    void upright_dimension(double from, double to, double start, double row) {
+        const double x = row_left(row);
+        svg_.line({x, at_.y(from)}, {x, at_.y(to)});
+        for (const double y : {at_.y(from), at_.y(to)}) {
+            svg_.line({at_.x(start), y}, {x - 1, y});
+            tick({x, y});
+        }
+    }
+
+    /// An oblique stroke, which needs no room along the line as an arrow does.
+    void tick(point p) { svg_.line({p.x - 0.9, p.y + 0.9}, {p.x + 0.9, p.y - 0.9}); }
+
+    void name_dimensions(const std::string& level, const std::string& upright, const box& of, double row) {
+        if (stands_over(level, of.width / at_.scale))
+            svg_.text({at_.x(of.x + of.width / 2), row_below(row) - 1}, level, body, anchor::middle);
+        else
+            svg_.text({at_.piece.right() + past_end, row_below(row) + 0.35 * body}, level, body);
+        if (stands_over(upright, of.height / at_.scale))
+            svg_.text({row_left(row) - 1, at_.y(of.y + of.height / 2)}, upright, body, anchor::middle, true);
+        else
+            svg_.text({row_left(row) + 0.35 * body, at_.piece.bottom() + past_end}, upright, body, anchor::end, true);
+    }
+
+    // Labels.
+
+    struct placed {
+        const plan_label* label;
+        std::string number;
+        double wanted;
+    };
+
+    /// What is written on one side: every label, or every so-manieth number.
+    std::vector<placed> chosen(const std::vector<plan_label>& labels, const label_side& side, bool down) const {
+        std::vector<placed> all;
+        for (std::size_t i = 0; i < labels.size(); ++i) {
+            const std::size_t n = side.first + i;
+            if (side.how != manner::numbered || n % side.every == 0)
+                all.push_back({&labels[i], std::to_string(n), down ? at_.y(labels[i].at) : at_.x(labels[i].at)});
+        }
+        return all;
+    }
+
+    static std::vector<double> spread_out(const std::vector<placed>& all, const std::vector<double>& sizes, double from,
+                                          double to) {
+        std::vector<double> wanted;
+        for (const placed& p : all)
+            wanted.push_back(p.wanted);
+        return spread(wanted, sizes, from, to);
+    }
+
+    void draw_beside() {
+        const std::vector<placed> all = chosen(plan_.beside, at_.beside, true);
+        const bool numbered = at_.beside.how == manner::numbered;
+        const std::vector<double> centres =
+            spread_out(all, std::vector<double>(all.size(), numbered ? number_height : label_height), at_.beside_from,
+                       at_.beside_to);
+        const double edge = at_.core.right();
+        leaders(all, [&](std::size_t i) {
+            svg_.path({{at_.x(all[i].label->start), all[i].wanted},
+                       {edge + 1.5, all[i].wanted},
+                       {edge + lead - 1.5, centres[i]},
+                       {edge + lead, centres[i]}});
+        });
+        for (std::size_t i = 0; i < all.size(); ++i) {
+            const double x = edge + lead + 1;
+            if (numbered) {
+                svg_.text({x, centres[i] + 0.35 * body}, all[i].number, body);
+                continue;
+            }
+            svg_.text({x, centres[i] - 0.5}, all[i].label->distance(), body);
+            svg_.text({x, centres[i] - 0.5 + label_line}, shortened(all[i].label->what, body, longest_label), body);
+        }
+    }
+
+    void draw_above() {
+        const std::vector<placed> all = chosen(plan_.above, at_.above, false);
+        const auto how = at_.above.how;
+        std::vector<double> sizes;
+        for (const placed& p : all)
+            sizes.push_back(how == manner::numbered
+                                ? text_width(p.number, body) + 2
+                                : (how == manner::level ? label_width(*p.label) + gap : label_height));
+        const std::vector<double> centres = spread_out(all, sizes, at_.picture.x, at_.picture.right());
+        const double edge = at_.core.y;
+        leaders(all, [&](std::size_t i) {
+            svg_.path({{all[i].wanted, at_.y(all[i].label->start)},
+                       {all[i].wanted, edge - 1.5},
+                       {centres[i], edge - lead + 1.5},
+                       {centres[i], edge - lead}});
+        });
+        for (std::size_t i = 0; i < all.size(); ++i)
+            write_above(all[i], {centres[i], edge - lead - 1});
+    }
+
+    void write_above(const placed& p, point at) {
+        const std::string what = shortened(p.label->what, body, longest_label);
+        if (at_.above.how == manner::numbered) {
+            svg_.text(at, p.number, body, anchor::middle);
+        } else if (at_.above.how == manner::level) {
+            svg_.text({at.x, at.y - label_line}, p.label->distance(), body, anchor::middle);
+            svg_.text(at, what, body, anchor::middle);
+        } else {
+            svg_.text({at.x - 0.5, at.y}, p.label->distance(), body, anchor::start, true);
+            svg_.text({at.x - 0.5 + label_line, at.y}, what, body, anchor::start, true);
+        }
+    }
+
+    template <class Draw>
+    void leaders(const std::vector<placed>& all, Draw draw) {
+        if (all.empty())
+            return;
+        svg_.open("leader", thin_pen);
+        for (std::size_t i = 0; i < all.size(); ++i)
+            draw(i);
+        svg_.close();
+    }
+
+    void draw_list() {
+        if (at_.entries.empty())
+            return;
+        for (std::size_t i = 0; i < at_.entries.size(); ++i)
+            svg_.text({at_.list.x + static_cast<double>(i / at_.list_rows) * at_.column,
+                       at_.list.y + static_cast<double>(i % at_.list_rows) * small_line_height},
+                      shortened(at_.entries[i], small, at_.column - 1), small);
+    }
+
+    // The foot: legend, edges with the scale, title block.
+
+    void draw_legend() {
+        double y = at_.foot.y + 3;
+        svg_.text({at_.foot.x, y}, "Lines", body, anchor::start, false, true);
+        const auto entry = [&](const pen& p, std::string_view words) {
+            y += 5;
+            svg_.open("legend", p);
+            svg_.line({at_.foot.x, y - 1}, {at_.foot.x + 15, y - 1});
+            svg_.close();
+            svg_.text({at_.foot.x + 17, y}, words, body);
+        };
+        entry(cut_pen, "cut edge");
+        if (plan_.has_takes())
+            entry(finished_pen, "finished edge");
+        for (const line_kind kind : all_line_kinds)
+            if (plan_.has(kind))
+                entry(pen_of(kind), legend_of(kind));
+    }
+
+    void draw_edges() {
+        const double x = at_.foot.x + legend_width + gap;
+        double y = at_.foot.y + 3;
+        svg_.text({x, y}, "Edges, from the cut edge inward", body, anchor::start, false, true);
+        for (const std::string& line : at_.edges)
+            svg_.text({x, y += line_height}, line, body);
+        y = at_.foot.bottom() - 17;
+        const double inches = bar({x, y + 6}, 25.4, "in"), centimetres = bar({x, y + 14}, 10, "cm");
+        svg_.text({x, y}, scale_text() + " (bars print " + tenths(inches) + " and " + tenths(centimetres) + " mm long)",
+                  small);
+    }
+
+    static std::string tenths(double x) { return number(std::round(x * 10) / 10); }
+
+    /// Whole units of cloth, to scale; returns its length on paper.
+    double bar(point start, double unit, const char* name) {
+        const auto length = [&](std::size_t n) { return static_cast<double>(n) * unit / at_.scale; };
+        std::size_t most = 1;
+        round_number([&](std::size_t n) {
+            most = length(n) <= 51 ? n : most;
+            return length(n) > 51;
+        });
+        const std::size_t step = round_number([&](std::size_t n) { return length(n) >= 1.2 && most % n == 0; });
+        svg_.open("scale", {0.25, ""});
+        svg_.line(start, {start.x + length(most), start.y});
+        for (std::size_t n = 0; n <= most; n += step)
+            svg_.line({start.x + length(n), start.y}, {start.x + length(n), start.y - (n % most == 0 ? 3 : 1.6)});
+        svg_.close();
+        svg_.text({start.x + length(most) + 1.5, start.y}, std::to_string(most) + ' ' + name, body);
+        return length(most);
+    }
+
+    void draw_title() {
+        const box& frame = at_.title;
+        svg_.open("frame", {0.35, ""});
+        svg_.rectangle(frame);
+        svg_.close();
+        const double x = frame.x + 3;
+        double y = frame.y + 1.5;
+        const auto row = [&](const title_row& r) {
+            svg_.text({x, y += r.size * title_spacing}, r.words, r.size, anchor::start, false, r.bold);
+        };
+        for (const title_row& r : at_.title_rows)
+            row(r);
+        row({scale_text(), body, true});
+    }
+
+    void draw_print() {
+        double y = at_.print.y + 1;
+        for (const std::string& line : at_.print_lines)
+            svg_.text({at_.print.x, y += small_line_height}, line, small);
+    }
+
+    const plan& plan_;
+    const arrangement& at_;
+    svg_page svg_;
+};
+
+} // namespace detail
+
+/// Throws range_error for a ruler whose graduation is not above zero.
+template <length_unit Unit>
+std::string drawing_of(const sheet_piece<Unit>& piece, const ruler& by = {}, const drawing_options& options = {}) {
+    const detail::plan what = detail::plan_of(piece, by, options);
+    return detail::drawer(what, detail::arrangement_of(what, options.on)).draw();
+}
+
+} // namespace turncloth
+
+#endif

@@ -1,0 +1,71 @@
+// Sheets and drawings as files: what is written, and that nothing half-written remains.
+#include "program.hpp"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+
+TEST_CASE("A sheet is written as text, and each piece of it as a drawing") {
+    const scratch dir;
+    const outcome o = dir.run("--project kneeling-pad --out deep/in/here");
+    CHECK(o.status == 0);
+    CHECK(o.says("In deep/in/here: 1 sheet (.txt) and 3 drawings (.svg)"));
+    auto names = dir.files("deep");
+    std::sort(names.begin(), names.end());
+    CHECK(names == std::vector<std::string>{"kneeling-pad.base-half.svg", "kneeling-pad.boxing-strip.svg",
+                                            "kneeling-pad.top.svg", "kneeling-pad.txt"});
+    const std::string text = dir.read("deep/in/here/kneeling-pad.txt");
+    CHECK(o.out.substr(0, text.size()) == text);
+    const std::string drawing = dir.read("deep/in/here/kneeling-pad.top.svg");
+    CHECK(drawing.find("<svg") != std::string::npos);
+    CHECK(drawing.rfind("</svg>") != std::string::npos);
+    CHECK(drawing.find("18 1/2 in") != std::string::npos); // the cut width of the top
+}
+
+TEST_CASE("Quiet prints nothing, and writes all the same") {
+    const scratch dir;
+    const outcome o = dir.run("--project all --quiet --out here");
+    CHECK(o.status == 0);
+    CHECK(o.out.empty());
+    CHECK(o.err.empty());
+    CHECK(dir.files("here").size() == 13); // 3 sheets; 2, 5 and 3 pieces
+}
+
+TEST_CASE("A folder that cannot be made is named with its reason") {
+    const scratch dir;
+    dir.write("a-file", "");
+    const outcome o = dir.run("--project all --quiet --out a-file/below");
+    CHECK(o.status == 3);
+    CHECK(o.complains("cannot make the folder a-file/below: Not a directory"));
+}
+
+TEST_CASE("A file that cannot be finished leaves nothing behind, and the one before it as it was") {
+    const scratch dir;
+    REQUIRE(dir.run("--project kneeling-pad --quiet --out here").status == 0);
+    const std::string before = dir.read("here/kneeling-pad.txt");
+    const auto names = dir.files("here");
+    // A limit on the size of files, as a full disk: the sheet is longer than one block of 512 or 1024 bytes.
+    const outcome o = dir.run("--project kneeling-pad --size 30x20 --quiet --out here", "trap '' XFSZ; ulimit -f 1;");
+    CHECK(o.status == 3);
+    CHECK(o.complains("cannot write here/kneeling-pad.txt: File too large"));
+    CHECK(dir.read("here/kneeling-pad.txt") == before);
+    CHECK(dir.files("here") == names);
+}
+
+TEST_CASE("A file whose place is taken by a folder leaves nothing behind") {
+    const scratch dir;
+    std::filesystem::create_directories(dir / "here/kneeling-pad.top.svg/kept");
+    const outcome o = dir.run("--project kneeling-pad --quiet --out here");
+    CHECK(o.status == 3);
+    CHECK(o.complains("cannot write here/kneeling-pad.top.svg: Is a directory"));
+    CHECK(dir.files("here") == std::vector<std::string>{"kneeling-pad.txt"}); // whole, as it came before
+    CHECK(dir.read("here/kneeling-pad.txt").find("Local codes") != std::string::npos);
+}
+
+TEST_CASE("A folder that takes no files is named with its reason") {
+    const scratch dir;
+    // Its permissions do not bind root, but no user can write there.
+    const outcome o = dir.run("--project kneeling-pad --quiet --out /proc/self");
+    CHECK(o.status == 3);
+    CHECK(o.complains("cannot write /proc/self/kneeling-pad.txt: "));
+}

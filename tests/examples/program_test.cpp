@@ -1,0 +1,144 @@
+// The program as a person uses it: its help, its exit statuses, sizes as they are typed, and everything that it must
+// refuse.
+#include "program.hpp"
+
+#include <doctest/doctest.h>
+
+TEST_CASE("Help names every option, every project and every exit status") {
+    const scratch dir;
+    const outcome o = dir.run("--help");
+    CHECK(o.status == 0);
+    CHECK(o.err.empty());
+    for (const char* word : {"--project", "--size", "--thickness", "--table", "--out", "--units", "--inch-graduation",
+                             "--centimetre-graduation", "--quiet", "--progress", "organiser", "tool-roll",
+                             "kneeling-pad", "Exit status: 0 all done; 1 some", "2 the command", "3 a file"})
+        CHECK_MESSAGE(o.says(word), word);
+    CHECK(dir.run("--version").says("turncloth_sheets " TURNCLOTH_PACKAGE_VERSION));
+}
+
+TEST_CASE("All three projects are printed at their usual sizes") {
+    const scratch dir;
+    const outcome o = dir.run("--project all");
+    CHECK(o.status == 0);
+    CHECK(o.err.empty());
+    for (const char* line : {"Seed-packet organiser", "finishes 27 x 28 in (68.6 x 71.1 cm)", "Hand-tool roll",
+                             "finishes 29 x 21 in (73.7 x 53.3 cm)", "Kneeling pad cover",
+                             "finishes 17 1/2 x 10 1/2 in (44.4 x 26.7 cm)"}) // 44.45: a tie goes to the even 44.4
+        CHECK_MESSAGE(o.says(line), line);
+    CHECK(dir.run("--project all --units centimetres").says("finishes 70 x 72 cm"));
+    CHECK(dir.run("--project 'Tool roll'").says("Hand-tool roll"));
+}
+
+TEST_CASE("A sheet says what to be careful of with what its parts are made of") {
+    const scratch dir;
+    const outcome o = dir.run("--project organiser");
+    CHECK(o.says("never the iron on the film"));
+    CHECK(o.says("infants"));
+    CHECK(dir.run("--project tool-roll").says("strangle"));
+    CHECK(dir.run("--project kneeling-pad").says("loose covers"));
+}
+
+TEST_CASE("A size is read however it is typed") {
+    const scratch dir;
+    const auto finishes = [&](const std::string& size) {
+        const outcome o = dir.run("--project kneeling-pad --units inches --size '" + size + "'");
+        const auto start = o.out.find("finishes ");
+        return o.status == 0 ? o.out.substr(start, o.out.find('\n', start) - start) : o.err;
+    };
+    for (const char* size :
+         {"24x15", "24 x 15 in", "24X15", "24 × 15 in", "24 by 15 inches", "24in x 15in", "2 ft x 15 in",
+          "2 ft x 1 ft 3 in", "24\" x 15\"", "24″ × 15″", "2/3 yd x 15 in", " 24 in x 15 in ", "24.0 x 15,0 in"})
+        CHECK_MESSAGE(finishes(size) == "finishes 24 x 15 in", size);
+    CHECK(finishes("24 1/2 x 15 3/8 in") == "finishes 24 1/2 x 15 3/8 in");
+    CHECK(finishes("24-1/2 x 15½ in") == "finishes 24 1/2 x 15 1/2 in");
+    // The width's unit chooses the edition, the height may be in any.
+    CHECK(dir.run("--project kneeling-pad --size '60 x 38 cm' --units centimetres").says("top, canvas: 63 x 41 cm"));
+    CHECK(dir.run("--project kneeling-pad --size '600 x 380mm' --units centimetres").says("top, canvas: 63 x 41 cm"));
+    CHECK(dir.run("--project kneeling-pad --size '.6 m x 38 cm' --units centimetres").says("top, canvas: 63 x 41 cm"));
+    CHECK(dir.run("--project kneeling-pad --size '60 cm x 15 in' --units centimetres").says("finishes 60 x 38.1 cm"));
+    CHECK(dir.run("--project kneeling-pad --size '24 in x 38.1 cm' --units inches").says("top, canvas: 25 x 16 in"));
+}
+
+TEST_CASE("A command line that is wrong ends with 2 and says what is wrong with it") {
+    const scratch dir;
+    const auto refused = [&](const std::string& arguments, const char* why) {
+        const outcome o = dir.run(arguments);
+        CHECK_MESSAGE(o.status == 2, arguments);
+        CHECK_MESSAGE(o.out.empty(), arguments);
+        CHECK_MESSAGE(o.complains(why), o.err);
+    };
+    refused("", "--project or --table");
+    refused("--project hammock", "there are organiser, tool-roll, kneeling-pad, or all");
+    refused("--project", "--project");
+    refused("--nonsense", "--nonsense");
+    refused("--size 24x15", "--project");
+    refused("--project all --table a.csv", "--table");
+    refused("--project all --units furlongs", "furlongs");
+    refused("--project all --inch-graduation 0", "must be more than zero: it was 0 in");
+    refused("--project all --centimetre-graduation -1", "must be more than zero: it was -1 cm");
+    refused("--project all --inch-graduation 1/0", "a denominator must not be zero");
+    refused("--project all --thickness 0", "must be more than zero");
+    refused("--project all --size 24", "write width x height");
+    refused("--project all --size 24x15x2", "write width x height");
+    refused("--project all --size ''", "write width x height");
+    refused("--project all --size 24x", "the height: cannot read");
+    refused("--project all --size '12 1/ x 15'", "expected a denominator after the '/'");
+    refused("--project all --size '1/0 x 15'", "a denominator must not be zero");
+    refused("--project all --size='--3 x 15'", "the width: cannot read");
+    refused("--project all --size '12,3,4 x 15'", "only one decimal mark");
+    refused("--project all --size '24 x 0'", "the height: it must be more than zero: it was 0 in");
+    refused("--project all --size='-24 x 15'", "the width: it must be more than zero: it was -24 in");
+    refused("--project all --size '24 in x 15'", "the height: it needs a unit");
+    refused("--project all --size '2 x 1 ft 3 in'", "the width: it needs a unit");
+    refused("--project all --size '99999999999999999999 x 15'", "more digits than 64 bits hold");
+    refused("--project all --size '9000000000000000000 ft x 15 in'", "the width:");
+}
+
+TEST_CASE("A size that a project cannot be made at ends with 1, and the others are made") {
+    const scratch dir;
+    // One column and one row: 3 1/4 + 3/4, and (2 1/2 - 1/8) + (4 3/4 + 3/4) + (3/4 + 1/4).
+    CHECK(dir.run("--project organiser --size '4 x 8 7/8 in'").says("1 x 1 pockets"));
+    outcome o = dir.run("--project organiser --size '4 x 8 3/4 in'");
+    CHECK(o.status == 1);
+    CHECK(o.complains("organiser: one pocket for a seed packet needs a finished size of at least 4 x 8 7/8 in: it was "
+                      "4 x 8 3/4 in"));
+    CHECK(dir.run("--project organiser --size '3 15/16 x 20 in'").status == 1);
+    // 2 x 2 3/4 + 2 x 5/8.
+    CHECK(dir.run("--project tool-roll --size '6 3/4 x 11 in'").says("Hand-tool roll, 2 tool pockets"));
+    CHECK(dir.run("--project tool-roll --size '6 1/2 x 11 in'").complains("at least 6 3/4 x 11 in"));
+    o = dir.run("--project all --size '5 x 9 in'"); // too narrow for the roll alone
+    CHECK(o.status == 1);
+    CHECK(o.says("Seed-packet organiser"));
+    CHECK(o.says("Kneeling pad cover"));
+    CHECK_FALSE(o.says("Hand-tool roll"));
+    o = dir.run("--project all --size '1000000 x 1000000 in'");
+    CHECK(o.status == 1);
+    CHECK(o.complains("more than 100 columns of pockets"));
+    CHECK(o.complains("more than 100 tool pockets"));
+    o = dir.run("--project kneeling-pad --size '3 x 9 in'"); // two margins of 1 1/2 in
+    CHECK(o.status == 1);
+    CHECK(o.complains("leave no opening"));
+}
+
+TEST_CASE("A roll of little height has one zipper, a higher one has two") {
+    const scratch dir;
+    // The second is put in where a quarter of the height is 1 3/4 + 2 1/2 in or more.
+    CHECK(dir.run("--project tool-roll --size '20 x 16 15/16 in'").says("openings: 1\n"));
+    CHECK(dir.run("--project tool-roll --size '20 x 17 in'").says("openings: 2\n"));
+}
+
+TEST_CASE("Figures are rounded to the graduations asked for") {
+    const scratch dir;
+    // 2.775 + 0.625 = 3.4 in and 8.636 cm.
+    const outcome o =
+        dir.run("--project tool-roll --size '29 x 21' --inch-graduation 1/4 --centimetre-graduation '5 mm'");
+    CHECK(o.says("rounded to 1/4 in and 0.5 cm"));
+    CHECK(o.says("between two tools: 3 1/2 in (8.5 cm)"));
+}
+
+TEST_CASE("What the standard output does not take ends with 3") {
+    const scratch dir;
+    const outcome o = dir.run("--project all >/dev/full");
+    CHECK(o.status == 3);
+    CHECK(o.complains("the standard output: No space left on device"));
+}

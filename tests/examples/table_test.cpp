@@ -1,0 +1,155 @@
+// Tables of many sizes: how they are read, that a bad row does not stop the others, and that names stay apart.
+#include "program.hpp"
+
+#include <doctest/doctest.h>
+
+#include <set>
+
+namespace {
+
+outcome with_table(const scratch& dir, std::string_view content, const std::string& options = "--units inches") {
+    dir.write("t.csv", content);
+    return dir.run("--table t.csv " + options);
+}
+
+} // namespace
+
+TEST_CASE("Every row of a table is made, with its own name, size and edition") {
+    const scratch dir;
+    const outcome o = with_table(dir,
+                                 "Name,Project,Height,Width,Notes,Thickness\n"
+                                 "Plot 7,kneeling pad,9 in,16 in,\"blue, with piping\",\n"
+                                 "\"The \"\"old\"\" shed\",Tool-roll,50,60 cm,,\n"
+                                 ",organiser,28,27,,\n"
+                                 "Thick,kneeling-pad,9,16,,3\n",
+                                 "--out here --units inches");
+    INFO(o.err);
+    // 50 without a unit beside 60 cm is refused: see the next test.
+    CHECK(o.status == 1);
+    CHECK(o.complains("row 3, column 3 (height): it needs a unit, as the width has one"));
+    CHECK(o.says("Plot 7: Kneeling pad cover"));
+    CHECK(o.says("finishes 16 x 9 in"));
+    CHECK(o.says("51 x 4 in")); // 3 + 2 x 1/2 high
+    const auto names = dir.files("here");
+    const std::set<std::string> all(names.begin(), names.end());
+    for (const char* name : {"plot-7.txt", "plot-7.top.svg", "organiser-row-4.txt", "thick.txt"})
+        CHECK_MESSAGE(all.count(name) == 1, name);
+}
+
+TEST_CASE("A bad row is named by its number and column, and the other rows are made") {
+    const scratch dir;
+    const outcome o = with_table(dir, "project,width,height\n"
+                                      "kneeling-pad,16,9\n"        // 2
+                                      "kneeling-pad,,9\n"          // 3
+                                      "kneeling-pad,16\n"          // 4
+                                      "kneeling-pad,16,12 1/\n"    // 5
+                                      "kneeling-pad,1/0,9\n"       // 6
+                                      "hammock,16,9\n"             // 7
+                                      ",16,9\n"                    // 8
+                                      "kneeling-pad,0,9\n"         // 9
+                                      "kneeling-pad,16,-9\n"       // 10
+                                      "organiser,3,3\n"            // 11
+                                      "kneeling-pad,16,9,extra\n"  // 12
+                                      "kneeling-pad,\"16\" in,9\n" // 13
+                                      "kneeling-pad,17,9\n"        // 14
+                                      "kneeling-pad,\"18,9\n"      // 15
+                                      "kneeling-pad,19,9\n");
+    CHECK(o.status == 1);
+    for (const char* why :
+         {"row 3, column 2 (width): it is missing", "row 4, column 3 (height): it is missing",
+          "row 5, column 3 (height): cannot read \"12 1/\" as a measurement: expected a denominator after the '/', at "
+          "its "
+          "end",
+          "row 6, column 2 (width): cannot read \"1/0\" as a measurement: a denominator must not be zero",
+          "row 7, column 1 (project): there is no project \"hammock\": there are organiser, tool-roll, kneeling-pad",
+          "row 8, column 1 (project): it is missing", "row 9, column 2 (width): it must be more than zero: it was 0 in",
+          "row 10, column 3 (height): it must be more than zero: it was -9 in",
+          "row 11: one pocket for a seed packet needs a finished size of at least 4 x 8 7/8 in: it was 3 x 3 in",
+          "row 12: it has 4 fields, more than the 3 columns of the first row",
+          "row 13: text follows the closing quote of field 2", "row 15: the quote that opens field 2 is never closed"})
+        CHECK_MESSAGE(o.complains(why), o.err);
+    CHECK(o.says("finishes 16 x 9 in"));
+    CHECK(o.says("finishes 17 x 9 in"));
+    CHECK_FALSE(o.says("finishes 19 x 9 in")); // it is within the quote
+}
+
+TEST_CASE("A byte order mark, line ends of two characters, blank lines and no last line end are all understood") {
+    const scratch dir;
+    const outcome o = with_table(dir, "\xEF\xBB\xBFproject,width,height\r\n"
+                                      "\r\n"
+                                      "kneeling-pad,16,9\r\n"
+                                      "   \r\n"
+                                      "kneeling-pad,17\",\"9\"\"\"\r\n" // inch marks, bare and as RFC 4180 asks
+                                      "kneeling-pad,nothing,9");
+    CHECK(o.status == 1);
+    CHECK(o.says("finishes 16 x 9 in"));
+    CHECK(o.says("finishes 17 x 9 in"));
+    CHECK(o.complains("row 6, column 2 (width)")); // blank lines count, as in a spreadsheet
+}
+
+TEST_CASE("A table that cannot be used ends with 3 and says why") {
+    const scratch dir;
+    const auto refused = [&](std::string_view content, const char* why) {
+        const outcome o = with_table(dir, content);
+        CHECK(o.status == 3);
+        CHECK(o.out.empty());
+        CHECK_MESSAGE(o.complains(why), o.err);
+    };
+    refused("", "t.csv cannot be used: it is empty: the first row must name the columns project, width and height");
+    refused("\xEF\xBB\xBF\n\n  \n", "it is empty");
+    refused("kneeling-pad,16,9\n", "its first row names no column \"project\"");
+    refused("project,width\nkneeling-pad,16\n", "its first row names no column \"height\"");
+    refused("project,width,height,Width\n", "its first row names the column \"width\" twice");
+    refused("project,\"width\n", "in the first row, the quote that opens field 2 is never closed");
+    CHECK(dir.run("--table nowhere.csv").status == 3);
+    CHECK(dir.run("--table nowhere.csv").complains("cannot read nowhere.csv: No such file or directory"));
+    CHECK(dir.run("--table /").complains("cannot read /: Is a directory"));
+}
+
+TEST_CASE("A table with no rows below its heading is done at once") {
+    const scratch dir;
+    const outcome o = with_table(dir, "project,width,height\n");
+    CHECK(o.status == 0);
+    CHECK(o.out.empty());
+}
+
+TEST_CASE("Rows of one name do not write over each other, nor does any name leave the folder") {
+    const scratch dir;
+    const outcome o = with_table(dir,
+                                 "project,width,height,name\n"
+                                 "kneeling-pad,16,9,Shed\n"
+                                 "kneeling-pad,17,9,shed\n"
+                                 "kneeling-pad,18,9,shed-2\n"
+                                 "kneeling-pad,19,9,SHED!\n"
+                                 "kneeling-pad,20,9,../../out\n"
+                                 "kneeling-pad,21,9,\xC3\xA9\xC3\xA9\n",
+                                 "--quiet --out here");
+    CHECK(o.status == 0);
+    const auto finishes = [&](const std::string& name) {
+        const std::string text = dir.read("here/" + name + ".txt");
+        return text.empty() ? std::string() : text.substr(text.find("finishes ") + 9, 2);
+    };
+    CHECK(finishes("shed") == "16");
+    CHECK(finishes("shed-2") == "17");
+    CHECK(finishes("shed-2-2") == "18");
+    CHECK(finishes("shed-3") == "19");
+    CHECK(finishes("out") == "20");
+    CHECK(finishes("kneeling-pad-row-7") == "21");
+    CHECK(dir.files("here").size() == 24);
+}
+
+TEST_CASE("A thousand rows are made, and told of at every hundredth where that is asked for") {
+    const scratch dir;
+    std::string table = "project,width,height\n";
+    for (int i = 0; i < 1000; ++i)
+        table += std::string(i % 3 == 0   ? "organiser,"
+                             : i % 3 == 1 ? "tool-roll,"
+                                          : "kneeling-pad,") +
+                 std::to_string(12 + i % 40) + " 3/8," + std::to_string(12 + i % 17) + "\n";
+    const outcome o = with_table(dir, table, "--quiet --progress --out here");
+    CHECK(o.status == 0);
+    for (int hundred = 100; hundred <= 1000; hundred += 100)
+        CHECK(o.complains(std::to_string(hundred) + " of 1000 rows done\n"));
+    CHECK(dir.files("here").size() == 1000 + 334 * 2 + 333 * 5 + 333 * 3);
+    CHECK(with_table(dir, table, "--quiet").err.empty()); // nobody watches
+}
