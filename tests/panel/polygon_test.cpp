@@ -1,13 +1,10 @@
 // Points, lines and polygons, against Boost.Geometry and GMP.
 #include "measure/against_gmp.hpp"
+#include "panel/boost_geometry.hpp"
 #include "panel/paper.hpp"
 #include <turncloth/measure/read.hpp>
 #include <turncloth/panel/polygon.hpp>
 
-#define BOOST_ALLOW_DEPRECATED_HEADERS // Boost.Geometry includes one itself
-#include <boost/geometry.hpp>
-#include <boost/geometry/geometries/point_xy.hpp>
-#include <boost/geometry/geometries/polygon.hpp>
 #include <doctest/doctest.h>
 
 #include <algorithm>
