@@ -65,6 +65,7 @@ TEST_CASE("The kneeling pad's figures are those worked out by hand") {
     // Round the pad 2 x (17 1/2 + 10 1/2) = 56 and 1 in of seams: more than 54, so two of 28 + 1; 1 3/4 + 1 high.
     CHECK(o.says("2 boxing strip, canvas, joined at two opposite corners: 29 x 2 3/4 in"));
     CHECK(o.says("left, mark corner: 18 in\n"));
+    CHECK_FALSE(o.says("left, mark corner: 28 1/2 in")); // the end of the strip, where it is joined
     // 17 1/2 - 2 x 1 1/2 = 14 1/2: the next sold is 16. A new stop there, and 3/4 of tape below it.
     CHECK(o.says("opening: 14 1/2 in"));
     CHECK(o.says("made-up length to buy: 16 in"));

@@ -252,5 +252,8 @@ TEST_CASE("lists of spans that do not match are refused") {
                          "a span of the short piece must be more than zero: it was 0 in", marks_error);
     CHECK_THROWS_WITH_AS(listed_mapping<inch>(two, longer),
                          "span 2 of the long piece is 5 in, less than the 6 in it is sewn to", marks_error);
-    CHECK_THROWS_AS(listed_mapping<inch>(with_nothing, two), marks_error);
+    CHECK_THROWS_WITH_AS(listed_mapping<inch>(two, spans{"4 1/2"_in, 5_in}),
+                         "span 1 of the long piece is 4 in, less than the 4 1/2 in it is sewn to", marks_error);
+    CHECK_THROWS_WITH_AS(listed_mapping<inch>(with_nothing, two),
+                         "span 2 of the long piece is 0 in, less than the 5 in it is sewn to", marks_error);
 }

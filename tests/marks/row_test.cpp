@@ -60,10 +60,11 @@ static_assert(thirds[1] == at<strip_end>(length_of<centimetre>({10, 3})) && thir
 // A row may run toward its datum, and may be empty.
 constexpr row<strip_end, inch> backward(at<strip_end>(9_in), -2_in, 4);
 static_assert(backward.back() == at<strip_end>(3_in) && backward.step() == -2_in);
-static_assert(row<strip_end, inch>(at<strip_end>(9_in), 2_in, 0).empty());
+static_assert(row<strip_end, inch>(at<strip_end>(9_in), 2_in, 0).empty() && row<strip_end, inch>().size() == 0);
 
 static_assert(foldings(1) == 0 && foldings(2) == 1 && foldings(64) == 6 && foldings(std::int64_t{1} << 62) == 62);
 static_assert(halved<strip_end>(16_in, 0).empty() && halved<strip_end>(16_in, 1).size() == 1);
+static_assert(halved<strip_end>(1_in, 62).step() == length_of<inch>({1, std::int64_t{1} << 62}));
 
 /// The creases of a strip that is folded in half again and again: unfolded, each folding creases every part in its
 /// middle.

@@ -43,6 +43,7 @@ static_assert(spaced_in_spans<strip_end>(1, 2_in, 5_in).ends()[0] == at<strip_en
 static_assert(spaced<strip_end>(4, 2_in, 8_in).gap() == 0_in);
 static_assert(spaced_from_margins<strip_end>(2, 3_in, 10_in, 2_in).gap() == 0_in);
 static_assert(spaced_centred<strip_end>(2, 3_in, 10_in, 4_in).margin() == 0_in);
+static_assert(spaced_centred<strip_end>(2, 3_in, 10_in, 0_in).margin() == 2_in);
 
 /// Lays the things down one by one, and comes out at the far end.
 void check_laid_down(const spacing<strip_end, inch>& s, std::int64_t n, fraction width, fraction along) {

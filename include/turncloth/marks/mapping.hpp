@@ -35,8 +35,14 @@ public:
     using on_long = place<long_piece, Unit>;
     using on_short = place<short_piece, Unit>;
 
-    constexpr fraction fullness(std::int64_t k) const { return ratio(long_span(k), short_span(k)); }
-    constexpr length<Unit> surplus(std::int64_t k) const { return long_span(k) - short_span(k); }
+    constexpr fraction fullness(std::int64_t k) const {
+        require_index(k, self().spans() - 1, "the spans of a mapping");
+        return ratio(long_span(k), short_span(k));
+    }
+    constexpr length<Unit> surplus(std::int64_t k) const {
+        require_index(k, self().spans() - 1, "the spans of a mapping");
+        return long_span(k) - short_span(k);
+    }
 
     constexpr fraction fullness() const { return ratio(end_of_long().from_datum(), end_of_short().from_datum()); }
     constexpr length<Unit> surplus() const { return end_of_long().from_datum() - end_of_short().from_datum(); }
@@ -45,14 +51,14 @@ public:
     constexpr on_short onto_short(const on_long& p) const {
         require_on_piece(p, end_of_long(), "long");
         std::int64_t k = 0;
-        while (k + 1 < self().spans() && p > self().mark_on_long(k + 1))
+        while (p > self().mark_on_long(k + 1)) // false at the last mark: the place is on the piece
             ++k;
         return self().mark_on_short(k) + (p - self().mark_on_long(k)) / fullness(k);
     }
     constexpr on_long onto_long(const on_short& p) const {
         require_on_piece(p, end_of_short(), "short");
         std::int64_t k = 0;
-        while (k + 1 < self().spans() && p > self().mark_on_short(k + 1))
+        while (p > self().mark_on_short(k + 1))
             ++k;
         return self().mark_on_long(k) + (p - self().mark_on_short(k)) * fullness(k);
     }
@@ -67,11 +73,9 @@ private:
     constexpr on_long end_of_long() const { return self().mark_on_long(self().spans()); }
     constexpr on_short end_of_short() const { return self().mark_on_short(self().spans()); }
     constexpr length<Unit> long_span(std::int64_t k) const {
-        require_index(k, self().spans() - 1, "the spans of a mapping");
         return self().mark_on_long(k + 1) - self().mark_on_long(k);
     }
     constexpr length<Unit> short_span(std::int64_t k) const {
-        require_index(k, self().spans() - 1, "the spans of a mapping");
         return self().mark_on_short(k + 1) - self().mark_on_short(k);
     }
 

@@ -63,7 +63,7 @@ private:
     }
 
     row<Datum, Unit> exact_;
-    length<Unit> span_, graduation_ = length_of<Unit>(1);
+    length<Unit> span_, graduation_;
 };
 
 /// A spacing stepped along at its rounded size.

@@ -149,7 +149,7 @@ private:
                                          ", which lie " + to_text(needed) + " deep together");
     }
 
-    constexpr std::string described(edge e) const {
+    std::string described(edge e) const {
         return std::string(finishes_[e].name()) + " of its " + std::string(name_of(e)) + " edge";
     }
 

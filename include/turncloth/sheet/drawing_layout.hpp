@@ -226,7 +226,7 @@ private:
 
     void add_title_rows() {
         const auto add = [&](const std::string& words, double size, bool bold, std::size_t most) {
-            for (std::string& line : wrapped(words, bold ? size * 1.1 : size, made_.title.width - 6, most))
+            for (std::string& line : wrapped(words, bold ? size * 1.15 : size, made_.title.width - 6, most))
                 made_.title_rows.push_back({std::move(line), size, bold});
         };
         add(plan_.project, body, false, 2);
@@ -300,13 +300,24 @@ private:
         for (const std::string& e : entries)
             made_.column = std::max(made_.column, text_width(e, small) + 2);
         made_.column = std::min(made_.column, made_.picture.width / 2);
-        if (plan_.height > plan_.width)
-            take_list_beside();
-        else
+        if (plan_.height <= plan_.width || !take_list_beside())
             take_list_below();
     }
 
-    /// A list may take what the least picture leaves; entries that find no room are counted.
+    /// Where the least picture leaves room for all of it.
+    bool take_list_beside() {
+        box& rest = made_.picture;
+        made_.list_rows = whole_number(rest.height / small_line_height);
+        const std::size_t columns = (made_.entries.size() + made_.list_rows - 1) / made_.list_rows;
+        const double width = static_cast<double>(columns) * made_.column;
+        if (width + gap + figure_width(vanishing) + least_piece > rest.width)
+            return false;
+        made_.list = {rest.right() - width, rest.y + small, width, rest.height};
+        rest.width -= width + gap;
+        return true;
+    }
+
+    /// It may take what the least picture leaves; entries that find no room are counted.
     void take_list_below() {
         const double room = made_.picture.height - made_.above.depth - below(vanishing) - least_piece - gap;
         const auto columns = static_cast<std::size_t>(made_.picture.width / made_.column);
@@ -314,17 +325,6 @@ private:
         made_.list_rows = (made_.entries.size() + columns - 1) / columns;
         made_.list = take(static_cast<double>(made_.list_rows) * small_line_height + gap);
         made_.list.y += gap;
-    }
-
-    void take_list_beside() {
-        box& rest = made_.picture;
-        const double room = rest.width - figure_width(vanishing) - least_piece - gap;
-        made_.list_rows = whole_number(rest.height / small_line_height);
-        leave_out_beyond(made_.list_rows * whole_number(room / made_.column));
-        const std::size_t columns = (made_.entries.size() + made_.list_rows - 1) / made_.list_rows;
-        const double width = static_cast<double>(columns) * made_.column;
-        made_.list = {rest.right() - width, rest.y + small, width, rest.height};
-        rest.width -= width + gap;
     }
 
     static std::size_t whole_number(double x) { return static_cast<std::size_t>(std::max(1.0, x)); }

@@ -114,13 +114,13 @@ inline int character_width(std::string_view c) {
         int hundredths;
     };
     constexpr widths all[] = {
-        {" ,.:;'|/\xC2\xA0", 34}, {"ijlI()[]!-", 40}, {"frt", 43}, {"cskvxyz", 60}, {"mwMW@%&+=<>", 98}};
+        {" ,.:;'|/\xC2\xA0", 34}, {"ijlI()[]!-", 41}, {"frt", 43}, {"cskvxyz", 60}, {"mwMW@%&+=<>#^~", 100}};
     for (const widths& w : all)
         if (w.characters.find(c) != std::string_view::npos)
             return w.hundredths;
     if (c.size() > 1)
         return c.size() > 2 ? 100 : 82;
-    return c.front() >= 'A' && c.front() <= 'Z' ? 78 : 64;
+    return c.front() >= 'A' && c.front() <= 'Z' ? 79 : 64;
 }
 
 /// An estimate on the side of more, as the reader's sans-serif is not known.
@@ -159,10 +159,17 @@ inline std::string unbroken(std::string_view text) {
 }
 
 /// With common spaces only, as they are printed.
-inline std::string plain(std::string text) {
-    for (std::size_t i = 0; (i = text.find(unbreakable_space, i)) != std::string::npos;)
-        text.replace(i, unbreakable_space.size(), " ");
-    return text;
+inline std::string plain(std::string_view text) {
+    std::string all;
+    while (!text.empty()) {
+        const std::size_t end = text.find(unbreakable_space);
+        all += text.substr(0, end);
+        if (end == std::string_view::npos)
+            break;
+        all += ' ';
+        text.remove_prefix(end + unbreakable_space.size());
+    }
+    return all;
 }
 
 /// Broken at spaces into lines no wider than `width`, and no more than `most` of them: what does not fit is shortened.

@@ -1,0 +1,202 @@
+#include "answer.hpp"
+
+#include <turncloth.hpp>
+#include <turncloth/sheet/drawing.hpp>
+
+#include <nlohmann/json.hpp>
+
+#include <map>
+#include <string>
+#include <string_view>
+
+using namespace turncloth;
+using nlohmann::json;
+
+namespace {
+
+/// A refusal that belongs to one field of the form; an empty field for one that belongs to their combination.
+struct refused {
+    std::string field, why;
+};
+
+/// What was typed, by field.
+class question {
+public:
+    explicit question(std::string_view text) {
+        while (!text.empty()) {
+            const std::string_view pair = text.substr(0, text.find('&'));
+            text.remove_prefix(pair.size() == text.size() ? pair.size() : pair.size() + 1);
+            const std::size_t equals = pair.find('=');
+            if (equals != std::string_view::npos)
+                typed_[decoded(pair.substr(0, equals))] = decoded(pair.substr(equals + 1));
+        }
+    }
+
+    std::string text(const std::string& field) const {
+        const auto found = typed_.find(field);
+        return found == typed_.end() ? std::string() : found->second;
+    }
+
+    /// A length, in `Unit` where no unit is typed with it.
+    template <length_unit Unit>
+    length<Unit> size(const std::string& field) const {
+        try {
+            return read_length<Unit>(text(field));
+        } catch (const error& e) {
+            throw refused{field, e.what()};
+        }
+    }
+
+    std::int64_t count(const std::string& field, std::int64_t most) const {
+        try {
+            const fraction n = read_fraction(text(field));
+            if (is_whole(n) && n >= 1 && n <= most)
+                return floor(n);
+        } catch (const error&) {
+        }
+        throw refused{field,
+                      "expected a whole number from 1 to " + std::to_string(most) + ": it was \"" + text(field) + "\""};
+    }
+
+private:
+    static int hex(char c) {
+        if (c >= '0' && c <= '9')
+            return c - '0';
+        if (c >= 'a' && c <= 'f')
+            return c - 'a' + 10;
+        return c >= 'A' && c <= 'F' ? c - 'A' + 10 : -1;
+    }
+    static std::string decoded(std::string_view s) {
+        std::string out;
+        for (std::size_t i = 0; i < s.size(); ++i) {
+            const bool escape = s[i] == '%' && i + 2 < s.size() && hex(s[i + 1]) >= 0 && hex(s[i + 2]) >= 0;
+            if (escape) {
+                out += static_cast<char>(hex(s[i + 1]) * 16 + hex(s[i + 2]));
+                i += 2;
+            } else {
+                out += s[i] == '+' ? ' ' : s[i];
+            }
+        }
+        return out;
+    }
+
+    std::map<std::string, std::string> typed_;
+};
+
+/// "12 1/2 in (31.8 cm)", to a sixteenth and a millimetre.
+template <length_unit Unit>
+std::string in_both(length<Unit> l) {
+    return to_text(l, ruler());
+}
+
+/// The lines of an answer, in the order in which they are shown.
+class reply {
+public:
+    void say(const std::string& label, const std::string& figure, const std::string& working = {}) {
+        lines_.push_back({{"label", label}, {"figure", figure}, {"working", working}});
+    }
+    template <length_unit Unit>
+    void say(const std::string& label, length<Unit> l) {
+        say(label, in_both(l));
+    }
+    template <length_unit Unit>
+    void say(const std::string& label, const turncloth::figure<Unit>& f) {
+        say(label, in_both(f.value()), f.terms().size() > 1 ? to_text(f) : std::string());
+    }
+    template <length_unit Unit>
+    void draw(const project<Unit>& p) {
+        drawing_ = drawing_of(sheet_of(p).pieces.front(), ruler(), {.project = p.name()});
+    }
+    std::string text() const { return json{{"lines", lines_}, {"drawing", drawing_}}.dump(); }
+
+private:
+    json lines_ = json::array();
+    std::string drawing_;
+};
+
+/// A panel of any size bound with its own outer layer.
+template <length_unit Unit>
+void bound(const question& q, reply& r) {
+    const finished_size<Unit> size{q.size<Unit>("width"), q.size<Unit>("height")};
+    const auto made = self_bound(size, q.size<Unit>("binding"));
+    r.say("outer layer, cut width", made.outer.width_working());
+    r.say("outer layer, cut height", made.outer.height_working());
+    r.say("each inner layer, cut width", made.inner.width());
+    r.say("each inner layer, cut height", made.inner.height());
+    const finish<Unit>& binding = made.outer.finish_of(edge::top);
+    r.say("first fold, from every cut edge", binding.folds()[0].from_datum());
+    r.say("second fold, from every cut edge", binding.folds()[1].from_datum());
+    r.say("stitching, from every cut edge", binding.stitching()[0].from_datum());
+    project<Unit> p("self-bound panel", size);
+    p.add({"outer layer", "cloth", made.outer});
+    r.draw(p);
+}
+
+/// Marks of a longer piece that meet marks of a shorter one; the drawing is of the longer.
+template <length_unit Unit>
+void meeting_marks(const question& q, reply& r) {
+    const length<Unit> longer = q.size<Unit>("longer"), shorter = q.size<Unit>("shorter");
+    const even_mapping<Unit> map(longer, shorter, q.count("spans", 60));
+    r.say("fullness, longer over shorter", to_text(map.fullness()));
+    r.say("over in each span", map.surplus(0));
+    for (std::int64_t k = 1; k < map.spans(); ++k)
+        r.say("mark " + std::to_string(k), in_both(map.mark_on_long(k).from_datum()) + " of the longer meets " +
+                                               in_both(map.mark_on_short(k).from_datum()) + " of the shorter");
+    project<Unit> p("marks that meet", {longer, longer / 8});
+    p.add({"longer piece", "cloth", panel(p.finished())})
+        .mark("meets the shorter", edge::left, divided<cut_edge>(longer, map.spans()));
+    r.draw(p);
+}
+
+/// Zippers cut from a roll.
+template <length_unit Unit>
+void zippers(const question& q, reply& r) {
+    const zipped_opening<Unit> z{q.size<Unit>("across"), q.size<Unit>("margin"), q.size<Unit>("beyond")};
+    const std::int64_t pieces = q.count("pieces", 10'000);
+    const auto cut = from_roll(z, pieces, q.size<Unit>("roll"));
+    r.say("opening", opening_working(z));
+    r.say("tape to cut, each", tape_working(z));
+    r.say("tape keeps off the seams by", clearance(z));
+    r.say("sliders", std::to_string(cut.sliders));
+    r.say("one roll gives", std::to_string(cut.from_one_roll));
+    r.say("rolls to buy", std::to_string(cut.rolls));
+    r.say("left on the last roll", cut.left);
+}
+
+/// A question and what answers it, worked in inches and in centimetres.
+struct known_question {
+    std::string_view name;
+    void (*in_inches)(const question&, reply&);
+    void (*in_centimetres)(const question&, reply&);
+};
+
+constexpr known_question known[] = {
+    {"bound", bound<inch>, bound<centimetre>},
+    {"meeting", meeting_marks<inch>, meeting_marks<centimetre>},
+    {"zippers", zippers<inch>, zippers<centimetre>},
+};
+
+std::string refusal(const std::string& why, const std::string& field = {}) {
+    // What a person typed need not be UTF-8; what is not is replaced, since JSON cannot hold it.
+    return json{{"refused", why}, {"field", field}}.dump(-1, ' ', false, json::error_handler_t::replace);
+}
+
+} // namespace
+
+std::string answer(std::string_view text) {
+    const question q(text);
+    for (const known_question& k : known) {
+        if (k.name != q.text("ask"))
+            continue;
+        try {
+            reply r;
+            (q.text("units") == "centimetres" ? k.in_centimetres : k.in_inches)(q, r);
+            return r.text();
+        } catch (const refused& e) {
+            return refusal(e.why, e.field);
+        } catch (const error& e) {
+            return refusal(e.what());
+        }
+    }
+    return refusal("there is no such question: \"" + q.text("ask") + "\"");
+}

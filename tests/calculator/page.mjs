@@ -1,0 +1,110 @@
+// The calculator's page as people use it, in a headless Chromium: typed answers, the keyboard, a bad input, a shared
+// address, a narrow screen; and the page's figures against the same questions asked of the native program.
+//
+//   node page.mjs <folder of the page> <turncloth_calculator> <folder of node_modules>
+// Each check counts; the last line is "N passed, N failed".
+import { execFileSync } from "node:child_process";
+import { createRequire } from "node:module";
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join, resolve } from "node:path";
+import { pathToFileURL } from "node:url";
+
+const [folder, native, modules] = process.argv.slice(2).map(path => resolve(path));
+const { chromium } = createRequire(join(modules, "here.js"))("playwright-core");
+const address = pathToFileURL(join(folder, "index.html")).href;
+
+let passed = 0, failed = 0;
+function check(sentence, true_, seen) {
+  if (true_) return ++passed;
+  ++failed;
+  console.log(`FAILED: ${sentence}${seen === undefined ? "" : `; seen: ${JSON.stringify(seen)}`}`);
+}
+
+const profile = mkdtempSync(join(tmpdir(), "turncloth-page-"));
+const browser = await chromium.launchPersistentContext(profile, {
+  executablePath: "/usr/bin/chromium", headless: true,
+  args: ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"],
+});
+const page = await browser.newPage();
+const complaints = [];
+page.on("pageerror", error => complaints.push(String(error)));
+page.on("console", message => message.type() === "error" && complaints.push(message.text()));
+
+async function open(question = "") {
+  await page.goto("about:blank");
+  await page.goto(address + question);
+  await page.waitForSelector("body[data-ready]");
+}
+const answers = () => page.$$eval("#answers dl div", rows => rows.map(row => ({
+  label: row.querySelector("dt").textContent, figure: row.querySelector("dd").textContent, working: row.querySelector(".working")?.textContent ?? "" })));
+const figure = async label => (await answers()).find(row => row.label === label)?.figure;
+
+await open();
+check("it opens with an answer", (await answers()).length > 3);
+// By hand: 14 + 4 x 1/2 = 16 in = 40.64 cm.
+check("the first answer is right", await figure("outer layer, cut width") === "16 in (40.6 cm)", await figure("outer layer, cut width"));
+
+await page.fill("#width", "17-1/4");
+// By hand: 17 1/4 + 2 = 19 1/4 in = 48.895 cm, nearer to 48.9.
+check("the answer follows as a size is typed", await figure("outer layer, cut width") === "19 1/4 in (48.9 cm)", await figure("outer layer, cut width"));
+check("the address keeps what was typed", new URL(page.url()).hash.includes("width=17-1%2F4"), page.url());
+check("the working is shown", (await answers())[0].working === "19 1/4 in = 17 1/4 in finished + 2 x (1/2 + 1/2) in self-binding", (await answers())[0]);
+check("the drawing is shown", await page.$eval("#drawing svg", svg => svg.getBoundingClientRect().width > 100));
+
+await page.fill("#width", "17 1/");
+check("a bad size is said beside its field", (await page.textContent("#why-width")).includes("expected a denominator"), await page.textContent("#why-width"));
+check("and is marked for a screen reader", await page.getAttribute("#width", "aria-invalid") === "true");
+check("and leaves no figure to cut by", (await answers()).length === 0);
+await page.fill("#width", "17 1/2");
+check("put right, it answers again", await page.getAttribute("#width", "aria-invalid") === "false" && (await answers()).length > 3);
+await page.fill("#width", "1/2");
+await page.fill("#binding", "3");
+check("what does not fit is said", (await page.textContent("#refused")).includes("has no room for"), await page.textContent("#refused"));
+
+await open("#ask=zippers&units=inches&across=13&margin=1&beyond=3%2F4&pieces=5&roll=2+yd");
+// By hand: 13 - 2 = 11; 11 + 1 1/2 = 12 1/2 = 31.75 cm, halfway to the millimetre, so to the even one; 72 / 12 1/2 gives 5.
+check("a shared address brings its sum back", await figure("tape to cut, each") === "12 1/2 in (31.8 cm)", await answers());
+check("five from two yards leave nine and a half inches", await figure("left on the last roll") === "9 1/2 in (24.1 cm)", await answers());
+
+await open();
+for (let i = 0; i < 12 && await page.evaluate(() => document.activeElement.textContent) !== "Zippers from a roll"; ++i) await page.keyboard.press("Tab");
+await page.keyboard.press("Enter");
+await page.waitForFunction(() => document.getElementById("name").textContent === "Zippers from a roll");
+check("the keyboard alone reaches another sum", await figure("sliders") === "4", await answers());
+check("and the heading has the focus there", await page.evaluate(() => document.activeElement.id) === "name");
+check("every field has a label", await page.$$eval("input", inputs => inputs.every(input => input.labels.length === 1)));
+
+await page.check("input[value=centimetres]");
+await page.fill("#across", "30");
+check("centimetres are worked in centimetres", (await answers())[0].working.startsWith("26.19 cm = 30 cm across"), (await answers())[0]);
+
+await page.setViewportSize({ width: 320, height: 640 });
+for (const ask of ["bound", "meeting", "zippers"]) {
+  await open("#ask=" + ask);
+  check(`nothing of ${ask} is wider than a narrow screen`, await page.evaluate(() => document.documentElement.scrollWidth <= 320), await page.evaluate(() => document.documentElement.scrollWidth));
+}
+
+// The same questions, asked here and there.
+const questions = ["ask=none", "ask=bound&width=%00&height=1&binding=1"];
+for (const units of ["inches", "centimetres"]) {
+  for (const width of ["9", "21 3/8", "31,75 cm", "5' 3\"", "0", "-4", "1,000", "½", "99999999999999999999", "<b>"]) {
+    questions.push(new URLSearchParams({ ask: "bound", units, width, height: "12 1/3", binding: "3/8" }).toString());
+    questions.push(new URLSearchParams({ ask: "meeting", units, longer: width, shorter: "7", spans: "3" }).toString());
+    questions.push(new URLSearchParams({ ask: "zippers", units, across: width, margin: "7/8 in", beyond: "5/8 in", pieces: "12", roll: "10 m" }).toString());
+  }
+}
+const there = execFileSync(native, { input: questions.join("\n") + "\n", encoding: "utf8", maxBuffer: 1 << 28 }).trimEnd().split("\n");
+const here = await page.evaluate(async list => {
+  const module = await turncloth_calculator();
+  const ask = module.cwrap("turncloth_answer", "string", ["string"]);
+  return list.map(ask);
+}, questions);
+check("the native program answers every question", there.length === questions.length, there.length);
+questions.forEach((question, i) => check(`page and library agree on ${question}`, here[i] === there[i], [here[i], there[i]]));
+
+check("the page never complained", complaints.length === 0, complaints);
+await browser.close();
+rmSync(profile, { recursive: true, force: true });
+console.log(`${passed} passed, ${failed} failed`);
+process.exitCode = failed ? 1 : 0;

@@ -1,0 +1,127 @@
+// The projects at every size of a grid: each sheet is made without an error or a warning, and its figures are those of
+// plain integer arithmetic in sixteenths of an inch or in millimetres, with the measures written out again.
+#include "../../examples/sheets/projects.hpp"
+
+#include <doctest/doctest.h>
+
+#include <cstdint>
+#include <string>
+
+namespace {
+
+using namespace turncloth;
+
+struct inch_grid {
+    using unit = inch;
+    static length<inch> at(std::int64_t n) { return length_of<inch>({n, 16}); }
+    // The organiser: column, row, top, foot, step of rows, to the heading's stitching from the cut edge, film over.
+    static constexpr std::int64_t column = 64, row = 88, top = 38, foot = 16, step = 4, stitched = 86, over = 14;
+    // The roll: binding, tool pocket, what binding and turn of cloth take together on one side.
+    static constexpr std::int64_t binding = 10, tool = 44, bound = 24, least = 176;
+    // The pad: seam, what the zipper's edge takes, the cloth's width, the thickness.
+    static constexpr std::int64_t seam = 8, zipper = 12, cloth = 864, thick = 28;
+};
+
+struct millimetre_grid {
+    using unit = centimetre;
+    static length<centimetre> at(std::int64_t n) { return length_of<centimetre>({n, 10}); }
+    static constexpr std::int64_t column = 100, row = 140, top = 57, foot = 25, step = 5, stitched = 132, over = 20;
+    static constexpr std::int64_t binding = 15, tool = 70, bound = 36, least = 280;
+    static constexpr std::int64_t seam = 15, zipper = 20, cloth = 1400, thick = 45;
+};
+
+template <length_unit Unit>
+const sheet_piece<Unit>& piece_named(const sheet<Unit>& s, std::string_view name) {
+    for (const auto& p : s.pieces)
+        if (p.made_from.name() == name)
+            return p;
+    throw std::out_of_range(std::string(name));
+}
+
+/// Distances from the cut edge of the marks of one name, in order.
+template <length_unit Unit>
+std::vector<length<Unit>> marks_named(const sheet_piece<Unit>& p, std::string_view what) {
+    std::vector<length<Unit>> places;
+    for (const auto& l : p.lines)
+        if (l.kind == line_kind::mark && l.what == what)
+            places.push_back(l.from_cut_edge.value());
+    return places;
+}
+
+template <class Grid>
+void check_organiser(std::int64_t w, std::int64_t h) {
+    using unit = typename Grid::unit;
+    const auto s = allotment::organiser::make(finished_size<unit>(Grid::at(w), Grid::at(h)));
+    REQUIRE(s.warnings.empty());
+    const std::int64_t room = h - Grid::top - Grid::foot, columns = w / Grid::column, rows = room / Grid::row;
+    const std::int64_t apart = room / rows / Grid::step * Grid::step;
+    const auto feet = marks_named(piece_named(s, "backing"), "foot of a film strip");
+    REQUIRE(static_cast<std::int64_t>(feet.size()) == rows);
+    for (std::int64_t k = 0; k < rows; ++k)
+        REQUIRE(feet[static_cast<std::size_t>(k)] == Grid::at(Grid::stitched + apart * (k + 1)));
+    REQUIRE(s.meetings.size() == 1);
+    REQUIRE(s.meetings[0].marks.spans() == columns);
+    REQUIRE(s.meetings[0].marks.surplus(0) == Grid::at(Grid::over));
+    REQUIRE(piece_named(s, "film strip").made_from.count() == rows);
+    REQUIRE(piece_named(s, "film strip").made_from.shape().finished().width() == Grid::at(w + columns * Grid::over));
+}
+
+template <class Grid>
+void check_tool_roll(std::int64_t w, std::int64_t h) {
+    using unit = typename Grid::unit;
+    const auto s = allotment::tool_roll::make(finished_size<unit>(Grid::at(w), Grid::at(h)));
+    REQUIRE(s.warnings.empty());
+    REQUIRE(piece_named(s, "outer").cut ==
+            cut_size<unit>(Grid::at(w + 2 * Grid::bound), Grid::at(h + 2 * Grid::bound)));
+    const auto marks = marks_named(piece_named(s, "tool pockets"), "between two tools");
+    const std::int64_t pockets = (w - 2 * Grid::binding) / Grid::tool;
+    REQUIRE(static_cast<std::int64_t>(marks.size()) == pockets - 1);
+    for (std::int64_t k = 1; k < pockets; ++k) // n times the mark, so that no division is needed
+        REQUIRE(marks[static_cast<std::size_t>(k - 1)] * pockets ==
+                Grid::at(Grid::binding * pockets + (w - 2 * Grid::binding) * k));
+}
+
+template <class Grid>
+void check_kneeling_pad(std::int64_t w, std::int64_t h) {
+    using unit = typename Grid::unit;
+    const auto s = allotment::kneeling_pad::make(finished_size<unit>(Grid::at(w), Grid::at(h)));
+    REQUIRE(s.warnings.empty());
+    const auto cut = [&](std::string_view name) { return piece_named(s, name).cut; };
+    REQUIRE(cut("top") == cut_size<unit>(Grid::at(w + 2 * Grid::seam), Grid::at(h + 2 * Grid::seam)));
+    REQUIRE(cut("base half").height() * 2 == Grid::at(h + 2 * (Grid::seam + Grid::zipper)));
+    const bool in_one = 2 * (w + h) + 2 * Grid::seam <= Grid::cloth;
+    const std::int64_t around = in_one ? 2 * (w + h) : w + h;
+    REQUIRE(cut("boxing strip") ==
+            cut_size<unit>(Grid::at(around + 2 * Grid::seam), Grid::at(Grid::thick + 2 * Grid::seam)));
+    REQUIRE(piece_named(s, "boxing strip").made_from.count() == (in_one ? 1 : 2));
+}
+
+template <class Grid>
+void check_every_size() {
+    const std::int64_t step = 23; // prime to every measure, so that all remainders come up
+    for (std::int64_t w = 2 * Grid::tool + 2 * Grid::binding; w < 16 * Grid::column; w += step)
+        for (std::int64_t h = Grid::least; h < 12 * Grid::row; h += step) {
+            CAPTURE(w);
+            CAPTURE(h);
+            check_organiser<Grid>(w, h);
+            check_tool_roll<Grid>(w, h);
+            check_kneeling_pad<Grid>(w, h);
+        }
+}
+
+} // namespace
+
+TEST_CASE("At any size in sixteenths of an inch the sheets agree with integer arithmetic") {
+    check_every_size<inch_grid>();
+}
+
+TEST_CASE("At any size in millimetres the metric sheets agree with integer arithmetic") {
+    check_every_size<millimetre_grid>();
+}
+
+TEST_CASE("A size in feet or metres is made in the edition of its kind") {
+    const auto s = allotment::kneeling_pad::make(finished_size(length_of<foot>({3, 2}), length_of<foot>(1)));
+    CHECK(s.pieces[0].cut == cut_size(length_of<foot>({19, 12}), length_of<foot>({13, 12}))); // 18 + 1 by 12 + 1 in
+    const auto m = allotment::kneeling_pad::make(finished_size(length_of<metre>({1, 2}), length_of<metre>({3, 10})));
+    CHECK(m.pieces[0].cut == cut_size(length_of<metre>({53, 100}), length_of<metre>({33, 100}))); // 1.5 cm a side
+}
