@@ -241,8 +241,11 @@ constexpr finish<Unit> felled_under(length<Unit> allowance) {
 /// fold is the line at which the two pieces meet.
 template <length_unit Unit>
 constexpr finish<Unit> lapped_over(length<Unit> under, length<Unit> inset = {}) {
-    if (under.value() == 0)
+    if (under.value() == 0) {
+        if (inset.value() < 0)
+            detail::refuse<finish_error>("the inset of stitching must not be negative: it was " + to_text(inset));
         return finish<Unit>("lapped seam, over").stitched_at(inset);
+    }
     detail::require_above_zero(under, "the turn under a lapped seam");
     detail::require_between(length<Unit>(), inset, under, "the inset of stitching",
                             "so that it holds what is turned under");

@@ -1,10 +1,11 @@
 // A rectangle of cloth with a finish on each edge: its two sizes, and every line to be marked on it.
 //
-//   edges<U>{top, right, bottom, left}     the finishes; all_round(f) for four alike
-//   panel<U>(finished, edges)              cut() = finished + takes; width_working(), height_working(); raw without
-//   edges panel<U>::from_cut(cut, edges)         finished() = cut - takes p.finish_of(edge::top)                 its
-//   folds and stitching, as places from the cut edge p.from_cut_edge(edge, place)           a place from the finished
-//   edge or the stitching, measured from the cut edge p.way_from_cut_edge(edge, place)       the same with its working
+//   edges<U>{top, right, bottom, left}     the finishes, raw where none is given; all_round(f) for four alike
+//   panel<U>(finished, edges)              cut() = finished + takes; width_working(), height_working()
+//   panel<U>::from_cut(cut, edges)         finished() = cut - takes
+//   p.finish_of(edge::top)                 its folds and stitching, as places from the cut edge
+//   p.from_cut_edge(edge, place)           a place from the finished edge or the stitching, measured from the cut edge
+//   p.way_from_cut_edge(edge, place)       the same with its working
 //   p.from_finished_edge(edge, place)  p.from_stitching(edge, place)
 //   self_bound(finished, width)            an outer panel, and the cut size of the inner layers
 //

@@ -1,0 +1,439 @@
+// Outlines of any shape against Boost.Geometry (its buffer, its intersections, its search for crossings) and geometry.
+#include "panel/boost_geometry.hpp"
+#include "panel/random_outline.hpp"
+#include <turncloth/panel/outline.hpp>
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+#include <optional>
+#include <utility>
+#include <vector>
+
+using namespace turncloth;
+using random_outline::maker;
+using random_outline::pieces;
+namespace bg = boost::geometry;
+
+namespace {
+
+using bg_point = bg::model::d2::point_xy<double>;
+using bg_polygon = bg::model::polygon<bg_point, false>; // counter-clockwise, closed
+using bg_pieces = bg::model::multi_polygon<bg_polygon>;
+using bg_segment = bg::model::segment<bg_point>;
+
+using cm_take = edge_take<centimetre>;
+
+cm_take cm(double take, double under = 0) {
+    return {drafted_length_of<centimetre>(take), drafted_length_of<centimetre>(under)};
+}
+point<centimetre, double> at_cm(double x, double y) { return drafted_point<centimetre>(x, y); }
+bg_point as_bg(const point<centimetre, double>& p) { return {p.x.value(), p.y.value()}; }
+
+bg_polygon as_bg(const pieces& corners) {
+    bg_polygon ring;
+    for (const auto& p : corners)
+        bg::append(ring.outer(), as_bg(p));
+    bg::append(ring.outer(), as_bg(corners.front()));
+    return ring;
+}
+
+bool near(const point<centimetre, double>& p, double x, double y) {
+    return std::hypot(p.x.value() - x, p.y.value() - y) < 1e-9;
+}
+bool has_corners(const pieces& found, std::vector<std::pair<double, double>> expected) {
+    return std::equal(found.begin(), found.end(), expected.begin(), expected.end(),
+                      [](const auto& p, const auto& q) { return near(p, q.first, q.second); });
+}
+
+/// From the line of an edge, outward above zero, for corners that run counter-clockwise.
+double outside(const pieces& corners, std::size_t edge, const point<centimetre, double>& p) {
+    const auto a = detail::bare(corners[edge]), b = detail::bare(corners[(edge + 1) % corners.size()]);
+    return -detail::cross(b - a, detail::bare(p) - a) / detail::length_of_arrow(b - a);
+}
+
+/// All that lies within the offset lines of every edge: for a convex piece, the mitred cut line without a limit.
+bg_polygon within_offsets(const pieces& convex, const std::vector<cm_take>& takes) {
+    bg_polygon left;
+    bg::read_wkt("POLYGON((-900 -900,900 -900,900 900,-900 900,-900 -900))", left);
+    for (std::size_t i = 0; i < convex.size(); ++i) {
+        const auto a = detail::bare(convex[i]), b = detail::bare(convex[(i + 1) % convex.size()]);
+        const auto way = (b - a) * (1 / detail::length_of_arrow(b - a)), out = detail::arrow<double>{way.y, -way.x};
+        const auto on = a + out * takes[i].take.value();
+        bg_polygon half;
+        for (const auto& p : {on - way * 3000, on + way * 3000, on + way * 3000 - out * 3000,
+                              on - way * 3000 - out * 3000, on - way * 3000})
+            bg::append(half.outer(), bg_point(p.x, p.y));
+        bg_pieces cut;
+        bg::intersection(left, half, cut);
+        REQUIRE(cut.size() == 1);
+        left = cut[0];
+    }
+    return left;
+}
+
+/// Twice the area that lies in one and not in the other, beside the area: zero for the same figure.
+double difference(const bg_polygon& a, const bg_polygon& b) {
+    bg_pieces both;
+    bg::intersection(a, b, both);
+    return (bg::area(a) + bg::area(b) - 2 * bg::area(both)) / bg::area(b);
+}
+
+} // namespace
+
+TEST_CASE("a rectangle with four takes is cut as a rectangle") {
+    const outline<centimetre> tray({at_cm(0, 0), at_cm(30, 0), at_cm(30, 20), at_cm(0, 20)},
+                                   {cm(1), cm(2), cm(3), cm(4)});
+    CHECK(has_corners(tray.cut_line(), {{-4, -1}, {32, -1}, {32, 23}, {-4, 23}}));
+    CHECK(area_of(tray.cut_line()).value() == doctest::Approx(36 * 24));
+    CHECK(perimeter_of(tray.cut_line()).value() == doctest::Approx(120));
+    CHECK(tray.crossings().empty());
+    CHECK(tray.seam_line().size() == 4);
+    CHECK(near(tray.cut_edge(3).first, -4, 23));
+    CHECK(near(tray.cut_edge(3).second, -4, -1));
+    // The same piece with its corners the other way round.
+    const outline<centimetre> clockwise({at_cm(0, 20), at_cm(30, 20), at_cm(30, 0), at_cm(0, 0)},
+                                        {cm(3), cm(2), cm(1), cm(4)});
+    CHECK(has_corners(clockwise.cut_line(), {{-4, 23}, {32, 23}, {32, -1}, {-4, -1}}));
+    // And exact for a panel whose takes are fractions: what the rectangle's own rule says.
+    CHECK(has_corners(outline<centimetre>({at_cm(0, 0), at_cm(3, 0), at_cm(3, 2), at_cm(0, 2)}, {cm(0)}).cut_line(),
+                      {{0, 0}, {3, 0}, {3, 2}, {0, 2}}));
+}
+
+TEST_CASE("worked: a hem on slanting sides, mitred, squared and reflected") {
+    // Sides at 45 degrees with a take of sqrt 2: their cut lines meet the hem's edge 2 cm outside its corners
+    // (geometry).
+    const pieces apron = {at_cm(0, 0), at_cm(20, 0), at_cm(15, 5), at_cm(5, 5)};
+    const std::vector<cm_take> takes = {cm(3), cm(std::sqrt(2.0)), cm(0), cm(std::sqrt(2.0))};
+    using enum corner_shape;
+    const outline<centimetre> plain(apron, takes);
+    CHECK(has_corners(plain.cut_line(), {{-5, -3}, {25, -3}, {17, 5}, {3, 5}}));
+    const outline<centimetre> square(apron, takes, {squared_to_edge_after, squared_to_edge_before, mitred, mitred});
+    CHECK(has_corners(square.cut_line(), {{-2, 0}, {-2, -3}, {22, -3}, {22, 0}, {17, 5}, {3, 5}}));
+    // Folded up along y = 0 the hem's ends lie on the sides' cut lines: (-2, 0) to (1, 3) is at 45 degrees.
+    const outline<centimetre> reflected(apron, takes,
+                                        {reflected_in_edge_after, reflected_in_edge_before, mitred, mitred});
+    CHECK(has_corners(reflected.cut_line(), {{-2, 0}, {1, -3}, {19, -3}, {22, 0}, {17, 5}, {3, 5}}));
+    // Of the 3 cm, 1 cm is turned under first: it lies the other way about once more.
+    const std::vector<cm_take> twice = {cm(3, 1), cm(std::sqrt(2.0)), cm(0), cm(std::sqrt(2.0))};
+    const outline<centimetre> turned_twice(apron, twice,
+                                           {reflected_in_edge_after, reflected_in_edge_before, mitred, mitred});
+    CHECK(has_corners(turned_twice.cut_line(),
+                      {{-2, 0}, {0, -2}, {-1, -3}, {21, -3}, {20, -2}, {22, 0}, {17, 5}, {3, 5}}));
+}
+
+TEST_CASE("convex pieces with any takes: the mitred cut line is all that lies within the offset edges") {
+    maker any(1);
+    int convex = 0, compared = 0;
+    for (int round = 0; round < 4000; ++round) {
+        const std::size_t n = any.count(3, 7);
+        const pieces corners = any.piece(n, 20, 30);
+        if (!is_convex(corners))
+            continue;
+        ++convex;
+        const auto takes = any.takes(n, 1.0, 1.4);
+        const outline<centimetre> piece(corners, takes, {}, 1000);
+        // At almost straight corners the takes may differ too much to be mitred; that is another test.
+        if (piece.cut_line().size() != n)
+            continue;
+        const bg_polygon expected = within_offsets(corners, takes), found = as_bg(piece.cut_line());
+        // An edge with nothing left between its neighbours' offsets: the cut line crosses itself, and says so.
+        REQUIRE(piece.crossings().empty() == (bg::num_points(expected) == n + 1));
+        if (!piece.crossings().empty())
+            continue;
+        ++compared;
+        REQUIRE(bg::area(found) == doctest::Approx(bg::area(expected)).epsilon(1e-9));
+        REQUIRE(std::abs(difference(found, expected)) < 1e-9);
+        REQUIRE(area_of(piece.cut_line()).value() == doctest::Approx(bg::area(expected)).epsilon(1e-9));
+    }
+    CHECK(convex > 500);
+    CHECK(compared > 400);
+}
+
+TEST_CASE("pieces with inward corners and one take: the cut line is the mitred buffer of Boost.Geometry") {
+    maker any(2);
+    int compared = 0;
+    const double take = 1.5;
+    const bg::strategy::buffer::distance_symmetric<double> distance(take);
+    const bg::strategy::buffer::join_miter join(1000);
+    const bg::strategy::buffer::end_flat end;
+    const bg::strategy::buffer::point_square around_points;
+    const bg::strategy::buffer::side_straight side;
+    for (int round = 0; round < 1500; ++round) {
+        const pieces corners = any.piece(any.count(3, 14), 12, 30);
+        const outline<centimetre> piece(corners, {cm(take)}, {}, 1000);
+        if (!piece.crossings().empty())
+            continue;
+        bg_pieces buffer;
+        bg::buffer(as_bg(corners), buffer, distance, side, join, end, around_points);
+        REQUIRE(buffer.size() == 1);
+        const bg_polygon found = as_bg(piece.cut_line());
+        REQUIRE(bg::area(found) == doctest::Approx(bg::area(buffer)).epsilon(1e-9));
+        REQUIRE(area_of(piece.cut_line()).value() == doctest::Approx(bg::area(found)).epsilon(1e-12));
+        REQUIRE(perimeter_of(piece.cut_line()).value() ==
+                doctest::Approx(static_cast<double>(bg::perimeter(found))).epsilon(1e-12));
+        ++compared;
+    }
+    CHECK(compared > 500);
+}
+
+TEST_CASE("every edge of the cut line is parallel to its seam and its take outside, notches are carried square") {
+    maker any(3);
+    using enum corner_shape;
+    const corner_shape shapes[] = {mitred, squared_to_edge_before, squared_to_edge_after, reflected_in_edge_before,
+                                   reflected_in_edge_after};
+    int carried = 0, refused = 0, drafted = 0;
+    for (int round = 0; round < 3000; ++round) {
+        const std::size_t n = any.count(3, 12);
+        const pieces corners = any.piece(n, 15, 30);
+        const auto takes = any.takes(n, 0, 2.5);
+        std::vector<corner_shape> chosen;
+        for (std::size_t i = 0; i < n; ++i)
+            chosen.push_back(shapes[any.count(0, 4)]);
+        std::optional<outline<centimetre>> made;
+        try {
+            made.emplace(corners, takes, chosen);
+        } catch (const outline_error&) { // a corner too sharp or too straight
+            continue;
+        }
+        ++drafted;
+        for (std::size_t i = 0; i < n; ++i) {
+            const auto [begin, end] = made->cut_edge(i);
+            REQUIRE(outside(corners, i, begin) == doctest::Approx(takes[i].take.value()).epsilon(1e-9));
+            REQUIRE(outside(corners, i, end) == doctest::Approx(takes[i].take.value()).epsilon(1e-9));
+            const auto a = detail::bare(corners[i]), b = detail::bare(corners[(i + 1) % n]);
+            const double along = any.between(0, 1);
+            const notch<centimetre> mark{i, drafted_length_of<centimetre>(along * detail::length_of_arrow(b - a))};
+            try {
+                const auto both = made->carried(mark);
+                const auto on_seam = detail::bare(both.on_seam), on_cut = detail::bare(both.on_cut);
+                REQUIRE(detail::length_of_arrow(on_seam - (a + (b - a) * along)) < 1e-9);
+                REQUIRE(detail::length_of_arrow(on_cut - on_seam) ==
+                        doctest::Approx(takes[i].take.value()).epsilon(1e-9));
+                REQUIRE(std::abs(detail::dot(on_cut - on_seam, b - a)) < 1e-9);
+                REQUIRE(detail::dot(on_cut - detail::bare(begin), b - a) >= -1e-6);
+                REQUIRE(detail::dot(on_cut - detail::bare(end), b - a) <= 1e-6);
+                ++carried;
+            } catch (const outline_error&) {
+                ++refused;
+            }
+        }
+    }
+    CHECK(drafted > 500);
+    CHECK(carried > 3000);
+    CHECK(refused > 10);
+}
+
+TEST_CASE("a reflected hem, folded in, ends on the cut lines beside it") {
+    maker any(4);
+    int folded = 0;
+    for (int round = 0; round < 3000; ++round) {
+        const std::size_t n = any.count(3, 9);
+        const pieces corners = any.piece(n, 20, 30);
+        const std::size_t hem = any.count(0, n - 1), before = (hem + n - 1) % n, after = (hem + 1) % n;
+        auto takes = any.takes(n, 0.2, 1.5);
+        const double depth = any.between(1, 4), under = any.between(0, 1);
+        takes[hem] = cm(depth + under, under);
+        std::vector<corner_shape> shapes(n, corner_shape::mitred);
+        shapes[hem] = corner_shape::reflected_in_edge_after;
+        shapes[after] = corner_shape::reflected_in_edge_before;
+        std::optional<outline<centimetre>> made;
+        try {
+            made.emplace(corners, takes, shapes);
+        } catch (const outline_error&) {
+            continue;
+        }
+        const auto a = detail::bare(corners[hem]), b = detail::bare(corners[after]);
+        const auto out = detail::arrow<double>{b.y - a.y, a.x - b.x} * (1 / detail::length_of_arrow(b - a));
+        const line<centimetre, double> edge{corners[hem], corners[after]};
+        const line<centimetre, double> first_crease{detail::in_unit<centimetre>(a + out * depth),
+                                                    detail::in_unit<centimetre>(b + out * depth)};
+        const auto fold_in = [&](point<centimetre, double> p) {
+            if (outside(corners, hem, p) > depth + 1e-9)
+                p = reflected(p, first_crease);
+            return outside(corners, hem, p) > 1e-9 ? reflected(p, edge) : p;
+        };
+        // All corners of the cut line outside the hem's edge belong to the hem, or to an inward corner of it.
+        const auto turn_at = [&](std::size_t i) {
+            const auto p = detail::bare(corners[(i + n - 1) % n]), q = detail::bare(corners[i]),
+                       r = detail::bare(corners[(i + 1) % n]);
+            return detail::cross(q - p, r - q);
+        };
+        if (turn_at(hem) <= 0 || turn_at(after) <= 0)
+            continue;
+        const auto [begin, end] = made->cut_edge(hem);
+        const auto on_before = fold_in(begin), on_after = fold_in(end);
+        REQUIRE(outside(corners, before, on_before) == doctest::Approx(takes[before].take.value()).epsilon(1e-7));
+        REQUIRE(outside(corners, after, on_after) == doctest::Approx(takes[after].take.value()).epsilon(1e-7));
+        // The corner at the first crease, and the one on the edge itself.
+        const auto& cut = made->cut_line();
+        const auto index = static_cast<std::size_t>(std::find(cut.begin(), cut.end(), begin) - cut.begin());
+        for (std::size_t back = 1; back <= (under > 1e-6 ? 2U : 1U); ++back)
+            REQUIRE(outside(corners, before, fold_in(cut[(index + cut.size() - back) % cut.size()])) ==
+                    doctest::Approx(takes[before].take.value()).epsilon(1e-7));
+        ++folded;
+    }
+    CHECK(folded > 300);
+}
+
+TEST_CASE("a mitre is cut off at its limit, square to the way from the corner") {
+    maker any(5);
+    int cut_off = 0;
+    for (int round = 0; round < 2000; ++round) {
+        // A pennant with a sharp tip at the origin.
+        const double half = any.between(2, 14) * std::numbers::pi / 180, a = any.between(0.5, 2),
+                     b = a * any.between(0.8, 1.2);
+        const pieces pennant = {at_cm(0, 0), at_cm(40 * std::cos(half), -40 * std::sin(half)),
+                                at_cm(40 * std::cos(half), 40 * std::sin(half))};
+        const std::vector<cm_take> takes = {cm(a), cm(1), cm(b)};
+        const double limit = any.between(1, 4);
+        const outline<centimetre> whole(pennant, takes, {}, 1e6), made(pennant, takes, {}, limit);
+        const auto tip = detail::bare(whole.cut_line()[0]);
+        const double reach = detail::length_of_arrow(tip), furthest = limit * std::max(a, b);
+        if (reach <= furthest)
+            continue;
+        const auto one = detail::bare(made.cut_line()[0]), other = detail::bare(made.cut_line()[1]);
+        REQUIRE(detail::dot(one, tip) / reach == doctest::Approx(furthest));
+        REQUIRE(detail::dot(other, tip) / reach == doctest::Approx(furthest));
+        REQUIRE(outside(pennant, 2, at_cm(one.x, one.y)) == doctest::Approx(b));
+        REQUIRE(outside(pennant, 0, at_cm(other.x, other.y)) == doctest::Approx(a));
+        REQUIRE(made.crossings().empty());
+        ++cut_off;
+    }
+    CHECK(cut_off > 1000);
+}
+
+TEST_CASE("an edge that runs straight on with another take makes a step square to it") {
+    const pieces strip = {at_cm(0, 0), at_cm(10, 0), at_cm(20, 0), at_cm(20, 5), at_cm(0, 5)};
+    const outline<centimetre> stepped(strip, {cm(1), cm(2), cm(1), cm(1), cm(1)});
+    CHECK(has_corners(stepped.cut_line(), {{-1, -1}, {10, -1}, {10, -2}, {21, -2}, {21, 6}, {-1, 6}}));
+    const outline<centimetre> level(strip, {cm(1)});
+    CHECK(has_corners(level.cut_line(), {{-1, -1}, {10, -1}, {21, -1}, {21, 6}, {-1, 6}}));
+    // Bent by any angle near straight, either way, the step stays where it is and no take is cut into.
+    for (const double bend : {-2.0, -0.5, -1e-3, -1e-8, 1e-12, 1e-9, 1e-6, 1e-3, 0.5, 2.0}) {
+        const pieces bent = {at_cm(0, 0), at_cm(10, 0), at_cm(20, bend), at_cm(20, 8), at_cm(0, 8)};
+        const outline<centimetre> piece(bent, {cm(1), cm(2), cm(1), cm(1), cm(1)}, {}, 1.5);
+        const auto mark = piece.carried({1, drafted_length_of<centimetre>(0)});
+        REQUIRE(outside(bent, 1, mark.on_cut) == doctest::Approx(2));
+        REQUIRE(piece.crossings().empty());
+        const outline<centimetre> even(bent, {cm(1)});
+        REQUIRE(even.crossings().empty());
+        REQUIRE(outside(bent, 0, even.cut_edge(0).second) == doctest::Approx(1));
+        REQUIRE(outside(bent, 1, even.cut_edge(0).second) == doctest::Approx(1));
+    }
+}
+
+TEST_CASE("worked: a cut line that crosses itself is found, and where") {
+    // A notch 2 cm wide and 6 deep in the upper side: takes of 1.5 close it. By symmetry the lines cross on x = 10; its
+    // sides' cut lines lie at x = 9 + 1.5 and x = 11 - 1.5, so they change places.
+    const pieces yoke = {at_cm(0, 0),  at_cm(20, 0), at_cm(20, 10), at_cm(11, 10),
+                         at_cm(11, 4), at_cm(9, 4),  at_cm(9, 10),  at_cm(0, 10)};
+    const outline<centimetre> piece(yoke, {cm(1.5)});
+    const auto crossings = piece.crossings();
+    REQUIRE_FALSE(crossings.empty());
+    for (const auto& c : crossings) {
+        CHECK(c.where.x.value() >= 9.5 - 1e-9);
+        CHECK(c.where.x.value() <= 10.5 + 1e-9);
+        CHECK(c.where.y.value() >= 5.5 - 1e-9);
+    }
+    CHECK(outline<centimetre>(yoke, {cm(0.9)}).crossings().empty());
+    CHECK_FALSE(outline<centimetre>(yoke, {cm(1.0)}).crossings().empty()); // it just touches itself
+}
+
+TEST_CASE("crossings are those of Boost.Geometry, pair by pair") {
+    maker any(6);
+    std::size_t pairs = 0;
+    int without = 0;
+    for (int round = 0; round < 400; ++round) {
+        const std::size_t n = any.count(5, 60);
+        // A tangle: any corners in any order. Every third is drawn flat, so that its edges are long and level.
+        std::vector<detail::arrow<double>> corners;
+        if (round % 2 == 0)
+            for (std::size_t i = 0; i < n; ++i)
+                corners.push_back({any.between(0, 50), any.between(0, round % 3 == 0 ? 0.5 : 50)});
+        else
+            for (const auto& p : any.piece(n, 20, 30))
+                corners.push_back(detail::bare(p));
+        std::vector<std::pair<std::size_t, std::size_t>> expected;
+        const auto edge = [&](std::size_t i) {
+            const auto& a = corners[i];
+            const auto& b = corners[(i + 1) % n];
+            return bg_segment({a.x, a.y}, {b.x, b.y});
+        };
+        for (std::size_t i = 0; i < n; ++i)
+            for (std::size_t j = i + 2; j < n; ++j)
+                if (!(i == 0 && j == n - 1) && bg::intersects(edge(i), edge(j)))
+                    expected.emplace_back(i, j);
+        std::vector<std::pair<std::size_t, std::size_t>> found;
+        for (const auto& m : detail::meetings_of(corners)) {
+            found.emplace_back(m.first, m.second);
+            REQUIRE(bg::distance(bg_point(m.where.x, m.where.y), edge(m.first)) < 1e-9);
+            REQUIRE(bg::distance(bg_point(m.where.x, m.where.y), edge(m.second)) < 1e-9);
+        }
+        REQUIRE(found == expected);
+        pairs += found.size();
+        without += found.empty() ? 1 : 0;
+    }
+    CHECK(pairs > 1000);
+    CHECK(without > 100);
+}
+
+TEST_CASE("angles to the grain: along, across and on the bias") {
+    const outline<centimetre> gusset({at_cm(0, 0), at_cm(30, 0), at_cm(0, 30)}, {cm(1)});
+    const line<centimetre, double> warp{at_cm(5, 2), at_cm(5, 9)};
+    CHECK(gusset.angle_to_grain(0, warp) == doctest::Approx(90));
+    CHECK(gusset.angle_to_grain(1, warp) == doctest::Approx(45));
+    CHECK(gusset.angle_to_grain(2, warp) == doctest::Approx(0));
+    CHECK(gusset.angle_to_grain(2, {warp.to, warp.from}) == doctest::Approx(0));
+    CHECK_THROWS_WITH_AS(static_cast<void>(gusset.angle_to_grain(0, {warp.to, warp.to})),
+                         "a grain line needs two different points", outline_error);
+}
+
+TEST_CASE("outlines that cannot be drafted are refused with their numbers") {
+    const pieces square = {at_cm(0, 0), at_cm(10, 0), at_cm(10, 10), at_cm(0, 10)};
+    using piece = outline<centimetre>;
+    CHECK_THROWS_WITH_AS(piece({at_cm(0, 0), at_cm(1, 0)}, {cm(1)}), "an outline needs at least 3 corners: it had 2",
+                         outline_error);
+    CHECK_THROWS_WITH_AS(piece(square, {cm(1), cm(2)}), "an outline of 4 edges needs 1 take or 4: it had 2",
+                         outline_error);
+    CHECK_THROWS_AS(piece(square, {}), outline_error);
+    CHECK_THROWS_WITH_AS(piece(square, {cm(1)}, {corner_shape::mitred, corner_shape::mitred}),
+                         "an outline of 4 corners needs 1 shape or 4: it had 2", outline_error);
+    CHECK_THROWS_WITH_AS(piece(square, {cm(1)}, {}, 0.5), "the limit of a mitre must be at least 1: it was 0.500000",
+                         outline_error);
+    CHECK_THROWS_WITH_AS(piece({at_cm(0, 0), at_cm(0, 0), at_cm(1, 1)}, {cm(1)}),
+                         "edge 0 of an outline must have a length: its corners were one point, or not finite",
+                         outline_error);
+    CHECK_THROWS_AS(piece({at_cm(0, 0), at_cm(NAN, 0), at_cm(1, 1)}, {cm(1)}), outline_error);
+    CHECK_THROWS_WITH_AS(piece(square, {cm(-1)}),
+                         "a take must be zero or more, and at least what is turned under first: it was -1.000000 with "
+                         "0.000000 turned under",
+                         outline_error);
+    CHECK_THROWS_AS(piece(square, {cm(1, 2)}), outline_error);
+    CHECK_THROWS_AS(piece(square, {cm(INFINITY)}), outline_error);
+    CHECK_THROWS_WITH_AS(piece({at_cm(0, 0), at_cm(4, 4), at_cm(4, 0), at_cm(0, 4)}, {cm(1)}),
+                         "a seam line must not cross itself: edges 0 and 2 meet at (2.000000, 2.000000)",
+                         outline_error);
+    // Out and straight back again.
+    CHECK_THROWS_AS(piece({at_cm(0, 0), at_cm(4, 0), at_cm(2, 0), at_cm(2, 3)}, {cm(1)}), outline_error);
+    CHECK_THROWS_WITH_AS(
+        piece(
+            {at_cm(0, 0), at_cm(10, -0.1), at_cm(20, 0), at_cm(10, 10)}, {cm(1)},
+            {corner_shape::mitred, corner_shape::reflected_in_edge_after, corner_shape::mitred, corner_shape::mitred}),
+        "corner 1 is too straight or too sharp to be squared or reflected: its cut lines would run on for more "
+        "than 4.000000 takes; mitre it",
+        outline_error);
+    const piece good(square, {cm(1)});
+    CHECK_THROWS_WITH_AS(static_cast<void>(good.cut_edge(4)), "there is no edge 4: an outline of 4 counts them from 0",
+                         outline_error);
+    CHECK_THROWS_WITH_AS(static_cast<void>(good.carried({0, drafted_length_of<centimetre>(10.5)})),
+                         "a notch on edge 0 must lie from 0 to 10.000000 from its start: it was at 10.500000",
+                         outline_error);
+    const piece inward({at_cm(0, 0), at_cm(10, 0), at_cm(10, 10), at_cm(5, 3), at_cm(0, 10)}, {cm(1)});
+    CHECK_THROWS_WITH_AS(
+        static_cast<void>(inward.carried({3, drafted_length_of<centimetre>(0.1)})),
+        "the notch 0.100000 along edge 3 has no cut edge opposite: the corner beside it takes that away",
+        outline_error);
+}
