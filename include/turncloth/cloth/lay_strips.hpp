@@ -1,0 +1,96 @@
+// One pass of laying pieces in strips: cloth is cut right across into strips, a strip crosscut into pieces, each
+// trimmed.
+//
+//   class detail::strips : lay_order             run(length, allowed) -> area left over
+//   std::int64_t detail::strips_bound(problem)   a length no lay in strips can be shorter than
+//
+//   detail::strips pass{entries};
+//   bool all_laid = pass.run(length, 0) == 0;
+//
+// The first piece not laid yet opens a strip of its own length; the strip is filled with the first that just fills it,
+// else the first that fits, of those no longer than the strip.
+#ifndef TURNCLOTH_CLOTH_LAY_STRIPS_HPP
+#define TURNCLOTH_CLOTH_LAY_STRIPS_HPP
+
+#include <turncloth/cloth/lay_order.hpp>
+
+#include <algorithm>
+#include <cstddef>
+#include <cstdint>
+#include <utility>
+#include <vector>
+
+namespace turncloth::detail {
+
+class strips : public lay_order {
+public:
+    static constexpr bool twisting = false;
+
+    explicit strips(const lay_entries& entries) : lay_order(entries) {}
+
+    /// Lays the pieces within `length`. Returns the area of the pieces left over: 0 when all are laid; more than
+    /// `allowed`, and no further laid than it took to see it, when that is certain to be exceeded.
+    std::int64_t run(std::int64_t length, std::int64_t allowed) {
+        const lay_problem& problem = entries_->problem();
+        const std::int64_t spare = problem.width * length - problem.area;
+        if (spare < 0 && -spare > allowed)
+            return -spare;
+        begin_run();
+        reached_ = 0;
+        std::int64_t lost = 0;
+        while (std::cmp_less(placed_.size(), problem.pieces)) {
+            const std::uint32_t opener = matching() ? first_matched(0, reached_, problem.width, length - reached_)
+                                                    : first(problem.width, length - reached_);
+            ++steps_;
+            if (opener == none) {
+                lost += problem.width * (length - reached_);
+                return std::max<std::int64_t>(lost - spare, 1);
+            }
+            lost += fill_strip(opener);
+            if (lost > spare + allowed)
+                return lost - spare;
+        }
+        return 0;
+    }
+
+private:
+    /// Lays one strip and returns the area lost in it.
+    std::int64_t fill_strip(std::uint32_t opener) {
+        const std::int64_t length = along(opener, reached_);
+        std::int64_t used = 0;
+        std::int64_t x = 0;
+        for (std::uint32_t place = opener; place != none; place = choose(x, length)) {
+            take(place, x, reached_);
+            x += across(place, x);
+            used += across_[place] * along_[place];
+            steps_ += 1 + words_ / 4;
+        }
+        reached_ += length;
+        return entries_->problem().width * length - used;
+    }
+
+    std::uint32_t choose(std::int64_t x, std::int64_t length) noexcept {
+        const std::int64_t width = entries_->problem().width - x;
+        if (matching())
+            return first_matched(x, reached_, width, length);
+        const std::uint32_t wide = widths_.rank(width);
+        if (wide == 0)
+            return none;
+        const bool width_met = widths_.is_size(wide, width);
+        const std::uint64_t* const fits_width = widths_.at_most(wide);
+        const std::uint64_t* const narrower = widths_.at_most(wide - width_met);
+        const std::uint64_t* const fits_length = lengths_.at_most(lengths_.rank(length));
+        std::uint32_t filling = none, any = none;
+        skip_laid();
+        for (std::size_t w = first_word_; w < words_ && filling == none; ++w) {
+            const std::uint64_t fit = open_[w] & fits_width[w] & fits_length[w];
+            note(any, w, fit);
+            note(filling, w, fit & ~narrower[w]);
+        }
+        return filling != none ? filling : any;
+    }
+};
+
+} // namespace turncloth::detail
+
+#endif
