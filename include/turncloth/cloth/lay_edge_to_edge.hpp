@@ -25,7 +25,8 @@ namespace turncloth::detail {
 
 class edge_to_edge : public lay_order {
 public:
-    static constexpr bool twisting = true;
+    /// How often in a hundred a search should twist instead of exchange; bit 1 cuts along the cloth first.
+    static constexpr std::uint32_t twists_in_100 = 30;
 
     explicit edge_to_edge(const lay_entries& entries) : lay_order(entries) {}
 

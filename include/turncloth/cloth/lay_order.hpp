@@ -99,6 +99,7 @@ public:
         return static_cast<std::uint32_t>(std::upper_bound(sizes_.begin(), sizes_.end(), s) - sizes_.begin());
     }
 
+    std::uint32_t count() const noexcept { return static_cast<std::uint32_t>(sizes_.size()); }
     bool is_size(std::uint32_t rank, std::int64_t s) const noexcept { return rank > 0 && sizes_[rank - 1] == s; }
     const std::uint64_t* at_most(std::uint32_t rank) const noexcept { return bits_.data() + rank * words_; }
 
@@ -145,6 +146,7 @@ public:
     std::int64_t reached() const noexcept { return reached_; }
     /// Work done so far, in steps.
     std::uint64_t steps() const noexcept { return steps_; }
+    const std::vector<unsigned char>& twists() const noexcept { return twists_; }
     bool turning() const noexcept { return stride_ == 2; }
 
 protected:

@@ -102,32 +102,36 @@ private:
 
     void keep() { offer(pass_.placed(), pass_.reached()); }
 
-    /// Bisects the length between the bound and the best, with the same effort at each target.
+    /// Bisects the length between the bound and the best, with the same effort at each target: from the order that gave
+    /// the best, then from the first orders anew.
     void fall(std::uint64_t effort) {
         std::int64_t low = bound_;
         while (!done() && low < length_) {
             const std::int64_t target = low + (length_ - 1 - low) / 2;
-            bool found = false;
-            for (const auto& order : orders_) {
-                pass_.order(order);
-                found = improve(target, effort);
-                if (found || done())
-                    break;
-            }
-            if (!found)
+            bool found = !best_order_.empty() && improve(best_order_, best_twists_, target, effort);
+            for (std::size_t i = 0; i < orders_.size() && !found && !done(); ++i)
+                found = improve(orders_[i], {}, target, effort);
+            if (found) {
+                best_order_ = pass_.order();
+                best_twists_ = pass_.twists();
+            } else {
                 low = target + 1;
+            }
         }
     }
 
-    bool improve(std::int64_t target, std::uint64_t effort) {
-        std::int64_t now = pass_.run(target, entries_->problem().area);
+    /// Exchanges pieces in the order, and twists some, as long as no more area is left over than before; so that it
+    /// also wanders among orders that are equally good. Whether all pieces were laid within the target.
+    bool improve(const std::vector<std::uint32_t>& order, const std::vector<unsigned char>& twists, std::int64_t target,
+                 std::uint64_t effort) {
         const std::uint32_t size = entries_->size();
-        for (std::uint64_t i = 0; i < effort * size && now > 0 && !done(); ++i) {
-            const bool twist = (Pass::twisting || pass_.turning()) && chance_.below(4) == 0;
-            if (!twist && size < 2)
-                break;
-            now = twist ? try_twist(target, now) : try_exchange(target, now);
-        }
+        pass_.order(order);
+        for (std::uint32_t p = 0; p < size; ++p)
+            pass_.twist(p, twists.empty() ? 0U : twists[order[p]]);
+        std::int64_t now = pass_.run(target, entries_->problem().area);
+        for (std::uint64_t i = 0; i < effort * size && now > 0 && !done(); ++i)
+            now = chance_.below(100) < Pass::twists_in_100 || size < 2 ? try_twist(target, now)
+                                                                       : try_exchange(target, now);
         if (now > 0)
             return false;
         keep();
@@ -142,18 +146,20 @@ private:
             ++q;
         pass_.exchange(p, q);
         const std::int64_t next = pass_.run(target, now);
-        if (next > now)
-            pass_.exchange(p, q);
-        return std::min(next, now);
+        if (next <= now)
+            return next;
+        pass_.exchange(p, q);
+        return now;
     }
 
     std::int64_t try_twist(std::int64_t target, std::int64_t now) {
         const std::uint32_t p = chance_.below(entries_->size());
         const unsigned before = pass_.twist(p, chance_.below(4));
         const std::int64_t next = pass_.run(target, now);
-        if (next > now)
-            pass_.twist(p, before);
-        return std::min(next, now);
+        if (next <= now)
+            return next;
+        pass_.twist(p, before);
+        return now;
     }
 
     const lay_entries* entries_;
@@ -165,6 +171,8 @@ private:
     report show_;
     std::vector<std::vector<std::uint32_t>> orders_;
     std::vector<laid> best_;
+    std::vector<std::uint32_t> best_order_;
+    std::vector<unsigned char> best_twists_;
     std::int64_t length_ = 0;
     bool stopped_ = false;
 };

@@ -7,8 +7,8 @@
 //   detail::strips pass{entries};
 //   bool all_laid = pass.run(length, 0) == 0;
 //
-// The first piece not laid yet opens a strip of its own length; the strip is filled with the first that just fills it,
-// else the first that fits, of those no longer than the strip.
+// The longest piece not laid yet opens a strip of its own length; the strip is filled with the first in order that just
+// fills it, else the first that fits, of those no longer than the strip.
 #ifndef TURNCLOTH_CLOTH_LAY_STRIPS_HPP
 #define TURNCLOTH_CLOTH_LAY_STRIPS_HPP
 
@@ -24,7 +24,8 @@ namespace turncloth::detail {
 
 class strips : public lay_order {
 public:
-    static constexpr bool twisting = false;
+    /// How often in a hundred a search should twist instead of exchange.
+    static constexpr std::uint32_t twists_in_100 = 10;
 
     explicit strips(const lay_entries& entries) : lay_order(entries) {}
 
@@ -37,10 +38,10 @@ public:
             return -spare;
         begin_run();
         reached_ = 0;
+        longest_ = lengths_.count();
         std::int64_t lost = 0;
         while (std::cmp_less(placed_.size(), problem.pieces)) {
-            const std::uint32_t opener = matching() ? first_matched(0, reached_, problem.width, length - reached_)
-                                                    : first(problem.width, length - reached_);
+            const std::uint32_t opener = open_strip(length - reached_);
             ++steps_;
             if (opener == none) {
                 lost += problem.width * (length - reached_);
@@ -54,6 +55,25 @@ public:
     }
 
 private:
+    /// The longest piece not laid yet opens the next strip: whichever strip it lies in, it is as long as any there, and
+    /// the order of strips is of no account.
+    std::uint32_t open_strip(std::int64_t room) noexcept {
+        if (matching())
+            return first_matched(0, reached_, entries_->problem().width, room);
+        skip_laid();
+        const std::uint64_t preferred = turning() ? 0x5555555555555555U : ~std::uint64_t{0};
+        for (; longest_ > 0; --longest_) {
+            const std::uint64_t* const so_long = lengths_.at_most(longest_);
+            const std::uint64_t* const shorter = lengths_.at_most(longest_ - 1);
+            std::uint32_t best = none;
+            for (std::size_t w = first_word_; w < words_ && best == none; ++w)
+                note(best, w, open_[w] & so_long[w] & ~shorter[w] & preferred);
+            if (best != none)
+                return along_[best] <= room ? best : none;
+        }
+        return first(entries_->problem().width, room);
+    }
+
     /// Lays one strip and returns the area lost in it.
     std::int64_t fill_strip(std::uint32_t opener) {
         const std::int64_t length = along(opener, reached_);
@@ -89,6 +109,8 @@ private:
         }
         return filling != none ? filling : any;
     }
+
+    std::uint32_t longest_ = 0; // no piece still to lay is of a length beyond this, in its preferred way
 };
 
 } // namespace turncloth::detail

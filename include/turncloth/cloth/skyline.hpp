@@ -25,7 +25,9 @@ namespace turncloth::detail {
 
 class skyline : public lay_order {
 public:
-    static constexpr bool twisting = false;
+    /// How often in a hundred a search should twist instead of exchange; bit 1 takes the piece, when it is the first
+    /// that fits, whatever would fit better.
+    static constexpr std::uint32_t twists_in_100 = 10;
 
     explicit skyline(const lay_entries& entries) : lay_order(entries) {}
 
@@ -133,7 +135,11 @@ inline skyline::choice skyline::choose(const niche& at) noexcept {
         const std::uint64_t filling = exact ? fit & ~narrower[w] : 0;
         const std::uint64_t high = to_higher[w] & ~below_higher[w];
         const std::uint64_t low = to_lower[w] & ~below_lower[w];
-        note(best[5], w, fit);
+        if (best[5] == none) {
+            note(best[5], w, fit);
+            if ((twists_[entry_at(best[5])] & 2U) != 0)
+                return {best[5], at.left < at.right};
+        }
         note(best[4], w, fit & low);
         note(best[3], w, fit & high);
         if (filling != 0) {
