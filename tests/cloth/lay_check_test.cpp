@@ -155,6 +155,14 @@ TEST_CASE("a piece off the repeat is found") {
     CHECK(t.sound());
 }
 
+TEST_CASE("a piece away from the edge it must lie against is found") {
+    trial t = good();
+    t.pieces[1].at_edge = true;
+    CHECK(t.sound());
+    t.pieces[0].at_edge = true;
+    CHECK(t.has(lay_fault_kind::off_the_edge));
+}
+
 TEST_CASE("a length that is not where the last piece ends is found, and a bound above it") {
     trial t = good();
     t.found.length = 6;

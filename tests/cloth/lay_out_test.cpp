@@ -123,9 +123,11 @@ TEST_CASE("every mixture of grain, gap, repeat and way of cutting gives a lay th
                                    between(chance, 1, chance.below(10) == 0 ? 60 : 5));
             if (!matching && chance.below(2) == 0)
                 next.grain = grain::may_turn;
+            if (next.grain == grain::fixed && chance.below(6) == 0)
+                next.at_edge = true;
             if (matching && chance.below(2) == 0)
                 next.match_along = between(chance, -5, 20);
-            if (matching && chance.below(2) == 0)
+            if (matching && !next.at_edge && chance.below(2) == 0)
                 next.match_across = between(chance, 0, 3);
             const bool starts_in_time =
                 cloth.repeat_across == 0 || next.match_across % cloth.repeat_across + next.width <= cloth.width;
@@ -168,6 +170,14 @@ TEST_CASE("every piece starts on the repeat, at its own offset") {
     CHECK(sound_lay({panel}, cloth).proved_best());
     cloth.repeat_across = 15;
     CHECK(sound_lay({panel}, cloth).length == 75);
+}
+
+TEST_CASE("pieces on the fold lie against the edge, and the bound knows that they cannot lie side by side") {
+    lay_piece half = piece(10, 15, 2);
+    half.at_edge = true;
+    const lay found = sound_lay({half, piece(12, 15, 2)}, cloth_of(22));
+    CHECK(found.length == 30);
+    CHECK(found.proved_best());
 }
 
 TEST_CASE("strips are cut across the whole width, crosscut and trimmed, in that order") {

@@ -84,9 +84,13 @@ inline std::int64_t area_bound(const lay_problem& problem) {
 
 inline std::int64_t longest_piece_bound(const lay_problem& problem) {
     std::int64_t longest = 0;
-    for (const lay_kind& kind : problem.kinds)
+    std::int64_t at_edge = 0; // pieces that must lie against the edge lie one after another
+    for (const lay_kind& kind : problem.kinds) {
         longest = std::max(longest, kind.least_length());
-    return longest;
+        if (kind.at_edge)
+            at_edge += kind.length * kind.count;
+    }
+    return std::max(longest, at_edge);
 }
 
 /// The best of the bounds that take no account of a repeat.

@@ -36,6 +36,7 @@ enum class lay_fault_kind : unsigned char {
     overlap,
     too_close,
     off_the_repeat,
+    off_the_edge,
     wrong_length,
     bound_above_length,
     not_edge_to_edge,
@@ -57,6 +58,7 @@ struct lay_fault {
                                                "overlaps another",
                                                "is nearer to another than the gap",
                                                "does not start on the repeat",
+                                               "does not lie against the edge",
                                                "the length is not where the last piece ends",
                                                "the bound is above the length",
                                                "cannot be parted from edge to edge",
@@ -115,6 +117,8 @@ private:
                             place.length <= found_.length - place.y;
         if (!inside)
             fault(lay_fault_kind::off_the_cloth, place.piece);
+        if (piece.at_edge && place.x != 0)
+            fault(lay_fault_kind::off_the_edge, place.piece);
         const bool across = cloth_.repeat_across == 0 || (place.x - piece.match_across) % cloth_.repeat_across == 0;
         const bool along = cloth_.repeat_along == 0 || (place.y - piece.match_along) % cloth_.repeat_along == 0;
         if (!across || !along)

@@ -96,7 +96,7 @@ inline std::uint32_t edge_to_edge::choose(const rectangle& free) noexcept {
     std::uint32_t both = none, one = none, any = none;
     skip_laid();
     for (std::size_t w = first_word_; w < words_; ++w) {
-        const std::uint64_t fit = open_[w] & fits_width[w] & fits_length[w];
+        const std::uint64_t fit = open(w, free.x) & fits_width[w] & fits_length[w];
         if (fit == 0)
             continue;
         const std::uint64_t fills_width = fit & ~narrower[w];

@@ -91,6 +91,8 @@ private:
                     const laid piece = pushed(stairs, corner, k, turned);
                     const std::int64_t width = turned ? kind.length : kind.width;
                     const std::int64_t length = turned ? kind.width : kind.length;
+                    if (kind.at_edge && piece.x != 0)
+                        continue;
                     if (piece.x + width > problem_->width || piece.y + length > length_)
                         continue;
                     fits = true;

@@ -153,6 +153,13 @@ protected:
     void begin_run();
     /// The first open place whose piece fits, or `none`.
     std::uint32_t first(std::int64_t width, std::int64_t length) noexcept;
+    /// The open places of a word, without those that must lie against the edge if `x` is not there.
+    std::uint64_t open(std::size_t word, std::int64_t x) const noexcept {
+        return x == 0 || edged_.empty() ? open_[word] : open_[word] & ~edged_[word];
+    }
+    bool must_be_at_edge(std::uint32_t place) const noexcept {
+        return !edged_.empty() && (edged_[place / 64] >> (place % 64) & 1U) != 0;
+    }
     void take(std::uint32_t place, std::int64_t x, std::int64_t y);
     /// The first open place, of those that waste least before they start on the repeat, whose piece fits from (x, y)
     /// on.
@@ -185,6 +192,7 @@ protected:
         along_; ///< by place: the size as laid there, `absent` where there is no such way
     size_sets widths_, lengths_;
     std::vector<std::uint64_t> all_, open_;
+    std::vector<std::uint64_t> edged_; ///< places that must lie against the edge; empty where none must
     std::size_t first_word_ = 0;
     std::vector<unsigned char> twists_; ///< by entry
     std::vector<laid> placed_;
@@ -219,6 +227,8 @@ inline lay_order::lay_order(const lay_entries& entries) : entries_(&entries), ma
     words_ = (std::size_t{size} * stride_ + 63) / 64;
     std::vector<std::int64_t> widths, lengths;
     for (const lay_kind& kind : entries.problem().kinds) {
+        if (kind.at_edge)
+            edged_.assign(words_, 0);
         if (kind.upright)
             widths.push_back(kind.width), lengths.push_back(kind.length);
         if (kind.sideways)
@@ -243,6 +253,11 @@ inline lay_order::lay_order(const lay_entries& entries) : entries_(&entries), ma
 inline void lay_order::put(std::uint32_t position, std::uint32_t entry) noexcept {
     order_[position] = entry;
     const lay_kind& kind = entries_->kind(entry);
+    if (!edged_.empty()) {
+        const std::size_t bit = std::size_t{position} * stride_;
+        const std::uint64_t mask = (stride_ == 2 ? std::uint64_t{3} : std::uint64_t{1}) << (bit % 64);
+        edged_[bit / 64] = kind.at_edge ? edged_[bit / 64] | mask : edged_[bit / 64] & ~mask;
+    }
     const std::size_t place = std::size_t{position} * stride_;
     const std::size_t turned = twists_[entry] % 2 == 1 ? place : place + 1;
     constexpr std::int64_t absent = size_sets::absent;
@@ -305,6 +320,8 @@ inline std::uint32_t lay_order::first_matched(std::int64_t x, std::int64_t y, st
     lay_wide of_area = 1;
     for (std::uint32_t place = 0; place < across_.size(); ++place) {
         if ((open_[place / 64] >> (place % 64) & 1U) == 0 || across_[place] > width || along_[place] > length)
+            continue;
+        if (x != 0 && must_be_at_edge(place))
             continue;
         const std::int64_t wide = across(place, x);
         const std::int64_t high = along(place, y);

@@ -63,6 +63,7 @@ struct lay_kind {
     bool sideways = false;
     std::int64_t match_across = 0;
     std::int64_t match_along = 0;
+    bool at_edge = false;
     std::vector<std::pair<std::size_t, std::int64_t>> sources{}; ///< index in the caller's list, and how many of it
 
     std::int64_t area() const noexcept { return width * length; }
@@ -128,6 +129,10 @@ inline void check_piece(const lay_piece& piece, std::size_t index, const lay_clo
                                 " times: the quantity must be 1 or more");
     if ((cloth.repeat_across > 0 || cloth.repeat_along > 0) && piece.grain == grain::may_turn)
         refuse<unlayable_error>(which + " may turn, but the cloth's repeat is to be matched: its grain must be fixed");
+    if (piece.at_edge && piece.grain == grain::may_turn)
+        refuse<unlayable_error>(which + " may turn, but must lie against the edge: its grain must be fixed");
+    if (piece.at_edge && into_repeat(piece.match_across, cloth.repeat_across) != 0)
+        refuse<unlayable_error>(which + " must lie against the edge, where the repeat does not match it");
     const bool fits = piece.width <= cloth.width || (piece.grain == grain::may_turn && piece.length <= cloth.width);
     if (fits) {
         if (cloth.repeat_across > 0)
@@ -168,7 +173,7 @@ inline void add_kind(std::vector<lay_kind>& kinds, lay_kind next) { kinds.push_b
 
 inline void join_kinds(std::vector<lay_kind>& kinds) {
     const auto key = [](const lay_kind& k) {
-        return std::tuple(k.width, k.length, k.upright, k.sideways, k.match_across, k.match_along);
+        return std::tuple(k.width, k.length, k.upright, k.sideways, k.match_across, k.match_along, k.at_edge);
     };
     std::stable_sort(kinds.begin(), kinds.end(), [&](const lay_kind& a, const lay_kind& b) { return key(a) < key(b); });
     std::size_t kept = 0;
@@ -225,7 +230,8 @@ inline lay_problem prepared(const std::vector<lay_piece>& pieces, const lay_clot
                       .length = lay_sum(piece.length, cloth.gap),
                       .count = piece.quantity,
                       .match_across = into_repeat(piece.match_across, cloth.repeat_across),
-                      .match_along = into_repeat(piece.match_along, cloth.repeat_along)};
+                      .match_along = into_repeat(piece.match_along, cloth.repeat_along),
+                      .at_edge = piece.at_edge};
         const bool turns = piece.grain == grain::may_turn && piece.width != piece.length;
         kind.upright = kind.width <= problem.width;
         kind.sideways = turns && kind.length <= problem.width;

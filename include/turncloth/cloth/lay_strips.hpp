@@ -103,7 +103,7 @@ private:
         std::uint32_t filling = none, any = none;
         skip_laid();
         for (std::size_t w = first_word_; w < words_ && filling == none; ++w) {
-            const std::uint64_t fit = open_[w] & fits_width[w] & fits_length[w];
+            const std::uint64_t fit = open(w, x) & fits_width[w] & fits_length[w];
             note(any, w, fit);
             note(filling, w, fit & ~narrower[w]);
         }

@@ -2,7 +2,7 @@
 //
 //   enum class grain   { fixed, may_turn }
 //   enum class cutting { free, edge_to_edge, strips }
-//   struct lay_piece   width, length, quantity, grain, match_across, match_along
+//   struct lay_piece   width, length, quantity, grain, match_across, match_along, at_edge
 //   struct lay_cloth   width, gap, ways, repeat_across, repeat_along
 //   struct lay_effort  steps, seed, improved
 //   struct lay_place   piece, x, y, width, length, turned
@@ -34,7 +34,8 @@ enum class cutting : unsigned char {
     strips        ///< strips right across the width, crosscut, each piece then trimmed to its own length
 };
 
-/// One kind of piece. `match_across` and `match_along` say where in the repeat the piece's corner must fall.
+/// One kind of piece. `match_across` and `match_along` say where in the repeat the piece's corner must fall; `at_edge`
+/// that it must lie against the left edge, as half a piece does on the fold of folded cloth.
 struct lay_piece {
     std::int64_t width = 0;
     std::int64_t length = 0;
@@ -42,6 +43,7 @@ struct lay_piece {
     turncloth::grain grain = turncloth::grain::fixed;
     std::int64_t match_across = 0;
     std::int64_t match_along = 0;
+    bool at_edge = false;
 };
 
 /// The cloth: usable width (inside the selvedges), the least gap between neighbours, the way of cutting,

@@ -129,7 +129,7 @@ inline skyline::choice skyline::choose(const niche& at) noexcept {
     std::uint32_t best[6] = {none, none, none, none, none, none};
     skip_laid();
     for (std::size_t w = first_word_; w < words_; ++w) {
-        const std::uint64_t fit = open_[w] & fits_width[w] & fits_room[w];
+        const std::uint64_t fit = open(w, x_[at.step]) & fits_width[w] & fits_room[w];
         if (fit == 0)
             continue;
         const std::uint64_t filling = exact ? fit & ~narrower[w] : 0;
@@ -138,7 +138,7 @@ inline skyline::choice skyline::choose(const niche& at) noexcept {
         if (best[5] == none) {
             note(best[5], w, fit);
             if ((twists_[entry_at(best[5])] & 2U) != 0)
-                return {best[5], at.left < at.right};
+                return {best[5], at.left < at.right && !must_be_at_edge(best[5])};
         }
         note(best[4], w, fit & low);
         note(best[3], w, fit & high);
@@ -153,7 +153,7 @@ inline skyline::choice skyline::choose(const niche& at) noexcept {
     const bool left_is_higher = at.left >= at.right;
     for (int merit = 0; merit < 6; ++merit)
         if (best[merit] != none)
-            return {best[merit], merit == 4 ? left_is_higher : !left_is_higher};
+            return {best[merit], (merit == 4) == left_is_higher && !must_be_at_edge(best[merit])};
     return {none, false};
 }
 
