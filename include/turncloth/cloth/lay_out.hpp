@@ -6,7 +6,7 @@
 //   const lay found = lay_out({{.width = 12, .length = 18, .quantity = 3}}, {.width = 44});
 //   // found.length == 18, found.proved_best()
 //
-// Sizes are whole numbers of one unit; lay_cloth.hpp takes lengths with their units. The result depends on the
+// Sizes are whole numbers of one unit; cloth_lay.hpp takes lengths with their units. The result depends on the
 // arguments alone: the effort is counted in steps of work, not in time.
 #ifndef TURNCLOTH_CLOTH_LAY_OUT_HPP
 #define TURNCLOTH_CLOTH_LAY_OUT_HPP
