@@ -180,25 +180,39 @@ bool may_turn(const cloth_piece<U>& piece, const bolt<U>& cloth) {
 }
 
 template <length_unit U>
-void check_cloth_piece(const cloth_piece<U>& piece, std::size_t index, const bolt<U>& cloth) {
-    const std::string name = named(piece, index);
+void check_quantity(const cloth_piece<U>& piece, std::size_t index) {
     if (piece.quantity <= 0)
-        refuse<unlayable_error>(name + " is wanted " + std::to_string(piece.quantity) +
+        refuse<unlayable_error>(named(piece, index) + " is wanted " + std::to_string(piece.quantity) +
                                 " times: the quantity must be 1 or more");
-    if (piece.on_fold && !cloth.folded)
-        refuse<unlayable_error>(name + " is to be cut on the fold, but the cloth is not folded");
+}
+
+template <length_unit U>
+bool would_turn(const cloth_piece<U>& piece, const bolt<U>& cloth) {
+    return piece.size.height() <= cloth.usable_width() && !piece.on_fold;
+}
+
+/// Why the piece does not go on the width; empty if it does.
+template <length_unit U>
+std::string why_too_wide(const cloth_piece<U>& piece, std::size_t index, const bolt<U>& cloth) {
     const length<U> across = across_as_laid(piece);
     const length<U> usable = cloth.usable_width();
-    const bool turned_fits = piece.size.height() <= usable && !piece.on_fold;
-    if (across <= usable || (may_turn(piece, cloth) && turned_fits))
-        return;
-    const length<U> over = across - usable;
-    refuse<cloth_piece_too_wide_error<U>>(
-        name +
-            (piece.on_fold ? " takes " + to_text(across) + " from the fold, " : " is " + to_text(across) + " wide, ") +
-            to_text(over) + " more than the usable width of " + to_text(usable) +
-            (turned_fits ? "; given a quarter turn it would fit" : "; turning it does not help"),
-        index, over, turned_fits);
+    if (across <= usable || (may_turn(piece, cloth) && would_turn(piece, cloth)))
+        return {};
+    return named(piece, index) +
+           (piece.on_fold ? " takes " + to_text(across) + " from the fold, " : " is " + to_text(across) + " wide, ") +
+           to_text(across - usable) + " more than the usable width of " + to_text(usable) +
+           (would_turn(piece, cloth) ? "; given a quarter turn it would fit" : "; turning it does not help");
+}
+
+template <length_unit U>
+void check_cloth_piece(const cloth_piece<U>& piece, std::size_t index, const bolt<U>& cloth) {
+    check_quantity(piece, index);
+    if (piece.on_fold && !cloth.folded)
+        refuse<unlayable_error>(named(piece, index) + " is to be cut on the fold, but the cloth is not folded");
+    const std::string why = why_too_wide(piece, index, cloth);
+    if (!why.empty())
+        refuse<cloth_piece_too_wide_error<U>>(why, index, across_as_laid(piece) - cloth.usable_width(),
+                                              would_turn(piece, cloth));
 }
 
 /// The pieces and cloth in whole numbers. Quantities on folded cloth are of places, each giving two.

@@ -2,6 +2,7 @@
 // be.
 //
 //   lay lay_out(pieces, cloth, effort = {})
+//   lay lay_on_remnant(pieces, cloth, length, effort = {})   as many of the pieces as go on so much cloth
 //
 //   const lay found = lay_out({{.width = 12, .length = 18, .quantity = 3}}, {.width = 44});
 //   // found.length == 18, found.proved_best()
@@ -24,6 +25,7 @@
 #include <algorithm>
 #include <cstddef>
 #include <cstdint>
+#include <string>
 #include <tuple>
 #include <utility>
 #include <vector>
@@ -105,6 +107,18 @@ public:
         return made(search_.best(), search_.length());
     }
 
+    lay fill(std::int64_t length) {
+        search_.fill(length, effort_.steps);
+        std::int64_t reached = 0;
+        for (const laid& piece : search_.best()) {
+            const lay_kind& kind = entries_.kind(piece.entry);
+            reached = std::max(reached, piece.y + (piece.turned ? kind.width : kind.length));
+        }
+        lay result = made(search_.best(), reached);
+        result.bound = 0;
+        return result;
+    }
+
 private:
     lay made(const std::vector<laid>& placed, std::int64_t length) const {
         return finished_lay(entries_, placed, length, search_.bound(), cloth_width_);
@@ -142,6 +156,25 @@ private:
     lay_search<Pass> search_;
 };
 
+/// Makes the lay by the way of cutting that the cloth asks for.
+template <class Use>
+lay with_maker(const lay_problem& problem, const lay_cloth& cloth, const lay_effort& effort, Use use) {
+    switch (cloth.ways) {
+    case cutting::edge_to_edge: {
+        lay_maker<edge_to_edge> maker(problem, cloth.width, effort);
+        return use(maker);
+    }
+    case cutting::strips: {
+        lay_maker<strips> maker(problem, cloth.width, effort);
+        return use(maker);
+    }
+    case cutting::free:
+        break;
+    }
+    lay_maker<skyline> maker(problem, cloth.width, effort);
+    return use(maker);
+}
+
 } // namespace detail
 
 /// Lays all pieces on the cloth. Throws unlayable_error (piece_too_wide_error where that is why) for pieces or a cloth
@@ -150,15 +183,28 @@ inline lay lay_out(const std::vector<lay_piece>& pieces, const lay_cloth& cloth,
     const detail::lay_problem problem = detail::prepared(pieces, cloth);
     if (problem.pieces == 0)
         return {};
-    switch (cloth.ways) {
-    case cutting::edge_to_edge:
-        return detail::lay_maker<detail::edge_to_edge>(problem, cloth.width, effort).make();
-    case cutting::strips:
-        return detail::lay_maker<detail::strips>(problem, cloth.width, effort).make();
-    case cutting::free:
-        break;
+    return detail::with_maker(problem, cloth, effort, [](auto& maker) { return maker.make(); });
+}
+
+/// Lays as many of the pieces, by area, as it finds room for on a cloth of this length. Each piece must fit it by
+/// itself. The lay holds what was laid, with the length it takes and no bound. Throws as lay_out does, and
+/// unlayable_error for a piece longer than the cloth.
+inline lay lay_on_remnant(const std::vector<lay_piece>& pieces, const lay_cloth& cloth, std::int64_t length,
+                          const lay_effort& effort = {}) {
+    const detail::lay_problem problem = detail::prepared(pieces, cloth);
+    for (std::size_t i = 0; i < pieces.size(); ++i) {
+        const std::int64_t start = detail::into_repeat(pieces[i].match_along, cloth.repeat_along);
+        const bool turned_fits =
+            pieces[i].grain == grain::may_turn && pieces[i].width <= length && pieces[i].length <= cloth.width;
+        if (pieces[i].length > length - start && !turned_fits)
+            detail::refuse<unlayable_error>("piece " + std::to_string(i + 1) + " is " +
+                                            std::to_string(pieces[i].length) + " long, and the remnant " +
+                                            std::to_string(length));
     }
-    return detail::lay_maker<detail::skyline>(problem, cloth.width, effort).make();
+    if (problem.pieces == 0)
+        return {};
+    const std::int64_t in_problem = detail::lay_sum(length, cloth.gap) / problem.scale_y;
+    return detail::with_maker(problem, cloth, effort, [&](auto& maker) { return maker.fill(in_problem); });
 }
 
 } // namespace turncloth

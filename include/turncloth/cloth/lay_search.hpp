@@ -1,6 +1,7 @@
 // The search for a short lay: an order of the pieces, improved by exchanges, at a target length that falls.
 //
-//   class detail::lay_search<Pass>   run(steps), offer(placed, length), best(), length(), bound()
+//   class detail::lay_search<Pass>   run(steps), fill(length, steps), offer(placed, length),
+//                                   best(), length(), bound()
 //
 //   detail::lay_search<detail::skyline> search{entries, bound, seed, show};
 //   search.run(100'000);
@@ -59,6 +60,33 @@ public:
             fall(effort_);
             effort_ *= 2;
         }
+    }
+
+    /// Lays as much as it finds how to on a cloth of this length; best() is then what was laid. Returns the area left
+    /// over.
+    std::int64_t fill(std::int64_t length, std::uint64_t steps) {
+        steps_ = steps;
+        length_ = length + 1;
+        orders_ = first_orders(*entries_);
+        std::int64_t least = entries_->problem().area + 1;
+        for (std::uint64_t effort = 1; least > 0; effort *= 2) {
+            for (const auto& order : orders_) {
+                if (!improve(order, {}, length, effort)) {
+                    const std::int64_t left = pass_.run(length, entries_->problem().area);
+                    if (left < least) {
+                        least = left;
+                        best_ = pass_.placed();
+                    }
+                } else {
+                    least = 0;
+                }
+                if (least == 0)
+                    break;
+            }
+            if (pass_.steps() >= steps_ || stopped_)
+                break;
+        }
+        return least;
     }
 
     const std::vector<laid>& best() const noexcept { return best_; }
