@@ -187,6 +187,34 @@ TEST_CASE("strips are cut across the whole width, crosscut and trimmed, in that 
     CHECK(found.cuts.front() == lay_cut{runs::across, 6, 0, 40});
 }
 
+TEST_CASE("strips are as short as the best of all groupings into strips, and the bound is not above it") {
+    lay_random chance(19);
+    for (int round = 0; round < 100; ++round) {
+        const std::int64_t width = between(chance, 10, 3000);
+        std::vector<lay_piece> pieces;
+        for (int i = 0; i < 8; ++i)
+            pieces.push_back(piece(between(chance, width / 8 + 1, width / 2), between(chance, 2, 40)));
+        // shortest[set] of a set of pieces: its first piece shares a strip with some of the others.
+        std::vector<std::int64_t> shortest(256, 0);
+        for (unsigned set = 1; set < 256; ++set) {
+            shortest[set] = 1'000'000;
+            for (unsigned strip = set; strip > 0; strip = (strip - 1) & set) {
+                std::int64_t across = 0, along = 0;
+                for (unsigned i = 0; i < 8; ++i)
+                    if ((strip >> i & 1U) != 0) {
+                        across += pieces[i].width;
+                        along = std::max(along, pieces[i].length);
+                    }
+                if (across <= width)
+                    shortest[set] = std::min(shortest[set], along + shortest[set & ~strip]);
+            }
+        }
+        const lay found = sound_lay(pieces, cloth_of(width, cutting::strips));
+        CHECK(found.length == shortest[255]);
+        CHECK(found.bound <= shortest[255]);
+    }
+}
+
 TEST_CASE("a lay that can only be cut free is longer edge to edge, and longer still in strips") {
     // Four pieces round a fifth: 8 x 8 when cutting is free.
     const std::vector<lay_piece> pieces{piece(5, 3, 2), piece(3, 5, 2), piece(2, 2)};

@@ -18,6 +18,7 @@
 #include <turncloth/cloth/lay_exact.hpp>
 #include <turncloth/cloth/lay_problem.hpp>
 #include <turncloth/cloth/lay_search.hpp>
+#include <turncloth/cloth/lay_strip_values.hpp>
 #include <turncloth/cloth/lay_strips.hpp>
 #include <turncloth/cloth/lay_types.hpp>
 #include <turncloth/cloth/skyline.hpp>
@@ -98,11 +99,15 @@ public:
         search_.run(0); // a first lay, whatever the effort
         const lay_lengths lengths(problem_, search_.length());
         search_.raise_bound(lengths.at_least(search_.bound()));
+        if (problem_.ways == cutting::strips)
+            search_.raise_bound(std::max(search_.bound(), lengths.at_least(strips_bound(problem_))));
         std::uint64_t spent = 0;
         if (problem_.ways == cutting::free && problem_.pieces <= exact_lay::most_pieces) {
             search_.run(effort_.steps / 8);
             spent = prove(lengths, effort_.steps / 8 * 6);
         }
+        if (problem_.ways == cutting::strips && strip_values::suits(problem_))
+            spent = learn(effort_.steps / 4 * 3);
         search_.run(effort_.steps - std::min(spent, effort_.steps));
         return made(search_.best(), search_.length());
     }
@@ -137,6 +142,16 @@ private:
                 search_.offer(as_entries(exact.placed()), search_.bound());
         }
         return exact.steps();
+    }
+
+    std::uint64_t learn(std::uint64_t steps) {
+        strip_values values(problem_, effort_.seed);
+        if (search_.bound() < search_.length() && !search_.stopped())
+            values.run(steps, search_.length(), [this](const std::vector<laid>& placed, std::int64_t length) {
+                search_.offer(as_entries(placed), length);
+                return !search_.stopped() && search_.bound() < search_.length();
+            });
+        return values.steps();
     }
 
     std::vector<laid> as_entries(std::vector<laid> of_kinds) const {

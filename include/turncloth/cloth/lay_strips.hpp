@@ -1,8 +1,7 @@
 // One pass of laying pieces in strips: cloth is cut right across into strips, a strip crosscut into pieces, each
 // trimmed.
 //
-//   class detail::strips : lay_order             run(length, allowed) -> area left over
-//   std::int64_t detail::strips_bound(problem)   a length no lay in strips can be shorter than
+//   class detail::strips : lay_order    run(length, allowed) -> area left over
 //
 //   detail::strips pass{entries};
 //   bool all_laid = pass.run(length, 0) == 0;
