@@ -63,13 +63,20 @@ struct bow_sums {
     uint128 t, c; ///< T and C, as shares
 };
 
-/// No difference falls below zero, as v a_(k+1) < a_k (v < 0.63 and a_(k+1) / a_k <= 16/12). A step adds at most 6
-/// units to what came shrunk by v from the step before: under 17 units in all. The terms alternate and shrink, and the
-/// first one left out is below 2^-88 for C: y^18 / 38! with y < 10.1, or y^14 / 30! with y < 2, which are bows of up to
-/// seven tenths' chord.
+/// No difference falls below zero, as v a_(k+1) < a_k (v < 0.63 and a_(k+1) / a_k <= 16/12), and as much holds rounded
+/// down. The terms alternate and shrink, and the first one left out is below 2^-88. The upper ten are summed in 64
+/// bits: a step adds at most 2 units of 2^-64 to what came shrunk by v from the step before, 6 in all, which the eight
+/// steps to come shrink by v^8 < 1/40. Those add 6 units of 2^-128 each, under 17 in all.
 constexpr bow_sums bow_series(uint128 v) noexcept {
-    bow_sums sums{0, 0};
-    for (std::size_t k = v >> 125 == 0 ? 14 : bow_terms; k-- > 0;) {
+    constexpr std::size_t wide_terms = 8;
+    const auto upper = [](uint128 f) { return static_cast<std::uint64_t>(f >> 64); };
+    std::uint64_t t = 0, c = 0;
+    for (std::size_t k = bow_terms; k-- > wide_terms;) {
+        t = upper(bow_t[k]) - upper(uint128{upper(v)} * t);
+        c = upper(bow_c[k]) - upper(uint128{upper(v)} * c);
+    }
+    bow_sums sums{uint128{t} << 64, uint128{c} << 64};
+    for (std::size_t k = wide_terms; k-- > 0;) {
         sums.t = bow_t[k] - share_product(v, sums.t);
         sums.c = bow_c[k] - share_product(v, sums.c);
     }
@@ -123,8 +130,9 @@ constexpr double sixteen_times(uint128 v) noexcept { return static_cast<double>(
 ///
 /// One step of Newton's rule in 128 bits, from a residual that is small by measurement, not by trust: with |F(y) - q|
 /// <= 2^-36 q the step dy is at most 2^-34 y, and what it leaves out is below (1/60) / (2 * 0.0507) dy^2 < 2^-67 y. F
-/// itself is off by 17 v + 2 units of 2^-124 (T, the product, q), which dy turns into at most 18 + 512 v units of v. C
-/// moves along with dy, to within 2^-71.
+/// itself is off by 17 v + 2 units of 2^-124 (T, the product, q), which dy turns into at most 18 + 512 v units of v;
+/// and by what the upper terms' 64 bits leave out, 16 v (6/40) 2^-64 at the most, which is below 2^-62 v. C moves along
+/// with dy, to within 2^-71, and is off by less than 2^-66 for its own upper terms.
 constexpr estimate bow_over_half_arc(fraction q) {
     const auto n = static_cast<std::uint64_t>(numerator(q)), d = static_cast<std::uint64_t>(denominator(q));
     const uint128 wanted = n == d ? uint128{1} << 124 : share(n, d) >> 4; // in units of 2^-124, as v T is
@@ -139,8 +147,8 @@ constexpr estimate bow_over_half_arc(fraction q) {
         if (!small)
             continue;
         const uint128 c = sums.c - static_cast<uint128>(static_cast<int128>(16 * slopes.c * dv));
-        const std::uint64_t off_v = 18 + static_cast<std::uint64_t>(v >> 119) + static_cast<std::uint64_t>(v >> 67);
-        return square_root(estimate::of_share(v, off_v, 4)) * estimate::of_share(c, std::uint64_t{1} << 57, 0);
+        const std::uint64_t off_v = 18 + static_cast<std::uint64_t>(v >> 61);
+        return square_root(estimate::of_share(v, off_v, 4)) * estimate::of_share(c, std::uint64_t{1} << 62, 0);
     }
 }
 
