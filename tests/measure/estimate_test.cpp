@@ -174,8 +174,9 @@ TEST_CASE("the 128-bit steps beneath are exact: products of shares, quotients an
         CHECK(big(detail::share(n, d)) ==
               (mpz_class(static_cast<unsigned long>(n)) << 128) / static_cast<unsigned long>(d));
         const detail::uint128 square =
-            i % 3 == 0 ? detail::uint128{d | std::uint64_t{1} << 63} * (d | std::uint64_t{1} << 63) - i % 2
-                       : b | detail::uint128{1} << 126;
+            i % 3 == 0
+                ? detail::uint128{d | std::uint64_t{1} << 63} * (d | std::uint64_t{1} << 63) - (i % 2 == 0 ? 0U : 1U)
+                : b | detail::uint128{1} << 126;
         CHECK(mpz_class(static_cast<unsigned long>(detail::root_of_wide(square))) == sqrt(big(square)));
     }
     CHECK(detail::root_of_wide(~detail::uint128{0}) == ~std::uint64_t{0});
