@@ -13,6 +13,7 @@
 #include "jobs.hpp"
 #include <turncloth/sheet/drawing.hpp>
 #include <turncloth/sheet/json.hpp>
+#include <turncloth/sheet/lay_drawing.hpp>
 
 #include <unistd.h>
 
@@ -73,6 +74,14 @@ private:
         for (const sheet_piece<Unit>& p : s.pieces) {
             write_file(with(stem, "." + slug(p.made_from.name()) + ".svg"),
                        drawing_of(p, orders_.by, {.project = s.name}));
+            ++drawings_;
+        }
+        // Left-overs are kept that would make another pocket.
+        const length<Unit> worth_keeping = by_edition<Unit>(6_in, 15_cm);
+        for (const sheet_cloth<Unit>& lay : lays) {
+            write_file(with(stem, ".lay." + slug(lay.material) + ".svg"),
+                       drawing_of(lay, orders_.by,
+                                  {.project = s.name, .keep_across = worth_keeping, .keep_along = worth_keeping}));
             ++drawings_;
         }
     }
