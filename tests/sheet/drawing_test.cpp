@@ -228,8 +228,8 @@ TEST_CASE("Names may hold any character, and read back as they were") {
 }
 
 TEST_CASE("A film is cautioned about at the foot of its own page") {
-    CHECK(picture(drawing_of(backing())).mentions("Film melts"));
-    CHECK_FALSE(picture(drawing_of(roll_outer())).mentions("Film melts"));
+    CHECK(picture(drawing_of(backing())).mentions("Press beside film"));
+    CHECK_FALSE(picture(drawing_of(roll_outer())).mentions("Press beside film"));
 }
 
 TEST_CASE("The same piece gives the same document, in any locale") {

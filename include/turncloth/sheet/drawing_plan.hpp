@@ -8,6 +8,7 @@
 #ifndef TURNCLOTH_SHEET_DRAWING_PLAN_HPP
 #define TURNCLOTH_SHEET_DRAWING_PLAN_HPP
 
+#include <turncloth/notions/caution.hpp>
 #include <turncloth/sheet/svg.hpp>
 #include <turncloth/sheet/text.hpp>
 
@@ -85,8 +86,7 @@ public:
         made_.small_print.push_back("Print at 100 %. Distances are from the cut edge named, rounded to " +
                                     graduation_text(by_) + ", each from the exact length.");
         if (from_.made_from.is_film())
-            made_.small_print.push_back(
-                "Film melts: cool iron, no steam, and never the iron on the film. Clip it; pins leave holes.");
+            made_.small_print.emplace_back(caution::film_and_iron);
         return std::move(made_);
     }
 
@@ -120,7 +120,7 @@ private:
         const double begins = mm(l.begins), ends = mm(l.ends);
         made_.lines.push_back(level ? plan_line{l.kind, {begins, at}, {ends, at}}
                                     : plan_line{l.kind, {at, begins}, {at, ends}});
-        if (belongs_to_finish(l))
+        if (l.of_finish)
             return; // the list of edges says it
         const std::string what =
             (l.kind == line_kind::stitching || l.kind == line_kind::fold ? std::string(verb_of(l.kind)) + ' '
@@ -139,12 +139,6 @@ private:
         const std::string from = level ? "left" : "top";
         side.push_back({mm(l.begins), at, written(l.begins), from, what + ", begins"});
         side.push_back({mm(l.ends), at, written(l.ends), from, what + ", ends"});
-    }
-
-    /// Lines of a finish have the distance from the cut edge as their only term; all others say how they got there.
-    static bool belongs_to_finish(const sheet_line<Unit>& l) {
-        const auto terms = l.from_cut_edge.terms();
-        return !terms.empty() && terms.front().what().empty();
     }
 
     /// Along the side; of labels that say the same, the one that stays whose line is nearest to the side.
