@@ -49,6 +49,7 @@ struct plan_label {
     double at;    ///< along the side on which it is written, in mm of cloth
     double start; ///< where across the piece the line ends that it points to
     std::string figure, from, what;
+    bool of_end = false; ///< it says where a line ends that runs the other way
     std::string distance() const { return figure + " from " + from; }
 };
 
@@ -137,11 +138,12 @@ private:
         const bool level = is_level(l.parallel_to);
         auto& side = level ? made_.above : made_.beside;
         const std::string from = level ? "left" : "top";
-        side.push_back({mm(l.begins), at, written(l.begins), from, what + ", begins"});
-        side.push_back({mm(l.ends), at, written(l.ends), from, what + ", ends"});
+        side.push_back({mm(l.begins), at, written(l.begins), from, what + ", begins", true});
+        side.push_back({mm(l.ends), at, written(l.ends), from, what + ", ends", true});
     }
 
-    /// Along the side; of labels that say the same, the one that stays whose line is nearest to the side.
+    /// Along the side. Of labels that say the same, the one stays whose line is nearest to the side; the end of a line
+    /// needs none where it meets a labelled line.
     static void order(std::vector<plan_label>& labels, bool from_right) {
         std::stable_sort(labels.begin(), labels.end(), [&](const plan_label& a, const plan_label& b) {
             const double nearer_a = from_right ? -a.start : a.start, nearer_b = from_right ? -b.start : b.start;
@@ -151,6 +153,13 @@ private:
             return std::tie(a.at, a.what, a.from) == std::tie(b.at, b.what, b.from);
         };
         labels.erase(std::unique(labels.begin(), labels.end(), same), labels.end());
+        const std::vector<plan_label> all = labels;
+        const auto meets_a_line = [&](const plan_label& end) {
+            return end.of_end && std::any_of(all.begin(), all.end(), [&](const plan_label& l) {
+                       return !l.of_end && std::tie(l.at, l.figure, l.from) == std::tie(end.at, end.figure, end.from);
+                   });
+        };
+        labels.erase(std::remove_if(labels.begin(), labels.end(), meets_a_line), labels.end());
     }
 
     /// Edges that are finished alike share a sentence.
