@@ -67,6 +67,7 @@ public:
     std::int64_t fill(std::int64_t length, std::uint64_t steps) {
         steps_ = steps;
         length_ = length + 1;
+        bound_ = 0;
         orders_ = first_orders(*entries_);
         std::int64_t least = entries_->problem().area + 1;
         for (std::uint64_t effort = 1; least > 0; effort *= 2) {
@@ -116,7 +117,7 @@ private:
         for (const auto& order : orders_) {
             pass_.order(order);
             attempt(entries_->problem().stacked);
-            if (done())
+            if (stopped_ || length_ <= bound_)
                 return;
         }
     }
