@@ -36,11 +36,11 @@ struct laid {
     std::int64_t y = 0;
 };
 
-/// Bundles of equal pieces. Up to a thousand pieces each is its own bundle, beyond that equal pieces move together.
+/// Bundles of equal pieces. Up to four thousand pieces each is its own bundle, beyond that equal pieces move together.
 class lay_entries {
 public:
     explicit lay_entries(const lay_problem& problem) : problem_(&problem) {
-        constexpr std::int64_t finest = 1024;
+        constexpr std::int64_t finest = 4096;
         const std::int64_t bundle = (problem.pieces + finest - 1) / finest;
         for (std::uint32_t k = 0; k < problem.kinds.size(); ++k)
             for (std::int64_t left = problem.kinds[k].count; left > 0; left -= bundle) {
