@@ -88,10 +88,11 @@ struct divide {
     }
 };
 
+std::map<std::string, double> of_fraction; // processor time of one pass
+
 /// Runs `pass` until the library has seen enough, and sets the time of one against the time that `fraction` took.
 template <class Number, class Pass>
 void measure(benchmark::State& state, const std::string& what, Pass pass) {
-    static std::map<std::string, double> of_fraction;
     const std::clock_t start = std::clock(); // of this process: others on the machine do not count
     for (auto _ : state)
         pass();

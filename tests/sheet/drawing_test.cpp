@@ -135,7 +135,7 @@ TEST_CASE("The title block and the dimensions say what is cut and what it finish
     CHECK(metric.says("cut 43 x 76 cm"));
     CHECK(metric.says("finishes 38 x 64 cm"));
     CHECK(metric.says("finished 64 cm"));
-    CHECK_FALSE(metric.mentions("(") == metric.mentions(" in)")); // but for the scale's note in brackets
+    CHECK_FALSE(metric.mentions(" in ("));
     CHECK(picture(drawing_of(plain(5_in, 7_in))).says("cut and finished 7 in (17.8 cm)"));
     CHECK(std::string(p.root().child("title").text().get()) == "Hand-tool roll: outer");
     CHECK(std::string(p.root().child("desc").text().get()).find("scale 1:") != std::string::npos);
@@ -188,6 +188,36 @@ TEST_CASE("A mark is labelled with its distance from the cut edge named, and a l
     CHECK(q.says("3 1/2 in from bottom"));
     CHECK(q.says("3 1/2 in from right"));
     check_true(q, first_of(pad));
+    // The twelve labels beside the backing, each by the leader that starts where its mark meets the cut right edge.
+    const picture r(drawing_of(backing()));
+    for (const auto& mark : r.lines("mark")) {
+        const auto leaders = r.leaders();
+        const auto joins = [&](const std::vector<point>& l) {
+            return near(l.front().x, mark.b.x) && near(l.front().y, mark.b.y) &&
+                   std::any_of(r.words().begin(), r.words().end(), [&](const word& w) {
+                       return w.text.find("from top") != std::string::npos && std::fabs(l.back().x - w.where.x) < 3 &&
+                              std::fabs(l.back().y - w.where.bottom()) < 3;
+                   });
+        };
+        CHECK(std::count_if(leaders.begin(), leaders.end(), joins) == 1);
+    }
+}
+
+TEST_CASE("The outline of a piece sewn onto another is drawn and labelled once") {
+    // By hand: 2 in and 4 in from the finished edges, 2 1/2 and 4 1/2 in from the cut ones; the pocket is 6 x 5 in.
+    project<inch> p("Seed-packet organiser", finished_size(14_in, 20_in));
+    p.add({"backing", "canvas", panel(p.finished(), all_round(seam("1/2"_in)))});
+    p.add({"pocket", "clear film", panel(finished_size(6_in, 5_in), all_round(seam("1/4"_in)))});
+    p.add(placing<inch>{"pocket", "backing", at<finished_edge>(2_in), at<finished_edge>(4_in)});
+    const picture drawn(drawing_of(first_of(p), inch_ruler(16)));
+    check_true(drawn, first_of(p));
+    check_legible(drawn);
+    CHECK(has(drawn.on_cloth("mark"), {{63.5, 114.3}, {63.5, 241.3}}));
+    CHECK(has(drawn.on_cloth("mark"), {{63.5, 114.3}, {215.9, 114.3}}));
+    for (const char* words : {"2 1/2 in from left", "8 1/2 in from left", "4 1/2 in from top", "9 1/2 in from top",
+                              "left edge of pocket", "top edge of pocket, ends"})
+        CHECK(drawn.count(words) == 1);
+    CHECK_FALSE(drawn.mentions("begins"));
 }
 
 TEST_CASE("Names may hold any character, and read back as they were") {
@@ -205,6 +235,7 @@ TEST_CASE("Names may hold any character, and read back as they were") {
                                       6)) == "a\xEF\xBF\xBD"
                                              "b\xEF\xBF\xBD\xEF\xBF\xBD"
                                              "c");
+    CHECK(detail::escaped("<&\"'>") == "&lt;&amp;&quot;&#39;&gt;");
     CHECK(detail::escaped("\xFF") == "\xEF\xBF\xBD");
     CHECK(detail::escaped("\xC3") == "\xEF\xBF\xBD");
     CHECK(detail::escaped("\xC0\xAF") == "\xEF\xBF\xBD\xEF\xBF\xBD");                 // too long a form of '/'
@@ -214,8 +245,8 @@ TEST_CASE("Names may hold any character, and read back as they were") {
 }
 
 TEST_CASE("A film is cautioned about at the foot of its own page") {
-    CHECK(picture(drawing_of(backing())).mentions("Film melts"));
-    CHECK_FALSE(picture(drawing_of(roll_outer())).mentions("Film melts"));
+    CHECK(picture(drawing_of(backing())).mentions("Press beside film"));
+    CHECK_FALSE(picture(drawing_of(roll_outer())).mentions("Press beside film"));
 }
 
 TEST_CASE("The same piece gives the same document, in any locale") {

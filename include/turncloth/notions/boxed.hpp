@@ -1,0 +1,303 @@
+// Boxed shapes: pads, cushions and flat-bottomed bags.
+//
+//   boxed_size<U>(width, height, depth)         what it measures when sewn
+//   boxed_panel(box, seam)                      each of two equal panels that make it with boxed corners, cut size
+//   corner_cut(depth, seam, across)             the square cut out of each raw corner
+//   corner_stitched(depth, seam)                or left uncut: the line stitched across it
+//   box_from_cut(panel, corner, seam, across)   the box that such panels give; box_from_stitched(panel, line, seam)
+//   edging(box, allowance, pieces)              a pad's edging: its width, and its length in one piece or four
+//   split_edging(box, allowance, zipper)        an edging with a zipper along its middle, in two halves and a rest
+//   boxed_bag(width, height, depth, seam, top)  each of two equal panels of a bag with a flat bottom, figures
+//   covering(filling, ease, ease_in_depth)      the cover for a filling; filling_for(cover, ...), wadding_layers(...)
+//   boxed_error                                 a box that cannot be sewn
+//
+//   constexpr boxed_size pad(16_in, 9_in, 2_in);
+//   static_assert(boxed_panel(pad, "1/2"_in) == cut_size(19_in, 12_in)); // from which corners of 1 in are cut
+#ifndef TURNCLOTH_NOTIONS_BOXED_HPP
+#define TURNCLOTH_NOTIONS_BOXED_HPP
+
+#include <turncloth/measure/working.hpp>
+#include <turncloth/notions/refusal.hpp>
+#include <turncloth/panel/size.hpp>
+
+#include <array>
+#include <cstdint>
+#include <string>
+
+namespace turncloth {
+
+/// A box that cannot be sewn.
+class boxed_error : public notion_error {
+public:
+    using notion_error::notion_error;
+};
+
+/// What a box of cloth measures when it is sewn: its face, as it lies before you, and how deep it is. Throws
+/// boxed_error unless all three are more than zero.
+template <length_unit Unit>
+class boxed_size {
+public:
+    constexpr boxed_size(length<Unit> width, length<Unit> height, length<Unit> depth)
+        : width_(width), height_(height), depth_(depth) {
+        if (width.value() <= 0 || height.value() <= 0 || depth.value() <= 0)
+            detail::refuse<boxed_error>("a box must be more than zero each way: it was " + to_text(width) + " by " +
+                                        to_text(height) + ", " + to_text(depth) + " deep");
+    }
+    friend constexpr bool operator==(const boxed_size& a, const boxed_size& b) {
+        return a.width_ == b.width_ && a.height_ == b.height_ && a.depth_ == b.depth_;
+    }
+
+    constexpr length<Unit> width() const { return width_; }
+    constexpr length<Unit> height() const { return height_; }
+    constexpr length<Unit> depth() const { return depth_; }
+    /// Round the face, where an edging goes.
+    constexpr length<Unit> round() const { return (width_ + height_) * 2; }
+
+private:
+    length<Unit> width_, height_, depth_;
+};
+
+/// The same box in another unit, exactly.
+template <length_unit To, length_unit From>
+constexpr boxed_size<To> as(const boxed_size<From>& b) {
+    return {as<To>(b.width()), as<To>(b.height()), as<To>(b.depth())};
+}
+
+/// "16 x 9 x 2 in", exact.
+template <length_unit Unit>
+std::string to_text(const boxed_size<Unit>& b) {
+    return number_text(b.width()) + " x " + number_text(b.height()) + " x " + to_text(b.depth());
+}
+
+// Boxed corners. Two equal panels, right sides together, sewn all round at `seam` from the edge. At each corner the two
+// seams are then brought one onto the other, which opens the corner into a point, and a line is stitched across the
+// point, half the depth from its tip on each side: that line is the height of the box's edge.
+
+namespace detail {
+
+template <length_unit Unit>
+constexpr figure<Unit> boxed_way(length<Unit> face, length<Unit> depth, length<Unit> seam) {
+    more_than_zero<boxed_error>(seam, "the seam of a box");
+    figure<Unit> f;
+    f.plus(face, "face").plus_times(2, {depth / 2}, "sides").plus_times(2, {seam}, "seam");
+    return f;
+}
+
+} // namespace detail
+
+/// What to cut of each panel, each way: the face, half the depth on each side, and the seams.
+template <length_unit Unit>
+constexpr figure<Unit> boxed_width_working(const boxed_size<Unit>& box, length<Unit> seam) {
+    return detail::boxed_way(box.width(), box.depth(), seam);
+}
+template <length_unit Unit>
+constexpr figure<Unit> boxed_height_working(const boxed_size<Unit>& box, length<Unit> seam) {
+    return detail::boxed_way(box.height(), box.depth(), seam);
+}
+
+template <length_unit Unit>
+constexpr cut_size<Unit> boxed_panel(const boxed_size<Unit>& box, length<Unit> seam) {
+    return {boxed_width_working(box, seam).value(), boxed_height_working(box, seam).value()};
+}
+
+/// The side of the square cut from each raw corner, when the edges are sewn at `seam` and the opened corner `across`
+/// from its cut edge. The opened corner is folded from the raw corner inward, at 45 degrees to both seams, so a line
+/// square to the seams, c + across from the raw edges, is c + across - seam long between seam and fold, on either
+/// panel: the depth is 2 (c - seam + across), and c = depth / 2 + seam - across. With one allowance throughout, half
+/// the depth. Throws boxed_error where nothing would be cut.
+template <length_unit Unit>
+constexpr length<Unit> corner_cut(length<Unit> depth, length<Unit> seam, length<Unit> across) {
+    detail::more_than_zero<boxed_error>(depth, "the depth of a box");
+    detail::more_than_zero<boxed_error>(seam, "the seam of a box");
+    detail::more_than_zero<boxed_error>(across, "the allowance across a corner");
+    const length<Unit> cut = depth / 2 + seam - across;
+    if (cut <= seam)
+        detail::refuse<boxed_error>("a box " + to_text(depth) +
+                                    " deep leaves no corner to cut out with an allowance of " + to_text(across) +
+                                    " across it, which must be less than half the depth");
+    return cut;
+}
+
+/// A corner stitched across, uncut.
+template <length_unit Unit>
+struct stitched_corner {
+    length<Unit> from_point; ///< from where the two seams meet, along the seam, to the line
+    length<Unit> line;       ///< the line's length, from fold to fold: the depth
+    /// On each flat panel the line is two sides of a square; its corner is this far from both raw edges.
+    length<Unit> from_edges;
+};
+
+template <length_unit Unit>
+constexpr stitched_corner<Unit> corner_stitched(length<Unit> depth, length<Unit> seam) {
+    detail::more_than_zero<boxed_error>(depth, "the depth of a box");
+    detail::more_than_zero<boxed_error>(seam, "the seam of a box");
+    return {depth / 2, depth, depth / 2 + seam};
+}
+
+namespace detail {
+
+template <length_unit Unit>
+constexpr boxed_size<Unit> box_of_depth(const cut_size<Unit>& panel, length<Unit> depth, length<Unit> seam) {
+    const length<Unit> taken = depth + seam * 2;
+    if (depth.value() <= 0 || panel.width() <= taken || panel.height() <= taken)
+        refuse<boxed_error>("panels cut " + to_text(panel) + " with corners that make a depth of " + to_text(depth) +
+                            " and seams of " + to_text(seam) + " do not make a box");
+    return {panel.width() - taken, panel.height() - taken, depth};
+}
+
+} // namespace detail
+
+/// The box that two panels give, from their cut size and the square cut out of each corner.
+template <length_unit Unit>
+constexpr boxed_size<Unit> box_from_cut(const cut_size<Unit>& panel, length<Unit> corner, length<Unit> seam,
+                                        length<Unit> across) {
+    detail::more_than_zero<boxed_error>(seam, "the seam of a box");
+    detail::more_than_zero<boxed_error>(across, "the allowance across a corner");
+    return detail::box_of_depth(panel, (corner - seam + across) * 2, seam);
+}
+
+/// The box that two panels give, from their cut size and the length of the line stitched across each corner.
+template <length_unit Unit>
+constexpr boxed_size<Unit> box_from_stitched(const cut_size<Unit>& panel, length<Unit> line, length<Unit> seam) {
+    detail::more_than_zero<boxed_error>(seam, "the seam of a box");
+    return detail::box_of_depth(panel, line, seam);
+}
+
+/// Each of the two equal panels of a bag with a flat bottom, open at the top: across, width and depth and two side
+/// seams; down, what the top edge takes, the height, half the depth and the bottom seam.
+template <length_unit Unit>
+struct bag_panel {
+    figure<Unit> width, height;
+};
+
+template <length_unit Unit>
+constexpr bag_panel<Unit> boxed_bag(length<Unit> width, length<Unit> height, length<Unit> depth, length<Unit> seam,
+                                    length<Unit> top_take) {
+    detail::more_than_zero<boxed_error>(width, "the width of a bag");
+    detail::more_than_zero<boxed_error>(height, "the height of a bag");
+    detail::more_than_zero<boxed_error>(depth, "the depth of a bag");
+    detail::more_than_zero<boxed_error>(seam, "the seam of a bag");
+    detail::not_negative<boxed_error>(top_take, "what the top edge of a bag takes");
+    bag_panel<Unit> p;
+    p.width = detail::boxed_way(width, depth, seam);
+    p.height.plus(height, "face").plus_times(fraction(1, 2), {depth}, "half the bottom").plus(seam, "seam");
+    if (top_take.value() > 0)
+        p.height.plus(top_take, "top edge");
+    return p;
+}
+
+// A pad with an edging: two plates and a strip between them.
+
+/// Top and bottom plates.
+template <length_unit Unit>
+constexpr cut_size<Unit> plate(const boxed_size<Unit>& box, length<Unit> allowance) {
+    detail::more_than_zero<boxed_error>(allowance, "the allowance of a box");
+    return {box.width() + allowance * 2, box.height() + allowance * 2};
+}
+
+/// Strips round the sides of a pad, all cut to one width.
+template <length_unit Unit>
+struct box_edging {
+    std::array<length<Unit>, 4> pieces; ///< to cut; in one strip, only the first
+    std::int64_t count;
+    length<Unit> width; ///< to cut
+    length<Unit> total; ///< of the pieces
+};
+
+/// The edging in one strip, joined to a ring by one seam, or in four, a seam at each corner. Throws boxed_error for any
+/// other number.
+template <length_unit Unit>
+constexpr box_edging<Unit> edging(const boxed_size<Unit>& box, length<Unit> allowance, std::int64_t pieces) {
+    detail::more_than_zero<boxed_error>(allowance, "the allowance of a box");
+    const length<Unit> width = box.depth() + allowance * 2, round = box.round();
+    if (pieces == 1)
+        return {{round + allowance * 2}, 1, width, round + allowance * 2};
+    if (pieces != 4)
+        detail::refuse<boxed_error>("the edging of a box is cut in 1 strip or in 4: it was " + std::to_string(pieces));
+    const length<Unit> one = box.width() + allowance * 2, other = box.height() + allowance * 2;
+    return {{one, other, one, other}, 4, width, (one + other) * 2};
+}
+
+/// A zipper in an edging.
+template <length_unit Unit>
+struct edging_zipper {
+    length<Unit> along;     ///< of the finished edging, the part that the zipper's halves make: tape and its ends
+    length<Unit> allowance; ///< turned under beside the chain on each half
+    length<Unit> shows;     ///< of chain and tape between the two folds; zero for folds that meet
+};
+
+/// The edging in three: two halves with the zipper between, and the rest of the ring.
+template <length_unit Unit>
+struct edging_with_zipper {
+    figure<Unit> half_width; ///< of each half, to cut
+    length<Unit> half_length;
+    length<Unit> rest_width;
+    length<Unit> rest_length;
+};
+
+template <length_unit Unit>
+constexpr edging_with_zipper<Unit> split_edging(const boxed_size<Unit>& box, length<Unit> allowance,
+                                                const edging_zipper<Unit>& z) {
+    detail::more_than_zero<boxed_error>(allowance, "the allowance of a box");
+    detail::more_than_zero<boxed_error>(z.along, "the part of an edging with the zipper");
+    detail::more_than_zero<boxed_error>(z.allowance, "the allowance beside a zipper");
+    detail::not_negative<boxed_error>(z.shows, "what shows of a zipper");
+    const length<Unit> round = box.round();
+    if (z.shows >= box.depth() || z.along >= round)
+        detail::refuse<boxed_error>("a zipper that shows " + to_text(z.shows) + " in a part " + to_text(z.along) +
+                                    " long must be less than the edging, " + to_text(box.depth()) + " by " +
+                                    to_text(round));
+    figure<Unit> half;
+    half.plus_times(fraction(1, 2), {box.depth()}, "depth");
+    if (z.shows.value() > 0)
+        half.plus_times(fraction(-1, 2), {z.shows}, "zipper");
+    half.plus(allowance, "seam").plus(z.allowance, "beside the zipper");
+    return {half, z.along + allowance * 2, box.depth() + allowance * 2, round - z.along + allowance * 2};
+}
+
+/// The box that plates and edging give: the plates set the face, the strip's width the depth. Throws boxed_error where
+/// the ring, `round` at its seam line, does not go round the plates, or where nothing is left.
+template <length_unit Unit>
+constexpr boxed_size<Unit> box_from_plates(const cut_size<Unit>& plate, length<Unit> edging_width, length<Unit> round,
+                                           length<Unit> allowance) {
+    detail::more_than_zero<boxed_error>(allowance, "the allowance of a box");
+    const length<Unit> taken = allowance * 2;
+    if (plate.width() <= taken || plate.height() <= taken || edging_width <= taken)
+        detail::refuse<boxed_error>("seams of " + to_text(allowance) + " take up all of a plate " + to_text(plate) +
+                                    " or of an edging " + to_text(edging_width) + " wide");
+    const boxed_size<Unit> box(plate.width() - taken, plate.height() - taken, edging_width - taken);
+    if (box.round() != round)
+        detail::refuse<boxed_error>("an edging " + to_text(round) + " round does not fit plates that are " +
+                                    to_text(box.round()) + " round");
+    return box;
+}
+
+// Covers and what fills them. Ease above zero leaves room; below zero it squeezes, for a firm pad.
+
+/// The cover for a filling: larger by `ease` in width and height, and by `ease_in_depth`.
+template <length_unit Unit>
+constexpr boxed_size<Unit> covering(const boxed_size<Unit>& filling, length<Unit> ease, length<Unit> ease_in_depth) {
+    return {filling.width() + ease, filling.height() + ease, filling.depth() + ease_in_depth};
+}
+
+/// The filling for a cover, the other way about.
+template <length_unit Unit>
+constexpr boxed_size<Unit> filling_for(const boxed_size<Unit>& cover, length<Unit> ease, length<Unit> ease_in_depth) {
+    return covering(cover, -ease, -ease_in_depth);
+}
+
+/// Layers of wadding for a depth: each `loft` thick and, sat on, `kept` of that (1 for all of it, as foam; 1/2 for
+/// half). As many as reach the depth. Throws boxed_error for a loft of nothing or a part outside 0 < kept <= 1.
+template <length_unit Unit>
+constexpr std::int64_t wadding_layers(length<Unit> depth, length<Unit> loft, fraction kept) {
+    detail::more_than_zero<boxed_error>(depth, "the depth to fill");
+    detail::more_than_zero<boxed_error>(loft, "the loft of wadding");
+    if (kept <= 0 || kept > 1)
+        detail::refuse<boxed_error>("wadding keeps more than none of its loft and at most all: it was " +
+                                    to_text(kept));
+    return ceil(ratio(depth, loft * kept));
+}
+
+} // namespace turncloth
+
+#endif

@@ -1,0 +1,86 @@
+// Lengths from stock in inches and centimetres: fractions stay exact, sums agree, refusals speak in the caller's units.
+#include <turncloth/cloth/stock.hpp>
+#include <turncloth/measure/read.hpp>
+
+#include <doctest/doctest.h>
+
+#include <string>
+
+using namespace turncloth;
+
+TEST_CASE("ties and loops are cut from ribbon, and the plan says that fewer rolls cannot do") {
+    // By hand: 8 x 22 1/2 + 12 x 4 3/4 = 237 in, and two ribbons of 108 in are 216 in.
+    const auto plan = cut_from_stock<inch>({{"tie", "22 1/2"_in, 8}, {"loop", "4 3/4"_in, 12}}, {{"108"_in}});
+    CHECK(plan.pieces_of_stock == 3);
+    CHECK(plan.bound == 3);
+    CHECK(plan.proved_best);
+    CHECK(plan.wanted == "237"_in);
+    CHECK(plan.lost == "0"_in);
+    CHECK(plan.left == "87"_in);
+    CHECK(plan.length_of_stock == "324"_in);
+}
+
+TEST_CASE("a piece that fits to the last 64th is cut, and one 64th more is not") {
+    const auto plan = [](length<inch> size) { return cut_from_stock<inch>({{"loop", size, 3}}, {{"10"_in}}); };
+    CHECK(plan(length_of<inch>({10, 3})).pieces_of_stock == 1);
+    CHECK(plan(length_of<inch>({10, 3}) + "1/64"_in).pieces_of_stock == 2);
+}
+
+TEST_CASE("the loss of every cut, the pieces and what is left make up the stock") {
+    const auto plan =
+        cut_from_stock<centimetre>({{"webbing", "31.75"_cm, 7}, {"handle", "12.5"_cm, 4}}, {{"100"_cm}, {"150"_cm}},
+                                   {.loss_per_cut = "0.3"_cm, .aim = stock_aim::least_length});
+    CHECK(plan.wanted == "272.25"_cm);
+    CHECK(plan.length_of_stock == plan.wanted + plan.lost + plan.left);
+    length<centimetre> cuts;
+    for (const auto& p : plan.patterns)
+        cuts += "0.3"_cm * (p.cuts * p.times);
+    CHECK(plan.lost == cuts); // no cut of this plan runs out at an end
+    CHECK(plan.value == 300);
+    CHECK(plan.proved_best);
+}
+
+TEST_CASE("a cost may be a fraction") {
+    const auto plan = cut_from_stock<inch>({{"tie", "30"_in, 4}}, {{"36"_in, {}, {5, 4}}, {"72"_in, {}, {9, 4}}},
+                                           {.aim = stock_aim::least_cost});
+    CHECK(plan.value == fraction(9, 2));
+    CHECK(plan.pieces_of_stock == 2);
+}
+
+TEST_CASE("a piece longer than the stock is named, with by how much, in the caller's unit") {
+    try {
+        cut_from_stock<inch>({{"tie", "40 3/8"_in, 1}}, {{"36"_in}, {"40"_in}});
+        FAIL("was accepted");
+    } catch (const stock_too_short& e) {
+        CHECK(e.by() == fraction(3, 8));
+        CHECK(std::string(e.what()) ==
+              "lengths from stock: piece 1 (tie) of 40 3/8 in is longer by 3/8 in than the longest stock, 40 in");
+    }
+}
+
+TEST_CASE("too little on hand is said in the caller's unit") {
+    try {
+        cut_from_stock<inch>({{"tie", "20 1/2"_in, 5}}, {{"42"_in, 2}});
+        FAIL("was accepted");
+    } catch (const stock_runs_out& e) {
+        CHECK(e.more_pieces() == 1);
+        CHECK(e.length_short() == fraction(37, 2));
+        CHECK(std::string(e.what()) ==
+              "lengths from stock: the stock on hand does not supply the pieces; it is too short "
+              "by 18 1/2 in in all; 1 more of 42 in would do");
+    }
+}
+
+TEST_CASE("a quantity of none and a length of none are refused in the caller's unit") {
+    CHECK_THROWS_WITH_AS(cut_from_stock<inch>({{"tie", "20"_in, 0}}, {{"42"_in}}),
+                         "lengths from stock: the quantity of piece 1 (tie) is 0; it must be at least 1",
+                         bad_stock_problem);
+    CHECK_THROWS_WITH_AS(cut_from_stock<inch>({{"tie", "20"_in}}, {{"42"_in}}, {.loss_per_cut = -"1/8"_in}),
+                         "lengths from stock: the loss per cut is -1/8 in; it must be at least 0", bad_stock_problem);
+}
+
+TEST_CASE("denominators without a common one in 64 bits are reported") {
+    const auto odd = [](std::int64_t prime) { return length_of<inch>(fraction(prime + 1, prime)); };
+    CHECK_THROWS_AS(cut_from_stock<inch>({{"a", odd(999983)}, {"b", odd(999979)}, {"c", odd(999961)}}, {{"10"_in}}),
+                    stock_too_large);
+}

@@ -1,0 +1,193 @@
+// Hangings: eyelets clear of every hem, folded ribbons, pockets of fuller film and dividers; at compile time, for
+// thousands of sizes, and what is refused.
+#include "reference.hpp"
+#include <turncloth/measure/read.hpp>
+#include <turncloth/notions/hanging.hpp>
+
+#include <doctest/doctest.h>
+
+using namespace turncloth;
+using reference::exact;
+using reference::message;
+
+namespace {
+
+// A backing 15 x 42 in with a heading of 4 in turned and stitched and 1 in pressed under elsewhere (common practice).
+constexpr edges<inch> hanging_edges{heading(4_in), single_turned_hem(1_in), single_turned_hem(1_in),
+                                    single_turned_hem(1_in)};
+constexpr panel<inch> backing(finished_size(15_in, 42_in), hanging_edges);
+constexpr eyelet<inch> brass{"3/8"_in, "3/4"_in};
+constexpr auto three = eyelets(backing, 3, brass, "1 1/2"_in, "1/8"_in);
+static_assert(three.down == at<finished_edge>(2_in)); // midway between the fold and the stitching 4 in below it
+static_assert(three.along.centres()[0] == at<finished_edge>("1 7/8"_in) &&
+              three.along.centres()[1] == at<finished_edge>("7 1/2"_in));
+static_assert(three.along.gap() == "4 7/8"_in);
+
+// Centres 1 7/8 in from both sides leave 11 1/4 in between; no more than 4 in apart takes 3 gaps.
+static_assert(fewest_eyelets(15_in, "3/4"_in, "1 1/2"_in, 4_in, false) == 4);
+static_assert(fewest_eyelets(15_in, "3/4"_in, "1 1/2"_in, "5 5/8"_in, false) == 3); // 11 1/4 / 2, exactly
+static_assert(fewest_eyelets(15_in, "3/4"_in, "1 1/2"_in, "5 5/8"_in, true) == 4);
+static_assert(fewest_eyelets(15_in, "3/4"_in, "1 1/2"_in, 20_in, false) == 2);
+
+// Three hanging ribbons of 10 in, folded in half (common practice): 5 in each way, of which 1/2 in in the seam.
+static_assert(folded_ribbons(3, "4 1/2"_in, "1/2"_in).value() == 30_in);
+
+// Pockets every 7 in, 35 in of backing, film of 50 in marked every 10 in (common practice).
+constexpr pocket_row<inch> film(35_in, 50_in, 5);
+static_assert(film.fullness() == fraction(10, 7) && film.mapping().surplus(0) == 3_in);
+static_assert(film.dividers()[0] == at<short_piece>(7_in) && film.dividers()[3] == at<short_piece>(28_in));
+static_assert(film.dividers().size() == 4 && film.mapping().mark_on_long(2) == at<long_piece>(20_in));
+// "Half as long again less a little", in whole inches to each pocket: 10 1/2 becomes 10.
+static_assert(film_for_fullness(35_in, 5, {3, 2}, 1_in) == 50_in);
+static_assert(film.film_cut(1_in).value() == 52_in); // 1 in pressed under at each end
+
+// The synopsis: 40 in of backing, 55 in of film, 8 pockets.
+static_assert(pocket_row<inch>(40_in, 55_in, 8).mapping().surplus(0) == "1 7/8"_in);
+static_assert(pocket_row<inch>(40_in, 55_in, 8).fullness() == fraction(11, 8));
+
+static_assert(strip_dividers<finished_edge>(20_in, 3, 1_in).clear == 6_in);
+static_assert(strip_dividers<finished_edge>(20_in, 3, 1_in).starts[1] == at<finished_edge>(13_in));
+static_assert(strip_dividers<finished_edge>(20_cm, 4, 0_cm).starts[2] == at<finished_edge>(15_cm));
+
+} // namespace
+
+TEST_CASE("every rim lies clear of the fold, the stitching and the side hems, for any panel that is accepted") {
+    reference::sampler random(1911);
+    int set = 0, refused = 0;
+    for (int i = 0; i < 5'000; ++i) {
+        const length<inch> depth = random.inches(4) + "1/2"_in, inset = depth / 8, side = random.inches(2);
+        const panel<inch> p(finished_size(random.inches(40) + 20_in, 30_in),
+                            edges<inch>{heading(depth, depth / 8, inset), single_turned_hem(side),
+                                        single_turned_hem(1_in), single_turned_hem(side / 2)});
+        const eyelet<inch> e{"1/4"_in, "1/4"_in + random.inches(1)};
+        const length<inch> margin = random.inches(3), clear = random.inches(1);
+        try {
+            const eyelet_row<inch> row = eyelets(p, 2 + i % 6, e, margin, clear);
+            ++set;
+            const length<inch> down = row.down.from_datum();
+            CHECK(down - e.rim / 2 >= clear);
+            CHECK(down + e.rim / 2 + clear <= depth - inset); // the stitching, below the fold
+            for (const auto& start : row.along.starts()) {
+                CHECK(start.from_datum() >= side + clear);
+                CHECK(start.from_datum() + e.rim + clear + side / 2 <= p.finished().width());
+            }
+        } catch (const hanging_error&) {
+            ++refused;
+            CHECK((e.rim + clear * 2 > depth - inset || margin < side + clear));
+        }
+    }
+    CHECK(set > 500);
+    CHECK(refused > 500);
+}
+
+TEST_CASE("the fewest eyelets are near enough to each other, and one less would not be") {
+    reference::sampler random(1913);
+    for (int i = 0; i < 5'000; ++i) {
+        const length<inch> along = random.inches(60) + 10_in, rim = random.inches(1), margin = random.inches(3);
+        const length<inch> most = rim * 2 + random.inches(10);
+        const std::int64_t n = fewest_eyelets(along, rim, margin, most, false);
+        const auto row = spaced_from_margins<finished_edge>(n, rim, along, margin);
+        CHECK(row.centres().step() <= most);
+        if (n > 2)
+            CHECK((along - margin * 2 - rim) / (n - 2) > most);
+        const std::int64_t even = fewest_eyelets(along, rim, margin, most, true);
+        CHECK(even % 2 == 0);
+        CHECK(even - n == n % 2);
+    }
+}
+
+TEST_CASE("film taken for a fullness never exceeds it, keeps every pocket on the ruler, and falls short by under a "
+          "step each") {
+    reference::sampler random(1915);
+    for (int i = 0; i < 3'000; ++i) {
+        const length<inch> span = random.inches(60) + 10_in;
+        const std::int64_t n = random.between(1, 9);
+        const fraction fullness = {random.between(110, 200), 100};
+        const length<inch> long_film = film_for_fullness(span, n, fullness, "1/8"_in);
+        CHECK(is_whole((long_film / n).value() * 8));
+        CHECK(long_film <= span * fullness);
+        CHECK(span * fullness - long_film < "1/8"_in * n);
+        const pocket_row<inch> row(span, long_film, n);
+        CHECK(row.film_cut("1/2"_in).value() == long_film + 1_in);
+        for (std::int64_t k = 0; k < n; ++k)
+            CHECK(row.mapping().surplus(k) * n == long_film - span);
+    }
+}
+
+TEST_CASE("film taken for a depth stands off at least so far, and marked a graduation shorter it would not") {
+    reference::sampler random(1917);
+    for (int i = 0; i < 2'000; ++i) {
+        const length<inch> span = random.inches(60) + 10_in, depth = random.inches(3);
+        const std::int64_t n = random.between(1, 9);
+        const length<inch> long_film = film_for_depth(span, n, depth, "1/8"_in);
+        CHECK(pocket_row<inch>(span, long_film, n).bow("1/100000"_in, side::above) >= depth);
+        if (long_film / n - "1/8"_in > span / n)
+            CHECK(pocket_row<inch>(span, long_film - "1/8"_in * n, n).bow("1/100000"_in, side::below) < depth);
+    }
+}
+
+TEST_CASE("pockets and dividers fill their span exactly") {
+    reference::sampler random(1919);
+    for (int i = 0; i < 3'000; ++i) {
+        const length<inch> span = random.inches(60) + 20_in, width = random.inches(2);
+        const std::int64_t n = random.between(1, 9);
+        const auto d = strip_dividers<finished_edge>(span, n, width);
+        CHECK(d.starts.size() == n - 1);
+        CHECK(d.clear * n + width * (n - 1) == span);
+        for (std::int64_t k = 0; k < d.starts.size(); ++k) // each pocket begins where the strip before it ends
+            CHECK(d.starts[k] - (k == 0 ? at<finished_edge>(0_in) : d.starts[k - 1] + width) == d.clear);
+    }
+}
+
+TEST_CASE("a film's working counts its pockets, and ribbons are counted there and back") {
+    CHECK(to_text(film.film_cut(1_in)) == "52 in = 5 x 10 in pockets + 2 x 1 in turned at the ends");
+    CHECK(to_text(folded_ribbons(3, "4 1/2"_in, "1/2"_in)) == "30 in = 6 x (4 1/2 + 1/2) in of ribbon, there and back");
+}
+
+TEST_CASE("what would not hang says why") {
+    CHECK(message<hanging_error>([] {
+              return eyelets(backing, 3, eyelet<inch>{"1/2"_in, "1/2"_in}, 2_in, 0_in);
+          }) == "the rim of an eyelet must be wider than its hole, 1/2 in: it was 1/2 in");
+    CHECK(message<hanging_error>([] {
+              return eyelets(backing, 3, eyelet<inch>{2_in, "3 7/8"_in}, 2_in, "1/8"_in);
+          }) == "a rim of 3 7/8 in kept 1/8 in clear does not fit the heading, which is stitched 4 in below its fold");
+    CHECK(message<hanging_error>([] { return eyelets(backing, 3, brass, 1_in, "1/8"_in); }) ==
+          "an eyelet 1 in from the left edge is not clear of the single-turned hem there, which lies 1 in deep and "
+          "needs 1/8 "
+          "in more");
+    CHECK(message<hanging_error>([] {
+              const edges<inch> wide_right{heading(4_in), single_turned_hem(2_in), finish<inch>(), finish<inch>()};
+              return eyelets(panel<inch>(finished_size(15_in, 42_in), wide_right), 3, brass, 1_in, "1/8"_in);
+          }) ==
+          "an eyelet 1 in from the right edge is not clear of the single-turned hem there, which lies 2 in deep and "
+          "needs 1/8 in more");
+    CHECK(message<hanging_error>([] {
+              return eyelets(panel<inch>(finished_size(15_in, 42_in), all_round(seam("1/2"_in))), 3, brass, 2_in, 0_in);
+          }) == "eyelets need a turned and stitched heading: a seam allowance has no cloth between two layers");
+    CHECK_THROWS_AS(eyelets(backing, 3, eyelet<inch>{0_in, 1_in}, 2_in, 0_in), hanging_error);
+    CHECK_THROWS_AS(eyelets(backing, 3, brass, 2_in, "-1/8"_in), hanging_error);
+    CHECK_THROWS_AS(eyelets(backing, 40, brass, 2_in, "1/8"_in), marks_error);
+    CHECK(message<hanging_error>([] { return fewest_eyelets(4_in, 1_in, "1 1/2"_in, 2_in, false); }) ==
+          "two eyelets with rims of 1 in and margins of 1 1/2 in have no room in 4 in");
+    CHECK_THROWS_AS(fewest_eyelets(15_in, 1_in, 1_in, 0_in, false), hanging_error);
+    CHECK(message<hanging_error>([] { return fewest_eyelets(15_in, 1_in, 1_in, "3/4"_in, true); }) ==
+          "18 eyelets, for no more than 3/4 in between centres, would overlap: their rims are 1 in");
+    CHECK(message<hanging_error>([] { return folded_ribbons(0, 4_in, "1/2"_in); }) ==
+          "the number of ribbons must be at least 1: it was 0");
+    CHECK_THROWS_AS(folded_ribbons(3, 0_in, "1/2"_in), hanging_error);
+    CHECK_THROWS_AS(folded_ribbons(3, 4_in, "-1/2"_in), hanging_error);
+    CHECK_THROWS_AS(pocket_row<inch>(35_in, 34_in, 5), marks_error);
+    CHECK_THROWS_AS(film.film_cut("-1"_in), hanging_error);
+    CHECK(message<hanging_error>([] {
+              return film_for_fullness(35_in, 4, {101, 100}, 1_in);
+          }) == "a fullness of 1 1/100 on pockets of 8 3/4 in, brought down to 8 in, is less than the backing");
+    CHECK_THROWS_AS(film_for_fullness(0_in, 4, 2, 1_in), hanging_error);
+    CHECK_THROWS_AS(film_for_fullness(35_in, 0, 2, 1_in), hanging_error);
+    CHECK_THROWS_AS(film_for_depth(0_in, 4, 1_in, 1_in), hanging_error);
+    CHECK_THROWS_AS(film_for_depth(35_in, 0, 1_in, 1_in), hanging_error);
+    CHECK_THROWS_AS(film_for_depth(35_in, 5, 0_in, 1_in), bow_error);
+    CHECK(message<hanging_error>([] { return strip_dividers<finished_edge>(6_in, 4, 2_in); }) ==
+          "3 dividers 2 in wide leave no pocket in 6 in");
+    CHECK_THROWS_AS(strip_dividers<finished_edge>(6_in, 0, 2_in), hanging_error);
+    CHECK_THROWS_AS(strip_dividers<finished_edge>(6_in, 2, "-1"_in), hanging_error);
+}
