@@ -11,8 +11,8 @@
 //   boxed_error                                 a box that cannot be sewn
 //
 //   constexpr boxed_size pad(16_in, 9_in, 2_in);
-//   static_assert(boxed_panel(pad, "1/2"_in) == cut_size(19_in, 12_in) && corner_cut(2_in, "1/2"_in, "1/2"_in) ==
-//   1_in);
+//   static_assert(boxed_panel(pad, "1/2"_in) == cut_size(19_in, 12_in));
+//   static_assert(corner_cut(2_in, "1/2"_in, "1/2"_in) == 1_in);
 #ifndef TURNCLOTH_NOTIONS_BOXED_HPP
 #define TURNCLOTH_NOTIONS_BOXED_HPP
 

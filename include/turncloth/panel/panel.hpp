@@ -184,8 +184,8 @@ private:
 template <length_unit Unit>
 struct self_bound_layers {
     panel<Unit> outer;
-    cut_size<Unit>
-        inner; ///< of each inner layer: they lie against the second turn, so they are cut to the finished size
+    /// Of each inner layer: they lie against the second turn, so they are cut to the finished size.
+    cut_size<Unit> inner;
 };
 
 /// The double-fold reduction: each way the outer layer is cut 4 x width (and twice the turn of cloth) larger than it

@@ -3,8 +3,9 @@
 //
 //   project<U>(name, finished)             pieces()  zippers()  meetings()  cautions()
 //     .add(piece)                          returns the piece, to be marked
-//   piece<U>(name, material, panel)        how_many(n)  lies_inside(outer)  of_film()  mark(what, edge, place or row of
-//   places) zipper<U>                              an opening on a piece, its supply, and how many
+//   piece<U>(name, material, panel)        how_many(n)  lies_inside(outer)  of_film()
+//     .mark(what, edge, where)             a place or a row of places
+//   zipper<U>                              an opening on a piece, its supply, and how many
 //
 //   project<inch> roll("Hand-tool roll", finished_size(20_in, 12_in));
 //   auto& outer = roll.add(piece<inch>("outer", "canvas", panel(roll.finished(), all_round(self_binding("1/2"_in)))));
