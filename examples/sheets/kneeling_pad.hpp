@@ -27,10 +27,14 @@ struct kneeling_pad_measures {
     length<Unit> zipper_tail = by_edition<Unit>("3/4"_in, 2_cm);     ///< of tape left below a new stop
 };
 
+/// A constant, since Clang 14 does not link literals that a class template's members get at run time.
+template <length_unit Unit>
+inline constexpr length<Unit> usual_pad_thickness = kneeling_pad_measures<Unit>().thickness;
+
 struct kneeling_pad {
     template <length_unit Unit>
     static sheet<Unit> make(const finished_size<Unit>& finished,
-                            length<Unit> thickness = kneeling_pad_measures<Unit>().thickness) {
+                            length<Unit> thickness = usual_pad_thickness<Unit>) {
         constexpr kneeling_pad_measures<Unit> m;
         const zipped_opening<Unit> z = zipper_across(m, finished.width());
         sheet<Unit> s = sheet_of(design(m, finished, thickness, z));

@@ -170,7 +170,8 @@ TEST_CASE("pieces with inward corners and one take: the cut line is the mitred b
         bg::buffer(as_bg(corners), buffer, distance, side, join, end, around_points);
         REQUIRE(buffer.size() == 1);
         const bg_polygon found = as_bg(piece.cut_line());
-        REQUIRE(bg::area(found) == doctest::Approx(bg::area(buffer)).epsilon(1e-9));
+        // The buffer of Boost 1.74 moves some corners by about 1e-4 (outline_slow_test.cpp compares with CGAL to 1e-9).
+        REQUIRE(bg::area(found) == doctest::Approx(bg::area(buffer)).epsilon(1e-4));
         REQUIRE(area_of(piece.cut_line()).value() == doctest::Approx(bg::area(found)).epsilon(1e-12));
         REQUIRE(perimeter_of(piece.cut_line()).value() ==
                 doctest::Approx(static_cast<double>(bg::perimeter(found))).epsilon(1e-12));

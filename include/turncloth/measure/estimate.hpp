@@ -75,12 +75,25 @@ constexpr upper_bits upper_bits_of(uint128 n) noexcept {
     return {bits, shift, uint128{bits} << shift == n};
 }
 
-/// The largest r with r * r <= n, for n >= 2^126, one binary digit at a time.
+/// The largest r with r * r <= n, for n >= 2^126. Doubles find a start: y is brought to 1 / sqrt(x), x in [1, 4), from
+/// a line that is within a tenth of it, by y (3 - x y^2) / 2, which makes an error e into 3/2 e^2. One step in whole
+/// numbers, and the last unit is settled by comparing squares, so the result does not rest on the doubles.
 constexpr std::uint64_t root_of_wide(uint128 n) noexcept {
-    std::uint64_t root = 0;
-    for (std::uint64_t digit = std::uint64_t{1} << 63; digit != 0; digit >>= 1)
-        if (const std::uint64_t longer = root | digit; uint128{longer} * longer <= n)
-            root = longer;
+    const double x = static_cast<double>(static_cast<std::uint64_t>(n >> 64)) * power_of_two(-62);
+    double y = 1.09 - x / 6;
+    for (int step = 0; step < 4; ++step)
+        y *= 1.5 - 0.5 * x * y * y;
+    constexpr auto largest = ~std::uint64_t{0};
+    const double start = x * y * power_of_two(63);
+    std::uint64_t root = start < power_of_two(64) ? static_cast<std::uint64_t>(start) : largest;
+    const auto off = static_cast<int128>(n - uint128{root} * root); // below 2^127, as the start is within 2^-40
+    const auto nearer =
+        static_cast<int128>(root) + static_cast<int128>(static_cast<double>(off) * y * power_of_two(-64));
+    root = nearer > static_cast<int128>(largest) ? largest : static_cast<std::uint64_t>(nearer);
+    while (uint128{root} * root > n)
+        --root;
+    while (root != largest && uint128{root + 1} * (root + 1) <= n)
+        ++root;
     return root;
 }
 

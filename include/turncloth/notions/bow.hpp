@@ -63,12 +63,20 @@ struct bow_sums {
     uint128 t, c; ///< T and C, as shares
 };
 
-/// No difference falls below zero, as v a_(k+1) < a_k (v < 0.63 and a_(k+1) / a_k <= 16/12). A step adds at most 6
-/// units to what came shrunk by v from the step before: under 17 units in all. The terms alternate and shrink, and the
-/// first one left out is below 2^-88.
+/// No difference falls below zero, as v a_(k+1) < a_k (v < 0.63 and a_(k+1) / a_k <= 16/12), and as much holds rounded
+/// down. The terms alternate and shrink, and the first one left out is below 2^-88. The upper ten are summed in 64
+/// bits: a step adds at most 2 units of 2^-64 to what came shrunk by v from the step before, 6 in all, which the eight
+/// steps to come shrink by v^8 < 1/40. Those add 6 units of 2^-128 each, under 17 in all.
 constexpr bow_sums bow_series(uint128 v) noexcept {
-    bow_sums sums{0, 0};
-    for (std::size_t k = bow_terms; k-- > 0;) {
+    constexpr std::size_t wide_terms = 8;
+    const auto upper = [](uint128 f) { return static_cast<std::uint64_t>(f >> 64); };
+    std::uint64_t t = 0, c = 0;
+    for (std::size_t k = bow_terms; k-- > wide_terms;) {
+        t = upper(bow_t[k]) - upper(uint128{upper(v)} * t);
+        c = upper(bow_c[k]) - upper(uint128{upper(v)} * c);
+    }
+    bow_sums sums{uint128{t} << 64, uint128{c} << 64};
+    for (std::size_t k = wide_terms; k-- > 0;) {
         sums.t = bow_t[k] - share_product(v, sums.t);
         sums.c = bow_c[k] - share_product(v, sums.c);
     }
@@ -99,11 +107,11 @@ constexpr bow_slopes bow_slopes_at(double y) noexcept {
     return s;
 }
 
-/// F(y) = q for 0 < q <= 1. The start is the quotient of first degrees that has the slope and the curve of the solution
-/// at 0 (y = 6 q + 9/5 q^2 + ...) and its value at 1 (pi^2); it is within 4 in a thousand, and two steps of Newton's
-/// rule make that 2^-30 or better.
+/// F(y) = q for 0 < q <= 1. The start is the quotient of second degrees that has the solution's first three terms at 0,
+/// y = 6 q + 9/5 q^2 + 144/175 q^3, and its value and slope at 1, pi^2 and 2 pi^2. It is within 5 in ten thousand, and
+/// two steps of Newton's rule make that 2^-43 or better.
 constexpr double bow_start(double q) noexcept {
-    double y = 6 * q * (1 - 0.234837 * q) / (1 - 0.534837 * q);
+    double y = 6 * q * (1 + q * (0.05927232 * q - 0.7403819)) / (1 + q * (0.234244 * q - 1.040382));
     for (int step = 0; step < 2; ++step) {
         const bow_slopes s = bow_slopes_at(y);
         y -= (y * s.t - q) / s.f;
@@ -121,9 +129,10 @@ constexpr double sixteen_times(uint128 v) noexcept { return static_cast<double>(
 /// (1 - cos x) / x where 1 - sin x / x = q, 0 < q <= 1.
 ///
 /// One step of Newton's rule in 128 bits, from a residual that is small by measurement, not by trust: with |F(y) - q|
-/// <= 2^-38 q the step dy is at most 2^-35 y, and what it leaves out is below (1/60) / (2 * 0.0507) dy^2 < 2^-71 y. F
-/// itself is off by 17 v + 2 units of 2^-124 (T, the product, q), which dy turns into at most 18 + 512 v units of v. C
-/// moves along with dy, to within 2^-75.
+/// <= 2^-36 q the step dy is at most 2^-34 y, and what it leaves out is below (1/60) / (2 * 0.0507) dy^2 < 2^-67 y. F
+/// itself is off by 17 v + 2 units of 2^-124 (T, the product, q), which dy turns into at most 18 + 512 v units of v;
+/// and by what the upper terms' 64 bits leave out, 16 v (6/40) 2^-64 at the most, which is below 2^-62 v. C moves along
+/// with dy, to within 2^-71, and is off by less than 2^-66 for its own upper terms.
 constexpr estimate bow_over_half_arc(fraction q) {
     const auto n = static_cast<std::uint64_t>(numerator(q)), d = static_cast<std::uint64_t>(denominator(q));
     const uint128 wanted = n == d ? uint128{1} << 124 : share(n, d) >> 4; // in units of 2^-124, as v T is
@@ -132,14 +141,14 @@ constexpr estimate bow_over_half_arc(fraction q) {
         const bow_sums sums = bow_series(v);
         const bow_slopes slopes = bow_slopes_at(sixteen_times(v));
         const auto residual = static_cast<int128>(share_product(v, sums.t)) - static_cast<int128>(wanted);
-        const bool small = (residual < 0 ? -residual : residual) <= static_cast<int128>(wanted >> 38) + 64;
+        const bool small = (residual < 0 ? -residual : residual) <= static_cast<int128>(wanted >> 36) + 64;
         const double dv = -static_cast<double>(residual) / slopes.f; // 2^-124 / 16 is the unit of v
         v += static_cast<uint128>(static_cast<int128>(dv));
         if (!small)
             continue;
         const uint128 c = sums.c - static_cast<uint128>(static_cast<int128>(16 * slopes.c * dv));
-        const std::uint64_t off_v = 18 + static_cast<std::uint64_t>(v >> 119) + static_cast<std::uint64_t>(v >> 71);
-        return square_root(estimate::of_share(v, off_v, 4)) * estimate::of_share(c, std::uint64_t{1} << 53, 0);
+        const std::uint64_t off_v = 18 + static_cast<std::uint64_t>(v >> 61);
+        return square_root(estimate::of_share(v, off_v, 4)) * estimate::of_share(c, std::uint64_t{1} << 62, 0);
     }
 }
 
