@@ -33,8 +33,7 @@ inline constexpr length<Unit> usual_pad_thickness = kneeling_pad_measures<Unit>(
 
 struct kneeling_pad {
     template <length_unit Unit>
-    static sheet<Unit> make(const finished_size<Unit>& finished,
-                            length<Unit> thickness = usual_pad_thickness<Unit>) {
+    static sheet<Unit> make(const finished_size<Unit>& finished, length<Unit> thickness = usual_pad_thickness<Unit>) {
         constexpr kneeling_pad_measures<Unit> m;
         const zipped_opening<Unit> z = zipper_across(m, finished.width());
         sheet<Unit> s = sheet_of(design(m, finished, thickness, z));
