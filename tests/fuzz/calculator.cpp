@@ -1,6 +1,5 @@
 // Questions to the blog's calculator, of any bytes: always answered, in JSON, with lines or with a refusal.
 #include "../../examples/calculator/answer.hpp"
-
 #include "feed.hpp"
 
 #include <nlohmann/json.hpp>

@@ -2,7 +2,6 @@
 // every fold and row of stitching lies on the piece; places carried between datums come back; and folding the panel
 // shows that it finishes as asked.
 #include "feed.hpp"
-
 #include <turncloth/panel/made_up.hpp>
 
 using namespace fuzzing;
@@ -67,8 +66,9 @@ void check(feed& bytes) {
         check_places(piece, e, bytes.length<Unit>());
     }
     const length<Unit> allowance = bytes.length<Unit>(), step = bytes.length<Unit>();
-    check_folding(piece, bytes.ConsumeBool() ? stacked<Unit>() : bytes.ConsumeBool() ? mitred<Unit>()
-                                                                                    : mitred(allowance, step));
+    check_folding(piece, bytes.ConsumeBool()   ? stacked<Unit>()
+                         : bytes.ConsumeBool() ? mitred<Unit>()
+                                               : mitred(allowance, step));
 }
 
 } // namespace

@@ -1,7 +1,6 @@
 // Lays of any pieces on any cloth: refused with a typed error, or sound by the check that shares nothing with the code
 // that lays; and the same again.
 #include "feed.hpp"
-
 #include <turncloth/cloth/lay_check.hpp>
 #include <turncloth/cloth/lay_out.hpp>
 

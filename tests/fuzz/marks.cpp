@@ -7,7 +7,9 @@ using namespace fuzzing;
 namespace {
 
 /// Small counts mostly, as what is summed is summed by walking.
-std::int64_t count(feed& bytes) { return bytes.one_in(16) ? bytes.ConsumeIntegral<std::int64_t>() : bytes.between(-1, 200); }
+std::int64_t count(feed& bytes) {
+    return bytes.one_in(16) ? bytes.ConsumeIntegral<std::int64_t>() : bytes.between(-1, 200);
+}
 
 template <class Rows>
 void rise(const Rows& marks) {

@@ -1,7 +1,6 @@
 // Whole projects, with names of any bytes: sheets, texts and drawings are made or refused with a typed error, and every
 // drawing is a well-formed document.
 #include "feed.hpp"
-
 #include <turncloth/sheet/drawing.hpp>
 
 #include <pugixml.hpp>
@@ -50,13 +49,19 @@ template <length_unit Unit>
 std::string name_of_a_piece(feed& bytes, const project<Unit>& p) {
     if (bytes.one_in(8))
         return bytes.text();
-    return p.pieces()[static_cast<std::size_t>(bytes.between(0, static_cast<std::int64_t>(p.pieces().size()) - 1))].name();
+    return p.pieces()[static_cast<std::size_t>(bytes.between(0, static_cast<std::int64_t>(p.pieces().size()) - 1))]
+        .name();
 }
 
 template <length_unit Unit>
 zipper<Unit> any_zipper(feed& bytes, const project<Unit>& p) {
-    zipper<Unit> z{.on = name_of_a_piece(bytes, p), .from = bytes.any_edge(), .centres = {}, .opening = {}, .rows = {},
-                   .slit = {}, .supply = {}};
+    zipper<Unit> z{.on = name_of_a_piece(bytes, p),
+                   .from = bytes.any_edge(),
+                   .centres = {},
+                   .opening = {},
+                   .rows = {},
+                   .slit = {},
+                   .supply = {}};
     for (int n = bytes.ConsumeIntegralInRange(0, 3); n > 0; --n)
         z.centres.push_back(somewhere<Unit>(bytes));
     z.opening = {bytes.length<Unit>(), bytes.length<Unit>(), bytes.length<Unit>()};
@@ -97,7 +102,8 @@ void check(feed& bytes) {
     const sheet<Unit> made = sheet_of(p);
     must(!to_text(made, by).empty(), "a sheet has a text");
     for (const auto& piece : made.pieces)
-        well_formed(drawing_of(piece, by, {.project = p.name(), .on = bytes.ConsumeBool() ? paper::a4 : paper::letter}));
+        well_formed(
+            drawing_of(piece, by, {.project = p.name(), .on = bytes.ConsumeBool() ? paper::a4 : paper::letter}));
 }
 
 } // namespace

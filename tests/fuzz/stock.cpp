@@ -1,9 +1,7 @@
 // Lengths from any stock: refused with a typed error, or a plan that the independent check finds sound; small questions
 // are answered by trying everything as well.
 #include "../cloth/stock_reference.hpp"
-
 #include "feed.hpp"
-
 #include <turncloth/cloth/stock_check.hpp>
 #include <turncloth/cloth/stock_plan.hpp>
 
@@ -48,10 +46,12 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
         must(!plan.proved_best || plan.value == plan.bound, "a plan proved best is at its bound");
         if (is_small(problem)) {
             const auto least = stock_reference::least_value(problem);
-            must(least && plan.bound <= *least && *least <= plan.value, "the least value lies from the bound to the plan's");
+            must(least && plan.bound <= *least && *least <= plan.value,
+                 "the least value lies from the bound to the plan's");
         }
     } catch (const stock_runs_out&) {
-        must(!is_small(problem) || !stock_reference::least_value(problem), "stock is said to run out only where it does");
+        must(!is_small(problem) || !stock_reference::least_value(problem),
+             "stock is said to run out only where it does");
     } catch (const error&) {
     }
     return 0;

@@ -1,7 +1,6 @@
 // Tables of sizes: any bytes are read as rows; rows written as RFC 4180 describes read back the same; and a row is a
 // job, or refused with a typed error.
 #include "../../examples/sheets/jobs.hpp"
-
 #include "feed.hpp"
 
 #include <string>

@@ -375,10 +375,11 @@ TEST_CASE("What goes onto a piece is finished before that piece's own edges are 
     p.add({"gusset", "canvas", panel(finished_size(5_in, 4_in), all_round(seam("1/2"_in)))});
     p.add(placing<inch>{"pocket", "lining", at<finished_edge>(1_in), at<finished_edge>(1_in)});
     p.add(placing<inch>{"pocket", "lining", at<finished_edge>(8_in), at<finished_edge>(1_in)});
-    p.add(notion<inch>("bow"));
+    p.add(notion<inch>("bow")).add(notion<inch>("cord").early());
     CHECK(order_of_making(p) ==
           std::vector<std::string>{"Cut every piece, and mark it while it is flat: folds, stitching, marks.",
-                                   "Turn and stitch pocket: top, bottom, left and right.", "Sew pocket onto lining.",
+                                   "Turn and stitch pocket: top, bottom, left and right.", "Add the cord.",
+                                   "Sew pocket onto lining.",
                                    "Lay lining on outer. Turn and stitch outer: top, bottom, left and right.",
                                    "Sew the remaining seams of gusset.", "Add the bow."});
     CHECK(sheet_of(p).order == order_of_making(p));

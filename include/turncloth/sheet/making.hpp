@@ -193,22 +193,7 @@ private:
         if (clearance(z.opening).value() < 0)
             return; // refused already; no tape could be worked out for it
         const auto how_many = static_cast<std::int64_t>(z.centres.size()) * find(z.on)->made_from.count();
-        notion<Unit> n("zipper on " + z.on);
-        n.number("openings", how_many).figure("each opening", opening_working(z.opening));
-        if (z.supply.roll.value() > 0) {
-            const auto cut = from_roll(z.opening, how_many, z.supply.roll);
-            n.figure("tape to cut from the roll, each, bar-tacked at both ends first", tape_working(z.opening));
-            n.number("sliders", cut.sliders).number("rolls", cut.rolls);
-            n.figure("length of a roll", z.supply.roll).figure("left on the last roll", cut.left);
-        } else {
-            const auto cut = trimmed<Unit>(z.opening, z.supply.lengths_sold, z.supply.ends, z.supply.tail);
-            n.figure("made-up length to buy, each", cut.sold);
-            if (cut.needs_a_stop)
-                n.figure("new stop, from the top stop", cut.stop_at);
-            if (cut.cut_off.value() > 0)
-                n.figure("cut through the tape, from the top stop", cut.cut_at);
-        }
-        made_.notions.push_back(n.caution(caution::needles_and_metal));
+        made_.notions.push_back(listed("zipper on " + z.on, how_many, z.opening, z.supply));
     }
 
     /// Marks the finished left and top edge of what is sewn on, and checks that it lies on the finished piece beneath.

@@ -1,8 +1,10 @@
 // What a sheet lists beside its pieces: things to buy or to make ready, each as labelled figures with their working.
 //
-//   notion<U>(name)                          .figure(what, figure or length)   .number(what, n)   .caution(sentence)
-//   listed(name, how_many, tie)              ribbon for ties, ties round a roll, eyelets, bindings, edgings, pleats:
-//   listed(name, row)  listed(name, strip)   what notions/ computes, as a notion that a project can hold
+//   notion<U>(name)                          .figure(what, figure or length)  .number(what, n)  .caution(sentence)  .early()
+//   listed(name, how_many, opening, supply)  listed(name, how_many, tie)  listed(name, eyelet row or pleating)
+//   listed(name, width, length, strips)  listed_round(name, working, girth)
+//                                            what notions/ computes, as a notion that a project can hold
+//   zipper_supply<U>                         from_roll(length)  made_up(lengths sold, ends, tail)
 //
 //   roll.add(listed("tie", 1, ribbon_tie<inch>{.across = 14_in, .loop = 2_in, .free_at_end = 9_in, .turned = "1/4"_in}));
 //
@@ -17,6 +19,7 @@
 #include <turncloth/notions/hanging.hpp>
 #include <turncloth/notions/pleats.hpp>
 #include <turncloth/notions/tie.hpp>
+#include <turncloth/notions/zipper.hpp>
 
 #include <cstdint>
 #include <string>
@@ -42,7 +45,13 @@ public:
     const std::string& name() const { return name_; }
     const std::vector<notion_detail<Unit>>& details() const { return details_; }
     const std::vector<std::string>& cautions() const { return cautions_; }
+    bool goes_in_early() const { return early_; }
 
+    /// Says that it is sewn in before the seams beside it are closed.
+    notion& early() {
+        early_ = true;
+        return *this;
+    }
     notion& figure(std::string what, const turncloth::figure<Unit>& amount) {
         details_.push_back({std::move(what), amount});
         return *this;
@@ -66,7 +75,45 @@ private:
     std::string name_;
     std::vector<notion_detail<Unit>> details_;
     std::vector<std::string> cautions_;
+    bool early_ = false;
 };
+
+/// Where a zipper comes from: rolls of one length, or the shortest of the made-up lengths sold that is long enough.
+template <length_unit Unit>
+struct zipper_supply {
+    length<Unit> roll = {}; ///< more than zero: cut from such rolls
+    std::vector<length<Unit>> lengths_sold = {};
+    length<Unit> ends = {}, tail = {}; ///< of a made-up zipper: tape beyond the stops as sold; left below a new stop
+
+    static zipper_supply from_roll(length<Unit> roll) { return {.roll = roll}; }
+    static zipper_supply made_up(std::vector<length<Unit>> lengths_sold, length<Unit> ends, length<Unit> tail) {
+        return {.lengths_sold = std::move(lengths_sold), .ends = ends, .tail = tail};
+    }
+};
+
+/// Zippers of one opening, and what they are made from. Throws zipper_error where that cannot be had.
+template <length_unit Unit>
+notion<Unit> listed(std::string name, std::int64_t how_many, const zipped_opening<Unit>& z,
+                    const zipper_supply<Unit>& from) {
+    notion<Unit> n(std::move(name));
+    n.number("openings", how_many)
+        .figure("each opening", opening_working(z))
+        .caution(caution::needles_and_metal)
+        .early();
+    if (from.roll.value() > 0) {
+        const auto cut = from_roll(z, how_many, from.roll);
+        n.figure("tape to cut from the roll, each, bar-tacked at both ends first", tape_working(z));
+        n.number("sliders", cut.sliders).number("rolls", cut.rolls);
+        return n.figure("length of a roll", from.roll).figure("left on the last roll", cut.left);
+    }
+    const auto cut = trimmed<Unit>(z, from.lengths_sold, from.ends, from.tail);
+    n.figure("made-up length to buy, each", cut.sold);
+    if (cut.needs_a_stop)
+        n.figure("new stop, from the top stop", cut.stop_at);
+    if (cut.cut_off.value() > 0)
+        n.figure("cut through the tape, from the top stop", cut.cut_at);
+    return n;
+}
 
 /// Ribbons that tie a piece, alike.
 template <length_unit Unit>

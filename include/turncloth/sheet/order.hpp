@@ -43,6 +43,7 @@ public:
         for (const piece<Unit>& p : project_.pieces())
             if (goes_onto_another(p.name()))
                 turn_edges(p);
+        add_notions(true);
         for (const meeting<Unit>& m : project_.meetings())
             say("Sew " + m.longer + " to " + m.shorter + ", mark to mark.");
         for (const placing<Unit>& p : project_.placings())
@@ -51,8 +52,7 @@ public:
             if (!goes_onto_another(p.name()))
                 turn_edges(p);
         join_seams();
-        for (const notion<Unit>& n : project_.notions())
-            say("Add the " + n.name() + ".");
+        add_notions(false);
         return order_;
     }
 
@@ -85,6 +85,12 @@ private:
             return;
         const std::string laid = inner.empty() ? "" : "Lay " + inner + " on " + p.name() + ". ";
         say(laid + "Turn and stitch " + p.name() + ": " + edges + ".");
+    }
+
+    void add_notions(bool early) {
+        for (const notion<Unit>& n : project_.notions())
+            if (n.goes_in_early() == early)
+                say("Add the " + n.name() + ".");
     }
 
     void join_seams() {

@@ -106,19 +106,6 @@ private:
     std::vector<mark_line<Unit>> marks_;
 };
 
-/// Where a zipper comes from: rolls of one length, or the shortest of the made-up lengths sold that is long enough.
-template <length_unit Unit>
-struct zipper_supply {
-    length<Unit> roll = {}; ///< more than zero: cut from such rolls
-    std::vector<length<Unit>> lengths_sold = {};
-    length<Unit> ends = {}, tail = {}; ///< of a made-up zipper: tape beyond the stops as sold; left below a new stop
-
-    static zipper_supply from_roll(length<Unit> roll) { return {.roll = roll}; }
-    static zipper_supply made_up(std::vector<length<Unit>> lengths_sold, length<Unit> ends, length<Unit> tail) {
-        return {.lengths_sold = std::move(lengths_sold), .ends = ends, .tail = tail};
-    }
-};
-
 /// Zippers sewn across one piece, right to left, each centred on a place down from one of its edges.
 template <length_unit Unit>
 struct zipper {
