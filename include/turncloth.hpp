@@ -10,6 +10,7 @@
 #include <turncloth/marks/row.hpp>
 #include <turncloth/marks/spacing.hpp>
 #include <turncloth/measure/error.hpp>
+#include <turncloth/measure/estimate.hpp>
 #include <turncloth/measure/fraction.hpp>
 #include <turncloth/measure/irrational.hpp>
 #include <turncloth/measure/length.hpp>
@@ -19,6 +20,17 @@
 #include <turncloth/measure/rounding.hpp>
 #include <turncloth/measure/working.hpp>
 #include <turncloth/measure/write.hpp>
+#include <turncloth/notions/bias.hpp>
+#include <turncloth/notions/binding.hpp>
+#include <turncloth/notions/bow.hpp>
+#include <turncloth/notions/boxed.hpp>
+#include <turncloth/notions/caution.hpp>
+#include <turncloth/notions/hanging.hpp>
+#include <turncloth/notions/loop.hpp>
+#include <turncloth/notions/pleats.hpp>
+#include <turncloth/notions/refusal.hpp>
+#include <turncloth/notions/thread.hpp>
+#include <turncloth/notions/tie.hpp>
 #include <turncloth/notions/zipper.hpp>
 #include <turncloth/panel/finish.hpp>
 #include <turncloth/panel/panel.hpp>

@@ -27,14 +27,15 @@ struct kneeling_pad_measures {
     length<Unit> zipper_tail = by_edition<Unit>("3/4"_in, 2_cm);     ///< of tape left below a new stop
 };
 
-/// A constant, since Clang 14 does not link literals that a class template's members get at run time.
+/// A constant, as Clang 14 cannot call literals where members are given their values at run time.
 template <length_unit Unit>
-inline constexpr length<Unit> usual_pad_thickness = kneeling_pad_measures<Unit>().thickness;
+inline constexpr kneeling_pad_measures<Unit> usual_kneeling_pad{};
 
 struct kneeling_pad {
     template <length_unit Unit>
-    static sheet<Unit> make(const finished_size<Unit>& finished, length<Unit> thickness = usual_pad_thickness<Unit>) {
-        constexpr kneeling_pad_measures<Unit> m;
+    static sheet<Unit> make(const finished_size<Unit>& finished,
+                            length<Unit> thickness = usual_kneeling_pad<Unit>.thickness) {
+        constexpr kneeling_pad_measures<Unit> m = usual_kneeling_pad<Unit>;
         const zipped_opening<Unit> z = zipper_across(m, finished.width());
         return sheet_of(design(m, finished, thickness, z));
     }

@@ -68,7 +68,7 @@ TEST_CASE("The kneeling pad's figures are those worked out by hand") {
     CHECK_FALSE(o.says("left, mark corner: 28 1/2 in")); // the end of the strip, where it is joined
     // 17 1/2 - 2 x 1 1/2 = 14 1/2: the next sold is 16. A new stop there, and 3/4 of tape below it.
     CHECK(o.says("opening: 14 1/2 in"));
-    CHECK(o.says("made-up length to buy: 16 in"));
+    CHECK(o.says("made-up length to buy, each: 16 in"));
     CHECK(o.says("new stop, from the top stop: 14 1/2 in"));
     CHECK(o.says("cut through the tape, from the top stop: 15 1/4 in"));
 }
@@ -91,7 +91,7 @@ TEST_CASE("The metric edition uses round metric allowances, not converted ones")
     CHECK(pad.says("2 base half, canvas: 47 x 17 cm"));
     // 142 + 3 is more than 140: two of 71 + 3; 4.5 + 3 high. 44 - 2 x 4 = 36: the next sold is 40; cut 2 cm on.
     CHECK(pad.says("2 boxing strip, canvas, joined at two opposite corners: 74 x 7.5 cm"));
-    CHECK(pad.says("made-up length to buy: 40 cm"));
+    CHECK(pad.says("made-up length to buy, each: 40 cm"));
     CHECK(pad.says("cut through the tape, from the top stop: 38 cm"));
 
     const outcome hanging = dir.run("--project organiser --size '70 x 72 cm' --units centimetres");
@@ -114,7 +114,7 @@ TEST_CASE("A wide pad opens as far as the longest zipper sold") {
     // (48 - 36) / 2 = 6 in stay closed at each end, marked 1/2 in further from the cut edge.
     CHECK(o.says("opening: 36 in"));
     CHECK(o.says("left, mark end of the zipper's opening: 6 1/2 in"));
-    CHECK(o.says("made-up length to buy: 36 in"));
+    CHECK(o.says("made-up length to buy, each: 36 in"));
     CHECK_FALSE(o.says("new stop"));
 }
 

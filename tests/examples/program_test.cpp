@@ -32,7 +32,7 @@ TEST_CASE("All three projects are printed at their usual sizes") {
 TEST_CASE("A sheet says what to be careful of with what its parts are made of") {
     const scratch dir;
     const outcome o = dir.run("--project organiser");
-    CHECK(o.says("never the iron on the film"));
+    CHECK(o.says("Press beside film, never on it"));
     CHECK(o.says("infants"));
     CHECK(dir.run("--project tool-roll").says("strangle"));
     CHECK(dir.run("--project kneeling-pad").says("loose covers"));

@@ -2,7 +2,7 @@
 //
 //   stitch_type{number, name, ratio}    an ISO 4915 stitch type: thread used, over the length of the seam
 //   stitch(301)                         one of those listed here; a ratio of your own is a stitch_type of your own
-//   seam_run<U>{type, length, count, overrun}   seams sewn alike
+//   seam_run<U>{type, sewn, count, overrun}     seams sewn alike
 //   seam_length(runs, number)           sewn with one type of stitch
 //   thread_for(runs)  with_waste(l, part)  spools(l, on_one)
 //   stitching_of(panel)                 all rows of stitching of a panel's own finishes
