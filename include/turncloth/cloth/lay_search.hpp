@@ -1,7 +1,7 @@
 // The search for a short lay: an order of the pieces, improved by exchanges, at a target length that falls.
 //
 //   class detail::lay_search<Pass>   run(steps), fill(length, steps), offer(placed, length),
-//                                   best(), length(), bound()
+//                                    best(), length(), bound()
 //
 //   detail::lay_search<detail::skyline> search{entries, bound, seed, show};
 //   search.run(100'000);

@@ -1,8 +1,8 @@
 // The skyline for a search: trying one small change to the order after another, each from where it first makes a
 // difference.
 //
-//   class detail::skyline_trials : skyline   run(length, allowed), try_exchange(p, q, allowed), try_twist(p, how,
-//   allowed)
+//   class detail::skyline_trials : skyline   run(length, allowed), try_exchange(p, q, allowed),
+//                                            try_twist(p, how, allowed)
 //
 //   detail::skyline_trials pass{entries};
 //   auto left_over = pass.run(length, everything);
