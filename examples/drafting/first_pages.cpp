@@ -86,7 +86,7 @@ void legend(setter& to) {
         {line_kind::seam, "seam line, or the finished edge of what is hemmed or bound"},
         {line_kind::grain, "grain: lay this along the selvedge"},
         {line_kind::notch, "notch: mark or snip it, no deeper than halfway to the seam line"},
-        {line_kind::joining_line, "joining line of two pages, with its short strokes"},
+        {line_kind::joining_line, "joining line of two pages, and one of its strokes"},
     };
     to.keep(28);
     for (const sample& s : samples) {
@@ -114,7 +114,7 @@ void legend(setter& to) {
 }
 
 /// A small picture of the pages of a piece, in a box of this size; returns its height.
-void map_of(setter& to, const placed_piece& p, double x, double y, double width, double height) {
+double map_of(setter& to, const placed_piece& p, double x, double y, double width, double height) {
     const tiling& t = p.parts;
     const window last = t.part(t.rows() - 1, t.columns() - 1), first = t.part(0, 0);
     const double scale = std::min({width / (last.right() - first.left), height / (last.bottom() - first.top), 0.18});
@@ -132,13 +132,14 @@ void map_of(setter& to, const placed_piece& p, double x, double y, double width,
                                 to_corner = put({c + 1 == t.columns() ? w.right() : t.joint_right(c),
                                                  r + 1 == t.rows() ? w.bottom() : t.joint_below(r)});
             to.box(line_kind::faint, from.x, from.y, to_corner.x - from.x, to_corner.y - from.y);
-            to.say({(from.x + to_corner.x) / 2, (from.y + to_corner.y) / 2 + 1},
-                   std::to_string(r + 1) + ", " + std::to_string(c + 1), 2.4, set_from::middle);
+            to.say({from.x + 0.8, from.y + 2.6}, std::to_string(r + 1) + ", " + std::to_string(c + 1), 2.4,
+                   set_from::start);
         }
     std::vector<place_on_page> figure;
     for (const place_on_page& at : p.cut)
         figure.push_back(put(at));
     to.line(line_kind::plain, figure, true);
+    return (last.bottom() - first.top) * scale;
 }
 
 /// Edges that are alike are told once; those on the bias are pointed out.
@@ -173,7 +174,7 @@ void piece_list(setter& to, const std::vector<placed_piece>& pieces) {
         const made_piece& piece = *p.piece;
         const cut_size<millimetre> size = bounding_size(piece);
         const ruler& shown = to.orders().shown;
-        map_of(to, p, to.right() - map_width, y + 1, map_width, map_height);
+        const double map = map_of(to, p, to.right() - map_width, y + 1, map_width, map_height);
         const double narrower = map_width + 4;
         to.words(piece.name, 4, true, 0, narrower);
         to.words("Cut " + std::to_string(piece.quantity) + " in " + piece.material + ".", 3.2, false, 0, narrower);
@@ -185,7 +186,7 @@ void piece_list(setter& to, const std::vector<placed_piece>& pieces) {
         to.words(std::string(n == 1 ? "On 1 page" : "On " + std::to_string(n) + " pages") +
                      (p.turned ? ", lying on its side." : "."),
                  3.2, false, 0, narrower);
-        to.down(std::max(0.0, y + map_height + 3 - to.top()));
+        to.down(std::max(3.0, y + map + 4 - to.top()));
     }
 }
 

@@ -48,6 +48,7 @@ double width_of(cairo_t* to, const std::string& text) {
 
 void draw(cairo_t* to, const stroke& s) {
     const pen p = pen_of(s.kind);
+    cairo_new_path(to); // words leave a point behind
     for (const place_on_page& at : s.points)
         cairo_line_to(to, at.x, at.y);
     if (s.closed)

@@ -16,6 +16,13 @@ place_on_page between(const place_on_page& a, const place_on_page& b, double t) 
 }
 double distance(const place_on_page& a, const place_on_page& b) { return std::hypot(b.x - a.x, b.y - a.y); }
 
+/// Of p from the straight piece from a to b, where what lies sideways counts `squeeze` times.
+double distance_to(const place_on_page& a, const place_on_page& b, const place_on_page& p, double squeeze) {
+    const double ux = (b.x - a.x) * squeeze, uy = b.y - a.y, px = (p.x - a.x) * squeeze, py = p.y - a.y,
+                 t = std::clamp((ux * px + uy * py) / (ux * ux + uy * uy), 0.0, 1.0);
+    return std::hypot(px - ux * t, py - uy * t);
+}
+
 /// Words along a line read from the left, or from the right side of the page where the line runs straight up.
 double readable_turn(const place_on_page& a, const place_on_page& b) {
     double turned = std::atan2(a.y - b.y, b.x - a.x) * 180 / std::numbers::pi;
@@ -30,7 +37,7 @@ double readable_turn(const place_on_page& a, const place_on_page& b) {
 place_on_page beside_line(const place_on_page& on, const place_on_page& inward, double turned, double size) {
     const double angle = turned * std::numbers::pi / 180;
     const bool stands_inward = -std::sin(angle) * inward.x - std::cos(angle) * inward.y > 0;
-    const double off = stands_inward ? 1.4 : 1.4 + size * 0.75;
+    const double off = stands_inward ? 1.6 : 2 + size * 0.75;
     return {on.x + inward.x * off, on.y + inward.y * off};
 }
 
@@ -151,9 +158,7 @@ private:
         double room = std::min(
             {(at.x - kept_.left) * squeeze, (kept_.right() - at.x) * squeeze, at.y - kept_.top, kept_.bottom() - at.y});
         const auto keep_off = [&](const place_on_page& a, const place_on_page& b) {
-            const double ux = (b.x - a.x) * squeeze, uy = b.y - a.y, px = (at.x - a.x) * squeeze, py = at.y - a.y,
-                         t = std::clamp((ux * px + uy * py) / (ux * ux + uy * uy), 0.0, 1.0);
-            room = std::min(room, std::hypot(px - ux * t, py - uy * t));
+            room = std::min(room, distance_to(a, b, at, squeeze));
         };
         for (std::size_t i = 0; i < piece_.seam.size(); ++i)
             keep_off(piece_.seam[i], piece_.seam[(i + 1) % piece_.seam.size()]);
@@ -215,14 +220,36 @@ private:
         for (const double t : mark_places)
             draw(line_kind::joining_mark,
                  {{x - half_mark, part_.top + part_.height * t}, {x + half_mark, part_.top + part_.height * t}});
-        say(put({x + (away > 0 ? 3.2 : -1.4), part_.top + part_.height * 0.35}), words, 2, set_from::middle, 90);
+        const auto at = [&](double t) {
+            return place_on_page{x + (away > 0 ? 3.2 : -1.4), part_.top + part_.height * t};
+        };
+        say(put(clearest(at)), words, 2, set_from::middle, 90);
     }
     void level_joint(double y, const std::string& words, double away) {
         draw(line_kind::joining_line, {{part_.left, y}, {part_.right(), y}});
         for (const double t : mark_places)
             draw(line_kind::joining_mark,
                  {{part_.left + part_.width * t, y - half_mark}, {part_.left + part_.width * t, y + half_mark}});
-        say(put({part_.left + part_.width * 0.35, y + (away > 0 ? 3.2 : -1.4)}), words, 2, set_from::middle);
+        const auto at = [&](double t) {
+            return place_on_page{part_.left + part_.width * t, y + (away > 0 ? 3.2 : -1.4)};
+        };
+        say(put(clearest(at)), words, 2, set_from::middle);
+    }
+
+    /// Of the places between the marks, the one farthest from the lines of the piece.
+    template <class At>
+    place_on_page clearest(const At& at) const {
+        place_on_page best{};
+        double most = -1;
+        for (const double t : {0.35, 0.65}) {
+            double room = part_.width;
+            for (const points* line : {&piece_.cut, &piece_.seam})
+                for (std::size_t i = 0; i < line->size(); ++i)
+                    room = std::min(room, distance_to((*line)[i], (*line)[(i + 1) % line->size()], at(t), 1));
+            if (room > most)
+                most = room, best = at(t);
+        }
+        return best;
     }
 
     void heading() {

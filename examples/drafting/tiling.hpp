@@ -41,16 +41,14 @@ inline window extent_of(const std::vector<place_on_page>& points) {
 
 class tiling {
 public:
-    /// What is left over is shared out on both sides.
+    /// What is left over is left at the right and at the foot: shared out, it would put the middle of a piece, where
+    /// its grain line is, on a joint.
     tiling(const window& extent, const paper& on)
         : shown_(page_window(on)),
           rows_(count(extent.height, shown_.height)),
-          columns_(count(extent.width, shown_.width)) {
-        const double whole_width = step_x() * static_cast<double>(columns_) + overlap,
-                     whole_height = step_y() * static_cast<double>(rows_) + overlap;
-        left_ = extent.left - (whole_width - extent.width) / 2;
-        top_ = extent.top - (whole_height - extent.height) / 2;
-    }
+          columns_(count(extent.width, shown_.width)),
+          left_(extent.left),
+          top_(extent.top) {}
 
     std::size_t rows() const { return rows_; }
     std::size_t columns() const { return columns_; }
@@ -77,7 +75,7 @@ private:
 
     window shown_;
     std::size_t rows_, columns_;
-    double left_ = 0, top_ = 0;
+    double left_, top_;
 };
 
 struct run {
