@@ -33,9 +33,7 @@ struct kneeling_pad {
                             length<Unit> thickness = kneeling_pad_measures<Unit>().thickness) {
         constexpr kneeling_pad_measures<Unit> m;
         const zipped_opening<Unit> z = zipper_across(m, finished.width());
-        sheet<Unit> s = sheet_of(design(m, finished, thickness, z));
-        s.notions.push_back(zipper_to_buy(m, z));
-        return s;
+        return sheet_of(design(m, finished, thickness, z));
     }
 
 private:
@@ -55,7 +53,8 @@ private:
         p.caution("Clip the boxing strip to its stitching line at each corner mark before it turns the corner.");
         p.caution("A cover that is loose on its pad slides: kneel on it only where it fills out every corner.");
         p.caution("Keep soft pads and loose covers out of the cots of infants and away from animals that chew.");
-        p.caution("Turn the wheel by hand over a zipper's stops, and protect your eyes: a needle breaks on metal.");
+        p.add(listed("zipper between the base halves", 1, z,
+                     zipper_supply<Unit>::made_up(lengths_sold<Unit>(), m.zipper_ends, m.zipper_tail)));
         return p;
     }
 
@@ -90,19 +89,6 @@ private:
     static zipped_opening<Unit> zipper_across(const kneeling_pad_measures<Unit>& m, length<Unit> width) {
         const length<Unit> beside_the_longest = (width - lengths_sold<Unit>().back()) / 2;
         return {width, std::max(m.zipper_margin, beside_the_longest), m.zipper_ends};
-    }
-
-    template <length_unit Unit>
-    static notion<Unit> zipper_to_buy(const kneeling_pad_measures<Unit>& m, const zipped_opening<Unit>& z) {
-        const auto plain = [](length<Unit> l) { return figure<Unit>().plus(l, ""); };
-        const auto bought = trimmed<Unit>(z, lengths_sold<Unit>(), m.zipper_ends, m.zipper_tail);
-        notion<Unit> item{"zipper between the base halves",
-                          {{"opening", opening_working(z)}, {"made-up length to buy", plain(bought.sold)}}};
-        if (bought.needs_a_stop)
-            item.details.push_back({"new stop, from the top stop", plain(bought.stop_at)});
-        if (bought.cut_off.value() > 0)
-            item.details.push_back({"cut through the tape, from the top stop", plain(bought.cut_at)});
-        return item;
     }
 
     /// From the shortest to the longest.

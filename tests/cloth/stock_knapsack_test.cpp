@@ -3,6 +3,7 @@
 #include <turncloth/cloth/stock_bound.hpp>
 #include <turncloth/cloth/stock_fillings.hpp>
 #include <turncloth/cloth/stock_knapsack.hpp>
+#include <turncloth/cloth/stock_search.hpp>
 
 #include <doctest/doctest.h>
 
@@ -112,4 +113,19 @@ TEST_CASE("a filling dearer than a bound allows is not listed, and none that is 
     CHECK(two.complete);
     CHECK(fillings_with(task, rest, 1, proof, 2, 1000).fillings.size() == 1);
     CHECK(fillings_with(task, rest, 1, proof, 3, 1000).fillings.size() == 2);
+}
+
+TEST_CASE("totals that no pieces of stock cost are passed over") {
+    // By hand: of 7 and 11 come 7, 11, 14, 18, 21, 22, ...; with one 7 alone 7, 11, 18, 22, ...
+    const stock_task task{{1}, {{7, 7}, {11, 11}}};
+    const possible_costs endless(task, {{1}, {no_limit, no_limit}}, 22);
+    CHECK(endless.from(12) == 14);
+    CHECK(endless.from(14) == 14);
+    CHECK(endless.below(14) == 11);
+    CHECK(endless.below(7) == 0);
+    const possible_costs one_seven(task, {{1}, {1, no_limit}}, 22);
+    CHECK(one_seven.from(12) == 18);
+    CHECK(one_seven.below(22) == 18);
+    const possible_costs two_elevens(task, {{1}, {0, 2}}, 22);
+    CHECK(two_elevens.from(12) == 22);
 }

@@ -6,6 +6,7 @@
 #include <boost/math/constants/constants.hpp>
 #include <boost/multiprecision/cpp_bin_float.hpp>
 #include <doctest/doctest.h>
+#include <gmpxx.h>
 
 #include <array>
 #include <cmath>
@@ -120,6 +121,67 @@ TEST_CASE("a graduation that is given is the right one, on each side") {
         ++given;
     }
     CHECK(given == 20'000);
+}
+
+TEST_CASE("at graduations near the last of 64 bits what is given is right, and much is given") {
+    // Here every unit of every bound counts: a bound too small gives a wrong graduation, one too wide gives none.
+    sampler random(1777);
+    int given = 0, refused = 0;
+    const auto check_fine = [&](const estimate& e, const real& truth) {
+        const int power = static_cast<int>(floor(log2(truth))) - static_cast<int>(random.between(52, 61));
+        if (power < -62 || power > -4)
+            return;
+        const fraction step = {1, std::int64_t{1} << -power};
+        const side wanted = random.any_side();
+        try {
+            if (exact(e.on(step, wanted)) != on_graduation(truth, step, wanted) * exact(step))
+                FAIL(truth.str(25), " is brought to the wrong multiple of 2^", power);
+            ++given;
+        } catch (const undecided_error&) {
+            ++refused;
+        }
+    };
+    for (int i = 0; i < 4'000; ++i) {
+        const fraction x = random.of_cloth(), y = random.of_cloth();
+        check_fine(estimate(x), exact(x));
+        check_fine(square_root(estimate(x)), sqrt(exact(x)));
+        check_fine(arctangent(x), atan(exact(x)));
+        check_fine(estimate(x) * estimate(y) + estimate(y), exact(x) * exact(y) + exact(y));
+        check_fine(pi() * estimate(x), boost::math::constants::pi<real>() * exact(x));
+        check_fine(over_pi() * estimate(x), exact(x) / boost::math::constants::pi<real>());
+    }
+    CHECK(given > 15'000);
+    CHECK(refused > 500);
+    // A root that does not come out is not taken for one that does.
+    CHECK_THROWS_AS(static_cast<void>(square_root(estimate(2)).on({1, std::int64_t{1} << 61}, side::above)),
+                    undecided_error);
+}
+
+TEST_CASE("the 128-bit steps beneath are exact: products of shares, quotients and roots, against GMP") {
+    sampler random(1991);
+    const auto wide = [&] {
+        const auto high = static_cast<std::uint64_t>(random.between(0, std::numeric_limits<std::int64_t>::max())) << 1;
+        return detail::uint128{high} << 64 |
+               static_cast<std::uint64_t>(random.between(std::numeric_limits<std::int64_t>::min(), -1));
+    };
+    const auto big = [](detail::uint128 n) -> mpz_class {
+        return (mpz_class(static_cast<unsigned long>(n >> 64)) << 64) + static_cast<unsigned long>(n);
+    };
+    for (int i = 0; i < 20'000; ++i) {
+        const detail::uint128 a = wide() >> random.between(0, 100), b = wide();
+        CHECK(big(detail::share_product(a, b)) == mpz_class(big(a) * big(b) >> 128));
+        const auto d = static_cast<std::uint64_t>(b >> 64) | 1, n = static_cast<std::uint64_t>(a >> 64) % d;
+        CHECK(big(detail::share(n, d)) ==
+              (mpz_class(static_cast<unsigned long>(n)) << 128) / static_cast<unsigned long>(d));
+        const detail::uint128 square =
+            i % 3 == 0
+                ? detail::uint128{d | std::uint64_t{1} << 63} * (d | std::uint64_t{1} << 63) - (i % 2 == 0 ? 0U : 1U)
+                : b | detail::uint128{1} << 126;
+        CHECK(mpz_class(static_cast<unsigned long>(detail::root_of_wide(square))) == sqrt(big(square)));
+    }
+    CHECK(detail::root_of_wide(~detail::uint128{0}) == ~std::uint64_t{0});
+    CHECK(detail::root_of_wide(detail::uint128{1} << 126) == std::uint64_t{1} << 63);
+    CHECK(detail::root_of_wide((detail::uint128{1} << 126) + 1) == std::uint64_t{1} << 63);
 }
 
 TEST_CASE("exact values on a border are decided, and estimates that straddle one are refused") {

@@ -41,6 +41,10 @@ static_assert(film.dividers().size() == 4 && film.mapping().mark_on_long(2) == a
 static_assert(film_for_fullness(35_in, 5, {3, 2}, 1_in) == 50_in);
 static_assert(film.film_cut(1_in).value() == 52_in); // 1 in pressed under at each end
 
+// The synopsis: 40 in of backing, 55 in of film, 8 pockets.
+static_assert(pocket_row<inch>(40_in, 55_in, 8).mapping().surplus(0) == "1 7/8"_in);
+static_assert(pocket_row<inch>(40_in, 55_in, 8).fullness() == fraction(11, 8));
+
 static_assert(strip_dividers<finished_edge>(20_in, 3, 1_in).clear == 6_in);
 static_assert(strip_dividers<finished_edge>(20_in, 3, 1_in).starts[1] == at<finished_edge>(13_in));
 static_assert(strip_dividers<finished_edge>(20_cm, 4, 0_cm).starts[2] == at<finished_edge>(15_cm));

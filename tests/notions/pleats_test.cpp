@@ -62,6 +62,10 @@ static_assert(tucks(39_cm, "1.5"_cm, "1.2"_cm, "0.2"_cm).count == 31);
 constexpr auto yoke = tucks(28_cm, 2_cm, "1.7"_cm, "0.2"_cm);
 static_assert(yoke.count == 16 && yoke.pitch == "1.6"_cm && yoke.clear == "1.4"_cm && yoke.cut.value() == "34.4"_cm);
 
+// The synopsis.
+constexpr auto curtain = pleats_near(pleat::knife, 30_in, "1 3/4"_in, "1 1/2"_in);
+static_assert(curtain.count() == 17 && curtain.width() == length_of<inch>({30, 17}) && curtain.cut().value() == 81_in);
+
 // Common practice: box pleats edge to edge take three times their length, as knife pleats do.
 static_assert(pleating(pleat::box, 30_in, 10, "1 1/2"_in).fullness() == 3);
 static_assert(pleating(pleat::box, 30_in, 10, "1 1/2"_in).lie() == pleat_lie::meeting);

@@ -31,6 +31,8 @@ constexpr std::array<seam_run<inch>, 3> tool_roll = {{
 static_assert(seam_length<inch>(tool_roll, 301) == 162_in && seam_length<inch>(tool_roll, 504) == 40_in);
 static_assert(seam_length<inch>(tool_roll, 401) == 0_in);
 static_assert(thread_for<inch>(tool_roll) == 965_in); // 405 + 560
+constexpr seam_run<inch> sides[] = {{stitch(301), 20_in, 4, "1/2"_in}};
+static_assert(thread_for<inch>(sides) == 210_in); // the synopsis: 5/2 x 4 x (20 + 2 x 1/2)
 static_assert(with_waste(965_in, {1, 5}) == 1158_in);
 static_assert(spools(1158_in, as<inch>(length_of<yard>(10))) == 4 && spools(0_in, 10_in) == 0);
 

@@ -315,7 +315,7 @@ TEST_CASE("an edge that runs straight on with another take makes a step square t
     // Bent by any angle near straight, either way, the step stays where it is and no take is cut into.
     for (const double bend : {-2.0, -0.5, -1e-3, -1e-8, 1e-12, 1e-9, 1e-6, 1e-3, 0.5, 2.0}) {
         const pieces bent = {at_cm(0, 0), at_cm(10, 0), at_cm(20, bend), at_cm(20, 8), at_cm(0, 8)};
-        const outline<centimetre> piece(bent, {cm(1), cm(2), cm(1), cm(1), cm(1)}, {}, 1.5);
+        const outline<centimetre> piece(bent, {cm(1), cm(2), cm(1), cm(1), cm(1)});
         const auto mark = piece.carried({1, drafted_length_of<centimetre>(0)});
         REQUIRE(outside(bent, 1, mark.on_cut) == doctest::Approx(2));
         REQUIRE(piece.crossings().empty());

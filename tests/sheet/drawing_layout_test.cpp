@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdint>
 #include <random>
 #include <string>
 #include <vector>
@@ -36,6 +37,18 @@ TEST_CASE("Many marks become numbers, and a list says what each is") {
     }
     CHECK(numbers >= 5);
     CHECK(numbers == leaders.size());
+
+    // Two sides: the numbers go on, k x 2/61 in of 60 marks from the left after k x 60/61 in of 60 from the top.
+    project<inch> p2("Shed", finished_size(2_in, 60_in));
+    p2.add({"apron", "cotton", panel(p2.finished())})
+        .mark("row", edge::top, divided<finished_edge>(60_in, 61))
+        .mark("column", edge::left, divided<finished_edge>(2_in, 61));
+    const picture two(drawing_of(first_of(p2)));
+    check_legible(two);
+    CHECK(two.count("1: 1 in (2.5 cm)") == 1);       // 60/61 = 0.98 in = 2.498 cm
+    CHECK(two.count("60: 59 in (149.9 cm)") == 1);   // 59.016 in = 149.90 cm
+    CHECK(two.count("61: 1/16 in (0.1 cm)") == 1);   // 2/61 = 0.0328 in = 0.083 cm
+    CHECK(two.count("120: 1 15/16 in (5 cm)") == 1); // 120/61 = 1.967 in = 4.997 cm
 
     const picture more(drawing_of(with_marks(100_in, 3_in, edge::left, 2001)));
     check_legible(more);
@@ -75,7 +88,8 @@ TEST_CASE("Pieces of random sizes, finishes and marks are true and legible") {
     };
     for (int round = 0; round < 150; ++round) {
         const auto size = [&] {
-            return length_of<inch>(fraction(1 + below(64 << below(8)), 16) + fraction(below(7), 7));
+            const std::int64_t most = std::int64_t{64} << below(8), sixteenths = 1 + below(most), sevenths = below(7);
+            return length_of<inch>(fraction(sixteenths, 16) + fraction(sevenths, 7));
         };
         const length<inch> width = size(), height = size(),
                            least = std::min(width, height, [](auto a, auto b) { return a.value() < b.value(); });
@@ -100,9 +114,11 @@ TEST_CASE("Pieces of random sizes, finishes and marks are true and legible") {
         auto& one =
             p.add({"piece " + std::to_string(round), "cloth", panel(p.finished(), {any(), any(), any(), any()})});
         for (const edge e : all_edges)
-            for (std::int64_t n = below(4) == 0 ? below(60) : below(4); n > 0; --n)
-                one.mark(std::string(static_cast<std::size_t>(1 + below(30)), 'n'), e,
+            for (std::int64_t n = below(4) == 0 ? below(60) : below(4); n > 0; --n) {
+                const std::string what(static_cast<std::size_t>(1 + below(30)), 'n');
+                one.mark(what, e,
                          at<finished_edge>((detail::is_level(e) ? height : width) * fraction(below(1000), 1000)));
+            }
         if (below(3) == 0) { // two zippers, from the top or the left
             const auto way = below(2) == 0 ? edge::top : edge::left;
             const auto across = (way == edge::top ? width : height) * fraction(7, 8),
@@ -179,6 +195,14 @@ TEST_CASE("The estimate of a text's width is not below that of a wide face, and 
     CHECK(joined == "one two three four five six");
     CHECK(lines.size() > 2);
     // A measurement stays together, but may part from its second unit.
+    const auto f = single_turned_hem("1 15/16"_in);
+    const picture hem(
+        drawing_of(plain(118_in, 118_in, {f, double_turned_hem("1 1/16"_in, "1 15/16"_in), f, finish<inch>()})));
+    for (const word& w : hem.words()) {
+        INFO(w.text);
+        CHECK((w.bold || std::string("0123456789").find(w.text.back()) == std::string::npos));
+        CHECK(w.text.rfind("in ", 0) == std::string::npos);
+    }
     CHECK(detail::wrapped("at " + detail::unbroken("1 1/2 in (3.8 cm)"), 3, 20) ==
           std::vector<std::string>{"at 1 1/2 in", "(3.8 cm)"});
     const auto one = detail::wrapped("one two three", 3, 13, 1);

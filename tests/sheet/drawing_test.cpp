@@ -135,7 +135,7 @@ TEST_CASE("The title block and the dimensions say what is cut and what it finish
     CHECK(metric.says("cut 43 x 76 cm"));
     CHECK(metric.says("finishes 38 x 64 cm"));
     CHECK(metric.says("finished 64 cm"));
-    CHECK_FALSE(metric.mentions("(") == metric.mentions(" in)")); // but for the scale's note in brackets
+    CHECK_FALSE(metric.mentions(" in ("));
     CHECK(picture(drawing_of(plain(5_in, 7_in))).says("cut and finished 7 in (17.8 cm)"));
     CHECK(std::string(p.root().child("title").text().get()) == "Hand-tool roll: outer");
     CHECK(std::string(p.root().child("desc").text().get()).find("scale 1:") != std::string::npos);
@@ -188,6 +188,19 @@ TEST_CASE("A mark is labelled with its distance from the cut edge named, and a l
     CHECK(q.says("3 1/2 in from bottom"));
     CHECK(q.says("3 1/2 in from right"));
     check_true(q, first_of(pad));
+    // The twelve labels beside the backing, each by the leader that starts where its mark meets the cut right edge.
+    const picture r(drawing_of(backing()));
+    for (const auto& mark : r.lines("mark")) {
+        const auto leaders = r.leaders();
+        const auto joins = [&](const std::vector<point>& l) {
+            return near(l.front().x, mark.b.x) && near(l.front().y, mark.b.y) &&
+                   std::any_of(r.words().begin(), r.words().end(), [&](const word& w) {
+                       return w.text.find("from top") != std::string::npos && std::fabs(l.back().x - w.where.x) < 3 &&
+                              std::fabs(l.back().y - w.where.bottom()) < 3;
+                   });
+        };
+        CHECK(std::count_if(leaders.begin(), leaders.end(), joins) == 1);
+    }
 }
 
 TEST_CASE("Names may hold any character, and read back as they were") {
@@ -205,6 +218,7 @@ TEST_CASE("Names may hold any character, and read back as they were") {
                                       6)) == "a\xEF\xBF\xBD"
                                              "b\xEF\xBF\xBD\xEF\xBF\xBD"
                                              "c");
+    CHECK(detail::escaped("<&\"'>") == "&lt;&amp;&quot;&#39;&gt;");
     CHECK(detail::escaped("\xFF") == "\xEF\xBF\xBD");
     CHECK(detail::escaped("\xC3") == "\xEF\xBF\xBD");
     CHECK(detail::escaped("\xC0\xAF") == "\xEF\xBF\xBD\xEF\xBF\xBD");                 // too long a form of '/'

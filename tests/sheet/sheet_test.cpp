@@ -138,7 +138,7 @@ TEST_CASE("Zippers by quarter folds and one below the top: four pockets on a pan
     CHECK(stitching.ends == "10 3/4"_in);
 
     REQUIRE(s.notions.size() == 1);
-    const auto& d = s.notions[0].details;
+    const auto& d = s.notions[0].details();
     CHECK(d[0].count == 4);
     CHECK(d[1].amount.value() == 9_in);
     CHECK(d[2].amount.value() == "9 1/2"_in); // 9 in and 1/4 in of tape at both ends
@@ -151,7 +151,7 @@ TEST_CASE("Several like pieces need a zipper each") {
     project<inch> p("pockets", finished_size(10_in, 6_in));
     p.add(flat("front", 10_in, 6_in)).how_many(3);
     p.add(cut_from_a_roll("front", {at<finished_edge>(2_in), at<finished_edge>(4_in)}));
-    CHECK(sheet_of(p).notions[0].details[0].count == 6);
+    CHECK(sheet_of(p).notions[0].details()[0].count == 6);
 }
 
 TEST_CASE("A made-up zipper is listed with its new stop and its cut, or as sold") {
@@ -160,7 +160,7 @@ TEST_CASE("A made-up zipper is listed with its new stop and its cut, or as sold"
     auto z = cut_from_a_roll("front", {at<finished_edge>(2_in)});
     z.supply = zipper_supply<inch>::made_up({7_in, 12_in, 9_in}, "1/2"_in, "1/2"_in);
     p.add(z);
-    const auto as_sold = sheet_of(p).notions[0].details;
+    const auto as_sold = sheet_of(p).notions[0].details();
     REQUIRE(as_sold.size() == 3);
     CHECK(as_sold[2].amount.value() == 9_in);
 
@@ -168,7 +168,7 @@ TEST_CASE("A made-up zipper is listed with its new stop and its cut, or as sold"
     q.add(flat("front", 10_in, 6_in));
     z.supply.lengths_sold = {7_in, 12_in};
     q.add(z);
-    const auto cut = sheet_of(q).notions[0].details;
+    const auto cut = sheet_of(q).notions[0].details();
     REQUIRE(cut.size() == 5);
     CHECK(cut[2].amount.value() == 12_in);
     CHECK(cut[3].amount.value() == 9_in);
@@ -273,7 +273,7 @@ TEST_CASE("Everything wrong is said at once") {
     CHECK_THROWS_WITH_AS(flat("mat", 1_in, 1_in).how_many(0), "at least one mat must be cut: it was 0", range_error);
 }
 
-TEST_CASE("Film, zippers and blades bring their cautions, after the project's own") {
+TEST_CASE("Film, zippers, ties and blades bring their cautions once each, after the project's own") {
     project<inch> p("mat", finished_size(10_in, 16_in));
     p.add(flat("mat", 10_in, 16_in));
     p.caution("Keep it dry.");
@@ -284,6 +284,127 @@ TEST_CASE("Film, zippers and blades bring their cautions, after the project's ow
     CHECK(sheet_of(p).cautions.size() == 4);
     p.add(cut_from_a_roll("mat", {at<finished_edge>(2_in)}));
     CHECK(sheet_of(p).cautions.size() == 5);
+    const ribbon_tie<inch> tie{
+        .across = 10_in, .from = 0, .to = 0, .loop = {}, .free_at_start = 8_in, .free_at_end = 8_in, .turned = {}};
+    p.add(listed("tie", 2, tie)).add(listed("second tie", 1, tie));
+    CHECK(sheet_of(p).cautions.size() == 7);
+}
+
+TEST_CASE("A piece sewn onto another is marked there, and must lie on it") {
+    project<inch> p("wall tidy", finished_size(12_in, 9_in));
+    const auto hem = all_round(single_turned_hem(1_in));
+    p.add({"back", "canvas", panel(p.finished(), hem)});
+    p.add({"pocket", "canvas", panel(finished_size(5_in, 4_in), hem)}).how_many(2);
+    const auto put = [&](length<inch> x, length<inch> y) {
+        p.add(placing<inch>{"pocket", "back", at<finished_edge>(x), at<finished_edge>(y)});
+    };
+    put(1_in, 2_in);
+    put(6_in, 2_in); // edge on edge does not overlap
+    const auto s = sheet_of(p);
+    CHECK(s.warnings.empty());
+    CHECK(places(s.pieces[0], line_kind::mark, "left edge of pocket") == std::vector<length<inch>>{2_in, 7_in});
+    CHECK(places(s.pieces[0], line_kind::mark, "top edge of pocket") == std::vector<length<inch>>{3_in, 3_in});
+    const auto& top = s.pieces[0].lines.back();
+    CHECK(top.begins == 7_in); // 6 in from the finished edge, 1 in from the cut edge
+    CHECK(top.ends == 12_in);
+
+    put("6 1/2"_in, 5_in); // 4 in high, it just reaches the foot; it overlaps the second
+    CHECK(sheet_of(p).warnings ==
+          std::vector<std::string>{"pocket and pocket overlap on back", "pocket is placed 3 times, but 2 are cut"});
+    put("7 1/8"_in, 0_in);
+    CHECK(reasons(p) ==
+          std::vector<std::string>{"pocket, which finishes 5 x 4 in, is placed 7 1/8 in from the left and 0 in from "
+                                   "the top of back, and does not lie on it: that finishes 12 x 9 in"});
+    p.add(placing<inch>{"pocket", "front", at<finished_edge>(1_in), at<finished_edge>(1_in)});
+    CHECK(reasons(p).back() == "pocket is placed on front, but both must be in the project");
+}
+
+TEST_CASE("Spans given one by one must fill what they are marked on") {
+    project<inch> p("tool roll", finished_size(20_in, 9_in));
+    p.add({"lining", "canvas", panel(p.finished(), all_round(seam("1/2"_in)))});
+    p.add(pattern<inch>{"between tools", "lining", edge::left, {3_in, "4 1/2"_in, "12 1/2"_in}});
+    CHECK(places(sheet_of(p).pieces[0], line_kind::mark, "between tools") ==
+          std::vector<length<inch>>{"3 1/2"_in, 8_in});
+    p.add(pattern<inch>{"across", "lining", edge::top, {4_in, 4_in}});
+    p.add(pattern<inch>{"none", "lining", edge::top, {9_in, 0_in}});
+    p.add(pattern<inch>{"lost", "cover", edge::top, {9_in}});
+    CHECK(reasons(p) ==
+          std::vector<std::string>{"the spans of \"across\" on lining add up to 8 in, but it finishes 9 in",
+                                   "a span of \"none\" on lining must be more than zero: it was 0 in",
+                                   "spans are marked on cover, which is not in the project"});
+}
+
+TEST_CASE("What does not reach is refused with what is missing") {
+    project<inch> p("tool roll", finished_size(20_in, 9_in));
+    p.add(flat("roll", 20_in, 9_in));
+    p.add(reach<inch>{"the tie", 18_in, 18_in});
+    CHECK(reasons(p).empty());
+    p.add(reach<inch>{"the flap", 3_in, "3 1/4"_in});
+    CHECK(reasons(p) == std::vector<std::string>{"the flap is 3 in, 1/4 in short of the 3 1/4 in that it must reach"});
+}
+
+TEST_CASE("Thread is counted by the rows that a stitch sews, a seam of two pieces once") {
+    // By hand: two pieces cut 11 x 6 in. Each has one seam of 6 in, shared, and a hem of 11 in. The stitches run 1/2 in over
+    // at both ends of a row. Hems: 2 x 12 = 24 in. Seam: 2 x 7 / 2 = 7 in. At 5/2 (stitch 301; value from memory): 60 and 17 1/2 in.
+    project<inch> p("banner", finished_size(10_in, 5_in));
+    edges<inch> finishes;
+    finishes.left = seam(1_in);
+    finishes.bottom = single_turned_hem(1_in);
+    p.add({"half", "canvas", panel(p.finished(), finishes)}).how_many(2);
+    const auto thread = [&](stitched_rows rows, fraction waste) {
+        auto q = p;
+        q.add(sewing<inch>{rows, stitch(301), "1/2"_in, waste, 50_in});
+        return sheet_of(q).notions.back().details();
+    };
+    CHECK(thread(stitched_rows::hemming, 0)[0].amount.value() == 24_in);
+    CHECK(thread(stitched_rows::hemming, 0)[1].amount.value() == 60_in);
+    CHECK(thread(stitched_rows::joining, 0)[1].amount.value() == "17 1/2"_in);
+    CHECK(thread(stitched_rows::all, {1, 10})[1].amount.value() == "85 1/4"_in); // 77 1/2 and a tenth
+    CHECK(thread(stitched_rows::all, {1, 10})[2].count == 2);
+    project<inch> bare("mat", finished_size(1_in, 1_in));
+    bare.add(flat("mat", 1_in, 1_in));
+    bare.add(sewing<inch>{stitched_rows::all, stitch(301), {}, 0, 50_in});
+    CHECK(sheet_of(bare).warnings == std::vector<std::string>{"no stitching is sewn with stitch 301"});
+}
+
+TEST_CASE("What goes onto a piece is finished before that piece's own edges are turned") { // common practice
+    project<inch> p("tool roll", finished_size(20_in, 9_in));
+    auto& outer = p.add({"outer", "canvas", panel(p.finished(), all_round(self_binding("1/2"_in)))});
+    p.add(flat("lining", 20_in, 9_in)).lies_inside(outer);
+    p.add({"pocket", "canvas", panel(finished_size(5_in, 4_in), all_round(single_turned_hem("1/2"_in)))}).how_many(2);
+    p.add({"gusset", "canvas", panel(finished_size(5_in, 4_in), all_round(seam("1/2"_in)))});
+    p.add(placing<inch>{"pocket", "lining", at<finished_edge>(1_in), at<finished_edge>(1_in)});
+    p.add(placing<inch>{"pocket", "lining", at<finished_edge>(8_in), at<finished_edge>(1_in)});
+    p.add(notion<inch>("bow")).add(notion<inch>("cord").early());
+    CHECK(order_of_making(p) ==
+          std::vector<std::string>{"Cut every piece, and mark it while it is flat: folds, stitching, marks.",
+                                   "Turn and stitch pocket: top, bottom, left and right.", "Add the cord.",
+                                   "Sew pocket onto lining.",
+                                   "Lay lining on outer. Turn and stitch outer: top, bottom, left and right.",
+                                   "Sew the remaining seams of gusset.", "Add the bow."});
+    CHECK(sheet_of(p).order == order_of_making(p));
+}
+
+TEST_CASE("What notions compute is listed with its working and its cautions") {
+    // A ribbon over 12 in from its quarter: 9 in run, a loop of 2 x 1 1/2 in, 3 in beyond, 1/4 in turned at both ends.
+    const auto tie = listed("tie", 2,
+                            ribbon_tie<inch>{.across = 12_in,
+                                             .from = {1, 4},
+                                             .to = 1,
+                                             .loop = "1 1/2"_in,
+                                             .free_at_start = {},
+                                             .free_at_end = 3_in,
+                                             .turned = "1/4"_in});
+    CHECK(tie.details()[0].count == 2);
+    CHECK(tie.details()[1].amount.value() == "15 1/2"_in);
+    CHECK(tie.details()[2].amount.value() == 3_in);
+    CHECK(tie.details()[3].amount.value() == 12_in);
+    CHECK(tie.details()[4].amount.value() == 31_in);
+    CHECK(tie.cautions().size() == 2);
+    const auto pleats = listed("flounce", pleats_near(pleat::knife, 30_in, 3_in, 1_in));
+    CHECK(pleats.details()[0].count == 10);
+    CHECK(pleats.details()[3].amount.value() == 50_in); // 30 and 10 x 2 x 1
+    CHECK_THROWS_AS(notion<inch>("hooks").number("hooks", 0), range_error);
 }
 
 TEST_CASE("The metric edition is worked out in its own unit") {

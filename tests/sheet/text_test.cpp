@@ -68,9 +68,15 @@ For the zipper on top
   length of a roll: 90 in (228.6 cm)
   left on the last roll: 64 in (162.6 cm)
 
+In this order
+  1. Cut every piece, and mark it while it is flat: folds, stitching, marks.
+  2. Sew the zippers to top, then open the slits behind them.
+  3. Lay lining on top. Turn and stitch top: bottom.
+  4. Sew the remaining seams of top.
+
 Take care
-  - A needle breaks on a slider or a metal stop: turn the wheel by hand there, and protect your eyes.
-  - Blades: cut away from yourself, and close the blade between cuts.
+  - Turn the wheel by hand where stitching crosses a zipper or meets metal: a needle that strikes it breaks and flies. Wear eye protection.
+  - Cut away from the hand that holds the rule, close a rotary cutter's guard at every pause, and follow its maker's instructions.
   - Local codes, the makers' instructions and licensed practice go before this sheet.
 )");
 }

@@ -161,6 +161,10 @@ protected:
         return !edged_.empty() && (edged_[place / 64] >> (place % 64) & 1U) != 0;
     }
     void take(std::uint32_t place, std::int64_t x, std::int64_t y);
+    /// Counts a piece at the place as laid.
+    void close(std::uint32_t place) noexcept;
+    laid laid_at(std::uint32_t place, std::int64_t x, std::int64_t y) const noexcept;
+    bool bundled() const noexcept { return bundled_; }
     /// The first open place, of those that waste least before they start on the repeat, whose piece fits from (x, y)
     /// on.
     std::uint32_t first_matched(std::int64_t x, std::int64_t y, std::int64_t width, std::int64_t length) const noexcept;
@@ -338,14 +342,21 @@ inline std::uint32_t lay_order::first_matched(std::int64_t x, std::int64_t y, st
     return best;
 }
 
+inline laid lay_order::laid_at(std::uint32_t place, std::int64_t x, std::int64_t y) const noexcept {
+    const std::uint32_t entry = entry_at(place);
+    return {.entry = entry,
+            .turned = stride_ == 2 && (place % 2 == 1) != (twists_[entry] % 2 == 1),
+            .x = x + across(place, x) - across_[place],
+            .y = y + along(place, y) - along_[place]};
+}
+
 inline void lay_order::take(std::uint32_t place, std::int64_t x, std::int64_t y) {
+    placed_.push_back(laid_at(place, x, y));
+    close(place);
+}
+
+inline void lay_order::close(std::uint32_t place) noexcept {
     const std::uint32_t position = place / stride_;
-    const std::uint32_t entry = order_[position];
-    const bool turned = stride_ == 2 && (place % 2 == 1) != (twists_[entry] % 2 == 1);
-    placed_.push_back({.entry = entry,
-                       .turned = turned,
-                       .x = x + across(place, x) - across_[place],
-                       .y = y + along(place, y) - along_[place]});
     if (bundled_ && --left_[position] > 0)
         return;
     const std::size_t bit = std::size_t{position} * stride_;

@@ -21,7 +21,7 @@
 #include <turncloth/cloth/lay_strip_values.hpp>
 #include <turncloth/cloth/lay_strips.hpp>
 #include <turncloth/cloth/lay_types.hpp>
-#include <turncloth/cloth/skyline.hpp>
+#include <turncloth/cloth/skyline_trials.hpp>
 
 #include <algorithm>
 #include <cstddef>
@@ -186,7 +186,7 @@ lay with_maker(const lay_problem& problem, const lay_cloth& cloth, const lay_eff
     case cutting::free:
         break;
     }
-    lay_maker<skyline> maker(problem, cloth.width, effort);
+    lay_maker<skyline_trials> maker(problem, cloth.width, effort);
     return use(maker);
 }
 

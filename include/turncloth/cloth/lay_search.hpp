@@ -172,6 +172,8 @@ private:
         std::uint32_t q = chance_.below(size - 1);
         if (q >= p)
             ++q;
+        if constexpr (makes_trials)
+            return pass_.try_exchange(p, q, now);
         pass_.exchange(p, q);
         const std::int64_t next = pass_.run(target, now);
         if (next <= now)
@@ -182,13 +184,19 @@ private:
 
     std::int64_t try_twist(std::int64_t target, std::int64_t now) {
         const std::uint32_t p = chance_.below(entries_->size());
-        const unsigned before = pass_.twist(p, chance_.below(4));
+        const unsigned how = chance_.below(4);
+        if constexpr (makes_trials)
+            return pass_.try_twist(p, how, now);
+        const unsigned before = pass_.twist(p, how);
         const std::int64_t next = pass_.run(target, now);
         if (next <= now)
             return next;
         pass_.twist(p, before);
         return now;
     }
+
+    /// A pass may know better than to run anew for every change.
+    static constexpr bool makes_trials = requires(Pass pass, std::int64_t allowed) { pass.try_twist(0U, 0U, allowed); };
 
     const lay_entries* entries_;
     Pass pass_;

@@ -35,15 +35,19 @@ public:
     /// `allowed`, and no further laid than it took to see it, when that is certain to be exceeded.
     std::int64_t run(std::int64_t length, std::int64_t allowed);
 
-private:
+protected:
     struct niche {
         std::size_t step;
         std::int64_t y, width, left, right, room;
     };
+    /// `merit` as in choose(), 0 the best; `first` the first place that fits, whichever was chosen.
     struct choice {
         std::uint32_t place;
         bool at_right;
+        unsigned char merit;
+        std::uint32_t first;
     };
+    static constexpr unsigned char taken_first = 6; ///< the merit of the first that fits, taken for that alone
 
     niche lowest(std::int64_t length) const noexcept;
     choice choose(const niche& at) noexcept;
@@ -105,10 +109,10 @@ inline skyline::niche skyline::lowest(std::int64_t length) const noexcept {
 
 inline skyline::choice skyline::choose(const niche& at) noexcept {
     if (matching())
-        return {first_matched(x_[at.step], at.y, at.width, at.room), false};
+        return {first_matched(x_[at.step], at.y, at.width, at.room), false, 5, none};
     const std::uint32_t wide = widths_.rank(at.width);
     if (wide == 0)
-        return {none, false};
+        return {none, false, 5, none};
     const std::uint32_t room = lengths_.rank(at.room);
     const std::int64_t higher = std::max(at.left, at.right);
     const std::int64_t lower = std::min(at.left, at.right);
@@ -138,7 +142,7 @@ inline skyline::choice skyline::choose(const niche& at) noexcept {
         if (best[5] == none) {
             note(best[5], w, fit);
             if ((twists_[entry_at(best[5])] & 2U) != 0)
-                return {best[5], at.left < at.right && !must_be_at_edge(best[5])};
+                return {best[5], at.left < at.right && !must_be_at_edge(best[5]), taken_first, best[5]};
         }
         note(best[4], w, fit & low);
         note(best[3], w, fit & high);
@@ -151,10 +155,12 @@ inline skyline::choice skyline::choose(const niche& at) noexcept {
         }
     }
     const bool left_is_higher = at.left >= at.right;
-    for (int merit = 0; merit < 6; ++merit)
-        if (best[merit] != none)
-            return {best[merit], (merit == 4) == left_is_higher && !must_be_at_edge(best[merit])};
-    return {none, false};
+    for (unsigned char merit = 0; merit < 6; ++merit)
+        if (best[merit] != none) {
+            const bool at_right = (merit == 4) == left_is_higher && !must_be_at_edge(best[merit]);
+            return {best[merit], at_right, merit, best[5]};
+        }
+    return {none, false, 5, none};
 }
 
 /// Lays the piece and returns the area passed over to start it on the repeat.

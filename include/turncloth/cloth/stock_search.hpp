@@ -1,6 +1,7 @@
 // The search for the best cutting plan: first fit for a start, the linear relaxation for a guide, branching for the
 // proof.
 //
+//     class possible_costs { from(cost), below(cost) }              totals that pieces of stock can come to
 //     class plan_search { run(); cuts(), cost(), bound(), steps() }
 //
 //     plan_search search(task, rest, effort);
@@ -33,6 +34,50 @@
 
 namespace turncloth::detail {
 
+/// Which totals pieces of stock can cost, up to a limit: no plan costs anything between. Beyond a million they are
+/// taken to be all possible.
+class possible_costs {
+public:
+    possible_costs() = default;
+    possible_costs(const stock_task& task, const stock_rest& rest, std::int64_t most) {
+        if (most > 1'000'000)
+            return;
+        possible_.assign(static_cast<std::size_t>(most) + 1, false);
+        possible_[0] = true;
+        for (std::size_t k = 0; k < task.kinds.size(); ++k)
+            add(static_cast<std::size_t>(task.kinds[k].cost), rest.on_hand[k]);
+    }
+
+    /// The least that is possible from `cost` upward, which is at most the limit, itself possible.
+    std::int64_t from(std::int64_t cost) const {
+        while (!possible(cost))
+            ++cost;
+        return cost;
+    }
+    /// The most that is possible below `cost`.
+    std::int64_t below(std::int64_t cost) const {
+        do
+            --cost;
+        while (cost > 0 && !possible(cost));
+        return cost;
+    }
+
+private:
+    bool possible(std::int64_t cost) const { return possible_.empty() || possible_[static_cast<std::size_t>(cost)]; }
+
+    // used[c]: the fewest pieces of this kind with which the total c comes about, given the kinds before.
+    void add(std::size_t cost, std::int64_t on_hand) {
+        std::vector<std::int64_t> used(possible_.size(), 0);
+        for (std::size_t c = cost; c < possible_.size(); ++c)
+            if (!possible_[c] && possible_[c - cost] && (on_hand == no_limit || used[c - cost] < on_hand)) {
+                possible_[c] = true;
+                used[c] = used[c - cost] + 1;
+            }
+    }
+
+    std::vector<bool> possible_;
+};
+
 class plan_search {
 public:
     plan_search(const stock_task& task, stock_rest rest, std::int64_t effort)
@@ -40,6 +85,7 @@ public:
 
     void run() {
         try_first_fit(all_);
+        possible_ = possible_costs(task_, all_, cost_);
         raise_bound(price_proof(task_, all_, task_.size, effort_ / 10));
         if (proved())
             return;
@@ -59,7 +105,12 @@ private:
     bool proved() const { return bound_ >= cost_; }
     bool stopped() const { return proved() || steps_ >= limit_; }
 
-    void raise_bound(const price_proof& proof) { bound_ = std::max(bound_, std::min(proof.bound(), cost_)); }
+    // What the next better plan costs at most.
+    std::int64_t aim() const { return possible_.below(cost_); }
+
+    void raise_bound(const price_proof& proof) {
+        bound_ = std::max(bound_, possible_.from(std::min(proof.bound(), cost_)));
+    }
 
     relaxation relaxed(const stock_rest& rest, const relax_goal& goal) {
         relaxation r = relax(task_, rest, pool_, goal);
@@ -102,15 +153,15 @@ private:
         try_first_fit(rest);
         if (proved())
             return false;
-        if (const auto known = hopeless_.find(rest); known != hopeless_.end() && cost + known->second >= cost_)
+        if (const auto known = hopeless_.find(rest); known != hopeless_.end() && cost + known->second > aim())
             return true;
-        const std::int64_t target = cost_ - 1;
-        relaxation guide = relaxed(rest, {.hopeless = cost_ - cost,
+        const std::int64_t target = aim();
+        relaxation guide = relaxed(rest, {.hopeless = aim() + 1 - cost,
                                           .enough = static_cast<double>(target - cost) + 1e-6,
                                           .allowance = limit_ - steps_});
-        if (cost + guide.proof.bound() >= cost_)
+        if (cost + guide.proof.bound() > aim())
             return remember(rest, guide.proof.bound());
-        return !stopped() && branch(rest, cost, guide) && remember(rest, cost_ - cost);
+        return !stopped() && branch(rest, cost, guide) && remember(rest, aim() + 1 - cost);
     }
 
     bool remember(const stock_rest& rest, std::int64_t unreachable) {
@@ -160,12 +211,12 @@ private:
     // Every other filling with b that the prices do not rule out.
     bool branch_on_others(const stock_rest& rest, std::int64_t cost, std::size_t b,
                           const std::vector<stock_fill>& tried) {
-        const relaxation full = relaxed(rest, {.hopeless = cost_ - cost, .allowance = limit_ - steps_});
-        if (cost + full.proof.bound() >= cost_)
+        const relaxation full = relaxed(rest, {.hopeless = aim() + 1 - cost, .allowance = limit_ - steps_});
+        if (cost + full.proof.bound() > aim())
             return true;
         if (stopped())
             return false;
-        const filling_list list = fillings_with(task_, rest, b, full.proof, cost_ - 1 - cost, limit_ - steps_);
+        const filling_list list = fillings_with(task_, rest, b, full.proof, aim() - cost, limit_ - steps_);
         steps_ += list.steps;
         for (const stock_fill& fill : list.fillings)
             if (std::find(tried.begin(), tried.end(), fill) == tried.end() && !follow(rest, cost, fill))
@@ -205,6 +256,7 @@ private:
     std::vector<stock_cut> best_;
     std::int64_t cost_ = std::numeric_limits<std::int64_t>::max();
     std::int64_t bound_ = 0;
+    possible_costs possible_;
     std::map<stock_rest, std::int64_t> hopeless_; // a rest, and the cost below which it is proved not to be had
 };
 

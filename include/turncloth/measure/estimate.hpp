@@ -1,7 +1,7 @@
 // Values known to a bound, and rounded only where the bound allows.
 //
 //   class estimate                       a number not below zero, between m - r and m + r units of its last place
-//   estimate(x)  pi()  over_pi()  arctangent(x)     of a fraction x >= 0; pi; 1 / pi: to 62 bits or better
+//   estimate(x)  arctangent(x)           of a fraction x >= 0, to 62 bits or better; so are pi() and over_pi(), 1 / pi
 //   a + b   a * b   square_root(a)       carry their bounds along
 //   e.value()  e.bound()                 as doubles: the truth is within bound() of value()
 //   e.on(step, side)                     the graduation below, above or nearest; rounded(e, length, side) a length

@@ -1,18 +1,18 @@
 // Boxed shapes: pads, cushions and flat-bottomed bags.
 //
 //   boxed_size<U>(width, height, depth)         what it measures when sewn
-//   boxed_panel(box, allowance)                 each of two equal panels that make it with boxed corners, cut size
+//   boxed_panel(box, seam)                      each of two equal panels that make it with boxed corners, cut size
 //   corner_cut(depth, seam, across)             the square cut out of each raw corner
 //   corner_stitched(depth, seam)                or left uncut: the line stitched across it
 //   box_from_cut(panel, corner, seam, across)   the box that such panels give; box_from_stitched(panel, line, seam)
 //   edging(box, allowance, pieces)              a pad's edging: its width, and its length in one piece or four
 //   split_edging(box, allowance, zipper)        an edging with a zipper along its middle, in two halves and a rest
-//   covering(filling, ease)   filling_for(box, squeeze)   wadding_layers(depth, loft, kept)
+//   boxed_bag(width, height, depth, seam, top)  each of two equal panels of a bag with a flat bottom, figures
+//   covering(filling, ease, ease_in_depth)      the cover for a filling; filling_for(cover, ...), wadding_layers(...)
 //   boxed_error                                 a box that cannot be sewn
 //
 //   constexpr boxed_size pad(16_in, 9_in, 2_in);
-//   static_assert(boxed_panel(pad, "1/2"_in) == cut_size(19_in, 12_in) && corner_cut(2_in, "1/2"_in, "1/2"_in) ==
-//   1_in);
+//   static_assert(boxed_panel(pad, "1/2"_in) == cut_size(19_in, 12_in)); // from which corners of 1 in are cut
 #ifndef TURNCLOTH_NOTIONS_BOXED_HPP
 #define TURNCLOTH_NOTIONS_BOXED_HPP
 

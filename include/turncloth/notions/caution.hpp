@@ -1,6 +1,6 @@
 // Cautions for work that can hurt, as constant sentences that a sheet prints.
 //
-//   caution::setting_eyelets   caution::ties_near_children   ...
+//   caution::setting_eyelets  near_infants  ties_near_animals  hanging_up  ...      each a std::string_view
 //
 //   out << caution::setting_eyelets;   // where a sheet has eyelets
 //

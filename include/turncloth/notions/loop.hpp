@@ -4,9 +4,9 @@
 //   casing_for_rod(diameter, ease, step, side)        two layers of equal width, sewn at both sides: the width between
 //   rod_for_casing(width, step, side)                 the thickest rod that a casing takes
 //   loop_over_box(width, depth, stitched, step, side) a ribbon over a box that lies on a flat backing
-//   pocket_for_box(box, ease, allowance)              a flat pocket of two layers: its finished width and depth, in
-//   figures box_for_pocket(width, depth, ease)                the widest box of that depth that goes in loop_error a
-//   size of nothing, an ease that is negative
+//   pocket_for_box(box, ease, above)                  a flat pocket of two layers: its width and height, two figures
+//   box_for_pocket(width, depth, ease)                the width of the widest box of that depth that goes in
+//   loop_error                                        a size of nothing, an ease that is negative
 //
 //   constexpr auto dibber = loop_for_rod("3/4"_in, "3/8"_in, "1/8"_in, side::above);
 //   static_assert(dibber == 2_in);   // stitched 3/8 in to each side of the middle

@@ -9,8 +9,7 @@
 //   tie_error                                      what cannot be tied, and why
 //
 //   constexpr ribbon_tie<inch> t{12_in, {1, 4}, 1, "1 1/2"_in, {}, 3_in, "1/4"_in};
-//   static_assert(ribbon(t) == "15 1/2"_in);   // 9 in run + 2 x 1 1/2 in loop + 3 in free end + 2 x 1/4 in turned
-//   under
+//   static_assert(ribbon(t) == "15 1/2"_in); // 9 in run, 2 x 1 1/2 in loop, 3 in free end, 2 x 1/4 in turned under
 #ifndef TURNCLOTH_NOTIONS_TIE_HPP
 #define TURNCLOTH_NOTIONS_TIE_HPP
 

@@ -63,10 +63,14 @@ public:
 
     friend constexpr bool operator==(const finish&, const finish&) = default;
 
+    /// Whether the edge is sewn to another piece, which then shares its stitching.
+    constexpr bool joins() const { return joins_; }
+
     constexpr finish& takes(length<Unit> l) { return takes_.add(l), *this; }
     constexpr finish& folds_at(length<Unit> from_cut_edge) { return folds_.add(line(from_cut_edge)), *this; }
     constexpr finish& stitched_at(length<Unit> from_cut_edge) { return stitching_.add(line(from_cut_edge)), *this; }
     constexpr finish& reaches(length<Unit> l) { return reach_ = l, *this; }
+    constexpr finish& joins_another() { return joins_ = true, *this; }
 
 private:
     /// Room for four, so that nothing is allocated; no finish of the trade has more than three of anything.
@@ -90,6 +94,7 @@ private:
     few<length<Unit>> takes_;
     few<line> folds_, stitching_;
     length<Unit> reach_;
+    bool joins_ = false;
 };
 
 namespace detail {
@@ -139,7 +144,7 @@ constexpr finish<Unit> turned_over(const char* name, length<Unit> first, length<
 template <length_unit Unit>
 constexpr finish<Unit> seam(length<Unit> allowance) {
     detail::require_above_zero(allowance, "a seam allowance");
-    return finish<Unit>("seam allowance").takes(allowance).stitched_at(allowance);
+    return finish<Unit>("seam allowance").joins_another().takes(allowance).stitched_at(allowance);
 }
 
 /// Turned once. The cut edge shows inside, and is held.
@@ -202,6 +207,7 @@ constexpr finish<Unit> french_seam(length<Unit> first, length<Unit> second, leng
         detail::refuse<finish_error>("the second seam of a French seam must be wider than the edge it encloses, " +
                                      to_text(trimmed) + ": it was " + to_text(second));
     return finish<Unit>("French seam")
+        .joins_another()
         .takes(first)
         .takes(second)
         .folds_at(first)
@@ -223,6 +229,7 @@ constexpr finish<Unit> felled_over(length<Unit> width, length<Unit> under, lengt
     detail::require_between(length<Unit>(), inset, under, "the inset of stitching",
                             "so that it holds what is turned under");
     return finish<Unit>("flat-felled seam, over")
+        .joins_another()
         .takes(under)
         .takes(width)
         .folds_at(under)
@@ -234,7 +241,7 @@ constexpr finish<Unit> felled_over(length<Unit> width, length<Unit> under, lengt
 template <length_unit Unit>
 constexpr finish<Unit> felled_under(length<Unit> allowance) {
     detail::require_above_zero(allowance, "the allowance inside a fell");
-    return finish<Unit>("flat-felled seam, under").takes(allowance).stitched_at(allowance);
+    return finish<Unit>("flat-felled seam, under").joins_another().takes(allowance).stitched_at(allowance);
 }
 
 /// The upper side of a lapped seam: its edge is turned under by `under` (zero for an edge that does not fray), and that
@@ -244,12 +251,17 @@ constexpr finish<Unit> lapped_over(length<Unit> under, length<Unit> inset = {}) 
     if (under.value() == 0) {
         if (inset.value() < 0)
             detail::refuse<finish_error>("the inset of stitching must not be negative: it was " + to_text(inset));
-        return finish<Unit>("lapped seam, over").stitched_at(inset);
+        return finish<Unit>("lapped seam, over").joins_another().stitched_at(inset);
     }
     detail::require_above_zero(under, "the turn under a lapped seam");
     detail::require_between(length<Unit>(), inset, under, "the inset of stitching",
                             "so that it holds what is turned under");
-    return finish<Unit>("lapped seam, over").takes(under).folds_at(under).stitched_at(under + inset).reaches(under);
+    return finish<Unit>("lapped seam, over")
+        .joins_another()
+        .takes(under)
+        .folds_at(under)
+        .stitched_at(under + inset)
+        .reaches(under);
 }
 
 /// The lower side of a lapped seam, which goes on under the upper by `lap`; stitched where the upper is.
@@ -257,7 +269,7 @@ template <length_unit Unit>
 constexpr finish<Unit> lapped_under(length<Unit> lap, length<Unit> inset = {}) {
     detail::require_above_zero(lap, "the lap of a seam");
     detail::require_between(length<Unit>(), inset, lap, "the inset of stitching", "so that it holds the lap");
-    return finish<Unit>("lapped seam, under").takes(lap).stitched_at(lap - inset);
+    return finish<Unit>("lapped seam, under").joins_another().takes(lap).stitched_at(lap - inset);
 }
 
 /// What a cloth of thickness `cloth` takes up as it goes half round a stack of thickness `stack`, rounded up to `step`.

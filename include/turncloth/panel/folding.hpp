@@ -119,7 +119,11 @@ public:
         const auto start = detail::bare(from), way = detail::bare(to) - start;
         std::vector<std::pair<Number, int>> ends; // how far along, and whether a layer begins (1) or ends (0)
         for (const layer_record& l : layers_) {
-            const auto [begin, end] = detail::span_within(corners_of(l), start, way);
+            auto [begin, end] = detail::span_within(corners_of(l), start, way);
+            if constexpr (std::same_as<Number, double>) { // neighbours must not seem to overlap by what was rounded
+                begin += drafting_tolerance;
+                end -= drafting_tolerance;
+            }
             if (begin < end) {
                 ends.emplace_back(begin, 1);
                 ends.emplace_back(end, 0);

@@ -135,8 +135,7 @@ position locate_in_convex(std::span<const point<Unit, Number>> corners, const ar
 }
 
 /// The part of start + t way, 0 <= t <= 1, that lies within a convex counter-clockwise polygon; {0, 0} for none, and
-/// for a way along an edge. In doubles the part is shortened by the tolerance at both ends, so that neighbours do not
-/// seem to overlap.
+/// for a way along an edge.
 template <length_unit Unit, coordinate Number>
 std::pair<Number, Number> span_within(std::span<const point<Unit, Number>> corners, const arrow<Number>& start,
                                       const arrow<Number>& way) {
@@ -157,10 +156,6 @@ std::pair<Number, Number> span_within(std::span<const point<Unit, Number>> corne
             end = std::min(end, meets);
         if (!(begin < end))
             return {Number(0), Number(0)};
-    }
-    if constexpr (std::same_as<Number, double>) {
-        begin += drafting_tolerance;
-        end -= drafting_tolerance;
     }
     return {begin, end};
 }

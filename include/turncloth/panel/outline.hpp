@@ -1,10 +1,10 @@
 // Straight-edged pieces of any shape: from the drafted seam line to the line to cut on.
 //
 //   edge_take<U>{take, first_turn}      how far outside the seam line an edge is cut; of that, what is turned under
-//   first corner_shape                        mitred, squared to or reflected in the edge before or after the corner
-//   outline<U>(seam_line, takes, shapes, limit)     the piece; throws outline_error for a seam line that crosses itself
-//   o.seam_line()  o.cut_line()         polygons: area_of, perimeter_of and locate of polygon.hpp take them
-//   o.cut_edge(i)                       the straight of the cut line that belongs to edge i
+//   first corner_shape                        mitred,                   ///< both cut lines go on until they meet, or
+//   are cut off at the limit outline<U>(seam_line, takes, shapes, limit)     the piece; throws outline_error for a seam
+//   line that crosses itself o.seam_line()  o.cut_line()         polygons: area_of, perimeter_of and locate of
+//   polygon.hpp take them o.cut_edge(i)                       the straight of the cut line that belongs to edge i
 //   o.carried({edge, from_start})       a notch on the seam line, and the spot on the cut line square to it
 //   o.crossings()                       where the cut line crosses itself; empty for one that can be cut
 //   o.angle_to_grain(i, grain)          in degrees, 0 for an edge along the grain, 90 across it, 45 on the bias
@@ -49,7 +49,7 @@ struct edge_take {
 /// What the cut line does where two edges meet at an outward corner. At an inward or straight one the two cut lines
 /// meet, whatever the shape.
 enum class corner_shape {
-    mitred, ///< both cut lines go on until they meet; beyond the limit, cut off square or ended in a step
+    mitred,                   ///< both cut lines go on until they meet, or are cut off at the limit
     squared_to_edge_before,   ///< the take of the edge before ends square to it, where its seam line leaves the piece
     squared_to_edge_after,    ///< the same for the edge after
     reflected_in_edge_before, ///< the edge before is a hem: folded in, its ends lie on the cut line of the edge after
@@ -84,7 +84,8 @@ public:
 
     /// One take for each edge, or one for all; one shape for each corner, one for all, or none for mitred. A mitre
     /// reaches at most `limit` times the larger of its two takes from the seam line's corner. Throws outline_error, for
-    /// a corner too straight or too sharp to be squared or reflected within the limit too.
+    /// a corner too straight or too sharp to be squared or reflected within the limit too. Where the piece turns by
+    /// less than 30 degrees, a take that is wider than its neighbour's ends square to its own edge, in a step.
     outline(line_type seam_line, std::vector<edge_take<Unit>> takes, std::vector<corner_shape> shapes = {},
             double limit = 4)
         : seam_(std::move(seam_line)), takes_(std::move(takes)), shapes_(std::move(shapes)), limit_(limit) {
@@ -156,6 +157,7 @@ public:
 
 private:
     using vector = detail::arrow<double>;
+    static constexpr double almost_straight = 0.866025403784438647; // the cosine of 30 degrees
 
     static std::vector<vector> bare(const line_type& corners) {
         std::vector<vector> all;
@@ -244,24 +246,22 @@ private:
     void mitred(std::size_t i, std::size_t before, bool outward) {
         const vector v = at(i), n1 = normal(before), n2 = normal(i);
         const double a = take(before), b = take(i), both_ways = detail::dot(n1, n2);
+        // Takes that change where the piece runs almost straight on meet far away, if at all, and the wider would be
+        // cut into opposite its own edge: it ends square to it, in a step.
+        if (both_ways > almost_straight && b < a * both_ways) {
+            add(v + n1 * a);
+            return add(v + n1 * (b / both_ways));
+        }
+        if (both_ways > almost_straight && a < b * both_ways) {
+            add(v + n2 * (a / both_ways));
+            return add(v + n2 * b);
+        }
         const vector sum = n1 + n2, difference = n1 - n2;
         vector m = sum * ((a + b) / detail::dot(sum, sum));
         if (a != b)
             m = m + difference * ((a - b) / detail::dot(difference, difference));
         const double reach = detail::length_of_arrow(m), furthest = limit_ * std::max(a, b);
-        if (reach <= furthest)
-            return add(v + m);
-        // Almost straight, and one take much the wider: it ends square to its edge, in a step. (Tested before the next
-        // case, as the meeting may be at infinity.)
-        if (both_ways > 0 && b < a * both_ways) {
-            add(v + n1 * a);
-            return add(v + n1 * (b / both_ways));
-        }
-        if (both_ways > 0 && a < b * both_ways) {
-            add(v + n2 * (a / both_ways));
-            return add(v + n2 * b);
-        }
-        if (!outward) // too sharp for its takes: the crossing that this makes is reported
+        if (!outward || reach <= furthest)
             return add(v + m);
         // Cut off square to the way from the corner to m. Along the first cut line, a n1 + t d1, the height in that
         // direction grows up to m, and likewise back along the second.

@@ -192,20 +192,22 @@ private:
         return all;
     }
 
-    static std::vector<double> spread_out(const std::vector<placed>& all, const std::vector<double>& sizes, double from,
-                                          double to) {
-        std::vector<double> wanted;
-        for (const placed& p : all)
-            wanted.push_back(p.wanted);
+    /// `size` gives what a label takes along the margin.
+    template <class Size>
+    static std::vector<double> spread_out(const std::vector<placed>& all, Size size, double from, double to) {
+        std::vector<double> wanted(all.size()), sizes(all.size());
+        for (std::size_t i = 0; i < all.size(); ++i) {
+            wanted[i] = all[i].wanted;
+            sizes[i] = size(all[i]);
+        }
         return spread(wanted, sizes, from, to);
     }
 
     void draw_beside() {
         const std::vector<placed> all = chosen(plan_.beside, at_.beside, true);
         const bool numbered = at_.beside.how == manner::numbered;
-        const std::vector<double> centres =
-            spread_out(all, std::vector<double>(all.size(), numbered ? number_height : label_height), at_.beside_from,
-                       at_.beside_to);
+        const auto size = [numbered](const placed&) { return numbered ? number_height : label_height; };
+        const std::vector<double> centres = spread_out(all, size, at_.beside_from, at_.beside_to);
         const double edge = at_.core.right();
         leaders(all, [&](std::size_t i) {
             svg_.path({{at_.x(all[i].label->start), all[i].wanted},
@@ -227,12 +229,12 @@ private:
     void draw_above() {
         const std::vector<placed> all = chosen(plan_.above, at_.above, false);
         const auto how = at_.above.how;
-        std::vector<double> sizes;
-        for (const placed& p : all)
-            sizes.push_back(how == manner::numbered
-                                ? text_width(p.number, body) + 2
-                                : (how == manner::level ? label_width(*p.label) + gap : label_height));
-        const std::vector<double> centres = spread_out(all, sizes, at_.picture.x, at_.picture.right());
+        const auto size = [how](const placed& p) {
+            if (how == manner::numbered)
+                return text_width(p.number, body) + 2;
+            return how == manner::level ? label_width(*p.label) + gap : label_height;
+        };
+        const std::vector<double> centres = spread_out(all, size, at_.picture.x, at_.picture.right());
         const double edge = at_.core.y;
         leaders(all, [&](std::size_t i) {
             svg_.path({{all[i].wanted, at_.y(all[i].label->start)},
@@ -270,10 +272,12 @@ private:
     void draw_list() {
         if (at_.entries.empty())
             return;
-        for (std::size_t i = 0; i < at_.entries.size(); ++i)
-            svg_.text({at_.list.x + static_cast<double>(i / at_.list_rows) * at_.column,
-                       at_.list.y + static_cast<double>(i % at_.list_rows) * small_line_height},
+        for (std::size_t i = 0; i < at_.entries.size(); ++i) {
+            const std::size_t column = i / at_.list_rows, row = i % at_.list_rows;
+            svg_.text({at_.list.x + static_cast<double>(column) * at_.column,
+                       at_.list.y + static_cast<double>(row) * small_line_height},
                       shortened(at_.entries[i], small, at_.column - 1), small);
+        }
     }
 
     // The foot: legend, edges with the scale, title block.

@@ -12,7 +12,9 @@
 #include <turncloth/sheet/drawing_plan.hpp>
 
 #include <algorithm>
+#include <cmath>
 #include <cstddef>
+#include <initializer_list>
 #include <string>
 #include <tuple>
 #include <vector>
@@ -41,13 +43,6 @@ struct label_side {
     double depth = 0;      ///< across the side, from the core
     std::size_t every = 1; ///< of numbers, which are written
     std::size_t first = 1; ///< the number of the first
-};
-
-/// A line of text in the title block.
-struct title_row {
-    std::string words;
-    double size;
-    bool bold;
 };
 
 struct arrangement {
@@ -101,23 +96,21 @@ inline std::vector<double> spread(const std::vector<double>& wanted, const std::
     return centres;
 }
 
-/// The first of 1, 2, 4, 5, 8, 10, 20, ... at which a piece fits.
-template <class Fits>
-double scale_where(Fits fits) {
-    constexpr double steps[] = {1, 2, 4, 5, 8};
-    for (double ten = 1;; ten *= 10)
-        for (const double step : steps)
-            if (fits(step * ten))
+/// The first that is enough of these steps, of ten times them, of a hundred times, ...
+template <class Number, class Enough>
+Number first_in_series(std::initializer_list<Number> steps, Enough enough) {
+    Number ten = 1;
+    while (true) {
+        for (const Number step : steps)
+            if (enough(step * ten))
                 return step * ten;
+        ten *= 10;
+    }
 }
 
-/// The first of 1, 2, 5, 10, 20, ... that is enough.
 template <class Enough>
 std::size_t round_number(Enough enough) {
-    for (std::size_t ten = 1;; ten *= 10)
-        for (const std::size_t step : {ten, 2 * ten, 5 * ten})
-            if (enough(step))
-                return step;
+    return first_in_series<std::size_t>({1, 2, 5}, enough);
 }
 
 /// A figure is written out whatever it takes; what it is of may be shortened.
@@ -345,7 +338,7 @@ private:
             return figure_width(scale) <= room.width && figure_height(scale) <= room.height;
         };
         const bool words_fit = figure_fits(vanishing);
-        made_.scale = scale_where([&](double scale) {
+        made_.scale = first_in_series<double>({1, 2, 4, 5, 8}, [&](double scale) {
             return words_fit ? figure_fits(scale) : std::max(plan_.width, plan_.height) <= least_piece * scale;
         });
     }
@@ -368,7 +361,8 @@ private:
 
     void number_sides() {
         const auto fitting = [](std::size_t labels, double size, double room) {
-            return round_number([&](std::size_t n) { return static_cast<double>(labels / n) * size <= room; });
+            const auto most = static_cast<std::size_t>(room / size);
+            return round_number([&](std::size_t n) { return labels / n <= most; });
         };
         const double down = std::min(made_.piece.height + 20, made_.beside_to - made_.beside_from);
         const double across = std::min(made_.piece.width + 20, made_.picture.width);

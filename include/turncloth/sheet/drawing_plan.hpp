@@ -30,6 +30,13 @@ struct drawing_options {
 
 namespace detail {
 
+/// A line of text in the title block.
+struct title_row {
+    std::string words;
+    double size;
+    bool bold;
+};
+
 /// A line on the cut piece, in mm of cloth from its top left corner.
 struct plan_line {
     line_kind kind;

@@ -1,10 +1,14 @@
 // A project: pieces with their finishes and marks, what lies inside what, and the notions. It is what a teacher
 // designs; a sheet (sheet.hpp) is what she publishes, worked out from it for one finished size.
 //
-//   project<U>(name, finished)             pieces()  zippers()  meetings()  cautions()
+//   project<U>(name, finished)             pieces and all that is done with them:
 //     .add(piece)                          returns the piece, to be marked
-//   piece<U>(name, material, panel)        how_many(n)  lies_inside(outer)  of_film()  mark(what, edge, place or row of
-//   places) zipper<U>                              an opening on a piece, its supply, and how many
+//     .add(meeting or placing or pattern or zipper or reach or notion or sewing)  .caution(sentence)
+//   piece<U>(name, material, panel)        how_many(n)  lies_inside(outer)  of_film()  mark(what, edge, place or row)
+//   meeting<U>                             a longer piece sewn to a shorter one, mark to mark
+//   placing<U>   pattern<U>                a piece sewn onto another; spans that must fill a side
+//   zipper<U>                              openings on a piece, and what they are cut from
+//   reach<U>   sewing<U>                   what must be long enough; a stitch, for its thread
 //
 //   project<inch> roll("Hand-tool roll", finished_size(20_in, 12_in));
 //   auto& outer = roll.add(piece<inch>("outer", "canvas", panel(roll.finished(), all_round(self_binding("1/2"_in)))));
@@ -16,8 +20,10 @@
 
 #include <turncloth/marks/mapping.hpp>
 #include <turncloth/marks/row.hpp>
+#include <turncloth/notions/thread.hpp>
 #include <turncloth/notions/zipper.hpp>
 #include <turncloth/panel/panel.hpp>
+#include <turncloth/sheet/notion.hpp>
 
 #include <cstdint>
 #include <deque>
@@ -100,19 +106,6 @@ private:
     std::vector<mark_line<Unit>> marks_;
 };
 
-/// Where a zipper comes from: rolls of one length, or the shortest of the made-up lengths sold that is long enough.
-template <length_unit Unit>
-struct zipper_supply {
-    length<Unit> roll = {}; ///< more than zero: cut from such rolls
-    std::vector<length<Unit>> lengths_sold = {};
-    length<Unit> ends = {}, tail = {}; ///< of a made-up zipper: tape beyond the stops as sold; left below a new stop
-
-    static zipper_supply from_roll(length<Unit> roll) { return {.roll = roll}; }
-    static zipper_supply made_up(std::vector<length<Unit>> lengths_sold, length<Unit> ends, length<Unit> tail) {
-        return {.lengths_sold = std::move(lengths_sold), .ends = ends, .tail = tail};
-    }
-};
-
 /// Zippers sewn across one piece, right to left, each centred on a place down from one of its edges.
 template <length_unit Unit>
 struct zipper {
@@ -133,6 +126,41 @@ struct meeting {
     std::int64_t spans;
 };
 
+/// A piece sewn flat onto another: its finished left and top edges lie at these places of the other's finished edges.
+template <length_unit Unit>
+struct placing {
+    std::string piece, on; ///< the pieces' names
+    place<finished_edge, Unit> from_left, from_top;
+};
+
+/// Spans given one by one, which together must be the finished size that they are marked on.
+template <length_unit Unit>
+struct pattern {
+    std::string what, on; ///< of each mark; the piece's name
+    edge from;
+    std::vector<length<Unit>> spans;
+};
+
+/// Something that must be long enough: a tie to go round, a flap to cover.
+template <length_unit Unit>
+struct reach {
+    std::string what;
+    length<Unit> has, needs;
+};
+
+/// Which rows of stitching: all, those that join two pieces, or those of one piece alone.
+enum class stitched_rows { all, joining, hemming };
+
+/// What rows of stitching are sewn with, and how the thread is sold.
+template <length_unit Unit>
+struct sewing {
+    stitched_rows rows;
+    stitch_type stitch;
+    length<Unit> overrun; ///< sewn back over at each end of a row
+    fraction waste;       ///< a part more, for tails and breaks
+    length<Unit> spool;
+};
+
 template <length_unit Unit>
 class project {
 public:
@@ -141,8 +169,13 @@ public:
     const std::string& name() const { return name_; }
     const finished_size<Unit>& finished() const { return finished_; }
     const std::deque<piece<Unit>>& pieces() const { return pieces_; }
-    const std::vector<zipper<Unit>>& zippers() const { return zippers_; }
     const std::vector<meeting<Unit>>& meetings() const { return meetings_; }
+    const std::vector<placing<Unit>>& placings() const { return placings_; }
+    const std::vector<pattern<Unit>>& patterns() const { return patterns_; }
+    const std::vector<zipper<Unit>>& zippers() const { return zippers_; }
+    const std::vector<reach<Unit>>& reaches() const { return reaches_; }
+    const std::vector<notion<Unit>>& notions() const { return notions_; }
+    const std::vector<sewing<Unit>>& sewings() const { return sewings_; }
     const std::vector<std::string>& cautions() const { return cautions_; }
 
     /// The piece as it stands in the project; the reference stays good while further pieces are added.
@@ -150,25 +183,32 @@ public:
         pieces_.push_back(std::move(p));
         return pieces_.back();
     }
-    project& add(zipper<Unit> z) {
-        zippers_.push_back(std::move(z));
-        return *this;
-    }
-    project& add(meeting<Unit> m) {
-        meetings_.push_back(std::move(m));
-        return *this;
-    }
-    project& caution(std::string sentence) {
-        cautions_.push_back(std::move(sentence));
+    project& add(meeting<Unit> m) { return push(meetings_, std::move(m)); }
+    project& add(placing<Unit> p) { return push(placings_, std::move(p)); }
+    project& add(pattern<Unit> p) { return push(patterns_, std::move(p)); }
+    project& add(zipper<Unit> z) { return push(zippers_, std::move(z)); }
+    project& add(reach<Unit> r) { return push(reaches_, std::move(r)); }
+    project& add(notion<Unit> n) { return push(notions_, std::move(n)); }
+    project& add(sewing<Unit> s) { return push(sewings_, std::move(s)); }
+    project& caution(std::string sentence) { return push(cautions_, std::move(sentence)); }
+
+private:
+    template <class T>
+    project& push(std::vector<T>& list, T item) {
+        list.push_back(std::move(item));
         return *this;
     }
 
-private:
     std::string name_;
     finished_size<Unit> finished_;
     std::deque<piece<Unit>> pieces_;
-    std::vector<zipper<Unit>> zippers_;
     std::vector<meeting<Unit>> meetings_;
+    std::vector<placing<Unit>> placings_;
+    std::vector<pattern<Unit>> patterns_;
+    std::vector<zipper<Unit>> zippers_;
+    std::vector<reach<Unit>> reaches_;
+    std::vector<notion<Unit>> notions_;
+    std::vector<sewing<Unit>> sewings_;
     std::vector<std::string> cautions_;
 };
 

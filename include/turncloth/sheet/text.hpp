@@ -87,6 +87,7 @@ public:
             write(m);
         for (const auto& n : sheet_.notions)
             write(n);
+        steps("In this order", sheet_.order);
         list("Look again", sheet_.warnings);
         list("Take care", sheet_.cautions);
         return std::move(text_);
@@ -110,6 +111,12 @@ private:
             line(1, "- " + sentence);
     }
 
+    void steps(const char* name, const std::vector<std::string>& sentences) {
+        heading(name);
+        for (std::size_t i = 0; i < sentences.size(); ++i)
+            line(1, std::to_string(i + 1) + ". " + sentences[i]);
+    }
+
     /// A figure of one term has no working to show.
     void working(int depth, const std::string& label, const figure<Unit>& f) {
         if (f.terms().size() > 1)
@@ -130,12 +137,9 @@ private:
         line(1, p.made_from.name());
         write_finishes(p);
         for (const sheet_line<Unit>& l : p.lines)
-            if (!belongs_to_finish(l))
+            if (!l.of_finish)
                 write_mark(p, l);
     }
-
-    /// Lines of a finish have the distance from the cut edge as their only term; all others say how they got there.
-    static bool belongs_to_finish(const sheet_line<Unit>& l) { return l.from_cut_edge.terms().front().what().empty(); }
 
     /// Edges that are finished alike share a line.
     void write_finishes(const sheet_piece<Unit>& p) {
@@ -200,8 +204,8 @@ private:
     }
 
     void write(const notion<Unit>& n) {
-        heading("For the " + n.what);
-        for (const notion_detail<Unit>& d : n.details) {
+        heading("For the " + n.name());
+        for (const notion_detail<Unit>& d : n.details()) {
             line(1, d.what + ": " + (d.count > 0 ? std::to_string(d.count) : to_text(d.amount.value(), by_)));
             working(3, "", d.amount);
         }

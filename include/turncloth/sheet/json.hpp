@@ -1,0 +1,112 @@
+// A sheet as JSON, for programs that show or store it.
+//
+//   to_json(sheet)         nlohmann::ordered_json, the members as below
+//
+//   std::puts(to_json(s).dump(2).c_str());
+//
+// A length is an object with its exact value and its unit, {"exact": "12 1/2", "unit": "in"}, as text that read_fraction
+// and read_length read back; JSON's numbers could not hold a third. A figure has its working besides:
+//
+//   {"name", "finished": {"width", "height"},
+//    "pieces": [{"name", "material", "count", "film", "inside", "cut": {"width", "height"},
+//                "lines": [{"kind", "what", "parallel_to", "from_cut_edge", "begins", "ends"}]}],
+//    "meetings": [{"longer", "shorter", "from", "fullness", "marks": [{"longer", "shorter"}]}],
+//    "notions": [{"name", "details": [{"what", "amount"} or {"what", "count"}]}],
+//    "order": [], "cautions": [], "warnings": []}
+//
+// Included by itself; it needs the header of JSON for Modern C++ (Debian: nlohmann-json3-dev), the library does not.
+#ifndef TURNCLOTH_SHEET_JSON_HPP
+#define TURNCLOTH_SHEET_JSON_HPP
+
+#include <turncloth/sheet/sheet.hpp>
+#include <turncloth/sheet/text.hpp>
+
+#include <nlohmann/json.hpp>
+
+#include <string>
+
+namespace turncloth {
+
+using json = nlohmann::ordered_json;
+
+template <length_unit Unit>
+json to_json(length<Unit> l) {
+    return {{"exact", number_text(l)}, {"unit", unit_name<Unit>}};
+}
+
+template <length_unit Unit>
+json to_json(const figure<Unit>& f) {
+    json j = to_json(f.value());
+    if (f.terms().size() > 1)
+        j["working"] = to_text(f);
+    return j;
+}
+
+template <length_unit Unit>
+json to_json(const sheet_line<Unit>& l) {
+    return {{"kind", detail::verb_of(l.kind)},       {"what", l.what},
+            {"parallel_to", name_of(l.parallel_to)}, {"from_cut_edge", to_json(l.from_cut_edge)},
+            {"begins", to_json(l.begins)},           {"ends", to_json(l.ends)}};
+}
+
+template <length_unit Unit>
+json to_json(const sheet_piece<Unit>& p) {
+    const piece<Unit>& from = p.made_from;
+    json j = {{"name", from.name()}, {"material", from.material()}, {"count", from.count()}, {"film", from.is_film()}};
+    if (!from.inside().empty())
+        j["inside"] = from.inside();
+    j["cut"] = {{"width", to_json(p.width)}, {"height", to_json(p.height)}};
+    j["lines"] = json::array();
+    for (const sheet_line<Unit>& l : p.lines)
+        j["lines"].push_back(to_json(l));
+    return j;
+}
+
+template <length_unit Unit>
+json to_json(const sheet_meeting<Unit>& m) {
+    json marks = json::array();
+    for (std::int64_t k = 1; k <= m.marks.spans(); ++k)
+        marks.push_back({{"longer", to_json(m.marks.mark_on_long(k).from_datum())},
+                         {"shorter", to_json(m.marks.mark_on_short(k).from_datum())}});
+    return {{"longer", m.made_from.longer},
+            {"shorter", m.made_from.shorter},
+            {"from", name_of(m.made_from.from)},
+            {"fullness", to_text(m.marks.fullness())},
+            {"marks", marks}};
+}
+
+template <length_unit Unit>
+json to_json(const notion<Unit>& n) {
+    json details = json::array();
+    for (const notion_detail<Unit>& d : n.details()) {
+        json j = {{"what", d.what}};
+        if (d.count > 0)
+            j["count"] = d.count;
+        else
+            j["amount"] = to_json(d.amount);
+        details.push_back(j);
+    }
+    return {{"name", n.name()}, {"details", details}};
+}
+
+template <length_unit Unit>
+json to_json(const sheet<Unit>& s) {
+    const auto all = [](const auto& list) {
+        json j = json::array();
+        for (const auto& item : list)
+            j.push_back(to_json(item));
+        return j;
+    };
+    return {{"name", s.name},
+            {"finished", {{"width", to_json(s.finished.width())}, {"height", to_json(s.finished.height())}}},
+            {"pieces", all(s.pieces)},
+            {"meetings", all(s.meetings)},
+            {"notions", all(s.notions)},
+            {"order", s.order},
+            {"cautions", s.cautions},
+            {"warnings", s.warnings}};
+}
+
+} // namespace turncloth
+
+#endif

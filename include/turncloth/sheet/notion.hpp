@@ -1,0 +1,176 @@
+// What a sheet lists beside its pieces: things to buy or to make ready, each as labelled figures with their working.
+//
+//   notion<U>(name)                          .figure(what, figure or length)  .number(what, n)  .caution(sentence)  .early()
+//   listed(name, how_many, opening, supply)  listed(name, how_many, tie)  listed(name, eyelet row or pleating)
+//   listed(name, width, length, strips)  listed_round(name, working, girth)
+//                                            what notions/ computes, as a notion that a project can hold
+//   zipper_supply<U>                         from_roll(length)  made_up(lengths sold, ends, tail)
+//
+//   roll.add(listed("tie", 1, ribbon_tie<inch>{.across = 14_in, .loop = 2_in, .free_at_end = 9_in, .turned = "1/4"_in}));
+//
+// Names are copied; the words of a working (figure) are not, see measure/working.hpp.
+#ifndef TURNCLOTH_SHEET_NOTION_HPP
+#define TURNCLOTH_SHEET_NOTION_HPP
+
+#include <turncloth/measure/working.hpp>
+#include <turncloth/notions/binding.hpp>
+#include <turncloth/notions/boxed.hpp>
+#include <turncloth/notions/caution.hpp>
+#include <turncloth/notions/hanging.hpp>
+#include <turncloth/notions/pleats.hpp>
+#include <turncloth/notions/tie.hpp>
+#include <turncloth/notions/zipper.hpp>
+
+#include <cstdint>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+namespace turncloth {
+
+/// A labelled figure, or a labelled number of things where `count` is more than zero.
+template <length_unit Unit>
+struct notion_detail {
+    std::string what;
+    turncloth::figure<Unit> amount;
+    std::int64_t count = 0;
+};
+
+template <length_unit Unit>
+class notion {
+public:
+    explicit notion(std::string name) : name_(std::move(name)) {}
+
+    const std::string& name() const { return name_; }
+    const std::vector<notion_detail<Unit>>& details() const { return details_; }
+    const std::vector<std::string>& cautions() const { return cautions_; }
+    bool goes_in_early() const { return early_; }
+
+    /// Says that it is sewn in before the seams beside it are closed.
+    notion& early() {
+        early_ = true;
+        return *this;
+    }
+    notion& figure(std::string what, const turncloth::figure<Unit>& amount) {
+        details_.push_back({std::move(what), amount});
+        return *this;
+    }
+    notion& figure(std::string what, length<Unit> amount) {
+        return figure(std::move(what), turncloth::figure<Unit>().plus(amount, ""));
+    }
+    /// Throws range_error for less than one.
+    notion& number(std::string what, std::int64_t n) {
+        if (n < 1)
+            detail::refuse<range_error>("at least one of \"" + what + "\" is listed: it was " + std::to_string(n));
+        details_.push_back({std::move(what), {}, n});
+        return *this;
+    }
+    notion& caution(std::string_view sentence) {
+        cautions_.emplace_back(sentence);
+        return *this;
+    }
+
+private:
+    std::string name_;
+    std::vector<notion_detail<Unit>> details_;
+    std::vector<std::string> cautions_;
+    bool early_ = false;
+};
+
+/// Where a zipper comes from: rolls of one length, or the shortest of the made-up lengths sold that is long enough.
+template <length_unit Unit>
+struct zipper_supply {
+    length<Unit> roll = {}; ///< more than zero: cut from such rolls
+    std::vector<length<Unit>> lengths_sold = {};
+    length<Unit> ends = {}, tail = {}; ///< of a made-up zipper: tape beyond the stops as sold; left below a new stop
+
+    static zipper_supply from_roll(length<Unit> roll) { return {.roll = roll}; }
+    static zipper_supply made_up(std::vector<length<Unit>> lengths_sold, length<Unit> ends, length<Unit> tail) {
+        return {.lengths_sold = std::move(lengths_sold), .ends = ends, .tail = tail};
+    }
+};
+
+/// Zippers of one opening, and what they are made from. Throws zipper_error where that cannot be had.
+template <length_unit Unit>
+notion<Unit> listed(std::string name, std::int64_t how_many, const zipped_opening<Unit>& z,
+                    const zipper_supply<Unit>& from) {
+    notion<Unit> n(std::move(name));
+    n.number("openings", how_many)
+        .figure("each opening", opening_working(z))
+        .caution(caution::needles_and_metal)
+        .early();
+    if (from.roll.value() > 0) {
+        const auto cut = from_roll(z, how_many, from.roll);
+        n.figure("tape to cut from the roll, each, bar-tacked at both ends first", tape_working(z));
+        n.number("sliders", cut.sliders).number("rolls", cut.rolls);
+        return n.figure("length of a roll", from.roll).figure("left on the last roll", cut.left);
+    }
+    const auto cut = trimmed<Unit>(z, from.lengths_sold, from.ends, from.tail);
+    n.figure("made-up length to buy, each", cut.sold);
+    if (cut.needs_a_stop)
+        n.figure("new stop, from the top stop", cut.stop_at);
+    if (cut.cut_off.value() > 0)
+        n.figure("cut through the tape, from the top stop", cut.cut_at);
+    return n;
+}
+
+/// Ribbons that tie a piece, alike.
+template <length_unit Unit>
+notion<Unit> listed(std::string name, std::int64_t how_many, const ribbon_tie<Unit>& t) {
+    notion<Unit> n(std::move(name));
+    n.number("ribbons", how_many).figure("each, cut", ribbon_working(t));
+    const auto sewn = where_sewn(t);
+    n.figure("sewn on, from the finished edge where it starts", sewn.sewn_from.from_datum());
+    if (sewn.sewn_to != sewn.sewn_from)
+        n.figure("sewn on, as far as", sewn.sewn_to.from_datum());
+    n.figure("ribbon in all", ribbon(t) * how_many);
+    return n.caution(caution::near_infants).caution(caution::ties_near_animals);
+}
+
+/// Ribbon that goes round a roll and is tied in a bow: `working` is what tie_round gives.
+template <length_unit Unit>
+notion<Unit> listed_round(std::string name, const turncloth::figure<Unit>& working, length<Unit> girth) {
+    return notion<Unit>(std::move(name))
+        .figure("once round the roll", girth)
+        .figure("ribbon, cut", working)
+        .caution(caution::near_infants)
+        .caution(caution::ties_near_animals);
+}
+
+template <length_unit Unit>
+notion<Unit> listed(std::string name, const eyelet_row<Unit>& row) {
+    return notion<Unit>(std::move(name))
+        .number("eyelets", row.along.size())
+        .figure("first centre, from the finished left edge", row.along.centres()[0].from_datum())
+        .figure("from centre to centre", row.along.centres().step())
+        .figure("centres below the finished top edge", row.down.from_datum())
+        .caution(caution::setting_eyelets)
+        .caution(caution::hanging_up);
+}
+
+/// A binding of one continuous strip: its width and length as binding.hpp gives them, cut across the cloth.
+template <length_unit Unit>
+notion<Unit> listed(std::string name, const turncloth::figure<Unit>& width, const turncloth::figure<Unit>& long_,
+                    const strips<Unit>& cut) {
+    notion<Unit> n(std::move(name));
+    n.figure("strip, cut width", width)
+        .figure("strip, length joined", long_)
+        .number("strips across the cloth", cut.count);
+    if (cut.joins > 0)
+        n.number("joins", cut.joins);
+    return n.figure("cloth for them", cut.cloth).figure("left over of the strip", cut.left_over);
+}
+
+template <length_unit Unit>
+notion<Unit> listed(std::string name, const pleating<Unit>& p) {
+    return notion<Unit>(std::move(name))
+        .number("pleats", p.count())
+        .figure("each shows", p.width())
+        .figure("each is folded back by", p.depth())
+        .figure("cloth to pleat", p.cut());
+}
+
+} // namespace turncloth
+
+#endif
