@@ -16,6 +16,7 @@
 #include <turncloth/cloth/cloth_lay.hpp>
 #include <turncloth/panel/outline.hpp>
 
+#include <cmath>
 #include <cstddef>
 #include <cstdint>
 #include <string>
@@ -170,9 +171,9 @@ outline<Unit> outline_of(const drafted_piece<Unit>& piece) {
     try {
         return outline<Unit>(seam, takes, shapes);
     } catch (const outline_error& refused) {
-        throw drafting_error(piece.line, "piece \"" + piece.name + "\": " + refused.what() +
-                                             lines_named_in(refused.what(), piece) +
-                                             "; lengths are in the drafting's unit, " + std::string(unit_name<Unit>));
+        throw drafting_error(piece.line,
+                             "piece \"" + piece.name + "\": " + refused.what() + lines_named_in(refused.what(), piece) +
+                                 "; figures are in the unit of the drafting, " + std::string(unit_name<Unit>));
     }
 }
 
@@ -188,12 +189,30 @@ made_notch carried(const outline<Unit>& drawn, const drafted_piece<Unit>& piece,
     }
 }
 
+/// The lines of the file with the edges whose cut edge passes there.
+template <length_unit Unit>
+std::string edges_at(const outline<Unit>& drawn, const drafted_piece<Unit>& piece, const point<Unit, double>& where) {
+    std::string lines;
+    for (std::size_t i = 0; i < piece.sides.size(); ++i) {
+        const auto [from, to] = drawn.cut_edge(i);
+        const double ux = (to.x - from.x).value(), uy = (to.y - from.y).value(), vx = (where.x - from.x).value(),
+                     vy = (where.y - from.y).value(), size = std::hypot(ux, uy), along = ux * vx + uy * vy;
+        const drafted_side<Unit>& side = piece.sides[i];
+        if (size > 0 && std::abs(ux * vy - uy * vx) <= 1e-6 * size && along >= -1e-6 * size &&
+            along <= size * size + 1e-6 * size && side.corner_line != 0)
+            lines += (lines.empty() ? ", on the edges of lines " : ", ") +
+                     std::to_string(side.edge_line != 0 ? side.edge_line : side.corner_line);
+    }
+    return lines;
+}
+
 template <length_unit Unit>
 void require_cuttable(const outline<Unit>& drawn, const drafted_piece<Unit>& piece) {
     const auto crossings = drawn.crossings();
     if (!crossings.empty())
         throw drafting_error(piece.line, "piece \"" + piece.name + "\" cannot be cut: with these takes its cut line " +
                                              "crosses itself at " + at_text(crossings.front().where) +
+                                             edges_at(drawn, piece, crossings.front().where) +
                                              "; take less there, or draft a wider corner");
 }
 

@@ -191,8 +191,8 @@ void piece_list(setter& to, const std::vector<placed_piece>& pieces) {
 }
 
 void lay_picture(setter& to, const made_drafting& drafting, const material_lay& lay) {
-    const double cloth_width = to_double(to.orders().cloth->width.value()),
-                 selvedge = to_double(to.orders().cloth->selvedge.value()),
+    const double cloth_width = to_double(to.orders().cloth->cloth.width.value()),
+                 selvedge = to_double(to.orders().cloth->cloth.selvedge.value()),
                  length_ = to_double(lay.laid.length.value());
     double scale = std::min((to.right() - to.left()) / cloth_width, 0.2);
     to.keep(std::min(length_ * scale, 150.0) + 4);
@@ -222,14 +222,13 @@ void lay_picture(setter& to, const made_drafting& drafting, const material_lay& 
 
 void cloth_pages(setter& to, const made_drafting& drafting) {
     const ruler& shown = to.orders().shown;
-    const cloth_wanted& cloth = *to.orders().cloth;
-    for (const material_lay& lay : lays_of(drafting, cloth)) {
+    for (const material_lay& lay : to.orders().cloth->lays) {
         to.down(2);
         to.keep(60);
         to.words("Cloth: " + lay.material, 5, true);
         to.words("At least " + to_text(up_to(as<millimetre>(lay.laid.length), length_of<millimetre>(1)), shown) +
-                 " of " + to_text(cloth.width, shown) + " wide cloth; " + whole(100 * to_double(lay.laid.use)) +
-                 " % of it is within the rectangles. " +
+                 " of " + to_text(to.orders().cloth->cloth.width, shown) + " wide cloth; " +
+                 whole(100 * to_double(lay.laid.use)) + " % of it is within the rectangles. " +
                  (lay.laid.proved_best()
                       ? "No lay of these rectangles is shorter."
                       : "No lay of these rectangles can be shorter than " + to_text(lay.laid.bound, shown) + "."));

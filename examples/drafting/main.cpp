@@ -22,7 +22,7 @@ void tell(const made_drafting& made, const page_orders& by, std::size_t pages, c
                 area_text(area_of(piece.cut).value(), by.shown) + "\n";
     }
     if (by.cloth)
-        for (const material_lay& lay : lays_of(made, *by.cloth))
+        for (const material_lay& lay : by.cloth->lays)
             text += "  buy " + to_text(up_to(lay.laid.length, length_of<millimetre>(1)), by.shown) + " of " +
                     lay.material + " at least, by bounding rectangles\n";
     text += std::to_string(pages) + " pages of " + std::string(by.on.name) + " in " + to + "\n";
@@ -32,7 +32,9 @@ void tell(const made_drafting& made, const page_orders& by, std::size_t pages, c
 void make(const orders& o) {
     const made_drafting made = read_drafting(allotment::read_file(o.from));
     const edition own = made.unit == drafted_in::inches ? edition::inches : edition::centimetres;
-    const page_orders by{.on = o.on, .shown = {.shows = o.shows.value_or(own)}, .cloth = o.cloth};
+    page_orders by{.on = o.on, .shown = {.shows = o.shows.value_or(own)}};
+    if (o.cloth)
+        by.cloth = laid_out(made, *o.cloth, by.shown);
     const print printed = pages_of(made, by, pdf_text_width());
     allotment::write_file(o.to, pdf_of(printed));
     if (!o.quiet)

@@ -1,6 +1,6 @@
 // A drafting as pages to print: a sheet that tells how, then every piece at true scale over as many pages as it takes.
 //
-//   page_orders                          paper, the units shown, and the cloth if its length is wanted
+//   page_orders                          paper, the units shown, and the cloth laid out if that is wanted
 //   pages_of(drafting, orders, wide)     the whole print; throws turncloth::error where it cannot be made
 //
 //   const print made = pages_of(read_drafting(text), {.on = letter}, pdf_text_width());
@@ -23,7 +23,7 @@ namespace drafting {
 struct page_orders {
     paper on = a4;
     ruler shown{.shows = edition::centimetres};
-    std::optional<cloth_wanted> cloth{};
+    std::optional<cloth_laid> cloth{};
 };
 
 print pages_of(const made_drafting& drafting, const page_orders& orders, const text_width& wide);
