@@ -169,7 +169,7 @@ TEST_CASE("an outline that cannot be drafted or cut says where") {
     CHECK(refused(begun + "all edges: seam 1.5\ncorner: 0; 0\ncorner: 20; 0\ncorner: 20; 20\ncorner: 11; 20\n"
                           "corner: 11; 5\ncorner: 9; 5\ncorner: 9; 20\ncorner: 0; 20\n",
                   "line 3: piece \"cover\" cannot be cut: with these takes its cut line crosses itself at ",
-                  "10 1/2 cm across, 21 1/2 cm up, on the edges of lines 1"));
+                  "10.5 cm across, 21.5 cm up, on the edges of lines 10, 13, 14;"));
     // Almost straight on: a hem's ends cannot be reflected there.
     CHECK(refused(raw + "corner: 0; 0\nedge: single-turned hem 2\ncorner: 10; 0; reflected in edge before\n"
                         "corner: 20; 1\ncorner: 0; 10\n",
