@@ -21,9 +21,9 @@ inline constexpr int all_done = 0, some_not_done = 1, wrong_command = 2, file_tr
 }
 
 struct orders {
-    std::string project, size, thickness, table, out;
+    std::string project, size, thickness, table, out, cloth_width;
     ruler by;
-    bool quiet = false, progress = false;
+    bool json = false, quiet = false, progress = false;
 };
 
 namespace detail {
@@ -111,9 +111,16 @@ inline parsed parse(int argc, char** argv) {
         ->excludes(project)
         ->excludes(size)
         ->excludes(thickness);
-    app.add_option("--out", o.out,
-                   "The folder for each sheet as text and each piece as an SVG drawing; made if missing")
-        ->type_name("FOLDER");
+    app.add_option("--cloth-width", o.cloth_width,
+                   "Of the cloth to buy, with its selvedges: 54 in or 140 cm where none is given; without a unit, in "
+                   "that of the size")
+        ->check(detail::refused_by(check_cloth_width))
+        ->type_name("LENGTH");
+    auto* out = app.add_option("--out", o.out,
+                               "The folder for each sheet as text, and for each piece and each lay of cloth as an SVG "
+                               "drawing; made if missing")
+                    ->type_name("FOLDER");
+    app.add_flag("--json", o.json, "Write each sheet as JSON too")->needs(out);
     const std::map<std::string, edition> editions = {
         {"inches", edition::inches}, {"centimetres", edition::centimetres}, {"both", edition::both}};
     app.add_option("--units", o.by.shows,

@@ -2,6 +2,9 @@
 //
 //   by_edition<U>(inches, centimetres)     the one that belongs to the unit of the project
 //
+//   cloth_sold<U>                          cloth as the shops have it
+//   sewn_throughout<U>()                   the thread that every project counts
+//
 //   const auto seam = by_edition<Unit>("1/2"_in, "1.5"_cm);   // never 1.27 cm
 #ifndef TURNCLOTH_EXAMPLES_SHEETS_EDITION_HPP
 #define TURNCLOTH_EXAMPLES_SHEETS_EDITION_HPP
@@ -20,6 +23,23 @@ constexpr length<Unit> by_edition(length<inch> inches, length<centimetre> centim
         return as<Unit>(centimetres);
     else
         return as<Unit>(inches);
+}
+
+/// From edge to edge, with both selvedges; `straightening` is trimmed off at each end.
+template <length_unit Unit>
+struct cloth_sold {
+    length<Unit> width = by_edition<Unit>(54_in, 140_cm);
+    length<Unit> selvedge = by_edition<Unit>("1/2"_in, 1_cm);
+    length<Unit> straightening = by_edition<Unit>(1_in, "2.5"_cm);
+
+    constexpr length<Unit> usable() const { return width - selvedge * 2; }
+};
+
+/// Every row with a lockstitch, sewn back over at both ends, and a quarter more for tails and breaks.
+template <length_unit Unit>
+sewing<Unit> sewn_throughout() {
+    return {stitched_rows::all, stitch(301), by_edition<Unit>("1/2"_in, "1.2"_cm), fraction(1, 4),
+            by_edition<Unit>(as<inch>(100_yd), 10000_cm)};
 }
 
 /// A finished size that a project cannot be made at.

@@ -1,10 +1,10 @@
-// The cover of a boxed kneeling pad: a top, a base in two halves with a zipper between them, and a boxing strip round
-// the sides.
+// A boxed kneeling pad: a cover of a top, a base in two halves with a zipper between them, and an edging round the
+// sides; and what fills it.
 //
-//   kneeling_pad::make(finished, thickness)     the sheet for any finished size; the zipper runs across its width
+//   kneeling_pad::make(finished, thickness, cloth)     the sheet for any finished size; the zipper runs across its width
 //
-// The strip starts and ends at a corner, and is marked where it turns the others. It is cut in one where the cloth is
-// wide enough, else as two alike that are joined at opposite corners.
+// The edging starts and ends at a corner, and is marked where it turns the others. It is cut in one where the cloth is
+// wide enough, else in four, with a seam at every corner.
 #ifndef TURNCLOTH_EXAMPLES_SHEETS_KNEELING_PAD_HPP
 #define TURNCLOTH_EXAMPLES_SHEETS_KNEELING_PAD_HPP
 
@@ -18,13 +18,16 @@ template <length_unit Unit>
 struct kneeling_pad_measures {
     length<Unit> thickness = by_edition<Unit>("1 3/4"_in, "4.5"_cm); ///< where none is asked for
     length<Unit> seam_allowance = by_edition<Unit>("1/2"_in, "1.5"_cm);
-    length<Unit> cloth_width = by_edition<Unit>(54_in, 140_cm); ///< that a strip can be cut across
 
     length<Unit> zipper_turn = by_edition<Unit>("3/4"_in, 2_cm);          ///< turned under beside the zipper
     length<Unit> zipper_stitching = by_edition<Unit>("1/4"_in, "0.7"_cm); ///< from that fold
     length<Unit> zipper_margin = by_edition<Unit>("1 1/2"_in, 4_cm);
     length<Unit> zipper_ends = by_edition<Unit>("5/8"_in, "1.5"_cm); ///< of tape beyond the stops, as sold
     length<Unit> zipper_tail = by_edition<Unit>("3/4"_in, 2_cm);     ///< of tape left below a new stop
+
+    length<Unit> squeeze = by_edition<Unit>("1/4"_in, "0.6"_cm); ///< the filling is so much larger than the cover
+    length<Unit> loft = by_edition<Unit>("1/2"_in, "1.2"_cm);    ///< of a layer of wadding
+    fraction kept = {3, 4};                                      ///< of its loft, knelt on
 };
 
 /// A constant, as Clang 14 cannot call literals where members are given their values at run time.
@@ -34,34 +37,36 @@ inline constexpr kneeling_pad_measures<Unit> usual_kneeling_pad{};
 struct kneeling_pad {
     template <length_unit Unit>
     static sheet<Unit> make(const finished_size<Unit>& finished,
-                            length<Unit> thickness = usual_kneeling_pad<Unit>.thickness) {
-        constexpr kneeling_pad_measures<Unit> m = usual_kneeling_pad<Unit>;
-        const zipped_opening<Unit> z = zipper_across(m, finished.width());
-        return sheet_of(design(m, finished, thickness, z));
+                            length<Unit> thickness = usual_kneeling_pad<Unit>.thickness,
+                            const cloth_sold<Unit>& cloth = {}) {
+        return sheet_of(design(finished, thickness, cloth));
     }
 
-private:
     template <length_unit Unit>
-    static project<Unit> design(const kneeling_pad_measures<Unit>& m, const finished_size<Unit>& finished,
-                                length<Unit> thickness, const zipped_opening<Unit>& z) {
+    static project<Unit> design(const finished_size<Unit>& finished, length<Unit> thickness,
+                                const cloth_sold<Unit>& cloth) {
+        constexpr kneeling_pad_measures<Unit> m = usual_kneeling_pad<Unit>;
+        const boxed_size<Unit> box(finished.width(), finished.height(), thickness);
+        const zipped_opening<Unit> z = zipper_across(m, finished.width());
         project<Unit> p("Kneeling pad cover, " + to_text(thickness) + " thick", finished);
         const auto sewn = seam(m.seam_allowance);
-        p.add(piece<Unit>("top", "canvas", panel<Unit>(finished, all_round(sewn))));
+        p.add(piece<Unit>("top", "canvas", panel<Unit>::from_cut(plate(box, m.seam_allowance), all_round(sewn))));
         p.add(piece<Unit>("base half", "canvas",
                           panel<Unit>(finished_size<Unit>(finished.width(), finished.height() / 2),
                                       {beside_zipper(m), sewn, sewn, sewn})))
             .how_many(2)
             .mark("end of the zipper's opening", edge::left, at<finished_edge>(z.margin))
             .mark("end of the zipper's opening", edge::right, at<finished_edge>(z.margin));
-        add_boxing(p, m, thickness);
-        p.caution("Clip the boxing strip to its stitching line at each corner mark before it turns the corner.");
+        add_edging(p, m, box, cloth);
         p.caution("A cover that is loose on its pad slides: kneel on it only where it fills out every corner.");
         p.caution("Keep soft pads and loose covers out of the cots of infants and away from animals that chew.");
         p.add(listed("zipper between the base halves", 1, z,
                      zipper_supply<Unit>::made_up(lengths_sold<Unit>(), m.zipper_ends, m.zipper_tail)));
+        p.add(filling(m, box)).add(sewn_throughout<Unit>());
         return p;
     }
 
+private:
     /// The edges of both halves are turned under and meet over the chain.
     template <length_unit Unit>
     static finish<Unit> beside_zipper(const kneeling_pad_measures<Unit>& m) {
@@ -73,19 +78,36 @@ private:
     }
 
     template <length_unit Unit>
-    static void add_boxing(project<Unit>& p, const kneeling_pad_measures<Unit>& m, length<Unit> thickness) {
-        const length<Unit> width = p.finished().width(), height = p.finished().height();
-        const length<Unit> round = (width + height) * 2;
-        const std::int64_t strips = round + m.seam_allowance * 2 <= m.cloth_width ? 1 : 2;
-        const finished_size<Unit> size(round / strips, thickness);
-        auto& strip =
-            p.add(piece<Unit>("boxing strip",
-                              strips == 1 ? "canvas, joined at a corner" : "canvas, joined at two opposite corners",
-                              panel<Unit>(size, all_round(seam(m.seam_allowance)))))
-                .how_many(strips);
-        for (const length<Unit>& corner : {width, width + height, width * 2 + height})
-            if (corner < size.width())
-                strip.mark("corner", edge::left, at<finished_edge>(corner));
+    static void add_edging(project<Unit>& p, const kneeling_pad_measures<Unit>& m, const boxed_size<Unit>& box,
+                           const cloth_sold<Unit>& cloth) {
+        const auto add = [&](const char* name, length<Unit> long_, length<Unit> width) -> piece<Unit>& {
+            return p.add(
+                piece<Unit>(name, "canvas",
+                            panel<Unit>::from_cut(cut_size<Unit>(long_, width), all_round(seam(m.seam_allowance)))));
+        };
+        const box_edging<Unit> whole = edging(box, m.seam_allowance, 1);
+        if (whole.total <= cloth.usable()) {
+            add("edging, joined at a corner", whole.total, whole.width)
+                .mark("corner", edge::left, at<finished_edge>(box.width()))
+                .mark("corner", edge::left, at<finished_edge>(box.width() + box.height()))
+                .mark("corner", edge::left, at<finished_edge>(box.width() * 2 + box.height()));
+            p.caution("Clip the edging to its stitching line at each corner mark before it turns the corner.");
+            return;
+        }
+        const box_edging<Unit> four = edging(box, m.seam_allowance, 4);
+        add("edging along the width", four.pieces[0], four.width).how_many(2);
+        add("edging along the height", four.pieces[1], four.width).how_many(2);
+    }
+
+    template <length_unit Unit>
+    static notion<Unit> filling(const kneeling_pad_measures<Unit>& m, const boxed_size<Unit>& box) {
+        const boxed_size<Unit> foam = filling_for(box, -m.squeeze, length<Unit>());
+        return notion<Unit>("filling")
+            .figure("foam, width", foam.width())
+            .figure("foam, height", foam.height())
+            .figure("foam, thickness", foam.depth())
+            .number("or instead, layers of wadding of that size", wadding_layers(box.depth(), m.loft, m.kept))
+            .figure("each layer, before it is knelt on, is thick", m.loft);
     }
 
     /// A wide pad need not open along its whole width, so the margins grow where no zipper would be long enough.

@@ -1,4 +1,4 @@
-// A hanging organiser for seed packets: rows of clear pockets on a canvas backing, which hangs from a rod through its
+// A hanging organiser for seed packets: rows of clear pockets on a canvas backing, which hangs by eyelets in its
 // heading.
 //
 //   organiser::make(finished)     the sheet for any finished size that holds at least one packet
@@ -28,10 +28,15 @@ struct organiser_measures {
     length<Unit> inset = by_edition<Unit>("1/8"_in, "0.3"_cm); ///< stitching keeps this far from a fold
     length<Unit> above_hem = by_edition<Unit>("1/4"_in, "0.5"_cm);
 
+    length<Unit> eyelet_hole = by_edition<Unit>("3/8"_in, 1_cm), eyelet_rim = by_edition<Unit>("3/4"_in, "1.8"_cm);
+    length<Unit> eyelet_margin = by_edition<Unit>(1_in, 3_cm), eyelets_apart = by_edition<Unit>(8_in, 20_cm);
+    length<Unit> eyelet_clear = by_edition<Unit>("1/4"_in, "0.6"_cm); ///< of folds, stitching and the side hems
+
     length<Unit> film_over = by_edition<Unit>("7/8"_in, 2_cm);      ///< in each pocket, beyond the backing's width
     length<Unit> film_below_top = by_edition<Unit>(1_in, "2.5"_cm); ///< of the packet, for fingers to take hold
     length<Unit> film_hem = by_edition<Unit>("1/2"_in, "1.2"_cm);
     length<Unit> film_seam = by_edition<Unit>("3/8"_in, 1_cm);
+    length<Unit> bow_step = by_edition<Unit>("1/16"_in, "0.1"_cm); ///< how far pockets stand open is rounded to this
 };
 
 struct organiser {
@@ -39,7 +44,12 @@ struct organiser {
 
     template <length_unit Unit>
     static sheet<Unit> make(const finished_size<Unit>& finished) {
-        return sheet_of(design(finished));
+        sheet<Unit> s = sheet_of(design(finished));
+        const meeting<Unit>& strip = s.meetings.front().made_from;
+        const pocket_row<Unit> pockets(strip.on_shorter, strip.on_longer, strip.spans);
+        s.notions.push_back(notion<Unit>("pockets").figure(
+            "each stands open, in its middle, by", pockets.bow(organiser_measures<Unit>().bow_step, side::nearest)));
+        return s;
     }
 
     template <length_unit Unit>
@@ -73,8 +83,13 @@ struct organiser {
             .of_film();
         p.add(meeting<Unit>{"film strip", "backing", edge::left, film_width, finished.width(), columns});
 
+        const std::int64_t n = fewest_eyelets(finished.width(), m.eyelet_rim, m.eyelet_margin, m.eyelets_apart, false);
+        const auto holes = eyelets(backing.shape(), n, {m.eyelet_hole, m.eyelet_rim}, m.eyelet_margin, m.eyelet_clear);
+        backing.mark("centres of the eyelets", edge::top, holes.down);
+        p.add(listed("eyelets", holes)).add(sewn_throughout<Unit>());
+
         p.caution("Draw on film with a wax pencil, and within its allowances: ink does not come off.");
-        p.caution("Hang it where neither infants nor animals reach the rod, its cord or the film.");
+        p.caution("Hang it where neither infants nor animals reach the cord or the film.");
         p.caution("Seed may be dressed with poison: hang the packets out of children's reach.");
         return p;
     }

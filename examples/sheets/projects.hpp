@@ -2,7 +2,7 @@
 //
 //   known_projects                        key, what it is, a size to start from, and how its sheet is made
 //   find_project(name)                    by its key, however it is spelled: "Tool roll" is "tool-roll"
-//   sheet_for(project, finished, thickness)   the sheet for a finished size in inches or in centimetres
+//   sheet_for(project, finished, thickness, cloth)   the sheet for a finished size in inches or in centimetres
 #ifndef TURNCLOTH_EXAMPLES_SHEETS_PROJECTS_HPP
 #define TURNCLOTH_EXAMPLES_SHEETS_PROJECTS_HPP
 
@@ -22,15 +22,16 @@ enum class which_project { organiser, tool_roll, kneeling_pad };
 struct known_project {
     which_project which;
     std::string_view key, about, usual_inches, usual_centimetres;
+    bool hangs;
 };
 
 inline constexpr std::array<known_project, 3> known_projects = {{
     {which_project::organiser, "organiser", "hanging seed-packet organiser with clear pockets", "27 x 28 in",
-     "70 x 72 cm"},
-    {which_project::tool_roll, "tool-roll", "roll for hand tools, with upright and zipped pockets", "29 x 21 in",
-     "75 x 54 cm"},
-    {which_project::kneeling_pad, "kneeling-pad", "cover of a boxed kneeling pad, with a zipper in its base",
-     "17 1/2 x 10 1/2 in", "44 x 27 cm"},
+     "70 x 72 cm", true},
+    {which_project::tool_roll, "tool-roll", "roll for hand tools, with upright and zipped pockets and a tie",
+     "29 x 21 in", "75 x 54 cm", false},
+    {which_project::kneeling_pad, "kneeling-pad",
+     "cover and filling of a boxed kneeling pad, with a zipper in its base", "17 1/2 x 10 1/2 in", "44 x 27 cm", false},
 }};
 
 inline const known_project* find_project(std::string_view name) {
@@ -50,7 +51,8 @@ inline std::string project_keys() {
 
 /// `thickness` is of a kneeling pad only; empty for the usual one. Without a unit it is in that of the size.
 template <length_unit Unit>
-sheet<Unit> sheet_for(which_project which, const finished_size<Unit>& finished, const std::string& thickness) {
+sheet<Unit> sheet_for(which_project which, const finished_size<Unit>& finished, const std::string& thickness,
+                      const cloth_sold<Unit>& cloth) {
     switch (which) {
     case which_project::organiser:
         return organiser::make(finished);
@@ -59,8 +61,8 @@ sheet<Unit> sheet_for(which_project which, const finished_size<Unit>& finished, 
     case which_project::kneeling_pad:
         break;
     }
-    return thickness.empty() ? kneeling_pad::make(finished)
-                             : kneeling_pad::make(finished, read_length<Unit>(thickness));
+    const auto usual = kneeling_pad_measures<Unit>().thickness;
+    return kneeling_pad::make(finished, thickness.empty() ? usual : read_length<Unit>(thickness), cloth);
 }
 
 } // namespace allotment

@@ -1,10 +1,11 @@
 // A roll for hand tools: a canvas outer that binds itself over wadding and lining, upright pockets along the lower
-// half, and zipped pockets across the upper half.
+// half, zipped pockets across the upper half, and a ribbon that ties it up.
 //
 //   tool_roll::make(finished)     the sheet for any finished size, opened flat, that holds at least two tools
 //
 // The lining is folded in half and in half again, top to bottom. One zipper lies over the upper quarter fold, and a
-// second near the top where that leaves a pocket worth having between them.
+// second near the top where that leaves a pocket worth having between them. Filled, the upper half is folded down over
+// the tools, and the whole is rolled up from the right: the ribbon, sewn by its middle to the left edge, goes round.
 #ifndef TURNCLOTH_EXAMPLES_SHEETS_TOOL_ROLL_HPP
 #define TURNCLOTH_EXAMPLES_SHEETS_TOOL_ROLL_HPP
 
@@ -33,6 +34,13 @@ struct tool_roll_measures {
     length<Unit> zipper_rows = by_edition<Unit>("1/2"_in, "1.2"_cm);
     length<Unit> zipper_slit = by_edition<Unit>("1/4"_in, "0.6"_cm);
     length<Unit> zipper_roll = by_edition<Unit>(180_in, 500_cm);
+
+    length<Unit> tools = by_edition<Unit>("1/2"_in, "1.2"_cm);      ///< the thickness they add, evened out
+    length<Unit> girth_step = by_edition<Unit>("1/8"_in, "0.5"_cm); ///< once round the roll is rounded up to this
+    length<Unit> tie_loop = by_edition<Unit>("2 1/4"_in, 6_cm), tie_tail = by_edition<Unit>(4_in, 10_cm);
+    length<Unit> tie_knot = by_edition<Unit>(1_in, "2.5"_cm), tie_ease = by_edition<Unit>("1/2"_in, 1_cm);
+    length<Unit> tie_turned = by_edition<Unit>("1/4"_in, "0.6"_cm);
+    length<Unit> ribbon_spool = by_edition<Unit>(72_in, 200_cm);
 };
 
 struct tool_roll {
@@ -53,10 +61,11 @@ struct tool_roll {
 
         project<Unit> p("Hand-tool roll, " + std::to_string(pockets) + " tool pockets", finished);
         const auto layers = self_bound(finished, m.binding, m.inset, turn_of_cloth(m.layers, m.canvas, m.turn_step));
-        const auto& outer = p.add(piece<Unit>("outer", "canvas", layers.outer));
+        auto& outer = p.add(piece<Unit>("outer", "canvas", layers.outer));
+        outer.mark("tie, its middle on the left edge", edge::bottom, at<finished_edge>(finished.height() / 4));
         const panel<Unit> inner(finished, {});
         p.add(piece<Unit>("wadding", "thin wadding", inner)).lies_inside(outer);
-        p.add(piece<Unit>("pocket back", "lining cloth, behind the zipped pockets", inner)).lies_inside(outer);
+        p.add(piece<Unit>("back of the zipped pockets", "lining cloth", inner)).lies_inside(outer);
         auto& lining = p.add(piece<Unit>("lining", "lining cloth", inner)).lies_inside(outer);
         const auto folds = halved<finished_edge>(finished.height(), 2);
         lining.mark("quarter fold", edge::top, folds);
@@ -68,14 +77,28 @@ struct tool_roll {
                                     {double_turned_hem(m.hem_first, m.hem_depth, m.inset), {}, {}, {}})));
         for (const auto& division : divided<finished_edge>(between_bindings, pockets))
             tools.mark("between two tools", edge::left, division + m.binding);
+        p.add(placing<Unit>{"tool pockets", "lining", at<finished_edge>(length<Unit>()), folds[1]});
 
         p.add(zippers(m, between_bindings, folds[0]));
+        add_tie(p, m);
+        p.add(sewn_throughout<Unit>());
         p.caution("Put each blade into its sheath before it goes into the roll: a point works its way through cloth.");
         p.caution("Tie it up out of the reach of infants and animals: long ties can strangle.");
         return p;
     }
 
 private:
+    /// Rolled up, the outer and all that it binds lie double, with the tools and their pockets between.
+    template <length_unit Unit>
+    static void add_tie(project<Unit>& p, const tool_roll_measures<Unit>& m) {
+        const length<Unit> stack = (m.layers + m.canvas) * 2 + m.canvas + m.tools;
+        const length<Unit> girth = roll_girth(rolled<Unit>{p.finished().width(), stack, {}}, m.girth_step, side::above);
+        const figure<Unit> ribbon =
+            tie_round<Unit>(girth, 1, {m.tie_loop, m.tie_tail, m.tie_knot}, m.tie_ease, m.tie_turned);
+        p.add(listed_round("tie", ribbon, girth));
+        p.add(reach<Unit>{"the ribbon on a spool", m.ribbon_spool, ribbon.value()});
+    }
+
     template <length_unit Unit>
     static zipper<Unit> zippers(const tool_roll_measures<Unit>& m, length<Unit> across,
                                 place<finished_edge, Unit> quarter_fold) {

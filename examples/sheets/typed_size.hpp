@@ -3,7 +3,7 @@
 //   read_size("24 x 15 in")           a finished size in inches
 //   read_size("60 cm x 37,5 cm")      one in centimetres: a metric width asks for the metric edition
 //   read_sides("24", "15 in")         the same from two texts, as from two columns of a table
-//   check_thickness(text)             refuses what is not a thickness
+//   check_thickness(text)             refuses what is not a thickness; check_cloth_width(text)
 //   side_error                        says which of the two cannot be read, and why
 //
 // One unit at the end holds for both sides; without any, both are in inches. Where only the width has a unit the height
@@ -136,6 +136,12 @@ inline typed_size read_size(const std::string& text) {
 inline void check_thickness(const std::string& text) {
     if (read_length<inch>(text).value() <= 0)
         throw range_error("a thickness must be more than zero: it was " + text);
+}
+
+/// The same.
+inline void check_cloth_width(const std::string& text) {
+    if (read_length<inch>(text).value() <= 0)
+        throw range_error("the width of the cloth must be more than zero: it was " + text);
 }
 
 } // namespace allotment

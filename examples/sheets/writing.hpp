@@ -7,10 +7,13 @@
 #ifndef TURNCLOTH_EXAMPLES_SHEETS_WRITING_HPP
 #define TURNCLOTH_EXAMPLES_SHEETS_WRITING_HPP
 
+#include "cloth_to_buy.hpp"
 #include "command_line.hpp"
 #include "files.hpp"
 #include "jobs.hpp"
 #include <turncloth/sheet/drawing.hpp>
+#include <turncloth/sheet/json.hpp>
+#include <turncloth/sheet/lay_drawing.hpp>
 
 #include <unistd.h>
 
@@ -21,6 +24,7 @@
 #include <string>
 #include <system_error>
 #include <variant>
+#include <vector>
 
 namespace allotment {
 
@@ -50,7 +54,9 @@ public:
 private:
     template <length_unit Unit>
     void put(const job& j, const finished_size<Unit>& finished) {
-        sheet<Unit> s = sheet_for(j.project->which, finished, j.thickness);
+        const cloth_sold<Unit> cloth = cloth_asked_for<Unit>();
+        sheet<Unit> s = sheet_for(j.project->which, finished, j.thickness, cloth);
+        const std::vector<sheet_cloth<Unit>> lays = add_cloth(s, cloth, j.project->hangs);
         if (!j.name.empty())
             s.name = j.name + ": " + s.name;
         const std::string text = to_text(s, orders_.by);
@@ -63,11 +69,29 @@ private:
         const std::string wanted = slug(j.name);
         const fs::path stem = fs::path(orders_.out) / names_.next(wanted.empty() ? j.file_name : wanted);
         write_file(with(stem, ".txt"), text);
+        if (orders_.json)
+            write_file(with(stem, ".json"), to_json(s).dump(2) + "\n");
         for (const sheet_piece<Unit>& p : s.pieces) {
             write_file(with(stem, "." + slug(p.made_from.name()) + ".svg"),
                        drawing_of(p, orders_.by, {.project = s.name}));
             ++drawings_;
         }
+        // Left-overs are kept that would make another pocket.
+        const length<Unit> worth_keeping = by_edition<Unit>(6_in, 15_cm);
+        for (const sheet_cloth<Unit>& lay : lays) {
+            write_file(with(stem, ".lay." + slug(lay.material) + ".svg"),
+                       drawing_of(lay, orders_.by,
+                                  {.project = s.name, .keep_across = worth_keeping, .keep_along = worth_keeping}));
+            ++drawings_;
+        }
+    }
+
+    template <length_unit Unit>
+    cloth_sold<Unit> cloth_asked_for() const {
+        cloth_sold<Unit> cloth;
+        if (!orders_.cloth_width.empty())
+            cloth.width = read_length<Unit>(orders_.cloth_width);
+        return cloth;
     }
 
     static fs::path with(fs::path stem, const std::string& end) { return stem += end; }

@@ -59,6 +59,24 @@ constexpr std::string_view legend_of(line_kind kind) {
 
 inline constexpr line_kind all_line_kinds[] = {line_kind::fold, line_kind::stitching, line_kind::mark, line_kind::slit};
 
+/// A bar of whole units of cloth, to scale and with its name; returns its length on paper.
+inline double scale_bar(svg_page& svg, point start, double unit, const char* name, double scale) {
+    const auto length = [&](std::size_t n) { return static_cast<double>(n) * unit / scale; };
+    std::size_t most = 1;
+    round_number([&](std::size_t n) {
+        most = length(n) <= 51 ? n : most;
+        return length(n) > 51;
+    });
+    const std::size_t step = round_number([&](std::size_t n) { return length(n) >= 1.2 && most % n == 0; });
+    svg.open("scale", {0.25, ""});
+    svg.line(start, {start.x + length(most), start.y});
+    for (std::size_t n = 0; n <= most; n += step)
+        svg.line({start.x + length(n), start.y}, {start.x + length(n), start.y - (n % most == 0 ? 3 : 1.6)});
+    svg.close();
+    svg.text({start.x + length(most) + 1.5, start.y}, std::to_string(most) + ' ' + name, body);
+    return length(most);
+}
+
 class drawer {
 public:
     drawer(const plan& p, const arrangement& where)
@@ -307,30 +325,13 @@ private:
         for (const std::string& line : at_.edges)
             svg_.text({x, y += line_height}, line, body);
         y = at_.foot.bottom() - 17;
-        const double inches = bar({x, y + 6}, 25.4, "in"), centimetres = bar({x, y + 14}, 10, "cm");
+        const double inches = scale_bar(svg_, {x, y + 6}, 25.4, "in", at_.scale),
+                     centimetres = scale_bar(svg_, {x, y + 14}, 10, "cm", at_.scale);
         svg_.text({x, y}, scale_text() + " (bars print " + tenths(inches) + " and " + tenths(centimetres) + " mm long)",
                   small);
     }
 
     static std::string tenths(double x) { return number(std::round(x * 10) / 10); }
-
-    /// Whole units of cloth, to scale; returns its length on paper.
-    double bar(point start, double unit, const char* name) {
-        const auto length = [&](std::size_t n) { return static_cast<double>(n) * unit / at_.scale; };
-        std::size_t most = 1;
-        round_number([&](std::size_t n) {
-            most = length(n) <= 51 ? n : most;
-            return length(n) > 51;
-        });
-        const std::size_t step = round_number([&](std::size_t n) { return length(n) >= 1.2 && most % n == 0; });
-        svg_.open("scale", {0.25, ""});
-        svg_.line(start, {start.x + length(most), start.y});
-        for (std::size_t n = 0; n <= most; n += step)
-            svg_.line({start.x + length(n), start.y}, {start.x + length(n), start.y - (n % most == 0 ? 3 : 1.6)});
-        svg_.close();
-        svg_.text({start.x + length(most) + 1.5, start.y}, std::to_string(most) + ' ' + name, body);
-        return length(most);
-    }
 
     void draw_title() {
         const box& frame = at_.title;

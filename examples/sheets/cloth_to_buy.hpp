@@ -1,0 +1,59 @@
+// The cloth that a sheet's pieces are cut from.
+//
+//   add_cloth(sheet, cloth, hangs)     lays the pieces of each material, and lists on the sheet what to buy;
+//                                      returns the lays, to be drawn
+//
+// Nothing here has a nap, so pieces may lie either way; but the canvas of a project that hangs keeps its grain upright,
+// as cloth stretches least that way. All is parted by cuts from edge to edge, as with a rule and a blade.
+#ifndef TURNCLOTH_EXAMPLES_SHEETS_CLOTH_TO_BUY_HPP
+#define TURNCLOTH_EXAMPLES_SHEETS_CLOTH_TO_BUY_HPP
+
+#include "edition.hpp"
+#include <turncloth/sheet/cloth.hpp>
+
+#include <algorithm>
+#include <string>
+#include <vector>
+
+namespace allotment {
+
+template <length_unit Unit>
+constexpr sold_in<Unit> usual_steps() {
+    if constexpr (metric_unit<Unit>)
+        return ten_centimetres<Unit>;
+    else
+        return eighths_of_a_yard<Unit>;
+}
+
+template <length_unit Unit>
+std::vector<std::string> materials_of(const sheet<Unit>& s) {
+    std::vector<std::string> all;
+    for (const sheet_piece<Unit>& p : s.pieces)
+        if (std::find(all.begin(), all.end(), p.made_from.material()) == all.end())
+            all.push_back(p.made_from.material());
+    return all;
+}
+
+/// What does not go on the cloth at all is said as a warning: the rest of the sheet holds for cloth joined to that size.
+template <length_unit Unit>
+std::vector<sheet_cloth<Unit>> add_cloth(sheet<Unit>& s, const cloth_sold<Unit>& cloth, bool hangs) {
+    std::vector<sheet_cloth<Unit>> all;
+    for (const std::string& material : materials_of(s)) {
+        const bolt<Unit> roll{.width = cloth.width, .selvedge = cloth.selvedge, .ways = cutting::edge_to_edge};
+        const purchase_rules<Unit> rules{
+            .straightening = cloth.straightening, .change = {}, .sold = usual_steps<Unit>()};
+        try {
+            all.push_back(cloth_for<Unit>(s, material, roll, rules,
+                                          hangs && material == "canvas" ? grain::fixed : grain::may_turn,
+                                          {.steps = 20'000, .seed = 1, .improved = {}}));
+            s.notions.push_back(listed(all.back()));
+        } catch (const error& refused) {
+            s.warnings.push_back("How much " + material + " to buy is left open: " + refused.what());
+        }
+    }
+    return all;
+}
+
+} // namespace allotment
+
+#endif

@@ -1,0 +1,349 @@
+// A lay of cloth drawn to scale on a page to be printed: an SVG 1.1 document.
+//
+//   drawing_of(cloth)                    A4, inches and centimetres
+//   drawing_of(cloth, ruler, options)    the units and graduations of a ruler (measure/write.hpp)
+//   lay_drawing_options<U>{project, on, keep_across, keep_along}   the title, the paper, what is worth keeping
+//
+//   const auto canvas = cloth_for<inch>(s, "canvas", {.width = 54_in, .selvedge = "1/2"_in}, rules);
+//   save("canvas.svg", drawing_of(canvas, {}, {.project = s.name}));
+//
+// The cloth lies with its end first cut at the top and its length down the page, at the largest scale of a plain series
+// that it has room at. Every kind of piece has a number, which the list below explains; where there is room its name
+// and size stand on the piece too. Cuts from edge to edge are numbered in the order in which they are made.
+//
+// Included by itself, as cloth.hpp is.
+#ifndef TURNCLOTH_SHEET_LAY_DRAWING_HPP
+#define TURNCLOTH_SHEET_LAY_DRAWING_HPP
+
+#include <turncloth/sheet/drawing.hpp>
+#include <turncloth/sheet/lay_drawing_layout.hpp>
+
+#include <algorithm>
+#include <cstddef>
+#include <string>
+#include <type_traits>
+#include <utility>
+#include <vector>
+
+namespace turncloth {
+
+namespace detail {
+
+inline constexpr pen cloth_pen = {0.6, ""}, selvedge_pen = {0.2, "5 1.5"}, laid_pen = {0.2, ""},
+                     cut_across_pen = {0.5, "2.5 1.5"}, kept_pen = {0.25, "0.4 1"}, grain_pen = {0.25, ""};
+
+class lay_drawer {
+public:
+    lay_drawer(const lay_plan& p, const lay_page& at)
+        : plan_(p), at_(at), svg_(at.width, at.height, title(p), description(p)) {}
+
+    std::string draw() {
+        draw_cloth();
+        draw_dimensions();
+        draw_cuts();
+        draw_kept();
+        name_pieces();
+        draw_list();
+        draw_foot();
+        return svg_.done();
+    }
+
+private:
+    static std::string title(const lay_plan& p) {
+        return p.project.empty() ? "Lay of " + p.material : joined({p.project, ": lay of ", p.material});
+    }
+    static std::string description(const lay_plan& p) {
+        std::string all;
+        for (const auto* words : {&p.facts, &p.list})
+            for (const std::string& w : *words)
+                all.append(all.empty() ? "" : " ").append(plain(w)).append(".");
+        return all;
+    }
+
+    double x(double cloth) const { return at_.cloth.x + cloth / at_.scale; }
+    double y(double cloth) const { return at_.cloth.y + cloth / at_.scale; }
+    box on_page(const box& b) const { return {x(b.x), y(b.y), b.width / at_.scale, b.height / at_.scale}; }
+
+    void draw_cloth() {
+        svg_.open("selvedge", selvedge_pen);
+        for (const double edge : {plan_.usable_from, plan_.usable_to})
+            if (edge > 0 && edge < plan_.width)
+                svg_.line({x(edge), y(0)}, {x(edge), y(plan_.length)});
+        svg_.close();
+        svg_.open("piece", laid_pen);
+        for (const lay_box& p : plan_.places)
+            svg_.rectangle(on_page(p.where));
+        svg_.close();
+        svg_.open("cloth", cloth_pen);
+        svg_.rectangle(at_.cloth);
+        svg_.close();
+    }
+
+    /// The width, and under it what is usable, above the cloth; the length at its left.
+    void draw_dimensions() {
+        svg_.open("dimension", thin_pen);
+        level(0, plan_.width, 2);
+        level(plan_.usable_from, plan_.usable_to, 1);
+        const double left = at_.cloth.x - dimension_row / 2;
+        svg_.line({left, y(0)}, {left, y(plan_.length)});
+        for (const double end : {y(0), y(plan_.length)}) {
+            svg_.line({at_.cloth.x, end}, {left - 1, end});
+            tick({left, end});
+        }
+        svg_.close();
+        name_level(plan_.width_words, 0, plan_.width, 2);
+        name_level(plan_.usable_words, plan_.usable_from, plan_.usable_to, 1);
+        if (stands_over(plan_.length_words, at_.cloth.height))
+            svg_.text({left - 1, y(plan_.length / 2)}, plan_.length_words, body, anchor::middle, true);
+        else
+            svg_.text({at_.cloth.x, at_.cloth.bottom() + line_height + 0.5}, plan_.length_words, body);
+    }
+    double row_above(int row) const { return at_.cloth.y - row * dimension_row + 2; }
+    void level(double from, double to, int row) {
+        svg_.line({x(from), row_above(row)}, {x(to), row_above(row)});
+        for (const double end : {x(from), x(to)}) {
+            svg_.line({end, at_.cloth.y}, {end, row_above(row) - 1});
+            tick({end, row_above(row)});
+        }
+    }
+    void name_level(const std::string& words, double from, double to, int row) {
+        if (stands_over(words, (to - from) / at_.scale))
+            svg_.text({x((from + to) / 2), row_above(row) - 1}, words, body, anchor::middle);
+        else
+            svg_.text({x(plan_.width) + past_end, row_above(row) + 0.35 * body}, words, body);
+    }
+    void tick(point p) { svg_.line({p.x - 0.9, p.y + 0.9}, {p.x + 0.9, p.y - 0.9}); }
+
+    /// Each number stands beside its cut, within one piece or one left-over, as near the cut's beginning as it may be.
+    void draw_cuts() {
+        if (plan_.cuts.empty())
+            return;
+        svg_.open("cutting", cut_across_pen);
+        for (const lay_cut_line& c : plan_.cuts)
+            svg_.line({x(c.from.x), y(c.from.y)}, {x(c.to.x), y(c.to.y)});
+        svg_.close();
+        if (crowded())
+            return;
+        for (std::size_t i = 0; i < plan_.cuts.size(); ++i)
+            number_cut(plan_.cuts[i], std::to_string(i + 1));
+    }
+
+    void number_cut(const lay_cut_line& c, const std::string& number) {
+        const point a{x(c.from.x), y(c.from.y)}, b{x(c.to.x), y(c.to.y)};
+        const double wide = text_width(number, small), high = small;
+        for (const double part : {0.0, 0.5, 0.25, 0.75, 1.0})
+            for (const bool after : {false, true}) {
+                box room{0, 0, wide + 0.8, high + 0.8};
+                if (a.y == b.y) {
+                    room.x = a.x + part * (b.x - a.x - room.width);
+                    room.y = after ? a.y : a.y - room.height;
+                } else {
+                    room.x = after ? a.x : a.x - room.width;
+                    room.y = a.y + part * (b.y - a.y - room.height);
+                }
+                if (!is_free(room))
+                    continue;
+                taken_.push_back(room);
+                svg_.text({room.x + 0.4, room.y + 0.3 + 0.85 * high}, number, small);
+                return;
+            }
+    }
+
+    /// Too many to look for a place for each; the list has them.
+    bool crowded() const { return plan_.places.size() > 1000; }
+
+    /// No line runs through it and nothing is written there.
+    bool is_free(const box& room) const {
+        const auto apart = [&](const box& other) {
+            return other.x >= room.right() || room.x >= other.right() || other.y >= room.bottom() ||
+                   room.y >= other.bottom();
+        };
+        if (!within(room, at_.cloth) || !std::all_of(taken_.begin(), taken_.end(), apart))
+            return false;
+        for (const double edge : {plan_.usable_from, plan_.usable_to})
+            if (room.x < x(edge) && x(edge) < room.right())
+                return false;
+        for (const lay_box& p : plan_.places)
+            if (const box b = on_page(p.where); !apart(b) && !within(room, b))
+                return false;
+        for (const box& k : plan_.kept)
+            if (const box b = inside(on_page(k)); !apart(b) && !within(room, b))
+                return false;
+        return std::none_of(plan_.cuts.begin(), plan_.cuts.end(), [&](const lay_cut_line& c) {
+            const double left = x(c.from.x), right = x(c.to.x), top = y(c.from.y), bottom = y(c.to.y);
+            return left < room.right() && room.x < right && top < room.bottom() && room.y < bottom;
+        });
+    }
+    static bool within(const box& inner, const box& outer) {
+        constexpr double slack = 1e-9;
+        return inner.x >= outer.x - slack && inner.y >= outer.y - slack && inner.right() <= outer.right() + slack &&
+               inner.bottom() <= outer.bottom() + slack;
+    }
+
+    /// Apart from the lines of its neighbours.
+    static box inside(const box& b) {
+        const double in = std::min({0.8, b.width / 4, b.height / 4});
+        return {b.x + in, b.y + in, b.width - 2 * in, b.height - 2 * in};
+    }
+
+    void draw_kept() {
+        if (plan_.kept.empty())
+            return;
+        svg_.open("left-over", kept_pen);
+        for (const box& k : plan_.kept)
+            svg_.rectangle(inside(on_page(k)));
+        svg_.close();
+        for (std::size_t i = 0; i < plan_.kept.size(); ++i)
+            write_in(inside(on_page(plan_.kept[i])), {"left over", plan_.kept_sizes[i]}, 0.6);
+    }
+
+    /// On every piece as much as it has room for: its number, name, size and whether it is turned, with an arrow; or
+    /// its number alone.
+    void name_pieces() {
+        if (crowded())
+            return;
+        std::vector<segment> arrows;
+        for (const lay_box& p : plan_.places) {
+            const box b = on_page(p.where);
+            const std::string number = std::to_string(p.kind + 1);
+            std::vector<std::string> words = {joined({number, ": ", plan_.kinds[p.kind]}), plan_.sizes[p.kind]};
+            if (p.turned)
+                words.emplace_back("turned");
+            if (!write_in(b, words, 0.6) && !write_in(b, {words[0]}, 0.6))
+                write_in(b, {number}, 0.6);
+            add_arrow(arrows, b, p.turned);
+        }
+        svg_.open("grain", grain_pen);
+        for (const segment& s : arrows)
+            svg_.line(s.from, s.to);
+        svg_.close();
+    }
+
+    /// Level, or upright in a narrow piece; false where neither finds room.
+    bool write_in(const box& b, const std::vector<std::string>& lines, double inset) {
+        double wide = 0;
+        for (const std::string& line : lines)
+            wide = std::max(wide, text_width(line, small));
+        const double high = static_cast<double>(lines.size()) * small_line_height;
+        for (const bool upright : {false, true}) {
+            const double across = upright ? high : wide, down = upright ? wide : high;
+            const box room{b.x + (b.width - across) / 2, b.y + (b.height - down) / 2, across, down};
+            const box inner{b.x + inset, b.y + inset, b.width - 2 * inset, b.height - 2 * inset};
+            if (!within(room, inner) || !is_free(room))
+                continue;
+            taken_.push_back(room);
+            for (std::size_t i = 0; i < lines.size(); ++i) {
+                const double baseline = (static_cast<double>(i) + 0.8) * small_line_height;
+                svg_.text(upright ? point{room.x + baseline, room.y + down / 2}
+                                  : point{room.x + across / 2, room.y + baseline},
+                          lines[i], small, anchor::middle, upright);
+            }
+            return true;
+        }
+        return false;
+    }
+
+    struct segment {
+        point from, to;
+    };
+
+    /// Beside the words, on the side that is free; a small piece goes without.
+    void add_arrow(std::vector<segment>& arrows, const box& b, bool turned) {
+        constexpr double head = 1.2, room = 3;
+        const double long_ = turned ? b.width : b.height;
+        if (long_ < 8)
+            return;
+        const double from = long_ * 0.2, to = long_ * 0.8;
+        for (const double part : {1.0, 0.0}) {
+            const box strip = turned ? box{b.x + from, b.y + part * (b.height - room), to - from, room}
+                                     : box{b.x + part * (b.width - room), b.y + from, room, to - from};
+            if (!within(strip, b) || !is_free(strip))
+                continue;
+            taken_.push_back(strip);
+            const point tip = turned ? point{strip.right(), strip.y + room / 2} : point{strip.x + room / 2, strip.y};
+            const point tail = turned ? point{strip.x, tip.y} : point{tip.x, strip.bottom()};
+            const double sx = turned ? -head : head / 2, sy = turned ? head / 2 : head;
+            arrows.push_back({tail, tip});
+            arrows.push_back({tip, {tip.x + sx, tip.y + sy}});
+            arrows.push_back({tip, turned ? point{tip.x + sx, tip.y - sy} : point{tip.x - sx, tip.y + sy}});
+            return;
+        }
+    }
+
+    void draw_list() {
+        const double column = at_.list.width / static_cast<double>(at_.columns);
+        for (std::size_t i = 0; i < at_.entries.size(); ++i)
+            svg_.text({at_.list.x + static_cast<double>(i / at_.rows) * column,
+                       at_.list.y + gap + static_cast<double>(i % at_.rows) * small_line_height},
+                      shortened(at_.entries[i], small, column - 1), small);
+    }
+
+    /// Lines, the scale, the title block.
+    void draw_foot() {
+        draw_legend();
+        const double middle = at_.foot.x + 48, down = at_.foot.bottom() - 22;
+        svg_.text({middle, down}, scale_text(), body, anchor::start, false, true);
+        scale_bar(svg_, {middle, down + 8}, 25.4, "in", at_.scale);
+        scale_bar(svg_, {middle, down + 16}, 10, "cm", at_.scale);
+        const box frame{at_.foot.right() - 74, at_.foot.y + 2, 74, at_.foot.height - 4};
+        svg_.open("frame", {0.35, ""});
+        svg_.rectangle(frame);
+        svg_.close();
+        double line = frame.y + 1;
+        const auto write = [&](const std::string& words, double size, bool bold, std::size_t most) {
+            for (const std::string& part : wrapped(words, bold ? size * 1.15 : size, frame.width - 6, most))
+                svg_.text({frame.x + 3, line += size * title_spacing}, part, size, anchor::start, false, bold);
+        };
+        write(plan_.project, body, false, 1);
+        write("lay of " + plan_.material, 4, true, 1);
+        for (const std::string& fact : plan_.facts)
+            write(fact, small, false, 2);
+        double print = at_.print.y + 1;
+        for (const std::string& sentence : at_.print_lines)
+            svg_.text({at_.print.x, print += small_line_height}, sentence, small);
+    }
+
+    std::string scale_text() const { return "scale 1:" + number(at_.scale); }
+
+    void draw_legend() {
+        double down = at_.foot.y + 5;
+        svg_.text({at_.foot.x, down}, "Lines", body, anchor::start, false, true);
+        const auto entry = [&](const pen& p, const char* words) {
+            down += 5;
+            svg_.open("legend", p);
+            svg_.line({at_.foot.x, down - 1}, {at_.foot.x + 13, down - 1});
+            svg_.close();
+            svg_.text({at_.foot.x + 15, down}, words, small);
+        };
+        entry(cloth_pen, plan_.folded ? "edge of cloth; left: fold" : "edge of the cloth");
+        if (plan_.usable_to < plan_.width)
+            entry(selvedge_pen, "selvedge ends");
+        entry(laid_pen, "piece");
+        if (!plan_.cuts.empty())
+            entry(cut_across_pen, "cut, in order");
+        if (!plan_.kept.empty())
+            entry(kept_pen, "left over, to keep");
+    }
+
+    const lay_plan& plan_;
+    const lay_page& at_;
+    svg_page svg_;
+    std::vector<box> taken_;
+};
+
+} // namespace detail
+
+/// Throws range_error for a ruler whose graduation is not above zero.
+template <length_unit Unit>
+std::string drawing_of(const sheet_cloth<Unit>& cloth, const ruler& by = {},
+                       const std::type_identity_t<lay_drawing_options<Unit>>& options = {}) {
+    const detail::lay_plan what = detail::lay_plan_of<Unit>(cloth, by, options);
+    const double narrow = options.on == paper::a4 ? 210 : 215.9, wide = options.on == paper::a4 ? 297 : 279.4;
+    const detail::lay_page upright = detail::lay_arranger(what, narrow, wide).make(),
+                           sideways = detail::lay_arranger(what, wide, narrow).make();
+    return detail::lay_drawer(what, sideways.scale < upright.scale ? sideways : upright).draw();
+}
+
+} // namespace turncloth
+
+#endif

@@ -1,0 +1,94 @@
+// Where everything goes on the page of a lay's drawing.
+//
+//   detail::lay_arranger(plan, width, height).make()    the scale, and a box for each part of the page
+//
+// From the foot upward: small print, the foot (legend, scale, title), the list; the cloth has the rest, at the largest
+// scale of the series that drawings of pieces use too.
+#ifndef TURNCLOTH_SHEET_LAY_DRAWING_LAYOUT_HPP
+#define TURNCLOTH_SHEET_LAY_DRAWING_LAYOUT_HPP
+
+#include <turncloth/sheet/drawing_layout.hpp>
+#include <turncloth/sheet/lay_drawing_plan.hpp>
+
+#include <algorithm>
+#include <cstddef>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace turncloth {
+
+namespace detail {
+
+/// The columns and rows are those of the list.
+struct lay_page {
+    double width = 0, height = 0, scale = 1;
+    box cloth{}, list{}, foot{}, print{};
+    std::size_t columns = 1, rows = 0;
+    std::vector<std::string> entries, print_lines;
+};
+
+class lay_arranger {
+public:
+    lay_arranger(const lay_plan& p, double width, double height) : plan_(p) {
+        made_.width = width;
+        made_.height = height;
+        rest_ = {page_margin, page_margin, width - 2 * page_margin, height - 2 * page_margin};
+    }
+
+    lay_page make() {
+        for (const std::string& sentence : plan_.small_print)
+            for (std::string& line : wrapped(sentence, small, rest_.width, 3))
+                made_.print_lines.push_back(std::move(line));
+        made_.print = take(static_cast<double>(made_.print_lines.size()) * small_line_height + 1);
+        made_.foot = take(foot_height);
+        take_list();
+        place_cloth();
+        return std::move(made_);
+    }
+
+private:
+    static constexpr double foot_height = 44, above = 2 * dimension_row + 2, beside = dimension_row + 2;
+    static constexpr double below = line_height + gap; ///< a line for a length that is too short for its words
+
+    box take(double height) {
+        rest_.height -= height;
+        return {rest_.x, rest_.bottom(), rest_.width, height};
+    }
+
+    /// At most two fifths of the page: what finds no room is counted.
+    void take_list() {
+        double column = 0;
+        for (const std::string& e : plan_.list)
+            column = std::max(column, text_width(e, small) + gap);
+        column = std::min(column, rest_.width);
+        made_.columns = std::max<std::size_t>(1, static_cast<std::size_t>(rest_.width / column));
+        const auto most_rows = static_cast<std::size_t>(0.4 * made_.height / small_line_height);
+        const std::size_t most = made_.columns * most_rows;
+        made_.entries = plan_.list;
+        if (made_.entries.size() > most) {
+            made_.entries.resize(most - 1);
+            made_.entries.push_back(joined({"and ", std::to_string(plan_.list.size() - most + 1), " more"}));
+        }
+        made_.rows = (made_.entries.size() + made_.columns - 1) / made_.columns;
+        made_.list = take(static_cast<double>(made_.rows) * small_line_height + gap);
+    }
+
+    void place_cloth() {
+        const double wide = rest_.width - 2 * beside, high = rest_.height - above - below;
+        made_.scale = first_in_series<double>(
+            {1, 2, 4, 5, 8}, [&](double scale) { return plan_.width <= wide * scale && plan_.length <= high * scale; });
+        const double width = plan_.width / made_.scale;
+        made_.cloth = {rest_.x + (rest_.width - width) / 2, rest_.y + above, width, plan_.length / made_.scale};
+    }
+
+    const lay_plan& plan_;
+    lay_page made_;
+    box rest_{};
+};
+
+} // namespace detail
+
+} // namespace turncloth
+
+#endif

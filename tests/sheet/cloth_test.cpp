@@ -1,0 +1,160 @@
+// sheet/cloth.hpp: the pieces of one material and no other are laid, the lay can be cut, and the purchase is right.
+#include <turncloth.hpp>
+#include <turncloth/cloth/lay_check.hpp>
+#include <turncloth/sheet/cloth.hpp>
+
+#include <doctest/doctest.h>
+
+#include <random>
+#include <string>
+#include <vector>
+
+using namespace turncloth;
+
+namespace {
+
+/// Cut 20 x 30 in twice, 9 x 12 in four times; a lining of another cloth.
+sheet<inch> tidy() {
+    project<inch> p("Seed tidy", finished_size(18_in, 28_in));
+    p.add({"back", "canvas", panel(p.finished(), all_round(seam(1_in)))}).how_many(2);
+    p.add({"lining", "cotton", panel(p.finished())});
+    p.add({"pocket", "canvas", panel(finished_size(8_in, 11_in), all_round(seam("1/2"_in)))}).how_many(4);
+    return sheet_of(p);
+}
+
+constexpr purchase_rules<inch> by_the_eighth{.straightening = 1_in, .sold = eighths_of_a_yard<inch>};
+
+/// What the independent checker finds wrong, all sizes as whole numbers of 1/32 of the unit.
+template <length_unit Unit>
+std::vector<lay_fault> faults(const sheet_cloth<Unit>& c) {
+    const auto whole = [](length<Unit> l) {
+        const fraction n = l.value() * 32;
+        REQUIRE(denominator(n) == 1);
+        return numerator(n);
+    };
+    std::vector<lay_piece> pieces;
+    for (const auto& p : c.pieces)
+        pieces.push_back({.width = whole(p.size.width()),
+                          .length = whole(p.size.height()),
+                          .quantity = p.quantity,
+                          .grain = c.bolt.one_way ? grain::fixed : p.grain});
+    lay found;
+    found.length = whole(c.lay.length);
+    found.bound = floor(c.lay.bound.value() * 32);
+    for (const auto& p : c.lay.places)
+        found.places.push_back({p.piece, whole(p.x), whole(p.y), whole(p.across), whole(p.along), p.turned});
+    for (const auto& cut : c.lay.cuts)
+        found.cuts.push_back({cut.runs, whole(cut.at), whole(cut.from), whole(cut.to)});
+    return lay_faults(found, pieces,
+                      {.width = whole(c.bolt.usable_width()), .gap = whole(c.bolt.gap), .ways = c.bolt.ways});
+}
+
+} // namespace
+
+TEST_CASE("The pieces of the material are laid at their cut sizes, as often as they are cut, and no others") {
+    const auto c = cloth_for<inch>(tidy(), "canvas", {.width = 45_in, .selvedge = "1/2"_in}, by_the_eighth);
+    CHECK(c.material == "canvas");
+    REQUIRE(c.pieces.size() == 2);
+    CHECK(c.pieces[0].name == "back");
+    CHECK(c.pieces[0].size == cut_size(20_in, 30_in));
+    CHECK(c.pieces[0].quantity == 2);
+    CHECK(c.pieces[1].name == "pocket");
+    CHECK(c.pieces[1].size == cut_size(9_in, 12_in));
+    CHECK(c.pieces[1].quantity == 4);
+    CHECK(c.lay.places.size() == 6);
+    CHECK(faults(c).empty());
+    CHECK(cloth_for<inch>(tidy(), "cotton", {.width = 45_in}, by_the_eighth).lay.places.size() == 1);
+}
+
+TEST_CASE("The length to buy is the one worked out by hand") {
+    // 44 in usable: two backs of 20 in side by side, 30 in; four pockets of 9 in side by side below them, 12 in more.
+    // No shorter: the backs leave 4 in beside them, too little for a pocket with its grain kept. 42 in laid, 1 in off at
+    // each end, 44 in: 9.78 eighths of a yard of 4 1/2 in, so 10, 45 in.
+    const auto c = cloth_for<inch>(tidy(), "canvas", {.width = 45_in, .selvedge = "1/2"_in}, by_the_eighth);
+    CHECK(c.lay.length == 42_in);
+    CHECK(c.bought.needed == 44_in);
+    CHECK(c.bought.bought == 45_in);
+    // Washed first, and 1/8 shorter for it: 44 / (7/8) = 50 2/7, so 12 eighths, 54 in.
+    auto washed = by_the_eighth;
+    washed.change = shrinks_by(fraction(1, 8));
+    CHECK(cloth_for<inch>(tidy(), "canvas", {.width = 45_in, .selvedge = "1/2"_in}, washed).bought.bought == 54_in);
+}
+
+TEST_CASE("What may turn can take less cloth, and one-way cloth forbids it") {
+    // A back is 20 x 30 in: on 30 in of width it lies one above the other upright, 60 in; turned, 40 in.
+    project<inch> p("Two backs", finished_size(20_in, 30_in));
+    p.add({"back", "canvas", panel(p.finished())}).how_many(2);
+    const auto s = sheet_of(p);
+    CHECK(cloth_for<inch>(s, "canvas", {.width = 30_in}, by_the_eighth).lay.length == 60_in);
+    const auto turned = cloth_for<inch>(s, "canvas", {.width = 30_in}, by_the_eighth, grain::may_turn);
+    CHECK(turned.lay.length == 40_in);
+    CHECK(faults(turned).empty());
+    CHECK(cloth_for<inch>(s, "canvas", {.width = 30_in, .one_way = true}, by_the_eighth, grain::may_turn).lay.length ==
+          60_in);
+}
+
+TEST_CASE("Lays of random projects can be cut as they stand, in every way of cutting") {
+    std::mt19937_64 random(20260711);
+    const auto between = [&](std::int64_t low, std::int64_t high) {
+        return std::uniform_int_distribution<std::int64_t>(low, high)(random);
+    };
+    for (int round = 0; round < 60; ++round) {
+        project<inch> p("Tidy", finished_size(1_in, 1_in));
+        const std::int64_t kinds = between(1, 5);
+        for (std::int64_t k = 0; k < kinds; ++k)
+            p.add(
+                 {"piece " + std::to_string(k), k % 3 == 2 ? "felt" : "canvas",
+                  panel(finished_size(length_of<inch>({between(16, 300), 16}), length_of<inch>({between(16, 400), 16})),
+                        all_round(seam("3/8"_in)))})
+                .how_many(between(1, 6));
+        const bolt<inch> cloth{.width = 36_in,
+                               .selvedge = "1/2"_in,
+                               .gap = between(0, 1) == 0 ? length<inch>() : "1/8"_in,
+                               .ways = static_cast<cutting>(round % 3)};
+        const auto c = cloth_for<inch>(sheet_of(p), "canvas", cloth, by_the_eighth,
+                                       round % 2 == 0 ? grain::fixed : grain::may_turn, {.steps = 3000});
+        for (const lay_fault& f : faults(c))
+            FAIL_CHECK(f.what());
+        CHECK(c.bought.bought >= c.lay.length + 2_in);
+    }
+}
+
+TEST_CASE("What cannot be laid is refused by name") {
+    CHECK_THROWS_WITH_AS(cloth_for<inch>(tidy(), "silk", {.width = 45_in}, by_the_eighth),
+                         "Seed tidy cannot be made so: no piece is of silk", sheet_error);
+    CHECK_THROWS_WITH_AS(cloth_for<inch>(tidy(), "canvas", {.width = 16_in}, by_the_eighth),
+                         "back is 20 in wide, 4 in more than the usable width of 16 in; turning it does not help",
+                         cloth_piece_too_wide_error<inch>);
+    CHECK_THROWS_AS(cloth_for<inch>(tidy(), "canvas", {.width = 45_in}, {}),
+                    purchase_error); // sold in steps of nothing
+}
+
+TEST_CASE("Cloth to buy is listed with its working, and with the bound where the lay is not proved the shortest") {
+    auto c = cloth_for<inch>(tidy(), "canvas", {.width = 45_in, .selvedge = "1/2"_in}, by_the_eighth);
+    c.lay.bound = 42_in;
+    const auto best = listed(c);
+    CHECK(best.name() == "canvas to buy");
+    REQUIRE(best.details().size() == 4);
+    CHECK(best.details()[0].amount.value() == 45_in);
+    CHECK(best.details()[1].amount.value() == 44_in);
+    CHECK(best.details()[2].what == "length laid, the least that can be");
+    CHECK(best.details()[2].amount.value() == 42_in);
+    CHECK(to_text(best.details()[3].amount) ==
+          "45 in = 42 in laid + 2 x 1 in straightened ends + 1 in up to what is sold");
+    c.lay.bound = 40_in;
+    const auto found = listed(c);
+    REQUIRE(found.details().size() == 5);
+    CHECK(found.details()[2].what == "length laid");
+    CHECK(found.details()[3].what == "no lay can be shorter than");
+    CHECK(found.details()[3].amount.value() == 40_in);
+}
+
+TEST_CASE("Metric cloth is bought by ten centimetres") {
+    project<centimetre> p("Mat", finished_size(60_cm, 45_cm));
+    p.add({"mat", "felt", panel(p.finished(), all_round(seam(1.5_cm)))}).how_many(3);
+    // 63 x 48 cm: two side by side on 138 cm, the third below: 96 cm; with 2 cm off each end 100 cm, sold just so.
+    const auto c = cloth_for<centimetre>(sheet_of(p), "felt", {.width = 140_cm, .selvedge = 1_cm},
+                                         {.straightening = 2_cm, .sold = ten_centimetres<centimetre>});
+    CHECK(c.lay.length == 96_cm);
+    CHECK(c.bought.bought == 100_cm);
+}

@@ -1,0 +1,182 @@
+// sheet/notion.hpp: what the notions compute is listed label by label, each figure worked out by hand.
+#include <turncloth.hpp>
+
+#include <doctest/doctest.h>
+
+#include <string>
+#include <variant>
+#include <vector>
+
+using namespace turncloth;
+
+namespace {
+
+/// One detail as it is listed: a length, or a number of things.
+struct entry {
+    std::string what;
+    std::variant<length<inch>, std::int64_t> amount;
+    friend bool operator==(const entry&, const entry&) = default;
+};
+
+std::vector<entry> entries(const notion<inch>& n) {
+    std::vector<entry> all;
+    for (const auto& d : n.details()) {
+        if (d.count > 0)
+            all.push_back({d.what, d.count});
+        else
+            all.push_back({d.what, d.amount.value()});
+    }
+    return all;
+}
+
+void check(const notion<inch>& n, const std::vector<entry>& expected) {
+    const auto found = entries(n);
+    REQUIRE(found.size() == expected.size());
+    for (std::size_t i = 0; i < found.size(); ++i) {
+        INFO(n.name(), ": ", found[i].what);
+        CHECK(found[i].what == expected[i].what);
+        CHECK(found[i].amount == expected[i].amount);
+    }
+}
+
+std::int64_t n(std::int64_t count) { return count; }
+
+bool warns(const notion<inch>& of, std::string_view sentence) {
+    for (const std::string& c : of.cautions())
+        if (c == sentence)
+            return true;
+    return false;
+}
+
+} // namespace
+
+TEST_CASE("Zippers from rolls: a tape each, and no tape is pieced from two rolls") {
+    // 12 in less 2 x 1/2 opens 11 in; the tape is 2 x 1/4 longer, 11 1/2. A roll of 30 in gives 2, so 5 take 3 rolls,
+    // and the last, of which 1 is cut, has 18 1/2 in left.
+    const auto listing = listed("zipper on the front", 5, zipped_opening<inch>{12_in, "1/2"_in, "1/4"_in},
+                                zipper_supply<inch>::from_roll(30_in));
+    CHECK(listing.name() == "zipper on the front");
+    CHECK(listing.goes_in_early());
+    CHECK(warns(listing, caution::needles_and_metal));
+    check(listing, {{"openings", n(5)},
+                    {"each opening", 11_in},
+                    {"tape to cut from the roll, each, bar-tacked at both ends first", "11 1/2"_in},
+                    {"sliders", n(5)},
+                    {"rolls", n(3)},
+                    {"length of a roll", 30_in},
+                    {"left on the last roll", "18 1/2"_in}});
+}
+
+TEST_CASE("Made-up zippers: the next length sold, with a new stop and a cut where it is longer than the opening") {
+    const zipped_opening<inch> opens{12_in, "1/2"_in, "1/4"_in};
+    check(listed("zipper", 2, opens, zipper_supply<inch>::made_up({14_in, 9_in, 12_in}, "3/8"_in, "1/4"_in)),
+          {{"openings", n(2)},
+           {"each opening", 11_in},
+           {"made-up length to buy, each", 12_in},
+           {"new stop, from the top stop", 11_in},
+           {"cut through the tape, from the top stop", "11 1/4"_in}});
+    check(listed("zipper", 1, opens, zipper_supply<inch>::made_up({14_in, 11_in}, "3/8"_in, "1/4"_in)),
+          {{"openings", n(1)}, {"each opening", 11_in}, {"made-up length to buy, each", 11_in}});
+    CHECK_THROWS_AS(listed("zipper", 1, opens, zipper_supply<inch>::made_up({9_in}, "3/8"_in, "1/4"_in)), zipper_error);
+}
+
+TEST_CASE("A ribbon sewn on at one line, with a free end on either side") {
+    // 9 + 9 in free and 2 x 1/2 in turned: 19 in; at a third of 24 in.
+    const auto tie = listed("tie", 3,
+                            ribbon_tie<inch>{.across = 24_in,
+                                             .from = {1, 3},
+                                             .to = {1, 3},
+                                             .loop = {},
+                                             .free_at_start = 9_in,
+                                             .free_at_end = 9_in,
+                                             .turned = "1/2"_in});
+    check(tie, {{"ribbons", n(3)},
+                {"each, cut", 19_in},
+                {"sewn on, from the finished edge where it starts", 8_in},
+                {"ribbon in all", 57_in}});
+    CHECK(warns(tie, caution::near_infants));
+    CHECK(warns(tie, caution::ties_near_animals));
+    CHECK_FALSE(tie.goes_in_early());
+}
+
+TEST_CASE("A ribbon sewn on along a run is listed as far as it is sewn") {
+    // From 3 to 21 of 24 in: 18 in, and a loop of 2 in there and back, and 5 in free.
+    check(listed("tie", 1,
+                 ribbon_tie<inch>{.across = 24_in,
+                                  .from = {1, 8},
+                                  .to = {7, 8},
+                                  .loop = 2_in,
+                                  .free_at_start = {},
+                                  .free_at_end = 5_in,
+                                  .turned = {}}),
+          {{"ribbons", n(1)},
+           {"each, cut", 27_in},
+           {"sewn on, from the finished edge where it starts", 3_in},
+           {"sewn on, as far as", 21_in},
+           {"ribbon in all", 27_in}});
+}
+
+TEST_CASE("A tie that goes round") {
+    // Twice round 11 in, loops 4 x 3 in, tails 2 x 6 in, a knot of 1 in, 1/2 in of ease and 2 x 1/4 in turned: 48 in.
+    const auto tie = listed_round("tie", tie_round<inch>(11_in, 2, {3_in, 6_in, 1_in}, "1/2"_in, "1/4"_in), 11_in);
+    check(tie, {{"once round the roll", 11_in}, {"ribbon, cut", 48_in}});
+    CHECK(warns(tie, caution::near_infants));
+    CHECK(warns(tie, caution::ties_near_animals));
+}
+
+TEST_CASE("Eyelets in a heading, from their centres") {
+    // Stitched 3 - 1/8 in below the fold: centres at 1 7/16 in. Rims of 3/4 in, 2 in from both edges of 30 in: centres
+    // from 2 3/8 to 27 5/8 in, 25 1/4 in in four steps of 6 5/16 in.
+    const auto hem = single_turned_hem(1_in);
+    const panel<inch> hanging(finished_size(30_in, 20_in), {heading(3_in, "1/2"_in, "1/8"_in), hem, hem, hem});
+    const auto row = listed("eyelets", eyelets(hanging, 5, {"3/8"_in, "3/4"_in}, 2_in, "1/4"_in));
+    check(row, {{"eyelets", n(5)},
+                {"first centre, from the finished left edge", "2 3/8"_in},
+                {"from centre to centre", "6 5/16"_in},
+                {"centres below the finished top edge", "1 7/16"_in}});
+    CHECK(warns(row, caution::setting_eyelets));
+    CHECK(warns(row, caution::hanging_up));
+}
+
+TEST_CASE("A binding and the strips it is joined from") {
+    // 4 x 1/2 + 2 x 1/2 + 2 x 1/8 = 3 1/4 in wide; 2 x (30 + 20) + 4 x 1/8 + 3 = 103 1/2 in long. From 42 in each, less
+    // 1 in for each join, three make 124 in and leave 20 1/2 in; 3 x 3 1/4 = 9 3/4 in of cloth.
+    const auto width = double_fold("1/2"_in, "1/2"_in, "1/8"_in);
+    const auto round = binding_length(finished_size(30_in, 20_in), "1/8"_in, 3_in);
+    check(listed("binding", width, round, strips_across(round.value(), width.value(), 42_in, 1_in)),
+          {{"strip, cut width", "3 1/4"_in},
+           {"strip, length joined", "103 1/2"_in},
+           {"strips across the cloth", n(3)},
+           {"joins", n(2)},
+           {"cloth for them", "9 3/4"_in},
+           {"left over of the strip", "20 1/2"_in}});
+    // One strip of 42 in for 40 in has no join to list.
+    const auto short_one = binding_length<inch>(37_in, 0, {}, 3_in);
+    check(listed("binding", width, short_one, strips_across(40_in, "3 1/4"_in, 42_in, 1_in)),
+          {{"strip, cut width", "3 1/4"_in},
+           {"strip, length joined", 40_in},
+           {"strips across the cloth", n(1)},
+           {"cloth for them", "3 1/4"_in},
+           {"left over of the strip", 2_in}});
+}
+
+TEST_CASE("Pleats and the cloth for them") {
+    // Box pleats have two folds, each of twice 1 in: 24 + 6 x 4 = 48 in.
+    check(listed("flounce", pleating<inch>(pleat::box, 24_in, 6, 1_in)),
+          {{"pleats", n(6)}, {"each shows", 4_in}, {"each is folded back by", 1_in}, {"cloth to pleat", 48_in}});
+}
+
+TEST_CASE("A notion of one's own: figures with their working, numbers of one and more, cautions, when it goes in") {
+    notion<inch> rod("rod");
+    CHECK_FALSE(rod.goes_in_early());
+    rod.figure("length", figure<inch>().plus(20_in, "width").plus_times(2, {1_in}, "beyond"))
+        .figure("diameter", "3/8"_in)
+        .number("knobs", 2)
+        .caution("Sand its ends.")
+        .early();
+    check(rod, {{"length", 22_in}, {"diameter", "3/8"_in}, {"knobs", n(2)}});
+    CHECK(to_text(rod.details()[0].amount) == "22 in = 20 in width + 2 x 1 in beyond");
+    CHECK(rod.cautions() == std::vector<std::string>{"Sand its ends."});
+    CHECK(rod.goes_in_early());
+    CHECK_THROWS_WITH_AS(rod.number("knobs", 0), "at least one of \"knobs\" is listed: it was 0", range_error);
+}
