@@ -56,16 +56,24 @@ inline constexpr std::array<stitch_type, 10> stitch_types = {{
     {606, "flat seaming cover", 32},
 }};
 
+namespace detail {
+
+[[noreturn]] inline void stitch_is_not_listed(int number) {
+    std::string known;
+    for (const stitch_type& s : stitch_types)
+        known += (known.empty() ? "" : ", ") + std::to_string(s.number);
+    refuse<thread_error>("no thread ratio is listed for stitch type " + std::to_string(number) + ": there are " +
+                         known);
+}
+
+} // namespace detail
+
 /// The listed stitch of that number. Throws thread_error with the numbers there are.
 constexpr const stitch_type& stitch(int number) {
     for (const stitch_type& s : stitch_types)
         if (s.number == number)
             return s;
-    std::string known;
-    for (const stitch_type& s : stitch_types)
-        known += (known.empty() ? "" : ", ") + std::to_string(s.number);
-    detail::refuse<thread_error>("no thread ratio is listed for stitch type " + std::to_string(number) +
-                                 ": there are " + known);
+    detail::stitch_is_not_listed(number);
 }
 
 /// Seams of one length, sewn with one stitch.
