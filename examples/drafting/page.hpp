@@ -76,7 +76,6 @@ struct stroke {
     std::vector<place_on_page> points;
     bool closed = false;
     double dash_from = 0;
-    bool filled = false;
 };
 
 enum class set_from { start, middle, end };

@@ -5,14 +5,10 @@
 
 namespace drafting {
 
-std::string length_text(double millimetres, const ruler& shown) {
-    return to_text(length_of<millimetre>(approximate(millimetres, {1, 1000}).value), shown);
-}
-
 std::string area_text(double square_millimetres, const ruler& shown) {
     const auto whole = [](double x) { return std::to_string(std::llround(x)); };
-    const std::string inches = whole(square_millimetres / (25.4 * 25.4)) + " sq in",
-                      centimetres = whole(square_millimetres / 100) + " sq cm";
+    std::string inches = whole(square_millimetres / (25.4 * 25.4)) + " sq in",
+                centimetres = whole(square_millimetres / 100) + " sq cm";
     switch (shown.shows) {
     case edition::inches:
         return inches;

@@ -59,9 +59,6 @@ std::vector<page> pages_of(const placed_piece& piece, const page_orders& orders,
 std::vector<page> first_pages(const made_drafting& drafting, const std::vector<placed_piece>& pieces,
                               const page_orders& orders, const text_width& wide);
 
-/// A length in the units shown, from a drafted one.
-std::string length_text(double millimetres, const ruler& shown);
-
 /// An area in the squares of the units shown, to a whole one.
 std::string area_text(double square_millimetres, const ruler& shown);
 

@@ -32,7 +32,6 @@ cairo_status_t append(void* bytes, const unsigned char* data, unsigned int size)
     return CAIRO_STATUS_SUCCESS;
 }
 
-/// A font size is the height of its line; labels give the height of capital letters and a little, which is 3/4 of it.
 void choose(cairo_t* to, double size, bool bold) {
     cairo_select_font_face(to, "sans-serif", CAIRO_FONT_SLANT_NORMAL,
                            bold ? CAIRO_FONT_WEIGHT_BOLD : CAIRO_FONT_WEIGHT_NORMAL);
@@ -54,8 +53,6 @@ void draw(cairo_t* to, const stroke& s) {
     if (s.closed)
         cairo_close_path(to);
     cairo_set_source_rgb(to, p.grey, p.grey, p.grey);
-    if (s.filled)
-        return cairo_fill(to);
     cairo_set_line_width(to, p.weight);
     const double dashes[] = {p.dash, p.gap};
     cairo_set_dash(to, dashes, p.dash > 0 ? 2 : 0, s.dash_from);

@@ -106,7 +106,9 @@ inline joined_piece joined(const std::vector<printed_page>& pages, const std::st
             piece.pages[{std::stoi(m[1]), std::stoi(m[2])}] = {&p, {}, 6, width - 6, 6, height - 6};
     }
     bool first = true;
-    for (auto& [at, p] : piece.pages) {
+    for (auto& entry : piece.pages) {
+        const std::pair<int, int> at = entry.first;
+        joined_page& p = entry.second;
         const auto left = piece.pages.find({at.first, at.second - 1}),
                    above = piece.pages.find({at.first - 1, at.second});
         bool laid = first;

@@ -80,7 +80,8 @@ TEST_CASE("the test squares are 50 mm and 2 in in the dots of another renderer")
         REQUIRE(squares.size() == 2);
         const double sides[] = {50, 50.8};
         for (std::size_t k = 0; k < 2; ++k) {
-            const auto [least, most] = extremes(squares[k].points);
+            const auto corners = extremes(squares[k].points);
+            const place_on_page least = corners.first, most = corners.second;
             const auto row =
                 strips(at(least.x - 3), at(most.x + 3), [&](std::size_t x) { return page.dark(x, at(least.y + 8)); });
             const auto column =

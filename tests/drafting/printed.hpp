@@ -91,7 +91,10 @@ public:
 
     /// The shell's words for the arguments; `before` comes ahead of the program, for limits and the like.
     outcome run(const std::string& arguments, const std::string& before = "") const {
-        const int status = shell(before + " '" TURNCLOTH_DRAFTING_PROGRAM "' " + arguments + " >.out 2>.err");
+        const int status = shell(before +
+                                 " LSAN_OPTIONS=print_suppressions=0:suppressions='" TURNCLOTH_DRAFTING_LEAKS
+                                 "' '" TURNCLOTH_DRAFTING_PROGRAM "' " +
+                                 arguments + " >.out 2>.err");
         outcome o{status, read(".out"), read(".err")};
         std::filesystem::remove(path_ / ".out");
         std::filesystem::remove(path_ / ".err");
