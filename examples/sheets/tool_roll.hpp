@@ -40,7 +40,7 @@ struct tool_roll_measures {
     length<Unit> tie_loop = by_edition<Unit>("2 1/4"_in, 6_cm), tie_tail = by_edition<Unit>(4_in, 10_cm);
     length<Unit> tie_knot = by_edition<Unit>(1_in, "2.5"_cm), tie_ease = by_edition<Unit>("1/2"_in, 1_cm);
     length<Unit> tie_turned = by_edition<Unit>("1/4"_in, "0.6"_cm);
-    length<Unit> ribbon_spool = by_edition<Unit>(72_in, 200_cm);
+    length<Unit> ribbon_sold = by_edition<Unit>(54_in, 150_cm);
 };
 
 struct tool_roll {
@@ -96,7 +96,7 @@ private:
         const figure<Unit> ribbon =
             tie_round<Unit>(girth, 1, {m.tie_loop, m.tie_tail, m.tie_knot}, m.tie_ease, m.tie_turned);
         p.add(listed_round("tie", ribbon, girth));
-        p.add(reach<Unit>{"the ribbon on a spool", m.ribbon_spool, ribbon.value()});
+        p.add(reach<Unit>{"the tie's ribbon, as it is sold,", m.ribbon_sold, ribbon.value()});
     }
 
     template <length_unit Unit>

@@ -22,6 +22,18 @@ TEST_CASE("The organiser's figures are those worked out by hand") {
     // 27 / 6 = 4 1/2 and 32 1/4 / 6 = 5 3/8; the fourth: 18 and 21 1/2.
     CHECK(o.says("5 3/8 in of film strip meets 4 1/2 in of backing"));
     CHECK(o.says("21 1/2 in of film strip meets 18 in of backing"));
+    // Eyelets: rims of 3/4 in, 1 in from the edges, so the outer centres are 27 - 2 - 3/4 = 24 1/4 apart; at most 8 from
+    // one to the next takes 4 steps of 6 1/16. The heading is stitched 2 3/8 below its fold.
+    CHECK(o.says("eyelets: 5\n"));
+    CHECK(o.says("first centre, from the finished left edge: 1 3/8 in"));
+    CHECK(o.says("from centre to centre: 6 1/16 in"));
+    CHECK(o.says("centres below the finished top edge: 1 3/16 in"));
+    // 5 3/8 over 4 1/2: sin x / x = 36/43 at x = 1.01367, and (1 - cos x) / x x 2.6875 = 1.2498.
+    CHECK(o.says("each stands open, in its middle, by: 1 1/4 in"));
+    // 32 1/8 long, 29 1/4 of 53 wide; 34 1/8 with the ends, up to eighths of a yard, 4 1/2 each, 36. Four strips one
+    // above the other are 4 x 4 5/8 = 18 1/2; upright they would be 33 1/4. 20 1/2 with the ends: 22 1/2.
+    CHECK(o.says("36 in = 32 1/8 in laid + 2 x 1 in straightened ends + 1 7/8 in up to what is sold"));
+    CHECK(o.says("22 1/2 in = 18 1/2 in laid + 2 x 1 in straightened ends + 2 in up to what is sold"));
 }
 
 TEST_CASE("The tool roll's figures are those worked out by hand") {
@@ -52,6 +64,16 @@ TEST_CASE("The tool roll's figures are those worked out by hand") {
     CHECK(o.says("each opening: 26 in"));
     CHECK(o.says("tape to cut from the roll, each, bar-tacked at both ends first: 27 1/4 in"));
     CHECK(o.says("left on the last roll: 125 1/2 in"));
+    // The tie is sewn on half way up the half that shows: 21 / 4, and 5/8 + 5/8 + 1/4.
+    CHECK(o.says("bottom, mark tie, its middle on the left edge: 6 3/4 in"));
+    // Rolled up double: 2 x (1/8 + 1/32) + 1/32 + 1/2 = 27/32 thick. 2 sqrt(pi x 29 x 27/32) = 17.535, up to eighths.
+    CHECK(o.says("once round the roll: 17 5/8 in"));
+    // And 4 x 2 1/4 + 2 x 4 + 1 + 1/2 + 2 x 1/4 = 19.
+    CHECK(o.says("ribbon, cut: 36 5/8 in"));
+    // Canvas: the outer, 32 x 24, with the pockets turned beside it, 11 1/2 x 29: 43 1/2 of 53 wide, 29 long. With the
+    // ends 31, and 7 eighths of a yard are 31 1/2. The two of lining cloth take as much; the wadding is 21 and 2 ends.
+    CHECK(o.says("31 1/2 in = 29 in laid + 2 x 1 in straightened ends + 1/2 in up to what is sold"));
+    CHECK(o.says("27 in = 21 in laid + 2 x 1 in straightened ends + 4 in up to what is sold"));
 }
 
 TEST_CASE("The kneeling pad's figures are those worked out by hand") {
@@ -62,22 +84,39 @@ TEST_CASE("The kneeling pad's figures are those worked out by hand") {
     CHECK(o.says("1 top, canvas: 18 1/2 x 11 1/2 in"));
     // Half of 10 1/2 is 5 1/4, + 3/4 beside the zipper + 1/2.
     CHECK(o.says("2 base half, canvas: 18 1/2 x 6 1/2 in"));
-    // Round the pad 2 x (17 1/2 + 10 1/2) = 56 and 1 in of seams: more than 54, so two of 28 + 1; 1 3/4 + 1 high.
-    CHECK(o.says("2 boxing strip, canvas, joined at two opposite corners: 29 x 2 3/4 in"));
-    CHECK(o.says("left, mark corner: 18 in\n"));
-    CHECK_FALSE(o.says("left, mark corner: 28 1/2 in")); // the end of the strip, where it is joined
+    // Round the pad 2 x (17 1/2 + 10 1/2) = 56 and 1 in of seams: more than 53, so four; 1 3/4 + 1 high.
+    CHECK(o.says("2 edging along the width, canvas: 18 1/2 x 2 3/4 in"));
+    CHECK(o.says("2 edging along the height, canvas: 11 1/2 x 2 3/4 in"));
+    CHECK_FALSE(o.says("mark corner"));
     // 17 1/2 - 2 x 1 1/2 = 14 1/2: the next sold is 16. A new stop there, and 3/4 of tape below it.
     CHECK(o.says("opening: 14 1/2 in"));
     CHECK(o.says("made-up length to buy, each: 16 in"));
     CHECK(o.says("new stop, from the top stop: 14 1/2 in"));
     CHECK(o.says("cut through the tape, from the top stop: 15 1/4 in"));
+    // The foam is 1/4 larger than the cover. Knelt on, a layer of 1/2 is 3/8 thick: 1 3/4 takes 4 2/3 of them.
+    CHECK(o.says("foam, width: 17 3/4 in"));
+    CHECK(o.says("foam, height: 10 3/4 in"));
+    CHECK(o.says("foam, thickness: 1 3/4 in"));
+    CHECK(o.says("or instead, layers of wadding of that size: 5\n"));
 }
 
-TEST_CASE("A boxing strip that the cloth holds is cut in one, and marked at the three corners that it turns") {
+TEST_CASE("Thread is that of every row, a seam shared by two pieces once") {
+    const scratch dir;
+    const outcome o = dir.run("--project kneeling-pad --size '16 x 9 in' --units inches");
+    // Rows go the whole way across and 1/2 in back at both ends. Seams, half on each piece: the top is cut 17 x 10,
+    // 2 x (18 + 11) / 2 = 29; each base half 17 x 5 3/4, (18 + 2 x 6 3/4) / 2 = 15 3/4, and its turned edge 18; the
+    // edging 51 x 2 3/4, 2 x (52 + 3 3/4) / 2 = 55 3/4. In all 29 + 2 x 33 3/4 + 55 3/4.
+    CHECK(o.says("rows of stitching, with their ends: 152 1/4 in"));
+    CHECK(o.says("thread, with waste: 475 3/4 in")); // x 5/2 x 5/4 = 475.78
+    // Nothing can lie beside the edging, 51 of 53 wide: 2 3/4, and the top's 10, with the base halves beside it.
+    CHECK(o.says("18 in = 12 3/4 in laid + 2 x 1 in straightened ends + 3 1/4 in up to what is sold"));
+}
+
+TEST_CASE("An edging that the cloth holds is cut in one, and marked at the three corners that it turns") {
     const scratch dir;
     const outcome o = dir.run("--project kneeling-pad --size '16 x 9 in' --units inches");
     // 2 x (16 + 9) + 1 = 51. Corners after 16, 25 and 41, each 1/2 in further from the cut edge.
-    CHECK(o.says("1 boxing strip, canvas, joined at a corner: 51 x 2 3/4 in"));
+    CHECK(o.says("1 edging, joined at a corner, canvas: 51 x 2 3/4 in"));
     for (const char* mark : {"16 1/2 in\n", "25 1/2 in\n", "41 1/2 in\n"})
         CHECK(o.says(std::string("left, mark corner: ") + mark));
 }
@@ -89,8 +128,9 @@ TEST_CASE("The metric edition uses round metric allowances, not converted ones")
     // 44 + 2 x 1.5 and 27 + 2 x 1.5; half of 27 is 13.5, + 2 + 1.5. Half inches would give 46.54 x 29.54.
     CHECK(pad.says("1 top, canvas: 47 x 30 cm"));
     CHECK(pad.says("2 base half, canvas: 47 x 17 cm"));
-    // 142 + 3 is more than 140: two of 71 + 3; 4.5 + 3 high. 44 - 2 x 4 = 36: the next sold is 40; cut 2 cm on.
-    CHECK(pad.says("2 boxing strip, canvas, joined at two opposite corners: 74 x 7.5 cm"));
+    // 142 + 3 is more than 138: two of 44 + 3, two of 27 + 3; 4.5 + 3 high. 44 - 2 x 4 = 36: the next sold is 40.
+    CHECK(pad.says("2 edging along the width, canvas: 47 x 7.5 cm"));
+    CHECK(pad.says("2 edging along the height, canvas: 30 x 7.5 cm"));
     CHECK(pad.says("made-up length to buy, each: 40 cm"));
     CHECK(pad.says("cut through the tape, from the top stop: 38 cm"));
 
@@ -100,12 +140,19 @@ TEST_CASE("The metric edition uses round metric allowances, not converted ones")
     CHECK(hanging.says("backing, canvas: 76 x 82.5 cm"));                // 70 + 2 x 3; 72 + 1.5 + 6 + 3
     CHECK(hanging.says("top, mark foot of a film strip: 28.7 cm"));      // 1.5 + 12 - 0.3 = 13.2; + 15.5
     CHECK(hanging.says("12 cm of film strip meets 10 cm of backing\n")); // 70 / 7, + 2
+    // 70 - 2 x 3 - 1.8 = 62.2 takes 4 steps of at most 20, each 15.55: a tie goes to the even 15.6.
+    CHECK(hanging.says("from centre to centre: 15.6 cm"));
+    CHECK(hanging.says("each stands open, in its middle, by: 2.8 cm")); // sin x / x = 10/12 at x = 1.0262: 2.819
+    CHECK(hanging.says("90 cm = 82.5 cm laid + 2 x 2.5 cm straightened ends + 2.5 cm up to what is sold"));
 
     const outcome roll = dir.run("--project tool-roll --size '75 x 54 cm' --units centimetres");
     // pi x (0.3 + 0.08) / 2 = 0.597, up to 0.6. 75 + 2 x (1.5 + 1.5 + 0.6); 72 - 2 x 2 = 68, + 3.
     CHECK(roll.says("outer, canvas: 82.2 x 61.2 cm"));
     CHECK(roll.says("each opening: 68 cm"));
     CHECK(roll.says("bar-tacked at both ends first: 71 cm"));
+    // 2 x (0.3 + 0.08) + 0.08 + 1.2 = 2.04; 2 sqrt(pi x 75 x 2.04) = 43.85, up to halves; + 4 x 6 + 2 x 10 + 2.5 + 1 + 1.2.
+    CHECK(roll.says("once round the roll: 44 cm"));
+    CHECK(roll.says("ribbon, cut: 92.7 cm"));
 }
 
 TEST_CASE("A wide pad opens as far as the longest zipper sold") {
@@ -118,10 +165,48 @@ TEST_CASE("A wide pad opens as far as the longest zipper sold") {
     CHECK_FALSE(o.says("new stop"));
 }
 
-TEST_CASE("The thickness of the pad is the boxing strip's height") {
+TEST_CASE("The thickness of the pad is the edging's height") {
     const scratch dir;
     CHECK(dir.run("--project kneeling-pad --size 16x9 --thickness '2 1/4' --units inches").says("51 x 3 1/4 in"));
     CHECK(dir.run("--project kneeling-pad --size '40 x 25 cm' --thickness 6 --units centimetres").says("133 x 9 cm"));
     CHECK(
         dir.run("--project kneeling-pad --size '40 x 25 cm' --thickness 40mm --units centimetres").says("133 x 7 cm"));
+}
+
+TEST_CASE("The width of the cloth decides how much is bought and how the edging is cut") {
+    const scratch dir;
+    // 44 in usable: the edging of 51 in is cut in four, 17 and 10 long.
+    const outcome narrow = dir.run("--project kneeling-pad --size '16 x 9 in' --cloth-width 45 --units inches");
+    CHECK(narrow.says("width of the cloth: 45 in"));
+    CHECK(narrow.says("of it usable: 44 in"));
+    CHECK(narrow.says("2 edging along the width, canvas: 17 x 2 3/4 in"));
+    // 60 in usable of 61: the edging for 2 x (18 + 11 1/2) + 1.
+    CHECK(dir.run("--project kneeling-pad --size '18 x 11 1/2 in' --cloth-width 61 --units inches")
+              .says("1 edging, joined at a corner, canvas: 60 x 2 3/4 in"));
+    CHECK(dir.run("--project kneeling-pad --size '18 x 11 1/2 in' --cloth-width '60 15/16' --units inches")
+              .says("2 edging along the width, canvas: 19 x 2 3/4 in"));
+    // A unit of its own: 1.5 m are 150 cm.
+    CHECK(dir.run("--project kneeling-pad --size '40 x 25 cm' --cloth-width 1.5m --units centimetres")
+              .says("of it usable: 148 cm"));
+}
+
+TEST_CASE("Cloth that is too narrow is said on the sheet, which holds for cloth joined to that size") {
+    const scratch dir;
+    const outcome o = dir.run("--project organiser --size '60 x 30 in' --units inches");
+    CHECK(o.status == 0);
+    // 60 + 2 x (3/8 + 3/4) = 62 1/4; what hangs keeps its grain upright, and turned it would be 34 1/8.
+    CHECK(
+        o.says("How much canvas to buy is left open: backing is 62 1/4 in wide, 9 1/4 in more than the usable width of "
+               "53 in; given a quarter turn it would fit"));
+    CHECK_FALSE(o.says("For the canvas to buy"));
+    CHECK(o.says("For the clear film to buy"));
+}
+
+TEST_CASE("A roll so wide that the ribbon sold does not go round it is refused with what is missing") {
+    const scratch dir;
+    // 2 sqrt(pi x 120 x 27/32) = 35.67, up to eighths 35 3/4, and 19 as above: 3/4 more than the 54 sold.
+    const outcome o = dir.run("--project tool-roll --size '120 x 20 in' --units inches");
+    CHECK(o.status == 1);
+    CHECK(o.complains("the tie's ribbon, as it is sold, is 54 in, 3/4 in short of the 54 3/4 in that it must reach"));
+    CHECK(dir.run("--project tool-roll --size '110 x 20 in'").status == 0); // 34.15: 34 1/4 and 19
 }

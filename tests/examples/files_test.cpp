@@ -2,6 +2,7 @@
 #include "program.hpp"
 
 #include <doctest/doctest.h>
+#include <nlohmann/json.hpp>
 
 #include <algorithm>
 
@@ -9,10 +10,11 @@ TEST_CASE("A sheet is written as text, and each piece of it as a drawing") {
     const scratch dir;
     const outcome o = dir.run("--project kneeling-pad --out deep/in/here");
     CHECK(o.status == 0);
-    CHECK(o.says("In deep/in/here: 1 sheet (.txt) and 3 drawings (.svg)"));
+    CHECK(o.says("In deep/in/here: 1 sheet (.txt) and 5 drawings (.svg)"));
     auto names = dir.files("deep");
     std::sort(names.begin(), names.end());
-    CHECK(names == std::vector<std::string>{"kneeling-pad.base-half.svg", "kneeling-pad.boxing-strip.svg",
+    CHECK(names == std::vector<std::string>{"kneeling-pad.base-half.svg", "kneeling-pad.edging-along-the-height.svg",
+                                            "kneeling-pad.edging-along-the-width.svg", "kneeling-pad.lay.canvas.svg",
                                             "kneeling-pad.top.svg", "kneeling-pad.txt"});
     const std::string text = dir.read("deep/in/here/kneeling-pad.txt");
     CHECK(o.out.substr(0, text.size()) == text);
@@ -20,6 +22,19 @@ TEST_CASE("A sheet is written as text, and each piece of it as a drawing") {
     CHECK(drawing.find("<svg") != std::string::npos);
     CHECK(drawing.rfind("</svg>") != std::string::npos);
     CHECK(drawing.find("18 1/2 in") != std::string::npos); // the cut width of the top
+    const std::string lay = dir.read("deep/in/here/kneeling-pad.lay.canvas.svg");
+    for (const char* words : {"lay of canvas", "usable 53 in", "1: top", "cut 1: "})
+        CHECK_MESSAGE(lay.find(words) != std::string::npos, words);
+}
+
+TEST_CASE("A sheet is written as JSON too where that is asked for, with the cloth to buy among its notions") {
+    const scratch dir;
+    REQUIRE(dir.run("--project kneeling-pad --size '16 x 9 in' --json --quiet --out here").status == 0);
+    const auto sheet = nlohmann::json::parse(dir.read("here/kneeling-pad.json"));
+    CHECK(sheet["finished"]["width"] == nlohmann::json{{"exact", "16"}, {"unit", "in"}});
+    CHECK(sheet["pieces"].size() == 3);
+    CHECK(sheet["notions"].back()["name"] == "canvas to buy");
+    CHECK(sheet["notions"].back()["details"].back()["amount"]["exact"] == "18"); // see figures_test.cpp
 }
 
 TEST_CASE("Quiet prints nothing, and writes all the same") {
@@ -28,7 +43,7 @@ TEST_CASE("Quiet prints nothing, and writes all the same") {
     CHECK(o.status == 0);
     CHECK(o.out.empty());
     CHECK(o.err.empty());
-    CHECK(dir.files("here").size() == 13); // 3 sheets; 2, 5 and 3 pieces
+    CHECK(dir.files("here").size() == 20); // 3 sheets; 2, 5 and 4 pieces; 2, 3 and 1 lays
 }
 
 TEST_CASE("A folder that cannot be made is named with its reason") {

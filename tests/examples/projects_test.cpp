@@ -4,7 +4,9 @@
 
 #include <doctest/doctest.h>
 
+#include <cmath>
 #include <cstdint>
+#include <numbers>
 #include <string>
 
 namespace {
@@ -18,8 +20,11 @@ struct inch_grid {
     static constexpr std::int64_t column = 64, row = 88, top = 38, foot = 16, step = 4, stitched = 86, over = 14;
     // The roll: binding, tool pocket, what binding and turn of cloth take together on one side.
     static constexpr std::int64_t binding = 10, tool = 44, bound = 24, least = 176;
-    // The pad: seam, what the zipper's edge takes, the cloth's width, the thickness.
-    static constexpr std::int64_t seam = 8, zipper = 12, cloth = 864, thick = 28;
+    // The pad: seam, what the zipper's edge takes, the cloth's usable width, the thickness.
+    static constexpr std::int64_t seam = 8, zipper = 12, cloth = 848, thick = 28;
+    // Eyelets: rim, margin, at most so far apart. The roll's girth is rounded up to this.
+    static constexpr std::int64_t rim = 12, margin = 16, apart = 128, girth = 2;
+    static constexpr double stack = 13.5; // of the roll, rolled up double: 27/32 in
 };
 
 struct millimetre_grid {
@@ -27,7 +32,9 @@ struct millimetre_grid {
     static length<centimetre> at(std::int64_t n) { return length_of<centimetre>({n, 10}); }
     static constexpr std::int64_t column = 100, row = 140, top = 57, foot = 25, step = 5, stitched = 132, over = 20;
     static constexpr std::int64_t binding = 15, tool = 70, bound = 36, least = 280;
-    static constexpr std::int64_t seam = 15, zipper = 20, cloth = 1400, thick = 45;
+    static constexpr std::int64_t seam = 15, zipper = 20, cloth = 1380, thick = 45;
+    static constexpr std::int64_t rim = 18, margin = 30, apart = 200, girth = 5;
+    static constexpr double stack = 20.4;
 };
 
 template <length_unit Unit>
@@ -48,6 +55,16 @@ std::vector<length<Unit>> marks_named(const sheet_piece<Unit>& p, std::string_vi
     return places;
 }
 
+/// The figure of a notion by what it says.
+template <length_unit Unit>
+notion_detail<Unit> detail_of(const sheet<Unit>& s, std::string_view notion, std::string_view what) {
+    for (const auto& n : s.notions)
+        for (const auto& d : n.details())
+            if (n.name() == notion && d.what == what)
+                return d;
+    throw std::out_of_range(std::string(what));
+}
+
 template <class Grid>
 void check_organiser(std::int64_t w, std::int64_t h) {
     using unit = typename Grid::unit;
@@ -64,6 +81,9 @@ void check_organiser(std::int64_t w, std::int64_t h) {
     REQUIRE(s.meetings[0].marks.surplus(0) == Grid::at(Grid::over));
     REQUIRE(piece_named(s, "film strip").made_from.count() == rows);
     REQUIRE(piece_named(s, "film strip").made_from.shape().finished().width() == Grid::at(w + columns * Grid::over));
+    const std::int64_t between = w - 2 * Grid::margin - Grid::rim, steps = (between + Grid::apart - 1) / Grid::apart;
+    REQUIRE(detail_of(s, "eyelets", "eyelets").count == steps + 1);
+    REQUIRE(detail_of(s, "eyelets", "from centre to centre").amount.value() * steps == Grid::at(between));
 }
 
 template <class Grid>
@@ -79,6 +99,10 @@ void check_tool_roll(std::int64_t w, std::int64_t h) {
     for (std::int64_t k = 1; k < pockets; ++k) // n times the mark, so that no division is needed
         REQUIRE(marks[static_cast<std::size_t>(k - 1)] * pockets ==
                 Grid::at(Grid::binding * pockets + (w - 2 * Grid::binding) * k));
+    // Of a roll that keeps its area, pi r^2 = width x thickness.
+    const double round = 2 * std::sqrt(std::numbers::pi * static_cast<double>(w) * Grid::stack);
+    const auto girth = detail_of(s, "tie", "once round the roll").amount.value();
+    REQUIRE(girth == Grid::at(static_cast<std::int64_t>(std::ceil(round / Grid::girth)) * Grid::girth));
 }
 
 template <class Grid>
@@ -90,10 +114,17 @@ void check_kneeling_pad(std::int64_t w, std::int64_t h) {
     REQUIRE(cut("top") == cut_size<unit>(Grid::at(w + 2 * Grid::seam), Grid::at(h + 2 * Grid::seam)));
     REQUIRE(cut("base half").height() * 2 == Grid::at(h + 2 * (Grid::seam + Grid::zipper)));
     const bool in_one = 2 * (w + h) + 2 * Grid::seam <= Grid::cloth;
-    const std::int64_t around = in_one ? 2 * (w + h) : w + h;
-    REQUIRE(cut("boxing strip") ==
-            cut_size<unit>(Grid::at(around + 2 * Grid::seam), Grid::at(Grid::thick + 2 * Grid::seam)));
-    REQUIRE(piece_named(s, "boxing strip").made_from.count() == (in_one ? 1 : 2));
+    const auto strip = [](std::int64_t along) {
+        return cut_size<unit>(Grid::at(along + 2 * Grid::seam), Grid::at(Grid::thick + 2 * Grid::seam));
+    };
+    if (in_one) {
+        REQUIRE(cut("edging, joined at a corner") == strip(2 * (w + h)));
+    } else {
+        REQUIRE(cut("edging along the width") == strip(w));
+        REQUIRE(cut("edging along the height") == strip(h));
+        REQUIRE(piece_named(s, "edging along the width").made_from.count() == 2);
+        REQUIRE(piece_named(s, "edging along the height").made_from.count() == 2);
+    }
 }
 
 template <class Grid>

@@ -150,6 +150,11 @@ TEST_CASE("A turned piece says so, and its arrow lies across the cloth") {
     REQUIRE(straight.lines("grain").size() == 3);
     CHECK(near(turned.lines("grain")[0].a.y, turned.lines("grain")[0].b.y));
     CHECK(near(straight.lines("grain")[0].a.x, straight.lines("grain")[0].b.x));
+    for (const std::size_t stroke : {1U, 2U}) { // of the head, back from the tip
+        const auto lies = turned.lines("grain"), stands = straight.lines("grain");
+        CHECK((lies[stroke].b.x - lies[0].b.x) * (lies[0].a.x - lies[0].b.x) > 0);
+        CHECK((stands[stroke].b.y - stands[0].b.y) * (stands[0].a.y - stands[0].b.y) > 0);
+    }
     CHECK(straight.lines("grain")[0].b.y < straight.lines("grain")[0].a.y); // its head is at the top
     check_readable(turned);
     check_readable(straight);
