@@ -61,7 +61,7 @@ namespace detail {
 [[noreturn]] inline void stitch_is_not_listed(int number) {
     std::string known;
     for (const stitch_type& s : stitch_types)
-        known += (known.empty() ? "" : ", ") + std::to_string(s.number);
+        known.append(known.empty() ? "" : ", ").append(std::to_string(s.number));
     refuse<thread_error>("no thread ratio is listed for stitch type " + std::to_string(number) + ": there are " +
                          known);
 }

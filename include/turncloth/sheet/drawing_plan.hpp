@@ -172,7 +172,7 @@ private:
             std::vector<edge> others;
             for (const edge e : rest) {
                 if (shape.finish_of(e) == f)
-                    names += (names.empty() ? "" : ", ") + std::string(name_of(e));
+                    names.append(names.empty() ? "" : ", ").append(name_of(e));
                 else
                     others.push_back(e);
             }
