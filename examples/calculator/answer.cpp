@@ -1,13 +1,16 @@
 #include "answer.hpp"
 
 #include <turncloth.hpp>
+#include <turncloth/cloth/cloth_lay.hpp>
 #include <turncloth/sheet/drawing.hpp>
 
 #include <nlohmann/json.hpp>
 
+#include <algorithm>
 #include <map>
 #include <string>
 #include <string_view>
+#include <vector>
 
 using namespace turncloth;
 using nlohmann::json;
@@ -163,6 +166,56 @@ void zippers(const question& q, reply& r) {
     r.say("left on the last roll", cut.left);
 }
 
+/// "3 of 13 x 9": how many, width and height, of each piece wanted, parted by semicolons.
+template <length_unit Unit>
+std::vector<cloth_piece<Unit>> pieces_of(const std::string& typed) {
+    std::vector<cloth_piece<Unit>> pieces;
+    for (std::size_t at = 0; at < typed.size();) {
+        const std::size_t end = std::min(typed.find(';', at), typed.size());
+        const std::string one = typed.substr(at, end - at);
+        at = end + 1;
+        if (one.find_first_not_of(' ') == std::string::npos)
+            continue;
+        const std::size_t of = one.find(" of "), by = one.find(" x ");
+        if (of == std::string::npos || by == std::string::npos || by < of)
+            throw refused{"pieces",
+                          "expected \"how many of width x height\", as in 3 of 13 x 9: it was \"" + one + "\""};
+        try {
+            const fraction n = read_fraction(one.substr(0, of));
+            const length<Unit> width = read_length<Unit>(one.substr(of + 4, by - of - 4));
+            const cut_size<Unit> size{width, read_length<Unit>(one.substr(by + 3))};
+            if (!is_whole(n) || n < 1 || n > 1000)
+                throw refused{"pieces", "expected a whole number of pieces from 1 to 1000: it was " + to_text(n)};
+            pieces.push_back({to_text(size), size, floor(n)});
+        } catch (const error& e) {
+            throw refused{"pieces", e.what()};
+        }
+    }
+    if (pieces.empty())
+        throw refused{"pieces", "expected at least one piece"};
+    return pieces;
+}
+
+/// The least length of cloth for some pieces, their grain along it, and what to buy.
+template <length_unit Unit>
+void cloth(const question& q, reply& r) {
+    const std::vector<cloth_piece<Unit>> pieces = pieces_of<Unit>(q.text("pieces"));
+    bolt<Unit> cloth;
+    cloth.width = q.size<Unit>("width");
+    cloth.selvedge = q.size<Unit>("selvedge");
+    const cloth_lay<Unit> lay = lay_out<Unit>(pieces, cloth);
+    const purchase_rules<Unit> rules{.straightening = q.size<Unit>("ends"),
+                                     .sold = metric_unit<Unit> ? ten_centimetres<Unit> : eighths_of_a_yard<Unit>};
+    r.say(lay.proved_best() ? "length laid, the least that can be" : "length laid", lay.length);
+    if (!lay.proved_best())
+        r.say("no lay can be shorter than", lay.bound);
+    r.say("length to buy", amount_to_buy(lay.length, rules).working);
+    r.say("width of it that is used", cloth.usable_width());
+    for (const cloth_place<Unit>& place : lay.places)
+        r.say(pieces[place.piece].name,
+              in_both(place.x) + " from the left, " + in_both(place.y) + " from the end that is cut first");
+}
+
 /// A question and what answers it, worked in inches and in centimetres.
 struct known_question {
     std::string_view name;
@@ -174,6 +227,7 @@ constexpr known_question known[] = {
     {"bound", bound<inch>, bound<centimetre>},
     {"meeting", meeting_marks<inch>, meeting_marks<centimetre>},
     {"zippers", zippers<inch>, zippers<centimetre>},
+    {"cloth", cloth<inch>, cloth<centimetre>},
 };
 
 std::string refusal(const std::string& why, const std::string& field = {}) {

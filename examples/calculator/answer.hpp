@@ -5,8 +5,8 @@
 // A question is a row of name=value pairs (percent-encoded, as in the address of a page); every value is what a person
 // typed. The answer is JSON:
 //
-//   {"lines": [{"label": "outer, cut", "figure": "16 x 13 in (40.6 x 33 cm)", "working": "16 in = ..."}], "drawing":
-//   "<svg ...>"}
+//   {"lines": [{"label": "outer, cut", "figure": "16 x 13 in (40.6 x 33 cm)", "working": "16 in = ..."}],
+//    "drawing": "<svg ...>"}
 //   {"refused": "cannot read ...", "field": "width"}
 //
 // The same code is compiled for the page (WebAssembly) and natively, where the tests compare the two.

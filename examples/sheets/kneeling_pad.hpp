@@ -30,10 +30,14 @@ struct kneeling_pad_measures {
     fraction kept = {3, 4};                                      ///< of its loft, knelt on
 };
 
+/// A constant, as Clang 14 cannot call literals where members are given their values at run time.
+template <length_unit Unit>
+inline constexpr kneeling_pad_measures<Unit> usual_kneeling_pad{};
+
 struct kneeling_pad {
     template <length_unit Unit>
     static sheet<Unit> make(const finished_size<Unit>& finished,
-                            length<Unit> thickness = kneeling_pad_measures<Unit>().thickness,
+                            length<Unit> thickness = usual_kneeling_pad<Unit>.thickness,
                             const cloth_sold<Unit>& cloth = {}) {
         return sheet_of(design(finished, thickness, cloth));
     }
@@ -41,7 +45,7 @@ struct kneeling_pad {
     template <length_unit Unit>
     static project<Unit> design(const finished_size<Unit>& finished, length<Unit> thickness,
                                 const cloth_sold<Unit>& cloth) {
-        constexpr kneeling_pad_measures<Unit> m;
+        constexpr kneeling_pad_measures<Unit> m = usual_kneeling_pad<Unit>;
         const boxed_size<Unit> box(finished.width(), finished.height(), thickness);
         const zipped_opening<Unit> z = zipper_across(m, finished.width());
         project<Unit> p("Kneeling pad cover, " + to_text(thickness) + " thick", finished);

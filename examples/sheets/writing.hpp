@@ -45,7 +45,7 @@ public:
 
     void finish() {
         if (!orders_.out.empty() && !orders_.quiet)
-            print("In " + orders_.out + ": " + counted(sheets_, "sheet") + " (.txt) and " +
+            print("\nIn " + orders_.out + ": " + counted(sheets_, "sheet") + " (.txt) and " +
                   counted(drawings_, "drawing") + " (.svg)\n");
         if (std::fflush(stdout) != 0 || std::ferror(stdout) != 0)
             throw file_error("write", "the standard output", last_error());

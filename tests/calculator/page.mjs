@@ -79,14 +79,25 @@ await page.check("input[value=centimetres]");
 await page.fill("#across", "30");
 check("centimetres are worked in centimetres", (await answers())[0].working.startsWith("26.19 cm = 30 cm across"), (await answers())[0]);
 
+await open("#ask=cloth");
+// By hand: 29 x 32 beside three of 13 x 9, one behind the other, 27 long: 42 of 43 in used, 32 in laid; 34 in with both
+// ends, and eighths of a yard are 4 1/2 in, so 36 in.
+check("cloth to buy is laid and rounded up to what is sold", await figure("length to buy") === "36 in (91.4 cm)", await answers());
+check("a lay that cannot be shorter says so", await figure("length laid, the least that can be") === "32 in (81.3 cm)", await answers());
+await page.fill("#pieces", "1 of 50 x 3");
+check("a piece wider than the cloth is refused", (await page.textContent("#refused")).includes("50"), await page.textContent("#refused"));
+await page.fill("#pieces", "3 of 13");
+check("a piece without a height is said beside its field", (await page.textContent("#why-pieces")).includes("how many of width x height"));
+
 await page.setViewportSize({ width: 320, height: 640 });
-for (const ask of ["bound", "meeting", "zippers"]) {
+for (const ask of ["bound", "meeting", "zippers", "cloth"]) {
   await open("#ask=" + ask);
   check(`nothing of ${ask} is wider than a narrow screen`, await page.evaluate(() => document.documentElement.scrollWidth <= 320), await page.evaluate(() => document.documentElement.scrollWidth));
 }
 
 // The same questions, asked here and there.
-const questions = ["ask=none", "ask=bound&width=%00&height=1&binding=1"];
+const questions = ["ask=none", "ask=cloth&pieces=", "ask=cloth&pieces=1+of+x+x+2", "ask=cloth&pieces=7+of+3+x+4%3B+2+of+5+1/2+x+9&width=36&selvedge=0&ends=0",
+  "ask=cloth&units=centimetres&pieces=12+of+17+x+23%3B5+of+31+x+8%3B&width=110&selvedge=1&ends=2", "ask=cloth&pieces=0+of+3+x+4&width=36&selvedge=0&ends=0", "ask=bound&width=%00&height=1&binding=1"];
 for (const units of ["inches", "centimetres"]) {
   for (const width of ["9", "21 3/8", "31,75 cm", "5' 3\"", "0", "-4", "1,000", "½", "99999999999999999999", "<b>"]) {
     questions.push(new URLSearchParams({ ask: "bound", units, width, height: "12 1/3", binding: "3/8" }).toString());

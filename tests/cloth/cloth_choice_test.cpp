@@ -110,6 +110,13 @@ TEST_CASE("pieces on remnants keep inside them, apart, and none is lost or made 
     }
 }
 
+TEST_CASE("a remnant too small for all is filled as full as it can be") {
+    // Of these, 12 x 5 and 8 x 5 just cover 20 x 5; the longest first would leave a corner.
+    const auto plan = lay_with_remnants<inch>(
+        {piece("a", 12, 5), piece("b", 9, 4), piece("c", 8, 5), piece("d", 15, 3)}, {{canvas(20), in(5)}}, canvas(44));
+    CHECK(plan.on_remnants[0].use == fraction(1));
+}
+
 TEST_CASE("off-cuts are the largest free rectangles, big enough, and apart") {
     const auto found = lay_out<inch>({piece("tray", 30, 20), piece("tab", 4, 5)}, canvas(44));
     const auto kept = off_cuts<inch>(found, canvas(44), in(6), in(6));

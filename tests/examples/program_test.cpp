@@ -14,6 +14,8 @@ TEST_CASE("Help names every option, every project and every exit status") {
           "--inch-graduation", "--centimetre-graduation", "--quiet", "--progress", "organiser", "tool-roll",
           "kneeling-pad", "Exit status: 0 all done; 1 some", "2 the command", "3 a file"})
         CHECK_MESSAGE(o.says(word), word);
+    CHECK(o.says("LENGTH=1/16"));
+    CHECK(o.says("LENGTH=0.1"));
     CHECK(dir.run("--version").says("turncloth_sheets " TURNCLOTH_PACKAGE_VERSION));
 }
 
@@ -146,4 +148,6 @@ TEST_CASE("What the standard output does not take ends with 3") {
     const outcome o = dir.run("--project all >/dev/full");
     CHECK(o.status == 3);
     CHECK(o.complains("the standard output: No space left on device"));
+    // So little that it is still waiting to be written when the sheet is done.
+    CHECK(dir.run("--project kneeling-pad --units inches >/dev/full").status == 3);
 }

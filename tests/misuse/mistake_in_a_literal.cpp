@@ -1,5 +1,5 @@
 // must-say: cannot_read_because
-// must-say (clang): operator""_in' is not a constant expression
+// must-say (clang): must be initialized by a constant expression
 // must-not-say (gcc): no match for
 // must-not-say (clang): no matching
 #include <turncloth.hpp>

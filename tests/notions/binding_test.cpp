@@ -88,6 +88,15 @@ TEST_CASE("the width that is cut gives back the width that shows, with any seam 
           "2 1/4 in = 4 x 3/8 in finished + 2 x 1/4 in seam + 2 x 1/8 in turn of cloth");
 }
 
+TEST_CASE("a binding's working names what there is and leaves out what there is not") {
+    CHECK(to_text(binding_length(finished_size(15_in, 24_in), "1/8"_in, 6_in)) ==
+          "84 1/2 in = 78 in edge + 4 x 1/8 in corner folds + 6 in overlap of the ends");
+    CHECK(to_text(binding_length(78_in, 4, {}, {})) == "78 in = 78 in edge");
+    CHECK(to_text(binding_length(78_in, 0, "1/8"_in, 6_in)) == "84 in = 78 in edge + 6 in overlap of the ends");
+    CHECK(to_text(single_fold("1/2"_in, "3/8"_in)) == "1 3/4 in = 2 x 1/2 in finished + 2 x 3/8 in seam");
+    CHECK(to_text(double_fold("1/2"_in, "3/8"_in)) == "2 3/4 in = 4 x 1/2 in finished + 2 x 3/8 in seam");
+}
+
 TEST_CASE("the join of slanting ends takes the root of eight allowances, rounded up by less than a graduation") {
     reference::sampler random(1885);
     for (int i = 0; i < 2'000; ++i) {

@@ -232,6 +232,37 @@ TEST_CASE("a mitre in the wrong place is found out") {
     CHECK(right.layers_at(in_from_edge({1, 100}), in_from_edge({2, 100})) > 0);
 }
 
+TEST_CASE("hems meet where one lies on each side of the mitre's line, and not where one is missing or short") {
+    const auto square = [] {
+        return folding<inch>(
+            {point_of<inch>(0, 0), point_of<inch>(10, 0), point_of<inch>(10, 10), point_of<inch>(0, 10)});
+    };
+    const line<inch> crease{point_of<inch>(2, 0), point_of<inch>(0, 2)};
+    folding<inch> cloth = square();
+    cloth.fold(crease).fold(upright(1, true));
+    CHECK_FALSE(detail::meet_along(cloth, point_of<inch>(1, 1), point_of<inch>(2, 2)));
+    cloth.fold(level(1, false));
+    CHECK(detail::meet_along(cloth, point_of<inch>(1, 1), point_of<inch>(2, 2)));
+    folding<inch> short_hem = square();
+    short_hem.fold(crease).fold(upright(1, true)).fold(level({3, 4}, false));
+    CHECK_FALSE(detail::meet_along(short_hem, point_of<inch>(1, 1), point_of<inch>(2, 2)));
+}
+
+TEST_CASE("a finish that does not do what it says is found out by folding") {
+    const auto stack = all_corners(stacked<inch>());
+    // It turns 1 in and says that only 1/2 in lies over the piece.
+    const auto shallow = finish<inch>("says too little").takes(1_in).folds_at(1_in).reaches("1/2"_in);
+    const edges<inch> one_shallow{finish<inch>(), shallow, finish<inch>(), finish<inch>()};
+    const folding_proof hems = fold_panel(panel(finished_size(8_in, 6_in), one_shallow), stack).proof();
+    CHECK(hems.outline);
+    CHECK_FALSE(hems.hems);
+    CHECK_FALSE(hems);
+    // Its creases are in the wrong order: once folded at 2 in, nothing is left to fold at 1 in.
+    const auto reversed = finish<inch>("reversed").takes(1_in).folds_at(2_in).folds_at(1_in).reaches(1_in);
+    const edges<inch> one_reversed{finish<inch>(), finish<inch>(), reversed, finish<inch>()};
+    CHECK_FALSE(fold_panel(panel(finished_size(8_in, 6_in), one_reversed), stack).proof().outline);
+}
+
 TEST_CASE("worked: a kneeling pad's cover, self-bound with mitred corners") {
     // Common practice: 1 in beyond the inner layers turned as two folds of 1/2 in.
     const auto cover = self_bound(finished_size(18_in, 11_in), "1/2"_in, "1/16"_in).outer;

@@ -326,6 +326,53 @@ TEST_CASE("an edge that runs straight on with another take makes a step square t
     }
 }
 
+TEST_CASE("where the piece bends a little, the step is square to the edge with the wider take") {
+    for (const double bend : {-3.0, 3.0}) { // 17 degrees
+        const pieces bent = {at_cm(0, 0), at_cm(10, 0), at_cm(20, bend), at_cm(20, 8), at_cm(0, 8)};
+        const outline<centimetre> wide_first(bent, {cm(2), cm(1), cm(1), cm(1), cm(1)});
+        CHECK(near(wide_first.cut_edge(0).second, 10, -2));
+        CHECK(wide_first.cut_edge(1).first.x.value() == doctest::Approx(10));
+        CHECK(outside(bent, 1, wide_first.cut_edge(1).first) == doctest::Approx(1));
+        const outline<centimetre> wide_second(bent, {cm(1), cm(2), cm(1), cm(1), cm(1)});
+        const auto step = detail::bare(wide_second.cut_edge(1).first) - detail::bare(wide_second.cut_edge(0).second);
+        CHECK(std::abs(detail::dot(step, {10, bend})) < 1e-9);
+        CHECK(outside(bent, 0, wide_second.cut_edge(0).second) == doctest::Approx(1));
+    }
+    // From 30 degrees on the two cut lines meet.
+    const pieces turned = {at_cm(0, 0), at_cm(10, 0), at_cm(20, 7), at_cm(20, 18), at_cm(0, 18)};
+    CHECK(outline<centimetre>(turned, {cm(2), cm(1), cm(1), cm(1), cm(1)}).cut_line().size() == 5);
+}
+
+TEST_CASE("crossings of level and upright edges that touch, cross and lie on each other are those of Boost.Geometry") {
+    maker any(7);
+    std::size_t pairs = 0;
+    for (int round = 0; round < 1500; ++round) {
+        const std::size_t n = any.count(4, 30);
+        std::vector<detail::arrow<double>> corners;
+        while (corners.size() < n) {
+            const detail::arrow<double> p = {static_cast<double>(any.count(0, 9)),
+                                             static_cast<double>(any.count(0, 9))};
+            if (corners.empty() ||
+                !(detail::same(corners.back(), p) || (corners.size() + 1 == n && detail::same(corners[0], p))))
+                corners.push_back(p);
+        }
+        const auto edge = [&](std::size_t i) {
+            return bg_segment({corners[i].x, corners[i].y}, {corners[(i + 1) % n].x, corners[(i + 1) % n].y});
+        };
+        std::vector<std::pair<std::size_t, std::size_t>> expected, found;
+        for (std::size_t i = 0; i < n; ++i)
+            for (std::size_t j = i + 2; j < n; ++j)
+                if (!(i == 0 && j == n - 1) && bg::intersects(edge(i), edge(j)))
+                    expected.emplace_back(i, j);
+        for (const auto& m : detail::meetings_of(corners))
+            if (m.second != m.first + 1 && !(m.first == 0 && m.second == n - 1))
+                found.emplace_back(m.first, m.second);
+        REQUIRE(found == expected);
+        pairs += found.size();
+    }
+    CHECK(pairs > 10000);
+}
+
 TEST_CASE("worked: a cut line that crosses itself is found, and where") {
     // A notch 2 cm wide and 6 deep in the upper side: takes of 1.5 close it. By symmetry the lines cross on x = 10; its
     // sides' cut lines lie at x = 9 + 1.5 and x = 11 - 1.5, so they change places.

@@ -127,6 +127,10 @@ TEST_CASE("a piece too small for its finishes is refused with its numbers") {
         "double-turned hem of its bottom edge, which lie 2 in deep together",
         finish_error);
     CHECK(panel(finished_size(2_in, 2_in), hems).cut() == cut_size("4 1/2"_in, "4 1/2"_in)); // hem to hem just fits
+    // A selvedge lapped as it is turns nothing under, and still its stitching must lie on the piece.
+    const edges<inch> lapped{.top = {}, .right = {}, .bottom = {}, .left = lapped_over(0_in, "1/2"_in)};
+    CHECK(panel(finished_size("1/2"_in, 9_in), lapped).cut() == cut_size("1/2"_in, 9_in));
+    CHECK_THROWS_AS(panel(finished_size("3/8"_in, 9_in), lapped), finish_error);
     CHECK_THROWS_WITH_AS(panel<inch>::from_cut(cut_size("2 1/2"_in, 9_in), hems),
                          "a piece cut 2 1/2 in wide is too small for its finishes, which take 2 1/2 in", finish_error);
     CHECK_THROWS_WITH_AS(panel<inch>::from_cut(cut_size(9_in, 2_in), hems),

@@ -84,6 +84,16 @@ TEST_CASE("a hole is a line of its own that runs clockwise") {
     CHECK(holes == 1);
 }
 
+TEST_CASE("cloth that touches cloth at one corner only is gone round in one line") {
+    // The frame again, its end 1 further left and just as high as the strip's lower edge: they touch at (0, 0) alone.
+    folding<inch> frame({point_of<inch>(0, 0), point_of<inch>(29, 0), point_of<inch>(29, 1), point_of<inch>(0, 1)});
+    frame.fold(through(8, 0, 1, -1)).fold(through(7, -7, -1, -1)).fold(through(0, -7, -1, 1));
+    const auto loops = silhouette_of(frame);
+    REQUIRE(loops.size() == 1);
+    CHECK(std::count(loops[0].begin(), loops[0].end(), point_of<inch>(0, 0)) == 2);
+    CHECK(signed_area_of(loops[0]).value() == 29 - fraction(3, 2)); // three corners lie double by half a square each
+}
+
 TEST_CASE("what is cut away has no silhouette") {
     folding<inch> strip({point_of<inch>(0, 0), point_of<inch>(9, 0), point_of<inch>(9, 2), point_of<inch>(0, 2)});
     strip.fold(through(4, 0, 0, 1));

@@ -203,6 +203,23 @@ TEST_CASE("A mark is labelled with its distance from the cut edge named, and a l
     }
 }
 
+TEST_CASE("The outline of a piece sewn onto another is drawn and labelled once") {
+    // By hand: 2 in and 4 in from the finished edges, 2 1/2 and 4 1/2 in from the cut ones; the pocket is 6 x 5 in.
+    project<inch> p("Seed-packet organiser", finished_size(14_in, 20_in));
+    p.add({"backing", "canvas", panel(p.finished(), all_round(seam("1/2"_in)))});
+    p.add({"pocket", "clear film", panel(finished_size(6_in, 5_in), all_round(seam("1/4"_in)))});
+    p.add(placing<inch>{"pocket", "backing", at<finished_edge>(2_in), at<finished_edge>(4_in)});
+    const picture drawn(drawing_of(first_of(p), inch_ruler(16)));
+    check_true(drawn, first_of(p));
+    check_legible(drawn);
+    CHECK(has(drawn.on_cloth("mark"), {{63.5, 114.3}, {63.5, 241.3}}));
+    CHECK(has(drawn.on_cloth("mark"), {{63.5, 114.3}, {215.9, 114.3}}));
+    for (const char* words : {"2 1/2 in from left", "8 1/2 in from left", "4 1/2 in from top", "9 1/2 in from top",
+                              "left edge of pocket", "top edge of pocket, ends"})
+        CHECK(drawn.count(words) == 1);
+    CHECK_FALSE(drawn.mentions("begins"));
+}
+
 TEST_CASE("Names may hold any character, and read back as they were") {
     const std::string hostile = "<b a=\"1\">&amp; 'x' ]]> \xC3\xA9 \xE2\x82\xAC";
     project<inch> p(hostile, finished_size(5_in, 5_in));
@@ -228,8 +245,8 @@ TEST_CASE("Names may hold any character, and read back as they were") {
 }
 
 TEST_CASE("A film is cautioned about at the foot of its own page") {
-    CHECK(picture(drawing_of(backing())).mentions("Film melts"));
-    CHECK_FALSE(picture(drawing_of(roll_outer())).mentions("Film melts"));
+    CHECK(picture(drawing_of(backing())).mentions("Press beside film"));
+    CHECK_FALSE(picture(drawing_of(roll_outer())).mentions("Press beside film"));
 }
 
 TEST_CASE("The same piece gives the same document, in any locale") {

@@ -5,6 +5,7 @@
 
 #include <turncloth/measure/read.hpp>
 #include <turncloth/sheet/drawing.hpp>
+#include <turncloth/sheet/making.hpp>
 
 #include <doctest/doctest.h>
 #include <pugixml.hpp>

@@ -284,7 +284,7 @@ cloth_lay<U> with_units(const lay& found, const whole_lay<U>& whole, const std::
 } // namespace detail
 
 /// Lays the pieces on the cloth with the least length that the effort finds. `improved`, if given, is shown each better
-/// lay and stops the search by returning false. Throws unlayable_error, or cloth_piece_too_wide_error<U> which names
+/// lay and stops the search by returning false. Throws unlayable_error, or cloth_piece_too_wide_error, which names
 /// the piece, says by how much and whether a turn would do; overflow_error where the common denominator or an area
 /// leaves 64 bits.
 template <length_unit U>

@@ -12,14 +12,14 @@
 // f(W).
 // - f(w) = w: the area.
 // - For a threshold t <= W/2: widths above W - t count as W (nothing of t or more fits beside them), below t as 0,
-// others
-//   as themselves. At t = W/2 this is "pieces wider than half the cloth lie one after another".
+//   others as themselves. At t = W/2 this is "pieces wider than half the cloth lie one after another".
 // - For a threshold t: count in units of t, but round what is left over by the wide ones up: with m = floor(W/t),
 //   w < W/2 -> 2 floor(w/t), w = W/2 -> m, w > W/2 -> 2 (m - floor((W - w)/t)), f(W) = 2m. Two pieces above W/2
 //   never meet; one above W/2 leaves W - w, where the others take at most 2 floor((W - w)/t); without one above W/2,
 //   2 sum floor(w/t) <= 2m, where at most two pieces are of W/2 exactly.
 // - For k = 1, 2, ...: w (k + 1)/W if whole, else its floor, times W/k: f(w) = W/k floor((k + 1) w / W), and w where
-// whole. A piece that may lie either way counts by whichever way counts less.
+//   whole.
+// A piece that may lie either way counts by whichever way counts less.
 #ifndef TURNCLOTH_CLOTH_LAY_BOUND_HPP
 #define TURNCLOTH_CLOTH_LAY_BOUND_HPP
 

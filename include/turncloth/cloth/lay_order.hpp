@@ -36,11 +36,11 @@ struct laid {
     std::int64_t y = 0;
 };
 
-/// Bundles of equal pieces. Up to a thousand pieces each is its own bundle, beyond that equal pieces move together.
+/// Bundles of equal pieces. Up to four thousand pieces each is its own bundle, beyond that equal pieces move together.
 class lay_entries {
 public:
     explicit lay_entries(const lay_problem& problem) : problem_(&problem) {
-        constexpr std::int64_t finest = 1024;
+        constexpr std::int64_t finest = 4096;
         const std::int64_t bundle = (problem.pieces + finest - 1) / finest;
         for (std::uint32_t k = 0; k < problem.kinds.size(); ++k)
             for (std::int64_t left = problem.kinds[k].count; left > 0; left -= bundle) {
@@ -111,6 +111,16 @@ public:
         std::uint64_t* word = bits_.data() + std::min(from, to) * words_ + place / 64;
         for (std::uint32_t r = std::min(from, to); r < std::max(from, to); ++r, word += words_)
             *word ^= bit;
+    }
+
+    /// All places anew: each in the set of its own size first, then every set takes in the one before it.
+    void rebuild(const std::vector<std::int64_t>& by_place) noexcept {
+        std::fill(bits_.begin(), bits_.end(), 0);
+        for (std::size_t place = 0; place < by_place.size(); ++place)
+            if (by_place[place] != absent)
+                bits_[rank(by_place[place]) * words_ + place / 64] |= std::uint64_t{1} << (place % 64);
+        for (std::size_t at = words_; at < bits_.size(); ++at)
+            bits_[at] |= bits_[at - words_];
     }
 
 private:
@@ -218,6 +228,7 @@ private:
 
     bool bundled_ = false;
     bool matching_ = false;
+    bool all_at_once_ = false;       // the sets will be rebuilt: no need to keep them up
     std::vector<std::int64_t> left_; // by position: pieces of the bundle still to lay
 };
 
@@ -280,16 +291,22 @@ inline unsigned lay_order::twist(std::uint32_t p, unsigned how) noexcept {
 }
 
 inline void lay_order::set_sizes(std::size_t place, std::int64_t across, std::int64_t along) noexcept {
-    widths_.change(place, across_[place], across);
-    lengths_.change(place, along_[place], along);
+    if (!all_at_once_) {
+        widths_.change(place, across_[place], across);
+        lengths_.change(place, along_[place], along);
+    }
     across_[place] = across;
     along_[place] = along;
 }
 
 inline void lay_order::order(const std::vector<std::uint32_t>& entries) noexcept {
+    all_at_once_ = true;
     for (std::uint32_t p = 0; p < entries.size(); ++p)
         if (order_[p] != entries[p])
             put(p, entries[p]);
+    all_at_once_ = false;
+    widths_.rebuild(across_);
+    lengths_.rebuild(along_);
 }
 
 inline void lay_order::exchange(std::uint32_t p, std::uint32_t q) noexcept {

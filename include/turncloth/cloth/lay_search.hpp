@@ -1,7 +1,7 @@
 // The search for a short lay: an order of the pieces, improved by exchanges, at a target length that falls.
 //
 //   class detail::lay_search<Pass>   run(steps), fill(length, steps), offer(placed, length),
-//                                   best(), length(), bound()
+//                                    best(), length(), bound()
 //
 //   detail::lay_search<detail::skyline> search{entries, bound, seed, show};
 //   search.run(100'000);
@@ -67,9 +67,10 @@ public:
     std::int64_t fill(std::int64_t length, std::uint64_t steps) {
         steps_ = steps;
         length_ = length + 1;
+        bound_ = 0;
         orders_ = first_orders(*entries_);
         std::int64_t least = entries_->problem().area + 1;
-        for (std::uint64_t effort = 1; least > 0; effort *= 2) {
+        for (std::uint64_t effort = 64; least > 0; effort *= 2) {
             for (const auto& order : orders_) {
                 if (!improve(order, {}, length, effort)) {
                     const std::int64_t left = pass_.run(length, entries_->problem().area);
@@ -116,7 +117,7 @@ private:
         for (const auto& order : orders_) {
             pass_.order(order);
             attempt(entries_->problem().stacked);
-            if (done())
+            if (stopped_ || length_ <= bound_)
                 return;
         }
     }
@@ -157,7 +158,7 @@ private:
         for (std::uint32_t p = 0; p < size; ++p)
             pass_.twist(p, twists.empty() ? 0U : twists[order[p]]);
         std::int64_t now = pass_.run(target, entries_->problem().area);
-        for (std::uint64_t i = 0; i < effort * size && now > 0 && !done(); ++i)
+        for (std::uint64_t i = 0; i < effort && now > 0 && !done(); ++i)
             now = chance_.below(100) < Pass::twists_in_100 || size < 2 ? try_twist(target, now)
                                                                        : try_exchange(target, now);
         if (now > 0)
@@ -202,7 +203,7 @@ private:
     Pass pass_;
     std::int64_t bound_;
     std::uint64_t steps_ = 0;
-    std::uint64_t effort_ = 4;
+    std::uint64_t effort_ = 64;
     lay_random chance_;
     report show_;
     std::vector<std::vector<std::uint32_t>> orders_;

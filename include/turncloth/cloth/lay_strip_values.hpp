@@ -1,7 +1,8 @@
 // Lays in strips, each strip filled with what is worth most across the width; worth learnt from lay to lay.
 //
-//   class detail::strip_values     run(steps, best, keep) makes lay after lay; keep(placed, length) is shown each
-//   better one std::int64_t detail::strips_bound(problem)    a length no lay in strips can be shorter than
+//   class detail::strip_values                       makes lay after lay, each worth learnt from the one before
+//     run(steps, best, keep)                         keep(placed, length) is shown each better one
+//   std::int64_t detail::strips_bound(problem)       a length no lay in strips can be shorter than
 //
 //   detail::strip_values values{problem, seed};
 //   values.run(100'000, best_so_far, keep);

@@ -1,8 +1,8 @@
 // The skyline for a search: trying one small change to the order after another, each from where it first makes a
 // difference.
 //
-//   class detail::skyline_trials : skyline   run(length, allowed), try_exchange(p, q, allowed), try_twist(p, how,
-//   allowed)
+//   class detail::skyline_trials : skyline   run(length, allowed), try_exchange(p, q, allowed),
+//                                            try_twist(p, how, allowed)
 //
 //   detail::skyline_trials pass{entries};
 //   auto left_over = pass.run(length, everything);
@@ -64,10 +64,11 @@ public:
             return plain_trial(allowed, [&] { exchange(p, q); });
         }
         const std::uint32_t forward = order_[q];
+        ++steps_;
         if (entries_->kind_index(order_[p]) == entries_->kind_index(forward) && twists_[order_[p]] == twists_[forward])
             return left_over_;
         const std::size_t from = first_changed(p, q, forward);
-        steps_ += 1 + from / 8;
+        steps_ += from / 8;
         if (from < choices_.size()) {
             exchange(p, q);
             if (!resumed(from, allowed)) {
@@ -88,13 +89,14 @@ public:
         const unsigned before = twist(p, how);
         if (!remembers())
             return plain_trial(allowed, [&] { twist(p, before); });
+        ++steps_;
         if (before == how)
             return left_over_;
         const bool turned = turning() && (before ^ how) % 2 == 1;
         std::size_t from = 0;
         while (from < choices_.size() && choices_[from].first != p && !(turned && choices_[from].chosen == p))
             ++from;
-        steps_ += 1 + from / 16;
+        steps_ += from / 16;
         if (from < choices_.size() && !resumed(from, allowed))
             twist(p, before);
         return left_over_;

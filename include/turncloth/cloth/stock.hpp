@@ -5,8 +5,9 @@
 //     struct stock_length<U>  { size, on_hand, cost }           what there is to cut them from
 //     struct cutting_rules<U> { loss_per_cut, aim, effort }
 //     struct cut_pattern<U>   { stock, times, pieces, cuts, left }
-//     struct length_plan<U>   { patterns, pieces_of_stock, length_of_stock, wanted, lost, left, value, bound,
-//     proved_best } cut_from_stock(wanted, stock, rules) -> length_plan<U>
+//     struct length_plan<U>   { patterns, pieces_of_stock, length_of_stock, wanted, lost, left,
+//                               value, bound, proved_best }
+//     cut_from_stock(wanted, stock, rules) -> length_plan<U>
 //
 //     auto plan = cut_from_stock<inch>({{"tie", "22 1/2"_in, 8}, {"loop", "4 3/4"_in, 12}}, {{"108"_in}});
 //     plan.pieces_of_stock;                                     // 3, and plan.proved_best says that 2 cannot do

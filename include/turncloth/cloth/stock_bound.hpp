@@ -15,8 +15,11 @@
 //     cost = sum n_k c_k  >=  s d.y - sum h_k z_k.
 //
 // A kind without limit must have z_k = 0, so s is at most c_k / V_k for each of those. We take s = c* / V* of one kind
-// and multiply by V*, which leaves whole numbers throughout:   cost >= ceil((c* d.y - sum h_k max(0, V_k c* - c_k V*))
-// / V*). The prices may come from floating-point arithmetic: nothing is claimed of them but what this whole-number sum
+// and multiply by V*, which leaves whole numbers throughout:
+//
+//     cost >= ceil((c* d.y - sum h_k max(0, V_k c* - c_k V*)) / V*).
+//
+// The prices may come from floating-point arithmetic: nothing is claimed of them but what this whole-number sum
 // shows.
 #ifndef TURNCLOTH_CLOTH_STOCK_BOUND_HPP
 #define TURNCLOTH_CLOTH_STOCK_BOUND_HPP

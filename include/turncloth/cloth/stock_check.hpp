@@ -1,8 +1,7 @@
 // Is a cutting plan sound? Answered by walking along every piece of stock with the blade, and by counting; nothing here
 // is shared with the search that made the plan.
 //
-//     stock_check(problem, plan) -> std::vector<std::string>     what is wrong with the plan, in sentences; empty if
-//     nothing
+//     stock_check(problem, plan) -> std::vector<std::string>     what is wrong with it, in sentences; empty if nothing
 //
 //     assert(stock_check(ribbon, plan_stock(ribbon)).empty());
 //

@@ -1,8 +1,8 @@
 // The linear relaxation of cutting stock, solved by making columns as they are wanted.
 //
 //     class fill_pool                                   fillings met so far, each once
-//     struct relaxation { value, share, proof, steps }  how often each filling is used, in fractions, and the bound
-//     proved relax(task, rest, pool, goal) -> relaxation
+//     struct relaxation { value, share, proof, steps }  how often each filling is used, in fractions; the bound proved
+//     relax(task, rest, pool, goal) -> relaxation
 //
 //     relaxation r = relax(task, rest, pool, {});
 //     r.proof.bound();                                  // holds whatever the floating-point arithmetic did

@@ -53,7 +53,7 @@ constexpr uint128 share(std::uint64_t n, std::uint64_t d) noexcept {
 
 /// 2^power as a double, for -1022 <= power <= 1023.
 constexpr double power_of_two(int power) noexcept {
-    return std::bit_cast<double>(static_cast<std::uint64_t>(power + 1023) << 52);
+    return __builtin_bit_cast(double, static_cast<std::uint64_t>(power + 1023) << 52);
 }
 
 /// The upper 64 bits of a number, counted from its highest bit that is set.
@@ -236,13 +236,14 @@ constexpr length<Unit> rounded(const estimate& e, length<Unit> step, side wanted
 namespace detail {
 
 /// 1 / (2k + 1) as half shares (units of 2^-127), each rounded down.
-inline constexpr std::array<uint128, 28> odd_reciprocals = [] {
+constexpr std::array<uint128, 28> reciprocals_of_odd_numbers() noexcept {
     std::array<uint128, 28> all{};
     all[0] = uint128{1} << 127;
     for (std::size_t k = 1; k < all.size(); ++k)
         all[k] = share(1, 2 * k + 1) / 2;
     return all;
-}();
+}
+inline constexpr std::array<uint128, 28> odd_reciprocals = reciprocals_of_odd_numbers();
 
 /// atan(u) / u for u^2 = w <= 0.1716, as half a share: the sum of (-w)^k / (2k + 1). The terms alternate and shrink, so
 /// 28 of them leave less than 0.1716^28 / 57 < 2^-76. Each step adds less than 2 units to what came shrunk by w from

@@ -8,7 +8,7 @@
 //   unit_name<U>                                  "in", "ft", "yd", "mm", "cm", "m"
 //
 //   constexpr auto cut = length_of<inch>(10) + 2 * length_of<inch>({1, 2});   // 11 in
-//   static_assert(as<centimetre>(cut) == length_of<centimetre>({1397, 50})); // 27.94 cm
+//   static_assert(as<centimetre>(cut) == length_of<centimetre>({1397, 50}));  // 27.94 cm
 //
 // The inch of Boost.Units converts through double and is not used. A conversion is always written out: `in + cm` does
 // not compile, and the compiler's message says what to write.

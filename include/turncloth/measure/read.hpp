@@ -305,27 +305,80 @@ constexpr length<Unit> read_length(std::string_view text) {
     return length_of<Unit>(detail::measure_reader(text).length_in(inches));
 }
 
+namespace detail {
+
+/// The text of a literal as a template argument, so that it is read while the program is compiled, wherever it stands.
+template <std::size_t N>
+struct literal_text {
+    char characters[N];
+    constexpr literal_text(const char (&text)[N]) : characters() {
+        for (std::size_t i = 0; i < N; ++i)
+            characters[i] = text[i];
+    }
+    constexpr std::string_view view() const { return {characters, N - 1}; }
+};
+
+template <class Unit, literal_text Text>
+inline constexpr length<Unit> literal = read_length<Unit>(Text.view());
+
+template <class Unit, char... Digits>
+inline constexpr length<Unit> literal_of_digits = literal<Unit, literal_text<sizeof...(Digits) + 1>({Digits..., '\0'})>;
+
+} // namespace detail
+
 /// Literals, to be had with `using namespace turncloth::literals`: 12_in, 12.5_in, "12 1/2"_in, 30_cm, "31,75"_cm.
 /// The digits are read as written, so that 0.1_cm is one tenth exactly; a mistake in one does not compile.
 inline namespace literals {
 
-consteval length<inch> operator""_in(const char* digits) { return read_length<inch>(digits); }
-consteval length<foot> operator""_ft(const char* digits) { return read_length<foot>(digits); }
-consteval length<yard> operator""_yd(const char* digits) { return read_length<yard>(digits); }
-consteval length<millimetre> operator""_mm(const char* digits) { return read_length<millimetre>(digits); }
-consteval length<centimetre> operator""_cm(const char* digits) { return read_length<centimetre>(digits); }
-consteval length<metre> operator""_m(const char* digits) { return read_length<metre>(digits); }
+template <char... Digits>
+constexpr length<inch> operator""_in() {
+    return detail::literal_of_digits<inch, Digits...>;
+}
+template <char... Digits>
+constexpr length<foot> operator""_ft() {
+    return detail::literal_of_digits<foot, Digits...>;
+}
+template <char... Digits>
+constexpr length<yard> operator""_yd() {
+    return detail::literal_of_digits<yard, Digits...>;
+}
+template <char... Digits>
+constexpr length<millimetre> operator""_mm() {
+    return detail::literal_of_digits<millimetre, Digits...>;
+}
+template <char... Digits>
+constexpr length<centimetre> operator""_cm() {
+    return detail::literal_of_digits<centimetre, Digits...>;
+}
+template <char... Digits>
+constexpr length<metre> operator""_m() {
+    return detail::literal_of_digits<metre, Digits...>;
+}
 
-consteval length<inch> operator""_in(const char* text, std::size_t n) { return read_length<inch>({text, n}); }
-consteval length<foot> operator""_ft(const char* text, std::size_t n) { return read_length<foot>({text, n}); }
-consteval length<yard> operator""_yd(const char* text, std::size_t n) { return read_length<yard>({text, n}); }
-consteval length<millimetre> operator""_mm(const char* text, std::size_t n) {
-    return read_length<millimetre>({text, n});
+template <detail::literal_text Text>
+constexpr length<inch> operator""_in() {
+    return detail::literal<inch, Text>;
 }
-consteval length<centimetre> operator""_cm(const char* text, std::size_t n) {
-    return read_length<centimetre>({text, n});
+template <detail::literal_text Text>
+constexpr length<foot> operator""_ft() {
+    return detail::literal<foot, Text>;
 }
-consteval length<metre> operator""_m(const char* text, std::size_t n) { return read_length<metre>({text, n}); }
+template <detail::literal_text Text>
+constexpr length<yard> operator""_yd() {
+    return detail::literal<yard, Text>;
+}
+template <detail::literal_text Text>
+constexpr length<millimetre> operator""_mm() {
+    return detail::literal<millimetre, Text>;
+}
+template <detail::literal_text Text>
+constexpr length<centimetre> operator""_cm() {
+    return detail::literal<centimetre, Text>;
+}
+template <detail::literal_text Text>
+constexpr length<metre> operator""_m() {
+    return detail::literal<metre, Text>;
+}
 
 } // namespace literals
 

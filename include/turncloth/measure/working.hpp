@@ -91,7 +91,7 @@ template <length_unit Unit, class Write>
 std::string term_text(const term<Unit>& t, Write write) {
     std::string sum;
     for (const length<Unit>& part : t.parts())
-        sum += (sum.empty() ? "" : " + ") + write(part);
+        sum.append(sum.empty() ? "" : " + ").append(write(part));
     if (t.parts().size() > 1)
         sum = "(" + sum + ")";
     std::string text = abs(t.times()) == 1 ? sum : to_text(abs(t.times())) + " x " + sum;

@@ -72,7 +72,8 @@ inline std::string to_decimal_text(fraction x) {
     for (int i = 0; i < digits; ++i)
         scale *= 10;
     const std::uint64_t size = magnitude(numerator(x)), under = static_cast<std::uint64_t>(denominator(x));
-    std::string text = (numerator(x) < 0 ? "-" : "") + std::to_string(size / under);
+    std::string text = numerator(x) < 0 ? "-" : "";
+    text += std::to_string(size / under);
     if (digits == 0)
         return text;
     const std::string tail = std::to_string(size % under * (scale / under));

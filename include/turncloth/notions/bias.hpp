@@ -5,8 +5,8 @@
 //   cloth_for_bias(length, width, shortest, across, step)   the length of cloth of a given width, likewise
 //   bias_from_cloth(across, along, width, shortest)         what a piece of cloth gives
 //   counted_bias(across, along, width, seam, step)          strips actually cut from a rectangle, piece by piece
-//   cloth_for_counted_bias(strip, across, width, seam, step)   the length of cloth for a length of strip, in that
-//   manner along_selvedge(width, step, side)         where to mark along the selvedge for a strip of that width
+//   cloth_for_counted_bias(strip, across, width, seam, step)   the cloth for a length of strip, in that manner
+//   along_selvedge(width, step, side)         where to mark along the selvedge for a strip of that width
 //   longest_bias(square, width, step, side)   one strip from corner to corner
 //
 //   static_assert(square_for_bias(150_in, 2_in, "1/8"_in) == "17 3/8"_in); // sqrt(300) = 17.32...

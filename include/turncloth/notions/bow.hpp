@@ -90,7 +90,7 @@ struct bow_slopes {
     double t, f, c;
 };
 
-inline constexpr std::array<bow_slopes, 13> bow_slope_terms = [] {
+constexpr std::array<bow_slopes, 13> terms_of_bow_slopes() noexcept {
     std::array<bow_slopes, 13> all{};
     double factorial = 6; // (2k + 3)!
     for (std::size_t k = 0; k < all.size(); ++k) {
@@ -99,7 +99,8 @@ inline constexpr std::array<bow_slopes, 13> bow_slope_terms = [] {
         factorial *= n * (n + 1);
     }
     return all;
-}();
+}
+inline constexpr std::array<bow_slopes, 13> bow_slope_terms = terms_of_bow_slopes();
 
 constexpr bow_slopes bow_slopes_at(double y) noexcept {
     bow_slopes s{0, 0, 0};

@@ -1,6 +1,6 @@
 // What the notions refuse alike: lengths that are negative or nothing, and counts that are too small.
 //
-//   class notion_error                                        the base of the errors of this layer's later rooms
+//   class notion_error                                        the base of what these rooms throw
 //   detail::more_than_zero<Error>(l, "the width of a strip")  throws Error, with the length that was given
 //   detail::not_negative<Error>(l, what)  detail::at_least<Error>(n, least, what)
 #ifndef TURNCLOTH_NOTIONS_REFUSAL_HPP

@@ -2,7 +2,7 @@
 //
 //   stitch_type{number, name, ratio}    an ISO 4915 stitch type: thread used, over the length of the seam
 //   stitch(301)                         one of those listed here; a ratio of your own is a stitch_type of your own
-//   seam_run<U>{type, length, count, overrun}   seams sewn alike
+//   seam_run<U>{type, sewn, count, overrun}     seams sewn alike
 //   seam_length(runs, number)           sewn with one type of stitch
 //   thread_for(runs)  with_waste(l, part)  spools(l, on_one)
 //   stitching_of(panel)                 all rows of stitching of a panel's own finishes
@@ -56,16 +56,24 @@ inline constexpr std::array<stitch_type, 10> stitch_types = {{
     {606, "flat seaming cover", 32},
 }};
 
+namespace detail {
+
+[[noreturn]] inline void stitch_is_not_listed(int number) {
+    std::string known;
+    for (const stitch_type& s : stitch_types)
+        known.append(known.empty() ? "" : ", ").append(std::to_string(s.number));
+    refuse<thread_error>("no thread ratio is listed for stitch type " + std::to_string(number) + ": there are " +
+                         known);
+}
+
+} // namespace detail
+
 /// The listed stitch of that number. Throws thread_error with the numbers there are.
 constexpr const stitch_type& stitch(int number) {
     for (const stitch_type& s : stitch_types)
         if (s.number == number)
             return s;
-    std::string known;
-    for (const stitch_type& s : stitch_types)
-        known += (known.empty() ? "" : ", ") + std::to_string(s.number);
-    detail::refuse<thread_error>("no thread ratio is listed for stitch type " + std::to_string(number) +
-                                 ": there are " + known);
+    detail::stitch_is_not_listed(number);
 }
 
 /// Seams of one length, sewn with one stitch.

@@ -20,6 +20,7 @@
 
 #include <turncloth/marks/row.hpp>
 #include <turncloth/measure/working.hpp>
+#include <turncloth/notions/refusal.hpp>
 #include <turncloth/panel/size.hpp>
 
 #include <cstdint>
@@ -29,9 +30,9 @@
 namespace turncloth {
 
 /// A zipper that cannot be had or sewn.
-class zipper_error : public error {
+class zipper_error : public notion_error {
 public:
-    using error::error;
+    using notion_error::notion_error;
 };
 
 /// A zipper across a piece. The `margin` at each end, between the seam and the opening, is closed by a tab or by the

@@ -128,8 +128,8 @@ public:
         if (allowance.value() < 0)
             detail::refuse<corner_error>("the allowance of a mitre must not be negative: it was " + to_text(allowance));
         const corner_legs<Unit> crease = crease_legs();
-        const corner_legs<Unit> cut{trimmed(crease.along_level, allowance, shape(), step, wanted),
-                                    trimmed(crease.along_upright, allowance, reciprocal(shape()), step, wanted)};
+        corner_legs<Unit> cut{trimmed(crease.along_level, allowance, shape(), step, wanted),
+                              trimmed(crease.along_upright, allowance, reciprocal(shape()), step, wanted)};
         if (cut.along_level.value() <= 0 || cut.along_upright.value() <= 0)
             detail::refuse<corner_error>("an allowance of " + to_text(allowance) +
                                          " leaves nothing to trim from a mitre whose crease meets the edges " +

@@ -1,7 +1,6 @@
 // Where a closed line of straight edges crosses or touches itself.
 //
-//   detail::meetings_of(corners)     edges that are not neighbours and meet, and neighbours that turn back on each
-//   other
+//   detail::meetings_of(corners)     edges that meet and are no neighbours, and neighbours that turn back on each other
 //
 //   detail::meetings_of({{0, 0}, {4, 4}, {4, 0}, {0, 4}})   is one meeting: edges 0 and 2, at (2, 2)
 //

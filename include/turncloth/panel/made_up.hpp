@@ -84,6 +84,25 @@ enum class allowances {
     left_flat    ///< beyond the finished edge, where the neighbouring piece lies: a lap, the over side of a fell
 };
 
+namespace detail {
+
+/// Whether two layers have the whole of this straight piece for a side, one on each side of it.
+template <length_unit Unit, coordinate Number>
+bool meet_along(const folding<Unit, Number>& stack, const point<Unit, Number>& from, const point<Unit, Number>& to) {
+    bool on_one_side = false, on_the_other = false;
+    for (std::size_t l = 0; l < stack.layer_count(); ++l) {
+        const auto around = stack.layer(l).corners;
+        for (std::size_t i = 0; i < around.size(); ++i) {
+            const auto a = bare(around[i]), b = bare(around[i + 1 == around.size() ? 0 : i + 1]);
+            on_one_side |= same(a, bare(from)) && same(b, bare(to));
+            on_the_other |= same(a, bare(to)) && same(b, bare(from));
+        }
+    }
+    return on_one_side && on_the_other;
+}
+
+} // namespace detail
+
 /// What folding shows.
 struct folding_proof {
     bool outline; ///< one layer is the whole of the finished outline, and no cloth lies outside it
@@ -291,18 +310,7 @@ private:
 
     bool hems_meet(corner c) const {
         const mitre<Unit> m = mitre_of(c);
-        const auto outer = detail::bare(from_corner(c, m.finished_corner())),
-                   inner = detail::bare(from_corner(c, m.hem_corner()));
-        bool on_one_side = false, on_the_other = false;
-        for (std::size_t l = 0; l < stack_.layer_count(); ++l) {
-            const auto around = stack_.layer(l).corners;
-            for (std::size_t i = 0; i < around.size(); ++i) {
-                const auto a = detail::bare(around[i]), b = detail::bare(around[i + 1 == around.size() ? 0 : i + 1]);
-                on_one_side |= detail::same(a, outer) && detail::same(b, inner);
-                on_the_other |= detail::same(a, inner) && detail::same(b, outer);
-            }
-        }
-        return on_one_side && on_the_other;
+        return detail::meet_along(stack_, from_corner(c, m.finished_corner()), from_corner(c, m.hem_corner()));
     }
 
     /// From the cut edge to where turned cloth ends.

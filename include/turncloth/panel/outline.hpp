@@ -1,10 +1,10 @@
 // Straight-edged pieces of any shape: from the drafted seam line to the line to cut on.
 //
-//   edge_take<U>{take, first_turn}      how far outside the seam line an edge is cut; of that, what is turned under
-//   first corner_shape                        mitred,                   ///< both cut lines go on until they meet, or
-//   are cut off at the limit outline<U>(seam_line, takes, shapes, limit)     the piece; throws outline_error for a seam
-//   line that crosses itself o.seam_line()  o.cut_line()         polygons: area_of, perimeter_of and locate of
-//   polygon.hpp take them o.cut_edge(i)                       the straight of the cut line that belongs to edge i
+//   edge_take<U>{take, first_turn}      how far outside the seam line an edge is cut; what of that is turned under first
+//   corner_shape                        mitred, squared to or reflected in the edge before or after the corner
+//   outline<U>(seam_line, takes, shapes, limit)     the piece; throws outline_error for a seam line that crosses itself
+//   o.seam_line()  o.cut_line()         polygons: area_of, perimeter_of and locate of polygon.hpp take them
+//   o.cut_edge(i)                       the straight of the cut line that belongs to edge i
 //   o.carried({edge, from_start})       a notch on the seam line, and the spot on the cut line square to it
 //   o.crossings()                       where the cut line crosses itself; empty for one that can be cut
 //   o.angle_to_grain(i, grain)          in degrees, 0 for an edge along the grain, 90 across it, 45 on the bias

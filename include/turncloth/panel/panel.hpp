@@ -71,8 +71,8 @@ constexpr edges<Unit> all_round(const finish<Unit>& f) {
 template <length_unit Unit>
 class panel {
 public:
-    /// From what it must measure when sewn. Throws finish_error where turned cloth from two opposite edges would lie
-    /// over itself, that is where the piece is too small for its finishes.
+    /// From what it must measure when sewn. Throws finish_error where turned cloth or stitching of two opposite edges
+    /// would lie over each other, that is where the piece is too small for its finishes.
     constexpr panel(const finished_size<Unit>& finished, const edges<Unit>& finishes = {})
         : finished_(finished), finishes_(finishes) {
         require_room(edge::left, edge::right, finished.width(), "wide");
@@ -142,11 +142,20 @@ private:
     }
 
     constexpr void require_room(edge one, edge other, length<Unit> finished, const char* way) const {
-        const length<Unit> needed = finishes_[one].reach() + finishes_[other].reach();
+        const length<Unit> needed = depth_of(finishes_[one]) + depth_of(finishes_[other]);
         if (needed > finished)
             detail::refuse<finish_error>("a piece that finishes " + to_text(finished) + " " + way +
                                          " has no room for the " + described(one) + " and the " + described(other) +
                                          ", which lie " + to_text(needed) + " deep together");
+    }
+
+    /// How far turned cloth and stitching lie inward of the finished edge.
+    static constexpr length<Unit> depth_of(const finish<Unit>& f) {
+        length<Unit> depth = f.reach();
+        for (const auto& row : f.stitching())
+            if (const length<Unit> inward = row.from_datum() - f.take(); inward > depth)
+                depth = inward;
+        return depth;
     }
 
     std::string described(edge e) const {
@@ -184,8 +193,8 @@ private:
 template <length_unit Unit>
 struct self_bound_layers {
     panel<Unit> outer;
-    cut_size<Unit>
-        inner; ///< of each inner layer: they lie against the second turn, so they are cut to the finished size
+    /// Of each inner layer: they lie against the second turn, so they are cut to the finished size.
+    cut_size<Unit> inner;
 };
 
 /// The double-fold reduction: each way the outer layer is cut 4 x width (and twice the turn of cloth) larger than it

@@ -1,7 +1,7 @@
 // The outline of a folded stack: what its shadow would be.
 //
-//   silhouette_of(folding)     the lines round all layers together: counter-clockwise round cloth, clockwise round
-//   holes
+//   silhouette_of(folding)     the lines round all layers together: counter-clockwise round cloth, clockwise
+//                                round holes
 //
 //   folding<inch> napkin(...);   napkin.fold(...);
 //   silhouette_of(napkin).size() == 1;   // in one piece, without a hole; its corners are polygon<inch>
@@ -41,7 +41,7 @@ public:
             std::vector<arrow<Number>> around = {parts_.back().from, parts_.back().to};
             parts_.pop_back();
             while (!same(around.back(), around.front())) {
-                const auto next = next_part(around.end()[-2], around.back());
+                const auto next = next_part(around[around.size() - 2], around.back());
                 if (!next)
                     refuse<folding_error>("the outline of this stack is finer than drafted points can tell apart");
                 around.push_back(parts_[*next].to);

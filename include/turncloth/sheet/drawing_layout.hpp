@@ -45,13 +45,6 @@ struct label_side {
     std::size_t first = 1; ///< the number of the first
 };
 
-/// A line of text in the title block.
-struct title_row {
-    std::string words;
-    double size;
-    bool bold;
-};
-
 struct arrangement {
     box page{}, picture{}, list{}, foot{}, title{}, print{};
     box core{}, piece{};

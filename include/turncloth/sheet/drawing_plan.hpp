@@ -8,6 +8,7 @@
 #ifndef TURNCLOTH_SHEET_DRAWING_PLAN_HPP
 #define TURNCLOTH_SHEET_DRAWING_PLAN_HPP
 
+#include <turncloth/notions/caution.hpp>
 #include <turncloth/sheet/svg.hpp>
 #include <turncloth/sheet/text.hpp>
 
@@ -30,6 +31,13 @@ struct drawing_options {
 
 namespace detail {
 
+/// A line of text in the title block.
+struct title_row {
+    std::string words;
+    double size;
+    bool bold;
+};
+
 /// A line on the cut piece, in mm of cloth from its top left corner.
 struct plan_line {
     line_kind kind;
@@ -41,6 +49,7 @@ struct plan_label {
     double at;    ///< along the side on which it is written, in mm of cloth
     double start; ///< where across the piece the line ends that it points to
     std::string figure, from, what;
+    bool of_end = false; ///< it says where a line ends that runs the other way
     std::string distance() const { return figure + " from " + from; }
 };
 
@@ -78,8 +87,7 @@ public:
         made_.small_print.push_back("Print at 100 %. Distances are from the cut edge named, rounded to " +
                                     graduation_text(by_) + ", each from the exact length.");
         if (from_.made_from.is_film())
-            made_.small_print.push_back(
-                "Film melts: cool iron, no steam, and never the iron on the film. Clip it; pins leave holes.");
+            made_.small_print.emplace_back(caution::film_and_iron);
         return std::move(made_);
     }
 
@@ -113,7 +121,7 @@ private:
         const double begins = mm(l.begins), ends = mm(l.ends);
         made_.lines.push_back(level ? plan_line{l.kind, {begins, at}, {ends, at}}
                                     : plan_line{l.kind, {at, begins}, {at, ends}});
-        if (belongs_to_finish(l))
+        if (l.of_finish)
             return; // the list of edges says it
         const std::string what =
             (l.kind == line_kind::stitching || l.kind == line_kind::fold ? std::string(verb_of(l.kind)) + ' '
@@ -130,17 +138,12 @@ private:
         const bool level = is_level(l.parallel_to);
         auto& side = level ? made_.above : made_.beside;
         const std::string from = level ? "left" : "top";
-        side.push_back({mm(l.begins), at, written(l.begins), from, what + ", begins"});
-        side.push_back({mm(l.ends), at, written(l.ends), from, what + ", ends"});
+        side.push_back({mm(l.begins), at, written(l.begins), from, what + ", begins", true});
+        side.push_back({mm(l.ends), at, written(l.ends), from, what + ", ends", true});
     }
 
-    /// Lines of a finish have the distance from the cut edge as their only term; all others say how they got there.
-    static bool belongs_to_finish(const sheet_line<Unit>& l) {
-        const auto terms = l.from_cut_edge.terms();
-        return !terms.empty() && terms.front().what().empty();
-    }
-
-    /// Along the side; of labels that say the same, the one that stays whose line is nearest to the side.
+    /// Along the side. Of labels that say the same, the one stays whose line is nearest to the side; the end of a line
+    /// needs none where it meets a labelled line.
     static void order(std::vector<plan_label>& labels, bool from_right) {
         std::stable_sort(labels.begin(), labels.end(), [&](const plan_label& a, const plan_label& b) {
             const double nearer_a = from_right ? -a.start : a.start, nearer_b = from_right ? -b.start : b.start;
@@ -150,6 +153,13 @@ private:
             return std::tie(a.at, a.what, a.from) == std::tie(b.at, b.what, b.from);
         };
         labels.erase(std::unique(labels.begin(), labels.end(), same), labels.end());
+        const std::vector<plan_label> all = labels;
+        const auto meets_a_line = [&](const plan_label& end) {
+            return end.of_end && std::any_of(all.begin(), all.end(), [&](const plan_label& l) {
+                       return !l.of_end && std::tie(l.at, l.figure, l.from) == std::tie(end.at, end.figure, end.from);
+                   });
+        };
+        labels.erase(std::remove_if(labels.begin(), labels.end(), meets_a_line), labels.end());
     }
 
     /// Edges that are finished alike share a sentence.
@@ -162,7 +172,7 @@ private:
             std::vector<edge> others;
             for (const edge e : rest) {
                 if (shape.finish_of(e) == f)
-                    names += (names.empty() ? "" : ", ") + std::string(name_of(e));
+                    names.append(names.empty() ? "" : ", ").append(name_of(e));
                 else
                     others.push_back(e);
             }

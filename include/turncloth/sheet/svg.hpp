@@ -100,7 +100,8 @@ inline std::string escaped(std::string_view text) {
 /// To a millionth, so that even a drawing at 1:1000 is true to 1/1000 mm of cloth.
 inline std::string number(double x) {
     const long long millionths = std::llround(std::fabs(x) * 1e6);
-    std::string text = (x < 0 && millionths > 0 ? "-" : "") + std::to_string(millionths / 1000000);
+    std::string text = x < 0 && millionths > 0 ? "-" : "";
+    text += std::to_string(millionths / 1000000);
     std::string part = std::to_string(millionths % 1000000 + 1000000).substr(1);
     while (!part.empty() && part.back() == '0')
         part.pop_back();

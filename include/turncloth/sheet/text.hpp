@@ -154,7 +154,7 @@ private:
             std::vector<edge> others;
             for (const edge e : rest) {
                 if (shape.finish_of(e) == f)
-                    names += (names.empty() ? "" : ", ") + std::string(name_of(e));
+                    names.append(names.empty() ? "" : ", ").append(name_of(e));
                 else
                     others.push_back(e);
             }
@@ -169,9 +169,9 @@ private:
         const auto add = [&](std::string_view verb, const auto& lines) {
             if (lines.empty())
                 return;
-            all += (all.empty() ? "" : "; ") + std::string(verb) + " at ";
+            all.append(all.empty() ? "" : "; ").append(verb).append(" at ");
             for (const auto& l : lines)
-                all += (&l == lines.data() ? "" : ", ") + to_text(l.from_datum(), by_);
+                all.append(&l == lines.data() ? "" : ", ").append(to_text(l.from_datum(), by_));
         };
         add("fold", f.folds());
         add("stitch", f.stitching());

@@ -1,0 +1,126 @@
+#!/usr/bin/env python3
+"""python3 cmake/mutants.py [--sample N] [header ...]
+
+Changes one operator or constant at a time in the arithmetic and the finishes, in a copy of include/, and sees whether the
+tests notice: the compiler first, as most of them are static_asserts, then the program. Names the survivors, and fails if
+one of them is not among those that change nothing (cmake/mutants_alike.txt). A sample is every so-manieth of all the
+changes, so it is the same every time.
+"""
+import argparse
+import concurrent.futures
+import os
+import pathlib
+import re
+import shutil
+import subprocess
+import sys
+import tempfile
+
+ROOT = pathlib.Path(__file__).resolve().parent.parent
+TESTS = {
+    "measure/fraction.hpp": ["measure/fraction_test.cpp"],
+    "measure/rounding.hpp": ["measure/rounding_test.cpp"],
+    "panel/finish.hpp": ["panel/finish_test.cpp"],
+    "panel/panel.hpp": ["panel/panel_test.cpp"],
+}
+# Operators with a blank on both sides: so the formatter writes those that compute, and no others.
+OPERATORS = {
+    "+": ["-"], "-": ["+"], "*": ["/"], "/": ["*"], "%": ["/"], "&": ["|"], "|": ["&"], "^": ["&"],
+    "<": ["<=", ">"], ">": [">=", "<"], "<=": ["<"], ">=": [">"], "==": ["!="], "!=": ["=="], "&&": ["||"], "||": ["&&"],
+    "<<": [">>"], ">>": ["<<"], "+=": ["-="], "-=": ["+="], "*=": ["/="], "/=": ["*="],
+}
+FOUND = re.compile(
+    r"(?<= )(?P<operator>" + "|".join(re.escape(o) for o in sorted(OPERATORS, key=len, reverse=True)) + r")(?= )"
+    r"|(?<![\w.])(?P<number>\d+)(?=[Uu]?(?![\w.]))|(?<!\w)(?P<truth>true|false)(?!\w)|(?<=[(\s])(?P<minus>-)(?=[\w(])")
+
+
+def blanked(source):
+    """The source with comments, texts and preprocessor lines blanked out, everything else where it was."""
+    gone = re.compile(r'//[^\n]*|/\*.*?\*/|"(?:\\.|[^"\\\n])*"|^[ \t]*#[^\n]*|template <[^\n]*', re.S | re.M)
+    return gone.sub(lambda found: re.sub(r"[^\n]", " ", found.group()), source)
+
+
+def joins_text(source, found):
+    """A plus between texts has no other operator in its place."""
+    before, after = source[:found.start()].rstrip(), source[found.end():].lstrip()
+    return before.endswith('"') or re.match(r'"|to_text|number_text|std::to_string|std::string|described', after)
+
+
+def mutants(header):
+    """(line number, the line as it is, the line changed, the whole source changed)"""
+    source = (ROOT / "include/turncloth" / header).read_text()
+    for found in FOUND.finditer(blanked(source)):
+        text = found.group()
+        if text == "+" and joins_text(source, found):
+            continue
+        if found["operator"]:
+            changes = OPERATORS[text]
+        elif found["number"]:
+            changes = [str(int(text) + 1)]
+        elif found["truth"]:
+            changes = ["false" if text == "true" else "true"]
+        else:
+            changes = [""]
+        start, end = source.rfind("\n", 0, found.start()) + 1, source.find("\n", found.end())
+        for change in changes:
+            line = source[start:found.start()] + change + source[found.end():end]
+            yield (source.count("\n", 0, start) + 1, source[start:end].strip(), line.strip(),
+                   source[:found.start()] + change + source[found.end():])
+
+
+def survives(header, changed):
+    with tempfile.TemporaryDirectory() as folder:
+        scratch = pathlib.Path(folder)
+        shutil.copytree(ROOT / "include", scratch / "include")
+        (scratch / "include/turncloth" / header).write_text(changed)
+        flags = ["-std=c++20", "-w", f"-I{scratch}/include", f"-I{ROOT}/tests"]
+        for test in TESTS[header]:
+            source, program = str(ROOT / "tests" / test), str(scratch / "test")
+            steps = [["g++", *flags, "-fsyntax-only", source],
+                     ["g++", *flags, "-O1", source, str(ROOT / "tests/main.cpp"), "-lgmpxx", "-lgmp", "-o", program],
+                     [program]]
+            for step in steps:
+                try:
+                    if subprocess.run(step, cwd=ROOT, capture_output=True, timeout=300).returncode != 0:
+                        return False
+                except subprocess.TimeoutExpired:
+                    return False  # a loop without an end is noticed too
+    return True
+
+
+def known_alike():
+    """Lines "header: line as it is => line changed", each below a comment that says why nothing can tell them apart."""
+    text = (ROOT / "cmake/mutants_alike.txt").read_text()
+    return {line for line in text.splitlines() if line and not line.startswith("#")}
+
+
+def main():
+    options = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
+    options.add_argument("--sample", type=int, default=0, help="how many to try; all where none is given")
+    options.add_argument("headers", nargs="*", default=list(TESTS), help="as measure/fraction.hpp")
+    chosen = options.parse_args()
+
+    alike = known_alike()
+    every = [(header, *mutant) for header in chosen.headers for mutant in mutants(header)]
+    named = [f"{header}: {old} => {new}" for header, _, old, new, _ in every]
+    stale = [] if chosen.headers != list(TESTS) else sorted(alike - set(named))
+    todo = [mutant for mutant, name in zip(every, named) if name not in alike]
+    if 0 < chosen.sample < len(todo):
+        todo = [todo[i * len(todo) // chosen.sample] for i in range(chosen.sample)]
+    # The tests as they are must pass, or every change would seem to be noticed.
+    for header in chosen.headers:
+        if not survives(header, (ROOT / "include/turncloth" / header).read_text()):
+            sys.exit(f"the tests of {header} fail without any change")
+    with concurrent.futures.ThreadPoolExecutor(len(os.sched_getaffinity(0))) as pool:
+        alive = list(pool.map(lambda mutant: survives(mutant[0], mutant[4]), todo))
+    survivors = [mutant for mutant, is_alive in zip(todo, alive) if is_alive]
+    for header, number, old, new, _ in survivors:
+        print(f"SURVIVED {header}:{number}\n  {header}: {old} => {new}")
+    for line in stale:
+        print(f"no such change any more: {line}")
+    print(f"{len(every)} changes, {len(named) - len([n for n in named if n not in alike])} known to change nothing; "
+          f"{len(todo)} tried, {len(todo) - len(survivors)} noticed, {len(survivors)} survived")
+    sys.exit(1 if survivors or stale else 0)
+
+
+main()

@@ -1,0 +1,118 @@
+// What was asked for on the command line.
+//
+//   parse(argc, argv)     the orders, or none and the exit status where there is nothing more to do
+//   exit_status           what the program ends with
+#ifndef TURNCLOTH_EXAMPLES_DRAFTING_COMMAND_LINE_HPP
+#define TURNCLOTH_EXAMPLES_DRAFTING_COMMAND_LINE_HPP
+
+#include "drafting_file.hpp"
+#include "pages.hpp"
+
+#include <CLI/CLI.hpp>
+
+#include <map>
+#include <optional>
+#include <string>
+
+namespace drafting {
+
+namespace exit_status {
+inline constexpr int all_done = 0, cannot_be_made = 1, wrong_command = 2, file_trouble = 3;
+}
+
+struct orders {
+    std::string from, to;
+    paper on = a4;
+    std::optional<edition> shows; ///< else the drafting's own unit
+    std::optional<cloth_wanted> cloth;
+    bool quiet = false;
+};
+
+struct parsed {
+    std::optional<orders> wanted;
+    int status = exit_status::all_done; ///< where nothing is wanted
+};
+
+namespace detail {
+
+inline std::string version_text() {
+    return "turncloth_drafting " + std::to_string(version.major_number) + "." + std::to_string(version.minor_number) +
+           "." + std::to_string(version.patch_number);
+}
+
+/// Without a unit, in centimetres. Gives CLI11 the reason why a text is refused, or nothing.
+inline CLI::Validator a_length(bool or_nothing) {
+    return CLI::Validator(
+        [or_nothing](const std::string& text) -> std::string {
+            try {
+                const auto l = read_length<centimetre>(text);
+                if (l.value() < 0 || (l.value() == 0 && !or_nothing))
+                    return "it must be more than zero: it was " + to_text(l);
+                return {};
+            } catch (const error& refused) {
+                return refused.what();
+            }
+        },
+        "");
+}
+
+} // namespace detail
+
+inline parsed parse(int argc, char** argv) {
+    orders o;
+    std::string width, selvedge = "0", gap = "0";
+    CLI::App app(
+        "Prints drafted pieces at true scale, on pages to be joined, with their allowances, notches and grain.",
+        "turncloth_drafting");
+    app.set_version_flag("--version", detail::version_text());
+    app.footer(finishes_help() +
+               "\nA drafting file is plain text; examples/drafting/*.drafting show all that one may say.\n"
+               "Lengths on the command line are in cm unless they name a unit: 112, \"44 in\", \"1.5 m\".\n"
+               "\nExit status: 0 all done; 1 the drafting cannot be made; 2 the command line is wrong; 3 a file cannot "
+               "be\nread or written.");
+    app.get_formatter()->column_width(30);
+    const std::map<std::string, std::string_view> papers = {{"a4", a4.name}, {"letter", letter.name}};
+    const std::map<std::string, edition> editions = {
+        {"inches", edition::inches}, {"centimetres", edition::centimetres}, {"both", edition::both}};
+    std::string_view chosen = a4.name;
+    edition shows = edition::both;
+    app.add_option("FILE", o.from, "The drafting file")->required();
+    app.add_option("--out", o.to, "The PDF file to write")->type_name("PDF")->required();
+    app.add_option("--paper", chosen, "a4 (as when not given) or letter")
+        ->transform(CLI::CheckedTransformer(papers, CLI::ignore_case).description(""))
+        ->type_name("PAPER");
+    auto* units = app.add_option("--units", shows,
+                                 "What figures are written in: inches, centimetres or both; when not "
+                                 "given, as the drafting was made")
+                      ->transform(CLI::CheckedTransformer(editions).description(""))
+                      ->type_name("UNITS");
+    auto* cloth = app.add_option("--cloth", width, "The width of the cloth: adds how much to buy and how pieces lie")
+                      ->check(detail::a_length(false))
+                      ->type_name("LENGTH");
+    app.add_option("--selvedge", selvedge, "What is not used at each edge of the cloth")
+        ->check(detail::a_length(true))
+        ->type_name("LENGTH")
+        ->needs(cloth);
+    app.add_option("--gap", gap, "The least distance between pieces on the cloth")
+        ->check(detail::a_length(true))
+        ->type_name("LENGTH")
+        ->needs(cloth);
+    app.add_flag("--quiet", o.quiet, "Print nothing but errors");
+    try {
+        app.parse(argc, argv);
+    } catch (const CLI::ParseError& e) {
+        const bool asked = app.exit(e) == 0;
+        return {std::nullopt, asked ? exit_status::all_done : exit_status::wrong_command};
+    }
+    o.on = chosen == letter.name ? letter : a4;
+    if (*units)
+        o.shows = shows;
+    const auto mm = [](const std::string& text) { return as<millimetre>(read_length<centimetre>(text)); };
+    if (*cloth)
+        o.cloth = cloth_wanted{mm(width), mm(selvedge), mm(gap)};
+    return {o};
+}
+
+} // namespace drafting
+
+#endif

@@ -1,0 +1,36 @@
+// Reads a drafting file: plain text, one thing a line, as a sewing teacher types it.
+//
+//   read_drafting(text)      the made_drafting; throws drafting_error with the line and the field
+//
+//   made_drafting pad = read_drafting("title: Pad\nunit: cm\npiece: cover\nmaterial: canvas\ncut: 1\n...");
+//
+//     # after a sign of number, a remark
+//     title: Kneeling pad            once, first
+//     unit: cm                       or mm, or in; lengths without a unit are in it
+//     piece: cover                   begins a piece; what follows belongs to it
+//     material: waxed canvas
+//     cut: 2                         how many
+//     turn: allowed                  may lie a quarter turn from the grain; not allowed where it is not written
+//     grain: 10; 2; 10; 20           from one point to another, across; up; across; up
+//     all edges: seam 1.5            for the edges that say nothing themselves
+//     corner: 0; 0                   across; up; and a shape where it is not mitred: reflected in edge after
+//     edge: double-turned hem 1; 3   of the edge from that corner to the next one
+//     notch: 12 1/2                  on that edge, from that corner
+#ifndef TURNCLOTH_EXAMPLES_DRAFTING_DRAFTING_FILE_HPP
+#define TURNCLOTH_EXAMPLES_DRAFTING_DRAFTING_FILE_HPP
+
+#include "draft.hpp"
+
+#include <string>
+#include <string_view>
+
+namespace drafting {
+
+made_drafting read_drafting(std::string_view text);
+
+/// The finishes and corner shapes that a file may name, a line each, for a help text.
+std::string finishes_help();
+
+} // namespace drafting
+
+#endif

@@ -1,0 +1,45 @@
+#include "pages.hpp"
+
+#include <cmath>
+#include <utility>
+
+namespace drafting {
+
+std::string area_text(double square_millimetres, const ruler& shown) {
+    const auto whole = [](double x) { return std::to_string(std::llround(x)); };
+    std::string inches = whole(square_millimetres / (25.4 * 25.4)) + " sq in",
+                centimetres = whole(square_millimetres / 100) + " sq cm";
+    switch (shown.shows) {
+    case edition::inches:
+        return inches;
+    case edition::centimetres:
+        return centimetres;
+    case edition::both:
+        break;
+    }
+    return inches + " (" + centimetres + ")";
+}
+
+print pages_of(const made_drafting& drafting, const page_orders& orders, const text_width& wide) {
+    std::vector<placed_piece> pieces;
+    std::size_t count = 0;
+    for (const made_piece& piece : drafting.pieces) {
+        pieces.push_back(placed(piece, orders.on));
+        count += pieces.back().pages();
+    }
+    if (count > most_pages)
+        throw range_error("these pieces would take " + std::to_string(count) + " pages of " +
+                          std::string(orders.on.name) + ": at most " + std::to_string(most_pages) + " are printed");
+    print made{orders.on, drafting.title, first_pages(drafting, pieces, orders, wide)};
+    for (const placed_piece& piece : pieces)
+        for (page& p : pages_of(piece, orders, wide))
+            made.pages.push_back(std::move(p));
+    for (std::size_t i = 0; i < made.pages.size(); ++i)
+        made.pages[i].labels.push_back({{orders.on.width - margin, orders.on.height - margin - 1.5},
+                                        "page " + std::to_string(i + 1) + " of " + std::to_string(made.pages.size()),
+                                        2.4,
+                                        set_from::end});
+    return made;
+}
+
+} // namespace drafting

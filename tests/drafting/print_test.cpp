@@ -1,0 +1,124 @@
+// The printed pages are measured: paper, test squares, true scale across joined pages, and that nothing is missing.
+#include "drafting/measured.hpp"
+
+#include <doctest/doctest.h>
+
+#include <cmath>
+#include <string>
+#include <vector>
+
+TEST_CASE("pages have the size of their paper, to the point's hundredth") {
+    const workshop w;
+    for (const known_paper& on : papers) {
+        REQUIRE(w.run("'" TURNCLOTH_DRAFTING_FILES "/kneeling_pad.drafting' --out pad.pdf --paper " +
+                      std::string(on.option))
+                    .status == 0);
+        const auto sizes = w.page_sizes("pad.pdf");
+        CHECK(sizes.size() > 10);
+        for (const auto& [width, height] : sizes) {
+            CHECK(std::abs(width - on.width / 25.4 * 72) < 0.01);
+            CHECK(std::abs(height - on.height / 25.4 * 72) < 0.01);
+        }
+    }
+}
+
+TEST_CASE("the test squares measure 50 mm and 2 in each way, and every other page has 50 mm at its foot") {
+    const workshop w;
+    for (const known_paper& on : papers) {
+        REQUIRE(
+            w.run("'" TURNCLOTH_DRAFTING_FILES "/trug_liner.drafting' --out trug.pdf --paper " + std::string(on.option))
+                .status == 0);
+        const auto pages = w.pages("trug.pdf");
+        const auto squares = pages[0].of(line_kind::test_square);
+        REQUIRE(squares.size() == 2);
+        const double sides[] = {50, 50.8};
+        for (std::size_t k = 0; k < 2; ++k) {
+            const points& p = squares[k].points;
+            REQUIRE(squares[k].closed);
+            REQUIRE(p.size() == 4);
+            for (std::size_t i = 0; i < 4; ++i)
+                CHECK(std::abs(apart(p[i], p[(i + 1) % 4]) - sides[k]) < 0.05);
+            CHECK(std::abs(apart(p[0], p[2]) - sides[k] * std::sqrt(2)) < 0.05); // and it is square
+        }
+        std::size_t with_foot = 0;
+        for (const printed_page& p : pages)
+            if (p.says("50 mm on paper")) {
+                ++with_foot;
+                const auto foot = p.of(line_kind::plain);
+                REQUIRE(foot.size() == 1);
+                REQUIRE(foot[0].points.size() == 4);
+                CHECK(std::abs(apart(foot[0].points[1], foot[0].points[2]) - 50) < 0.05);
+                CHECK(p.says("row "));
+            }
+        CHECK(with_foot >= pages.size() - 3);
+    }
+}
+
+TEST_CASE("joined by their strokes, the pages show the piece as it was drafted, whole and at true scale") {
+    // A slanting pad, a narrow wedge, and a flap of one page, in three units.
+    const struct {
+        const char* unit;
+        double millimetres;
+        expected_piece piece;
+    } cases[] = {
+        {"cm", 10, {{{0, 0}, {520, 0}, {430, 330}, {60, 330}}, 15}},
+        {"in", 25.4, {{{0, 0}, {254, 25.4}, {203.2, 711.2}, {50.8, 660.4}}, 12.7}},
+        {"mm", 1, {{{0, 0}, {120, 0}, {140, 110}, {10, 130}}, 7}},
+    };
+    const workshop w;
+    for (const auto& c : cases)
+        for (const known_paper& on : papers) {
+            CAPTURE(c.unit);
+            CAPTURE(on.option);
+            w.write("piece.drafting", drafting_of(c.piece, c.unit, c.millimetres));
+            REQUIRE(w.run("piece.drafting --quiet --out piece.pdf --paper " + std::string(on.option)).status == 0);
+            check_piece(w.pages("piece.pdf"), c.piece, on);
+        }
+}
+
+TEST_CASE("every joint of a piece of many pages has three strokes that meet") {
+    const workshop w;
+    w.write("piece.drafting", drafting_of({{{0, 0}, {800, 0}, {800, 900}, {0, 900}}, 10}, "cm", 10));
+    REQUIRE(w.run("piece.drafting --quiet --out piece.pdf").status == 0);
+    const auto pages = w.pages("piece.pdf");
+    const joined_piece j = joined(pages, "measured", 210, 297);
+    const auto rows = static_cast<std::size_t>(j.pages.rbegin()->first.first),
+               columns = static_cast<std::size_t>(j.pages.rbegin()->first.second);
+    CHECK(rows * columns == j.pages.size());
+    CHECK(j.joints == rows * (columns - 1) + columns * (rows - 1));
+    CHECK(j.misfit < 0.02);
+    std::size_t strokes = 0;
+    for (const auto& [at, p] : j.pages)
+        strokes += p.page->of(line_kind::joining_mark).size();
+    CHECK(strokes == 2 * 3 * j.joints);
+}
+
+TEST_CASE("notches and the grain arrow lie where they were drafted") {
+    const workshop w;
+    w.write("piece.drafting", "title: T\nunit: mm\npiece: measured\nmaterial: drill\ncut: 3\ngrain: 50; 20; 50; 80\n"
+                              "all edges: seam 12\ncorner: 0; 0\nnotch: 30\ncorner: 100; 0\ncorner: 100; 100\n"
+                              "edge: raw\nnotch: 40\ncorner: 0; 100\n");
+    REQUIRE(w.run("piece.drafting --quiet --out piece.pdf").status == 0);
+    const auto pages = w.pages("piece.pdf");
+    const printed_page& page = pages.back();
+    const auto cut = page.of(line_kind::cut);
+    double left = 1e9, bottom = -1e9;
+    for (const drawn_line& l : cut)
+        for (const place_on_page& p : l.points)
+            left = std::min(left, p.x), bottom = std::max(bottom, p.y);
+    const auto at = [&](double x, double y) { return place_on_page{left + 12 + x, bottom - 12 - y}; };
+    const auto notches = page.of(line_kind::notch);
+    REQUIRE(notches.size() == 2);
+    CHECK(apart(notches[0].points[0], at(30, -12)) < 0.05); // at the cut edge
+    CHECK(apart(notches[0].points[1], at(30, 0)) < 0.05);   // and on the seam line
+    CHECK(apart(notches[1].points[0], at(60, 100)) < 0.05); // nothing is taken here: it goes on inward
+    CHECK(apart(notches[1].points[1], at(60, 96)) < 0.05);
+    const auto grain = page.of(line_kind::grain);
+    REQUIRE(grain.size() == 5); // the line and two strokes at each end
+    CHECK(apart(grain[0].points[0], at(50, 20)) < 0.05);
+    CHECK(apart(grain[0].points[1], at(50, 80)) < 0.05);
+    CHECK(page.says("measured"));
+    CHECK(page.says("cut 3, drill"));
+    CHECK(page.says("row 1, column 1 of 1 x 1"));
+    CHECK(page.says("rotary cutter")); // the caution
+}

@@ -1,0 +1,108 @@
+// The program as a person uses it: what it says, what it ends with, and what it leaves behind.
+#include "drafting/printed.hpp"
+
+#include <doctest/doctest.h>
+
+#include <string>
+
+namespace {
+
+const std::string files = TURNCLOTH_DRAFTING_FILES;
+const std::string pad = "'" + files + "/kneeling_pad.drafting' ", trug = "'" + files + "/trug_liner.drafting' ";
+
+bool has(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
+
+} // namespace
+
+TEST_CASE("both examples print, and what must be bought is told in the units asked for") {
+    const workshop w;
+    const outcome o = w.run(pad + "--out pad.pdf --cloth 112 --selvedge '1 cm' --gap 1");
+    CHECK(o.status == 0);
+    CHECK(o.err.empty());
+    CHECK(has(o.out, "cut 2 tool pocket, ticking: within 25 cm x 22 cm"));
+    // Two tops side by side and the strap turned beneath them: 33 + 1 + 10 cm.
+    CHECK(has(o.out, "buy 44 cm of waxed canvas at least, by bounding rectangles"));
+    CHECK(has(o.out, "pages of A4 in pad.pdf"));
+    CHECK(w.read("pad.pdf").starts_with("%PDF-"));
+    const outcome inches = w.run(trug + "--out trug.pdf --paper LETTER");
+    CHECK(inches.status == 0);
+    CHECK(has(inches.out, "9 3/4 in x 10 3/4 in"));
+    CHECK(has(w.run(trug + "--out trug.pdf --units both").out, "9 3/4 in (24.8 cm)"));
+    CHECK(w.run(trug + "--out trug.pdf --quiet").out.empty());
+}
+
+TEST_CASE("the first page says the title, how to print and join, and how the cloth was laid") {
+    const workshop w;
+    REQUIRE(w.run(pad + "--out pad.pdf --cloth '44 in'").status == 0);
+    const auto pages = w.pages("pad.pdf");
+    CHECK(pages[0].says("Kneeling pad for a barrow"));
+    CHECK(pages[0].says("Print at 100 % (actual size), on A4."));
+    CHECK(pages[0].says("To join pages"));
+    CHECK(pages[1].says("bounding rectangle of each piece"));
+    CHECK(pages[1].says("Local codes, the makers' instructions and licensed practice go before them."));
+    for (std::size_t i = 0; i < pages.size(); ++i)
+        CHECK(pages[i].says("page " + std::to_string(i + 1) + " of " + std::to_string(pages.size())));
+}
+
+TEST_CASE("the same drafting gives the same bytes") {
+    const workshop w;
+    REQUIRE(w.run(pad + "--out a.pdf").status == 0);
+    REQUIRE(w.run(pad + "--out b.pdf").status == 0);
+    CHECK(w.read("a.pdf") == w.read("b.pdf"));
+}
+
+TEST_CASE("what cannot be made ends with 1, is told with file and line, and leaves nothing behind") {
+    const workshop w;
+    w.write("bad.drafting", "title: T\nunit: cm\npiece: p\ncorner: nan; 0\n");
+    const outcome bad = w.run("bad.drafting --out out.pdf");
+    CHECK(bad.status == 1);
+    CHECK(bad.out.empty());
+    CHECK(has(bad.err, "turncloth_drafting: bad.drafting: line 4: corner: "));
+    w.write("empty.drafting", "");
+    CHECK(w.run("empty.drafting --out out.pdf").status == 1);
+    // On cloth too narrow, and of a size that would take thousands of pages.
+    const outcome narrow = w.run(pad + "--out out.pdf --cloth 30");
+    CHECK(narrow.status == 1);
+    CHECK(
+        has(narrow.err, "piece \"pad top\" is 51.8 cm across its grain, 21.8 cm more than the usable width of 30 cm"));
+    w.write("huge.drafting", "title: T\nunit: cm\npiece: p\nmaterial: m\ncut: 1\ngrain: 0; 0; 0; 1\nall edges: raw\n"
+                             "corner: 0; 0\ncorner: 9999; 0\ncorner: 0; 9999\n");
+    const outcome huge = w.run("huge.drafting --out out.pdf");
+    CHECK(huge.status == 1);
+    CHECK(has(huge.err, "pages of A4: at most 400 are printed"));
+    CHECK(w.files() == 3);
+    // A file that stood there before stays as it was.
+    w.write("out.pdf", "kept");
+    CHECK(w.run("bad.drafting --out out.pdf").status == 1);
+    CHECK(w.read("out.pdf") == "kept");
+}
+
+TEST_CASE("a wrong command line ends with 2 and says what is wrong") {
+    const workshop w;
+    for (const std::string& arguments :
+         {std::string(), pad, pad + "--out x.pdf --paper a5", pad + "--out x.pdf --units feet",
+          pad + "--out x.pdf --cloth wide", pad + "--out x.pdf --cloth 0", pad + "--out x.pdf --cloth=-3",
+          pad + "--out x.pdf --gap 1", pad + "--out x.pdf --colour"}) {
+        CAPTURE(arguments);
+        const outcome o = w.run(arguments);
+        CHECK(o.status == 2);
+        CHECK_FALSE(o.err.empty());
+    }
+    CHECK(w.files() == 0);
+    CHECK(w.run("--help").status == 0);
+    CHECK(has(w.run("--help").out, "double-turned hem: first turn; depth"));
+    CHECK(has(w.run("--version").out, TURNCLOTH_PACKAGE_VERSION));
+}
+
+TEST_CASE("trouble with files ends with 3 and leaves nothing half-written") {
+    const workshop w;
+    const outcome missing = w.run("missing.drafting --out x.pdf");
+    CHECK(missing.status == 3);
+    CHECK(has(missing.err, "cannot read missing.drafting"));
+    CHECK(w.run(pad + "--out no/such/folder/x.pdf").status == 3);
+    // A disk that is full after the first 8 kB.
+    const outcome full = w.run(pad + "--out x.pdf", "trap '' XFSZ; ulimit -f 16;");
+    CHECK(full.status == 3);
+    CHECK(has(full.err, "cannot write x.pdf"));
+    CHECK(w.files() == 0);
+}
