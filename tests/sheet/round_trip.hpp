@@ -120,6 +120,7 @@ void check_organiser(length<Unit> w, length<Unit> h) {
     const auto s = allotment::organiser::make(finished_size<Unit>(w, h));
     const auto &backing = named(s, "backing"), &strip = named(s, "film strip");
     check_size(folded(backing), w, h);
+    REQUIRE(folded(backing).top == allotment::by_edition<Unit>(3_in, 7.5_cm).value()); // the heading is at the top
     // The strip and the backing meet in as many equal spans, each 7/8 in (2 cm) longer on the strip.
     const auto on_backing = marks_from_left(backing, "meets film strip"),
                on_strip = marks_from_left(strip, "meets backing");
