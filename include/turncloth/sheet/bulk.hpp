@@ -1,0 +1,187 @@
+// Where a sheet's stitching meets more layers than a machine sews through.
+//
+//   bulk_warnings(sheet, most_layers)           corners stacked
+//   bulk_warnings(sheet, most_layers, ways)     corners made so, where both edges are turned (panel/made_up.hpp)
+//   bulk_warning                                piece, where, layers, limit; what() is the sentence
+//
+//   for (const bulk_warning& w : bulk_warnings(s, 8))
+//       s.warnings.push_back(w.what());
+//
+// Each piece is folded by its own finishes. Counted are the layers under every row of stitching, in the middle of its
+// edge and from there to each corner, and with them the inner layers that the sheet says lie inside. A row that joins
+// two pieces is sewn before its allowance is pressed, through this piece and another taken to be like it, both with
+// their other edges turned already. What is sewn onto a piece (a placing, a meeting) may or may not lie under a row: it
+// is not counted.
+//
+// Included by itself: folding is not part of turncloth.hpp.
+#ifndef TURNCLOTH_SHEET_BULK_HPP
+#define TURNCLOTH_SHEET_BULK_HPP
+
+#include <turncloth/panel/made_up.hpp>
+#include <turncloth/sheet/sheet.hpp>
+
+#include <algorithm>
+#include <array>
+#include <cstddef>
+#include <cstdint>
+#include <string>
+#include <string_view>
+#include <type_traits>
+#include <utility>
+#include <vector>
+
+namespace turncloth {
+
+/// `where` is "the top edge" or "the top left corner" of the piece.
+struct bulk_warning {
+    std::string piece, where;
+    std::size_t layers, limit;
+
+    std::string what() const {
+        std::string all = "stitching at ";
+        all.append(where).append(" of ").append(piece).append(" goes through ").append(std::to_string(layers));
+        return all.append(" layers, more than the ").append(std::to_string(limit)).append(" that are allowed");
+    }
+};
+
+namespace detail {
+
+constexpr std::string_view name_of_corner(corner c) {
+    switch (c) {
+    case corner::top_left:
+        return "the top left corner";
+    case corner::top_right:
+        return "the top right corner";
+    case corner::bottom_right:
+        return "the bottom right corner";
+    case corner::bottom_left:
+        break;
+    }
+    return "the bottom left corner";
+}
+
+/// Counts for one piece.
+template <length_unit Unit>
+class bulk_counter {
+public:
+    bulk_counter(const panel<Unit>& shape, const corners<Unit>& ways, std::size_t inner)
+        : shape_(shape),
+          inner_(inner),
+          turned_(fold_panel(shape, possible(shape, ways))),
+          flat_(fold_panel(shape, possible(shape, ways), allowances::left_flat)) {
+        for (const edge e : all_edges)
+            for (const auto& row : shape.finish_of(e).stitching())
+                count(e, row.from_datum());
+    }
+
+    std::size_t at(edge e) const { return edges_[static_cast<std::size_t>(e)]; }
+    std::size_t at(corner c) const { return corners_[static_cast<std::size_t>(c)]; }
+
+private:
+    using folded = folded_panel<Unit>;
+    using point_type = point<Unit>;
+
+    /// A corner of which one edge is not turned can only be stacked.
+    static corners<Unit> possible(const panel<Unit>& shape, const corners<Unit>& ways) {
+        const auto way = [&](edge one, edge other, corner c) {
+            const bool both = is_turned(shape.finish_of(one)) && is_turned(shape.finish_of(other));
+            return both ? ways[c] : stacked<Unit>();
+        };
+        return {way(edge::top, edge::left, corner::top_left), way(edge::top, edge::right, corner::top_right),
+                way(edge::bottom, edge::right, corner::bottom_right),
+                way(edge::bottom, edge::left, corner::bottom_left)};
+    }
+
+    void count(edge e, length<Unit> in) {
+        const finish<Unit>& f = shape_.finish_of(e);
+        const folded& piece = f.joins() ? flat_ : turned_;
+        const std::size_t pieces = f.joins() ? 2 : 1, inner = f.joins() ? 0 : inner_;
+        // A row on the very edge of a hem holds that edge: look a thousandth of the way from it to the fold.
+        if (in > f.take())
+            in -= (in - f.take()) / 1000;
+        const auto [from, to, first, last] = ends_of(piece, e, in);
+        const point_type middle{(from.x + to.x) / 2, (from.y + to.y) / 2};
+        const auto raise = [&](std::size_t& most, std::size_t layers) {
+            most = std::max(most, layers * pieces + inner);
+        };
+        raise(edges_[static_cast<std::size_t>(e)], piece.stack().layers_at(middle));
+        raise(corners_[static_cast<std::size_t>(first)], piece.stack().most_layers_along(from, middle).layers);
+        raise(corners_[static_cast<std::size_t>(last)], piece.stack().most_layers_along(middle, to).layers);
+    }
+
+    struct row_ends {
+        point_type from, to;
+        corner first, last;
+    };
+
+    /// Of a row `in` from the cut edge, from side to side of the folded piece.
+    row_ends ends_of(const folded& piece, edge e, length<Unit> in) const {
+        const auto outline = piece.outline(); // from the bottom left, counter-clockwise
+        const length<Unit> width = shape_.cut().width(), height = shape_.cut().height();
+        const auto level = [&](length<Unit> y) {
+            return std::array{point_type{outline[0].x, y}, point_type{outline[1].x, y}};
+        };
+        const auto upright = [&](length<Unit> x) {
+            return std::array{point_type{x, outline[0].y}, point_type{x, outline[3].y}};
+        };
+        switch (e) {
+        case edge::top:
+            return {level(height - in)[0], level(height - in)[1], corner::top_left, corner::top_right};
+        case edge::bottom:
+            return {level(in)[0], level(in)[1], corner::bottom_left, corner::bottom_right};
+        case edge::left:
+            return {upright(in)[0], upright(in)[1], corner::bottom_left, corner::top_left};
+        case edge::right:
+            break;
+        }
+        return {upright(width - in)[0], upright(width - in)[1], corner::bottom_right, corner::top_right};
+    }
+
+    const panel<Unit>& shape_;
+    std::size_t inner_;
+    folded turned_, flat_;
+    std::array<std::size_t, 4> edges_{}, corners_{};
+};
+
+/// Layers that lie inside each piece of that name; several alike that share an odd number are given the more.
+template <length_unit Unit>
+std::size_t layers_inside(const sheet<Unit>& s, const piece<Unit>& outer) {
+    std::int64_t layers = 0;
+    for (const sheet_piece<Unit>& p : s.pieces)
+        if (p.made_from.inside() == outer.name())
+            layers += (p.made_from.count() + outer.count() - 1) / outer.count();
+    return static_cast<std::size_t>(layers);
+}
+
+} // namespace detail
+
+/// Edges first, then corners, piece by piece. Throws range_error for a limit of no layers, corner_error where a mitre
+/// has no room, overflow_error where fractions run out in folding.
+template <length_unit Unit>
+std::vector<bulk_warning> bulk_warnings(const sheet<Unit>& s, std::size_t most_layers,
+                                        const std::type_identity_t<corners<Unit>>& ways) {
+    if (most_layers == 0)
+        detail::refuse<range_error>("a machine sews through at least one layer: the limit was 0");
+    std::vector<bulk_warning> all;
+    for (const sheet_piece<Unit>& p : s.pieces) {
+        const detail::bulk_counter<Unit> count(p.made_from.shape(), ways, detail::layers_inside(s, p.made_from));
+        const auto note = [&](std::string where, std::size_t layers) {
+            if (layers > most_layers)
+                all.push_back({p.made_from.name(), std::move(where), layers, most_layers});
+        };
+        for (const edge e : all_edges)
+            note(std::string("the ").append(name_of(e)).append(" edge"), count.at(e));
+        for (const corner c : every_corner)
+            note(std::string(detail::name_of_corner(c)), count.at(c));
+    }
+    return all;
+}
+
+template <length_unit Unit>
+std::vector<bulk_warning> bulk_warnings(const sheet<Unit>& s, std::size_t most_layers) {
+    return bulk_warnings(s, most_layers, all_corners(stacked<Unit>()));
+}
+
+} // namespace turncloth
+
+#endif
