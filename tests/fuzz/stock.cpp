@@ -18,7 +18,7 @@ stock_problem any_problem(feed& bytes) {
     p.aim = bytes.PickValueInArray({stock_aim::fewest_pieces, stock_aim::least_length, stock_aim::least_cost});
     p.loss_per_cut = bytes.ConsumeBool() ? 0 : measure(bytes) / 8;
     for (std::int64_t n = bytes.between(0, 3); n > 0; --n) {
-        p.stock.push_back({measure(bytes) + 30, std::nullopt, measure(bytes) + 1});
+        p.stock.push_back({bytes.one_in(24) ? measure(bytes) : bytes.between(20, 90), std::nullopt, measure(bytes)});
         if (bytes.one_in(3))
             p.stock.back().on_hand = bytes.between(0, 4);
     }

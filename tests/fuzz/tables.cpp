@@ -34,10 +34,12 @@ void make(const allotment::job& j) {
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     const std::string text(reinterpret_cast<const char*>(data), size);
     const auto rows = allotment::read_table(text);
-    const auto again = allotment::read_table(written(rows));
-    must(rows.size() == again.size(), "as many rows are read as were written");
-    for (std::size_t i = 0; i < rows.size(); ++i)
-        must(rows[i].fields == again[i].fields && again[i].wrong.empty(), "a row reads back the same");
+    auto sound = rows;
+    std::erase_if(sound, [](const auto& row) { return !row.wrong.empty(); });
+    const auto again = allotment::read_table(written(sound));
+    must(sound.size() == again.size(), "as many rows are read as were written");
+    for (std::size_t i = 0; i < sound.size(); ++i)
+        must(sound[i].fields == again[i].fields && again[i].wrong.empty(), "a row reads back the same");
     refused([&] {
         const allotment::job_table table(rows);
         for (const auto& row : table.rows())
