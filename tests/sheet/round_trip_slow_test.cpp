@@ -1,0 +1,12 @@
+// The round trip of round_trip_test.cpp for tens of thousands of sizes.
+#include "round_trip.hpp"
+
+using namespace turncloth;
+
+TEST_CASE("At 20,000 random sizes in inches the cut pieces fold back to what was asked for") {
+    round_trip::check_round_trips<inch>(20'000, 20260715);
+}
+
+TEST_CASE("At 20,000 random sizes in centimetres they do as well") {
+    round_trip::check_round_trips<centimetre>(20'000, 20260716);
+}
