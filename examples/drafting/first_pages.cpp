@@ -30,7 +30,9 @@ public:
     void down(double height) { y_ += height; }
 
     void words(const std::string& text, double size = 3.2, bool bold = false, double indent = 0, double narrower = 0) {
-        for (const std::string& line : lines_of(text, size, bold, right() - left() - indent - narrower, wide_)) {
+        const auto lines = lines_of(text, size, bold, right() - left() - indent - narrower, wide_);
+        keep(static_cast<double>(lines.size()) * size * 1.4); // a paragraph stays together where a page can hold it
+        for (const std::string& line : lines) {
             keep(size * 1.4);
             say({left() + indent, y_ + size}, line, size, set_from::start, bold);
             down(size * 1.4);

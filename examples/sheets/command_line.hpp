@@ -23,7 +23,7 @@ inline constexpr int all_done = 0, some_not_done = 1, wrong_command = 2, file_tr
 struct orders {
     std::string project, size, thickness, table, out, cloth_width;
     ruler by;
-    std::size_t most_layers = 0; ///< that the machine sews through; 0 where it is not said
+    std::int64_t most_layers = 0; ///< that the machine sews through; 0 where it is not said
     bool json = false, quiet = false, progress = false;
 };
 

@@ -5,6 +5,7 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <limits>
 #include <vector>
 
 using namespace turncloth;
@@ -152,6 +153,26 @@ TEST_CASE("a piece off the repeat is found") {
     t.cloth.repeat_across = 3;
     CHECK(t.has(lay_fault_kind::off_the_repeat));
     t.cloth.repeat_across = 4;
+    CHECK(t.sound());
+}
+
+TEST_CASE("a match counts round the repeat, from however far below or above nothing it is given") {
+    trial t;
+    t.pieces = {piece(4, 3)};
+    t.cloth = {.width = 8, .repeat_across = 2, .repeat_along = 7};
+    t.found.places = {at(0, 2, 5, 4, 3)};
+    t.found.length = 8;
+    for (const std::int64_t turns : {-2, -1, 0, 1, 2}) {
+        t.pieces[0].match_across = 2 * turns;
+        t.pieces[0].match_along = 5 + 7 * turns;
+        CHECK(t.sound());
+        t.pieces[0].match_along += 1;
+        CHECK(t.has(lay_fault_kind::off_the_repeat));
+    }
+    t.pieces[0].match_across = std::numeric_limits<std::int64_t>::min();
+    t.pieces[0].match_along = std::numeric_limits<std::int64_t>::min();
+    CHECK(t.has(lay_fault_kind::off_the_repeat));
+    t.pieces[0].match_along += 6; // 2^63 = (2^3)^21 is 1 mod 7, so -2^63 is 6, and this is 5
     CHECK(t.sound());
 }
 

@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <cstdint>
+#include <limits>
 #include <random>
 #include <string>
 #include <vector>
@@ -277,6 +278,13 @@ TEST_CASE("numbers that make no sense are refused") {
                     bad_stock_problem);
     const std::int64_t huge = std::int64_t{1} << 50;
     CHECK_THROWS_AS(plan_stock({.wanted = {{huge, 3}}, .stock = {{huge, {}}}}), stock_too_large);
+}
+
+TEST_CASE("costs may be anything where they are not what is made least") {
+    const stock_problem p{.wanted = {{30, 7}}, .stock = {{100, {}, std::numeric_limits<std::int64_t>::min()}}};
+    const stock_plan plan = plan_stock(p);
+    CHECK(plan.value == 3); // three of 30 from each 100
+    CHECK(faults(p, plan) == "");
 }
 
 TEST_CASE("the check finds a plan that cannot be cut or does not supply") {

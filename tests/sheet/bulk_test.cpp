@@ -11,7 +11,7 @@ using namespace turncloth;
 
 namespace {
 
-using counted = std::map<std::string, std::size_t>; ///< by place, the layers there
+using counted = std::map<std::string, std::int64_t>; ///< by place, the layers there
 
 counted found(const std::vector<bulk_warning>& all) {
     counted places;
@@ -36,7 +36,7 @@ project<inch> mat(std::int64_t layers = 2, std::int64_t mats = 1) {
     return p;
 }
 
-counted with(std::size_t edges, std::size_t corners) {
+counted with(std::int64_t edges, std::int64_t corners) {
     return {{"the top edge", edges},
             {"the right edge", edges},
             {"the bottom edge", edges},
@@ -73,7 +73,7 @@ TEST_CASE("Only what is over the limit is warned of, edges before corners, with 
 }
 
 TEST_CASE("A mitred corner has fewer layers than a stacked one") {
-    // By hand, with folds at 1 and 2 and the crease of an untrimmed mitre from 4 to 4: just short of 3 from the cut edge,
+    // By hand, with folds at 1 and 2 and the crease of an untrimmed mitre from 4 to 4: just within 3 of the cut edge,
     // where the binding ends, there lie beyond the mitre's line the outer, the corner folded across it, and of the
     // binding the turned cloth, what is turned under it, and the corner with both: six. Away from the corner three.
     CHECK(everywhere(mat(0), all_corners(mitred<inch>())) == with(3, 6));
@@ -145,4 +145,14 @@ TEST_CASE("Pieces without stitching bring no warning, and the metric edition cou
 TEST_CASE("A limit of no layers is refused") {
     CHECK_THROWS_WITH_AS(bulk_warnings(sheet_of(mat()), 0),
                          "a machine sews through at least one layer: the limit was 0", range_error);
+    CHECK_THROWS_AS(bulk_warnings(sheet_of(mat()), -1), range_error);
+}
+
+TEST_CASE("Sizes that fractions would run out at are counted all the same") {
+    project<inch> p("Mat", finished_size(length_of<inch>({30011, 1009}), length_of<inch>({20011, 1013})));
+    const auto hem = [](fraction depth) { return single_turned_hem(length_of<inch>(depth), length_of<inch>({1, 8})); };
+    p.add({"mat", "linen",
+           panel(p.finished(), {hem({1009, 1013}), hem({2003, 1999}), hem({1543, 1531}), hem({877, 883})})});
+    CHECK(everywhere(p) == with(2, 4));
+    CHECK(everywhere(p, all_corners(mitred("1/4"_in, "1/16"_in))).at("the top edge") == 2);
 }

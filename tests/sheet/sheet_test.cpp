@@ -385,6 +385,19 @@ TEST_CASE("What goes onto a piece is finished before that piece's own edges are 
     CHECK(sheet_of(p).order == order_of_making(p));
 }
 
+TEST_CASE("A film whose ends come to the finished edges goes on after these are turned") {
+    project<inch> p("hanging", finished_size(13_in, 35_in));
+    p.add(flat("film", 13_in, 50_in));
+    p.add({"backing", "canvas", panel(p.finished(), all_round(single_turned_hem(1_in)))});
+    auto part = p;
+    p.add(meeting<inch>{"film", "backing", edge::top, 50_in, 35_in, 5});
+    CHECK(order_of_making(p)[1] == "Turn and stitch backing: left, right, top and bottom.");
+    CHECK(order_of_making(p)[2] == "Sew film to backing, mark to mark.");
+    CHECK(order_of_making(p).size() == 3);
+    part.add(meeting<inch>{"film", "backing", edge::top, 42_in, 28_in, 4});
+    CHECK(order_of_making(part)[1] == "Sew film to backing, mark to mark.");
+}
+
 TEST_CASE("What notions compute is listed with its working and its cautions") {
     // A ribbon over 12 in from its quarter: 9 in run, a loop of 2 x 1 1/2 in, 3 in beyond, 1/4 in turned at both ends.
     const auto tie = listed("tie", 2,

@@ -119,10 +119,17 @@ private:
             fault(lay_fault_kind::off_the_cloth, place.piece);
         if (piece.at_edge && place.x != 0)
             fault(lay_fault_kind::off_the_edge, place.piece);
-        const bool across = cloth_.repeat_across == 0 || (place.x - piece.match_across) % cloth_.repeat_across == 0;
-        const bool along = cloth_.repeat_along == 0 || (place.y - piece.match_along) % cloth_.repeat_along == 0;
-        if (!across || !along)
+        if (within_repeat(place.x, cloth_.repeat_across) != within_repeat(piece.match_across, cloth_.repeat_across) ||
+            within_repeat(place.y, cloth_.repeat_along) != within_repeat(piece.match_along, cloth_.repeat_along))
             fault(lay_fault_kind::off_the_repeat, place.piece);
+    }
+
+    /// How far into the repeat, from 0; always 0 where there is none to match.
+    static std::int64_t within_repeat(std::int64_t at, std::int64_t repeat) {
+        if (repeat == 0)
+            return 0;
+        const std::int64_t rest = at % repeat;
+        return rest < 0 ? rest + repeat : rest;
     }
 
     /// Sweeps along the cloth. The pieces met at one y, widened by the gap, must not overlap across; in order of their

@@ -35,7 +35,7 @@ namespace turncloth {
 /// `where` is "the top edge" or "the top left corner" of the piece.
 struct bulk_warning {
     std::string piece, where;
-    std::size_t layers, limit;
+    std::int64_t layers, limit;
 
     std::string what() const {
         std::string all = "stitching at ";
@@ -64,22 +64,22 @@ constexpr std::string_view name_of_corner(corner c) {
 template <length_unit Unit>
 class bulk_counter {
 public:
-    bulk_counter(const panel<Unit>& shape, const corners<Unit>& ways, std::size_t inner)
+    bulk_counter(const panel<Unit>& shape, const corners<Unit>& ways, std::int64_t inner)
         : shape_(shape),
           inner_(inner),
-          turned_(fold_panel(shape, possible(shape, ways))),
-          flat_(fold_panel(shape, possible(shape, ways), allowances::left_flat)) {
+          turned_(fold_panel<double>(shape, possible(shape, ways))),
+          flat_(fold_panel<double>(shape, possible(shape, ways), allowances::left_flat)) {
         for (const edge e : all_edges)
             for (const auto& row : shape.finish_of(e).stitching())
                 count(e, row.from_datum());
     }
 
-    std::size_t at(edge e) const { return edges_[static_cast<std::size_t>(e)]; }
-    std::size_t at(corner c) const { return corners_[static_cast<std::size_t>(c)]; }
+    std::int64_t at(edge e) const { return edges_[static_cast<std::size_t>(e)]; }
+    std::int64_t at(corner c) const { return corners_[static_cast<std::size_t>(c)]; }
 
 private:
-    using folded = folded_panel<Unit>;
-    using point_type = point<Unit>;
+    using folded = folded_panel<Unit, double>;
+    using point_type = point<Unit, double>;
 
     /// A corner of which one edge is not turned can only be stacked.
     static corners<Unit> possible(const panel<Unit>& shape, const corners<Unit>& ways) {
@@ -95,14 +95,13 @@ private:
     void count(edge e, length<Unit> in) {
         const finish<Unit>& f = shape_.finish_of(e);
         const folded& piece = f.joins() ? flat_ : turned_;
-        const std::size_t pieces = f.joins() ? 2 : 1, inner = f.joins() ? 0 : inner_;
+        const std::int64_t pieces = f.joins() ? 2 : 1, inner = f.joins() ? 0 : inner_;
         // A row on the very edge of a hem holds that edge: look a thousandth of the way from it to the fold.
         if (in > f.take())
             in -= (in - f.take()) / 1000;
-        const auto [from, to, first, last] = ends_of(piece, e, in);
-        const point_type middle{(from.x + to.x) / 2, (from.y + to.y) / 2};
-        const auto raise = [&](std::size_t& most, std::size_t layers) {
-            most = std::max(most, layers * pieces + inner);
+        const auto [from, middle, to, first, last] = ends_of(piece, e, to_double(in.value()));
+        const auto raise = [&](std::int64_t& most, std::size_t layers) {
+            most = std::max(most, static_cast<std::int64_t>(layers) * pieces + inner);
         };
         raise(edges_[static_cast<std::size_t>(e)], piece.stack().layers_at(middle));
         raise(corners_[static_cast<std::size_t>(first)], piece.stack().most_layers_along(from, middle).layers);
@@ -110,62 +109,64 @@ private:
     }
 
     struct row_ends {
-        point_type from, to;
+        point_type from, middle, to;
         corner first, last;
     };
 
     /// Of a row `in` from the cut edge, from side to side of the folded piece.
-    row_ends ends_of(const folded& piece, edge e, length<Unit> in) const {
+    row_ends ends_of(const folded& piece, edge e, double in) const {
         const auto outline = piece.outline(); // from the bottom left, counter-clockwise
-        const length<Unit> width = shape_.cut().width(), height = shape_.cut().height();
-        const auto level = [&](length<Unit> y) {
-            return std::array{point_type{outline[0].x, y}, point_type{outline[1].x, y}};
+        const auto low = bare(outline[0]), high = bare(outline[2]);
+        const auto row = [](double x, double y, double to_x, double to_y, corner first, corner last) {
+            const auto spot = [](double across, double up) { return in_unit<Unit>(arrow<double>{across, up}); };
+            return row_ends{spot(x, y), spot((x + to_x) / 2, (y + to_y) / 2), spot(to_x, to_y), first, last};
         };
-        const auto upright = [&](length<Unit> x) {
-            return std::array{point_type{x, outline[0].y}, point_type{x, outline[3].y}};
-        };
+        const double right = to_double(shape_.cut().width().value()) - in,
+                     top = to_double(shape_.cut().height().value()) - in;
         switch (e) {
         case edge::top:
-            return {level(height - in)[0], level(height - in)[1], corner::top_left, corner::top_right};
+            return row(low.x, top, high.x, top, corner::top_left, corner::top_right);
         case edge::bottom:
-            return {level(in)[0], level(in)[1], corner::bottom_left, corner::bottom_right};
+            return row(low.x, in, high.x, in, corner::bottom_left, corner::bottom_right);
         case edge::left:
-            return {upright(in)[0], upright(in)[1], corner::bottom_left, corner::top_left};
+            return row(in, low.y, in, high.y, corner::bottom_left, corner::top_left);
         case edge::right:
             break;
         }
-        return {upright(width - in)[0], upright(width - in)[1], corner::bottom_right, corner::top_right};
+        return row(right, low.y, right, high.y, corner::bottom_right, corner::top_right);
     }
 
     const panel<Unit>& shape_;
-    std::size_t inner_;
+    std::int64_t inner_;
     folded turned_, flat_;
-    std::array<std::size_t, 4> edges_{}, corners_{};
+    std::array<std::int64_t, 4> edges_{}, corners_{};
 };
 
 /// Layers that lie inside each piece of that name; several alike that share an odd number are given the more.
 template <length_unit Unit>
-std::size_t layers_inside(const sheet<Unit>& s, const piece<Unit>& outer) {
+std::int64_t layers_inside(const sheet<Unit>& s, const piece<Unit>& outer) {
     std::int64_t layers = 0;
     for (const sheet_piece<Unit>& p : s.pieces)
         if (p.made_from.inside() == outer.name())
             layers += (p.made_from.count() + outer.count() - 1) / outer.count();
-    return static_cast<std::size_t>(layers);
+    return layers;
 }
 
 } // namespace detail
 
-/// Edges first, then corners, piece by piece. Throws range_error for a limit of no layers, corner_error where a mitre
-/// has no room, overflow_error where fractions run out in folding.
+/// Edges first, then corners, piece by piece. Throws range_error for a limit below one, corner_error where a mitre has
+/// no room. Folded in doubles, whose tolerance (drafting_tolerance) is far below any stitch: no size runs out of
+/// fractions.
 template <length_unit Unit>
-std::vector<bulk_warning> bulk_warnings(const sheet<Unit>& s, std::size_t most_layers,
+std::vector<bulk_warning> bulk_warnings(const sheet<Unit>& s, std::int64_t most_layers,
                                         const std::type_identity_t<corners<Unit>>& ways) {
-    if (most_layers == 0)
-        detail::refuse<range_error>("a machine sews through at least one layer: the limit was 0");
+    if (most_layers < 1)
+        detail::refuse<range_error>("a machine sews through at least one layer: the limit was " +
+                                    std::to_string(most_layers));
     std::vector<bulk_warning> all;
     for (const sheet_piece<Unit>& p : s.pieces) {
         const detail::bulk_counter<Unit> count(p.made_from.shape(), ways, detail::layers_inside(s, p.made_from));
-        const auto note = [&](std::string where, std::size_t layers) {
+        const auto note = [&](std::string where, std::int64_t layers) {
             if (layers > most_layers)
                 all.push_back({p.made_from.name(), std::move(where), layers, most_layers});
         };
@@ -178,7 +179,7 @@ std::vector<bulk_warning> bulk_warnings(const sheet<Unit>& s, std::size_t most_l
 }
 
 template <length_unit Unit>
-std::vector<bulk_warning> bulk_warnings(const sheet<Unit>& s, std::size_t most_layers) {
+std::vector<bulk_warning> bulk_warnings(const sheet<Unit>& s, std::int64_t most_layers) {
     return bulk_warnings(s, most_layers, all_corners(stacked<Unit>()));
 }
 

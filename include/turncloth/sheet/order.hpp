@@ -44,8 +44,10 @@ public:
             if (goes_onto_another(p.name()))
                 turn_edges(p);
         add_notions(true);
-        for (const meeting<Unit>& m : project_.meetings())
+        for (const meeting<Unit>& m : project_.meetings()) {
+            turn_first_where_ends_lie_on_edges(m);
             say("Sew " + m.longer + " to " + m.shorter + ", mark to mark.");
+        }
         for (const placing<Unit>& p : project_.placings())
             say("Sew " + p.piece + " onto " + p.on + ".");
         for (const piece<Unit>& p : project_.pieces())
@@ -75,11 +77,28 @@ private:
         return false;
     }
 
+    /// A longer piece whose ends come to the finished edges of the shorter lies on its hems, so these are turned before.
+    /// Not where layers lie inside: they are bound in last.
+    void turn_first_where_ends_lie_on_edges(const meeting<Unit>& m) {
+        for (const piece<Unit>& p : project_.pieces()) {
+            const finished_size<Unit>& size = p.shape().finished();
+            if (p.name() == m.shorter && m.on_shorter == (is_level(m.from) ? size.height() : size.width()) &&
+                layers_inside(p).empty())
+                turn_edges(p);
+        }
+    }
+
+    /// The names of the pieces that lie inside one, parted by commas.
+    std::string layers_inside(const piece<Unit>& outer) const {
+        std::string names;
+        for (const piece<Unit>& p : project_.pieces())
+            if (p.inside() == outer.name())
+                names.append(names.empty() ? "" : ", ").append(p.name());
+        return names;
+    }
+
     void turn_edges(const piece<Unit>& p) {
-        std::string inner;
-        for (const piece<Unit>& other : project_.pieces())
-            if (other.inside() == p.name())
-                inner += (inner.empty() ? "" : ", ") + other.name();
+        const std::string inner = layers_inside(p);
         const std::string edges = turned_edges(p.shape());
         if (edges.empty())
             return;

@@ -1,0 +1,107 @@
+// turncloth_guide <folder>: draws the pictures of GUIDE.md into a folder, each with the library that the page explains.
+#include <turncloth.hpp>
+#include <turncloth/sheet/cloth.hpp>
+#include <turncloth/sheet/drawing.hpp>
+#include <turncloth/sheet/lay_drawing.hpp>
+
+#include <cstdio>
+#include <fstream>
+#include <string>
+
+using namespace turncloth;
+
+namespace {
+
+bool save(const std::string& folder, const char* name, const std::string& picture) {
+    std::ofstream out(folder + "/" + name + ".svg", std::ios::binary);
+    out << picture;
+    return static_cast<bool>(out.flush());
+}
+
+/// The first piece of a project.
+std::string drawn(const project<inch>& p) { return drawing_of(sheet_of(p).pieces.front(), {}, {.project = p.name()}); }
+
+project<inch> self_bound_mat() {
+    const finished_size size(17_in, 13_in);
+    project<inch> p("potting mat", size);
+    p.add({"outer layer", "canvas", self_bound(size, "1/2"_in, "1/8"_in).outer});
+    return p;
+}
+
+project<inch> hung_backing() {
+    const auto hem = double_turned_hem("1/4"_in, "3/4"_in, "1/8"_in);
+    project<inch> p("glove rack", finished_size(18_in, 22_in));
+    p.add({"backing", "canvas", panel(p.finished(), {heading(3_in, "1/2"_in, "1/8"_in), hem, hem, hem})})
+        .mark("pocket", edge::top, every<stitched_line>(6_in, 18_in).marks);
+    return p;
+}
+
+project<inch> film_that_meets() {
+    project<inch> p("seed pockets", finished_size(24_in, 5_in));
+    p.add({"film", "clear film", panel(finished_size(30_in, 5_in), all_round(single_turned_hem("1/2"_in)))}).of_film();
+    p.add({"strip", "canvas", panel(p.finished())});
+    p.add(meeting<inch>{"film", "strip", edge::left, 30_in, 24_in, 6});
+    return p;
+}
+
+project<inch> zipped_pocket() {
+    project<inch> p("label pouch", finished_size(13_in, 8_in));
+    p.add({"front", "canvas", panel(p.finished(), all_round(seam("1/2"_in)))});
+    p.add(zipper<inch>{"front",
+                       edge::top,
+                       {at<finished_edge>("2 1/4"_in)},
+                       {13_in, 1_in, "3/4"_in},
+                       "1/2"_in,
+                       "1/4"_in,
+                       zipper_supply<inch>::from_roll(as<inch>(3_yd))});
+    return p;
+}
+
+project<inch> pleated_flounce() {
+    const auto pleats = pleats_near(pleat::box, 24_in, 4_in, 1_in);
+    project<inch> p("barrow cover", finished_size(pleats.cut().value(), 6_in));
+    p.add({"flounce", "canvas", panel(p.finished())})
+        .mark("fold out", edge::left, pleats.outer_folds(0))
+        .mark("fold in", edge::left, pleats.inner_folds(0));
+    return p;
+}
+
+project<inch> boxed_plate() {
+    const boxed_size pad(16_in, 10_in, 2_in);
+    const cut_size<inch> cut = boxed_panel(pad, "1/2"_in);
+    const length<inch> corner = corner_cut(2_in, "1/2"_in, "1/2"_in);
+    project<inch> p("kneeling pad", finished_size(cut.width(), cut.height()));
+    auto& plate = p.add({"each of two panels", "canvas", panel(p.finished())});
+    for (const edge e : all_edges)
+        plate.mark("cut the corner square to here", e, at<cut_edge>(corner));
+    return p;
+}
+
+std::string laid_cloth() {
+    project<inch> p("tool roll", finished_size(22_in, 14_in));
+    p.add({"outer", "canvas", panel(p.finished(), all_round(self_binding("1/2"_in)))});
+    p.add({"pocket", "canvas", panel(finished_size(11_in, 7_in), all_round(double_turned_hem("1/4"_in, "1/2"_in)))})
+        .how_many(4);
+    const auto s = sheet_of(p);
+    return drawing_of(cloth_for<inch>(s, "canvas", {.width = 44_in, .selvedge = "1/2"_in},
+                                      {.straightening = 1_in, .sold = eighths_of_a_yard<inch>}),
+                      {}, {.project = p.name()});
+}
+
+} // namespace
+
+int main(int count, char** words) {
+    if (count != 2) {
+        std::fputs("usage: turncloth_guide <folder>\n", stderr);
+        return 2;
+    }
+    const std::string folder = words[1];
+    const bool done =
+        save(folder, "self-bound", drawn(self_bound_mat())) && save(folder, "heading", drawn(hung_backing())) &&
+        save(folder, "meeting", drawn(film_that_meets())) && save(folder, "zipper", drawn(zipped_pocket())) &&
+        save(folder, "pleats", drawn(pleated_flounce())) && save(folder, "boxed", drawn(boxed_plate())) &&
+        save(folder, "lay", laid_cloth());
+    if (!done)
+        std::fprintf(stderr, "turncloth_guide: cannot write the pictures into %s\n", folder.c_str());
+    return done ? 0 : 3;
+}
