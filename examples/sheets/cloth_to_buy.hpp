@@ -34,7 +34,7 @@ std::vector<std::string> materials_of(const sheet<Unit>& s) {
     return all;
 }
 
-/// What does not go on the cloth at all is said as a warning: the rest of the sheet holds for cloth joined to that size.
+/// What does not go on the cloth is said as a warning: the rest of the sheet holds for cloth joined to that size.
 template <length_unit Unit>
 std::vector<sheet_cloth<Unit>> add_cloth(sheet<Unit>& s, const cloth_sold<Unit>& cloth, bool hangs) {
     std::vector<sheet_cloth<Unit>> all;

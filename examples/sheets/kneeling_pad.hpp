@@ -1,7 +1,7 @@
 // A boxed kneeling pad: a cover of a top, a base in two halves with a zipper between them, and an edging round the
 // sides; and what fills it.
 //
-//   kneeling_pad::make(finished, thickness, cloth)     the sheet for any finished size; the zipper runs across its width
+//   kneeling_pad::make(finished, thickness, cloth)   the sheet for any finished size; the zipper runs across its width
 //
 // The edging starts and ends at a corner, and is marked where it turns the others. It is cut in one where the cloth is
 // wide enough, else in four, with a seam at every corner.

@@ -68,8 +68,8 @@ TEST_CASE("The pieces of the material are laid at their cut sizes, as often as t
 
 TEST_CASE("The length to buy is the one worked out by hand") {
     // 44 in usable: two backs of 20 in side by side, 30 in; four pockets of 9 in side by side below them, 12 in more.
-    // No shorter: the backs leave 4 in beside them, too little for a pocket with its grain kept. 42 in laid, 1 in off at
-    // each end, 44 in: 9.78 eighths of a yard of 4 1/2 in, so 10, 45 in.
+    // No shorter: the backs leave 4 in beside them, too little for a pocket with its grain kept. 42 in laid, 1 in off
+    // at each end, 44 in: 9.78 eighths of a yard of 4 1/2 in, so 10, 45 in.
     const auto c = cloth_for<inch>(tidy(), "canvas", {.width = 45_in, .selvedge = "1/2"_in}, by_the_eighth);
     CHECK(c.lay.length == 42_in);
     CHECK(c.bought.needed == 44_in);

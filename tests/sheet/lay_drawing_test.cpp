@@ -108,12 +108,12 @@ TEST_CASE("A lay is drawn to a scale that is written, with its pieces named and 
     CHECK((p.page().width == 210 && p.page().height == 297)); // ISO 216, A4
     CHECK(p.scale() == 8);                                    // 45 in are 1143 mm: 229 at 1:5, 143 at 1:8
     check_places(p, c);
-    for (const char* words : {"width 45 in", "usable 44 in", "laid 42 in", "1: back", "20 x 30 in", "2: pocket",
-                              "9 x 12 in", "1: back, 20 x 30 in, 2 of them", "2: pocket, 9 x 12 in, 3 of them",
+    for (const char* words : {"width 45 in", "usable 44 in", "laid 42 in", "A: back", "20 x 30 in", "B: pocket",
+                              "9 x 12 in", "A: back, 20 x 30 in, 2 of them", "B: pocket, 9 x 12 in, 3 of them",
                               "Seed tidy", "lay of canvas", "length to buy 45 in", "scale 1:8"})
         CHECK_MESSAGE(p.says(words), words);
-    CHECK(p.count("1: back") == 2);
-    CHECK(p.count("2: pocket") == 3);
+    CHECK(p.count("A: back") == 2);
+    CHECK(p.count("B: pocket") == 3);
     CHECK_FALSE(p.mentions("turned of them"));
     CHECK(p.lines("selvedge").size() == 2);
     CHECK(p.groups("cutting").empty());
@@ -144,7 +144,7 @@ TEST_CASE("A turned piece says so, and its arrow lies across the cloth") {
     };
     const picture turned(drawing_of(lay(30_in), inch_ruler(16))), straight(drawing_of(lay(45_in), inch_ruler(16)));
     CHECK(turned.says("turned"));
-    CHECK(turned.says("1: mat, 40 x 20 in, turned"));
+    CHECK(turned.says("A: mat, 40 x 20 in, turned"));
     CHECK_FALSE(straight.says("turned"));
     REQUIRE(turned.lines("grain").size() == 3); // a shaft and two strokes of its head
     REQUIRE(straight.lines("grain").size() == 3);
@@ -189,8 +189,21 @@ TEST_CASE("Folded cloth is drawn double, its fold along the left edge") {
     CHECK(drawn.lines("selvedge").size() == 1);
     CHECK(drawn.says("half the width, folded: 22 1/2 in"));
     CHECK(drawn.says("usable 22 in"));
-    CHECK(drawn.says("1: mat, 18 x 20 in, 2 of them")); // cut through both layers, one place gives two
+    CHECK(drawn.says("A: mat, 18 x 20 in, 2 of them")); // cut through both layers, one place gives two
     CHECK(drawn.mentions("left: fold"));
+}
+
+TEST_CASE("Pieces have letters, as many as it takes, and cuts numbers") {
+    project<inch> p("Flags", finished_size(1_in, 1_in));
+    for (int k = 0; k < 28; ++k)
+        p.add({"flag " + std::to_string(k), "cotton", panel(finished_size(10_in, length_of<inch>(8 + k)))});
+    const picture drawn(
+        drawing_of(cloth_for<inch>(sheet_of(p), "cotton", {.width = 45_in}, by_the_eighth), inch_ruler(16)));
+    CHECK(drawn.says("A: flag 0, 10 x 8 in"));
+    CHECK(drawn.says("Z: flag 25, 10 x 33 in"));
+    CHECK(drawn.says("AA: flag 26, 10 x 34 in"));
+    CHECK(drawn.says("AB: flag 27, 10 x 35 in"));
+    check_readable(drawn);
 }
 
 TEST_CASE("No two kinds of line are drawn alike, and none by colour alone") {
@@ -241,7 +254,7 @@ TEST_CASE("A long list is counted, not crowded, and thousands of pieces are draw
                                    by_the_eighth, grain::fixed, {.steps = 1000});
     const picture drawn(drawing_of(c, inch_ruler(16)));
     check_places(drawn, c);
-    CHECK(drawn.says("1: flag, 2 x 3 in, 3000 of them"));
+    CHECK(drawn.says("A: flag, 2 x 3 in, 3000 of them"));
     CHECK(drawn.mentions(" more"));
     CHECK(drawn.words().size() < 400);
 }

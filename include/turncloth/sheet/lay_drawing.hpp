@@ -8,7 +8,7 @@
 //   save("canvas.svg", drawing_of(canvas, {}, {.project = s.name}));
 //
 // The cloth lies with its end first cut at the top and its length down the page, at the largest scale of a plain series
-// that it has room at. Every kind of piece has a number, which the list below explains; where there is room its name
+// that it has room at. Every kind of piece has a letter, which the list below explains; where there is room its name
 // and size stand on the piece too. Cuts from edge to edge are numbered in the order in which they are made.
 //
 // Included by itself, as cloth.hpp is.
@@ -43,7 +43,8 @@ public:
         draw_cuts();
         draw_kept();
         name_pieces();
-        draw_list();
+        draw_list(at_.pieces);
+        draw_list(at_.cuts);
         draw_foot();
         return svg_.done();
     }
@@ -197,20 +198,20 @@ private:
             write_in(inside(on_page(plan_.kept[i])), {"left over", plan_.kept_sizes[i]}, 0.6);
     }
 
-    /// On every piece as much as it has room for: its number, name, size and whether it is turned, with an arrow; or
-    /// its number alone.
+    /// On every piece as much as it has room for: its letter, name, size and whether it is turned, with an arrow; or
+    /// its letter alone.
     void name_pieces() {
         if (crowded())
             return;
         std::vector<segment> arrows;
         for (const lay_box& p : plan_.places) {
             const box b = on_page(p.where);
-            const std::string number = std::to_string(p.kind + 1);
-            std::vector<std::string> words = {joined({number, ": ", plan_.kinds[p.kind]}), plan_.sizes[p.kind]};
+            const std::string letter = letters(p.kind);
+            std::vector<std::string> words = {joined({letter, ": ", plan_.kinds[p.kind]}), plan_.sizes[p.kind]};
             if (p.turned)
                 words.emplace_back("turned");
             if (!write_in(b, words, 0.6) && !write_in(b, {words[0]}, 0.6))
-                write_in(b, {number}, 0.6);
+                write_in(b, {letter}, 0.6);
             add_arrow(arrows, b, p.turned);
         }
         svg_.open("grain", grain_pen);
@@ -219,28 +220,34 @@ private:
         svg_.close();
     }
 
-    /// Level, or upright in a narrow piece; false where neither finds room.
+    /// Level, or upright in a narrow piece, in the middle or below or above it; false where nowhere is room.
     bool write_in(const box& b, const std::vector<std::string>& lines, double inset) {
         double wide = 0;
         for (const std::string& line : lines)
             wide = std::max(wide, text_width(line, small));
         const double high = static_cast<double>(lines.size()) * small_line_height;
-        for (const bool upright : {false, true}) {
-            const double across = upright ? high : wide, down = upright ? wide : high;
-            const box room{b.x + (b.width - across) / 2, b.y + (b.height - down) / 2, across, down};
-            const box inner{b.x + inset, b.y + inset, b.width - 2 * inset, b.height - 2 * inset};
-            if (!within(room, inner) || !is_free(room))
-                continue;
-            taken_.push_back(room);
-            for (std::size_t i = 0; i < lines.size(); ++i) {
-                const double baseline = (static_cast<double>(i) + 0.8) * small_line_height;
-                svg_.text(upright ? point{room.x + baseline, room.y + down / 2}
-                                  : point{room.x + across / 2, room.y + baseline},
-                          lines[i], small, anchor::middle, upright);
+        const box inner{b.x + inset, b.y + inset, b.width - 2 * inset, b.height - 2 * inset};
+        for (const double part : {0.5, 1.0, 0.0})
+            for (const bool upright : {false, true}) {
+                const double across = upright ? high : wide, down = upright ? wide : high;
+                const box room{inner.x + (inner.width - across) / 2, inner.y + part * (inner.height - down), across,
+                               down};
+                if (!within(room, inner) || !is_free(room))
+                    continue;
+                taken_.push_back(room);
+                write_lines(room, lines, upright);
+                return true;
             }
-            return true;
-        }
         return false;
+    }
+
+    void write_lines(const box& room, const std::vector<std::string>& lines, bool upright) {
+        for (std::size_t i = 0; i < lines.size(); ++i) {
+            const double baseline = (static_cast<double>(i) + 0.8) * small_line_height;
+            svg_.text(upright ? point{room.x + baseline, room.y + room.height / 2}
+                              : point{room.x + room.width / 2, room.y + baseline},
+                      lines[i], small, anchor::middle, upright);
+        }
     }
 
     struct segment {
@@ -270,12 +277,11 @@ private:
         }
     }
 
-    void draw_list() {
-        const double column = at_.list.width / static_cast<double>(at_.columns);
-        for (std::size_t i = 0; i < at_.entries.size(); ++i)
-            svg_.text({at_.list.x + static_cast<double>(i / at_.rows) * column,
-                       at_.list.y + gap + static_cast<double>(i % at_.rows) * small_line_height},
-                      shortened(at_.entries[i], small, column - 1), small);
+    void draw_list(const lay_list& l) {
+        for (std::size_t i = 0; i < l.entries.size(); ++i)
+            svg_.text({l.where.x + static_cast<double>(i / l.rows) * l.column,
+                       l.where.y + gap + static_cast<double>(i % l.rows) * small_line_height},
+                      shortened(l.entries[i], small, l.column - 1), small);
     }
 
     /// Lines, the scale, the title block.

@@ -20,12 +20,19 @@ namespace turncloth {
 
 namespace detail {
 
-/// The columns and rows are those of the list.
+/// Entries in columns, each read down.
+struct lay_list {
+    box where{};
+    std::size_t rows = 0;
+    double column = 0;
+    std::vector<std::string> entries;
+};
+
 struct lay_page {
     double width = 0, height = 0, scale = 1;
-    box cloth{}, list{}, foot{}, print{};
-    std::size_t columns = 1, rows = 0;
-    std::vector<std::string> entries, print_lines;
+    box cloth{}, foot{}, print{};
+    lay_list pieces, cuts;
+    std::vector<std::string> print_lines;
 };
 
 class lay_arranger {
@@ -42,7 +49,8 @@ public:
                 made_.print_lines.push_back(std::move(line));
         made_.print = take(static_cast<double>(made_.print_lines.size()) * small_line_height + 1);
         made_.foot = take(foot_height);
-        take_list();
+        made_.cuts = take_list(plan_.cut_list);
+        made_.pieces = take_list(plan_.list);
         place_cloth();
         return std::move(made_);
     }
@@ -56,22 +64,25 @@ private:
         return {rest_.x, rest_.bottom(), rest_.width, height};
     }
 
-    /// At most two fifths of the page: what finds no room is counted.
-    void take_list() {
-        double column = 0;
-        for (const std::string& e : plan_.list)
-            column = std::max(column, text_width(e, small) + gap);
-        column = std::min(column, rest_.width);
-        made_.columns = std::max<std::size_t>(1, static_cast<std::size_t>(rest_.width / column));
-        const auto most_rows = static_cast<std::size_t>(0.4 * made_.height / small_line_height);
-        const std::size_t most = made_.columns * most_rows;
-        made_.entries = plan_.list;
-        if (made_.entries.size() > most) {
-            made_.entries.resize(most - 1);
-            made_.entries.push_back(joined({"and ", std::to_string(plan_.list.size() - most + 1), " more"}));
+    /// At most a fifth of the page: what finds no room is counted.
+    lay_list take_list(const std::vector<std::string>& all) {
+        lay_list made;
+        if (all.empty())
+            return made;
+        double widest = 0;
+        for (const std::string& e : all)
+            widest = std::max(widest, text_width(e, small) + gap);
+        const auto columns = std::max<std::size_t>(1, static_cast<std::size_t>(rest_.width / widest));
+        const std::size_t most = columns * static_cast<std::size_t>(made_.height / 5 / small_line_height);
+        made.entries = all;
+        if (all.size() > most) {
+            made.entries.resize(most - 1);
+            made.entries.push_back(joined({"and ", std::to_string(all.size() - most + 1), " more"}));
         }
-        made_.rows = (made_.entries.size() + made_.columns - 1) / made_.columns;
-        made_.list = take(static_cast<double>(made_.rows) * small_line_height + gap);
+        made.rows = (made.entries.size() + columns - 1) / columns;
+        made.column = rest_.width / static_cast<double>(columns);
+        made.where = take(static_cast<double>(made.rows) * small_line_height + gap);
+        return made;
     }
 
     void place_cloth() {

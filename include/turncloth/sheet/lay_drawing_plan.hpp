@@ -38,6 +38,12 @@ inline std::string joined(std::initializer_list<std::string_view> parts) {
     return all;
 }
 
+/// A, B, ... Z, AA, AB, ...: pieces have letters, as cuts have numbers.
+inline std::string letters(std::size_t i) {
+    const std::string last(1, static_cast<char>('A' + i % 26));
+    return i < 26 ? last : letters(i / 26 - 1).append(last);
+}
+
 /// A piece as it lies, in mm of cloth from the left edge and the end first cut.
 struct lay_box {
     box where;
@@ -53,12 +59,12 @@ struct lay_cut_line {
 struct lay_plan {
     std::string project, material;
     std::string width_words, usable_words, length_words;
-    std::vector<std::string> facts;        ///< for the title block
-    double width = 0, length = 0;          ///< of the cloth as it lies, in mm
-    double usable_from = 0, usable_to = 0; ///< across it
-    bool folded = false;                   ///< along its left edge
-    std::vector<std::string> kinds, sizes; ///< the names and cut sizes of the pieces
-    std::vector<std::string> list;         ///< all that is laid, and the cuts in order
+    std::vector<std::string> facts;          ///< for the title block
+    double width = 0, length = 0;            ///< of the cloth as it lies, in mm
+    double usable_from = 0, usable_to = 0;   ///< across it
+    bool folded = false;                     ///< along its left edge
+    std::vector<std::string> kinds, sizes;   ///< the names and cut sizes of the pieces
+    std::vector<std::string> list, cut_list; ///< all that is laid or left over; the cuts in order
     std::vector<lay_box> places;
     std::vector<lay_cut_line> cuts;
     std::vector<box> kept; ///< left over, large enough
@@ -111,7 +117,7 @@ private:
         facts.push_back(joined({"length to buy ", written(from_.bought.bought)}));
     }
 
-    /// "1: back, 20 x 30 in, 2 of them, 1 turned"
+    /// "A: back, 20 x 30 in, 2 of them, 1 turned"
     void add_pieces() {
         std::vector<std::size_t> laid(from_.pieces.size()), turned(from_.pieces.size());
         for (const cloth_place<Unit>& p : from_.lay.places) {
@@ -124,7 +130,7 @@ private:
             const cloth_piece<Unit>& p = from_.pieces[i];
             made_.kinds.push_back(p.name);
             made_.sizes.push_back(size_text(p.size.width(), p.size.height(), by_));
-            std::string entry = joined({std::to_string(i + 1), ": ", p.name, ", ", made_.sizes.back()});
+            std::string entry = joined({letters(i), ": ", p.name, ", ", made_.sizes.back()});
             if (laid[i] > 1)
                 entry.append(", ").append(std::to_string(laid[i])).append(" of them");
             if (turned[i] > 0)
@@ -138,15 +144,15 @@ private:
     /// Cuts are told from the usable left edge and from the end first cut.
     void add_cuts() {
         if (!from_.lay.cuts.empty())
-            made_.list.push_back("Cuts in order, each right across what is in hand:");
+            made_.cut_list.push_back("Cuts in order, each right across what is in hand:");
         std::size_t n = 0;
         for (const cloth_cut<Unit>& c : from_.lay.cuts) {
             const bool across = c.runs == runs::across;
             const double at = mm(c.at), from = mm(c.from), to = mm(c.to), left = made_.usable_from;
             made_.cuts.push_back(across ? lay_cut_line{{left + from, at}, {left + to, at}}
                                         : lay_cut_line{{left + at, from}, {left + at, to}});
-            made_.list.push_back(joined({"cut ", std::to_string(++n), across ? ": across, " : ": along, ",
-                                         to_text(c.at, by_), across ? " from the end" : " from the left"}));
+            made_.cut_list.push_back(joined({"cut ", std::to_string(++n), across ? ": across, " : ": along, ",
+                                             to_text(c.at, by_), across ? " from the end" : " from the left"}));
         }
     }
 
