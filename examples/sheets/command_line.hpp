@@ -23,6 +23,7 @@ inline constexpr int all_done = 0, some_not_done = 1, wrong_command = 2, file_tr
 struct orders {
     std::string project, size, thickness, table, out, cloth_width;
     ruler by;
+    std::int64_t most_layers = 0; ///< that the machine sews through; 0 where it is not said
     bool json = false, quiet = false, progress = false;
 };
 
@@ -116,6 +117,10 @@ inline parsed parse(int argc, char** argv) {
                    "that of the size")
         ->check(detail::refused_by(check_cloth_width))
         ->type_name("LENGTH");
+    app.add_option("--most-layers", o.most_layers,
+                   "Warn of stitching through more layers than this, corners being folded one edge over the other")
+        ->check(CLI::Range(1, 1000).description(""))
+        ->type_name("NUMBER");
     auto* out = app.add_option("--out", o.out,
                                "The folder for each sheet as text, and for each piece and each lay of cloth as an SVG "
                                "drawing; made if missing")

@@ -11,6 +11,7 @@
 #include "command_line.hpp"
 #include "files.hpp"
 #include "jobs.hpp"
+#include <turncloth/sheet/bulk.hpp>
 #include <turncloth/sheet/drawing.hpp>
 #include <turncloth/sheet/json.hpp>
 #include <turncloth/sheet/lay_drawing.hpp>
@@ -57,6 +58,9 @@ private:
         const cloth_sold<Unit> cloth = cloth_asked_for<Unit>();
         sheet<Unit> s = sheet_for(j.project->which, finished, j.thickness, cloth);
         const std::vector<sheet_cloth<Unit>> lays = add_cloth(s, cloth, j.project->hangs);
+        if (orders_.most_layers > 0)
+            for (const bulk_warning& w : bulk_warnings(s, orders_.most_layers))
+                s.warnings.push_back(w.what());
         if (!j.name.empty())
             s.name = j.name + ": " + s.name;
         const std::string text = to_text(s, orders_.by);

@@ -210,3 +210,15 @@ TEST_CASE("A roll so wide that the ribbon sold does not go round it is refused w
     CHECK(o.complains("the tie's ribbon, as it is sold, is 54 in, 3/4 in short of the 54 3/4 in that it must reach"));
     CHECK(dir.run("--project tool-roll --size '110 x 20 in'").status == 0); // 34.15: 34 1/4 and 19
 }
+
+TEST_CASE("Stitching through more layers than the machine takes is said") {
+    const scratch dir;
+    // The outer's binding lies threefold, and nine-fold where two edges cross; wadding and two linings lie within.
+    const outcome at_corners = dir.run("--project tool-roll --most-layers 11");
+    for (const char* corner : {"top left", "top right", "bottom left", "bottom right"})
+        CHECK(at_corners.says(std::string("stitching at the ") + corner +
+                              " corner of outer goes through 12 layers, more than the 11 that are allowed"));
+    CHECK_FALSE(at_corners.says("edge of outer goes through"));
+    CHECK(dir.run("--project tool-roll --most-layers 5").says("the top edge of outer goes through 6 layers"));
+    CHECK_FALSE(dir.run("--project all --most-layers 12").says("Look again"));
+}

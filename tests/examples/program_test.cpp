@@ -10,8 +10,8 @@ TEST_CASE("Help names every option, every project and every exit status") {
     CHECK(o.status == 0);
     CHECK(o.err.empty());
     for (const char* word :
-         {"--project", "--size", "--thickness", "--table", "--out", "--units", "--cloth-width", "--json",
-          "--inch-graduation", "--centimetre-graduation", "--quiet", "--progress", "organiser", "tool-roll",
+         {"--project", "--size", "--thickness", "--table", "--out", "--units", "--cloth-width", "--most-layers",
+          "--json", "--inch-graduation", "--centimetre-graduation", "--quiet", "--progress", "organiser", "tool-roll",
           "kneeling-pad", "Exit status: 0 all done; 1 some", "2 the command", "3 a file"})
         CHECK_MESSAGE(o.says(word), word);
     CHECK(o.says("LENGTH=1/16"));
@@ -84,6 +84,8 @@ TEST_CASE("A command line that is wrong ends with 2 and says what is wrong with 
     refused("--project all --cloth-width 0", "the width of the cloth must be more than zero: it was 0");
     refused("--project all --cloth-width wide", "cannot read \"wide\"");
     refused("--project all --json", "--out");
+    refused("--project all --most-layers 0", "--most-layers");
+    refused("--project all --most-layers many", "--most-layers");
     refused("--project all --size 24", "write width x height");
     refused("--project all --size 24x15x2", "write width x height");
     refused("--project all --size ''", "write width x height");

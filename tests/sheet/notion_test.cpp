@@ -15,7 +15,6 @@ namespace {
 struct entry {
     std::string what;
     std::variant<length<inch>, std::int64_t> amount;
-    friend bool operator==(const entry&, const entry&) = default;
 };
 
 std::vector<entry> entries(const notion<inch>& n) {
