@@ -14,13 +14,14 @@ inputs_of() {
     case $1 in
     reading) echo 40000 ;;
     marks | finishes | tables) echo 10000 ;;
-    *) echo 5000 ;;
+    lays | stock) echo 1500 ;; # each input is searched, more than once
+    *) echo 4000 ;;
     esac
 }
 fuzz() {
     mkdir -p "build/fuzz/found/$1"
     echo "$1: $2 inputs"
-    "build/fuzz/$1" -seed=1 -runs="$2" -max_len=400 -timeout=60 -rss_limit_mb=2048 -verbosity=0 -print_final_stats=1 \
+    "build/fuzz/$1" -seed=1 -runs="$2" -max_len=400 -len_control=0 -timeout=60 -rss_limit_mb=2048 -verbosity=0 -print_final_stats=1 \
         -artifact_prefix="build/fuzz/fail-$1-" "build/fuzz/found/$1" "tests/fuzz/corpus/$1"
 }
 

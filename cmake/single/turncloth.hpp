@@ -771,12 +771,11 @@ std::string to_text(length<Unit> l) {
     return number_text(l) + ' ' + std::string(unit_name<Unit>);
 }
 
-/// The length in the units that the ruler shows, each rounded to its graduation from the exact value.
-/// Throws range_error for a graduation not above zero.
-template <length_unit Unit>
-std::string to_text(length<Unit> l, const ruler& by) {
-    const auto inches = [&] { return to_text(nearest_to(as<inch>(l), by.inches, by.halfway)); };
-    const auto centimetres = [&] { return to_text(nearest_to(as<centimetre>(l), by.centimetres, by.halfway)); };
+namespace detail {
+
+/// What the ruler shows of two texts, each made only if it is shown: "inches (centimetres)" for both.
+template <class Inches, class Centimetres>
+std::string as_shown(const ruler& by, Inches inches, Centimetres centimetres) {
     switch (by.shows) {
     case edition::inches:
         return inches();
@@ -786,6 +785,17 @@ std::string to_text(length<Unit> l, const ruler& by) {
         break;
     }
     return inches() + " (" + centimetres() + ")";
+}
+
+} // namespace detail
+
+/// The length in the units that the ruler shows, each rounded to its graduation from the exact value.
+/// Throws range_error for a graduation not above zero.
+template <length_unit Unit>
+std::string to_text(length<Unit> l, const ruler& by) {
+    return detail::as_shown(
+        by, [&] { return to_text(nearest_to(as<inch>(l), by.inches, by.halfway)); },
+        [&] { return to_text(nearest_to(as<centimetre>(l), by.centimetres, by.halfway)); });
 }
 
 template <class Traits>
@@ -5456,6 +5466,34 @@ std::array<edge, 4> edges_in_order(const panel<Unit>& p) {
     return {edge::left, edge::right, edge::top, edge::bottom};
 }
 
+/// Edges finished alike, by name.
+struct edges_alike {
+    std::string names; ///< "left, right"; "every edge" for all four
+    edge first;
+};
+
+template <length_unit Unit>
+std::vector<edges_alike> finished_alike(const panel<Unit>& p, std::vector<edge> edges) {
+    std::vector<edges_alike> all;
+    const bool may_be_every = edges.size() == all_edges.size();
+    while (!edges.empty()) {
+        const finish<Unit>& f = p.finish_of(edges.front());
+        edges_alike alike{{}, edges.front()};
+        std::vector<edge> others;
+        for (const edge e : edges) {
+            if (p.finish_of(e) == f)
+                alike.names.append(alike.names.empty() ? "" : ", ").append(name_of(e));
+            else
+                others.push_back(e);
+        }
+        if (may_be_every && others.empty() && all.empty())
+            alike.names = "every edge";
+        all.push_back(alike);
+        edges = others;
+    }
+    return all;
+}
+
 constexpr bool is_level(edge e) { return e == edge::top || e == edge::bottom; }
 
 template <length_unit Unit>
@@ -5947,23 +5985,13 @@ namespace detail {
 /// "20 x 12 in (50.8 x 30.5 cm)"
 template <length_unit Unit>
 std::string size_text(length<Unit> width, length<Unit> height, const ruler& by) {
-    const auto in_inches = [&] {
-        return number_text(nearest_to(as<inch>(width), by.inches, by.halfway)) + " x " +
-               to_text(nearest_to(as<inch>(height), by.inches, by.halfway));
+    const auto in = [&](auto step) {
+        using unit = typename decltype(step)::unit_type;
+        return number_text(nearest_to(as<unit>(width), step, by.halfway)) + " x " +
+               to_text(nearest_to(as<unit>(height), step, by.halfway));
     };
-    const auto in_centimetres = [&] {
-        return number_text(nearest_to(as<centimetre>(width), by.centimetres, by.halfway)) + " x " +
-               to_text(nearest_to(as<centimetre>(height), by.centimetres, by.halfway));
-    };
-    switch (by.shows) {
-    case edition::inches:
-        return in_inches();
-    case edition::centimetres:
-        return in_centimetres();
-    case edition::both:
-        break;
-    }
-    return in_inches() + " (" + in_centimetres() + ")";
+    return as_shown(
+        by, [&] { return in(by.inches); }, [&] { return in(by.centimetres); });
 }
 
 inline std::string graduation_text(const ruler& by) {
@@ -6073,19 +6101,9 @@ private:
         for (const edge e : edges_in_order(shape))
             if (!shape.finish_of(e).folds().empty() || !shape.finish_of(e).stitching().empty())
                 rest.push_back(e);
-        while (!rest.empty()) {
-            const finish<Unit>& f = shape.finish_of(rest.front());
-            std::string names;
-            std::vector<edge> others;
-            for (const edge e : rest) {
-                if (shape.finish_of(e) == f)
-                    names.append(names.empty() ? "" : ", ").append(name_of(e));
-                else
-                    others.push_back(e);
-            }
-            line(3, (others.empty() && rest.size() == 4 ? "every edge" : names) + ", " + std::string(f.name()) + ": " +
-                        places(f));
-            rest = others;
+        for (const edges_alike& alike : finished_alike(shape, rest)) {
+            const finish<Unit>& f = shape.finish_of(alike.first);
+            line(3, alike.names + ", " + std::string(f.name()) + ": " + places(f));
         }
     }
 

@@ -98,12 +98,11 @@ std::string to_text(length<Unit> l) {
     return number_text(l) + ' ' + std::string(unit_name<Unit>);
 }
 
-/// The length in the units that the ruler shows, each rounded to its graduation from the exact value.
-/// Throws range_error for a graduation not above zero.
-template <length_unit Unit>
-std::string to_text(length<Unit> l, const ruler& by) {
-    const auto inches = [&] { return to_text(nearest_to(as<inch>(l), by.inches, by.halfway)); };
-    const auto centimetres = [&] { return to_text(nearest_to(as<centimetre>(l), by.centimetres, by.halfway)); };
+namespace detail {
+
+/// What the ruler shows of two texts, each made only if it is shown: "inches (centimetres)" for both.
+template <class Inches, class Centimetres>
+std::string as_shown(const ruler& by, Inches inches, Centimetres centimetres) {
     switch (by.shows) {
     case edition::inches:
         return inches();
@@ -113,6 +112,17 @@ std::string to_text(length<Unit> l, const ruler& by) {
         break;
     }
     return inches() + " (" + centimetres() + ")";
+}
+
+} // namespace detail
+
+/// The length in the units that the ruler shows, each rounded to its graduation from the exact value.
+/// Throws range_error for a graduation not above zero.
+template <length_unit Unit>
+std::string to_text(length<Unit> l, const ruler& by) {
+    return detail::as_shown(
+        by, [&] { return to_text(nearest_to(as<inch>(l), by.inches, by.halfway)); },
+        [&] { return to_text(nearest_to(as<centimetre>(l), by.centimetres, by.halfway)); });
 }
 
 template <class Traits>

@@ -164,21 +164,11 @@ private:
 
     /// Edges that are finished alike share a sentence.
     void add_edges() {
-        std::vector<edge> rest(all_edges.begin(), all_edges.end());
         const panel<Unit>& shape = from_.made_from.shape();
-        while (!rest.empty()) {
-            const finish<Unit>& f = shape.finish_of(rest.front());
-            std::string names;
-            std::vector<edge> others;
-            for (const edge e : rest) {
-                if (shape.finish_of(e) == f)
-                    names.append(names.empty() ? "" : ", ").append(name_of(e));
-                else
-                    others.push_back(e);
-            }
-            made_.edges.push_back((rest.size() == 4 && others.empty() ? "every edge" : names) + ": " +
-                                  std::string(f.name()) + places("fold", f.folds()) + places("stitch", f.stitching()));
-            rest = others;
+        for (const edges_alike& alike : finished_alike(shape, {all_edges.begin(), all_edges.end()})) {
+            const finish<Unit>& f = shape.finish_of(alike.first);
+            made_.edges.push_back(alike.names + ": " + std::string(f.name()) + places("fold", f.folds()) +
+                                  places("stitch", f.stitching()));
         }
     }
 

@@ -89,6 +89,34 @@ std::array<edge, 4> edges_in_order(const panel<Unit>& p) {
     return {edge::left, edge::right, edge::top, edge::bottom};
 }
 
+/// Edges finished alike, by name.
+struct edges_alike {
+    std::string names; ///< "left, right"; "every edge" for all four
+    edge first;
+};
+
+template <length_unit Unit>
+std::vector<edges_alike> finished_alike(const panel<Unit>& p, std::vector<edge> edges) {
+    std::vector<edges_alike> all;
+    const bool may_be_every = edges.size() == all_edges.size();
+    while (!edges.empty()) {
+        const finish<Unit>& f = p.finish_of(edges.front());
+        edges_alike alike{{}, edges.front()};
+        std::vector<edge> others;
+        for (const edge e : edges) {
+            if (p.finish_of(e) == f)
+                alike.names.append(alike.names.empty() ? "" : ", ").append(name_of(e));
+            else
+                others.push_back(e);
+        }
+        if (may_be_every && others.empty() && all.empty())
+            alike.names = "every edge";
+        all.push_back(alike);
+        edges = others;
+    }
+    return all;
+}
+
 constexpr bool is_level(edge e) { return e == edge::top || e == edge::bottom; }
 
 template <length_unit Unit>

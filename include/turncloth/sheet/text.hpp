@@ -22,23 +22,13 @@ namespace detail {
 /// "20 x 12 in (50.8 x 30.5 cm)"
 template <length_unit Unit>
 std::string size_text(length<Unit> width, length<Unit> height, const ruler& by) {
-    const auto in_inches = [&] {
-        return number_text(nearest_to(as<inch>(width), by.inches, by.halfway)) + " x " +
-               to_text(nearest_to(as<inch>(height), by.inches, by.halfway));
+    const auto in = [&](auto step) {
+        using unit = typename decltype(step)::unit_type;
+        return number_text(nearest_to(as<unit>(width), step, by.halfway)) + " x " +
+               to_text(nearest_to(as<unit>(height), step, by.halfway));
     };
-    const auto in_centimetres = [&] {
-        return number_text(nearest_to(as<centimetre>(width), by.centimetres, by.halfway)) + " x " +
-               to_text(nearest_to(as<centimetre>(height), by.centimetres, by.halfway));
-    };
-    switch (by.shows) {
-    case edition::inches:
-        return in_inches();
-    case edition::centimetres:
-        return in_centimetres();
-    case edition::both:
-        break;
-    }
-    return in_inches() + " (" + in_centimetres() + ")";
+    return as_shown(
+        by, [&] { return in(by.inches); }, [&] { return in(by.centimetres); });
 }
 
 inline std::string graduation_text(const ruler& by) {
@@ -148,19 +138,9 @@ private:
         for (const edge e : edges_in_order(shape))
             if (!shape.finish_of(e).folds().empty() || !shape.finish_of(e).stitching().empty())
                 rest.push_back(e);
-        while (!rest.empty()) {
-            const finish<Unit>& f = shape.finish_of(rest.front());
-            std::string names;
-            std::vector<edge> others;
-            for (const edge e : rest) {
-                if (shape.finish_of(e) == f)
-                    names.append(names.empty() ? "" : ", ").append(name_of(e));
-                else
-                    others.push_back(e);
-            }
-            line(3, (others.empty() && rest.size() == 4 ? "every edge" : names) + ", " + std::string(f.name()) + ": " +
-                        places(f));
-            rest = others;
+        for (const edges_alike& alike : finished_alike(shape, rest)) {
+            const finish<Unit>& f = shape.finish_of(alike.first);
+            line(3, alike.names + ", " + std::string(f.name()) + ": " + places(f));
         }
     }
 
