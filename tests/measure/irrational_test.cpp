@@ -42,6 +42,7 @@ static_assert(approximate(-2.5, 1).value == -2 && approximate(3.5, 1).value == 4
 static_assert(approximate(12.51, {1, 4}).value == fraction(25, 2) && approximate(12.51, {1, 4}).error < -0.0099);
 static_assert(approximate(-0.0, 1).value == 0 && approximate(-0.0, 1).error == 0.0);
 static_assert(approximate(12.5, {1, 8}).error == 0.0);
+static_assert(approximate(1.0, {1, against_gmp::largest}).value == 1); // as many steps as there can be
 
 std::string text(fraction x) { return std::to_string(numerator(x)) + "/" + std::to_string(denominator(x)); }
 

@@ -54,7 +54,18 @@ static_assert(heading(3_in).reach() == 3_in && self_binding("5/8"_in).reach() ==
 static_assert(separate_binding("3/8"_in).reach() == "3/8"_in && lapped_over("1/2"_in).reach() == "1/2"_in);
 static_assert(seam("5/8"_in).reach() == 0_in && french_seam("1/4"_in, "3/8"_in).reach() == 0_in);
 
-// The parts of a take, for the working.
+// A lap that is not turned under may be sewn on its very edge.
+static_assert(makes(lapped_over(0_in), 0_in, {}, {0_in}));
+
+// Which rows join two pieces, and which hold one piece's own edge.
+static_assert(seam("5/8"_in).joins() && french_seam("1/4"_in, "3/8"_in).joins());
+static_assert(felled_over("3/8"_in, "1/4"_in).joins() && felled_under("1/4"_in).joins());
+static_assert(lapped_over("1/2"_in).joins() && lapped_over(0_in).joins() && lapped_under("3/4"_in).joins());
+static_assert(!double_turned_hem("3/8"_in, "3/4"_in).joins() && !self_binding("5/8"_in).joins());
+static_assert(!separate_binding("3/8"_in).joins() && !finish<inch>().joins());
+
+// The parts of a take, for the working: none of nothing.
+static_assert(self_binding("1/2"_in).take_parts().size() == 2 && single_turned_hem(1_in).take_parts().size() == 1);
 static_assert(double_turned_hem("3/8"_in, "3/4"_in).take_parts()[0] == "3/8"_in);
 static_assert(double_turned_hem("3/8"_in, "3/4"_in).take_parts()[1] == "3/4"_in);
 static_assert(self_binding("1/2"_in, 0_in, "1/8"_in).take_parts().size() == 3);

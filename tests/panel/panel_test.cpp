@@ -41,6 +41,7 @@ static_assert(patch.cut() == cut_size("8 1/2"_in, "5 3/4"_in));
 static_assert(patch.finish_of(edge::top).take() == "1/4"_in && patch.finish_of(edge::left).take() == 0_in);
 static_assert(panel(finished_size(8_in, 5_in)).cut() == cut_size(8_in, 5_in));
 
+static_assert(all_edges.size() == 4);
 static_assert(opposite(edge::top) == edge::bottom && opposite(edge::left) == edge::right);
 static_assert(name_of(edge::top) == "top" && name_of(edge::right) == "right" && name_of(edge::bottom) == "bottom" &&
               name_of(edge::left) == "left");
