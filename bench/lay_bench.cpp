@@ -66,13 +66,15 @@ void lay_of(benchmark::State& state, const std::vector<lay_piece>& pieces, std::
 
 /// Pieces of a seed-packet organiser, a tool roll and a kneeling pad, in eighths of an inch, on cloth 44 in wide.
 std::vector<lay_piece> society_pieces() {
-    return {piece(12 * 8 + 4, 24 * 8, 2), piece(4 * 8 + 3, 6 * 8 + 1, 24), piece(20 * 8, 14 * 8, 2),
-            piece(7 * 8, 9 * 8 + 4, 6),   piece(16 * 8, 10 * 8, 4),        piece(3 * 8 + 2, 52 * 8, 1),
-            piece(2 * 8 + 4, 30 * 8, 3)};
+    constexpr std::int64_t inch = 8;
+    return {piece(12 * inch + 4, 24 * inch, 2), piece(4 * inch + 3, 6 * inch + 1, 24),
+            piece(20 * inch, 14 * inch, 2),     piece(7 * inch, 9 * inch + 4, 6),
+            piece(16 * inch, 10 * inch, 4),     piece(3 * inch + 2, 52 * inch, 1),
+            piece(2 * inch + 4, 30 * inch, 3)};
 }
 
 void projects(benchmark::State& state) {
-    lay_of(state, society_pieces(), 44 * 8, static_cast<std::uint64_t>(state.range(0)),
+    lay_of(state, society_pieces(), std::int64_t{44} * 8, static_cast<std::uint64_t>(state.range(0)),
            static_cast<cutting>(state.range(1)));
 }
 BENCHMARK(projects)->ArgsProduct({{0, 100'000, 1'000'000}, {0, 1, 2}})->Unit(benchmark::kMillisecond);

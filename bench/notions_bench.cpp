@@ -37,6 +37,7 @@ std::vector<span_and_film> films() {
 std::vector<rolled<inch>> rolls() {
     std::mt19937_64 random(1690);
     std::vector<rolled<inch>> all;
+    all.reserve(1'000);
     for (int i = 0; i < 1'000; ++i)
         all.push_back({length_of<inch>({static_cast<std::int64_t>(random() % 6'400 + 1'600), 64}),
                        length_of<inch>({static_cast<std::int64_t>(random() % 32 + 1), 64}),
@@ -89,7 +90,7 @@ void beside_boost(benchmark::State& state, const Inputs& inputs, Ours ours, Thei
     state.counters["boost_ns"] = boost / static_cast<double>(inputs.size());
 }
 
-double as_double(length<inch> l) { return to_double(l.value()); }
+double as_double(const length<inch>& l) { return to_double(l.value()); }
 
 void bow(benchmark::State& state) {
     beside_boost(

@@ -2139,7 +2139,8 @@ public:
             return {};
         // (m + r)(n + s) = mn + (ms + nr + rs), where r and s are far below 2^32 (each operation adds a few units).
         const detail::uint128 product = detail::uint128{a.m_} * b.m_;
-        const detail::uint128 off = detail::uint128{a.m_} * b.r_ + detail::uint128{b.m_} * a.r_ + a.r_ * b.r_;
+        const detail::uint128 off =
+            detail::uint128{a.m_} * b.r_ + detail::uint128{b.m_} * a.r_ + detail::uint128{a.r_} * b.r_;
         const detail::upper_bits u = detail::upper_bits_of(product);
         const auto units = static_cast<std::uint64_t>(off >> u.shift) + (off != 0 ? 1U : 0U);
         return {u.bits, units + (u.exact ? 0U : 1U), a.exponent_ + b.exponent_ + u.shift};
@@ -6048,7 +6049,7 @@ public:
 
 private:
     void line(int depth, const std::string& words) {
-        text_.append(static_cast<std::size_t>(2 * depth), ' ').append(words).append("\n");
+        text_.append(2 * static_cast<std::size_t>(depth), ' ').append(words).append("\n");
     }
 
     void heading(const std::string& words) {

@@ -16,6 +16,6 @@
 #include <string>
 #include <string_view>
 
-std::string answer(std::string_view question);
+std::string answer(std::string_view text);
 
 #endif

@@ -177,7 +177,7 @@ private:
 
     struct part {
         std::int64_t left, right, near, far;
-        auto operator<=>(const part&) const = default;
+        auto operator<=>(const part&) const = default; // NOLINT(modernize-use-nullptr): there is no pointer
     };
 
     void check_cutting() {

@@ -278,10 +278,12 @@ private:
     }
 
     void draw_list(const lay_list& l) {
-        for (std::size_t i = 0; i < l.entries.size(); ++i)
-            svg_.text({l.where.x + static_cast<double>(i / l.rows) * l.column,
-                       l.where.y + gap + static_cast<double>(i % l.rows) * small_line_height},
+        for (std::size_t i = 0; i < l.entries.size(); ++i) {
+            const std::size_t column = i / l.rows, row = i % l.rows;
+            svg_.text({l.where.x + static_cast<double>(column) * l.column,
+                       l.where.y + gap + static_cast<double>(row) * small_line_height},
                       shortened(l.entries[i], small, l.column - 1), small);
+        }
     }
 
     /// Lines, the scale, the title block.

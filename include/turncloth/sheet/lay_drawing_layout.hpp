@@ -37,10 +37,10 @@ struct lay_page {
 
 class lay_arranger {
 public:
-    lay_arranger(const lay_plan& p, double width, double height) : plan_(p) {
+    lay_arranger(const lay_plan& p, double width, double height)
+        : plan_(p), rest_{page_margin, page_margin, width - 2 * page_margin, height - 2 * page_margin} {
         made_.width = width;
         made_.height = height;
-        rest_ = {page_margin, page_margin, width - 2 * page_margin, height - 2 * page_margin};
     }
 
     lay_page make() {

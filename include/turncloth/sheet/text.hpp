@@ -85,7 +85,7 @@ public:
 
 private:
     void line(int depth, const std::string& words) {
-        text_.append(static_cast<std::size_t>(2 * depth), ' ').append(words).append("\n");
+        text_.append(2 * static_cast<std::size_t>(depth), ' ').append(words).append("\n");
     }
 
     void heading(const std::string& words) {
