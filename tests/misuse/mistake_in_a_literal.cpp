@@ -7,7 +7,7 @@
 using namespace turncloth;
 
 #ifdef MISUSE
-auto depth = "12 1/"_in;
+constexpr auto depth = "12 1/"_in;
 #else
-auto depth = "12 1/2"_in;
+constexpr auto depth = "12 1/2"_in;
 #endif

@@ -307,24 +307,22 @@ constexpr length<Unit> read_length(std::string_view text) {
 
 namespace detail {
 
-/// The text of a literal as a template argument, so that it is read while the program is compiled, wherever it stands.
-template <std::size_t N>
-struct literal_text {
-    char characters[N];
-    constexpr literal_text(const char (&text)[N]) : characters() {
-        for (std::size_t i = 0; i < N; ++i)
-            characters[i] = text[i];
-    }
-    constexpr std::string_view view() const { return {characters, N - 1}; }
+/// Digits as a template argument, so that they are read while the program is compiled, wherever they stand.
+template <class Unit, char... Digits>
+struct literal {
+    static constexpr char text[] = {Digits...};
+    static constexpr length<Unit> value = read_length<Unit>({text, sizeof...(Digits)});
 };
 
-template <class Unit, literal_text Text>
-inline constexpr length<Unit> literal = read_length<Unit>(Text.view());
-
-template <class Unit, char... Digits>
-inline constexpr length<Unit> literal_of_digits = literal<Unit, literal_text<sizeof...(Digits) + 1>({Digits..., '\0'})>;
-
 } // namespace detail
+
+// Text is read while compiling too, except by Clang 14, which has trouble with immediate functions: there a mistake in a text
+// that is no part of a constant expression is refused when the program runs.
+#if defined(__clang__) && __clang_major__ < 15
+#define TURNCLOTH_IMMEDIATE constexpr
+#else
+#define TURNCLOTH_IMMEDIATE consteval
+#endif
 
 /// Literals, to be had with `using namespace turncloth::literals`: 12_in, 12.5_in, "12 1/2"_in, 30_cm, "31,75"_cm.
 /// The digits are read as written, so that 0.1_cm is one tenth exactly; a mistake in one does not compile.
@@ -332,55 +330,45 @@ inline namespace literals {
 
 template <char... Digits>
 constexpr length<inch> operator""_in() {
-    return detail::literal_of_digits<inch, Digits...>;
+    return detail::literal<inch, Digits...>::value;
 }
 template <char... Digits>
 constexpr length<foot> operator""_ft() {
-    return detail::literal_of_digits<foot, Digits...>;
+    return detail::literal<foot, Digits...>::value;
 }
 template <char... Digits>
 constexpr length<yard> operator""_yd() {
-    return detail::literal_of_digits<yard, Digits...>;
+    return detail::literal<yard, Digits...>::value;
 }
 template <char... Digits>
 constexpr length<millimetre> operator""_mm() {
-    return detail::literal_of_digits<millimetre, Digits...>;
+    return detail::literal<millimetre, Digits...>::value;
 }
 template <char... Digits>
 constexpr length<centimetre> operator""_cm() {
-    return detail::literal_of_digits<centimetre, Digits...>;
+    return detail::literal<centimetre, Digits...>::value;
 }
 template <char... Digits>
 constexpr length<metre> operator""_m() {
-    return detail::literal_of_digits<metre, Digits...>;
+    return detail::literal<metre, Digits...>::value;
 }
 
-template <detail::literal_text Text>
-constexpr length<inch> operator""_in() {
-    return detail::literal<inch, Text>;
+TURNCLOTH_IMMEDIATE length<inch> operator""_in(const char* text, std::size_t n) { return read_length<inch>({text, n}); }
+TURNCLOTH_IMMEDIATE length<foot> operator""_ft(const char* text, std::size_t n) { return read_length<foot>({text, n}); }
+TURNCLOTH_IMMEDIATE length<yard> operator""_yd(const char* text, std::size_t n) { return read_length<yard>({text, n}); }
+TURNCLOTH_IMMEDIATE length<millimetre> operator""_mm(const char* text, std::size_t n) {
+    return read_length<millimetre>({text, n});
 }
-template <detail::literal_text Text>
-constexpr length<foot> operator""_ft() {
-    return detail::literal<foot, Text>;
+TURNCLOTH_IMMEDIATE length<centimetre> operator""_cm(const char* text, std::size_t n) {
+    return read_length<centimetre>({text, n});
 }
-template <detail::literal_text Text>
-constexpr length<yard> operator""_yd() {
-    return detail::literal<yard, Text>;
-}
-template <detail::literal_text Text>
-constexpr length<millimetre> operator""_mm() {
-    return detail::literal<millimetre, Text>;
-}
-template <detail::literal_text Text>
-constexpr length<centimetre> operator""_cm() {
-    return detail::literal<centimetre, Text>;
-}
-template <detail::literal_text Text>
-constexpr length<metre> operator""_m() {
-    return detail::literal<metre, Text>;
+TURNCLOTH_IMMEDIATE length<metre> operator""_m(const char* text, std::size_t n) {
+    return read_length<metre>({text, n});
 }
 
 } // namespace literals
+
+#undef TURNCLOTH_IMMEDIATE
 
 } // namespace turncloth
 
