@@ -7,7 +7,7 @@
 using namespace turncloth;
 
 #ifdef MISUSE
-constexpr auto depth = "12 1/"_in;
+inline constexpr auto depth = "12 1/"_in;
 #else
-constexpr auto depth = "12 1/2"_in;
+inline constexpr auto depth = "12 1/2"_in;
 #endif
