@@ -8,7 +8,7 @@ cd "$(dirname "$0")/.."
 
 need_packages clang-14 libclang-rt-14-dev cmake ninja-build libboost-dev nlohmann-json3-dev libpugixml-dev
 cmake -S tests/fuzz -B build/fuzz -G Ninja -DCMAKE_CXX_COMPILER=clang++-14
-cmake --build build/fuzz
+cmake --build build/fuzz ${1:+--target "$1"}
 
 inputs_of() {
     case $1 in

@@ -25,8 +25,13 @@ std::string written(const std::vector<allotment::table_row>& rows) {
     return text;
 }
 
+template <length_unit Unit>
+void make(const allotment::job& j, const finished_size<Unit>& finished) {
+    allotment::sheet_for(j.project->which, finished, j.thickness, allotment::cloth_sold<Unit>{});
+}
+
 void make(const allotment::job& j) {
-    std::visit([&](const auto& finished) { allotment::sheet_for(j.project->which, finished, j.thickness); }, j.size);
+    std::visit([&](const auto& finished) { make(j, finished); }, j.size);
 }
 
 } // namespace
