@@ -4,6 +4,8 @@
 //   std::vector<lay_piece> cut_up(chance, width, length, pieces, from_edge_to_edge)
 //   std::vector<lay_piece> small_pieces(chance, width, kinds, ...)
 //   std::int64_t shortest_by_trial(pieces, width)
+//   std::int64_t shortest_edge_to_edge(pieces, width)
+//   std::int64_t shortest_in_strips(pieces, width)
 //
 //   CHECK(lay_out(cut_up(chance, 40, 60, 12, true), {.width = 40}).length >= 60);
 #ifndef TURNCLOTH_TESTS_CLOTH_LAY_INSTANCES_HPP
@@ -126,6 +128,71 @@ inline std::int64_t shortest_by_trial(const std::vector<lay_piece>& pieces, std:
         if (lays(0, length))
             return length;
     }
+}
+
+/// One entry for each piece, quantities written out.
+inline std::vector<lay_piece> one_by_one(const std::vector<lay_piece>& pieces) {
+    std::vector<lay_piece> all;
+    for (const lay_piece& p : pieces)
+        for (std::int64_t i = 0; i < p.quantity; ++i)
+            all.push_back(piece(p.width, p.length, 1, p.grain));
+    return all;
+}
+
+constexpr std::int64_t no_lay = 1'000'000;
+
+/// The shortest lay that cuts from edge to edge can part, for every set of the pieces on every whole width: a set that
+/// is not one piece is cut in two, across or at every whole place along.
+inline std::int64_t shortest_edge_to_edge(const std::vector<lay_piece>& pieces, std::int64_t width) {
+    const std::vector<lay_piece> all = one_by_one(pieces);
+    const auto sets = std::size_t{1} << all.size();
+    std::vector<std::vector<std::int64_t>> shortest(
+        sets, std::vector<std::int64_t>(static_cast<std::size_t>(width) + 1, no_lay));
+    for (std::size_t i = 0; i < all.size(); ++i)
+        for (std::size_t w = 0; std::cmp_less_equal(w, width); ++w) {
+            if (std::cmp_greater_equal(w, all[i].width))
+                shortest[std::size_t{1} << i][w] = all[i].length;
+            if (all[i].grain == turncloth::grain::may_turn && std::cmp_greater_equal(w, all[i].length))
+                shortest[std::size_t{1} << i][w] = std::min(shortest[std::size_t{1} << i][w], all[i].width);
+        }
+    for (std::size_t set = 1; set < sets; ++set)
+        for (std::size_t part = (set - 1) & set; part > 0; part = (part - 1) & set)
+            for (std::size_t w = 1; std::cmp_less_equal(w, width); ++w) {
+                std::int64_t& best = shortest[set][w];
+                best = std::min(best, shortest[part][w] + shortest[set & ~part][w]);
+                for (std::size_t x = 1; x < w; ++x)
+                    best = std::min(best, std::max(shortest[part][x], shortest[set & ~part][w - x]));
+            }
+    return shortest.back().back();
+}
+
+/// The shortest lay in strips, by every grouping of the pieces into strips and every way that each may lie there.
+inline std::int64_t shortest_in_strips(const std::vector<lay_piece>& pieces, std::int64_t width) {
+    const std::vector<lay_piece> all = one_by_one(pieces);
+    const auto sets = std::size_t{1} << all.size();
+    std::vector<std::int64_t> strip(sets, no_lay), shortest(sets, no_lay);
+    for (std::size_t set = 1; set < sets; ++set)
+        for (std::size_t turned = set;; turned = (turned - 1) & set) {
+            std::int64_t across = 0, along = 0;
+            for (std::size_t i = 0; i < all.size(); ++i) {
+                if ((set >> i & 1U) == 0)
+                    continue;
+                const bool turns = (turned >> i & 1U) != 0;
+                across += turns ? all[i].length : all[i].width;
+                along = std::max(along, turns ? all[i].width : all[i].length);
+                if (turns && all[i].grain == turncloth::grain::fixed)
+                    across = no_lay;
+            }
+            if (across <= width)
+                strip[set] = std::min(strip[set], along);
+            if (turned == 0)
+                break;
+        }
+    shortest[0] = 0;
+    for (std::size_t set = 1; set < sets; ++set)
+        for (std::size_t first = set; first > 0; first = (first - 1) & set)
+            shortest[set] = std::min(shortest[set], strip[first] + shortest[set & ~first]);
+    return shortest.back();
 }
 
 } // namespace lay_test

@@ -15,6 +15,8 @@ using lay_test::between;
 using lay_test::cut_up;
 using lay_test::piece;
 using lay_test::shortest_by_trial;
+using lay_test::shortest_edge_to_edge;
+using lay_test::shortest_in_strips;
 
 namespace {
 
@@ -187,31 +189,50 @@ TEST_CASE("strips are cut across the whole width, crosscut and trimmed, in that 
     CHECK(found.cuts.front() == lay_cut{runs::across, 6, 0, 40});
 }
 
-TEST_CASE("strips are as short as the best of all groupings into strips, and the bound is not above it") {
+TEST_CASE("a few pieces are laid edge to edge and in strips as short as can be, and that is proved") {
+    lay_random chance(19);
+    for (int round = 0; round < 400; ++round) {
+        const std::int64_t width = between(chance, 4, 14);
+        const auto grain = chance.below(2) == 0 ? grain::fixed : grain::may_turn;
+        std::vector<lay_piece> pieces;
+        for (std::int64_t kinds = between(chance, 1, 4); kinds > 0; --kinds)
+            pieces.push_back(piece(between(chance, 1, width), between(chance, 1, 9), between(chance, 1, 2), grain));
+        const lay from_edge_to_edge = sound_lay(pieces, cloth_of(width, cutting::edge_to_edge));
+        CHECK(from_edge_to_edge.length == shortest_edge_to_edge(pieces, width));
+        CHECK(from_edge_to_edge.proved_best());
+        const lay in_strips = sound_lay(pieces, cloth_of(width, cutting::strips));
+        CHECK(in_strips.length == shortest_in_strips(pieces, width));
+        CHECK(in_strips.proved_best());
+    }
+}
+
+TEST_CASE("what the search does not find, trying every cut does") {
+    lay_random chance(20);
+    for (int round = 0; round < 20; ++round) {
+        std::vector<lay_piece> pieces;
+        for (int i = 0; i < 9; ++i)
+            pieces.push_back(piece(between(chance, 100, 1000), between(chance, 100, 1000), 1, grain::may_turn));
+        for (const cutting ways : {cutting::edge_to_edge, cutting::strips}) {
+            const lay best = sound_lay(pieces, cloth_of(2000, ways));
+            CHECK(best.proved_best());
+            // With next to no effort nothing can be tried exactly: never shorter, and no bound above the best.
+            const lay hasty = sound_lay(pieces, cloth_of(2000, ways), effort_of(200));
+            CHECK(hasty.length >= best.length);
+            CHECK(hasty.bound <= best.length);
+        }
+    }
+}
+
+TEST_CASE("eight pieces in strips, fixed, on cloth of any width") {
     lay_random chance(19);
     for (int round = 0; round < 100; ++round) {
         const std::int64_t width = between(chance, 10, 3000);
         std::vector<lay_piece> pieces;
         for (int i = 0; i < 8; ++i)
             pieces.push_back(piece(between(chance, width / 8 + 1, width / 2), between(chance, 2, 40)));
-        // shortest[set] of a set of pieces: its first piece shares a strip with some of the others.
-        std::vector<std::int64_t> shortest(256, 0);
-        for (unsigned set = 1; set < 256; ++set) {
-            shortest[set] = 1'000'000;
-            for (unsigned strip = set; strip > 0; strip = (strip - 1) & set) {
-                std::int64_t across = 0, along = 0;
-                for (unsigned i = 0; i < 8; ++i)
-                    if ((strip >> i & 1U) != 0) {
-                        across += pieces[i].width;
-                        along = std::max(along, pieces[i].length);
-                    }
-                if (across <= width)
-                    shortest[set] = std::min(shortest[set], along + shortest[set & ~strip]);
-            }
-        }
         const lay found = sound_lay(pieces, cloth_of(width, cutting::strips));
-        CHECK(found.length == shortest[255]);
-        CHECK(found.bound <= shortest[255]);
+        CHECK(found.length == shortest_in_strips(pieces, width));
+        CHECK(found.proved_best());
     }
 }
 

@@ -32,8 +32,6 @@
 
 namespace turncloth::detail {
 
-enum class proof : unsigned char { found, refuted, given_up };
-
 class exact_lay {
 public:
     /// More pieces than this are not worth trying.

@@ -1,6 +1,7 @@
 // The pieces in an order of preference, and quick answers to "which is the first that fits here?".
 //
 //   struct detail::laid          a piece's corner and turn
+//   enum class detail::proof     what trying everything came to
 //   class detail::lay_entries    the pieces as the searches shuffle them: few bundles of equal pieces
 //   class detail::size_sets      for each size, the places in the order whose piece is at most so large
 //   class detail::lay_order      order(), exchange(p, q), twist(p, how), first(...), take(...), placed()
@@ -35,6 +36,9 @@ struct laid {
     std::int64_t x = 0;
     std::int64_t y = 0;
 };
+
+/// What trying everything came to: a lay was found, there is none, or there was too much to try.
+enum class proof : unsigned char { found, refuted, given_up };
 
 /// Bundles of equal pieces. Up to four thousand pieces each is its own bundle, beyond that equal pieces move together.
 class lay_entries {

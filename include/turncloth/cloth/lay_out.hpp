@@ -16,6 +16,7 @@
 #include <turncloth/cloth/lay_cuts.hpp>
 #include <turncloth/cloth/lay_edge_to_edge.hpp>
 #include <turncloth/cloth/lay_exact.hpp>
+#include <turncloth/cloth/lay_exact_cuts.hpp>
 #include <turncloth/cloth/lay_problem.hpp>
 #include <turncloth/cloth/lay_search.hpp>
 #include <turncloth/cloth/lay_strip_values.hpp>
@@ -101,13 +102,18 @@ public:
         search_.raise_bound(lengths.at_least(search_.bound()));
         if (problem_.ways == cutting::strips)
             search_.raise_bound(std::max(search_.bound(), lengths.at_least(strips_bound(problem_))));
+        const std::uint64_t eighth = effort_.steps / 8;
         std::uint64_t spent = 0;
-        if (problem_.ways == cutting::free && problem_.pieces <= exact_lay::most_pieces) {
-            search_.run(effort_.steps / 8);
-            spent = prove(lengths, effort_.steps / 8 * 6);
+        if (problem_.ways != cutting::free && exact_cuts::suits(problem_)) {
+            search_.run(eighth);
+            spent += cut_exactly(eighth * 5);
+        }
+        if (problem_.pieces <= exact_lay::most_pieces) {
+            search_.run(eighth);
+            spent += prove(lengths, eighth * (problem_.ways == cutting::free ? 6 : 1));
         }
         if (problem_.ways == cutting::strips && strip_values::suits(problem_))
-            spent = learn(effort_.steps / 4 * 3);
+            spent += learn(effort_.steps / 4 * 3 - std::min(spent, effort_.steps / 4 * 3));
         search_.run(effort_.steps - std::min(spent, effort_.steps));
         return made(search_.best(), search_.length());
     }
@@ -129,27 +135,46 @@ private:
         return finished_lay(entries_, placed, length, search_.bound(), cloth_width_);
     }
 
-    /// Tries the lengths a lay can have from the bound up: refuting one raises the bound, filling one ends the search.
+    /// Whether there is still something to look for.
+    bool open() const noexcept { return !search_.stopped() && search_.bound() < search_.length(); }
+
+    /// Tries the lengths a free lay can have from the bound up: refuting one raises the bound, filling one ends the
+    /// search, or is as far as the bound can be raised where the lay is not to be cut free.
     std::uint64_t prove(const lay_lengths& lengths, std::uint64_t steps) {
         exact_lay exact(problem_);
-        while (!search_.stopped() && search_.bound() < search_.length()) {
+        while (open()) {
             const proof shown = exact.prove(search_.bound(), steps - exact.steps());
-            if (shown == proof::given_up)
-                break;
             if (shown == proof::refuted)
                 search_.raise_bound(lengths.at_least(search_.bound() + 1));
-            if (shown == proof::found)
+            if (shown == proof::found && problem_.ways == cutting::free)
                 search_.offer(as_entries(exact.placed()), search_.bound());
+            if (shown == proof::given_up || shown == proof::found)
+                break;
+        }
+        return exact.steps();
+    }
+
+    /// Tries every way to cut: a shorter lay is the shortest, and without one the best known is.
+    std::uint64_t cut_exactly(std::uint64_t steps) {
+        if (!open())
+            return 0;
+        exact_cuts exact(problem_);
+        const proof shown = exact.solve(search_.length(), steps);
+        if (shown == proof::refuted)
+            search_.raise_bound(search_.length());
+        if (shown == proof::found) {
+            search_.raise_bound(exact.length());
+            search_.offer(as_entries(exact.placed()), exact.length());
         }
         return exact.steps();
     }
 
     std::uint64_t learn(std::uint64_t steps) {
         strip_values values(problem_, effort_.seed);
-        if (search_.bound() < search_.length() && !search_.stopped())
+        if (open())
             values.run(steps, search_.length(), [this](const std::vector<laid>& placed, std::int64_t length) {
                 search_.offer(as_entries(placed), length);
-                return !search_.stopped() && search_.bound() < search_.length();
+                return open();
             });
         return values.steps();
     }
