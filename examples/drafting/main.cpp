@@ -17,7 +17,7 @@ void tell(const made_drafting& made, const page_orders& by, std::size_t pages, c
     std::string text = made.title + "\n";
     for (const made_piece& piece : made.pieces) {
         const cut_size<millimetre> size = bounding_size(piece);
-        text += "  cut " + std::to_string(piece.quantity) + " " + piece.name + ", " + piece.material + ": within " +
+        text += "  " + piece.name + ", " + std::to_string(piece.quantity) + " of " + piece.material + ": within " +
                 to_text(size.width(), by.shown) + " x " + to_text(size.height(), by.shown) + ", " +
                 area_text(area_of(piece.cut).value(), by.shown) + "\n";
     }

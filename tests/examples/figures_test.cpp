@@ -18,7 +18,7 @@ TEST_CASE("The organiser's figures are those worked out by hand") {
         CHECK(o.says(std::string("top, mark foot of a film strip: ") + row));
     CHECK_FALSE(o.says("foot of a film strip: 35 3/8 in"));
     // 27 + 6 x 7/8 = 32 1/4, and 1/2 turned at both ends; 4 3/4 - 1 = 3 3/4, with 1/2 turned and 3/8 sewn.
-    CHECK(o.says("4 film strip, clear film: 33 1/4 x 4 5/8 in"));
+    CHECK(o.says("film strip, 4 of clear film: 33 1/4 x 4 5/8 in"));
     // 27 / 6 = 4 1/2 and 32 1/4 / 6 = 5 3/8; the fourth: 18 and 21 1/2.
     CHECK(o.says("5 3/8 in of film strip meets 4 1/2 in of backing"));
     CHECK(o.says("21 1/2 in of film strip meets 18 in of backing"));
@@ -81,12 +81,12 @@ TEST_CASE("The kneeling pad's figures are those worked out by hand") {
     const outcome o = dir.run("--project kneeling-pad --size '17 1/2 x 10 1/2 in' --units inches");
     REQUIRE(o.status == 0);
     // 17 1/2 + 2 x 1/2 and 10 1/2 + 2 x 1/2.
-    CHECK(o.says("1 top, canvas: 18 1/2 x 11 1/2 in"));
+    CHECK(o.says("top, 1 of canvas: 18 1/2 x 11 1/2 in"));
     // Half of 10 1/2 is 5 1/4, + 3/4 beside the zipper + 1/2.
-    CHECK(o.says("2 base half, canvas: 18 1/2 x 6 1/2 in"));
+    CHECK(o.says("base half, 2 of canvas: 18 1/2 x 6 1/2 in"));
     // Round the pad 2 x (17 1/2 + 10 1/2) = 56 and 1 in of seams: more than 53, so four; 1 3/4 + 1 high.
-    CHECK(o.says("2 edging along the width, canvas: 18 1/2 x 2 3/4 in"));
-    CHECK(o.says("2 edging along the height, canvas: 11 1/2 x 2 3/4 in"));
+    CHECK(o.says("edging along the width, 2 of canvas: 18 1/2 x 2 3/4 in"));
+    CHECK(o.says("edging along the height, 2 of canvas: 11 1/2 x 2 3/4 in"));
     CHECK_FALSE(o.says("mark corner"));
     // 17 1/2 - 2 x 1 1/2 = 14 1/2: the next sold is 16. A new stop there, and 3/4 of tape below it.
     CHECK(o.says("opening: 14 1/2 in"));
@@ -126,11 +126,11 @@ TEST_CASE("The metric edition uses round metric allowances, not converted ones")
     const outcome pad = dir.run("--project kneeling-pad --size '44 x 27 cm' --units centimetres");
     REQUIRE(pad.status == 0);
     // 44 + 2 x 1.5 and 27 + 2 x 1.5; half of 27 is 13.5, + 2 + 1.5. Half inches would give 46.54 x 29.54.
-    CHECK(pad.says("1 top, canvas: 47 x 30 cm"));
-    CHECK(pad.says("2 base half, canvas: 47 x 17 cm"));
+    CHECK(pad.says("top, 1 of canvas: 47 x 30 cm"));
+    CHECK(pad.says("base half, 2 of canvas: 47 x 17 cm"));
     // 142 + 3 is more than 138: two of 44 + 3, two of 27 + 3; 4.5 + 3 high. 44 - 2 x 4 = 36: the next sold is 40.
-    CHECK(pad.says("2 edging along the width, canvas: 47 x 7.5 cm"));
-    CHECK(pad.says("2 edging along the height, canvas: 30 x 7.5 cm"));
+    CHECK(pad.says("edging along the width, 2 of canvas: 47 x 7.5 cm"));
+    CHECK(pad.says("edging along the height, 2 of canvas: 30 x 7.5 cm"));
     CHECK(pad.says("made-up length to buy, each: 40 cm"));
     CHECK(pad.says("cut through the tape, from the top stop: 38 cm"));
 
@@ -179,12 +179,12 @@ TEST_CASE("The width of the cloth decides how much is bought and how the edging 
     const outcome narrow = dir.run("--project kneeling-pad --size '16 x 9 in' --cloth-width 45 --units inches");
     CHECK(narrow.says("width of the cloth: 45 in"));
     CHECK(narrow.says("of it usable: 44 in"));
-    CHECK(narrow.says("2 edging along the width, canvas: 17 x 2 3/4 in"));
+    CHECK(narrow.says("edging along the width, 2 of canvas: 17 x 2 3/4 in"));
     // 60 in usable of 61: the edging for 2 x (18 + 11 1/2) + 1.
     CHECK(dir.run("--project kneeling-pad --size '18 x 11 1/2 in' --cloth-width 61 --units inches")
               .says("1 edging, joined at a corner, canvas: 60 x 2 3/4 in"));
     CHECK(dir.run("--project kneeling-pad --size '18 x 11 1/2 in' --cloth-width '60 15/16' --units inches")
-              .says("2 edging along the width, canvas: 19 x 2 3/4 in"));
+              .says("edging along the width, 2 of canvas: 19 x 2 3/4 in"));
     // A unit of its own: 1.5 m are 150 cm.
     CHECK(dir.run("--project kneeling-pad --size '40 x 25 cm' --cloth-width 1.5m --units centimetres")
               .says("of it usable: 148 cm"));
@@ -198,8 +198,8 @@ TEST_CASE("Cloth that is too narrow is said on the sheet, which holds for cloth 
     CHECK(
         o.says("How much canvas to buy is left open: backing is 62 1/4 in wide, 9 1/4 in more than the usable width of "
                "53 in; given a quarter turn it would fit"));
-    CHECK_FALSE(o.says("For the canvas to buy"));
-    CHECK(o.says("For the clear film to buy"));
+    CHECK_FALSE(o.says("For the canvas"));
+    CHECK(o.says("For the clear film"));
 }
 
 TEST_CASE("A roll so wide that the ribbon sold does not go round it is refused with what is missing") {

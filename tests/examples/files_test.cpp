@@ -33,7 +33,7 @@ TEST_CASE("A sheet is written as JSON too where that is asked for, with the clot
     const auto sheet = nlohmann::json::parse(dir.read("here/kneeling-pad.json"));
     CHECK(sheet["finished"]["width"] == nlohmann::json{{"exact", "16"}, {"unit", "in"}});
     CHECK(sheet["pieces"].size() == 3);
-    CHECK(sheet["notions"].back()["name"] == "canvas to buy");
+    CHECK(sheet["notions"].back()["name"] == "canvas");
     CHECK(sheet["notions"].back()["details"].back()["amount"]["exact"] == "18"); // see figures_test.cpp
 }
 

@@ -39,10 +39,10 @@ finishes 15 1/2 x 9 in (39.4 x 22.9 cm)
 Figures are rounded to 1/16 in and 0.1 cm, each from the exact length; workings are exact.
 
 Cut
-  2 top, canvas: 16 1/2 x 10 3/4 in (41.9 x 27.3 cm)
+  top, 2 of canvas: 16 1/2 x 10 3/4 in (41.9 x 27.3 cm)
       width: 16 1/2 in = 15 1/2 in finished + 2 x 1/2 in seam allowance
       height: 10 3/4 in = 9 in finished + 1/2 in seam allowance + (1/4 + 1) in double-turned hem
-  1 lining, cotton: 15 1/2 x 9 in (39.4 x 22.9 cm)
+  lining, 1 of cotton: 15 1/2 x 9 in (39.4 x 22.9 cm)
 
 Fold, stitch and mark: distances are from the cut edge named
   top
@@ -106,6 +106,6 @@ TEST_CASE("Warnings and meetings have a place of their own") {
     CHECK(text.find("\nWhere film meets backing: distances are from the finished top edge\n"
                     "  10 in of film meets 7 in of backing\n  20 in of film meets 14 in of backing\n") !=
           std::string::npos);
-    CHECK(text.find("\n  fullness 1 3/7, over in each span: 3 in\n") != std::string::npos);
+    CHECK(text.find("\n  fullness 1 3/7 (about 1.43), over in each span: 3 in\n") != std::string::npos);
     CHECK(text.find("every edge, single-turned hem: fold at 1 in; stitch at 2 in\n") != std::string::npos);
 }

@@ -50,7 +50,7 @@ sheet_cloth<Unit> cloth_for(const sheet<Unit>& s, const std::string& material,
 
 template <length_unit Unit>
 notion<Unit> listed(const sheet_cloth<Unit>& c) {
-    notion<Unit> n(c.material + " to buy");
+    notion<Unit> n(c.material);
     n.figure("width of the cloth", c.bolt.width).figure("of it usable", c.bolt.usable_width());
     n.figure(c.lay.proved_best() ? "length laid, the least that can be" : "length laid", c.lay.length);
     if (!c.lay.proved_best())

@@ -43,6 +43,12 @@ inline std::string graduation_text(const ruler& by) {
     return to_text(by.inches) + " and " + to_text(by.centimetres);
 }
 
+/// "1 1/4", or "1 3/7 (about 1.43)" where hundredths are not exact.
+inline std::string fullness_text(fraction fullness) {
+    const fraction rounded = nearest_to(fullness, fraction(1, 100), ties::to_even);
+    return to_text(fullness) + (rounded == fullness ? "" : " (about " + to_decimal_text(rounded) + ")");
+}
+
 constexpr std::string_view verb_of(line_kind kind) {
     switch (kind) {
     case line_kind::fold:
@@ -115,7 +121,7 @@ private:
 
     void write_cut(const sheet_piece<Unit>& p) {
         const piece<Unit>& from = p.made_from;
-        line(1, std::to_string(from.count()) + " " + from.name() + ", " + from.material() + ": " +
+        line(1, from.name() + ", " + std::to_string(from.count()) + " of " + from.material() + ": " +
                     size_text(p.cut.width(), p.cut.height(), by_));
         working(3, "width: ", p.width);
         working(3, "height: ", p.height);
@@ -180,7 +186,7 @@ private:
         for (std::int64_t k = 1; k <= m.marks.spans(); ++k)
             line(1, to_text(m.marks.mark_on_long(k).from_datum(), by_) + " of " + of.longer + " meets " +
                         to_text(m.marks.mark_on_short(k).from_datum(), by_) + " of " + of.shorter);
-        line(1, "fullness " + to_text(m.marks.fullness()) + ", over in each span: " + to_text(m.marks.surplus(0), by_));
+        line(1, "fullness " + fullness_text(m.marks.fullness()) + ", over in each span: " + to_text(m.marks.surplus(0), by_));
     }
 
     void write(const notion<Unit>& n) {
