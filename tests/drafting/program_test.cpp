@@ -19,7 +19,7 @@ TEST_CASE("both examples print, and what must be bought is told in the units ask
     const outcome o = w.run(pad + "--out pad.pdf --cloth 112 --selvedge '1 cm' --gap 1");
     CHECK(o.status == 0);
     CHECK(o.err.empty());
-    CHECK(has(o.out, "cut 2 tool pocket, ticking: within 25 cm x 22 cm"));
+    CHECK(has(o.out, "tool pocket, 2 of ticking: within 25 cm x 22 cm"));
     // Two tops side by side and the strap turned beneath them: 33 + 1 + 10 cm.
     CHECK(has(o.out, "buy 44 cm of waxed canvas at least, by bounding rectangles"));
     CHECK(has(o.out, "pages of A4 in pad.pdf"));
