@@ -36,6 +36,17 @@ project<inch> hung_backing() {
     return p;
 }
 
+project<inch> heading_with_eyelets() {
+    const auto hem = double_turned_hem("1/4"_in, "3/4"_in, "1/8"_in);
+    project<inch> p("glove rack", finished_size(18_in, 22_in));
+    auto& backing =
+        p.add({"backing", "canvas", panel(p.finished(), {heading(3_in, "1/2"_in, "1/8"_in), hem, hem, hem})});
+    const auto row = eyelets(backing.shape(), 4, {"3/8"_in, "5/8"_in}, "1 3/16"_in, "1/8"_in);
+    backing.mark("eyelets", edge::top, row.down).mark("eyelet", edge::left, row.along.centres());
+    p.add(listed("eyelets", row));
+    return p;
+}
+
 project<inch> film_that_meets() {
     project<inch> p("seed pockets", finished_size(24_in, 5_in));
     p.add({"film", "clear film", panel(finished_size(30_in, 5_in), all_round(single_turned_hem("1/2"_in)))}).of_film();
@@ -98,9 +109,9 @@ int main(int count, char** words) {
     const std::string folder = words[1];
     const bool done =
         save(folder, "self-bound", drawn(self_bound_mat())) && save(folder, "heading", drawn(hung_backing())) &&
-        save(folder, "meeting", drawn(film_that_meets())) && save(folder, "zipper", drawn(zipped_pocket())) &&
-        save(folder, "pleats", drawn(pleated_flounce())) && save(folder, "boxed", drawn(boxed_plate())) &&
-        save(folder, "lay", laid_cloth());
+        save(folder, "eyelets", drawn(heading_with_eyelets())) && save(folder, "meeting", drawn(film_that_meets())) &&
+        save(folder, "zipper", drawn(zipped_pocket())) && save(folder, "pleats", drawn(pleated_flounce())) &&
+        save(folder, "boxed", drawn(boxed_plate())) && save(folder, "lay", laid_cloth());
     if (!done)
         std::fprintf(stderr, "turncloth_guide: cannot write the pictures into %s\n", folder.c_str());
     return done ? 0 : 3;
