@@ -1,18 +1,18 @@
 // lay_table <folder> [free|edge_to_edge|strips] [turning] [seed=<n>] [<steps>...]
 //
 // Lays every published instance in the folder with each number of steps, checks every lay, and prints its length, gap
-// to the known or least possible length, and time; then the averages. Instances are text, in one of these forms, told
-// apart by how many numbers are on their lines (w across, l along):
+// to the known or least possible length, and processor time; then the averages. Instances are text, in one of these
+// forms, told apart by how many numbers are on their lines (w across, l along):
 //   n / W L / n lines of w l          n / W L / n lines of number w l       L the known best length
 //   n / W / n lines of number w l     the gap is to the bound               W L / n / n lines of w l   L a bound
 #include <turncloth/cloth/lay_check.hpp>
 #include <turncloth/cloth/lay_out.hpp>
 
 #include <algorithm>
-#include <chrono>
 #include <cstdint>
 #include <cstdio>
 #include <cstdlib>
+#include <ctime>
 #include <filesystem>
 #include <fstream>
 #include <iterator>
@@ -111,9 +111,9 @@ result measured(const instance& given, const options& chosen, std::uint64_t step
     turncloth::lay_effort effort;
     effort.steps = steps;
     effort.seed = chosen.seed;
-    const auto start = std::chrono::steady_clock::now();
+    const std::clock_t start = std::clock(); // of this process: others on the machine do not count
     const turncloth::lay found = turncloth::lay_out(given.pieces, cloth, effort);
-    const std::chrono::duration<double, std::milli> taken = std::chrono::steady_clock::now() - start;
+    const std::clock_t taken = std::clock() - start;
     const auto faults = turncloth::lay_faults(found, given.pieces, cloth);
     for (const auto& fault : faults)
         std::printf("NOT A LAY: %s\n", fault.what().c_str());
@@ -122,7 +122,7 @@ result measured(const instance& given, const options& chosen, std::uint64_t step
     const std::int64_t least = given.known > 0 ? given.known : found.bound;
     result r;
     r.gap = 100.0 * static_cast<double>(found.length - least) / static_cast<double>(least);
-    r.milliseconds = taken.count();
+    r.milliseconds = 1000.0 * static_cast<double>(taken) / CLOCKS_PER_SEC;
     std::printf(" | %7lld %6.2f %9.1f%s", static_cast<long long>(found.length), r.gap, r.milliseconds,
                 found.proved_best() ? " best" : "     ");
     std::fflush(stdout);

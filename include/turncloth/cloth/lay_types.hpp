@@ -94,7 +94,7 @@ struct lay {
 /// the same seed and steps give the same lay everywhere. `improved` is shown every better lay as it is found and
 /// stops the search by returning false.
 struct lay_effort {
-    std::uint64_t steps = 150'000;
+    std::uint64_t steps = 120'000;
     std::uint64_t seed = 1;
     std::function<bool(const lay&)> improved{};
 };
