@@ -92,6 +92,14 @@ public:
         return all;
     }
 
+    std::vector<std::vector<point>> polygons(const std::string& group) const {
+        std::vector<std::vector<point>> all;
+        for (const auto& g : groups(group))
+            for (const auto& p : g.children("polygon"))
+                all.push_back(points(p));
+        return all;
+    }
+
     box rectangle(const std::string& group) const {
         REQUIRE(groups(group).size() == 1);
         const auto r = groups(group)[0].child("rect");
