@@ -366,7 +366,7 @@ TEST_CASE("Random outlines are true and can be read, on either paper, from thumb
         const double size = round % 5 == 0 ? any.between(0.5, 3) : any.between(5, round % 7 == 0 ? 3000 : 60);
         const bool star = round % 2 == 0;
         const auto corners = any.piece(n, star ? size / 3 : size * 0.95, size);
-        const outline<centimetre> piece(corners, any.takes(n, 0, size / (round % 3 == 0 ? 3 : 30)));
+        const outline<centimetre> piece(corners, any.takes(n, 0, size / (round % 3 == 0 ? 1 : 30)));
         outline_labels<centimetre> says{"gusset for the shed at the far end", "waxed canvas", round + 1};
         for (std::size_t i = 0; i < n; ++i) {
             const auto a = corners[i], b = corners[(i + 1) % n];
