@@ -237,6 +237,8 @@ TEST_CASE("Inches, and both units, are each rounded from what was drafted") {
     // 99.06 x 132.08 cm, and half of that, 1014 sq in, in sq cm times 6.4516, 6541.92.
     CHECK(both.says("area cut 1014 sq in (6541.9 sq cm)"));
     CHECK(both.says("lies within 39 x 52 in (99.1 x 132.1 cm)"));
+    check_true<inch>(both, piece, {});
+    CHECK(check_numbers(both) == 3);
     check_readable(both);
 }
 
@@ -306,6 +308,9 @@ TEST_CASE("The arrow lies on the grain line, or beside it where that misses the 
     CHECK(close({(up.a.x + up.b.x) / 2, (up.a.y + up.b.y) / 2}, paper(8, 2.5)));
     const auto [down, same_paper] = arrow_for(way<centimetre>(8, 9, 8, 8));
     CHECK(down.b.y > down.a.y);
+    const auto [far, still_the_same] = arrow_for(way<centimetre>(8, -1e12, 8, -0.5e12));
+    CHECK(close(far.a, up.a));
+    CHECK(close(far.b, up.b));
     const auto [off, again] = arrow_for(way<centimetre>(100, 70, 90, 70)); // far off, leftward
     CHECK(std::abs(off.a.y - off.b.y) < 0.001);
     CHECK(off.b.x < off.a.x);
@@ -437,6 +442,7 @@ TEST_CASE("What cannot be drawn is refused with its own error") {
     const double none = std::numeric_limits<double>::quiet_NaN(), endless = std::numeric_limits<double>::infinity();
     CHECK_THROWS_AS(with({.grain = way<centimetre>(1, 2, none, 2)}), outline_error);
     CHECK_THROWS_AS(with({.grain = way<centimetre>(1, 2, endless, 2)}), outline_error);
+    CHECK_THROWS_AS(with({.grain = way<centimetre>(-1e308, 0, 1e308, 2)}), outline_error);
     CHECK_THROWS_AS(with({.count = 0}), range_error);
     CHECK_THROWS_AS(drawing_of(piece, {}, {.inches = 0_in}), range_error);
     CHECK_THROWS_AS(drawing_of(piece, {}, {.centimetres = -"0.1"_cm}), range_error);

@@ -150,11 +150,12 @@ inline plan_stroke longest_chord(const std::vector<page_point>& piece, const pla
         corners.push_back(drafted_point<millimetre>(p.x, p.y));
     const double size = std::hypot(line.to.x - line.from.x, line.to.y - line.from.y);
     const page_point way{(line.to.x - line.from.x) / size, (line.to.y - line.from.y) / size}, across{-way.y, way.x};
-    if (const auto on_it = chord(corners, line.from, way))
+    // The spot of the line beside the first corner: the points that it leads through may be far off.
+    const page_point from =
+        moved(line.from, way, (piece[0].x - line.from.x) * way.x + (piece[0].y - line.from.y) * way.y);
+    if (const auto on_it = chord(corners, from, way))
         return *on_it;
-    const auto off = [&](const page_point& p) {
-        return (p.x - line.from.x) * across.x + (p.y - line.from.y) * across.y;
-    };
+    const auto off = [&](const page_point& p) { return (p.x - from.x) * across.x + (p.y - from.y) * across.y; };
     const auto nearer = [&](const page_point& a, const page_point& b) { return off(a) < off(b); };
     const auto [first, last] = std::minmax_element(piece.begin(), piece.end(), nearer);
     plan_stroke best{piece[0], piece[0]};
@@ -162,7 +163,7 @@ inline plan_stroke longest_chord(const std::vector<page_point>& piece, const pla
     constexpr int parallels = 32;
     for (int k = 1; k < parallels; ++k) {
         const auto c =
-            chord(corners, moved(line.from, across, off(*first) + (off(*last) - off(*first)) * k / parallels), way);
+            chord(corners, moved(from, across, off(*first) + (off(*last) - off(*first)) * k / parallels), way);
         const double length = c ? std::hypot(c->to.x - c->from.x, c->to.y - c->from.y) : 0;
         if (length > longest + drafting_tolerance) {
             longest = length;
@@ -204,8 +205,7 @@ public:
                 const box where = centred(size, middle);
                 const plan_stroke between{moved(foot, e.outward, just_off), middle};
                 const std::size_t allowed = inside ? 0 : 1; // its own cut line
-                if (is_free(where) && crossed(between, lines_) <= allowed && crossed(between, seam_) == 0 &&
-                    is_plain(where, e))
+                if (is_free(where) && crossed(between) <= allowed && is_plain(where, e))
                     return placed_words{words, where};
             }
         return std::nullopt;
@@ -227,8 +227,7 @@ public:
                 const plan_stroke leader{foot, moved(middle, way, -to_side)};
                 if (far - to_side < 1 || !is_free(where) || runs_through_words(leader))
                     continue;
-                const double cost =
-                    far + 12 * static_cast<double>(crossed({moved(foot, way, just), leader.to}, lines_));
+                const double cost = far + 12 * static_cast<double>(crossed({moved(foot, way, just), leader.to}));
                 if (cost < least) {
                     least = cost;
                     best = placed_words{words, where, leader};
@@ -263,9 +262,9 @@ private:
                std::all_of(taken_.begin(), taken_.end(), apart) &&
                std::none_of(lines_.begin(), lines_.end(), [&](const plan_stroke& s) { return meets(s, b); });
     }
-    static std::size_t crossed(const plan_stroke& s, const std::vector<plan_stroke>& lines) {
+    std::size_t crossed(const plan_stroke& s) const {
         return static_cast<std::size_t>(
-            std::count_if(lines.begin(), lines.end(), [&](const plan_stroke& l) { return strokes_cross(s, l); }));
+            std::count_if(lines_.begin(), lines_.end(), [&](const plan_stroke& l) { return strokes_cross(s, l); }));
     }
     /// Every other edge of the seam line is clearly further from the words than their own.
     bool is_plain(const box& b, const edge_on_page& own) const {

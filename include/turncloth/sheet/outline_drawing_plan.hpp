@@ -201,8 +201,12 @@ private:
         if (!labels_.grain)
             return;
         const line<Unit, double>& g = *labels_.grain;
-        if (!std::isfinite(from_.angle_to_grain(0, g))) // which refuses a line without direction
-            refuse<outline_error>("a grain line needs two points that are finite");
+        static_cast<void>(from_.angle_to_grain(0, g)); // which refuses a line without direction
+        const arrow<double> from = bare(g.from), to = bare(g.to);
+        if (!std::isfinite((length_of_arrow(to - from) + length_of_arrow(from)) * mm))
+            refuse<outline_error>("a grain line needs two points that are finite: they were (" +
+                                  std::to_string(from.x) + ", " + std::to_string(from.y) + ") and (" +
+                                  std::to_string(to.x) + ", " + std::to_string(to.y) + ")");
         made_.grain = plan_stroke{on_page(g.from), on_page(g.to)};
     }
 
