@@ -215,8 +215,8 @@ TEST_CASE("An outline is drawn where geometry puts it, y upward, with its figure
     for (const char* words :
          {"1: 20 cm, take 3 cm, of which 1 cm turned under first", "2: 7.1 cm, take 1.4 cm", "3: 10 cm, no take",
           "4: 7.1 cm, take 1.4 cm", "notch on edge 1, 10 cm from its corner with edge 4", "area cut 176 sq cm",
-          "lies within 30 x 8 cm", "cut 2 of canvas", "apron end", "Bench", "scale 1:2", "cut line", "seam line",
-          "notch", "grain, an arrow"})
+          "over all 30 x 8 cm", "cut 2 of canvas", "apron end", "Bench", "scale 1:2", "cut line", "seam line", "notch",
+          "grain, an arrow"})
         CHECK_MESSAGE(p.says(words), words);
     CHECK_FALSE(p.mentions("in, take"));
     CHECK_FALSE(p.mentions("crossing"));
@@ -236,7 +236,7 @@ TEST_CASE("Inches, and both units, are each rounded from what was drafted") {
     // The circle inside it has a radius of 12 in, so with 1 in all round it is 13/12 as large: 39 x 52 in, which is
     // 99.06 x 132.08 cm, and half of that, 1014 sq in, in sq cm times 6.4516, 6541.92.
     CHECK(both.says("area cut 1014 sq in (6541.9 sq cm)"));
-    CHECK(both.says("lies within 39 x 52 in (99.1 x 132.1 cm)"));
+    CHECK(both.says("over all 39 x 52 in (99.1 x 132.1 cm)"));
     check_true<inch>(both, piece, {});
     CHECK(check_numbers(both) == 3);
     check_readable(both);

@@ -216,8 +216,8 @@ private:
                         (labels_.material.empty() ? std::string() : " of " + labels_.material));
         if (made_.crossings.empty())
             facts.push_back("area cut " + unbroken(drafted_area_text<Unit>(area_of(from_.cut_line()).value(), by_)));
-        facts.push_back("lies within " + unbroken(drafted_size_text(drafted_length_of<Unit>(high_.x - low_.x),
-                                                                    drafted_length_of<Unit>(high_.y - low_.y), by_)));
+        facts.push_back("over all " + unbroken(drafted_size_text(drafted_length_of<Unit>(high_.x - low_.x),
+                                                                 drafted_length_of<Unit>(high_.y - low_.y), by_)));
     }
 
     /// Such a piece is drawn all the same: where the line goes wrong is what its drafter needs to see.
