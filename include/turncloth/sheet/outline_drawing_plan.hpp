@@ -1,12 +1,12 @@
 // What the drawing of an outline shows and says, before anything has a place on the page.
 //
 //   outline_labels<U>{name, material, count, notches, grain}   what an outline does not know of itself
-//   detail::outline_plan_of(outline, labels, ruler, options)   the piece in millimetres and words, whatever its unit was
+//   detail::outline_plan_of(outline, labels, ruler, options)   the piece in millimetres and words
 //   detail::on_graduation<V>(drafted, step, ties)              a drafted length on the graduation nearest to it
 //
-//   const detail::outline_plan p = detail::outline_plan_of<inch>(end, {.name = "end"}, ruler(), {});   // outline_drawing.hpp does this
+//   const detail::outline_plan p = detail::outline_plan_of<inch>(end, {.name = "end"}, ruler(), {});
 //
-// The page has y downward and the outline has it upward; the plan is the right way up for the page.
+// outline_drawing.hpp does this. The page has y downward and the outline has it upward; the plan is the right way up for the page.
 #ifndef TURNCLOTH_SHEET_OUTLINE_DRAWING_PLAN_HPP
 #define TURNCLOTH_SHEET_OUTLINE_DRAWING_PLAN_HPP
 
