@@ -2,11 +2,11 @@
 //
 //   outline_labels<U>{name, material, count, notches, grain}   what an outline does not know of itself
 //   detail::outline_plan_of(outline, labels, ruler, options)   the piece in millimetres and words
-//   detail::on_graduation<V>(drafted, step, ties)              a drafted length on the graduation nearest to it
+//   detail::on_graduation(drafted, step, ties)                 a drafted length on the graduation nearest to it
 //
 //   const detail::outline_plan p = detail::outline_plan_of<inch>(end, {.name = "end"}, ruler(), {});
 //
-// outline_drawing.hpp does this. The page has y downward and the outline has it upward; the plan is the right way up for the page.
+// outline_drawing.hpp does this. An outline has y upward and a page has it downward: the plan has it as the page.
 #ifndef TURNCLOTH_SHEET_OUTLINE_DRAWING_PLAN_HPP
 #define TURNCLOTH_SHEET_OUTLINE_DRAWING_PLAN_HPP
 
