@@ -20,7 +20,7 @@
 namespace turncloth::drawn {
 
 using detail::box;
-using detail::point;
+using point = detail::page_point;
 
 struct segment {
     point a, b;
@@ -89,6 +89,14 @@ public:
         for (const auto& g : groups("leader"))
             for (const auto& l : g.children("polyline"))
                 all.push_back(points(l));
+        return all;
+    }
+
+    std::vector<std::vector<point>> polygons(const std::string& group) const {
+        std::vector<std::vector<point>> all;
+        for (const auto& g : groups(group))
+            for (const auto& p : g.children("polygon"))
+                all.push_back(points(p));
         return all;
     }
 

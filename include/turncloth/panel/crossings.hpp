@@ -24,7 +24,7 @@
 
 namespace turncloth::detail {
 
-struct meeting {
+struct edge_meeting {
     std::size_t first, second; ///< first < second
     arrow<double> where;
 };
@@ -129,8 +129,8 @@ inline std::optional<arrow<double>> neighbours_meet(const arrow<double>& a, cons
     return back ? std::optional(shared) : std::nullopt;
 }
 
-inline std::vector<meeting> meetings_of(const std::vector<arrow<double>>& corners) {
-    std::vector<meeting> found;
+inline std::vector<edge_meeting> meetings_of(const std::vector<arrow<double>>& corners) {
+    std::vector<edge_meeting> found;
     const std::size_t n = corners.size();
     const grid cells(corners);
     for (std::size_t bucket = 0; bucket < cells.buckets(); ++bucket) {
@@ -149,7 +149,7 @@ inline std::vector<meeting> meetings_of(const std::vector<arrow<double>>& corner
             }
     }
     // Two edges may share several cells.
-    const auto order = [](const meeting& m) { return std::pair(m.first, m.second); };
+    const auto order = [](const edge_meeting& m) { return std::pair(m.first, m.second); };
     std::sort(found.begin(), found.end(), [&](const auto& a, const auto& b) { return order(a) < order(b); });
     found.erase(
         std::unique(found.begin(), found.end(), [&](const auto& a, const auto& b) { return order(a) == order(b); }),

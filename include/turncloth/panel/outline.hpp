@@ -4,6 +4,7 @@
 //   corner_shape                        mitred, squared to or reflected in the edge before or after the corner
 //   outline<U>(seam_line, takes, shapes, limit)     the piece; throws outline_error for a seam line that crosses itself
 //   o.seam_line()  o.cut_line()         polygons: area_of, perimeter_of and locate of polygon.hpp take them
+//   o.take_of(i)                        of edge i
 //   o.cut_edge(i)                       the straight of the cut line that belongs to edge i
 //   o.carried({edge, from_start})       a notch on the seam line, and the spot on the cut line square to it
 //   o.crossings()                       where the cut line crosses itself; empty for one that can be cut
@@ -109,6 +110,11 @@ public:
     const line_type& seam_line() const { return seam_; }
     const line_type& cut_line() const { return cut_; }
 
+    const edge_take<Unit>& take_of(std::size_t i) const {
+        require_edge(i);
+        return takes_.size() == 1 ? takes_[0] : takes_[i];
+    }
+
     /// From where to where the cut line keeps the take of edge i.
     std::pair<point_type, point_type> cut_edge(std::size_t i) const {
         require_edge(i);
@@ -140,7 +146,7 @@ public:
     /// In the order of the edges; time and space grow with the number of edges where they are short beside the piece.
     std::vector<cut_crossing<Unit>> crossings() const {
         std::vector<cut_crossing<Unit>> found;
-        for (const detail::meeting& m : detail::meetings_of(bare(cut_)))
+        for (const detail::edge_meeting& m : detail::meetings_of(bare(cut_)))
             found.push_back({m.first, m.second, detail::in_unit<Unit>(m.where)});
         return found;
     }
@@ -208,7 +214,6 @@ private:
     }
 
     vector at(std::size_t i) const { return detail::bare(seam_[i < seam_.size() ? i : i - seam_.size()]); }
-    const edge_take<Unit>& take_of(std::size_t i) const { return takes_.size() == 1 ? takes_[0] : takes_[i]; }
     double take(std::size_t i) const { return take_of(i).take.value(); }
     corner_shape shape_of(std::size_t i) const {
         return shapes_.empty() ? corner_shape::mitred : shapes_.size() == 1 ? shapes_[0] : shapes_[i];

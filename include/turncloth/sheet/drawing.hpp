@@ -60,7 +60,7 @@ constexpr std::string_view legend_of(line_kind kind) {
 inline constexpr line_kind all_line_kinds[] = {line_kind::fold, line_kind::stitching, line_kind::mark, line_kind::slit};
 
 /// A bar of whole units of cloth, to scale and with its name; returns its length on paper.
-inline double scale_bar(svg_page& svg, point start, double unit, const char* name, double scale) {
+inline double scale_bar(svg_page& svg, page_point start, double unit, const char* name, double scale) {
     const auto length = [&](std::size_t n) { return static_cast<double>(n) * unit / scale; };
     std::size_t most = 1;
     round_number([&](std::size_t n) {
@@ -178,7 +178,7 @@ private:
     }
 
     /// An oblique stroke, which needs no room along the line as an arrow does.
-    void tick(point p) { svg_.line({p.x - 0.9, p.y + 0.9}, {p.x + 0.9, p.y - 0.9}); }
+    void tick(page_point p) { svg_.line({p.x - 0.9, p.y + 0.9}, {p.x + 0.9, p.y - 0.9}); }
 
     void name_dimensions(const std::string& level, const std::string& upright, const box& of, double row) {
         if (stands_over(level, of.width / at_.scale))
@@ -264,7 +264,7 @@ private:
             write_above(all[i], {centres[i], edge - lead - 1});
     }
 
-    void write_above(const placed& p, point at) {
+    void write_above(const placed& p, page_point at) {
         const std::string what = shortened(p.label->what, body, longest_label);
         if (at_.above.how == manner::numbered) {
             svg_.text(at, p.number, body, anchor::middle);

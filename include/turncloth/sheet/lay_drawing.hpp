@@ -15,7 +15,6 @@
 #ifndef TURNCLOTH_SHEET_LAY_DRAWING_HPP
 #define TURNCLOTH_SHEET_LAY_DRAWING_HPP
 
-#include <turncloth/sheet/drawing.hpp>
 #include <turncloth/sheet/lay_drawing_layout.hpp>
 
 #include <algorithm>
@@ -30,7 +29,7 @@ namespace turncloth {
 namespace detail {
 
 inline constexpr pen cloth_pen = {0.6, ""}, selvedge_pen = {0.2, "5 1.5"}, laid_pen = {0.2, ""},
-                     cut_across_pen = {0.5, "2.5 1.5"}, kept_pen = {0.25, "0.4 1"}, grain_pen = {0.25, ""};
+                     cut_across_pen = {0.5, "2.5 1.5"}, kept_pen = {0.25, "0.4 1"};
 
 class lay_drawer {
 public:
@@ -43,9 +42,10 @@ public:
         draw_cuts();
         draw_kept();
         name_pieces();
-        draw_list(at_.pieces);
-        draw_list(at_.cuts);
-        draw_foot();
+        draw_list(svg_, at_.pieces);
+        draw_list(svg_, at_.cuts);
+        write_foot();
+        draw_print(svg_, at_.print, at_.print_lines);
         return svg_.done();
     }
 
@@ -113,7 +113,7 @@ private:
         else
             svg_.text({x(plan_.width) + past_end, row_above(row) + 0.35 * body}, words, body);
     }
-    void tick(point p) { svg_.line({p.x - 0.9, p.y + 0.9}, {p.x + 0.9, p.y - 0.9}); }
+    void tick(page_point p) { svg_.line({p.x - 0.9, p.y + 0.9}, {p.x + 0.9, p.y - 0.9}); }
 
     /// Each number stands beside its cut, within one piece or one left-over, as near the cut's beginning as it may be.
     void draw_cuts() {
@@ -130,7 +130,7 @@ private:
     }
 
     void number_cut(const lay_cut_line& c, const std::string& number) {
-        const point a{x(c.from.x), y(c.from.y)}, b{x(c.to.x), y(c.to.y)};
+        const page_point a{x(c.from.x), y(c.from.y)}, b{x(c.to.x), y(c.to.y)};
         const double wide = text_width(number, small), high = small;
         for (const double part : {0.0, 0.5, 0.25, 0.75, 1.0})
             for (const bool after : {false, true}) {
@@ -244,14 +244,14 @@ private:
     void write_lines(const box& room, const std::vector<std::string>& lines, bool upright) {
         for (std::size_t i = 0; i < lines.size(); ++i) {
             const double baseline = (static_cast<double>(i) + 0.8) * small_line_height;
-            svg_.text(upright ? point{room.x + baseline, room.y + room.height / 2}
-                              : point{room.x + room.width / 2, room.y + baseline},
+            svg_.text(upright ? page_point{room.x + baseline, room.y + room.height / 2}
+                              : page_point{room.x + room.width / 2, room.y + baseline},
                       lines[i], small, anchor::middle, upright);
         }
     }
 
     struct segment {
-        point from, to;
+        page_point from, to;
     };
 
     /// Beside the words, on the side that is free; a small piece goes without.
@@ -267,70 +267,30 @@ private:
             if (!within(strip, b) || !is_free(strip))
                 continue;
             taken_.push_back(strip);
-            const point tip = turned ? point{strip.right(), strip.y + room / 2} : point{strip.x + room / 2, strip.y};
-            const point tail = turned ? point{strip.x, tip.y} : point{tip.x, strip.bottom()};
+            const page_point tip =
+                turned ? page_point{strip.right(), strip.y + room / 2} : page_point{strip.x + room / 2, strip.y};
+            const page_point tail = turned ? page_point{strip.x, tip.y} : page_point{tip.x, strip.bottom()};
             const double sx = turned ? -head : head / 2, sy = turned ? head / 2 : head;
             arrows.push_back({tail, tip});
             arrows.push_back({tip, {tip.x + sx, tip.y + sy}});
-            arrows.push_back({tip, turned ? point{tip.x + sx, tip.y - sy} : point{tip.x - sx, tip.y + sy}});
+            arrows.push_back({tip, turned ? page_point{tip.x + sx, tip.y - sy} : page_point{tip.x - sx, tip.y + sy}});
             return;
         }
     }
 
-    void draw_list(const lay_list& l) {
-        for (std::size_t i = 0; i < l.entries.size(); ++i) {
-            const std::size_t column = i / l.rows, row = i % l.rows;
-            svg_.text({l.where.x + static_cast<double>(column) * l.column,
-                       l.where.y + gap + static_cast<double>(row) * small_line_height},
-                      shortened(l.entries[i], small, l.column - 1), small);
-        }
-    }
-
     /// Lines, the scale, the title block.
-    void draw_foot() {
-        draw_legend();
-        const double middle = at_.foot.x + 48, down = at_.foot.bottom() - 22;
-        svg_.text({middle, down}, scale_text(), body, anchor::start, false, true);
-        scale_bar(svg_, {middle, down + 8}, 25.4, "in", at_.scale);
-        scale_bar(svg_, {middle, down + 16}, 10, "cm", at_.scale);
-        const box frame{at_.foot.right() - 74, at_.foot.y + 2, 74, at_.foot.height - 4};
-        svg_.open("frame", {0.35, ""});
-        svg_.rectangle(frame);
-        svg_.close();
-        double line = frame.y + 1;
-        const auto write = [&](const std::string& words, double size, bool bold, std::size_t most) {
-            for (const std::string& part : wrapped(words, bold ? size * 1.15 : size, frame.width - 6, most))
-                svg_.text({frame.x + 3, line += size * title_spacing}, part, size, anchor::start, false, bold);
-        };
-        write(plan_.project, body, false, 1);
-        write("lay of " + plan_.material, 4, true, 1);
-        for (const std::string& fact : plan_.facts)
-            write(fact, small, false, 2);
-        double print = at_.print.y + 1;
-        for (const std::string& sentence : at_.print_lines)
-            svg_.text({at_.print.x, print += small_line_height}, sentence, small);
-    }
-
-    std::string scale_text() const { return "scale 1:" + number(at_.scale); }
-
-    void draw_legend() {
-        double down = at_.foot.y + 5;
-        svg_.text({at_.foot.x, down}, "Lines", body, anchor::start, false, true);
-        const auto entry = [&](const pen& p, const char* words) {
-            down += 5;
-            svg_.open("legend", p);
-            svg_.line({at_.foot.x, down - 1}, {at_.foot.x + 13, down - 1});
-            svg_.close();
-            svg_.text({at_.foot.x + 15, down}, words, small);
-        };
-        entry(cloth_pen, plan_.folded ? "edge of cloth; left: fold" : "edge of the cloth");
+    void write_foot() {
+        foot_words says{plan_.project, "lay of " + plan_.material, plan_.facts, {}};
+        auto& legend = says.legend;
+        legend.emplace_back(cloth_pen, plan_.folded ? "edge of cloth; left: fold" : "edge of the cloth");
         if (plan_.usable_to < plan_.width)
-            entry(selvedge_pen, "selvedge ends");
-        entry(laid_pen, "piece");
+            legend.emplace_back(selvedge_pen, "selvedge ends");
+        legend.emplace_back(laid_pen, "piece");
         if (!plan_.cuts.empty())
-            entry(cut_across_pen, "cut, in order");
+            legend.emplace_back(cut_across_pen, "cut, in order");
         if (!plan_.kept.empty())
-            entry(kept_pen, "left over, to keep");
+            legend.emplace_back(kept_pen, "left over, to keep");
+        draw_foot(svg_, at_.foot, says, at_.scale);
     }
 
     const lay_plan& plan_;
@@ -346,7 +306,7 @@ template <length_unit Unit>
 std::string drawing_of(const sheet_cloth<Unit>& cloth, const ruler& by = {},
                        const std::type_identity_t<lay_drawing_options<Unit>>& options = {}) {
     const detail::lay_plan what = detail::lay_plan_of<Unit>(cloth, by, options);
-    const double narrow = options.on == paper::a4 ? 210 : 215.9, wide = options.on == paper::a4 ? 297 : 279.4;
+    const auto [narrow, wide] = detail::paper_sides(options.on);
     const detail::lay_page upright = detail::lay_arranger(what, narrow, wide).make(),
                            sideways = detail::lay_arranger(what, wide, narrow).make();
     return detail::lay_drawer(what, sideways.scale < upright.scale ? sideways : upright).draw();

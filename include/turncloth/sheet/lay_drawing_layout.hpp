@@ -7,11 +7,9 @@
 #ifndef TURNCLOTH_SHEET_LAY_DRAWING_LAYOUT_HPP
 #define TURNCLOTH_SHEET_LAY_DRAWING_LAYOUT_HPP
 
-#include <turncloth/sheet/drawing_layout.hpp>
 #include <turncloth/sheet/lay_drawing_plan.hpp>
+#include <turncloth/sheet/page_parts.hpp>
 
-#include <algorithm>
-#include <cstddef>
 #include <string>
 #include <utility>
 #include <vector>
@@ -20,70 +18,33 @@ namespace turncloth {
 
 namespace detail {
 
-/// Entries in columns, each read down.
-struct lay_list {
-    box where{};
-    std::size_t rows = 0;
-    double column = 0;
-    std::vector<std::string> entries;
-};
-
 struct lay_page {
     double width = 0, height = 0, scale = 1;
     box cloth{}, foot{}, print{};
-    lay_list pieces, cuts;
+    page_list pieces, cuts;
     std::vector<std::string> print_lines;
 };
 
 class lay_arranger {
 public:
-    lay_arranger(const lay_plan& p, double width, double height)
-        : plan_(p), rest_{page_margin, page_margin, width - 2 * page_margin, height - 2 * page_margin} {
+    lay_arranger(const lay_plan& p, double width, double height) : plan_(p), rest_(inside_margins(width, height)) {
         made_.width = width;
         made_.height = height;
     }
 
     lay_page make() {
-        for (const std::string& sentence : plan_.small_print)
-            for (std::string& line : wrapped(sentence, small, rest_.width, 3))
-                made_.print_lines.push_back(std::move(line));
-        made_.print = take(static_cast<double>(made_.print_lines.size()) * small_line_height + 1);
-        made_.foot = take(foot_height);
-        made_.cuts = take_list(plan_.cut_list);
-        made_.pieces = take_list(plan_.list);
+        made_.print_lines = print_lines_of(plan_.small_print, rest_.width);
+        made_.print = lowest(rest_, static_cast<double>(made_.print_lines.size()) * small_line_height + 1);
+        made_.foot = lowest(rest_, foot_height);
+        made_.cuts = list_at_foot(rest_, plan_.cut_list, made_.height / 5);
+        made_.pieces = list_at_foot(rest_, plan_.list, made_.height / 5);
         place_cloth();
         return std::move(made_);
     }
 
 private:
-    static constexpr double foot_height = 44, above = 2 * dimension_row + 2, beside = dimension_row + 2;
+    static constexpr double above = 2 * dimension_row + 2, beside = dimension_row + 2;
     static constexpr double below = line_height + gap; ///< a line for a length that is too short for its words
-
-    box take(double height) {
-        rest_.height -= height;
-        return {rest_.x, rest_.bottom(), rest_.width, height};
-    }
-
-    /// At most a fifth of the page: what finds no room is counted.
-    lay_list take_list(const std::vector<std::string>& all) {
-        lay_list made;
-        if (all.empty())
-            return made;
-        double widest = 0;
-        for (const std::string& e : all)
-            widest = std::max(widest, text_width(e, small) + gap);
-        const auto columns = std::max<std::size_t>(1, static_cast<std::size_t>(rest_.width / widest));
-        const std::size_t most = columns * static_cast<std::size_t>(made_.height / 5 / small_line_height);
-        made.entries = all;
-        if (all.size() > most) {
-            made.entries.resize(most - 1);
-            made.entries.push_back(joined({"and ", std::to_string(all.size() - most + 1), " more"}));
-        }
-        made.rows = (made.entries.size() + columns - 1) / columns;
-        made.column = rest_.width / static_cast<double>(columns);
-        made.where = take(static_cast<double>(made.rows) * small_line_height + gap);
-        return made;
-    }
 
     void place_cloth() {
         const double wide = rest_.width - 2 * beside, high = rest_.height - above - below;

@@ -1,7 +1,7 @@
 // Writing SVG 1.1: what a drawing puts on its page, in millimetres.
 //
 //   svg_page(width, height, title, description)    a document of that size on paper
-//   .line(a, b) .path({a, b, c}) .rectangle(b)     in the pen of the group that is open
+//   .line(a, b) .path({a, b, c}) .closed({a, b, c}) .rectangle(b)   in the pen of the group that is open
 //   .text(at, words, size, ...)                    level, or turned to be read from the right
 //   .open(name, pen) .close()                      a group of lines drawn with one pen
 //   .done()                                        the document
@@ -23,7 +23,7 @@
 
 namespace turncloth::detail {
 
-struct point {
+struct page_point {
     double x, y;
 };
 
@@ -215,15 +215,13 @@ public:
     }
     void close() { all_ += "</g>\n"; }
 
-    void line(point a, point b) {
+    void line(page_point a, page_point b) {
         all_ += "<line" + attribute("x1", a.x) + attribute("y1", a.y) + attribute("x2", b.x) + attribute("y2", b.y) +
                 "/>\n";
     }
-    void path(std::initializer_list<point> points) {
-        all_ += "<polyline points=\"";
-        for (const point& p : points)
-            all_ += (&p == points.begin() ? "" : " ") + number(p.x) + ',' + number(p.y);
-        all_ += "\"/>\n";
+    void path(std::initializer_list<page_point> points) { shape("polyline", points.begin(), points.end()); }
+    void closed(const std::vector<page_point>& corners) {
+        shape("polygon", corners.data(), corners.data() + corners.size());
     }
     void rectangle(const box& b) {
         all_ += "<rect" + attribute("x", b.x) + attribute("y", b.y) + attribute("width", b.width) +
@@ -231,7 +229,7 @@ public:
     }
 
     /// `at` is on the baseline. Turned text runs upward.
-    void text(point at, std::string_view words, double size, anchor from = anchor::start, bool turned = false,
+    void text(page_point at, std::string_view words, double size, anchor from = anchor::start, bool turned = false,
               bool bold = false) {
         all_ += "<text" + attribute("x", at.x) + attribute("y", at.y) + attribute("font-size", size);
         if (from != anchor::start)
@@ -246,6 +244,13 @@ public:
     std::string done() { return std::move(all_ += "</g>\n</svg>\n"); }
 
 private:
+    void shape(const char* name, const page_point* begin, const page_point* end) {
+        all_.append("<").append(name).append(" points=\"");
+        for (const page_point* p = begin; p != end; ++p)
+            all_.append(p == begin ? "" : " ").append(number(p->x)).append(",").append(number(p->y));
+        all_ += "\"/>\n";
+    }
+
     static std::string attribute(const char* name, double value) {
         return std::string(" ") + name + "=\"" + number(value) + '"';
     }
