@@ -3,6 +3,7 @@
 #include <turncloth/sheet/cloth.hpp>
 #include <turncloth/sheet/drawing.hpp>
 #include <turncloth/sheet/lay_drawing.hpp>
+#include <turncloth/sheet/outline_drawing.hpp>
 
 #include <cstdio>
 #include <fstream>
@@ -88,6 +89,22 @@ project<inch> boxed_plate() {
     return p;
 }
 
+std::string slanting_end() {
+    const auto at = [](double x, double y) { return drafted_point<inch>(x, y); };
+    const auto in = [](double x) { return drafted_length_of<inch>(x); };
+    using enum corner_shape;
+    const outline<inch> end({at(1.5, 0), at(9.5, 0), at(11, 8), at(0, 8)},
+                            {in(0.5), in(0.5), {in(1.5), in(0.5)}, in(0.5)},
+                            {mitred, mitred, reflected_in_edge_after, reflected_in_edge_before});
+    return drawing_of(end,
+                      {.name = "end",
+                       .material = "canvas",
+                       .count = 2,
+                       .notches = {{0, in(4)}},
+                       .grain = line<inch, double>{at(5.5, 0), at(5.5, 8)}},
+                      {}, {.project = "trug liner"});
+}
+
 std::string laid_cloth() {
     project<inch> p("tool roll", finished_size(22_in, 14_in));
     p.add({"outer", "canvas", panel(p.finished(), all_round(self_binding("1/2"_in)))});
@@ -111,7 +128,8 @@ int main(int count, char** words) {
         save(folder, "self-bound", drawn(self_bound_mat())) && save(folder, "heading", drawn(hung_backing())) &&
         save(folder, "eyelets", drawn(heading_with_eyelets())) && save(folder, "meeting", drawn(film_that_meets())) &&
         save(folder, "zipper", drawn(zipped_pocket())) && save(folder, "pleats", drawn(pleated_flounce())) &&
-        save(folder, "boxed", drawn(boxed_plate())) && save(folder, "lay", laid_cloth());
+        save(folder, "boxed", drawn(boxed_plate())) && save(folder, "outline", slanting_end()) &&
+        save(folder, "lay", laid_cloth());
     if (!done)
         std::fprintf(stderr, "turncloth_guide: cannot write the pictures into %s\n", folder.c_str());
     return done ? 0 : 3;
