@@ -29,8 +29,7 @@ namespace turncloth {
 
 namespace detail {
 
-inline constexpr pen cloth_pen = {0.6, ""}, selvedge_pen = {0.2, "5 1.5"}, laid_pen = {0.2, ""},
-                     cut_across_pen = {0.5, "2.5 1.5"}, kept_pen = {0.25, "0.4 1"}, grain_pen = {0.25, ""};
+inline constexpr pen selvedge_pen = {0.2, "5 1.5"}, grain_pen = {0.25, ""};
 
 class lay_drawer {
 public:
@@ -43,9 +42,10 @@ public:
         draw_cuts();
         draw_kept();
         name_pieces();
-        draw_list(at_.pieces);
-        draw_list(at_.cuts);
-        draw_foot();
+        draw_list(svg_, at_.pieces);
+        draw_list(svg_, at_.cuts);
+        draw_foot(svg_, foot());
+        draw_print(svg_, at_.print, at_.print_lines);
         return svg_.done();
     }
 
@@ -277,60 +277,19 @@ private:
         }
     }
 
-    void draw_list(const lay_list& l) {
-        for (std::size_t i = 0; i < l.entries.size(); ++i) {
-            const std::size_t column = i / l.rows, row = i % l.rows;
-            svg_.text({l.where.x + static_cast<double>(column) * l.column,
-                       l.where.y + gap + static_cast<double>(row) * small_line_height},
-                      shortened(l.entries[i], small, l.column - 1), small);
-        }
-    }
-
-    /// Lines, the scale, the title block.
-    void draw_foot() {
-        draw_legend();
-        const double middle = at_.foot.x + 48, down = at_.foot.bottom() - 22;
-        svg_.text({middle, down}, scale_text(), body, anchor::start, false, true);
-        scale_bar(svg_, {middle, down + 8}, 25.4, "in", at_.scale);
-        scale_bar(svg_, {middle, down + 16}, 10, "cm", at_.scale);
-        const box frame{at_.foot.right() - 74, at_.foot.y + 2, 74, at_.foot.height - 4};
-        svg_.open("frame", {0.35, ""});
-        svg_.rectangle(frame);
-        svg_.close();
-        double line = frame.y + 1;
-        const auto write = [&](const std::string& words, double size, bool bold, std::size_t most) {
-            for (const std::string& part : wrapped(words, bold ? size * 1.15 : size, frame.width - 6, most))
-                svg_.text({frame.x + 3, line += size * title_spacing}, part, size, anchor::start, false, bold);
-        };
-        write(plan_.project, body, false, 1);
-        write("lay of " + plan_.material, 4, true, 1);
-        for (const std::string& fact : plan_.facts)
-            write(fact, small, false, 2);
-        double print = at_.print.y + 1;
-        for (const std::string& sentence : at_.print_lines)
-            svg_.text({at_.print.x, print += small_line_height}, sentence, small);
-    }
-
-    std::string scale_text() const { return "scale 1:" + number(at_.scale); }
-
-    void draw_legend() {
-        double down = at_.foot.y + 5;
-        svg_.text({at_.foot.x, down}, "Lines", body, anchor::start, false, true);
-        const auto entry = [&](const pen& p, const char* words) {
-            down += 5;
-            svg_.open("legend", p);
-            svg_.line({at_.foot.x, down - 1}, {at_.foot.x + 13, down - 1});
-            svg_.close();
-            svg_.text({at_.foot.x + 15, down}, words, small);
-        };
-        entry(cloth_pen, plan_.folded ? "edge of cloth; left: fold" : "edge of the cloth");
+    foot_of_page foot() const {
+        foot_of_page made{.where = at_.foot, .scale = at_.scale, .legend = {}, .title = {}};
+        made.title = title_rows_of(plan_.project, "lay of " + plan_.material, plan_.facts);
+        auto& lines = made.legend;
+        lines.push_back({cloth_pen, plan_.folded ? "edge of cloth; left: fold" : "edge of the cloth"});
         if (plan_.usable_to < plan_.width)
-            entry(selvedge_pen, "selvedge ends");
-        entry(laid_pen, "piece");
+            lines.push_back({selvedge_pen, "selvedge ends"});
+        lines.push_back({laid_pen, "piece"});
         if (!plan_.cuts.empty())
-            entry(cut_across_pen, "cut, in order");
+            lines.push_back({cut_across_pen, "cut, in order"});
         if (!plan_.kept.empty())
-            entry(kept_pen, "left over, to keep");
+            lines.push_back({kept_pen, "left over, to keep"});
+        return made;
     }
 
     const lay_plan& plan_;
@@ -346,7 +305,7 @@ template <length_unit Unit>
 std::string drawing_of(const sheet_cloth<Unit>& cloth, const ruler& by = {},
                        const std::type_identity_t<lay_drawing_options<Unit>>& options = {}) {
     const detail::lay_plan what = detail::lay_plan_of<Unit>(cloth, by, options);
-    const double narrow = options.on == paper::a4 ? 210 : 215.9, wide = options.on == paper::a4 ? 297 : 279.4;
+    const auto [narrow, wide] = detail::sides_of(options.on);
     const detail::lay_page upright = detail::lay_arranger(what, narrow, wide).make(),
                            sideways = detail::lay_arranger(what, wide, narrow).make();
     return detail::lay_drawer(what, sideways.scale < upright.scale ? sideways : upright).draw();

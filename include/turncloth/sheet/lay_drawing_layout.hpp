@@ -20,18 +20,10 @@ namespace turncloth {
 
 namespace detail {
 
-/// Entries in columns, each read down.
-struct lay_list {
-    box where{};
-    std::size_t rows = 0;
-    double column = 0;
-    std::vector<std::string> entries;
-};
-
 struct lay_page {
     double width = 0, height = 0, scale = 1;
     box cloth{}, foot{}, print{};
-    lay_list pieces, cuts;
+    page_list pieces, cuts;
     std::vector<std::string> print_lines;
 };
 
@@ -56,7 +48,7 @@ public:
     }
 
 private:
-    static constexpr double foot_height = 44, above = 2 * dimension_row + 2, beside = dimension_row + 2;
+    static constexpr double above = 2 * dimension_row + 2, beside = dimension_row + 2;
     static constexpr double below = line_height + gap; ///< a line for a length that is too short for its words
 
     box take(double height) {
@@ -64,24 +56,10 @@ private:
         return {rest_.x, rest_.bottom(), rest_.width, height};
     }
 
-    /// At most a fifth of the page: what finds no room is counted.
-    lay_list take_list(const std::vector<std::string>& all) {
-        lay_list made;
-        if (all.empty())
-            return made;
-        double widest = 0;
-        for (const std::string& e : all)
-            widest = std::max(widest, text_width(e, small) + gap);
-        const auto columns = std::max<std::size_t>(1, static_cast<std::size_t>(rest_.width / widest));
-        const std::size_t most = columns * static_cast<std::size_t>(made_.height / 5 / small_line_height);
-        made.entries = all;
-        if (all.size() > most) {
-            made.entries.resize(most - 1);
-            made.entries.push_back(joined({"and ", std::to_string(all.size() - most + 1), " more"}));
-        }
-        made.rows = (made.entries.size() + columns - 1) / columns;
-        made.column = rest_.width / static_cast<double>(columns);
-        made.where = take(static_cast<double>(made.rows) * small_line_height + gap);
+    /// At most a fifth of the page.
+    page_list take_list(const std::vector<std::string>& all) {
+        page_list made = list_in_columns(all, rest_.width, made_.height / 5);
+        made.where = take(made.height());
         return made;
     }
 

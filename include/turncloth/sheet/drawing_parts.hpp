@@ -1,0 +1,174 @@
+// Parts that drawings of cloth and of stock have in common: words, pens, the list, the foot with its title block.
+//
+//   joined({"a", "b"})  letters(27)                     "ab"  "AB"
+//   list_in_columns(entries, width, height)             what has no room is counted
+//   title_rows_of(project, title, facts)                the lines of a title block
+//   draw_list(svg, list)  draw_foot(svg, foot)  draw_print(svg, box, lines)   on the page
+//
+//   foot_of_page foot{.where = box, .scale = 8, .title = rows};
+//   draw_foot(svg, foot);                               // legend at the left, scale in the middle, title at the right
+#ifndef TURNCLOTH_SHEET_DRAWING_PARTS_HPP
+#define TURNCLOTH_SHEET_DRAWING_PARTS_HPP
+
+#include <turncloth/sheet/drawing_layout.hpp>
+
+#include <algorithm>
+#include <cstddef>
+#include <initializer_list>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+namespace turncloth {
+
+namespace detail {
+
+inline constexpr pen cloth_pen = {0.6, ""}, laid_pen = {0.2, ""}, cut_across_pen = {0.5, "2.5 1.5"},
+                     kept_pen = {0.25, "0.4 1"};
+
+inline constexpr double title_width = 74, foot_height = 44;
+
+inline std::string joined(std::initializer_list<std::string_view> parts) {
+    std::string all;
+    for (const std::string_view part : parts)
+        all += part;
+    return all;
+}
+
+/// A, B, ... Z, AA, AB, ...: pieces have letters, as cuts have numbers.
+inline std::string letters(std::size_t i) {
+    const std::string last(1, static_cast<char>('A' + i % 26));
+    return i < 26 ? last : letters(i / 26 - 1).append(last);
+}
+
+inline std::string scale_words(double scale) { return "scale 1:" + number(scale); }
+
+/// A bar of whole units of cloth, to scale and with its name; returns its length on paper.
+inline double scale_bar(svg_page& svg, point start, double unit, const char* name, double scale) {
+    const auto length = [&](std::size_t n) { return static_cast<double>(n) * unit / scale; };
+    std::size_t most = 1;
+    round_number([&](std::size_t n) {
+        most = length(n) <= 51 ? n : most;
+        return length(n) > 51;
+    });
+    const std::size_t step = round_number([&](std::size_t n) { return length(n) >= 1.2 && most % n == 0; });
+    svg.open("scale", {0.25, ""});
+    svg.line(start, {start.x + length(most), start.y});
+    for (std::size_t n = 0; n <= most; n += step)
+        svg.line({start.x + length(n), start.y}, {start.x + length(n), start.y - (n % most == 0 ? 3 : 1.6)});
+    svg.close();
+    svg.text({start.x + length(most) + 1.5, start.y}, std::to_string(most) + ' ' + name, body);
+    return length(most);
+}
+
+/// Entries in columns, each read down.
+struct page_list {
+    box where{};
+    std::size_t rows = 0;
+    double column = 0;
+    std::vector<std::string> entries;
+
+    double height() const { return entries.empty() ? 0 : static_cast<double>(rows) * small_line_height + gap; }
+};
+
+/// At most `height` of a page: what finds no room is counted. Where it stands is left open.
+inline page_list list_in_columns(const std::vector<std::string>& all, double width, double height) {
+    page_list made;
+    if (all.empty())
+        return made;
+    double widest = 0;
+    for (const std::string& e : all)
+        widest = std::max(widest, text_width(e, small) + gap);
+    const auto columns = std::max<std::size_t>(1, static_cast<std::size_t>(width / widest));
+    const std::size_t most = columns * static_cast<std::size_t>(height / small_line_height);
+    made.entries = all;
+    if (all.size() > most) {
+        made.entries.resize(most - 1);
+        made.entries.push_back(joined({"and ", std::to_string(all.size() - most + 1), " more"}));
+    }
+    made.rows = (made.entries.size() + columns - 1) / columns;
+    made.column = width / static_cast<double>(columns);
+    return made;
+}
+
+inline void draw_list(svg_page& svg, const page_list& l) {
+    for (std::size_t i = 0; i < l.entries.size(); ++i) {
+        const std::size_t column = i / l.rows, row = i % l.rows;
+        svg.text({l.where.x + static_cast<double>(column) * l.column,
+                  l.where.y + gap + static_cast<double>(row) * small_line_height},
+                 shortened(l.entries[i], small, l.column - 1), small);
+    }
+}
+
+inline std::vector<title_row> title_rows_of(const std::string& project, const std::string& title,
+                                            const std::vector<std::string>& facts) {
+    std::vector<title_row> rows;
+    const auto add = [&](const std::string& words, double size, bool bold, std::size_t most) {
+        for (std::string& part : wrapped(words, bold ? size * 1.15 : size, title_width - 6, most))
+            rows.push_back({std::move(part), size, bold});
+    };
+    add(project, body, false, 1);
+    add(title, 4, true, 1);
+    for (const std::string& fact : facts)
+        add(fact, small, false, 2);
+    return rows;
+}
+
+inline double title_height(const std::vector<title_row>& rows) {
+    double height = 1;
+    for (const title_row& r : rows)
+        height += r.size * title_spacing;
+    return height;
+}
+
+struct legend_line {
+    pen drawn_with;
+    std::string words;
+};
+
+struct foot_of_page {
+    box where{};
+    double scale = 1;
+    std::vector<legend_line> legend;
+    std::vector<title_row> title;
+};
+
+inline void draw_legend(svg_page& svg, point at, const std::vector<legend_line>& entries) {
+    double down = at.y + 5;
+    svg.text({at.x, down}, "Lines", body, anchor::start, false, true);
+    for (const legend_line& entry : entries) {
+        down += 5;
+        svg.open("legend", entry.drawn_with);
+        svg.line({at.x, down - 1}, {at.x + 13, down - 1});
+        svg.close();
+        svg.text({at.x + 15, down}, entry.words, small);
+    }
+}
+
+inline void draw_foot(svg_page& svg, const foot_of_page& foot) {
+    draw_legend(svg, {foot.where.x, foot.where.y}, foot.legend);
+    const double middle = foot.where.x + 48, down = foot.where.bottom() - 22;
+    svg.text({middle, down}, scale_words(foot.scale), body, anchor::start, false, true);
+    scale_bar(svg, {middle, down + 8}, 25.4, "in", foot.scale);
+    scale_bar(svg, {middle, down + 16}, 10, "cm", foot.scale);
+    const box frame{foot.where.right() - title_width, foot.where.y + 2, title_width, foot.where.height - 4};
+    svg.open("frame", {0.35, ""});
+    svg.rectangle(frame);
+    svg.close();
+    double line = frame.y + 1;
+    for (const title_row& r : foot.title)
+        svg.text({frame.x + 3, line += r.size * title_spacing}, r.words, r.size, anchor::start, false, r.bold);
+}
+
+inline void draw_print(svg_page& svg, const box& where, const std::vector<std::string>& lines) {
+    double down = where.y + 1;
+    for (const std::string& sentence : lines)
+        svg.text({where.x, down += small_line_height}, sentence, small);
+}
+
+} // namespace detail
+
+} // namespace turncloth
+
+#endif
