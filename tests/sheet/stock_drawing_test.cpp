@@ -7,6 +7,7 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <cmath>
 #include <cstdlib>
 #include <map>
 #include <random>
@@ -63,14 +64,12 @@ void check_readable(const picture& p) {
         INFO(words[i].text);
         CHECK(words[i].size >= 2.5);
         CHECK((inside(b.x, b.y) && inside(b.right(), b.bottom())));
-        for (std::size_t j = 0; j < i; ++j) {
-            INFO("beside ", words[j].text);
-            CHECK_FALSE(overlap(b, words[j].where));
-        }
-        for (const segment& s : lines) {
-            INFO("line from ", s.a.x, ", ", s.a.y, " to ", s.b.x, ", ", s.b.y);
-            CHECK_FALSE(crosses(s, {b.x + 0.1, b.y + 0.1, b.width - 0.2, b.height - 0.2}));
-        }
+        for (std::size_t j = 0; j < i; ++j)
+            if (overlap(b, words[j].where))
+                FAIL_CHECK("overlaps ", words[j].text);
+        for (const segment& s : lines)
+            if (crosses(s, {b.x + 0.1, b.y + 0.1, b.width - 0.2, b.height - 0.2}))
+                FAIL_CHECK("crossed by the line from ", s.a.x, ", ", s.a.y, " to ", s.b.x, ", ", s.b.y);
     }
     for (const segment& s : lines)
         CHECK((inside(s.a.x, s.a.y) && inside(s.b.x, s.b.y)));
@@ -127,9 +126,8 @@ std::vector<bar> bars_of(const std::vector<picture>& pages) {
 std::string letter(std::size_t kind) { return std::string(1, static_cast<char>('A' + kind)); }
 
 /// Within a piece stands its letter, alone or before its name; a piece without has a share in a letter above the bar.
-/// Returns how many have.
 template <length_unit Unit>
-std::int64_t check_names(const bar& b, const stock_cuts<Unit>& c, const std::vector<std::size_t>& kinds) {
+void check_names(const bar& b, const stock_cuts<Unit>& c, const std::vector<std::size_t>& kinds) {
     std::map<std::string, std::int64_t> nameless;
     for (std::size_t i = 0; i < b.pieces.size(); ++i) {
         const word* first = nullptr;
@@ -144,7 +142,6 @@ std::int64_t check_names(const bar& b, const stock_cuts<Unit>& c, const std::vec
         else
             CHECK((first->text == name || first->text == name + ": " + c.wanted[kinds[i]].name));
     }
-    std::int64_t above = 0;
     for (const word& w : b.page->words()) {
         if (w.bold || w.where.bottom() > b.stock.y || w.where.y < b.stock.y - 10)
             continue;
@@ -153,22 +150,39 @@ std::int64_t check_names(const bar& b, const stock_cuts<Unit>& c, const std::vec
         std::string name;
         if (w.text[0] >= '0' && w.text[0] <= '9')
             in >> count;
-        if (in >> name && nameless.count(name) > 0 && in.eof()) {
+        if (in >> name && nameless.count(name) > 0 && in.eof())
             nameless[name] -= count;
-            above += count;
-        }
     }
-    for (const auto& [name, count] : nameless) {
-        INFO(name);
-        CHECK(count == 0);
+    for (const auto& kind : nameless) {
+        INFO(kind.first);
+        CHECK(kind.second == 0);
     }
-    return above;
+}
+
+/// A line leads from the cut to its figure, unless it is said that not all are written.
+template <length_unit Unit>
+void check_figure(const bar& b, double x, length<Unit> from_start, const ruler& by) {
+    ruler one = by;
+    if (by.shows == edition::both)
+        one.shows = edition::inches; // which stand first
+    const std::string whole = to_text(from_start, by), first = to_text(from_start, one);
+    INFO(whole);
+    for (const auto& l : b.page->leaders()) {
+        if (std::fabs(l.front().x - x) > 1e-4 || std::fabs(l.front().y - b.stock.bottom()) > 1e-4)
+            continue;
+        CHECK(std::any_of(b.page->words().begin(), b.page->words().end(), [&](const word& w) {
+            const double off = w.where.x + w.where.width / 2 - l.back().x, under = w.where.y - l.back().y;
+            return std::fabs(off) < 2 && under > 0 && under < 1.5 && (w.text == whole || w.text == first);
+        }));
+        return;
+    }
+    CHECK(b.page->mentions("cut figured where they are close"));
 }
 
 /// By adding up lengths and losses: every piece begins where the one before it ends and its cut has lost its part; the
 /// cuts are where pieces end short of the end of the stock; and all that is wanted is cut.
 template <length_unit Unit>
-void check_places(const std::vector<picture>& pages, const stock_cuts<Unit>& c, bool named = true) {
+void check_places(const std::vector<picture>& pages, const stock_cuts<Unit>& c, const ruler& by, bool named = true) {
     const auto bars = bars_of(pages);
     REQUIRE(bars.size() == c.plan.patterns.size());
     const double loss = mm(c.rules.loss_per_cut);
@@ -178,10 +192,11 @@ void check_places(const std::vector<picture>& pages, const stock_cuts<Unit>& c, 
     for (std::size_t n = 0; n < bars.size(); ++n) {
         CAPTURE(n);
         const bar& b = bars[n];
-        const double scale = b.page->scale(), length = mm(c.stock[c.plan.patterns[n].stock].size);
+        const double scale = b.page->scale(), whole = mm(c.stock[c.plan.patterns[n].stock].size);
         CHECK(scale == pages[0].scale());
         stock_used += b.times;
         double at = 0;
+        length<Unit> exact{};
         std::size_t cuts = 0;
         std::vector<std::size_t> kinds;
         for (const box& piece : b.pieces) {
@@ -193,32 +208,35 @@ void check_places(const std::vector<picture>& pages, const stock_cuts<Unit>& c, 
             kinds.push_back(static_cast<std::size_t>(kind - c.wanted.begin()));
             cut[kinds.back()] += b.times;
             at += mm(kind->size);
-            if (near(at, length)) {
-                at = length;
+            exact += kind->size;
+            if (near(at, whole)) {
+                at = whole;
                 continue;
             }
             REQUIRE(cuts < b.cuts.size());
             CHECK(near((b.cuts[cuts].a.x - b.stock.x) * scale, at));
             CHECK(b.cuts[cuts].a.x == b.cuts[cuts].b.x);
-            const double lost = std::min(loss, length - at);
+            const double lost = std::min(loss, whole - at);
             if (loss > 0) {
                 REQUIRE(cuts < b.lost.size());
                 CHECK(near((b.lost[cuts].x - b.stock.x) * scale, at));
                 CHECK(near(b.lost[cuts].width * scale, lost));
             }
+            check_figure(b, b.cuts[cuts].a.x, exact, by);
             at += lost;
+            exact += c.rules.loss_per_cut;
             ++cuts;
         }
         for (std::size_t i = 1; i < b.pieces.size(); ++i)
             CHECK((b.pieces[i].width - b.pieces[i - 1].width) * scale <= 0.01); // the longest first
         CHECK(cuts == b.cuts.size());
         CHECK(near(b.stock.width * scale, at));
-        REQUIRE(b.left.size() == (near(at, length) ? 0U : 1U));
+        REQUIRE(b.left.size() == (near(at, whole) ? 0U : 1U));
         if (!b.left.empty()) {
             CHECK(near((b.left[0].x - b.stock.x) * scale, at));
-            CHECK(near(b.left[0].width * scale, length - at));
+            CHECK(near(b.left[0].width * scale, whole - at));
         }
-        left_in_all += static_cast<double>(b.times) * (length - at);
+        left_in_all += static_cast<double>(b.times) * (whole - at);
         if (named)
             check_names(b, c, kinds);
     }
@@ -239,7 +257,7 @@ TEST_CASE("Ties from ribbon are drawn to a scale that is written, named and meas
     const picture& p = pages[0];
     CHECK((p.page().width == 297 && p.page().height == 210)); // ISO 216, A4
     CHECK(p.scale() == 10);
-    check_places(pages, ties);
+    check_places(pages, ties, inch_ruler(16));
     check_readable(p);
     for (const char* words : {"2 times", "from 108 in, leaving 8 in: 4 A", "A: tie", "25 in", "50 in", "75 in",
                               "100 in", "left over", "A: tie, 25 in, 8 of them", "Hand-tool roll", "lengths of ribbon",
@@ -263,7 +281,7 @@ TEST_CASE("What a cut loses moves all that follow, and the last needs none where
     // 30 + 1/4 + 14 + 1/4 + 14 = 58 1/2 in.
     const auto exact = strips("58 1/2"_in);
     const auto pages = pictures(drawings_of(exact, inch_ruler(16)));
-    check_places(pages, exact);
+    check_places(pages, exact, inch_ruler(16));
     check_readable(pages[0]);
     CHECK(pages[0].says("from 58 1/2 in, leaving nothing: 1 B, 2 A"));
     CHECK(bars_of(pages)[0].cuts.size() == 2);
@@ -274,7 +292,7 @@ TEST_CASE("What a cut loses moves all that follow, and the last needs none where
     // 1/16 in more: the last cut takes all of it.
     const auto eaten = strips("58 9/16"_in);
     const auto short_end = pictures(drawings_of(eaten, inch_ruler(16)));
-    check_places(short_end, eaten);
+    check_places(short_end, eaten, inch_ruler(16));
     REQUIRE(bars_of(short_end)[0].lost.size() == 3);
     CHECK(near(bars_of(short_end)[0].lost[2].width * short_end[0].scale(), 25.4 / 16));
     CHECK(short_end[0].says("58 1/2 in"));
@@ -300,7 +318,7 @@ TEST_CASE("Pieces too narrow for their letter have it above, once for all that l
     const auto c =
         stock_for<inch>("ribbon", {{"tie", 47_in, 2}, {"tab", "1/2"_in, 9}, {"end", "3/4"_in, 1}}, {{100_in}});
     const auto pages = pictures(drawings_of(c, inch_ruler(16)));
-    check_places(pages, c);
+    check_places(pages, c, inch_ruler(16));
     check_readable(pages[0]);
     CHECK(pages[0].says("9 B"));
     CHECK(pages[0].says("C"));
@@ -315,7 +333,7 @@ TEST_CASE("Several lengths of stock are told apart, with how many are taken of t
     const auto c =
         stock_for<inch>("ribbon", {{"loop", 9_in, 2}}, {{20_in}, {9_in, 5}}, {.aim = stock_aim::least_length});
     const auto pages = pictures(drawings_of(c, inch_ruler(16)));
-    check_places(pages, c);
+    check_places(pages, c, inch_ruler(16));
     CHECK(pages[0].says("from stock 2, 9 in, leaving nothing: 1 A"));
     CHECK(pages[0].says("stock 1: 20 in, none to be cut"));
     CHECK(pages[0].says("stock 2: 9 in, 2 of 5 to be cut"));
@@ -353,7 +371,7 @@ TEST_CASE("Bars that find no room go on to further pages, and every page says wh
     for (const paper on : {paper::a4, paper::letter}) {
         const auto pages = pictures(drawings_of(c, inch_ruler(16), {.project = "Trugs", .on = on}));
         REQUIRE(pages.size() > 1);
-        check_places(pages, c);
+        check_places(pages, c, inch_ruler(16));
         std::size_t ways = 0;
         for (std::size_t i = 0; i < pages.size(); ++i) {
             check_readable(pages[i]);
@@ -373,7 +391,7 @@ TEST_CASE(
     const auto c =
         stock_for<centimetre>("ribbon", {{"tie", 57_cm, 8}, {"loop", 2_cm, 222}}, {{900_cm}}, {.loss_per_cut = {}});
     const auto pages = pictures(drawings_of(c, {.shows = edition::centimetres}));
-    check_places(pages, c);
+    check_places(pages, c, {.shows = edition::centimetres});
     check_readable(pages[0]);
     CHECK(pages[0].says("222 B"));
     CHECK(pages[0].says("from 900 cm, leaving nothing, every 10th cut figured where they are close: 8 A, 222 B"));
@@ -390,7 +408,7 @@ TEST_CASE("Where even the letters have no room the words over the bar say all, i
         tags.push_back({"tag " + std::to_string(i), length_of<millimetre>(fraction(400 - i, 10)), 1});
     const auto c = stock_for<millimetre>("tape", tags, {{length_of<millimetre>(5000)}});
     const auto pages = pictures(drawings_of(c, {.shows = edition::centimetres}));
-    check_places(pages, c, false);
+    check_places(pages, c, {.shows = edition::centimetres}, false);
     check_readable(pages[0]);
     CHECK(pages[0].mentions("too narrow to be lettered but in this order"));
     std::set<std::string> said;
@@ -466,7 +484,7 @@ void check_random(std::uint64_t seed, std::int64_t parts, std::int64_t most) {
         const ruler by{.shows = static_cast<edition>(round % 3)};
         const auto pages = pictures(
             drawings_of(c, by, {.project = "Tidy for the shed", .on = round % 2 == 0 ? paper::a4 : paper::letter}));
-        check_places(pages, c);
+        check_places(pages, c, by);
         for (const picture& p : pages)
             check_readable(p);
     }

@@ -188,7 +188,7 @@ private:
     void add_heading() {
         std::string words = joined({"from ", from_.stock, ", leaving ", from_.left.empty() ? "nothing" : from_.left});
         for (const std::string& note : notes_)
-            words.append(", ").append(note);
+            words.append(", ").append(unbroken(note));
         words.append(": ").append(from_.pieces);
         made_.times_width = text_width(from_.times, body) * 1.15 + 2;
         const double labels = made_.labels.empty() ? 1.5 : label_lead + small_line_height + 1.5;
