@@ -321,6 +321,8 @@ TEST_CASE("Pieces too narrow for their letter have it above, once for all that l
     check_places(pages, c, inch_ruler(16));
     check_readable(pages[0]);
     CHECK(pages[0].says("9 B"));
+    CHECK(pages[0].says("B: tab, 1/2 in, 9 of them"));
+    CHECK(pages[0].says("C: end, 3/4 in, one"));
     CHECK(pages[0].says("C"));
     CHECK(pages[0].says("from 100 in, leaving 3/4 in: 2 A, 1 C, 9 B"));
     CHECK(pages[0].says("left over"));

@@ -92,8 +92,9 @@ private:
             const wanted_length<Unit>& w = from_.wanted[i];
             made_.kinds.push_back(w.name);
             made_.sizes.push_back(to_text(w.size, by_));
-            made_.list.push_back(joined({letters(i), ": ", shortened(w.name, small, longest_label), ", ",
-                                         made_.sizes.back(), ", ", std::to_string(w.count), " of them"}));
+            made_.list.push_back(
+                joined({letters(i), ": ", shortened(w.name, small, longest_label), ", ", made_.sizes.back(), ", ",
+                        w.count == 1 ? "one" : std::to_string(w.count).append(" of them")}));
         }
         if (from_.stock.size() == 1)
             return;
@@ -170,9 +171,10 @@ private:
     }
 
     void say_how() {
-        std::string how = joined({"Print at 100 %. Under a bar stands how far each piece ends from the start, at the "
-                                  "left, rounded to ",
-                                  graduation_text(by_), ", each from the exact length."});
+        std::string how =
+            joined({"Print at 100 %. The figures under a bar say how far from its start, at the left, each "
+                    "piece ends, rounded to ",
+                    graduation_text(by_), ", each from the exact length."});
         if (made_.loses)
             how += joined({" Cut there; each cut then takes ", written(from_.rules.loss_per_cut),
                            ", which the places of those that follow allow for."});
