@@ -4,6 +4,7 @@
 #include <turncloth/sheet/drawing.hpp>
 #include <turncloth/sheet/lay_drawing.hpp>
 #include <turncloth/sheet/outline_drawing.hpp>
+#include <turncloth/sheet/stock_drawing.hpp>
 
 #include <cstdio>
 #include <fstream>
@@ -116,6 +117,11 @@ std::string laid_cloth() {
                       {}, {.project = p.name()});
 }
 
+std::string cut_ribbon() {
+    const auto ties = stock_for<inch>("ribbon", {{"tie", "22 1/2"_in, 8}, {"loop", "4 3/4"_in, 12}}, {{108_in}});
+    return drawing_of(ties, {}, {.project = "tool roll"});
+}
+
 } // namespace
 
 int main(int count, char** words) {
@@ -129,7 +135,7 @@ int main(int count, char** words) {
         save(folder, "eyelets", drawn(heading_with_eyelets())) && save(folder, "meeting", drawn(film_that_meets())) &&
         save(folder, "zipper", drawn(zipped_pocket())) && save(folder, "pleats", drawn(pleated_flounce())) &&
         save(folder, "boxed", drawn(boxed_plate())) && save(folder, "outline", slanting_end()) &&
-        save(folder, "lay", laid_cloth());
+        save(folder, "lay", laid_cloth()) && save(folder, "stock", cut_ribbon());
     if (!done)
         std::fprintf(stderr, "turncloth_guide: cannot write the pictures into %s\n", folder.c_str());
     return done ? 0 : 3;

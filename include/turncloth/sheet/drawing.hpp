@@ -13,7 +13,7 @@
 #ifndef TURNCLOTH_SHEET_DRAWING_HPP
 #define TURNCLOTH_SHEET_DRAWING_HPP
 
-#include <turncloth/sheet/drawing_layout.hpp>
+#include <turncloth/sheet/page_parts.hpp>
 
 #include <algorithm>
 #include <cstddef>
@@ -59,24 +59,6 @@ constexpr std::string_view legend_of(line_kind kind) {
 
 inline constexpr line_kind all_line_kinds[] = {line_kind::fold, line_kind::stitching, line_kind::mark, line_kind::slit};
 
-/// A bar of whole units of cloth, to scale and with its name; returns its length on paper.
-inline double scale_bar(svg_page& svg, page_point start, double unit, const char* name, double scale) {
-    const auto length = [&](std::size_t n) { return static_cast<double>(n) * unit / scale; };
-    std::size_t most = 1;
-    round_number([&](std::size_t n) {
-        most = length(n) <= 51 ? n : most;
-        return length(n) > 51;
-    });
-    const std::size_t step = round_number([&](std::size_t n) { return length(n) >= 1.2 && most % n == 0; });
-    svg.open("scale", {0.25, ""});
-    svg.line(start, {start.x + length(most), start.y});
-    for (std::size_t n = 0; n <= most; n += step)
-        svg.line({start.x + length(n), start.y}, {start.x + length(n), start.y - (n % most == 0 ? 3 : 1.6)});
-    svg.close();
-    svg.text({start.x + length(most) + 1.5, start.y}, std::to_string(most) + ' ' + name, body);
-    return length(most);
-}
-
 class drawer {
 public:
     drawer(const plan& p, const arrangement& where)
@@ -99,7 +81,7 @@ private:
     using manner = label_side::manner;
 
     static std::string title(const plan& p) { return (p.project.empty() ? "" : p.project + ": ") + p.piece; }
-    std::string scale_text() const { return "scale 1:" + number(at_.scale); }
+    std::string scale_text() const { return scale_words(at_.scale); }
 
     std::string description() const {
         std::string all = plan_.count + ", " + plan_.cut_size + ", " + plan_.finished_size + ", " + scale_text() + '.';

@@ -378,7 +378,7 @@ private:
 /// Upright or on its side: what leaves fewest marks out, then fewest to look up, then the larger scale, then the page
 /// that lies as the piece does.
 inline arrangement arrangement_of(const plan& p, paper on) {
-    const double narrow = on == paper::a4 ? 210 : 215.9, wide = on == paper::a4 ? 297 : 279.4;
+    const auto [narrow, wide] = sides_of(on);
     arrangement upright = arranger(p, narrow, wide).make(), sideways = arranger(p, wide, narrow).make();
     const auto rank = [](const arrangement& a) { return std::make_tuple(a.left_out, a.numbered(), a.scale); };
     if (rank(upright) == rank(sideways))

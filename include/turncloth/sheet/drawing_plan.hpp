@@ -31,6 +31,13 @@ struct drawing_options {
 
 namespace detail {
 
+/// Of a sheet of paper, in mm.
+struct paper_sides {
+    double narrow, wide;
+};
+
+constexpr paper_sides sides_of(paper on) { return on == paper::a4 ? paper_sides{210, 297} : paper_sides{215.9, 279.4}; }
+
 /// A line of text in the title block.
 struct title_row {
     std::string words;

@@ -15,6 +15,7 @@
 #ifndef TURNCLOTH_SHEET_LAY_DRAWING_HPP
 #define TURNCLOTH_SHEET_LAY_DRAWING_HPP
 
+#include <turncloth/sheet/drawing.hpp>
 #include <turncloth/sheet/lay_drawing_layout.hpp>
 
 #include <algorithm>
@@ -28,8 +29,7 @@ namespace turncloth {
 
 namespace detail {
 
-inline constexpr pen cloth_pen = {0.6, ""}, selvedge_pen = {0.2, "5 1.5"}, laid_pen = {0.2, ""},
-                     cut_across_pen = {0.5, "2.5 1.5"}, kept_pen = {0.25, "0.4 1"};
+inline constexpr pen selvedge_pen = {0.2, "5 1.5"};
 
 class lay_drawer {
 public:
@@ -44,7 +44,7 @@ public:
         name_pieces();
         draw_list(svg_, at_.pieces);
         draw_list(svg_, at_.cuts);
-        write_foot();
+        draw_foot(svg_, foot());
         draw_print(svg_, at_.print, at_.print_lines);
         return svg_.done();
     }
@@ -278,19 +278,19 @@ private:
         }
     }
 
-    /// Lines, the scale, the title block.
-    void write_foot() {
-        foot_words says{plan_.project, "lay of " + plan_.material, plan_.facts, {}};
-        auto& legend = says.legend;
-        legend.emplace_back(cloth_pen, plan_.folded ? "edge of cloth; left: fold" : "edge of the cloth");
+    foot_of_page foot() const {
+        foot_of_page made{.where = at_.foot, .scale = at_.scale, .legend = {}, .title = {}};
+        made.title = title_rows_of(plan_.project, "lay of " + plan_.material, plan_.facts);
+        auto& lines = made.legend;
+        lines.push_back({cloth_pen, plan_.folded ? "edge of cloth; left: fold" : "edge of the cloth"});
         if (plan_.usable_to < plan_.width)
-            legend.emplace_back(selvedge_pen, "selvedge ends");
-        legend.emplace_back(laid_pen, "piece");
+            lines.push_back({selvedge_pen, "selvedge ends"});
+        lines.push_back({laid_pen, "piece"});
         if (!plan_.cuts.empty())
-            legend.emplace_back(cut_across_pen, "cut, in order");
+            lines.push_back({cut_across_pen, "cut, in order"});
         if (!plan_.kept.empty())
-            legend.emplace_back(kept_pen, "left over, to keep");
-        draw_foot(svg_, at_.foot, says, at_.scale);
+            lines.push_back({kept_pen, "left over, to keep"});
+        return made;
     }
 
     const lay_plan& plan_;
@@ -306,7 +306,7 @@ template <length_unit Unit>
 std::string drawing_of(const sheet_cloth<Unit>& cloth, const ruler& by = {},
                        const std::type_identity_t<lay_drawing_options<Unit>>& options = {}) {
     const detail::lay_plan what = detail::lay_plan_of<Unit>(cloth, by, options);
-    const auto [narrow, wide] = detail::paper_sides(options.on);
+    const auto [narrow, wide] = detail::sides_of(options.on);
     const detail::lay_page upright = detail::lay_arranger(what, narrow, wide).make(),
                            sideways = detail::lay_arranger(what, wide, narrow).make();
     return detail::lay_drawer(what, sideways.scale < upright.scale ? sideways : upright).draw();

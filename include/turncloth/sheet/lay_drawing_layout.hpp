@@ -34,7 +34,7 @@ public:
 
     lay_page make() {
         made_.print_lines = print_lines_of(plan_.small_print, rest_.width);
-        made_.print = lowest(rest_, static_cast<double>(made_.print_lines.size()) * small_line_height + 1);
+        made_.print = lowest(rest_, print_height(made_.print_lines));
         made_.foot = lowest(rest_, foot_height);
         made_.cuts = list_at_foot(rest_, plan_.cut_list, made_.height / 5);
         made_.pieces = list_at_foot(rest_, plan_.list, made_.height / 5);

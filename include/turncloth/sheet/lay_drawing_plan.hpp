@@ -9,13 +9,11 @@
 
 #include <turncloth/cloth/cloth_choice.hpp>
 #include <turncloth/sheet/cloth.hpp>
-#include <turncloth/sheet/drawing_plan.hpp>
+#include <turncloth/sheet/page_parts.hpp>
 
 #include <algorithm>
 #include <cstddef>
-#include <initializer_list>
 #include <string>
-#include <string_view>
 #include <type_traits>
 #include <vector>
 
@@ -30,19 +28,6 @@ struct lay_drawing_options {
 };
 
 namespace detail {
-
-inline std::string joined(std::initializer_list<std::string_view> parts) {
-    std::string all;
-    for (const std::string_view part : parts)
-        all += part;
-    return all;
-}
-
-/// A, B, ... Z, AA, AB, ...: pieces have letters, as cuts have numbers.
-inline std::string letters(std::size_t i) {
-    const std::string last(1, static_cast<char>('A' + i % 26));
-    return i < 26 ? last : letters(i / 26 - 1).append(last);
-}
 
 /// A piece as it lies, in mm of cloth from the left edge and the end first cut.
 struct lay_box {

@@ -17,6 +17,7 @@
 #ifndef TURNCLOTH_SHEET_OUTLINE_DRAWING_HPP
 #define TURNCLOTH_SHEET_OUTLINE_DRAWING_HPP
 
+#include <turncloth/sheet/drawing.hpp>
 #include <turncloth/sheet/outline_drawing_layout.hpp>
 
 #include <cmath>
@@ -46,7 +47,7 @@ public:
         number_edges();
         write_warnings();
         draw_list(svg_, at_.list);
-        write_foot();
+        draw_foot(svg_, foot());
         draw_print(svg_, at_.print, at_.print_lines);
         return svg_.done();
     }
@@ -207,17 +208,19 @@ private:
             svg_.text({at_.picture.x, y += line_height}, line, body, anchor::start, false, true);
     }
 
-    void write_foot() {
-        foot_words says{plan_.project, plan_.name, plan_.facts, {{cut_pen, "cut line"}}};
-        auto& legend = says.legend;
-        legend.emplace_back(pen_of(line_kind::stitching), "seam line");
+    foot_of_page foot() const {
+        foot_of_page made{.where = at_.foot, .scale = at_.scale, .legend = {}, .title = {}};
+        made.title = title_rows_of(plan_.project, plan_.name, plan_.facts);
+        auto& lines = made.legend;
+        lines.push_back({cut_pen, "cut line"});
+        lines.push_back({pen_of(line_kind::stitching), "seam line"});
         if (!plan_.notches.empty())
-            legend.emplace_back(notch_pen, "notch");
+            lines.push_back({notch_pen, "notch"});
         if (plan_.grain)
-            legend.emplace_back(grain_pen, "grain, an arrow");
+            lines.push_back({grain_pen, "grain, an arrow"});
         if (!plan_.crossings.empty())
-            legend.emplace_back(crossing_pen, "crossing, a diamond");
-        draw_foot(svg_, at_.foot, says, at_.scale);
+            lines.push_back({crossing_pen, "crossing, a diamond"});
+        return made;
     }
 
     const outline_plan& plan_;

@@ -46,7 +46,7 @@ inline outline_page outline_page_of(const outline_plan& p, double width, double 
     made.height = height;
     box rest = inside_margins(width, height);
     made.print_lines = print_lines_of(p.small_print, rest.width);
-    made.print = lowest(rest, static_cast<double>(made.print_lines.size()) * small_line_height + 1);
+    made.print = lowest(rest, print_height(made.print_lines));
     made.foot = lowest(rest, foot_height);
     made.list = list_at_foot(rest, p.list, height / 3);
     for (const std::string& warning : p.warnings)
@@ -65,7 +65,7 @@ inline outline_page outline_page_of(const outline_plan& p, double width, double 
 
 /// What fewest entries are left out of the list for, then the larger scale, then upright.
 inline outline_page outline_page_on(const outline_plan& p, paper on) {
-    const auto [narrow, wide] = paper_sides(on);
+    const auto [narrow, wide] = sides_of(on);
     outline_page upright = outline_page_of(p, narrow, wide), sideways = outline_page_of(p, wide, narrow);
     const auto rank = [](const outline_page& at) { return std::pair(at.list.left_out, at.scale); };
     return rank(sideways) < rank(upright) ? sideways : upright;

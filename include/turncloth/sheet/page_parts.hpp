@@ -1,21 +1,25 @@
-// What the pages of drawings share: papers, a list in columns, and the foot with its legend, scale and title block.
+// What the pages of drawings share: words and pens, lists in columns, and the foot with its legend, scale and title block.
 //
-//   paper_sides(paper)                   the shorter and the longer, in mm
-//   lowest(rest, height)                 takes that much off the bottom of a box
-//   list_at_foot(rest, entries, most)    entries in as many columns as fit; what finds no room is counted
-//   draw_list(svg, list)   draw_print(svg, box, lines)   draw_foot(svg, box, words)
+//   joined({"a", "b"})  letters(27)                 "ab"  "AB"
+//   inside_margins(width, height)                   the page without its margins
+//   lowest(rest, height)                            takes that much off the bottom of a box
+//   list_in_columns(entries, width, most)           entries in as many columns as fit; what finds no room is counted
+//   list_at_foot(rest, entries, most)               the same, and its place taken off the rest
+//   title_rows_of(project, title, facts)            the lines of a title block
+//   draw_list(svg, list)   draw_print(svg, box, lines)   draw_foot(svg, foot)
 //
 //   box rest = inside_margins(width, height);
-//   const box foot = lowest(rest, foot_height);
+//   draw_foot(svg, {.where = lowest(rest, foot_height), .scale = 8, .legend = lines, .title = rows});
 //
-// An internal header of lay_drawing.hpp and outline_drawing.hpp.
+// An internal header of the drawings of lays, of outlines and of lengths from stock.
 #ifndef TURNCLOTH_SHEET_PAGE_PARTS_HPP
 #define TURNCLOTH_SHEET_PAGE_PARTS_HPP
 
-#include <turncloth/sheet/drawing.hpp>
+#include <turncloth/sheet/drawing_layout.hpp>
 
 #include <algorithm>
 #include <cstddef>
+#include <initializer_list>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -23,11 +27,22 @@
 
 namespace turncloth::detail {
 
-inline constexpr pen grain_pen = {0.25, ""};
-inline constexpr double foot_height = 44;
+inline constexpr pen cloth_pen = {0.6, ""}, laid_pen = {0.2, ""}, cut_across_pen = {0.5, "2.5 1.5"},
+                     kept_pen = {0.25, "0.4 1"}, grain_pen = {0.25, ""};
 
-inline std::pair<double, double> paper_sides(paper on) {
-    return on == paper::a4 ? std::pair(210.0, 297.0) : std::pair(215.9, 279.4);
+inline constexpr double title_width = 74, foot_height = 44;
+
+inline std::string joined(std::initializer_list<std::string_view> parts) {
+    std::string all;
+    for (const std::string_view part : parts)
+        all += part;
+    return all;
+}
+
+/// A, B, ... Z, AA, AB, ...: pieces have letters, as cuts have numbers.
+inline std::string letters(std::size_t i) {
+    const std::string last(1, static_cast<char>('A' + i % 26));
+    return i < 26 ? last : letters(i / 26 - 1).append(last);
 }
 
 inline box inside_margins(double width, double height) {
@@ -46,27 +61,34 @@ struct page_list {
     double column = 0;
     std::vector<std::string> entries;
     std::size_t left_out = 0;
+
+    double height() const { return entries.empty() ? 0 : static_cast<double>(rows) * small_line_height + gap; }
 };
 
-/// At most `most` mm high.
-inline page_list list_at_foot(box& rest, const std::vector<std::string>& all, double most) {
+/// At most `most` mm high. Where it stands is left open.
+inline page_list list_in_columns(const std::vector<std::string>& all, double width, double most) {
     page_list made;
     if (all.empty())
         return made;
     double widest = 0;
     for (const std::string& e : all)
         widest = std::max(widest, text_width(e, small) + gap);
-    const auto columns = std::max<std::size_t>(1, static_cast<std::size_t>(rest.width / widest));
+    const auto columns = std::max<std::size_t>(1, static_cast<std::size_t>(width / widest));
     const std::size_t room = columns * static_cast<std::size_t>(most / small_line_height);
     made.entries = all;
     if (all.size() > room) {
         made.left_out = all.size() - room + 1;
         made.entries.resize(room - 1);
-        made.entries.push_back("and " + std::to_string(made.left_out) + " more");
+        made.entries.push_back(joined({"and ", std::to_string(made.left_out), " more"}));
     }
     made.rows = (made.entries.size() + columns - 1) / columns;
-    made.column = rest.width / static_cast<double>(columns);
-    made.where = lowest(rest, static_cast<double>(made.rows) * small_line_height + gap);
+    made.column = width / static_cast<double>(columns);
+    return made;
+}
+
+inline page_list list_at_foot(box& rest, const std::vector<std::string>& all, double most) {
+    page_list made = list_in_columns(all, rest.width, most);
+    made.where = lowest(rest, made.height());
     return made;
 }
 
@@ -82,54 +104,100 @@ inline void draw_list(svg_page& svg, const page_list& l) {
 inline std::vector<std::string> print_lines_of(const std::vector<std::string>& sentences, double width) {
     std::vector<std::string> all;
     for (const std::string& sentence : sentences)
-        for (std::string& line : wrapped(sentence, small, width, 3))
+        for (std::string& line : wrapped(sentence, small, width, 4))
             all.push_back(std::move(line));
     return all;
 }
 
-/// The small print, for which `where` holds a line each and 1 mm.
+inline double print_height(const std::vector<std::string>& lines) {
+    return static_cast<double>(lines.size()) * small_line_height + 1;
+}
+
 inline void draw_print(svg_page& svg, const box& where, const std::vector<std::string>& lines) {
-    double y = where.y + 1;
+    double down = where.y + 1;
     for (const std::string& line : lines)
-        svg.text({where.x, y += small_line_height}, line, small);
+        svg.text({where.x, down += small_line_height}, line, small);
+}
+
+inline std::vector<title_row> title_rows_of(const std::string& project, const std::string& title,
+                                            const std::vector<std::string>& facts) {
+    std::vector<title_row> rows;
+    const auto add = [&](const std::string& words, double size, bool bold, std::size_t most) {
+        for (std::string& part : wrapped(words, bold ? size * 1.15 : size, title_width - 6, most))
+            rows.push_back({std::move(part), size, bold});
+    };
+    add(project, body, false, 1);
+    add(title, 4, true, 1);
+    for (const std::string& fact : facts)
+        add(fact, small, false, 2);
+    return rows;
+}
+
+inline double title_height(const std::vector<title_row>& rows) {
+    double height = 1;
+    for (const title_row& r : rows)
+        height += r.size * title_spacing;
+    return height;
 }
 
 inline std::string scale_words(double scale) { return "scale 1:" + number(scale); }
 
-struct foot_words {
-    std::string project, title;
-    std::vector<std::string> facts;
-    std::vector<std::pair<pen, std::string_view>> legend;
+/// A bar of whole units of cloth, to scale and with its name; returns its length on paper.
+inline double scale_bar(svg_page& svg, page_point start, double unit, const char* name, double scale) {
+    const auto length = [&](std::size_t n) { return static_cast<double>(n) * unit / scale; };
+    std::size_t most = 1;
+    round_number([&](std::size_t n) {
+        most = length(n) <= 51 ? n : most;
+        return length(n) > 51;
+    });
+    const std::size_t step = round_number([&](std::size_t n) { return length(n) >= 1.2 && most % n == 0; });
+    svg.open("scale", {0.25, ""});
+    svg.line(start, {start.x + length(most), start.y});
+    for (std::size_t n = 0; n <= most; n += step)
+        svg.line({start.x + length(n), start.y}, {start.x + length(n), start.y - (n % most == 0 ? 3 : 1.6)});
+    svg.close();
+    svg.text({start.x + length(most) + 1.5, start.y}, std::to_string(most) + ' ' + name, body);
+    return length(most);
+}
+
+struct legend_line {
+    pen drawn_with;
+    std::string_view words;
 };
 
-/// The legend at the left, the scale with its bars in the middle, the title block at the right.
-inline void draw_foot(svg_page& svg, const box& foot, const foot_words& says, double scale) {
-    double down = foot.y + 5;
-    svg.text({foot.x, down}, "Lines", body, anchor::start, false, true);
-    for (const auto& [drawn_with, words] : says.legend) {
+struct foot_of_page {
+    box where{};
+    double scale = 1;
+    std::vector<legend_line> legend;
+    std::vector<title_row> title;
+};
+
+inline void draw_legend(svg_page& svg, page_point at, const std::vector<legend_line>& entries) {
+    double down = at.y + 5;
+    svg.text({at.x, down}, "Lines", body, anchor::start, false, true);
+    for (const legend_line& entry : entries) {
         down += 5;
-        svg.open("legend", drawn_with);
-        svg.line({foot.x, down - 1}, {foot.x + 13, down - 1});
+        svg.open("legend", entry.drawn_with);
+        svg.line({at.x, down - 1}, {at.x + 13, down - 1});
         svg.close();
-        svg.text({foot.x + 15, down}, words, small);
+        svg.text({at.x + 15, down}, entry.words, small);
     }
-    const double middle = foot.x + 48, scale_at = foot.bottom() - 22;
-    svg.text({middle, scale_at}, scale_words(scale), body, anchor::start, false, true);
-    scale_bar(svg, {middle, scale_at + 8}, 25.4, "in", scale);
-    scale_bar(svg, {middle, scale_at + 16}, 10, "cm", scale);
-    const box frame{foot.right() - 74, foot.y + 2, 74, foot.height - 4};
+}
+
+/// The legend at the left, the scale with its bars in the middle, the title block at the right.
+inline void draw_foot(svg_page& svg, const foot_of_page& foot) {
+    draw_legend(svg, {foot.where.x, foot.where.y}, foot.legend);
+    const double middle = foot.where.x + 48, down = foot.where.bottom() - 22;
+    svg.text({middle, down}, scale_words(foot.scale), body, anchor::start, false, true);
+    scale_bar(svg, {middle, down + 8}, 25.4, "in", foot.scale);
+    scale_bar(svg, {middle, down + 16}, 10, "cm", foot.scale);
+    const box frame{foot.where.right() - title_width, foot.where.y + 2, title_width, foot.where.height - 4};
     svg.open("frame", {0.35, ""});
     svg.rectangle(frame);
     svg.close();
     double line = frame.y + 1;
-    const auto write = [&](const std::string& words, double size, bool bold, std::size_t most) {
-        for (const std::string& part : wrapped(words, bold ? size * 1.15 : size, frame.width - 6, most))
-            svg.text({frame.x + 3, line += size * title_spacing}, part, size, anchor::start, false, bold);
-    };
-    write(says.project, body, false, 1);
-    write(says.title, 4, true, 1);
-    for (const std::string& fact : says.facts)
-        write(fact, small, false, 2);
+    for (const title_row& r : foot.title)
+        svg.text({frame.x + 3, line += r.size * title_spacing}, r.words, r.size, anchor::start, false, r.bold);
 }
 
 } // namespace turncloth::detail
