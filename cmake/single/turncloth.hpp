@@ -6138,7 +6138,8 @@ private:
         for (std::int64_t k = 1; k <= m.marks.spans(); ++k)
             line(1, to_text(m.marks.mark_on_long(k).from_datum(), by_) + " of " + of.longer + " meets " +
                         to_text(m.marks.mark_on_short(k).from_datum(), by_) + " of " + of.shorter);
-        line(1, "fullness " + fullness_text(m.marks.fullness()) + ", over in each span: " + to_text(m.marks.surplus(0), by_));
+        line(1, "fullness " + fullness_text(m.marks.fullness()) +
+                    ", over in each span: " + to_text(m.marks.surplus(0), by_));
     }
 
     void write(const notion<Unit>& n) {

@@ -11,7 +11,7 @@ TEST_CASE("The organiser's figures are those worked out by hand") {
     // 3/4 + 1/4 above the finished foot are 28 - 2 3/8 - 1 = 24 5/8; / (4 3/4 + 3/4) = 4.5 and less, so 4 rows.
     CHECK(o.says("Seed-packet organiser, 4 x 6 pockets"));
     // 27 + 2 x (3/8 + 3/4) and 28 + (1/2 + 2 1/2) + (3/8 + 3/4).
-    CHECK(o.says("backing, canvas: 29 1/4 x 32 1/8 in"));
+    CHECK(o.says("backing, 1 of canvas: 29 1/4 x 32 1/8 in"));
     // 24 5/8 / 4 = 6 5/32, down to quarters 6. Stitched at 1/2 + 2 x 2 1/2 - 1/8 = 5 3/8, so 6 further each time.
     CHECK(o.says("heading: fold at 1/2 in, 3 in; stitch at 5 3/8 in"));
     for (const char* row : {"11 3/8 in\n", "17 3/8 in\n", "23 3/8 in\n", "29 3/8 in\n"})
@@ -42,12 +42,12 @@ TEST_CASE("The tool roll's figures are those worked out by hand") {
     REQUIRE(o.status == 0);
     // The turn of cloth: pi x (1/8 + 1/32) / 2 = 0.2454, up to sixteenths 1/4. 29 + 2 x (5/8 + 5/8 + 1/4), 21 + the
     // same.
-    CHECK(o.says("outer, canvas: 32 x 24 in"));
-    CHECK(o.says("lining, lining cloth: 29 x 21 in"));
+    CHECK(o.says("outer, 1 of canvas: 32 x 24 in"));
+    CHECK(o.says("lining, 1 of lining cloth: 29 x 21 in"));
     // Folded at 5/8 and in the middle of the turn, 5/8 + 5/8 + 1/8; stitched at 5/8 + 2 x 5/8 + 1/4 - 1/8.
     CHECK(o.says("self-binding: fold at 5/8 in, 1 3/8 in; stitch at 2 in"));
     // Half of 21 is 10 1/2, with 3/8 + 5/8 turned.
-    CHECK(o.says("tool pockets, canvas: 29 x 11 1/2 in"));
+    CHECK(o.says("tool pockets, 1 of canvas: 29 x 11 1/2 in"));
     // 29 - 2 x 5/8 = 27 3/4; / 2 3/4 = 10.09, so 10 pockets of 2.775 in: marks at 0.625 + 2.775 k, which are 3.4, 6.175
     // and at last 25.6 in: 54.4, 98.8 and 409.6 sixteenths.
     CHECK(o.says("Hand-tool roll, 10 tool pockets"));
@@ -116,7 +116,7 @@ TEST_CASE("An edging that the cloth holds is cut in one, and marked at the three
     const scratch dir;
     const outcome o = dir.run("--project kneeling-pad --size '16 x 9 in' --units inches");
     // 2 x (16 + 9) + 1 = 51. Corners after 16, 25 and 41, each 1/2 in further from the cut edge.
-    CHECK(o.says("1 edging, joined at a corner, canvas: 51 x 2 3/4 in"));
+    CHECK(o.says("edging, joined at a corner, 1 of canvas: 51 x 2 3/4 in"));
     for (const char* mark : {"16 1/2 in\n", "25 1/2 in\n", "41 1/2 in\n"})
         CHECK(o.says(std::string("left, mark corner: ") + mark));
 }
@@ -137,7 +137,7 @@ TEST_CASE("The metric edition uses round metric allowances, not converted ones")
     const outcome hanging = dir.run("--project organiser --size '70 x 72 cm' --units centimetres");
     // 70 / (8.5 + 1.5) = 7. 72 - (6 - 0.3) - (2 + 0.5) = 63.8; / (12 + 2) = 4.56, so 4; 15.95, down to halves 15.5.
     CHECK(hanging.says("Seed-packet organiser, 4 x 7 pockets"));
-    CHECK(hanging.says("backing, canvas: 76 x 82.5 cm"));                // 70 + 2 x 3; 72 + 1.5 + 6 + 3
+    CHECK(hanging.says("backing, 1 of canvas: 76 x 82.5 cm"));           // 70 + 2 x 3; 72 + 1.5 + 6 + 3
     CHECK(hanging.says("top, mark foot of a film strip: 28.7 cm"));      // 1.5 + 12 - 0.3 = 13.2; + 15.5
     CHECK(hanging.says("12 cm of film strip meets 10 cm of backing\n")); // 70 / 7, + 2
     // 70 - 2 x 3 - 1.8 = 62.2 takes 4 steps of at most 20, each 15.55: a tie goes to the even 15.6.
@@ -147,7 +147,7 @@ TEST_CASE("The metric edition uses round metric allowances, not converted ones")
 
     const outcome roll = dir.run("--project tool-roll --size '75 x 54 cm' --units centimetres");
     // pi x (0.3 + 0.08) / 2 = 0.597, up to 0.6. 75 + 2 x (1.5 + 1.5 + 0.6); 72 - 2 x 2 = 68, + 3.
-    CHECK(roll.says("outer, canvas: 82.2 x 61.2 cm"));
+    CHECK(roll.says("outer, 1 of canvas: 82.2 x 61.2 cm"));
     CHECK(roll.says("each opening: 68 cm"));
     CHECK(roll.says("bar-tacked at both ends first: 71 cm"));
     // 2 x (0.3 + 0.08) + 0.08 + 1.2 = 2.04; 2 sqrt(pi x 75 x 2.04) = 43.85, up to halves; + 4 x 6 + 2 x 10 + 2.5 + 1 + 1.2.
@@ -182,7 +182,7 @@ TEST_CASE("The width of the cloth decides how much is bought and how the edging 
     CHECK(narrow.says("edging along the width, 2 of canvas: 17 x 2 3/4 in"));
     // 60 in usable of 61: the edging for 2 x (18 + 11 1/2) + 1.
     CHECK(dir.run("--project kneeling-pad --size '18 x 11 1/2 in' --cloth-width 61 --units inches")
-              .says("1 edging, joined at a corner, canvas: 60 x 2 3/4 in"));
+              .says("edging, joined at a corner, 1 of canvas: 60 x 2 3/4 in"));
     CHECK(dir.run("--project kneeling-pad --size '18 x 11 1/2 in' --cloth-width '60 15/16' --units inches")
               .says("edging along the width, 2 of canvas: 19 x 2 3/4 in"));
     // A unit of its own: 1.5 m are 150 cm.

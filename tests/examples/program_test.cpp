@@ -55,11 +55,15 @@ TEST_CASE("A size is read however it is typed") {
     CHECK(finishes("24 1/2 x 15 3/8 in") == "finishes 24 1/2 x 15 3/8 in");
     CHECK(finishes("24-1/2 x 15½ in") == "finishes 24 1/2 x 15 1/2 in");
     // The width's unit chooses the edition, the height may be in any.
-    CHECK(dir.run("--project kneeling-pad --size '60 x 38 cm' --units centimetres").says("top, canvas: 63 x 41 cm"));
-    CHECK(dir.run("--project kneeling-pad --size '600 x 380mm' --units centimetres").says("top, canvas: 63 x 41 cm"));
-    CHECK(dir.run("--project kneeling-pad --size '.6 m x 38 cm' --units centimetres").says("top, canvas: 63 x 41 cm"));
+    CHECK(
+        dir.run("--project kneeling-pad --size '60 x 38 cm' --units centimetres").says("top, 1 of canvas: 63 x 41 cm"));
+    CHECK(dir.run("--project kneeling-pad --size '600 x 380mm' --units centimetres")
+              .says("top, 1 of canvas: 63 x 41 cm"));
+    CHECK(dir.run("--project kneeling-pad --size '.6 m x 38 cm' --units centimetres")
+              .says("top, 1 of canvas: 63 x 41 cm"));
     CHECK(dir.run("--project kneeling-pad --size '60 cm x 15 in' --units centimetres").says("finishes 60 x 38.1 cm"));
-    CHECK(dir.run("--project kneeling-pad --size '24 in x 38.1 cm' --units inches").says("top, canvas: 25 x 16 in"));
+    CHECK(
+        dir.run("--project kneeling-pad --size '24 in x 38.1 cm' --units inches").says("top, 1 of canvas: 25 x 16 in"));
 }
 
 TEST_CASE("A command line that is wrong ends with 2 and says what is wrong with it") {
