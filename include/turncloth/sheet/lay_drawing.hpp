@@ -89,7 +89,7 @@ private:
         svg_.line({left, y(0)}, {left, y(plan_.length)});
         for (const double end : {y(0), y(plan_.length)}) {
             svg_.line({at_.cloth.x, end}, {left - 1, end});
-            tick({left, end});
+            tick(svg_, {left, end});
         }
         svg_.close();
         name_level(plan_.width_words, 0, plan_.width, 2);
@@ -104,7 +104,7 @@ private:
         svg_.line({x(from), row_above(row)}, {x(to), row_above(row)});
         for (const double end : {x(from), x(to)}) {
             svg_.line({end, at_.cloth.y}, {end, row_above(row) - 1});
-            tick({end, row_above(row)});
+            tick(svg_, {end, row_above(row)});
         }
     }
     void name_level(const std::string& words, double from, double to, int row) {
@@ -113,7 +113,6 @@ private:
         else
             svg_.text({x(plan_.width) + past_end, row_above(row) + 0.35 * body}, words, body);
     }
-    void tick(point p) { svg_.line({p.x - 0.9, p.y + 0.9}, {p.x + 0.9, p.y - 0.9}); }
 
     /// Each number stands beside its cut, within one piece or one left-over, as near the cut's beginning as it may be.
     void draw_cuts() {
@@ -290,7 +289,7 @@ private:
     void draw_foot() {
         draw_legend();
         const double middle = at_.foot.x + 48, down = at_.foot.bottom() - 22;
-        svg_.text({middle, down}, scale_text(), body, anchor::start, false, true);
+        svg_.text({middle, down}, scale_text(at_.scale), body, anchor::start, false, true);
         scale_bar(svg_, {middle, down + 8}, 25.4, "in", at_.scale);
         scale_bar(svg_, {middle, down + 16}, 10, "cm", at_.scale);
         const box frame{at_.foot.right() - 74, at_.foot.y + 2, 74, at_.foot.height - 4};
@@ -310,8 +309,6 @@ private:
         for (const std::string& sentence : at_.print_lines)
             svg_.text({at_.print.x, print += small_line_height}, sentence, small);
     }
-
-    std::string scale_text() const { return "scale 1:" + number(at_.scale); }
 
     void draw_legend() {
         double down = at_.foot.y + 5;
@@ -346,7 +343,7 @@ template <length_unit Unit>
 std::string drawing_of(const sheet_cloth<Unit>& cloth, const ruler& by = {},
                        const std::type_identity_t<lay_drawing_options<Unit>>& options = {}) {
     const detail::lay_plan what = detail::lay_plan_of<Unit>(cloth, by, options);
-    const double narrow = options.on == paper::a4 ? 210 : 215.9, wide = options.on == paper::a4 ? 297 : 279.4;
+    const auto [narrow, wide] = detail::sides_of(options.on);
     const detail::lay_page upright = detail::lay_arranger(what, narrow, wide).make(),
                            sideways = detail::lay_arranger(what, wide, narrow).make();
     return detail::lay_drawer(what, sideways.scale < upright.scale ? sideways : upright).draw();
