@@ -142,6 +142,14 @@ public:
 
     const folding<Unit, Number>& stack() const { return stack_; }
     const panel<Unit>& piece() const { return piece_; }
+    const corners<Unit>& ways() const { return ways_; }
+
+    /// From the cut edge to where the folded piece ends.
+    length<Unit> outer_line(edge e) const {
+        const finish<Unit>& f = piece_.finish_of(e);
+        const length<Unit> last = f.folds().empty() ? length<Unit>() : f.folds().back().from_datum();
+        return detail::is_turned(f) || lie_ == allowances::left_flat ? last : f.take();
+    }
 
     /// The outermost creases: counter-clockwise from the bottom left, in the coordinates of the stack.
     std::array<point_type, 4> outline() const {
@@ -283,12 +291,6 @@ private:
         return {spot(none, y), spot(one, y)};
     }
 
-    /// From the cut edge to where the folded piece ends.
-    length<Unit> outer_line(edge e) const {
-        const finish<Unit>& f = piece_.finish_of(e);
-        const length<Unit> last = f.folds().empty() ? length<Unit>() : f.folds().back().from_datum();
-        return detail::is_turned(f) || lie_ == allowances::left_flat ? last : f.take();
-    }
     Number x_at(edge e) const { return number(e == edge::left ? outer_line(e) : width_ - outer_line(e)); }
     Number y_at(edge e) const { return number(e == edge::bottom ? outer_line(e) : height_ - outer_line(e)); }
 
