@@ -20,7 +20,7 @@
 namespace turncloth::drawn {
 
 using detail::box;
-using detail::point;
+using point = detail::page_point;
 
 struct segment {
     point a, b;

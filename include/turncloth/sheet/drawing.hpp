@@ -239,7 +239,7 @@ private:
             write_above(all[i], {centres[i], edge - lead - 1});
     }
 
-    void write_above(const placed& p, point at) {
+    void write_above(const placed& p, page_point at) {
         const std::string what = shortened(p.label->what, body, longest_label);
         if (at_.above.how == manner::numbered) {
             svg_.text(at, p.number, body, anchor::middle);

@@ -55,12 +55,12 @@ std::size_t round_number(Enough enough) {
 inline bool stands_over(const std::string& words, double length) { return text_width(words, body) + 2 <= length; }
 
 /// An oblique stroke, which needs no room along the line as an arrow does.
-inline void tick(svg_page& svg, point p) { svg.line({p.x - 0.9, p.y + 0.9}, {p.x + 0.9, p.y - 0.9}); }
+inline void tick(svg_page& svg, page_point p) { svg.line({p.x - 0.9, p.y + 0.9}, {p.x + 0.9, p.y - 0.9}); }
 
 inline std::string scale_text(double scale) { return "scale 1:" + number(scale); }
 
 /// A bar of whole units of cloth, to scale and with its name; returns its length on paper.
-inline double scale_bar(svg_page& svg, point start, double unit, const char* name, double scale) {
+inline double scale_bar(svg_page& svg, page_point start, double unit, const char* name, double scale) {
     const auto length = [&](std::size_t n) { return static_cast<double>(n) * unit / scale; };
     std::size_t most = 1;
     round_number([&](std::size_t n) {

@@ -45,7 +45,7 @@ struct foot_words {
 /// A line on the cut piece, in mm of cloth from its top left corner.
 struct plan_line {
     line_kind kind;
-    point from, to;
+    page_point from, to;
 };
 
 /// What is written about one line: its distance from the edge named, and what it is.

@@ -103,7 +103,7 @@ private:
         lines_.push_back(s);
     }
     void keep_clear(const box& b) {
-        const point c[] = {{b.x, b.y}, {b.right(), b.y}, {b.right(), b.bottom()}, {b.x, b.bottom()}};
+        const page_point c[] = {{b.x, b.y}, {b.right(), b.y}, {b.right(), b.bottom()}, {b.x, b.bottom()}};
         for (std::size_t i = 0; i < 4; ++i)
             lines_.push_back({c[i], c[(i + 1) % 4]});
     }
@@ -137,7 +137,7 @@ private:
 
     // Words.
 
-    void write(point at, const std::string& words, double size, anchor from = anchor::start, bool turned = false) {
+    void write(page_point at, const std::string& words, double size, anchor from = anchor::start, bool turned = false) {
         const double length = text_width(words, size),
                      before = from == anchor::middle ? length / 2 : (from == anchor::end ? length : 0);
         svg_.text(at, words, size, from, turned);
@@ -177,7 +177,7 @@ private:
     void mark_enlarged() {
         if (at_.frames.empty())
             return;
-        std::vector<std::pair<point, std::string>> words;
+        std::vector<std::pair<page_point, std::string>> words;
         svg_.open("enlarged", enlarged_pen);
         for (const folded_corner& c : plan_.corners) {
             if (c.most == 0)
@@ -232,7 +232,7 @@ private:
                       small);
     }
 
-    static point middle_of(const box& b) { return {b.x + b.width / 2, b.y + b.height / 2}; }
+    static page_point middle_of(const box& b) { return {b.x + b.width / 2, b.y + b.height / 2}; }
 
     void add(std::vector<waiting>& all, const placed_part& part, const box& cloth) const {
         for (folded_region& r : plan_.view.within(cloth).regions())
@@ -240,7 +240,7 @@ private:
     }
 
     /// The room is given in mm on paper.
-    std::optional<point> spot_of(const waiting& n, double wide, double high) const {
+    std::optional<page_point> spot_of(const waiting& n, double wide, double high) const {
         folded_region on_paper = n.region;
         for (trapezoid& t : on_paper.parts) {
             const placed_part& p = *n.part;
@@ -263,7 +263,7 @@ private:
 
     /// Words as near to a spot of the piece as is free, outside the piece (or anywhere beside what they tell of), and
     /// a line that leads from them to it. False where nowhere is room.
-    bool call_out(const placed_part& part, point spot, const std::string& words, bool within) {
+    bool call_out(const placed_part& part, page_point spot, const std::string& words, bool within) {
         constexpr double mesh = 0.75;
         const double wide = text_width(words, body) + number_room, high = number_height_of;
         const box& zone = part.outside;
@@ -271,7 +271,7 @@ private:
         struct choice {
             double far;
             box room;
-            point end;
+            page_point end;
         };
         std::vector<choice> all;
         for (double x = zone.x + 0.5; x + wide <= zone.right() - 0.5; x += mesh)
@@ -279,12 +279,13 @@ private:
                 const box room{x, y, wide, high};
                 if (!within && !apart(room, {piece.x - 0.8, piece.y - 0.8, piece.width + 1.6, piece.height + 1.6}))
                     continue;
-                const point end = nearest_side(room, spot);
+                const page_point end = nearest_side(room, spot);
                 all.push_back({std::hypot(end.x - spot.x, end.y - spot.y), room, end});
             }
         std::sort(all.begin(), all.end(), [](const choice& a, const choice& b) { return a.far < b.far; });
         for (const choice& c : all) {
-            if (!is_free(c.room) || !may_lead(spot, c.end))
+            const box words_alone{c.room.x + 0.1, c.room.y + 0.1, c.room.width - 0.2, c.room.height - 0.2};
+            if (!is_free(c.room) || !may_lead(spot, c.end) || clipped({spot, c.end}, words_alone))
                 continue;
             taken_.push_back(c.room);
             leaders_.push_back({spot, c.end});
@@ -298,10 +299,10 @@ private:
         return a.x >= b.right() || b.x >= a.right() || a.y >= b.bottom() || b.y >= a.bottom();
     }
     /// The middle of the side of a box that is nearest to a spot.
-    static point nearest_side(const box& b, point spot) {
-        point best{b.x, b.y + b.height / 2};
-        for (const point p : {point{b.right(), b.y + b.height / 2}, point{b.x + b.width / 2, b.y},
-                              point{b.x + b.width / 2, b.bottom()}})
+    static page_point nearest_side(const box& b, page_point spot) {
+        page_point best{b.x, b.y + b.height / 2};
+        for (const page_point p : {page_point{b.right(), b.y + b.height / 2}, page_point{b.x + b.width / 2, b.y},
+                                   page_point{b.x + b.width / 2, b.bottom()}})
             if (std::hypot(p.x - spot.x, p.y - spot.y) < std::hypot(best.x - spot.x, best.y - spot.y))
                 best = p;
         return best;
@@ -313,9 +314,9 @@ private:
                std::none_of(leaders_.begin(), leaders_.end(), crossed);
     }
     /// Through no words and over no other leader.
-    bool may_lead(point from, point to) const {
+    bool may_lead(page_point from, page_point to) const {
         const straight s{from, to};
-        const auto side = [](const straight& l, point p) {
+        const auto side = [](const straight& l, page_point p) {
             return (l.to.x - l.from.x) * (p.y - l.from.y) - (l.to.y - l.from.y) * (p.x - l.from.x) > 0;
         };
         return std::none_of(taken_.begin(), taken_.end(), [&](const box& b) { return clipped(s, b).has_value(); }) &&

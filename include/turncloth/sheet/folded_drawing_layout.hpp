@@ -26,14 +26,14 @@ inline constexpr double frame_words = 2 * small_line_height + 2;
 
 /// A part of the folded piece as it lies on the page.
 struct placed_part {
-    box cloth{};   ///< in mm of cloth from the finished corner
-    point start{}; ///< on the page, of the finished corner at the top left
+    box cloth{};        ///< in mm of cloth from the finished corner
+    page_point start{}; ///< on the page, of the finished corner at the top left
     double scale = 1;
     box outside{}; ///< where on the page numbers may stand beside it
 
     double x(double at) const { return start.x + at / scale; }
     double y(double at) const { return start.y + at / scale; }
-    point on_page(point p) const { return {x(p.x), y(p.y)}; }
+    page_point on_page(page_point p) const { return {x(p.x), y(p.y)}; }
     box on_page(const box& b) const { return {x(b.x), y(b.y), b.width / scale, b.height / scale}; }
     straight on_page(const straight& s) const { return {on_page(s.from), on_page(s.to)}; }
 };
@@ -156,7 +156,7 @@ private:
                      high =
                          std::min(largest_frame, (rest_.height * (lies ? 1 : share) + gap) / down - gap - frame_words),
                      step_x = wide + gap, step_y = high + frame_words + gap;
-        if (std::min(wide, high) < least_frame)
+        if (wide < least_frame || high < least_frame)
             return false;
         const double left = lies ? rest_.right() + gap - across * step_x
                                  : rest_.x + (rest_.width + gap - across * step_x) / 2,
@@ -188,9 +188,8 @@ private:
         p.start = {c.right ? frame.right() - ring - plan_.width() / p.scale : frame.x + ring,
                    c.bottom ? frame.bottom() - ring - plan_.height() / p.scale : frame.y + ring};
         const corner_kind& kind = plan_.kinds[c.kind];
-        f.words.push_back(letter_of(c.kind) + ": " + kind.first + ", " + kind.way + ", " + ratio_text(p.scale));
-        if (!kind.alike.empty())
-            f.words.push_back("alike: " + kind.alike);
+        f.words = {letter_of(c.kind) + ": " + kind.first + ", " + ratio_text(p.scale),
+                   kind.way + (kind.alike.empty() ? "" : "; alike: " + kind.alike)};
         for (std::string& line : f.words)
             line = shortened(line, small, frame.width);
         made_.frames.push_back(std::move(f));
@@ -198,7 +197,7 @@ private:
 
     static std::string letter_of(std::size_t kind) { return std::string(1, static_cast<char>('A' + kind)); }
 
-    static constexpr double least_frame = 30, largest_frame = 80;
+    static constexpr double least_frame = 36, largest_frame = 80;
 
     const folded_plan& plan_;
     folded_page made_;

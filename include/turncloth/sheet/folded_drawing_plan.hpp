@@ -48,13 +48,13 @@ inline std::optional<straight> clipped(const straight& s, const box& b) {
 }
 
 /// Nearest to the middle of the region, of a net of spots and the middles of its parts.
-inline std::optional<point> number_spot(const folded_region& region, const std::vector<straight>& lines, double wide,
-                                        double high) {
+inline std::optional<page_point> number_spot(const folded_region& region, const std::vector<straight>& lines,
+                                             double wide, double high) {
     constexpr int meshes = 24;
     const box all = region.around();
     const double area = region.area();
-    std::vector<point> spots;
-    point middle{0, 0};
+    std::vector<page_point> spots;
+    page_point middle{0, 0};
     for (const trapezoid& t : region.parts) {
         const double x = (t.left + t.right) / 2;
         spots.push_back({x, t.top(x) + t.height(x) / 2});
@@ -64,9 +64,9 @@ inline std::optional<point> number_spot(const folded_region& region, const std::
     for (int i = 1; i < meshes; ++i)
         for (int j = 1; j < meshes; ++j)
             spots.push_back({all.x + all.width * i / meshes, all.y + all.height * j / meshes});
-    const auto far = [&](const point& p) { return std::hypot(p.x - middle.x, p.y - middle.y); };
-    std::sort(spots.begin(), spots.end(), [&](const point& p, const point& q) { return far(p) < far(q); });
-    for (const point& p : spots) {
+    const auto far = [&](const page_point& p) { return std::hypot(p.x - middle.x, p.y - middle.y); };
+    std::sort(spots.begin(), spots.end(), [&](const page_point& p, const page_point& q) { return far(p) < far(q); });
+    for (const page_point& p : spots) {
         const box room{p.x - wide / 2, p.y - high / 2, wide, high};
         if (region.holds(p) &&
             std::none_of(lines.begin(), lines.end(), [&](const straight& s) { return clipped(s, room).has_value(); }))

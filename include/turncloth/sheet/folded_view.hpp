@@ -32,7 +32,7 @@ namespace turncloth::detail {
 inline constexpr double too_thin = 1e-6; // mm: a thousand times the tolerance of what is drafted
 
 struct straight {
-    point from, to;
+    page_point from, to;
 };
 
 struct seen_edges {
@@ -47,7 +47,7 @@ struct trapezoid {
     double height(double x) const { return between(bottom_left, bottom_right, x) - top(x); }
     double top(double x) const { return between(top_left, top_right, x); }
     double area() const { return (right - left) * (bottom_left - top_left + bottom_right - top_right) / 2; }
-    bool holds(point p) const {
+    bool holds(page_point p) const {
         return p.x >= left && p.x <= right && p.y >= top(p.x) && p.y <= top(p.x) + height(p.x);
     }
 
@@ -67,7 +67,7 @@ struct folded_region {
             sum += t.area();
         return sum;
     }
-    bool holds(point p) const {
+    bool holds(page_point p) const {
         return std::any_of(parts.begin(), parts.end(), [&](const trapezoid& t) { return t.holds(p); });
     }
     box around() const {
@@ -85,11 +85,11 @@ struct folded_region {
 /// Pieces of straight lines, of which those on one line are put together where they overlap or touch.
 class straight_lines {
 public:
-    void add(point from, point to) {
+    void add(page_point from, page_point to) {
         const double length = std::hypot(to.x - from.x, to.y - from.y);
         if (length <= too_thin)
             return;
-        point way{(to.x - from.x) / length, (to.y - from.y) / length};
+        page_point way{(to.x - from.x) / length, (to.y - from.y) / length};
         if (way.x < -too_thin || (way.x <= too_thin && way.y < 0)) {
             way = {-way.x, -way.y};
             std::swap(from, to);
@@ -150,12 +150,14 @@ public:
 
 private:
     struct row {
-        point way;
+        page_point way;
         double off;
         spans parts;
     };
-    static double along(point way, point p) { return way.x * p.x + way.y * p.y; }
-    static point spot(const row& r, double t) { return {r.way.x * t - r.way.y * r.off, r.way.y * t + r.way.x * r.off}; }
+    static double along(page_point way, page_point p) { return way.x * p.x + way.y * p.y; }
+    static page_point spot(const row& r, double t) {
+        return {r.way.x * t - r.way.y * r.off, r.way.y * t + r.way.x * r.off};
+    }
 
     std::vector<row> rows_;
 };
@@ -163,7 +165,7 @@ private:
 /// Layers as seen, nearest first; each has its corners one way round.
 class folded_view {
 public:
-    using point_type = turncloth::point<millimetre, double>;
+    using point_type = point<millimetre, double>;
     using layer_type = polygon<millimetre, double>;
 
     folded_view(double width, double height, std::vector<layer_type> layers)
@@ -248,7 +250,7 @@ private:
                 covered.emplace_back(start, end);
         }
         covered = straight_lines::joined_up(covered);
-        const auto spot = [&](double t) { return turncloth::detail::point{from.x + way.x * t, from.y + way.y * t}; };
+        const auto spot = [&](double t) { return page_point{from.x + way.x * t, from.y + way.y * t}; };
         for (const auto& [start, end] : covered)
             hidden.add(spot(start), spot(end));
         for (const auto& [start, end] : straight_lines::left_of({{0.0, 1.0}}, covered))

@@ -129,7 +129,7 @@ private:
     }
 
     void number_cut(const lay_cut_line& c, const std::string& number) {
-        const point a{x(c.from.x), y(c.from.y)}, b{x(c.to.x), y(c.to.y)};
+        const page_point a{x(c.from.x), y(c.from.y)}, b{x(c.to.x), y(c.to.y)};
         const double wide = text_width(number, small), high = small;
         for (const double part : {0.0, 0.5, 0.25, 0.75, 1.0})
             for (const bool after : {false, true}) {
@@ -243,14 +243,14 @@ private:
     void write_lines(const box& room, const std::vector<std::string>& lines, bool upright) {
         for (std::size_t i = 0; i < lines.size(); ++i) {
             const double baseline = (static_cast<double>(i) + 0.8) * small_line_height;
-            svg_.text(upright ? point{room.x + baseline, room.y + room.height / 2}
-                              : point{room.x + room.width / 2, room.y + baseline},
+            svg_.text(upright ? page_point{room.x + baseline, room.y + room.height / 2}
+                              : page_point{room.x + room.width / 2, room.y + baseline},
                       lines[i], small, anchor::middle, upright);
         }
     }
 
     struct segment {
-        point from, to;
+        page_point from, to;
     };
 
     /// Beside the words, on the side that is free; a small piece goes without.
@@ -266,12 +266,13 @@ private:
             if (!within(strip, b) || !is_free(strip))
                 continue;
             taken_.push_back(strip);
-            const point tip = turned ? point{strip.right(), strip.y + room / 2} : point{strip.x + room / 2, strip.y};
-            const point tail = turned ? point{strip.x, tip.y} : point{tip.x, strip.bottom()};
+            const page_point tip =
+                turned ? page_point{strip.right(), strip.y + room / 2} : page_point{strip.x + room / 2, strip.y};
+            const page_point tail = turned ? page_point{strip.x, tip.y} : page_point{tip.x, strip.bottom()};
             const double sx = turned ? -head : head / 2, sy = turned ? head / 2 : head;
             arrows.push_back({tail, tip});
             arrows.push_back({tip, {tip.x + sx, tip.y + sy}});
-            arrows.push_back({tip, turned ? point{tip.x + sx, tip.y - sy} : point{tip.x - sx, tip.y + sy}});
+            arrows.push_back({tip, turned ? page_point{tip.x + sx, tip.y - sy} : page_point{tip.x - sx, tip.y + sy}});
             return;
         }
     }

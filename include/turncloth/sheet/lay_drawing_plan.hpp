@@ -53,7 +53,7 @@ struct lay_box {
 
 /// Across the cloth, or along it; from left to right, or from the end first cut on.
 struct lay_cut_line {
-    point from, to;
+    page_point from, to;
 };
 
 struct lay_plan {

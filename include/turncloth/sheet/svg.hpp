@@ -23,7 +23,7 @@
 
 namespace turncloth::detail {
 
-struct point {
+struct page_point {
     double x, y;
 };
 
@@ -215,13 +215,13 @@ public:
     }
     void close() { all_ += "</g>\n"; }
 
-    void line(point a, point b) {
+    void line(page_point a, page_point b) {
         all_ += "<line" + attribute("x1", a.x) + attribute("y1", a.y) + attribute("x2", b.x) + attribute("y2", b.y) +
                 "/>\n";
     }
-    void path(std::initializer_list<point> points) {
+    void path(std::initializer_list<page_point> points) {
         all_ += "<polyline points=\"";
-        for (const point& p : points)
+        for (const page_point& p : points)
             all_ += (&p == points.begin() ? "" : " ") + number(p.x) + ',' + number(p.y);
         all_ += "\"/>\n";
     }
@@ -230,13 +230,13 @@ public:
                 attribute("height", b.height) + "/>\n";
     }
 
-    void dot(point centre, double radius) {
+    void dot(page_point centre, double radius) {
         all_ += "<circle" + attribute("cx", centre.x) + attribute("cy", centre.y) + attribute("r", radius) +
                 " fill=\"#000\" stroke=\"none\"/>\n";
     }
 
     /// `at` is on the baseline. Turned text runs upward.
-    void text(point at, std::string_view words, double size, anchor from = anchor::start, bool turned = false,
+    void text(page_point at, std::string_view words, double size, anchor from = anchor::start, bool turned = false,
               bool bold = false) {
         all_ += "<text" + attribute("x", at.x) + attribute("y", at.y) + attribute("font-size", size);
         if (from != anchor::start)
