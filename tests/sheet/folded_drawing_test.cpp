@@ -189,6 +189,15 @@ TEST_CASE("A napkin with a double-turned hem and stacked corners: 1 layer, 3 in 
         CHECK(t.layers == across(in_x, 12.7, 12.7) * across(in_y, 12.7, 12.7));
     }
     CHECK(p.count("A: up to 9 layers") == 4);
+    // Of 1/2 in, enlarged twice: the hems' inner edges are 25.4 mm in from the corner, which is at the right here.
+    CHECK(p.says("A: top left, 2:1"));
+    const view_on_page larger = views(p).at(0);
+    const auto on_line = [](double a, double b, double at) { return near(a, at) && near(b, at); };
+    const auto edges_there = p.lines("corner-edge");
+    CHECK(std::any_of(edges_there.begin(), edges_there.end(),
+                      [&](const segment& e) { return on_line(e.a.x, e.b.x, larger.corner.x - 25.4); }));
+    CHECK(std::any_of(edges_there.begin(), edges_there.end(),
+                      [&](const segment& e) { return on_line(e.a.y, e.b.y, larger.corner.y + 25.4); }));
     CHECK(p.says("stacked; alike: top right, bottom right, bottom left"));
     for (const char* words :
          {"Picnic on the plots", "napkin", "as it lies folded, seen from the back", "cut 17 x 17 in",
@@ -247,6 +256,10 @@ TEST_CASE("Unequal hems: a mitre slants, and from the back the left edge is at t
     REQUIRE(mitres.size() == 1);
     const point corner{o.right(), o.y}, inner{o.right() - 50.8 / p.scale(), o.y + 25.4 / p.scale()};
     CHECK((has(mitres, {corner, inner}) || has(mitres, {inner, corner})));
+    // Stitched on the very edge of each hem: 2 in from the left edge, 1 in from the right.
+    const auto rows = p.lines("stitching");
+    CHECK(has(rows, {{inner.x, o.y}, {inner.x, o.bottom()}}));
+    CHECK(has(rows, {{o.x + 25.4 / p.scale(), o.y}, {o.x + 25.4 / p.scale(), o.bottom()}}));
     check_readable(p);
 }
 
