@@ -7,6 +7,7 @@
 //   f.layers_at(from_left, from_bottom)    layers at a place of the finished piece
 //   f.most_layers_in_row(edge, row)        the most a row of stitching goes through, and where
 //   f.stack()                              the folding itself, its origin the cut piece's bottom left corner
+//   f.outer_line(edge)  f.ways()           from the cut edge to where the folded piece ends; how its corners are made
 //
 //   const auto napkin = fold_panel(panel(finished_size(16_in, 16_in), all_round(double_turned_hem("1/4"_in, 1_in))),
 //                                  all_corners(mitred("1/4"_in, "1/16"_in)));
