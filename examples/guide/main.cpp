@@ -2,6 +2,7 @@
 #include <turncloth.hpp>
 #include <turncloth/sheet/cloth.hpp>
 #include <turncloth/sheet/drawing.hpp>
+#include <turncloth/sheet/folded_drawing.hpp>
 #include <turncloth/sheet/lay_drawing.hpp>
 #include <turncloth/sheet/outline_drawing.hpp>
 #include <turncloth/sheet/stock_drawing.hpp>
@@ -90,6 +91,11 @@ project<inch> boxed_plate() {
     return p;
 }
 
+std::string folded_napkin() {
+    const panel napkin(finished_size(15_in, 15_in), all_round(double_turned_hem("1/4"_in, 1_in)));
+    return drawing_of(fold_panel(napkin, all_corners(mitred("1/4"_in, "1/16"_in))), {}, {.piece = "napkin"});
+}
+
 std::string slanting_end() {
     const auto at = [](double x, double y) { return drafted_point<inch>(x, y); };
     const auto in = [](double x) { return drafted_length_of<inch>(x); };
@@ -134,8 +140,9 @@ int main(int count, char** words) {
         save(folder, "self-bound", drawn(self_bound_mat())) && save(folder, "heading", drawn(hung_backing())) &&
         save(folder, "eyelets", drawn(heading_with_eyelets())) && save(folder, "meeting", drawn(film_that_meets())) &&
         save(folder, "zipper", drawn(zipped_pocket())) && save(folder, "pleats", drawn(pleated_flounce())) &&
-        save(folder, "boxed", drawn(boxed_plate())) && save(folder, "outline", slanting_end()) &&
-        save(folder, "lay", laid_cloth()) && save(folder, "stock", cut_ribbon());
+        save(folder, "boxed", drawn(boxed_plate())) && save(folder, "folded", folded_napkin()) &&
+        save(folder, "outline", slanting_end()) && save(folder, "lay", laid_cloth()) &&
+        save(folder, "stock", cut_ribbon());
     if (!done)
         std::fprintf(stderr, "turncloth_guide: cannot write the pictures into %s\n", folder.c_str());
     return done ? 0 : 3;

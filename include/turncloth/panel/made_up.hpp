@@ -7,6 +7,7 @@
 //   f.layers_at(from_left, from_bottom)    layers at a place of the finished piece
 //   f.most_layers_in_row(edge, row)        the most a row of stitching goes through, and where
 //   f.stack()                              the folding itself, its origin the cut piece's bottom left corner
+//   f.outer_line(edge)  f.ways()           from the cut edge to where the folded piece ends; how its corners are made
 //
 //   const auto napkin = fold_panel(panel(finished_size(16_in, 16_in), all_round(double_turned_hem("1/4"_in, 1_in))),
 //                                  all_corners(mitred("1/4"_in, "1/16"_in)));
@@ -142,6 +143,14 @@ public:
 
     const folding<Unit, Number>& stack() const { return stack_; }
     const panel<Unit>& piece() const { return piece_; }
+    const corners<Unit>& ways() const { return ways_; }
+
+    /// From the cut edge to where the folded piece ends.
+    length<Unit> outer_line(edge e) const {
+        const finish<Unit>& f = piece_.finish_of(e);
+        const length<Unit> last = f.folds().empty() ? length<Unit>() : f.folds().back().from_datum();
+        return detail::is_turned(f) || lie_ == allowances::left_flat ? last : f.take();
+    }
 
     /// The outermost creases: counter-clockwise from the bottom left, in the coordinates of the stack.
     std::array<point_type, 4> outline() const {
@@ -283,12 +292,6 @@ private:
         return {spot(none, y), spot(one, y)};
     }
 
-    /// From the cut edge to where the folded piece ends.
-    length<Unit> outer_line(edge e) const {
-        const finish<Unit>& f = piece_.finish_of(e);
-        const length<Unit> last = f.folds().empty() ? length<Unit>() : f.folds().back().from_datum();
-        return detail::is_turned(f) || lie_ == allowances::left_flat ? last : f.take();
-    }
     Number x_at(edge e) const { return number(e == edge::left ? outer_line(e) : width_ - outer_line(e)); }
     Number y_at(edge e) const { return number(e == edge::bottom ? outer_line(e) : height_ - outer_line(e)); }
 

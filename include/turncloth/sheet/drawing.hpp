@@ -25,16 +25,15 @@ namespace turncloth {
 
 namespace detail {
 
-// The pens, after the idea of ISO 128: thick and continuous for what is seen, broken for what is not there yet. The
-// finished edge is thin and hardly broken, so that a fold or stitching on it can be told apart from it.
-inline constexpr pen cut_pen = {0.6, ""}, finished_pen = {0.2, "10 1.2"}, thin_pen = {0.15, ""};
+// A finished edge is thin and hardly broken, so that a fold or stitching on it can be told apart from it.
+inline constexpr pen cut_pen = {0.6, ""}, finished_pen = {0.2, "10 1.2"};
 
 constexpr pen pen_of(line_kind kind) {
     switch (kind) {
     case line_kind::fold:
         return {0.4, "3 1.5"};
     case line_kind::stitching:
-        return {0.3, "1 0.8"};
+        return stitching_pen;
     case line_kind::mark:
         return {0.25, "6 1 1 1"};
     case line_kind::slit:
@@ -71,9 +70,7 @@ public:
         draw_above();
         draw_list();
         draw_legend();
-        draw_edges();
-        draw_title();
-        draw_print();
+        draw_foot(svg_, at_, at_.scale);
         return svg_.done();
     }
 
@@ -81,10 +78,9 @@ private:
     using manner = label_side::manner;
 
     static std::string title(const plan& p) { return (p.project.empty() ? "" : p.project + ": ") + p.piece; }
-    std::string scale_text() const { return scale_words(at_.scale); }
-
     std::string description() const {
-        std::string all = plan_.count + ", " + plan_.cut_size + ", " + plan_.finished_size + ", " + scale_text() + '.';
+        std::string all =
+            plan_.count + ", " + plan_.cut_size + ", " + plan_.finished_size + ", " + scale_text(at_.scale) + '.';
         for (const std::string& e : plan_.edges)
             all += ' ' + e + '.';
         for (const auto* side : {&plan_.beside, &plan_.above})
@@ -146,7 +142,7 @@ private:
         svg_.line({at_.x(from), y}, {at_.x(to), y});
         for (const double x : {at_.x(from), at_.x(to)}) {
             svg_.line({x, at_.y(start)}, {x, y + 1});
-            tick({x, y});
+            tick(svg_, {x, y});
         }
     }
 
@@ -155,12 +151,9 @@ private:
         svg_.line({x, at_.y(from)}, {x, at_.y(to)});
         for (const double y : {at_.y(from), at_.y(to)}) {
             svg_.line({at_.x(start), y}, {x - 1, y});
-            tick({x, y});
+            tick(svg_, {x, y});
         }
     }
-
-    /// An oblique stroke, which needs no room along the line as an arrow does.
-    void tick(page_point p) { svg_.line({p.x - 0.9, p.y + 0.9}, {p.x + 0.9, p.y - 0.9}); }
 
     void name_dimensions(const std::string& level, const std::string& upright, const box& of, double row) {
         if (stands_over(level, of.width / at_.scale))
@@ -280,60 +273,14 @@ private:
         }
     }
 
-    // The foot: legend, edges with the scale, title block.
-
     void draw_legend() {
-        double y = at_.foot.y + 3;
-        svg_.text({at_.foot.x, y}, "Lines", body, anchor::start, false, true);
-        const auto entry = [&](const pen& p, std::string_view words) {
-            y += 5;
-            svg_.open("legend", p);
-            svg_.line({at_.foot.x, y - 1}, {at_.foot.x + 15, y - 1});
-            svg_.close();
-            svg_.text({at_.foot.x + 17, y}, words, body);
-        };
-        entry(cut_pen, "cut edge");
+        legend all(svg_, {at_.foot.x, at_.foot.y + 3});
+        all.entry(cut_pen, "cut edge");
         if (plan_.has_takes())
-            entry(finished_pen, "finished edge");
+            all.entry(finished_pen, "finished edge");
         for (const line_kind kind : all_line_kinds)
             if (plan_.has(kind))
-                entry(pen_of(kind), legend_of(kind));
-    }
-
-    void draw_edges() {
-        const double x = at_.foot.x + legend_width + gap;
-        double y = at_.foot.y + 3;
-        svg_.text({x, y}, "Edges, from the cut edge inward", body, anchor::start, false, true);
-        for (const std::string& line : at_.edges)
-            svg_.text({x, y += line_height}, line, body);
-        y = at_.foot.bottom() - 17;
-        const double inches = scale_bar(svg_, {x, y + 6}, 25.4, "in", at_.scale),
-                     centimetres = scale_bar(svg_, {x, y + 14}, 10, "cm", at_.scale);
-        svg_.text({x, y}, scale_text() + " (bars print " + tenths(inches) + " and " + tenths(centimetres) + " mm long)",
-                  small);
-    }
-
-    static std::string tenths(double x) { return number(std::round(x * 10) / 10); }
-
-    void draw_title() {
-        const box& frame = at_.title;
-        svg_.open("frame", {0.35, ""});
-        svg_.rectangle(frame);
-        svg_.close();
-        const double x = frame.x + 3;
-        double y = frame.y + 1.5;
-        const auto row = [&](const title_row& r) {
-            svg_.text({x, y += r.size * title_spacing}, r.words, r.size, anchor::start, false, r.bold);
-        };
-        for (const title_row& r : at_.title_rows)
-            row(r);
-        row({scale_text(), body, true});
-    }
-
-    void draw_print() {
-        double y = at_.print.y + 1;
-        for (const std::string& line : at_.print_lines)
-            svg_.text({at_.print.x, y += small_line_height}, line, small);
+                all.entry(pen_of(kind), legend_of(kind));
     }
 
     const plan& plan_;

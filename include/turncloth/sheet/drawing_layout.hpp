@@ -9,12 +9,11 @@
 #ifndef TURNCLOTH_SHEET_DRAWING_LAYOUT_HPP
 #define TURNCLOTH_SHEET_DRAWING_LAYOUT_HPP
 
-#include <turncloth/sheet/drawing_plan.hpp>
+#include <turncloth/sheet/drawing_foot.hpp>
 
 #include <algorithm>
 #include <cmath>
 #include <cstddef>
-#include <initializer_list>
 #include <string>
 #include <tuple>
 #include <vector>
@@ -24,18 +23,12 @@ namespace turncloth {
 namespace detail {
 
 // All in mm on paper.
-inline constexpr double page_margin = 10, gap = 4;
-inline constexpr double body = 3, small = 2.6, large = 5;           // sizes of text
-inline constexpr double line_height = 3.8, small_line_height = 3.2; // baseline to baseline
-inline constexpr double title_spacing = 1.4;                        // baseline to baseline, times the size
-inline constexpr double lead = 9;                                   // from the core to a label
-inline constexpr double label_line = 3.5, label_height = 8.6;       // a label has two lines
+inline constexpr double lead = 9;                             // from the core to a label
+inline constexpr double label_line = 3.5, label_height = 8.6; // a label has two lines
 inline constexpr double longest_label = 62;
 inline constexpr double number_height = 3.4;
-inline constexpr double dimension_row = 7;
-inline constexpr double legend_width = 40, least_piece = 8;
+inline constexpr double least_piece = 8;
 inline constexpr double vanishing = 1e30; // a scale at which only the words are left
-inline constexpr double past_end = 1.5;   // from the end of a dimension to words that it is too short for
 
 /// How the labels of one side are written.
 struct label_side {
@@ -45,16 +38,14 @@ struct label_side {
     std::size_t first = 1; ///< the number of the first
 };
 
-struct arrangement {
-    box page{}, picture{}, list{}, foot{}, title{}, print{};
+struct arrangement : page_foot {
+    box page{}, picture{}, list{};
     box core{}, piece{};
     double scale = 1; ///< mm of cloth to one mm on paper
     label_side above, beside;
     std::vector<std::string> entries; ///< of the list, in columns
     double column = 0;                ///< their width
     std::size_t list_rows = 1;
-    std::vector<title_row> title_rows;
-    std::vector<std::string> edges, print_lines;
     std::size_t left_out = 0;
     double beside_from = 0, beside_to = 0; ///< the margin that labels beside the piece may use
 
@@ -96,30 +87,10 @@ inline std::vector<double> spread(const std::vector<double>& wanted, const std::
     return centres;
 }
 
-/// The first that is enough of these steps, of ten times them, of a hundred times, ...
-template <class Number, class Enough>
-Number first_in_series(std::initializer_list<Number> steps, Enough enough) {
-    Number ten = 1;
-    while (true) {
-        for (const Number step : steps)
-            if (enough(step * ten))
-                return step * ten;
-        ten *= 10;
-    }
-}
-
-template <class Enough>
-std::size_t round_number(Enough enough) {
-    return first_in_series<std::size_t>({1, 2, 5}, enough);
-}
-
 /// A figure is written out whatever it takes; what it is of may be shortened.
 inline double label_width(const plan_label& l) {
     return std::max(text_width(l.distance(), body), std::min(longest_label, text_width(l.what, body)));
 }
-
-/// Whether words stand over a dimension of this length; otherwise they stand past its end.
-inline bool stands_over(const std::string& words, double length) { return text_width(words, body) + 2 <= length; }
 
 inline double widest(const std::vector<plan_label>& labels) {
     double width = 0;
@@ -169,8 +140,7 @@ public:
     }
 
     arrangement make() {
-        take_print();
-        take_foot();
+        static_cast<page_foot&>(made_) = take_foot(plan_, made_.picture);
         const arrangement so_far = made_;
         do {
             made_ = so_far;
@@ -184,50 +154,6 @@ public:
 
 private:
     using manner = label_side::manner;
-
-    /// The lowest `height` of what is left of the page.
-    box take(double height) {
-        box& rest = made_.picture;
-        rest.height -= height;
-        return {rest.x, rest.bottom(), rest.width, height};
-    }
-
-    void take_print() {
-        for (const std::string& sentence : plan_.small_print)
-            for (std::string& line : wrapped(sentence, small, made_.picture.width, 3))
-                made_.print_lines.push_back(std::move(line));
-        made_.print = take(static_cast<double>(made_.print_lines.size()) * small_line_height + 1);
-    }
-
-    void take_foot() {
-        made_.title.width = made_.picture.width > 200 ? 92 : 72;
-        add_title_rows();
-        for (const std::string& edge : plan_.edges)
-            for (std::string& line : wrapped(edge, body, edges_width(), 5))
-                made_.edges.push_back(std::move(line));
-        double title_height = 5;
-        for (const title_row& r : made_.title_rows)
-            title_height += r.size * title_spacing;
-        const double edges_height = static_cast<double>(made_.edges.size()) * line_height + 26;
-        made_.foot = take(std::max({36.0, title_height, edges_height}) + gap);
-        made_.foot.y += gap;
-        made_.foot.height -= gap;
-        made_.title = {made_.foot.right() - made_.title.width, made_.foot.y, made_.title.width, made_.foot.height};
-    }
-
-    double edges_width() const { return made_.picture.width - legend_width - made_.title.width - 2 * gap; }
-
-    void add_title_rows() {
-        const auto add = [&](const std::string& words, double size, bool bold, std::size_t most) {
-            for (std::string& line : wrapped(words, bold ? size * 1.15 : size, made_.title.width - 6, most))
-                made_.title_rows.push_back({std::move(line), size, bold});
-        };
-        add(plan_.project, body, false, 2);
-        add(plan_.piece, large, true, 2);
-        add(plan_.count, body, false, 3);
-        add(plan_.cut_size, body, false, 4);
-        add(plan_.finished_size, body, false, 4);
-    }
 
     /// Of the dimensions on one side.
     double rows() const { return (plan_.has_takes() ? 2 : 1) * dimension_row + 1; }
@@ -316,7 +242,7 @@ private:
         const auto columns = static_cast<std::size_t>(made_.picture.width / made_.column);
         leave_out_beyond(columns * whole_number(room / small_line_height));
         made_.list_rows = (made_.entries.size() + columns - 1) / columns;
-        made_.list = take(static_cast<double>(made_.list_rows) * small_line_height + gap);
+        made_.list = lowest(made_.picture, static_cast<double>(made_.list_rows) * small_line_height + gap);
         made_.list.y += gap;
     }
 

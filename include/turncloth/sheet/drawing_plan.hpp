@@ -2,6 +2,7 @@
 //
 //   paper::a4  paper::letter               what it is printed on
 //   drawing_options{project, on}           the project's name, and the paper
+//   detail::sides_of(paper)                in millimetres
 //   detail::plan_of(piece, ruler, options) the piece in millimetres and words, whatever its unit was
 //
 //   const detail::plan p = detail::plan_of(sheet_of(roll).pieces[0], ruler(), {});   // drawing.hpp does this
@@ -38,11 +39,10 @@ struct paper_sides {
 
 constexpr paper_sides sides_of(paper on) { return on == paper::a4 ? paper_sides{210, 297} : paper_sides{215.9, 279.4}; }
 
-/// A line of text in the title block.
-struct title_row {
-    std::string words;
-    double size;
-    bool bold;
+/// What the foot of a page says, in measurements that are not to be broken over two lines.
+struct foot_words {
+    std::string project, piece, count, cut_size, finished_size;
+    std::vector<std::string> edges, small_print;
 };
 
 /// A line on the cut piece, in mm of cloth from its top left corner.
@@ -60,21 +60,42 @@ struct plan_label {
     std::string distance() const { return figure + " from " + from; }
 };
 
-struct plan {
-    std::string project, piece, count, cut_size, finished_size;
+struct plan : foot_words {
     std::string cut_width, cut_height, finished_width, finished_height;
     double width = 0, height = 0; ///< cut, in mm of cloth
     box finished{};
     std::vector<plan_line> lines;
     std::vector<plan_label> beside, above; ///< of level and of upright lines, in order along their side
-    std::vector<std::string> edges;
-    std::vector<std::string> small_print;
 
     bool has(line_kind kind) const {
         return std::any_of(lines.begin(), lines.end(), [&](const plan_line& l) { return l.kind == kind; });
     }
     bool has_takes() const { return finished.width != width || finished.height != height; }
 };
+
+template <length_unit Unit>
+double in_mm(length<Unit> l) {
+    return to_double(l.value()) * to_double(units_per<millimetre, Unit>);
+}
+
+/// What is done to the edges; those that are finished alike share a sentence.
+template <length_unit Unit>
+std::vector<std::string> edge_sentences(const panel<Unit>& shape, const ruler& by) {
+    const auto places = [&](const char* verb, const auto& lines) {
+        std::string all;
+        for (const auto& l : lines)
+            all += (all.empty() ? std::string("; ") + verb + " at " : std::string(", ")) +
+                   unbroken(to_text(l.from_datum(), by));
+        return all;
+    };
+    std::vector<std::string> all;
+    for (const edges_alike& alike : finished_alike(shape, {all_edges.begin(), all_edges.end()})) {
+        const finish<Unit>& f = shape.finish_of(alike.first);
+        all.push_back(alike.names + ": " + std::string(f.name()) + places("fold", f.folds()) +
+                      places("stitch", f.stitching()));
+    }
+    return all;
+}
 
 /// Brings a piece to millimetres and words.
 template <length_unit Unit>
@@ -90,7 +111,7 @@ public:
             add(l);
         order(made_.beside, true);
         order(made_.above, false);
-        add_edges();
+        made_.edges = edge_sentences(from_.made_from.shape(), by_);
         made_.small_print.push_back("Print at 100 %. Distances are from the cut edge named, rounded to " +
                                     graduation_text(by_) + ", each from the exact length.");
         if (from_.made_from.is_film())
@@ -99,7 +120,7 @@ public:
     }
 
 private:
-    static double mm(length<Unit> l) { return to_double(l.value()) * to_double(units_per<millimetre, Unit>); }
+    static double mm(length<Unit> l) { return in_mm(l); }
     std::string written(length<Unit> l) const { return to_text(l, by_); }
 
     void name_sizes() {
@@ -167,25 +188,6 @@ private:
                    });
         };
         labels.erase(std::remove_if(labels.begin(), labels.end(), meets_a_line), labels.end());
-    }
-
-    /// Edges that are finished alike share a sentence.
-    void add_edges() {
-        const panel<Unit>& shape = from_.made_from.shape();
-        for (const edges_alike& alike : finished_alike(shape, {all_edges.begin(), all_edges.end()})) {
-            const finish<Unit>& f = shape.finish_of(alike.first);
-            made_.edges.push_back(alike.names + ": " + std::string(f.name()) + places("fold", f.folds()) +
-                                  places("stitch", f.stitching()));
-        }
-    }
-
-    template <class Lines>
-    std::string places(const char* verb, const Lines& lines) const {
-        std::string all;
-        for (const auto& l : lines)
-            all += (all.empty() ? std::string("; ") + verb + " at " : std::string(", ")) +
-                   unbroken(written(l.from_datum()));
-        return all;
     }
 
     const sheet_piece<Unit>& from_;

@@ -89,7 +89,7 @@ private:
         svg_.line({left, y(0)}, {left, y(plan_.length)});
         for (const double end : {y(0), y(plan_.length)}) {
             svg_.line({at_.cloth.x, end}, {left - 1, end});
-            tick({left, end});
+            tick(svg_, {left, end});
         }
         svg_.close();
         name_level(plan_.width_words, 0, plan_.width, 2);
@@ -104,7 +104,7 @@ private:
         svg_.line({x(from), row_above(row)}, {x(to), row_above(row)});
         for (const double end : {x(from), x(to)}) {
             svg_.line({end, at_.cloth.y}, {end, row_above(row) - 1});
-            tick({end, row_above(row)});
+            tick(svg_, {end, row_above(row)});
         }
     }
     void name_level(const std::string& words, double from, double to, int row) {
@@ -113,7 +113,6 @@ private:
         else
             svg_.text({x(plan_.width) + past_end, row_above(row) + 0.35 * body}, words, body);
     }
-    void tick(page_point p) { svg_.line({p.x - 0.9, p.y + 0.9}, {p.x + 0.9, p.y - 0.9}); }
 
     /// Each number stands beside its cut, within one piece or one left-over, as near the cut's beginning as it may be.
     void draw_cuts() {

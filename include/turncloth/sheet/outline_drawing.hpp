@@ -55,7 +55,7 @@ public:
 private:
     static std::string title(const outline_plan& p) { return (p.project.empty() ? "" : p.project + ": ") + p.name; }
     static std::string description(const outline_plan& p, double scale) {
-        std::string all = scale_words(scale) + '.';
+        std::string all = scale_text(scale) + '.';
         for (const auto* words : {&p.warnings, &p.facts, &p.list})
             for (const std::string& w : *words)
                 all += ' ' + plain(w) + (w.back() == '.' || w.back() == ':' ? "" : ".");

@@ -2,7 +2,6 @@
 //
 //   joined({"a", "b"})  letters(27)                 "ab"  "AB"
 //   inside_margins(width, height)                   the page without its margins
-//   lowest(rest, height)                            takes that much off the bottom of a box
 //   list_in_columns(entries, width, most)           entries in as many columns as fit; what finds no room is counted
 //   list_at_foot(rest, entries, most)               the same, and its place taken off the rest
 //   title_rows_of(project, title, facts)            the lines of a title block
@@ -47,11 +46,6 @@ inline std::string letters(std::size_t i) {
 
 inline box inside_margins(double width, double height) {
     return {page_margin, page_margin, width - 2 * page_margin, height - 2 * page_margin};
-}
-
-inline box lowest(box& rest, double height) {
-    rest.height -= height;
-    return {rest.x, rest.bottom(), rest.width, height};
 }
 
 /// Entries in columns, each read down.
@@ -140,26 +134,6 @@ inline double title_height(const std::vector<title_row>& rows) {
     return height;
 }
 
-inline std::string scale_words(double scale) { return "scale 1:" + number(scale); }
-
-/// A bar of whole units of cloth, to scale and with its name; returns its length on paper.
-inline double scale_bar(svg_page& svg, page_point start, double unit, const char* name, double scale) {
-    const auto length = [&](std::size_t n) { return static_cast<double>(n) * unit / scale; };
-    std::size_t most = 1;
-    round_number([&](std::size_t n) {
-        most = length(n) <= 51 ? n : most;
-        return length(n) > 51;
-    });
-    const std::size_t step = round_number([&](std::size_t n) { return length(n) >= 1.2 && most % n == 0; });
-    svg.open("scale", {0.25, ""});
-    svg.line(start, {start.x + length(most), start.y});
-    for (std::size_t n = 0; n <= most; n += step)
-        svg.line({start.x + length(n), start.y}, {start.x + length(n), start.y - (n % most == 0 ? 3 : 1.6)});
-    svg.close();
-    svg.text({start.x + length(most) + 1.5, start.y}, std::to_string(most) + ' ' + name, body);
-    return length(most);
-}
-
 struct legend_line {
     pen drawn_with;
     std::string_view words;
@@ -172,27 +146,17 @@ struct foot_of_page {
     std::vector<title_row> title;
 };
 
-inline void draw_legend(svg_page& svg, page_point at, const std::vector<legend_line>& entries) {
-    double down = at.y + 5;
-    svg.text({at.x, down}, "Lines", body, anchor::start, false, true);
-    for (const legend_line& entry : entries) {
-        down += 5;
-        svg.open("legend", entry.drawn_with);
-        svg.line({at.x, down - 1}, {at.x + 13, down - 1});
-        svg.close();
-        svg.text({at.x + 15, down}, entry.words, small);
-    }
-}
-
 /// The legend at the left, the scale with its bars in the middle, the title block at the right.
 inline void draw_foot(svg_page& svg, const foot_of_page& foot) {
-    draw_legend(svg, {foot.where.x, foot.where.y}, foot.legend);
+    legend lines(svg, {foot.where.x, foot.where.y + 5}, 13, small);
+    for (const legend_line& entry : foot.legend)
+        lines.entry(entry.drawn_with, entry.words);
     const double middle = foot.where.x + 48, down = foot.where.bottom() - 22;
-    svg.text({middle, down}, scale_words(foot.scale), body, anchor::start, false, true);
+    svg.text({middle, down}, scale_text(foot.scale), body, anchor::start, false, true);
     scale_bar(svg, {middle, down + 8}, 25.4, "in", foot.scale);
     scale_bar(svg, {middle, down + 16}, 10, "cm", foot.scale);
     const box frame{foot.where.right() - title_width, foot.where.y + 2, title_width, foot.where.height - 4};
-    svg.open("frame", {0.35, ""});
+    svg.open("frame", frame_pen);
     svg.rectangle(frame);
     svg.close();
     double line = frame.y + 1;

@@ -1,7 +1,7 @@
 // Writing SVG 1.1: what a drawing puts on its page, in millimetres.
 //
 //   svg_page(width, height, title, description)    a document of that size on paper
-//   .line(a, b) .path({a, b, c}) .closed({a, b, c}) .rectangle(b)   in the pen of the group that is open
+//   .line(a, b) .path({a, b, c}) .closed({a, b, c}) .rectangle(b) .dot(a, r)   in the pen of the group that is open
 //   .text(at, words, size, ...)                    level, or turned to be read from the right
 //   .open(name, pen) .close()                      a group of lines drawn with one pen
 //   .done()                                        the document
@@ -226,6 +226,11 @@ public:
     void rectangle(const box& b) {
         all_ += "<rect" + attribute("x", b.x) + attribute("y", b.y) + attribute("width", b.width) +
                 attribute("height", b.height) + "/>\n";
+    }
+
+    void dot(page_point centre, double radius) {
+        all_ += "<circle" + attribute("cx", centre.x) + attribute("cy", centre.y) + attribute("r", radius) +
+                " fill=\"#000\" stroke=\"none\"/>\n";
     }
 
     /// `at` is on the baseline. Turned text runs upward.
