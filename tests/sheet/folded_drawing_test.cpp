@@ -34,37 +34,6 @@ std::vector<segment> lines_of(pugi::xml_node group) {
     return all;
 }
 
-void check_readable(const picture& p) {
-    std::vector<segment> lines;
-    for (const char* group : {"edge", "mitre", "hidden", "stitching", "corner-edge", "corner-mitre", "corner-hidden",
-                              "corner-stitching", "corner-outline", "dimension", "scale", "legend"})
-        for (const segment& s : p.lines(group))
-            lines.push_back(s);
-    for (const auto& l : p.leaders())
-        lines.push_back({l.at(0), l.at(1)});
-    for (const char* group : {"outline", "frame", "enlarged"})
-        for (const box& b : boxes(p, group)) {
-            const point c[] = {{b.x, b.y}, {b.right(), b.y}, {b.right(), b.bottom()}, {b.x, b.bottom()}};
-            for (int i = 0; i < 4; ++i)
-                lines.push_back({c[i], c[(i + 1) % 4]});
-        }
-    const auto& words = p.words();
-    for (std::size_t i = 0; i < words.size(); ++i) {
-        const box& b = words[i].where;
-        INFO(words[i].text);
-        CHECK(words[i].size >= 2.5);
-        CHECK((b.x >= 5 && b.y >= 5 && b.right() <= p.page().width - 5 && b.bottom() <= p.page().height - 5));
-        for (std::size_t j = 0; j < i; ++j) {
-            INFO("beside ", words[j].text);
-            CHECK_FALSE(overlap(b, words[j].where));
-        }
-        for (const segment& s : lines) {
-            INFO("line from ", s.a.x, ", ", s.a.y, " to ", s.b.x, ", ", s.b.y);
-            CHECK_FALSE(crosses(s, {b.x + 0.1, b.y + 0.1, b.width - 0.2, b.height - 0.2}));
-        }
-    }
-}
-
 /// A printed number, and the spot of the folded piece that it tells of: in mm from its left and its bottom edge.
 struct told {
     long layers;
@@ -208,7 +177,7 @@ TEST_CASE("A napkin with a double-turned hem and stacked corners: 1 layer, 3 in 
     // The raw edge lies in the fold, so nothing is hidden but the hems under the hems folded after them, 1/2 in long.
     for (const segment& s : p.lines("hidden"))
         CHECK(near(std::hypot(s.b.x - s.a.x, s.b.y - s.a.y) * p.scale(), 12.7));
-    check_readable(p);
+    check_legible(p);
 }
 
 TEST_CASE("A mitre is drawn from the finished corner to the corner of the hems' inner edges") {
@@ -242,7 +211,7 @@ TEST_CASE("A mitre is drawn from the finished corner to the corner of the hems' 
     CHECK(has(p.lines("stitching"), {{o.right() - in, o.y}, {o.right() - in, o.bottom()}}));
     CHECK(p.groups("stitching").at(0).attribute("stroke-dasharray").value() == std::string("1 0.8"));
     CHECK(p.says("mitre"));
-    check_readable(p);
+    check_legible(p);
 }
 
 TEST_CASE("Unequal hems: a mitre slants, and from the back the left edge is at the right") {
@@ -260,7 +229,7 @@ TEST_CASE("Unequal hems: a mitre slants, and from the back the left edge is at t
     const auto rows = p.lines("stitching");
     CHECK(has(rows, {{inner.x, o.y}, {inner.x, o.bottom()}}));
     CHECK(has(rows, {{o.x + 25.4 / p.scale(), o.y}, {o.x + 25.4 / p.scale(), o.bottom()}}));
-    check_readable(p);
+    check_legible(p);
 }
 
 TEST_CASE("Corners with room enough are not drawn again, and a turn of cloth is not called finished") {
@@ -314,7 +283,7 @@ TEST_CASE("Panels of any kind, either way made, are true and can be read; every 
             CHECK(t.layers == (1 + hand(t.from_left, 3) + hand(w - t.from_left, 1)) *
                                   (1 + hand(t.from_bottom, 2) + hand(h - t.from_bottom, 0)));
         }
-        check_readable(p);
+        check_legible(p);
     };
     for (int round = 0; round < 100; ++round) {
         CAPTURE(round);
@@ -343,13 +312,13 @@ TEST_CASE("No two kinds of line are drawn alike, and none by colour alone") {
 TEST_CASE("A panel without turned cloth, a long strip and a tiny piece are drawn too") {
     const picture raw(drawing_of(fold_panel(panel(finished_size(9_in, 4_in)), all_corners(stacked<inch>()))));
     CHECK(sorted_counts(numbers(raw, 9 * 25.4, 4 * 25.4), false) == std::vector<long>{1});
-    check_readable(raw);
+    check_legible(raw);
     const auto hem = all_round(double_turned_hem("1/4"_in, "1/2"_in));
     for (const auto& size :
          {finished_size(120_in, 2_in), finished_size(2_in, 120_in), finished_size("1 1/2"_in, "1 1/2"_in)}) {
         const picture p(drawing_of(fold_panel(panel(size, hem), all_corners(stacked<inch>()))));
         CHECK(near(boxes(p, "outline").at(0).width * p.scale(), mm(size.width())));
-        check_readable(p);
+        check_legible(p);
     }
     const panel napkin(finished_size(15_in, 15_in), hem);
     CHECK_THROWS_AS(drawing_of(fold_panel(napkin, all_corners(stacked<inch>())), ruler{.inches = 0_in}), range_error);

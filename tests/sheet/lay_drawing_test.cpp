@@ -36,40 +36,6 @@ std::vector<box> boxes(const picture& p, const char* group) {
     return all;
 }
 
-/// Everything that is drawn with a line, boxes as their four sides.
-std::vector<segment> all_lines(const picture& p) {
-    std::vector<segment> all;
-    for (const char* group : {"selvedge", "dimension", "cutting", "grain", "scale", "legend"})
-        for (const segment& s : p.lines(group))
-            all.push_back(s);
-    for (const char* group : {"cloth", "piece", "left-over", "frame"})
-        for (const box& b : boxes(p, group)) {
-            const point c[] = {{b.x, b.y}, {b.right(), b.y}, {b.right(), b.bottom()}, {b.x, b.bottom()}};
-            for (int i = 0; i < 4; ++i)
-                all.push_back({c[i], c[(i + 1) % 4]});
-        }
-    return all;
-}
-
-void check_readable(const picture& p) {
-    const auto lines = all_lines(p);
-    const auto& words = p.words();
-    for (std::size_t i = 0; i < words.size(); ++i) {
-        const box& b = words[i].where;
-        INFO(words[i].text);
-        CHECK(words[i].size >= 2.5);
-        CHECK((b.x >= 5 && b.y >= 5 && b.right() <= p.page().width - 5 && b.bottom() <= p.page().height - 5));
-        for (std::size_t j = 0; j < i; ++j) {
-            INFO("beside ", words[j].text);
-            CHECK_FALSE(overlap(b, words[j].where));
-        }
-        for (const segment& s : lines) {
-            INFO("line from ", s.a.x, ", ", s.a.y, " to ", s.b.x, ", ", s.b.y);
-            CHECK_FALSE(crosses(s, {b.x + 0.1, b.y + 0.1, b.width - 0.2, b.height - 0.2}));
-        }
-    }
-}
-
 /// Every piece is drawn where the lay has it, the cuts too, and nothing else.
 template <length_unit Unit>
 void check_places(const picture& p, const sheet_cloth<Unit>& c) {
@@ -118,7 +84,7 @@ TEST_CASE("A lay is drawn to a scale that is written, with its pieces named and 
     CHECK(p.lines("selvedge").size() == 2);
     CHECK(p.groups("cutting").empty());
     CHECK_FALSE(p.mentions("Cuts in order"));
-    check_readable(p);
+    check_legible(p);
 }
 
 TEST_CASE("Cuts from edge to edge are numbered in order, on the cloth and in the list") {
@@ -126,7 +92,7 @@ TEST_CASE("Cuts from edge to edge are numbered in order, on the cloth and in the
     const picture p(drawing_of(c, inch_ruler(16)));
     REQUIRE(c.lay.cuts.size() >= 4);
     check_places(p, c);
-    check_readable(p);
+    check_legible(p);
     CHECK(p.says("Cuts in order, each right across what is in hand:"));
     for (std::size_t i = 1; i <= c.lay.cuts.size(); ++i) {
         CHECK(p.says(std::to_string(i)));
@@ -156,8 +122,8 @@ TEST_CASE("A turned piece says so, and its arrow lies across the cloth") {
         CHECK((stands[stroke].b.y - stands[0].b.y) * (stands[0].a.y - stands[0].b.y) > 0);
     }
     CHECK(straight.lines("grain")[0].b.y < straight.lines("grain")[0].a.y); // its head is at the top
-    check_readable(turned);
-    check_readable(straight);
+    check_legible(turned);
+    check_legible(straight);
 }
 
 TEST_CASE("What the cuts leave is drawn where it is large enough to keep") {
@@ -172,7 +138,7 @@ TEST_CASE("What the cuts leave is drawn where it is large enough to keep") {
         const picture kept = drawn(24_in, 30_in);
         CHECK(kept.says("left over, to keep: 24 x 30 in"));
         CHECK(boxes(kept, "left-over").size() == 1);
-        check_readable(kept);
+        check_legible(kept);
         CHECK(boxes(drawn("24 1/16"_in, 6_in), "left-over").empty());
         CHECK(boxes(drawn(6_in, "30 1/16"_in), "left-over").empty());
         CHECK(boxes(picture(drawing_of(c)), "left-over").empty()); // nothing is asked for
@@ -203,7 +169,7 @@ TEST_CASE("Pieces have letters, as many as it takes, and cuts numbers") {
     CHECK(drawn.says("Z: flag 25, 10 x 33 in"));
     CHECK(drawn.says("AA: flag 26, 10 x 34 in"));
     CHECK(drawn.says("AB: flag 27, 10 x 35 in"));
-    check_readable(drawn);
+    check_legible(drawn);
 }
 
 TEST_CASE("No two kinds of line are drawn alike, and none by colour alone") {
@@ -243,7 +209,7 @@ TEST_CASE("Lays of random projects are true and can be read, on either paper, do
                                         .keep_across = 3_in,
                                         .keep_along = 3_in}));
         check_places(drawn, c);
-        check_readable(drawn);
+        check_legible(drawn);
     }
 }
 

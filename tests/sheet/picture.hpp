@@ -127,20 +127,23 @@ public:
 
     std::vector<segment> everything_drawn() const {
         std::vector<segment> all;
-        for (const char* kind : {"cut", "finished"})
-            for (const auto& g : groups(kind))
-                for (const auto& r : g.children("rect")) {
-                    const box b{value(r, "x"), value(r, "y"), value(r, "width"), value(r, "height")};
-                    const point p[] = {{b.x, b.y}, {b.right(), b.y}, {b.right(), b.bottom()}, {b.x, b.bottom()}};
-                    for (int i = 0; i < 4; ++i)
-                        all.push_back({p[i], p[(i + 1) % 4]});
-                }
-        for (const char* kind : {"fold", "stitching", "mark", "slit", "dimension", "scale", "legend"})
-            for (const segment& s : lines(kind))
-                all.push_back(s);
-        for (const auto& l : leaders())
-            for (std::size_t i = 1; i < l.size(); ++i)
-                all.push_back({l[i - 1], l[i]});
+        const auto join = [&](const std::vector<point>& p, bool closed) {
+            for (std::size_t i = 1; i < p.size() + (closed ? 1 : 0); ++i)
+                all.push_back({p[i - 1], p[i % p.size()]});
+        };
+        for (const auto& found : document_.select_nodes("//g/line")) {
+            const auto l = found.node();
+            all.push_back({{value(l, "x1"), value(l, "y1")}, {value(l, "x2"), value(l, "y2")}});
+        }
+        for (const auto& found : document_.select_nodes("//g/rect")) {
+            const auto r = found.node();
+            const box b{value(r, "x"), value(r, "y"), value(r, "width"), value(r, "height")};
+            join({{b.x, b.y}, {b.right(), b.y}, {b.right(), b.bottom()}, {b.x, b.bottom()}}, true);
+        }
+        for (const auto& found : document_.select_nodes("//g/polyline"))
+            join(points(found.node()), false);
+        for (const auto& found : document_.select_nodes("//g/polygon"))
+            join(points(found.node()), true);
         return all;
     }
 

@@ -34,47 +34,6 @@ std::vector<box> boxes_in(pugi::xml_node group) {
     return all;
 }
 
-/// Everything that is drawn with a line, boxes as their four sides.
-std::vector<segment> all_lines(const picture& p) {
-    std::vector<segment> all;
-    for (const auto& found : p.root().select_nodes("//line")) {
-        const auto n = found.node();
-        all.push_back({{number_of(n, "x1"), number_of(n, "y1")}, {number_of(n, "x2"), number_of(n, "y2")}});
-    }
-    for (const auto& l : p.leaders())
-        for (std::size_t i = 1; i < l.size(); ++i)
-            all.push_back({l[i - 1], l[i]});
-    for (const auto& found : p.root().select_nodes("//g/rect")) {
-        const box b = box_of(found.node());
-        const point c[] = {{b.x, b.y}, {b.right(), b.y}, {b.right(), b.bottom()}, {b.x, b.bottom()}};
-        for (int i = 0; i < 4; ++i)
-            all.push_back({c[i], c[(i + 1) % 4]});
-    }
-    return all;
-}
-
-void check_readable(const picture& p) {
-    const auto lines = all_lines(p);
-    const auto& words = p.words();
-    const auto inside = [&](double x, double y) {
-        return x >= 5 && y >= 5 && x <= p.page().width - 5 && y <= p.page().height - 5;
-    };
-    for (std::size_t i = 0; i < words.size(); ++i) {
-        const box& b = words[i].where;
-        INFO(words[i].text);
-        CHECK(words[i].size >= 2.5);
-        CHECK((inside(b.x, b.y) && inside(b.right(), b.bottom())));
-        for (std::size_t j = 0; j < i; ++j)
-            if (overlap(b, words[j].where))
-                FAIL_CHECK("overlaps ", words[j].text);
-        for (const segment& s : lines)
-            if (crosses(s, {b.x + 0.1, b.y + 0.1, b.width - 0.2, b.height - 0.2}))
-                FAIL_CHECK("crossed by the line from ", s.a.x, ", ", s.a.y, " to ", s.b.x, ", ", s.b.y);
-    }
-    for (const segment& s : lines)
-        CHECK((inside(s.a.x, s.a.y) && inside(s.b.x, s.b.y)));
-}
-
 std::vector<picture> pictures(const std::vector<std::string>& pages) {
     std::vector<picture> all;
     for (const std::string& page : pages)
@@ -258,7 +217,7 @@ TEST_CASE("Ties from ribbon are drawn to a scale that is written, named and meas
     CHECK((p.page().width == 297 && p.page().height == 210)); // ISO 216, A4
     CHECK(p.scale() == 10);
     check_places(pages, ties, inch_ruler(16));
-    check_readable(p);
+    check_legible(p);
     for (const char* words : {"2 times", "from 108 in, leaving 8 in: 4 A", "A: tie", "25 in", "50 in", "75 in",
                               "100 in", "left over", "A: tie, 25 in, 8 of them", "Hand-tool roll", "lengths of ribbon",
                               "of it wanted 200 in", "left over in all 16 in", "in all 216 in of stock", "scale 1:10"})
@@ -282,7 +241,7 @@ TEST_CASE("What a cut loses moves all that follow, and the last needs none where
     const auto exact = strips("58 1/2"_in);
     const auto pages = pictures(drawings_of(exact, inch_ruler(16)));
     check_places(pages, exact, inch_ruler(16));
-    check_readable(pages[0]);
+    check_legible(pages[0]);
     CHECK(pages[0].says("from 58 1/2 in, leaving nothing: 1 B, 2 A"));
     CHECK(bars_of(pages)[0].cuts.size() == 2);
     CHECK(pages[0].says("44 1/4 in"));
@@ -309,8 +268,8 @@ TEST_CASE("Every distance is rounded from the exact length, in each unit, not ad
     const picture metric(drawing_of(loops, {.shows = edition::centimetres}));
     CHECK(metric.says("78.7 cm"));
     CHECK_FALSE(metric.mentions(" in,"));
-    check_readable(p);
-    check_readable(metric);
+    check_legible(p);
+    check_legible(metric);
 }
 
 TEST_CASE("Pieces too narrow for their letter have it above, once for all that lie side by side") {
@@ -319,7 +278,7 @@ TEST_CASE("Pieces too narrow for their letter have it above, once for all that l
         stock_for<inch>("ribbon", {{"tie", 47_in, 2}, {"tab", "1/2"_in, 9}, {"end", "3/4"_in, 1}}, {{100_in}});
     const auto pages = pictures(drawings_of(c, inch_ruler(16)));
     check_places(pages, c, inch_ruler(16));
-    check_readable(pages[0]);
+    check_legible(pages[0]);
     CHECK(pages[0].says("9 B"));
     CHECK(pages[0].says("B: tab, 1/2 in, 9 of them"));
     CHECK(pages[0].says("C: end, 3/4 in, one"));
@@ -376,7 +335,7 @@ TEST_CASE("Bars that find no room go on to further pages, and every page says wh
         check_places(pages, c, inch_ruler(16));
         std::size_t ways = 0;
         for (std::size_t i = 0; i < pages.size(); ++i) {
-            check_readable(pages[i]);
+            check_legible(pages[i]);
             const std::size_t here = pages[i].groups("stock").size(), last = ways + here;
             CHECK(here > 0);
             CHECK(pages[i].says("page " + std::to_string(i + 1) + " of " + std::to_string(pages.size()) +
@@ -394,7 +353,7 @@ TEST_CASE(
         stock_for<centimetre>("ribbon", {{"tie", 57_cm, 8}, {"loop", 2_cm, 222}}, {{900_cm}}, {.loss_per_cut = {}});
     const auto pages = pictures(drawings_of(c, {.shows = edition::centimetres}));
     check_places(pages, c, {.shows = edition::centimetres});
-    check_readable(pages[0]);
+    check_legible(pages[0]);
     CHECK(pages[0].says("222 B"));
     CHECK(pages[0].says("from 900 cm, leaving nothing, every 10th cut figured where they are close: 8 A, 222 B"));
     for (int i = 1; i <= 8; ++i) // ties end 57 cm apart
@@ -411,7 +370,7 @@ TEST_CASE("Where even the letters have no room the words over the bar say all, i
     const auto c = stock_for<millimetre>("tape", tags, {{length_of<millimetre>(5000)}});
     const auto pages = pictures(drawings_of(c, {.shows = edition::centimetres}));
     check_places(pages, c, {.shows = edition::centimetres}, false);
-    check_readable(pages[0]);
+    check_legible(pages[0]);
     CHECK(pages[0].mentions("too narrow to be lettered but in this order"));
     std::set<std::string> said;
     for (const word& w : pages[0].words()) {
@@ -428,7 +387,7 @@ TEST_CASE("Long names and names that hold marks of XML are shortened or escaped,
         "tie <wide> & \"very long\", for the roll that hangs at the far end of the shed by the beans";
     const auto c = stock_for<inch>(name, {{name, 25_in, 8}}, {{108_in}});
     const picture p(drawing_of(c, {}, {.project = name}));
-    check_readable(p);
+    check_legible(p);
     CHECK(p.mentions("A: tie <wide> & \"very long\""));
     CHECK(p.mentions("..., 25 in (63.5 cm), 8 of them"));
     CHECK(std::string(p.root().child("title").text().get()) == name + ": lengths of " + name);
@@ -488,7 +447,7 @@ void check_random(std::uint64_t seed, std::int64_t parts, std::int64_t most) {
             drawings_of(c, by, {.project = "Tidy for the shed", .on = round % 2 == 0 ? paper::a4 : paper::letter}));
         check_places(pages, c, by);
         for (const picture& p : pages)
-            check_readable(p);
+            check_legible(p);
     }
 }
 

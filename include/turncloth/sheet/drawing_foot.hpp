@@ -117,7 +117,7 @@ inline page_foot take_foot(const foot_words& words, box& rest) {
     for (const std::string& edge : words.edges)
         for (std::string& line : wrapped(edge, body, rest.width - legend_width - made.title.width - 2 * gap, 5))
             made.edges.push_back(std::move(line));
-    double title_height = 5;
+    double title_height = 7; // above the first row, and for the scale below the last
     for (const title_row& r : made.title_rows)
         title_height += r.size * title_spacing;
     const double edges_height = static_cast<double>(made.edges.size()) * line_height + 26;

@@ -89,8 +89,8 @@ struct corner_kind {
 };
 
 struct folded_plan : foot_words {
-    folded_view view;
-    std::string width_words, height_words;
+    folded_view view{0, 0, {}};
+    std::string width_words{}, height_words{};
     seen_edges seen{};                      ///< without the mitres
     std::vector<straight> mitres{}, rows{}; ///< rows of stitching
     std::array<folded_corner, 4> corners{};
@@ -113,7 +113,8 @@ template <length_unit Unit, coordinate Number>
 class folded_planner {
 public:
     folded_planner(const folded_panel<Unit, Number>& f, const ruler& by, const folded_drawing_options& options)
-        : from_(f), by_(by), made_{{}, view_of(f), {}, {}} {
+        : from_(f), by_(by) {
+        made_.view = view_of(f);
         made_.project = options.project;
         made_.piece = options.piece;
     }
