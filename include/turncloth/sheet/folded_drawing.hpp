@@ -274,9 +274,10 @@ private:
             page_point end;
         };
         std::vector<choice> all;
-        for (double x = zone.x + 0.5; x + wide <= zone.right() - 0.5; x += mesh)
-            for (double y = zone.y + 0.5; y + high <= zone.bottom() - 0.5; y += mesh) {
-                const box room{x, y, wide, high};
+        const auto meshes = [](double room) { return static_cast<int>(std::floor((room - 1) / mesh)); };
+        for (int i = 0; i <= meshes(zone.width - wide); ++i)
+            for (int j = 0; j <= meshes(zone.height - high); ++j) {
+                const box room{zone.x + 0.5 + i * mesh, zone.y + 0.5 + j * mesh, wide, high};
                 if (!within && !apart(room, {piece.x - 0.8, piece.y - 0.8, piece.width + 1.6, piece.height + 1.6}))
                     continue;
                 const page_point end = nearest_side(room, spot);

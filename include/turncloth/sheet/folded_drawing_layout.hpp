@@ -162,9 +162,11 @@ private:
                                  : rest_.x + (rest_.width + gap - across * step_x) / 2,
                      top = lies ? rest_.y + (rest_.height + gap - down * step_y) / 2
                                 : rest_.bottom() + gap - down * step_y;
-        for (std::size_t i = 0; i < all.size(); ++i)
-            add_frame(*all[i], {left + static_cast<double>(i % columns) * step_x,
-                                top + static_cast<double>(i / columns) * step_y + frame_words, wide, high});
+        for (std::size_t i = 0; i < all.size(); ++i) {
+            const std::size_t column = i % columns, row = i / columns;
+            add_frame(*all[i], {left + static_cast<double>(column) * step_x,
+                                top + static_cast<double>(row) * step_y + frame_words, wide, high});
+        }
         (lies ? rest_.width : rest_.height) -= lies ? across * step_x : down * step_y;
         return words_fit();
     }

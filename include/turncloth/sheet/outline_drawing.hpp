@@ -64,6 +64,7 @@ private:
 
     std::vector<page_point> on_page(const std::vector<page_point>& cloth) const {
         std::vector<page_point> all;
+        all.reserve(cloth.size());
         for (const page_point& p : cloth)
             all.push_back(at_.at(p));
         return all;
