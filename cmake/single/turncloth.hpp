@@ -2603,8 +2603,8 @@ struct literal {
 
 } // namespace detail
 
-// Text is read while compiling too, except by Clang 14, which has trouble with immediate functions: there a mistake in a text
-// that is no part of a constant expression is refused when the program runs.
+// Text is read while compiling too, except by Clang 14, which has trouble with immediate functions: there a mistake in a
+// text that is no part of a constant expression is refused when the program runs.
 #if defined(__clang__) && __clang_major__ < 15
 #define TURNCLOTH_IMMEDIATE constexpr
 #else
@@ -5566,7 +5566,7 @@ private:
         return false;
     }
 
-    /// A longer piece whose ends come to the finished edges of the shorter lies on its hems, so these are turned before.
+    /// A longer piece whose ends come to the finished edges of the shorter lies on its hems, so these are turned first.
     /// Not where layers lie inside: they are bound in last.
     void turn_first_where_ends_lie_on_edges(const meeting<Unit>& m) {
         for (const piece<Unit>& p : project_.pieces()) {

@@ -224,8 +224,8 @@ TEST_CASE("Hems whose ends are reflected are drawn with the corners that folding
     const double expected[][2] = {{-2, 0}, {0, -2}, {-1, -3}, {21, -3}, {20, -2}, {22, 0}, {17, 5}, {3, 5}};
     const auto cut = p.polygons("cut").at(0);
     REQUIRE(cut.size() == 8);
-    for (const auto& [x, y] : expected)
-        CHECK(std::any_of(cut.begin(), cut.end(), [&, x = x, y = y](const spot& c) { return close(c, paper(x, y)); }));
+    for (const auto& xy : expected)
+        CHECK(std::any_of(cut.begin(), cut.end(), [&](const spot& c) { return close(c, paper(xy[0], xy[1])); }));
     check_legible(p);
 }
 
@@ -293,9 +293,9 @@ TEST_CASE("A cut line that crosses itself is drawn, each crossing marked and tol
         REQUIRE(d.size() == 4);
         middles.push_back({(d[1].x + d[3].x) / 2, (d[0].y + d[2].y) / 2});
     }
-    for (const auto& [x, y] : {std::pair(10.0, 16.0), std::pair(11.0, 16.0)})
+    for (const auto& xy : {std::pair(10.0, 16.0), std::pair(11.0, 16.0)})
         CHECK(std::any_of(middles.begin(), middles.end(),
-                          [&, x = x, y = y](const spot& m) { return close(m, paper(x, y)); }));
+                          [&](const spot& m) { return close(m, paper(xy.first, xy.second)); }));
     CHECK(p.mentions("This piece cannot be cut"));
     CHECK(p.mentions(std::to_string(diamonds.size()) + " places"));
     CHECK(p.says("crossing, a diamond"));

@@ -1,4 +1,4 @@
-// The shortest lay of a few kinds of pieces that cuts from edge to edge, or strips, can part: by trying every way to cut.
+// The shortest lay of a few kinds of pieces to be cut edge to edge, or in strips: every way to cut is tried.
 //
 //   class detail::exact_cuts   suits(problem), solve(shorter_than, steps) -> found, refuted or given_up;
 //                              length(), placed(), steps()
@@ -12,8 +12,8 @@
 // choice only those that hold no other matter; listed by rising width their lengths fall, so that all the sums worth
 // having come from one walk along two lists.
 //
-// Strips: the same boxes, joined beside each other only, are the strips of a choice, and the shortest lay of a choice is
-// its best strip above the shortest lay of the rest.
+// Strips: the same boxes, joined beside each other only, are the strips of a choice, and the shortest lay of a choice
+// is its best strip above the shortest lay of the rest.
 //
 // A box leaving more cloth uncovered than a shorter lay has to spare in all is in none, and is dropped at once.
 #ifndef TURNCLOTH_CLOTH_LAY_EXACT_CUTS_HPP
@@ -230,7 +230,7 @@ private:
                 how};
     }
 
-    /// Of what was found, the boxes that hold no other; of equal ones the first, so that the lay is the same everywhere.
+    /// Of what was found, the boxes that hold no other; of equal ones the first, so that lays are the same everywhere.
     void keep_least(std::size_t choice) {
         std::stable_sort(found_.begin(), found_.end(), [](const box& a, const box& b) {
             return std::pair(a.width, a.length) < std::pair(b.width, b.length);

@@ -8,7 +8,7 @@
 //     struct stock_plan    { patterns, bound, proved_best, ... }
 //     stock_too_short, stock_runs_out, bad_stock_problem, stock_too_large     errors
 //
-//     stock_problem ribbon{.wanted = {{24, 5}, {10, 3}}, .stock = {{100, {}}}};   // five of 24, three of 10; rolls of 100
+//     stock_problem ribbon{.wanted = {{24, 5}, {10, 3}}, .stock = {{100, {}}}};   // 5 of 24, 3 of 10; rolls of 100
 //     stock_plan plan = plan_stock(ribbon);                                       // cloth/stock_plan.hpp
 //
 // The loss per cut. A cut that separates m pieces of lengths l1..lm from a piece of stock of length L loses k (the kerf

@@ -1,6 +1,6 @@
 // Straight-edged pieces of any shape: from the drafted seam line to the line to cut on.
 //
-//   edge_take<U>{take, first_turn}      how far outside the seam line an edge is cut; what of that is turned under first
+//   edge_take<U>{take, first_turn}      how far outside the seam line an edge is cut; what of it is turned under first
 //   corner_shape                        mitred, squared to or reflected in the edge before or after the corner
 //   outline<U>(seam_line, takes, shapes, limit)     the piece; throws outline_error for a seam line that crosses itself
 //   o.seam_line()  o.cut_line()         polygons: area_of, perimeter_of and locate of polygon.hpp take them

@@ -192,7 +192,7 @@ private:
             made.most = std::max(made.most, r.layers);
         if (!from_.ways()[c].is_mitred)
             return;
-        // From where the outer creases cross to the corner of the hems' inner edges, which lie as deep as they are turned.
+        // From where the outer creases cross to the corner of the hems' inner edges, as deep as they are turned.
         const finish<Unit>&upright = upright_of(c), &level = level_of(c);
         const double in_x = in_mm(turned_part_of(upright, "upright").depth()),
                      in_y = in_mm(turned_part_of(level, "level").depth());

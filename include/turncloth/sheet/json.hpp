@@ -4,8 +4,8 @@
 //
 //   std::puts(to_json(s).dump(2).c_str());
 //
-// A length is an object with its exact value and its unit, {"exact": "12 1/2", "unit": "in"}, as text that read_fraction
-// and read_length read back; JSON's numbers could not hold a third. A figure has its working besides:
+// A length is an object with its exact value and its unit, {"exact": "12 1/2", "unit": "in"}, as text that
+// read_fraction and read_length read back; JSON's numbers could not hold a third. A figure has its working besides:
 //
 //   {"name", "finished": {"width", "height"},
 //    "pieces": [{"name", "material", "count", "film", "inside", "cut": {"width", "height"},

@@ -4,8 +4,8 @@
 //
 //   const sheet<inch> s = sheet_of(roll);
 //
-// Refused: marks, zippers, placings and spans off a piece; layers that disagree; tape in the seams; what does not reach;
-// two pieces of one name. Said as a warning: what can be made but may not be meant.
+// Refused: marks, zippers, placings and spans off a piece; layers that disagree; tape in the seams; what does not
+// reach; two pieces of one name. Said as a warning: what can be made but may not be meant.
 #ifndef TURNCLOTH_SHEET_MAKING_HPP
 #define TURNCLOTH_SHEET_MAKING_HPP
 

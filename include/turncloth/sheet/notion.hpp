@@ -1,12 +1,12 @@
 // What a sheet lists beside its pieces: things to buy or to make ready, each as labelled figures with their working.
 //
-//   notion<U>(name)                          .figure(what, figure or length)  .number(what, n)  .caution(sentence)  .early()
+//   notion<U>(name)                 .figure(what, figure or length)  .number(what, n)  .caution(sentence)  .early()
 //   listed(name, how_many, opening, supply)  listed(name, how_many, tie)  listed(name, eyelet row or pleating)
 //   listed(name, width, length, strips)  listed_round(name, working, girth)
 //                                            what notions/ computes, as a notion that a project can hold
 //   zipper_supply<U>                         from_roll(length)  made_up(lengths sold, ends, tail)
 //
-//   roll.add(listed("tie", 1, ribbon_tie<inch>{.across = 14_in, .loop = 2_in, .free_at_end = 9_in, .turned = "1/4"_in}));
+//   roll.add(listed("tie", 1, ribbon_tie<inch>{.across = 14_in, .loop = 2_in, .free_at_end = 9_in}));
 //
 // Names are copied; the words of a working (figure) are not, see measure/working.hpp.
 #ifndef TURNCLOTH_SHEET_NOTION_HPP

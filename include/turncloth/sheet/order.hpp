@@ -77,7 +77,7 @@ private:
         return false;
     }
 
-    /// A longer piece whose ends come to the finished edges of the shorter lies on its hems, so these are turned before.
+    /// A longer piece whose ends come to the finished edges of the shorter lies on its hems, so these are turned first.
     /// Not where layers lie inside: they are bound in last.
     void turn_first_where_ends_lie_on_edges(const meeting<Unit>& m) {
         for (const piece<Unit>& p : project_.pieces()) {

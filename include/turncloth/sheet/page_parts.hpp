@@ -1,4 +1,4 @@
-// What the pages of drawings share: words and pens, lists in columns, and the foot with its legend, scale and title block.
+// What pages of drawings share: words and pens, lists in columns, the foot with its legend, scale and title block.
 //
 //   joined({"a", "b"})  letters(27)                 "ab"  "AB"
 //   inside_margins(width, height)                   the page without its margins

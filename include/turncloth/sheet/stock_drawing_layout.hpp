@@ -129,8 +129,8 @@ private:
         return true;
     }
 
-    /// In the first of the manners that has room for all. In the last, cuts that stand apart are all figured, and so few
-    /// of the others that there is room, whatever they are.
+    /// In the first of the manners that has room for all. In the last, cuts that stand apart are all figured, and so
+    /// few of the others that there is room, whatever they are.
     void add_figures() {
         number_crowded();
         if (place_figures(false, false, 1) || place_figures(true, false, 1))
