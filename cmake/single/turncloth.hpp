@@ -2603,8 +2603,8 @@ struct literal {
 
 } // namespace detail
 
-// Text is read while compiling too, except by Clang 14, which has trouble with immediate functions: there a mistake in a
-// text that is no part of a constant expression is refused when the program runs.
+// Text is read while compiling too, except by Clang 14, which has trouble with immediate functions: there a mistake in
+// a text that is no part of a constant expression is refused when the program runs.
 #if defined(__clang__) && __clang_major__ < 15
 #define TURNCLOTH_IMMEDIATE constexpr
 #else

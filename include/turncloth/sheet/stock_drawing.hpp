@@ -8,8 +8,8 @@
 //   save("ribbon.svg", drawing_of(ties, {}, {.project = s.name}));
 //
 // Each way to cut is one bar, all to one scale, under words that say how many pieces of stock are cut so. The pieces
-// lie in it in the order to cut, each with the letter by which the list names it; below stands how far from the start every
-// cut is, with the loss of those before it allowed for. What is left over at the end has a broken outline.
+// lie in it in the order to cut, each with the letter by which the list names it; below stands how far from the start
+// every cut is, with the loss of those before it allowed for. What is left over at the end has a broken outline.
 //
 // Included by itself, as stock_list.hpp is.
 #ifndef TURNCLOTH_SHEET_STOCK_DRAWING_HPP
