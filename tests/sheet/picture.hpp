@@ -206,27 +206,27 @@ inline bool crosses(const segment& s, const box& b) {
     return cut(s.a.x, s.b.x - s.a.x, b.x, b.right()) && cut(s.a.y, s.b.y - s.a.y, b.y, b.bottom());
 }
 
+/// Words large enough, within the page, and clear of each other and of every line; lines within the page.
 inline void check_legible(const picture& p) {
-    const box page = p.page();
+    const auto inside = [page = p.page()](double x, double y) {
+        return x >= 5 && y >= 5 && x <= page.width - 5 && y <= page.height - 5;
+    };
     const auto& words = p.words();
     const std::vector<segment> drawn = p.everything_drawn();
     for (std::size_t i = 0; i < words.size(); ++i) {
         const box& b = words[i].where;
         INFO(words[i].text);
         CHECK(words[i].size >= 2.5);
-        CHECK((b.x >= 5 && b.y >= 5 && b.right() <= page.width - 5 && b.bottom() <= page.height - 5));
-        for (std::size_t j = 0; j < i; ++j) {
-            INFO("beside ", words[j].text);
-            CHECK_FALSE(overlap(b, words[j].where));
-        }
-        for (const segment& s : drawn) {
-            INFO("line from ", s.a.x, ", ", s.a.y, " to ", s.b.x, ", ", s.b.y);
-            CHECK_FALSE(crosses(s, {b.x + 0.1, b.y + 0.1, b.width - 0.2, b.height - 0.2}));
-        }
+        CHECK((inside(b.x, b.y) && inside(b.right(), b.bottom())));
+        for (std::size_t j = 0; j < i; ++j)
+            if (overlap(b, words[j].where))
+                FAIL_CHECK("overlaps ", words[j].text);
+        for (const segment& s : drawn)
+            if (crosses(s, {b.x + 0.1, b.y + 0.1, b.width - 0.2, b.height - 0.2}))
+                FAIL_CHECK("crossed by the line from ", s.a.x, ", ", s.a.y, " to ", s.b.x, ", ", s.b.y);
     }
     for (const segment& s : drawn)
-        for (const point& at : {s.a, s.b})
-            CHECK((at.x >= 5 && at.y >= 5 && at.x <= page.width - 5 && at.y <= page.height - 5));
+        CHECK((inside(s.a.x, s.a.y) && inside(s.b.x, s.b.y)));
 }
 
 inline bool near(double a, double b) { return std::fabs(a - b) <= 0.01; } // mm of cloth
