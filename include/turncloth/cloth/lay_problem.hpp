@@ -167,10 +167,7 @@ inline std::int64_t lay_sum(std::int64_t a, std::int64_t b) {
     return sum;
 }
 
-/// Joins equal kinds. Where a kind may turn and fits both ways its shorter side is put across, so 3 x 5 and 5 x 3 join
-/// too.
-inline void add_kind(std::vector<lay_kind>& kinds, lay_kind next) { kinds.push_back(std::move(next)); }
-
+/// Joins equal kinds, in an order of their own.
 inline void join_kinds(std::vector<lay_kind>& kinds) {
     const auto key = [](const lay_kind& k) {
         return std::tuple(k.width, k.length, k.upright, k.sideways, k.match_across, k.match_along, k.at_edge);
