@@ -17,16 +17,6 @@ namespace turncloth::drawn {
 
 namespace {
 
-double number_of(pugi::xml_node n, const char* name) { return std::strtod(n.attribute(name).value(), nullptr); }
-
-std::vector<box> boxes(const picture& p, const char* group) {
-    std::vector<box> all;
-    for (const auto& g : p.groups(group))
-        for (const auto& r : g.children("rect"))
-            all.push_back({number_of(r, "x"), number_of(r, "y"), number_of(r, "width"), number_of(r, "height")});
-    return all;
-}
-
 std::vector<segment> lines_of(pugi::xml_node group) {
     std::vector<segment> all;
     for (const auto& l : group.children("line"))
@@ -298,15 +288,7 @@ TEST_CASE("Panels of any kind, either way made, are true and can be read; every 
 TEST_CASE("No two kinds of line are drawn alike, and none by colour alone") {
     const panel napkin(finished_size(15_in, 15_in), all_round(double_turned_hem("1/4"_in, 1_in)));
     const picture p(drawing_of(fold_panel(napkin, all_corners(mitred("1/4"_in, "1/16"_in)))));
-    std::vector<std::string> pens;
-    for (const char* group : {"outline", "edge", "mitre", "hidden", "stitching", "enlarged"}) {
-        const auto g = p.groups(group).at(0);
-        CHECK(std::string(g.attribute("stroke").value()) == "#000");
-        pens.push_back(std::string(g.attribute("stroke-width").value()) + " " +
-                       g.attribute("stroke-dasharray").value());
-    }
-    std::sort(pens.begin(), pens.end());
-    CHECK(std::adjacent_find(pens.begin(), pens.end()) == pens.end());
+    check_told_apart(p, {"outline", "edge", "mitre", "hidden", "stitching", "enlarged"});
 }
 
 TEST_CASE("A panel without turned cloth, a long strip and a tiny piece are drawn too") {

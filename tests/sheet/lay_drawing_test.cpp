@@ -26,16 +26,6 @@ sheet_cloth<inch> tidy(cutting ways, grain lies = grain::fixed) {
                            lies);
 }
 
-double number_of(pugi::xml_node n, const char* name) { return std::strtod(n.attribute(name).value(), nullptr); }
-
-std::vector<box> boxes(const picture& p, const char* group) {
-    std::vector<box> all;
-    for (const auto& g : p.groups(group))
-        for (const auto& r : g.children("rect"))
-            all.push_back({number_of(r, "x"), number_of(r, "y"), number_of(r, "width"), number_of(r, "height")});
-    return all;
-}
-
 /// Every piece is drawn where the lay has it, the cuts too, and nothing else.
 template <length_unit Unit>
 void check_places(const picture& p, const sheet_cloth<Unit>& c) {
@@ -174,15 +164,7 @@ TEST_CASE("Pieces have letters, as many as it takes, and cuts numbers") {
 
 TEST_CASE("No two kinds of line are drawn alike, and none by colour alone") {
     const picture p(drawing_of(tidy(cutting::edge_to_edge), {}, {.keep_across = 4_in, .keep_along = 4_in}));
-    std::vector<std::string> pens;
-    for (const char* group : {"cloth", "selvedge", "piece", "cutting", "left-over"}) {
-        const auto g = p.groups(group).at(0);
-        CHECK(std::string(g.attribute("stroke").value()) == "#000");
-        pens.push_back(std::string(g.attribute("stroke-width").value()) + " " +
-                       g.attribute("stroke-dasharray").value());
-    }
-    std::sort(pens.begin(), pens.end());
-    CHECK(std::adjacent_find(pens.begin(), pens.end()) == pens.end());
+    check_told_apart(p, {"cloth", "selvedge", "piece", "cutting", "left-over"});
 }
 
 TEST_CASE("Lays of random projects are true and can be read, on either paper, down to pieces of an inch") {

@@ -308,15 +308,7 @@ TEST_CASE("No two kinds of line are drawn alike, and none by colour alone") {
                                    {take<centimetre>(1)});
     const picture p(drawing_of(
         slot, {.name = "slotted", .notches = {at_edge<centimetre>(0, 4)}, .grain = way<centimetre>(0, 0, 0, 1)}));
-    std::vector<std::string> pens;
-    for (const char* group : {"cut", "seam", "notch", "grain", "crossing", "leader"}) {
-        const auto g = p.groups(group).at(0);
-        CHECK(std::string(g.attribute("stroke").value()) == "#000");
-        pens.push_back(std::string(g.attribute("stroke-width").value()) + " " +
-                       g.attribute("stroke-dasharray").value());
-    }
-    std::sort(pens.begin(), pens.end());
-    CHECK(std::adjacent_find(pens.begin(), pens.end()) == pens.end());
+    check_told_apart(p, {"cut", "seam", "notch", "grain", "crossing", "leader"});
     const auto weight = [&](const char* group) { return p.groups(group).at(0).attribute("stroke-width").as_double(); };
     for (const char* group : {"seam", "notch", "grain", "crossing"})
         CHECK(weight("cut") > weight(group));

@@ -13,6 +13,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdlib>
+#include <initializer_list>
 #include <sstream>
 #include <string>
 #include <vector>
@@ -48,6 +49,12 @@ inline double dejavu_width(const std::string& text, double size) {
     return sum * size / 1000;
 }
 
+inline double number_of(pugi::xml_node n, const char* name) { return std::strtod(n.attribute(name).value(), nullptr); }
+
+inline box box_of(pugi::xml_node rect) {
+    return {number_of(rect, "x"), number_of(rect, "y"), number_of(rect, "width"), number_of(rect, "height")};
+}
+
 /// A drawing read back.
 class picture {
 public:
@@ -80,7 +87,7 @@ public:
         std::vector<segment> all;
         for (const auto& g : groups(group))
             for (const auto& l : g.children("line"))
-                all.push_back({{value(l, "x1"), value(l, "y1")}, {value(l, "x2"), value(l, "y2")}});
+                all.push_back({{number_of(l, "x1"), number_of(l, "y1")}, {number_of(l, "x2"), number_of(l, "y2")}});
         return all;
     }
 
@@ -103,7 +110,7 @@ public:
     box rectangle(const std::string& group) const {
         REQUIRE(groups(group).size() == 1);
         const auto r = groups(group)[0].child("rect");
-        return {value(r, "x"), value(r, "y"), value(r, "width"), value(r, "height")};
+        return box_of(r);
     }
 
     /// Lines of one kind as distances on the cloth, in mm from its top left corner.
@@ -133,11 +140,11 @@ public:
         };
         for (const auto& found : document_.select_nodes("//g/line")) {
             const auto l = found.node();
-            all.push_back({{value(l, "x1"), value(l, "y1")}, {value(l, "x2"), value(l, "y2")}});
+            all.push_back({{number_of(l, "x1"), number_of(l, "y1")}, {number_of(l, "x2"), number_of(l, "y2")}});
         }
         for (const auto& found : document_.select_nodes("//g/rect")) {
             const auto r = found.node();
-            const box b{value(r, "x"), value(r, "y"), value(r, "width"), value(r, "height")};
+            const box b = box_of(r);
             join({{b.x, b.y}, {b.right(), b.y}, {b.right(), b.bottom()}, {b.x, b.bottom()}}, true);
         }
         for (const auto& found : document_.select_nodes("//g/polyline"))
@@ -148,8 +155,6 @@ public:
     }
 
 private:
-    static double value(pugi::xml_node n, const char* name) { return std::strtod(n.attribute(name).value(), nullptr); }
-
     static std::vector<point> points(pugi::xml_node polyline) {
         std::istringstream in(polyline.attribute("points").value());
         std::vector<point> all;
@@ -163,7 +168,7 @@ private:
         for (const auto& found : from.select_nodes("//text")) {
             const auto n = found.node();
             const std::string text = n.text().get(), place = n.attribute("text-anchor").as_string("start");
-            const double size = value(n, "font-size"), x = value(n, "x"), y = value(n, "y");
+            const double size = number_of(n, "font-size"), x = number_of(n, "x"), y = number_of(n, "y");
             const bool bold = !n.attribute("font-weight").empty();
             const double width = dejavu_width(text, size) * (bold ? 1.12 : 1);
             const double before = place == "middle" ? width / 2 : (place == "end" ? width : 0);
@@ -227,6 +232,27 @@ inline void check_legible(const picture& p) {
     }
     for (const segment& s : drawn)
         CHECK((inside(s.a.x, s.a.y) && inside(s.b.x, s.b.y)));
+}
+
+inline std::vector<box> boxes(const picture& p, const char* group) {
+    std::vector<box> all;
+    for (const auto& g : p.groups(group))
+        for (const auto& r : g.children("rect"))
+            all.push_back(box_of(r));
+    return all;
+}
+
+/// No two kinds of line are drawn alike, and none by colour alone.
+inline void check_told_apart(const picture& p, std::initializer_list<const char*> groups) {
+    std::vector<std::string> pens;
+    for (const char* group : groups) {
+        const auto g = p.groups(group).at(0);
+        CHECK(std::string(g.attribute("stroke").value()) == "#000");
+        pens.push_back(std::string(g.attribute("stroke-width").value()) + " " +
+                       g.attribute("stroke-dasharray").value());
+    }
+    std::sort(pens.begin(), pens.end());
+    CHECK(std::adjacent_find(pens.begin(), pens.end()) == pens.end());
 }
 
 inline bool near(double a, double b) { return std::fabs(a - b) <= 0.01; } // mm of cloth

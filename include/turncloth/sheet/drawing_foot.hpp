@@ -2,6 +2,7 @@
 //
 //   detail::take_foot(words, rest)         a page_foot, taken off the lower end of what is left of the page
 //   detail::draw_foot(svg, foot, scale)    edges, scale bars, title block, small print;  legend  the kinds of line
+//   detail::draw_title  draw_print         the title block and the small print by themselves
 //   detail::scale_bar  tick  stands_over   a bar of whole units, the end of a dimension, whether words fit over one
 //   detail::first_in_series  round_number  1, 2, 5, 10, 20, ...: the scales, and how many there are of something
 //
@@ -84,6 +85,49 @@ struct title_row {
     bool bold;
 };
 
+/// Words of one size in a block of this width, on `most` lines at most.
+inline void add_rows(std::vector<title_row>& rows, double width, const std::string& words, double size, bool bold,
+                     std::size_t most) {
+    for (std::string& line : wrapped(words, bold ? size * 1.15 : size, width - 6, most))
+        rows.push_back({std::move(line), size, bold});
+}
+
+inline double title_height(const std::vector<title_row>& rows) {
+    double height = 1;
+    for (const title_row& r : rows)
+        height += r.size * title_spacing;
+    return height;
+}
+
+inline void draw_title(svg_page& svg, const box& frame, const std::vector<title_row>& rows, double above) {
+    svg.open("frame", frame_pen);
+    svg.rectangle(frame);
+    svg.close();
+    double down = frame.y + above;
+    for (const title_row& r : rows)
+        svg.text({frame.x + 3, down += r.size * title_spacing}, r.words, r.size, anchor::start, false, r.bold);
+}
+
+/// The small print below everything, each sentence on `most` lines at most.
+inline std::vector<std::string> print_lines_of(const std::vector<std::string>& sentences, double width,
+                                               std::size_t most = 4) {
+    std::vector<std::string> all;
+    for (const std::string& sentence : sentences)
+        for (std::string& line : wrapped(sentence, small, width, most))
+            all.push_back(std::move(line));
+    return all;
+}
+
+inline double print_height(const std::vector<std::string>& lines) {
+    return static_cast<double>(lines.size()) * small_line_height + 1;
+}
+
+inline void draw_print(svg_page& svg, const box& where, const std::vector<std::string>& lines) {
+    double down = where.y + 1;
+    for (const std::string& line : lines)
+        svg.text({where.x, down += small_line_height}, line, small);
+}
+
 struct page_foot {
     box foot{}, title{}, print{};
     std::vector<title_row> title_rows;
@@ -100,14 +144,11 @@ inline box lowest(box& rest, double height) {
 /// scale bars, the title block.
 inline page_foot take_foot(const foot_words& words, box& rest) {
     page_foot made;
-    for (const std::string& sentence : words.small_print)
-        for (std::string& line : wrapped(sentence, small, rest.width, 3))
-            made.print_lines.push_back(std::move(line));
-    made.print = lowest(rest, static_cast<double>(made.print_lines.size()) * small_line_height + 1);
+    made.print_lines = print_lines_of(words.small_print, rest.width, 3);
+    made.print = lowest(rest, print_height(made.print_lines));
     made.title.width = rest.width > 200 ? 92 : 72;
     const auto add = [&](const std::string& text, double size, bool bold, std::size_t most) {
-        for (std::string& line : wrapped(text, bold ? size * 1.15 : size, made.title.width - 6, most))
-            made.title_rows.push_back({std::move(line), size, bold});
+        add_rows(made.title_rows, made.title.width, text, size, bold, most);
     };
     add(words.project, body, false, 2);
     add(words.piece, large, true, 2);
@@ -117,11 +158,10 @@ inline page_foot take_foot(const foot_words& words, box& rest) {
     for (const std::string& edge : words.edges)
         for (std::string& line : wrapped(edge, body, rest.width - legend_width - made.title.width - 2 * gap, 5))
             made.edges.push_back(std::move(line));
-    double title_height = 7; // above the first row, and for the scale below the last
-    for (const title_row& r : made.title_rows)
-        title_height += r.size * title_spacing;
+    // With the scale below the last row.
+    const double title = title_height(made.title_rows) + 6;
     const double edges_height = static_cast<double>(made.edges.size()) * line_height + 26;
-    made.foot = lowest(rest, std::max({36.0, title_height, edges_height}) + gap);
+    made.foot = lowest(rest, std::max({36.0, title, edges_height}) + gap);
     made.foot.y += gap;
     made.foot.height -= gap;
     made.title = {made.foot.right() - made.title.width, made.foot.y, made.title.width, made.foot.height};
@@ -163,19 +203,10 @@ inline void draw_foot(svg_page& svg, const page_foot& at, double scale) {
                  centimetres = scale_bar(svg, {x, y + 14}, 10, "cm", scale);
     svg.text({x, y}, scale_text(scale) + " (bars print " + tenths(inches) + " and " + tenths(centimetres) + " mm long)",
              small);
-    svg.open("frame", frame_pen);
-    svg.rectangle(at.title);
-    svg.close();
-    y = at.title.y + 1.5;
-    const auto row = [&](const title_row& r) {
-        svg.text({at.title.x + 3, y += r.size * title_spacing}, r.words, r.size, anchor::start, false, r.bold);
-    };
-    for (const title_row& r : at.title_rows)
-        row(r);
-    row({scale_text(scale), body, true});
-    y = at.print.y + 1;
-    for (const std::string& line : at.print_lines)
-        svg.text({at.print.x, y += small_line_height}, line, small);
+    std::vector<title_row> rows = at.title_rows;
+    rows.push_back({scale_text(scale), body, true});
+    draw_title(svg, at.title, rows, 1.5);
+    draw_print(svg, at.print, at.print_lines);
 }
 
 } // namespace turncloth::detail

@@ -5,7 +5,7 @@
 //   list_in_columns(entries, width, most)           entries in as many columns as fit; what finds no room is counted
 //   list_at_foot(rest, entries, most)               the same, and its place taken off the rest
 //   title_rows_of(project, title, facts)            the lines of a title block
-//   draw_list(svg, list)   draw_print(svg, box, lines)   draw_foot(svg, foot)
+//   draw_list(svg, list)   draw_foot(svg, foot)
 //
 //   box rest = inside_margins(width, height);
 //   draw_foot(svg, {.where = lowest(rest, foot_height), .scale = 8, .legend = lines, .title = rows});
@@ -95,43 +95,14 @@ inline void draw_list(svg_page& svg, const page_list& l) {
     }
 }
 
-inline std::vector<std::string> print_lines_of(const std::vector<std::string>& sentences, double width) {
-    std::vector<std::string> all;
-    for (const std::string& sentence : sentences)
-        for (std::string& line : wrapped(sentence, small, width, 4))
-            all.push_back(std::move(line));
-    return all;
-}
-
-inline double print_height(const std::vector<std::string>& lines) {
-    return static_cast<double>(lines.size()) * small_line_height + 1;
-}
-
-inline void draw_print(svg_page& svg, const box& where, const std::vector<std::string>& lines) {
-    double down = where.y + 1;
-    for (const std::string& line : lines)
-        svg.text({where.x, down += small_line_height}, line, small);
-}
-
 inline std::vector<title_row> title_rows_of(const std::string& project, const std::string& title,
                                             const std::vector<std::string>& facts) {
     std::vector<title_row> rows;
-    const auto add = [&](const std::string& words, double size, bool bold, std::size_t most) {
-        for (std::string& part : wrapped(words, bold ? size * 1.15 : size, title_width - 6, most))
-            rows.push_back({std::move(part), size, bold});
-    };
-    add(project, body, false, 1);
-    add(title, 4, true, 1);
+    add_rows(rows, title_width, project, body, false, 1);
+    add_rows(rows, title_width, title, 4, true, 1);
     for (const std::string& fact : facts)
-        add(fact, small, false, 2);
+        add_rows(rows, title_width, fact, small, false, 2);
     return rows;
-}
-
-inline double title_height(const std::vector<title_row>& rows) {
-    double height = 1;
-    for (const title_row& r : rows)
-        height += r.size * title_spacing;
-    return height;
 }
 
 struct legend_line {
@@ -156,12 +127,7 @@ inline void draw_foot(svg_page& svg, const foot_of_page& foot) {
     scale_bar(svg, {middle, down + 8}, 25.4, "in", foot.scale);
     scale_bar(svg, {middle, down + 16}, 10, "cm", foot.scale);
     const box frame{foot.where.right() - title_width, foot.where.y + 2, title_width, foot.where.height - 4};
-    svg.open("frame", frame_pen);
-    svg.rectangle(frame);
-    svg.close();
-    double line = frame.y + 1;
-    for (const title_row& r : foot.title)
-        svg.text({frame.x + 3, line += r.size * title_spacing}, r.words, r.size, anchor::start, false, r.bold);
+    draw_title(svg, frame, foot.title, 1);
 }
 
 } // namespace turncloth::detail
