@@ -10,7 +10,7 @@
 #ifndef TURNCLOTH_BENCH_LAY_BASELINES_HPP
 #define TURNCLOTH_BENCH_LAY_BASELINES_HPP
 
-#include <turncloth/cloth/lay_types.hpp>
+#include <turncloth/cloth/lay/types.hpp>
 
 #include <algorithm>
 #include <cstddef>

@@ -1,7 +1,7 @@
 // How long lays take, how near the bound they come, and how much shorter they are than lays made without a search.
 // Counters: over_bound and over_best in %, of_shelves and of_bottom_left as ratios of length.
 #include "lay_baselines.hpp"
-#include <turncloth/cloth/lay_out.hpp>
+#include <turncloth/cloth/lay/solve.hpp>
 
 #include <benchmark/benchmark.h>
 

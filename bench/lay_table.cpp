@@ -5,8 +5,8 @@
 // forms, told apart by how many numbers are on their lines (w across, l along):
 //   n / W L / n lines of w l          n / W L / n lines of number w l       L the known best length
 //   n / W / n lines of number w l     the gap is to the bound               W L / n / n lines of w l   L a bound
-#include <turncloth/cloth/lay_check.hpp>
-#include <turncloth/cloth/lay_out.hpp>
+#include <turncloth/cloth/lay/check.hpp>
+#include <turncloth/cloth/lay/solve.hpp>
 
 #include <algorithm>
 #include <cstdint>

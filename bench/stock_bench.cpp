@@ -3,7 +3,7 @@
 // `uniform` has pieces of 1/8 to 2/3 of the stock at random; `triplets` are pieces of which three always fill a piece
 // of stock exactly, which is the hardest kind for its size; `ties` is one organiser's list many times over. Counters:
 // stock used, the proved bound, and how many times as much stock first fit decreasing takes.
-#include <turncloth/cloth/stock_plan.hpp>
+#include <turncloth/cloth/stock/solve.hpp>
 
 #include <benchmark/benchmark.h>
 

@@ -10,8 +10,8 @@
 //
 // The number in the file is the best that was known when it was written: for four of the instances one piece of stock
 // fewer does.
-#include <turncloth/cloth/stock_check.hpp>
-#include <turncloth/cloth/stock_plan.hpp>
+#include <turncloth/cloth/stock/check.hpp>
+#include <turncloth/cloth/stock/solve.hpp>
 
 #include <algorithm>
 #include <cctype>

@@ -4,18 +4,18 @@
 
 #include <turncloth/cloth/purchase.hpp>
 #include <turncloth/cloth/shrinkage.hpp>
-#include <turncloth/marks/indexed.hpp>
+#include <turncloth/marks/detail/indexed.hpp>
 #include <turncloth/marks/mapping.hpp>
 #include <turncloth/marks/rounded.hpp>
 #include <turncloth/marks/row.hpp>
 #include <turncloth/marks/spacing.hpp>
+#include <turncloth/measure/detail/please.hpp>
 #include <turncloth/measure/error.hpp>
 #include <turncloth/measure/estimate.hpp>
 #include <turncloth/measure/fraction.hpp>
 #include <turncloth/measure/irrational.hpp>
 #include <turncloth/measure/length.hpp>
 #include <turncloth/measure/place.hpp>
-#include <turncloth/measure/please.hpp>
 #include <turncloth/measure/read.hpp>
 #include <turncloth/measure/rounding.hpp>
 #include <turncloth/measure/working.hpp>

@@ -1,8 +1,8 @@
 #include "answer.hpp"
 
 #include <turncloth.hpp>
-#include <turncloth/cloth/cloth_lay.hpp>
-#include <turncloth/sheet/drawing.hpp>
+#include <turncloth/cloth/lay.hpp>
+#include <turncloth/draw/piece.hpp>
 
 #include <nlohmann/json.hpp>
 

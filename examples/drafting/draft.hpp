@@ -13,7 +13,7 @@
 #define TURNCLOTH_EXAMPLES_DRAFTING_DRAFT_HPP
 
 #include <turncloth.hpp>
-#include <turncloth/cloth/cloth_lay.hpp>
+#include <turncloth/cloth/lay.hpp>
 #include <turncloth/panel/outline.hpp>
 
 #include <cmath>

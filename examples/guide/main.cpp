@@ -1,11 +1,11 @@
 // turncloth_guide <folder>: draws the pictures of GUIDE.md into a folder, each with the library that the page explains.
 #include <turncloth.hpp>
+#include <turncloth/draw/folded.hpp>
+#include <turncloth/draw/lay.hpp>
+#include <turncloth/draw/outline.hpp>
+#include <turncloth/draw/piece.hpp>
+#include <turncloth/draw/stock.hpp>
 #include <turncloth/sheet/cloth.hpp>
-#include <turncloth/sheet/drawing.hpp>
-#include <turncloth/sheet/folded_drawing.hpp>
-#include <turncloth/sheet/lay_drawing.hpp>
-#include <turncloth/sheet/outline_drawing.hpp>
-#include <turncloth/sheet/stock_drawing.hpp>
 
 #include <cstdio>
 #include <fstream>

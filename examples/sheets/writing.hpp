@@ -11,10 +11,10 @@
 #include "command_line.hpp"
 #include "files.hpp"
 #include "jobs.hpp"
+#include <turncloth/draw/lay.hpp>
+#include <turncloth/draw/piece.hpp>
 #include <turncloth/sheet/bulk.hpp>
-#include <turncloth/sheet/drawing.hpp>
 #include <turncloth/sheet/json.hpp>
-#include <turncloth/sheet/lay_drawing.hpp>
 
 #include <unistd.h>
 

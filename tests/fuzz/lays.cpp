@@ -1,8 +1,8 @@
 // Lays of any pieces on any cloth: refused with a typed error, or sound by the check that shares nothing with the code
 // that lays; and the same again.
 #include "feed.hpp"
-#include <turncloth/cloth/lay_check.hpp>
-#include <turncloth/cloth/lay_out.hpp>
+#include <turncloth/cloth/lay/check.hpp>
+#include <turncloth/cloth/lay/solve.hpp>
 
 #include <vector>
 

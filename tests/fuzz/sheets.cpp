@@ -1,7 +1,7 @@
 // Whole projects, with names of any bytes: sheets, texts and drawings are made or refused with a typed error; every
 // drawing is a well-formed document, and figures written as JSON read back the same.
 #include "feed.hpp"
-#include <turncloth/sheet/drawing.hpp>
+#include <turncloth/draw/piece.hpp>
 #include <turncloth/sheet/json.hpp>
 
 #include <pugixml.hpp>

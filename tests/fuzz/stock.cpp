@@ -1,9 +1,9 @@
 // Lengths from any stock: refused with a typed error, or a plan that the independent check finds sound; small questions
 // are answered by trying everything as well.
-#include "../cloth/stock_reference.hpp"
+#include "../cloth/stock/reference.hpp"
 #include "feed.hpp"
-#include <turncloth/cloth/stock_check.hpp>
-#include <turncloth/cloth/stock_plan.hpp>
+#include <turncloth/cloth/stock/check.hpp>
+#include <turncloth/cloth/stock/solve.hpp>
 
 using namespace fuzzing;
 

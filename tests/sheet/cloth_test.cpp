@@ -1,6 +1,6 @@
 // sheet/cloth.hpp: the pieces of one material and no other are laid, the lay can be cut, and the purchase is right.
 #include <turncloth.hpp>
-#include <turncloth/cloth/lay_check.hpp>
+#include <turncloth/cloth/lay/check.hpp>
 #include <turncloth/sheet/cloth.hpp>
 
 #include <doctest/doctest.h>

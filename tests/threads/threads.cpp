@@ -1,11 +1,11 @@
 // The same work done by many threads at once, to be run under a thread sanitizer: every thread gets what one alone gets.
 #include <turncloth.hpp>
-#include <turncloth/cloth/lay_out.hpp>
+#include <turncloth/cloth/lay/solve.hpp>
 #include <turncloth/cloth/stock.hpp>
+#include <turncloth/draw/piece.hpp>
 #include <turncloth/measure/estimate.hpp>
 #include <turncloth/notions/bow.hpp>
 #include <turncloth/panel/made_up.hpp>
-#include <turncloth/sheet/drawing.hpp>
 
 #include <algorithm>
 #include <array>

@@ -13,11 +13,11 @@
 //     plan.pieces_of_stock;                                     // 3, and plan.proved_best says that 2 cannot do
 //
 // Lengths are exact fractions. They are brought to whole numbers by their common denominator, so nothing is rounded;
-// where that does not fit 64 bits, `stock_too_large` says so. The loss per cut is explained in cloth/stock_problem.hpp.
+// where that does not fit 64 bits, `stock_too_large` says so. The loss per cut is explained in cloth/stock/problem.hpp.
 #ifndef TURNCLOTH_CLOTH_STOCK_HPP
 #define TURNCLOTH_CLOTH_STOCK_HPP
 
-#include <turncloth/cloth/stock_plan.hpp>
+#include <turncloth/cloth/stock/solve.hpp>
 #include <turncloth/measure/length.hpp>
 
 #include <cstddef>
@@ -48,7 +48,7 @@ template <length_unit Unit>
 struct cutting_rules {
     length<Unit> loss_per_cut = {};
     stock_aim aim = stock_aim::fewest_pieces;
-    std::int64_t effort = default_stock_effort; ///< steps, see cloth/stock_plan.hpp
+    std::int64_t effort = default_stock_effort; ///< steps, see cloth/stock/solve.hpp
 };
 
 /// `times` pieces of stock, all cut alike.

@@ -13,7 +13,7 @@
 #ifndef TURNCLOTH_MARKS_ROW_HPP
 #define TURNCLOTH_MARKS_ROW_HPP
 
-#include <turncloth/marks/indexed.hpp>
+#include <turncloth/marks/detail/indexed.hpp>
 #include <turncloth/measure/place.hpp>
 #include <turncloth/measure/write.hpp>
 

@@ -14,8 +14,8 @@
 #ifndef TURNCLOTH_MEASURE_FRACTION_HPP
 #define TURNCLOTH_MEASURE_FRACTION_HPP
 
+#include <turncloth/measure/detail/please.hpp>
 #include <turncloth/measure/error.hpp>
-#include <turncloth/measure/please.hpp>
 
 #include <compare>
 #include <concepts>

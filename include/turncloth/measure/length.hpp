@@ -15,8 +15,8 @@
 #ifndef TURNCLOTH_MEASURE_LENGTH_HPP
 #define TURNCLOTH_MEASURE_LENGTH_HPP
 
+#include <turncloth/measure/detail/please.hpp>
 #include <turncloth/measure/fraction.hpp>
-#include <turncloth/measure/please.hpp>
 
 #include <boost/units/base_unit.hpp>
 #include <boost/units/conversion.hpp>

@@ -19,7 +19,7 @@
 #ifndef TURNCLOTH_PANEL_FOLDING_HPP
 #define TURNCLOTH_PANEL_FOLDING_HPP
 
-#include <turncloth/panel/mirror.hpp>
+#include <turncloth/panel/detail/mirror.hpp>
 #include <turncloth/panel/polygon.hpp>
 
 #include <algorithm>

@@ -19,7 +19,7 @@
 #ifndef TURNCLOTH_PANEL_OUTLINE_HPP
 #define TURNCLOTH_PANEL_OUTLINE_HPP
 
-#include <turncloth/panel/crossings.hpp>
+#include <turncloth/panel/detail/crossings.hpp>
 #include <turncloth/panel/polygon.hpp>
 
 #include <algorithm>

@@ -12,7 +12,7 @@
 #ifndef TURNCLOTH_SHEET_CLOTH_HPP
 #define TURNCLOTH_SHEET_CLOTH_HPP
 
-#include <turncloth/cloth/cloth_lay.hpp>
+#include <turncloth/cloth/lay.hpp>
 #include <turncloth/cloth/purchase.hpp>
 #include <turncloth/sheet/sheet.hpp>
 

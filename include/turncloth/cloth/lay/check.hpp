@@ -1,0 +1,271 @@
+// Whether a lay may be cut as it stands: a check that shares nothing with the code that makes lays.
+//
+//   enum class lay_fault_kind            what may be wrong
+//   struct lay_fault                     kind, piece, what()
+//   std::vector<lay_fault> lay_faults(found, pieces, cloth)    none when all is well
+//
+//   assert(lay_faults(found, pieces, cloth).empty());
+//
+// It looks at: every piece there as often as wanted, its size and turn, the edges of the cloth, overlaps and gaps, the
+// repeat, the length said to be used, the bound, whether the pieces can be parted in the way asked for, and whether the
+// cuts listed, made in order, each from edge to edge of the part in hand, leave exactly the pieces.
+#ifndef TURNCLOTH_CLOTH_LAY_CHECK_HPP
+#define TURNCLOTH_CLOTH_LAY_CHECK_HPP
+
+#include <turncloth/cloth/lay/types.hpp>
+
+#include <algorithm>
+#include <cstddef>
+#include <cstdint>
+#include <iterator>
+#include <map>
+#include <set>
+#include <string>
+#include <tuple>
+#include <utility>
+#include <vector>
+
+namespace turncloth {
+
+enum class lay_fault_kind : unsigned char {
+    no_such_piece,
+    wrong_count,
+    wrong_size,
+    turned_against_grain,
+    off_the_cloth,
+    overlap,
+    too_close,
+    off_the_repeat,
+    off_the_edge,
+    wrong_length,
+    bound_above_length,
+    not_edge_to_edge,
+    not_in_strips,
+    wrong_cuts
+};
+
+/// One thing wrong; `piece` is an index in the list of pieces, or the list's size where no one piece is to blame.
+struct lay_fault {
+    lay_fault_kind kind;
+    std::size_t piece;
+
+    std::string what() const {
+        static constexpr const char* said[] = {"is not in the list",
+                                               "is not laid as often as wanted",
+                                               "is laid in another size",
+                                               "is turned against its grain",
+                                               "leaves the cloth",
+                                               "overlaps another",
+                                               "is nearer to another than the gap",
+                                               "does not start on the repeat",
+                                               "does not lie against the edge",
+                                               "the length is not where the last piece ends",
+                                               "the bound is above the length",
+                                               "cannot be parted from edge to edge",
+                                               "cannot be cut in strips",
+                                               "the cuts do not part the pieces"};
+        return "piece " + std::to_string(piece + 1) + ": " + said[static_cast<std::size_t>(kind)];
+    }
+};
+
+namespace detail {
+
+class lay_checker {
+public:
+    lay_checker(const lay& found, const std::vector<lay_piece>& pieces, const lay_cloth& cloth)
+        : found_(found), pieces_(pieces), cloth_(cloth) {}
+
+    std::vector<lay_fault> faults() {
+        check_pieces();
+        if (!faults_.empty())
+            return faults_; // what follows looks pieces up
+        check_apart(0, lay_fault_kind::overlap);
+        if (faults_.empty() && cloth_.gap > 0)
+            check_apart(cloth_.gap, lay_fault_kind::too_close);
+        check_length();
+        if (faults_.empty() && cloth_.ways != cutting::free)
+            check_cutting();
+        return faults_;
+    }
+
+private:
+    void fault(lay_fault_kind kind, std::size_t piece) { faults_.push_back({kind, piece}); }
+
+    void check_pieces() {
+        std::vector<std::int64_t> count(pieces_.size(), 0);
+        for (const lay_place& place : found_.places) {
+            if (place.piece >= pieces_.size()) {
+                fault(lay_fault_kind::no_such_piece, place.piece);
+                continue;
+            }
+            ++count[place.piece];
+            check_place(place, pieces_[place.piece]);
+        }
+        for (std::size_t i = 0; i < pieces_.size(); ++i)
+            if (count[i] != pieces_[i].quantity)
+                fault(lay_fault_kind::wrong_count, i);
+    }
+
+    void check_place(const lay_place& place, const lay_piece& piece) {
+        const std::int64_t width = place.turned ? piece.length : piece.width;
+        const std::int64_t length = place.turned ? piece.width : piece.length;
+        if (place.width != width || place.length != length)
+            fault(lay_fault_kind::wrong_size, place.piece);
+        if (place.turned && piece.grain == grain::fixed)
+            fault(lay_fault_kind::turned_against_grain, place.piece);
+        const bool inside = place.x >= 0 && place.y >= 0 && place.width <= cloth_.width - place.x &&
+                            place.length <= found_.length - place.y;
+        if (!inside)
+            fault(lay_fault_kind::off_the_cloth, place.piece);
+        if (piece.at_edge && place.x != 0)
+            fault(lay_fault_kind::off_the_edge, place.piece);
+        if (within_repeat(place.x, cloth_.repeat_across) != within_repeat(piece.match_across, cloth_.repeat_across) ||
+            within_repeat(place.y, cloth_.repeat_along) != within_repeat(piece.match_along, cloth_.repeat_along))
+            fault(lay_fault_kind::off_the_repeat, place.piece);
+    }
+
+    /// How far into the repeat, from 0; always 0 where there is none to match.
+    static std::int64_t within_repeat(std::int64_t at, std::int64_t repeat) {
+        if (repeat == 0)
+            return 0;
+        const std::int64_t rest = at % repeat;
+        return rest < 0 ? rest + repeat : rest;
+    }
+
+    /// Sweeps along the cloth. The pieces met at one y, widened by the gap, must not overlap across; in order of their
+    /// left edges it is enough to look at the neighbours of a piece as it comes in.
+    void check_apart(std::int64_t gap, lay_fault_kind kind) {
+        struct event {
+            std::int64_t y;
+            bool enters;
+            const lay_place* place;
+        };
+        std::vector<event> events;
+        for (const lay_place& place : found_.places) {
+            events.push_back({place.y, true, &place});
+            events.push_back({place.y + place.length + gap, false, &place});
+        }
+        std::sort(events.begin(), events.end(),
+                  [](const event& a, const event& b) { return std::tuple(a.y, a.enters) < std::tuple(b.y, b.enters); });
+        std::map<std::int64_t, const lay_place*> met; // by left edge
+        for (const event& now : events) {
+            const auto same = met.find(now.place->x);
+            if (!now.enters) {
+                if (same != met.end() && same->second == now.place)
+                    met.erase(same);
+                continue;
+            }
+            const auto after = met.lower_bound(now.place->x);
+            const bool clear_after = after == met.end() || after->first >= now.place->x + now.place->width + gap;
+            const bool clear_before =
+                after == met.begin() || std::prev(after)->first + std::prev(after)->second->width + gap <= now.place->x;
+            if (!clear_after || !clear_before)
+                fault(kind, now.place->piece);
+            met.emplace(now.place->x, now.place);
+        }
+    }
+
+    void check_length() {
+        std::int64_t end = 0;
+        for (const lay_place& place : found_.places)
+            end = std::max(end, place.y + place.length);
+        if (end != found_.length)
+            fault(lay_fault_kind::wrong_length, pieces_.size());
+        if (found_.bound > found_.length)
+            fault(lay_fault_kind::bound_above_length, pieces_.size());
+    }
+
+    struct part {
+        std::int64_t left, right, near, far;
+        auto operator<=>(const part&) const = default; // NOLINT(modernize-use-nullptr): there is no pointer
+    };
+
+    void check_cutting() {
+        std::vector<part> parts;
+        for (const lay_place& place : found_.places)
+            parts.push_back({place.x, place.x + place.width, place.y, place.y + place.length});
+        if (cloth_.ways == cutting::strips) {
+            if (!in_strips(parts))
+                fault(lay_fault_kind::not_in_strips, pieces_.size());
+        } else if (!can_be_parted(parts)) {
+            fault(lay_fault_kind::not_edge_to_edge, pieces_.size());
+        }
+        if (faults_.empty() && !cuts_leave(parts))
+            fault(lay_fault_kind::wrong_cuts, pieces_.size());
+    }
+
+    /// The groups that a cut in one direction, anywhere, can part from each other.
+    static std::vector<std::vector<part>> groups(std::vector<part> parts, bool across) {
+        const auto from = [&](const part& p) { return across ? p.near : p.left; };
+        const auto to = [&](const part& p) { return across ? p.far : p.right; };
+        std::sort(parts.begin(), parts.end(), [&](const part& a, const part& b) { return from(a) < from(b); });
+        std::vector<std::vector<part>> all;
+        std::int64_t reach = 0;
+        for (const part& next : parts) {
+            if (all.empty() || from(next) >= reach)
+                all.emplace_back();
+            all.back().push_back(next);
+            reach = std::max(reach, to(next));
+        }
+        return all;
+    }
+
+    static bool can_be_parted(const std::vector<part>& parts) {
+        if (parts.size() <= 1)
+            return true;
+        for (const bool across : {true, false}) {
+            const auto split = groups(parts, across);
+            if (split.size() > 1)
+                return std::all_of(split.begin(), split.end(), [](const auto& group) { return can_be_parted(group); });
+        }
+        return false;
+    }
+
+    static bool in_strips(const std::vector<part>& parts) {
+        for (const auto& strip : groups(parts, true))
+            for (const auto& column : groups(strip, false))
+                if (column.size() != 1)
+                    return false;
+        return true;
+    }
+
+    /// Makes the cuts on the cloth; each must divide exactly one part in hand from edge to edge.
+    bool cuts_leave(const std::vector<part>& wanted) const {
+        std::set<part> in_hand{{0, cloth_.width, 0, found_.length}};
+        for (const lay_cut& cut : found_.cuts) {
+            const bool across = cut.runs == runs::across;
+            const auto whole = std::find_if(in_hand.begin(), in_hand.end(), [&](const part& p) {
+                return across ? p.left == cut.from && p.right == cut.to && p.near < cut.at && cut.at < p.far
+                              : p.near == cut.from && p.far == cut.to && p.left < cut.at && cut.at < p.right;
+            });
+            if (whole == in_hand.end())
+                return false;
+            part first = *whole;
+            part second = *whole;
+            in_hand.erase(whole);
+            (across ? first.far : first.right) = cut.at;
+            (across ? second.near : second.left) = cut.at;
+            in_hand.insert(first);
+            in_hand.insert(second);
+        }
+        return std::all_of(wanted.begin(), wanted.end(), [&](const part& piece) { return in_hand.count(piece) == 1; });
+    }
+
+    const lay& found_;
+    const std::vector<lay_piece>& pieces_;
+    const lay_cloth& cloth_;
+    std::vector<lay_fault> faults_;
+};
+
+} // namespace detail
+
+/// Everything wrong with the lay, for these pieces on this cloth. The time is about n log n in the pieces laid; where
+/// cuts are listed, pieces times cuts.
+inline std::vector<lay_fault> lay_faults(const lay& found, const std::vector<lay_piece>& pieces,
+                                         const lay_cloth& cloth) {
+    return detail::lay_checker(found, pieces, cloth).faults();
+}
+
+} // namespace turncloth
+
+#endif

@@ -1,0 +1,252 @@
+// Laying rectangles on a width of cloth: the shortest lay to be found with a given effort, and how far from best it may
+// be.
+//
+//   lay lay_out(pieces, cloth, effort = {})
+//   lay lay_on_remnant(pieces, cloth, length, effort = {})   as many of the pieces as go on so much cloth
+//
+//   const lay found = lay_out({{.width = 12, .length = 18, .quantity = 3}}, {.width = 44});
+//   // found.length == 18, found.proved_best()
+//
+// Sizes are whole numbers of one unit; cloth_lay.hpp takes lengths with their units. The result depends on the
+// arguments alone: the effort is counted in steps of work, not in time.
+#ifndef TURNCLOTH_CLOTH_LAY_SOLVE_HPP
+#define TURNCLOTH_CLOTH_LAY_SOLVE_HPP
+
+#include <turncloth/cloth/lay/bound.hpp>
+#include <turncloth/cloth/lay/cuts.hpp>
+#include <turncloth/cloth/lay/edge_to_edge.hpp>
+#include <turncloth/cloth/lay/exact.hpp>
+#include <turncloth/cloth/lay/exact_cuts.hpp>
+#include <turncloth/cloth/lay/problem.hpp>
+#include <turncloth/cloth/lay/search.hpp>
+#include <turncloth/cloth/lay/skyline_trials.hpp>
+#include <turncloth/cloth/lay/strip_values.hpp>
+#include <turncloth/cloth/lay/strips.hpp>
+#include <turncloth/cloth/lay/types.hpp>
+
+#include <algorithm>
+#include <cstddef>
+#include <cstdint>
+#include <string>
+#include <tuple>
+#include <utility>
+#include <vector>
+
+namespace turncloth {
+
+namespace detail {
+
+/// Hands out the caller's pieces of a kind one after another.
+class piece_names {
+public:
+    explicit piece_names(const lay_problem& problem) : problem_(&problem), next_(problem.kinds.size()) {}
+
+    std::size_t take(std::uint32_t kind) {
+        auto& [source, taken] = next_[kind];
+        const auto& sources = problem_->kinds[kind].sources;
+        if (taken == sources[source].second)
+            ++source, taken = 0;
+        ++taken;
+        return sources[source].first;
+    }
+
+private:
+    const lay_problem* problem_;
+    std::vector<std::pair<std::size_t, std::int64_t>> next_;
+};
+
+/// From the search's sizes back to the caller's.
+inline lay finished_lay(const lay_entries& entries, const std::vector<laid>& placed, std::int64_t length,
+                        std::int64_t bound, std::int64_t cloth_width) {
+    const lay_problem& problem = entries.problem();
+    piece_names names(problem);
+    lay result;
+    result.places.reserve(placed.size());
+    for (const laid& piece : placed) {
+        const lay_kind& kind = entries.kind(piece.entry);
+        const std::int64_t width = (piece.turned ? kind.length : kind.width) * problem.scale_x - problem.gap;
+        const std::int64_t along = (piece.turned ? kind.width : kind.length) * problem.scale_y - problem.gap;
+        result.places.push_back({.piece = names.take(entries.kind_index(piece.entry)),
+                                 .x = piece.x * problem.scale_x,
+                                 .y = piece.y * problem.scale_y,
+                                 .width = width,
+                                 .length = along,
+                                 .turned = piece.turned});
+    }
+    std::sort(result.places.begin(), result.places.end(),
+              [](const lay_place& a, const lay_place& b) { return std::tuple(a.y, a.x) < std::tuple(b.y, b.x); });
+    result.length = length * problem.scale_y - problem.gap;
+    result.bound = bound * problem.scale_y - problem.gap;
+    if (problem.ways != cutting::free)
+        result.cuts = cutting_order(result.places, cloth_width, result.length);
+    return result;
+}
+
+/// A search of one way of cutting, that shows the caller what it finds.
+template <class Pass>
+class lay_maker {
+public:
+    lay_maker(const lay_problem& problem, std::int64_t cloth_width, const lay_effort& effort)
+        : problem_(problem),
+          entries_(problem),
+          cloth_width_(cloth_width),
+          effort_(effort),
+          search_(entries_, length_bound(problem), effort.seed,
+                  [this](const std::vector<laid>& placed, std::int64_t length) {
+                      return !effort_.improved || effort_.improved(made(placed, length));
+                  }) {}
+
+    lay make() {
+        search_.run(0); // a first lay, whatever the effort
+        const lay_lengths lengths(problem_, search_.length());
+        search_.raise_bound(lengths.at_least(search_.bound()));
+        if (problem_.ways == cutting::strips)
+            search_.raise_bound(std::max(search_.bound(), lengths.at_least(strips_bound(problem_))));
+        const std::uint64_t eighth = effort_.steps / 8;
+        std::uint64_t spent = 0;
+        if (problem_.ways != cutting::free && exact_cuts::suits(problem_)) {
+            search_.run(eighth);
+            spent += cut_exactly(eighth * 5);
+        }
+        if (problem_.pieces <= exact_lay::most_pieces) {
+            search_.run(eighth);
+            spent += prove(lengths, eighth * (problem_.ways == cutting::free ? 6 : 1));
+        }
+        if (problem_.ways == cutting::strips && strip_values::suits(problem_))
+            spent += learn(effort_.steps / 4 * 3 - std::min(spent, effort_.steps / 4 * 3));
+        search_.run(effort_.steps - std::min(spent, effort_.steps));
+        return made(search_.best(), search_.length());
+    }
+
+    lay fill(std::int64_t length) {
+        search_.fill(length, effort_.steps);
+        std::int64_t reached = 0;
+        for (const laid& piece : search_.best()) {
+            const lay_kind& kind = entries_.kind(piece.entry);
+            reached = std::max(reached, piece.y + (piece.turned ? kind.width : kind.length));
+        }
+        lay result = made(search_.best(), reached);
+        result.bound = 0;
+        return result;
+    }
+
+private:
+    lay made(const std::vector<laid>& placed, std::int64_t length) const {
+        return finished_lay(entries_, placed, length, search_.bound(), cloth_width_);
+    }
+
+    /// Whether there is still something to look for.
+    bool open() const noexcept { return !search_.stopped() && search_.bound() < search_.length(); }
+
+    /// Tries the lengths a free lay can have from the bound up: refuting one raises the bound, filling one ends the
+    /// search, or is as far as the bound can be raised where the lay is not to be cut free.
+    std::uint64_t prove(const lay_lengths& lengths, std::uint64_t steps) {
+        exact_lay exact(problem_);
+        while (open()) {
+            const proof shown = exact.prove(search_.bound(), steps - exact.steps());
+            if (shown == proof::refuted)
+                search_.raise_bound(lengths.at_least(search_.bound() + 1));
+            if (shown == proof::found && problem_.ways == cutting::free)
+                search_.offer(as_entries(exact.placed()), search_.bound());
+            if (shown == proof::given_up || shown == proof::found)
+                break;
+        }
+        return exact.steps();
+    }
+
+    /// Tries every way to cut: a shorter lay is the shortest, and without one the best known is.
+    std::uint64_t cut_exactly(std::uint64_t steps) {
+        if (!open())
+            return 0;
+        exact_cuts exact(problem_);
+        const proof shown = exact.solve(search_.length(), steps);
+        if (shown == proof::refuted)
+            search_.raise_bound(search_.length());
+        if (shown == proof::found) {
+            search_.raise_bound(exact.length());
+            search_.offer(as_entries(exact.placed()), exact.length());
+        }
+        return exact.steps();
+    }
+
+    std::uint64_t learn(std::uint64_t steps) {
+        strip_values values(problem_, effort_.seed);
+        if (open())
+            values.run(steps, search_.length(), [this](const std::vector<laid>& placed, std::int64_t length) {
+                search_.offer(as_entries(placed), length);
+                return open();
+            });
+        return values.steps();
+    }
+
+    std::vector<laid> as_entries(std::vector<laid> of_kinds) const {
+        std::uint32_t entry = 0;
+        for (laid& piece : of_kinds) {
+            for (entry = 0; entries_.kind_index(entry) != piece.entry;)
+                ++entry;
+            piece.entry = entry;
+        }
+        return of_kinds;
+    }
+
+    const lay_problem& problem_;
+    lay_entries entries_;
+    std::int64_t cloth_width_;
+    const lay_effort& effort_;
+    lay_search<Pass> search_;
+};
+
+/// Makes the lay by the way of cutting that the cloth asks for.
+template <class Use>
+lay with_maker(const lay_problem& problem, const lay_cloth& cloth, const lay_effort& effort, Use use) {
+    switch (cloth.ways) {
+    case cutting::edge_to_edge: {
+        lay_maker<edge_to_edge> maker(problem, cloth.width, effort);
+        return use(maker);
+    }
+    case cutting::strips: {
+        lay_maker<strips> maker(problem, cloth.width, effort);
+        return use(maker);
+    }
+    case cutting::free:
+        break;
+    }
+    lay_maker<skyline_trials> maker(problem, cloth.width, effort);
+    return use(maker);
+}
+
+} // namespace detail
+
+/// Lays all pieces on the cloth. Throws unlayable_error (piece_too_wide_error where that is why) for pieces or a cloth
+/// that admit no lay, overflow_error where areas leave 64 bits.
+inline lay lay_out(const std::vector<lay_piece>& pieces, const lay_cloth& cloth, const lay_effort& effort = {}) {
+    const detail::lay_problem problem = detail::prepared(pieces, cloth);
+    if (problem.pieces == 0)
+        return {};
+    return detail::with_maker(problem, cloth, effort, [](auto& maker) { return maker.make(); });
+}
+
+/// Lays as many of the pieces, by area, as it finds room for on a cloth of this length. Each piece must fit it by
+/// itself. The lay holds what was laid, with the length it takes and no bound. Throws as lay_out does, and
+/// unlayable_error for a piece longer than the cloth.
+inline lay lay_on_remnant(const std::vector<lay_piece>& pieces, const lay_cloth& cloth, std::int64_t length,
+                          const lay_effort& effort = {}) {
+    const detail::lay_problem problem = detail::prepared(pieces, cloth);
+    for (std::size_t i = 0; i < pieces.size(); ++i) {
+        const std::int64_t start = detail::into_repeat(pieces[i].match_along, cloth.repeat_along);
+        const bool turned_fits =
+            pieces[i].grain == grain::may_turn && pieces[i].width <= length && pieces[i].length <= cloth.width;
+        if (pieces[i].length > length - start && !turned_fits)
+            detail::refuse<unlayable_error>("piece " + std::to_string(i + 1) + " is " +
+                                            std::to_string(pieces[i].length) + " long, and the remnant " +
+                                            std::to_string(length));
+    }
+    if (problem.pieces == 0)
+        return {};
+    const std::int64_t in_problem = detail::lay_sum(length, cloth.gap) / problem.scale_y;
+    return detail::with_maker(problem, cloth, effort, [&](auto& maker) { return maker.fill(in_problem); });
+}
+
+} // namespace turncloth
+
+#endif

@@ -1,0 +1,286 @@
+// Lengths from stock in whole numbers: the best plan that can be found, and the bound that proves how good it is.
+//
+//     plan_stock(problem, effort = default_stock_effort) -> stock_plan
+//
+//     stock_problem tapes{.wanted = {{9, 20}, {14, 6}}, .stock = {{100, {}}}, .loss_per_cut = 1};
+//     stock_plan plan = plan_stock(tapes);              // plan.pieces_of_stock, plan.proved_best, plan.patterns
+//
+// The answer depends on the question and the effort alone: no clock, no chance.
+#ifndef TURNCLOTH_CLOTH_STOCK_SOLVE_HPP
+#define TURNCLOTH_CLOTH_STOCK_SOLVE_HPP
+
+#include <turncloth/cloth/stock/problem.hpp>
+#include <turncloth/cloth/stock/search.hpp>
+#include <turncloth/measure/write.hpp>
+
+#include <algorithm>
+#include <cstddef>
+#include <cstdint>
+#include <limits>
+#include <map>
+#include <numeric>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace turncloth {
+
+/// Steps that `plan_stock` may spend. A step is one small piece of arithmetic (one state of a knapsack, four numbers of
+/// a row of the linear relaxation); a thousand million take a second or two.
+inline constexpr std::int64_t default_stock_effort = 1'000'000'000;
+
+namespace detail {
+
+inline constexpr std::int64_t greatest_total = std::int64_t{1} << 50;
+
+/// a * b + c, all at least 0, or `stock_too_large`.
+inline std::int64_t fitting(std::int64_t a, std::int64_t b, std::int64_t c) {
+    const int128 sum = int128{a} * b + c;
+    if (sum > greatest_total)
+        refuse<stock_too_large>("lengths from stock: a total of lengths or costs exceeds " +
+                                std::to_string(greatest_total) + "; use a coarser unit");
+    return static_cast<std::int64_t>(sum);
+}
+
+/// How a refusal speaks of the numbers and pieces: as the caller gave them.
+struct stock_words {
+    std::int64_t scale = 1;         ///< so many of the problem's units make one of the caller's
+    std::string unit;               ///< with the space before it
+    std::vector<std::string> names; ///< of the pieces wanted
+
+    fraction number(std::int64_t n) const { return {n, scale}; }
+    std::string length(std::int64_t n) const { return to_text(number(n)) + unit; }
+    std::string piece(std::size_t i) const {
+        const bool named = i < names.size() && !names[i].empty();
+        return "piece " + std::to_string(i + 1) + (named ? " (" + names[i] + ")" : "");
+    }
+};
+
+inline void require(bool fine, const std::string& what, const std::string& value, const char* allowed) {
+    if (!fine)
+        refuse<bad_stock_problem>("lengths from stock: " + what + " is " + value + "; it must be " + allowed);
+}
+
+inline void check_problem(const stock_problem& p, const stock_words& words) {
+    if (p.wanted.empty() || p.stock.empty())
+        refuse<bad_stock_problem>(p.wanted.empty() ? "lengths from stock: no piece is wanted"
+                                                   : "lengths from stock: no stock is given");
+    for (std::size_t i = 0; i < p.wanted.size(); ++i) {
+        const auto& [length, count] = p.wanted[i];
+        require(length > 0, "the length of " + words.piece(i), words.length(length), "more than 0");
+        require(count > 0, "the quantity of " + words.piece(i), std::to_string(count), "at least 1");
+    }
+    for (std::size_t k = 0; k < p.stock.size(); ++k) {
+        const auto& [length, on_hand, cost] = p.stock[k];
+        const std::string name = " of stock " + std::to_string(k + 1);
+        require(length > 0, "the length" + name, words.length(length), "more than 0");
+        require(!on_hand || *on_hand >= 0, "the number on hand" + name, std::to_string(on_hand.value_or(0)),
+                "at least 0");
+        require(p.aim != stock_aim::least_cost || cost > 0, "the cost" + name, std::to_string(cost), "more than 0");
+    }
+    require(p.loss_per_cut >= 0, "the loss per cut", words.length(p.loss_per_cut), "at least 0");
+    std::int64_t longest = 0;
+    for (const stock_kind& kind : p.stock)
+        longest = std::max(longest, kind.length);
+    for (std::size_t i = 0; i < p.wanted.size(); ++i)
+        if (const std::int64_t by = p.wanted[i].length - longest; by > 0)
+            refuse<stock_too_short>("lengths from stock: " + words.piece(i) + " of " +
+                                        words.length(p.wanted[i].length) + " is longer by " + words.length(by) +
+                                        " than the longest stock, " + words.length(longest),
+                                    i, words.number(by));
+}
+
+/// From the question as it was asked to the form that the search works on, and back.
+class stock_desk {
+public:
+    explicit stock_desk(const stock_problem& problem, stock_words words = {})
+        : problem_(problem), words_(std::move(words)) {
+        check_problem(problem_, words_);
+        gather_sizes();
+        gather_kinds();
+        lend_stock();
+        measure();
+    }
+
+    stock_plan plan(std::int64_t effort) const {
+        plan_search search(task_, rest_, effort);
+        search.run();
+        refuse_borrowed(search);
+        stock_plan out;
+        for (const stock_cut& cut : search.cuts()) {
+            out.pieces_of_stock += cut.times;
+            out.length_of_stock += problem_.stock[cut.fill.kind].length * cut.times;
+        }
+        out.value = search.cost() * money_;
+        out.bound = search.bound() * money_;
+        out.proved_best = out.value == out.bound;
+        out.effort = search.steps();
+        out.patterns = unmerged(search.cuts());
+        return out;
+    }
+
+private:
+    void gather_sizes() {
+        std::map<std::int64_t, std::vector<std::size_t>, std::greater<>> by_length;
+        for (std::size_t i = 0; i < problem_.wanted.size(); ++i) {
+            by_length[problem_.wanted[i].length].push_back(i);
+            pieces_ = fitting(1, problem_.wanted[i].count, pieces_);
+            length_ = fitting(fitting(1, problem_.wanted[i].length, problem_.loss_per_cut), problem_.wanted[i].count,
+                              length_);
+        }
+        for (const auto& [length, places] : by_length) {
+            task_.size.push_back(length + problem_.loss_per_cut);
+            members_.push_back(places);
+            rest_.wanted.push_back(0);
+            for (std::size_t i : places)
+                rest_.wanted.back() += problem_.wanted[i].count;
+        }
+    }
+
+    std::int64_t cost(const stock_kind& kind) const {
+        switch (problem_.aim) {
+        case stock_aim::fewest_pieces:
+            return 1;
+        case stock_aim::least_length:
+            return kind.length;
+        default:
+            return kind.cost;
+        }
+    }
+
+    void gather_kinds() {
+        for (const stock_kind& kind : problem_.stock)
+            money_ = std::gcd(money_, cost(kind));
+        for (const stock_kind& kind : problem_.stock) {
+            fitting(pieces_, std::max(kind.length, cost(kind)), 0);
+            task_.kinds.push_back({fitting(1, kind.length, problem_.loss_per_cut), cost(kind) / money_});
+            const bool plenty = !kind.on_hand || *kind.on_hand >= pieces_;
+            rest_.on_hand.push_back(plenty ? no_limit : *kind.on_hand);
+        }
+    }
+
+    // Where all stock that takes the longest piece is limited, a kind is added that is never short, as long as the
+    // longest and dearer than any plan without it. A plan that uses it says how much stock is missing.
+    void lend_stock() {
+        std::int64_t room = 0, dearest = 0;
+        bool endless = false;
+        for (std::size_t k = 0; k < task_.kinds.size(); ++k) {
+            room = std::max(room, task_.kinds[k].room);
+            dearest = std::max(dearest, task_.kinds[k].cost);
+            endless = endless || (rest_.on_hand[k] == no_limit && task_.kinds[k].room >= task_.size.front());
+        }
+        if (endless)
+            return;
+        const std::int64_t lent = fitting(pieces_, dearest, 1);
+        fitting(pieces_, lent, 0);
+        task_.kinds.push_back({room, lent});
+        rest_.on_hand.push_back(no_limit);
+    }
+
+    // Divides by the greatest common measure of the sizes. No sum of sizes sees what a room has beyond a multiple of
+    // it.
+    void measure() {
+        std::int64_t common = 0;
+        for (std::int64_t size : task_.size)
+            common = std::gcd(common, size);
+        for (std::int64_t& size : task_.size)
+            size /= common;
+        for (auto& kind : task_.kinds)
+            kind.room /= common;
+    }
+
+    void refuse_borrowed(const plan_search& search) const {
+        if (task_.kinds.size() == problem_.stock.size())
+            return;
+        const std::int64_t lent = task_.kinds.back().cost;
+        const std::int64_t missing = search.cost() / lent;
+        if (missing == 0)
+            return;
+        const std::int64_t short_by = shortage();
+        const bool proved = search.bound() / lent > 0 || short_by > 0;
+        std::int64_t longest = 0;
+        for (const stock_kind& kind : problem_.stock)
+            longest = std::max(longest, kind.length);
+        std::string message = "lengths from stock: the stock on hand does not supply the pieces";
+        if (short_by > 0)
+            message += "; it is too short by " + words_.length(short_by) + " in all";
+        message += "; " + std::to_string(missing) + " more of " + words_.length(longest) + " would do";
+        if (!proved)
+            message += " (no plan without was found, and it is not proved that there is none: allow more effort)";
+        refuse<stock_runs_out>(message, missing, words_.number(short_by), proved);
+    }
+
+    // By how much pieces and loss exceed the stock on hand, when no stock is without limit.
+    std::int64_t shortage() const {
+        int128 room = 0;
+        for (const stock_kind& kind : problem_.stock) {
+            if (!kind.on_hand)
+                return 0;
+            room += int128{*kind.on_hand} * (kind.length + problem_.loss_per_cut);
+        }
+        return room < length_ ? static_cast<std::int64_t>(length_ - room) : 0;
+    }
+
+    // Gives the pieces of equal length back to the demands they came from, the first demand first. A pattern is split
+    // where one demand is filled and the next begins.
+    std::vector<stock_pattern> unmerged(const std::vector<stock_cut>& cuts) const {
+        std::vector<stock_pattern> patterns;
+        std::vector<std::int64_t> still;
+        for (const stock_demand& d : problem_.wanted)
+            still.push_back(d.count);
+        for (const stock_cut& cut : cuts)
+            for (std::int64_t left = cut.times; left > 0; left -= patterns.back().times) {
+                stock_pattern p{cut.fill.kind, left, std::vector<std::int64_t>(still.size(), 0), 0, 0};
+                for (auto [size, count] : cut.fill.pieces)
+                    deal(size, count, still, p);
+                for (std::size_t i = 0; i < still.size(); ++i)
+                    still[i] -= p.pieces[i] * p.times;
+                finish(p);
+                patterns.push_back(std::move(p));
+            }
+        return patterns;
+    }
+
+    void deal(std::size_t size, std::int64_t count, const std::vector<std::int64_t>& still, stock_pattern& p) const {
+        for (std::size_t i : members_[size]) {
+            const std::int64_t some = std::min(count, still[i]);
+            if (some == 0)
+                continue;
+            p.pieces[i] = some;
+            p.times = std::min(p.times, still[i] / some);
+            count -= some;
+        }
+    }
+
+    void finish(stock_pattern& p) const {
+        std::int64_t pieces = 0, length = 0;
+        for (std::size_t i = 0; i < p.pieces.size(); ++i) {
+            pieces += p.pieces[i];
+            length += p.pieces[i] * problem_.wanted[i].length;
+        }
+        const std::int64_t after_last = problem_.stock[p.kind].length - length - (pieces - 1) * problem_.loss_per_cut;
+        p.cuts = after_last == 0 ? pieces - 1 : pieces;
+        p.left = std::max(std::int64_t{0}, after_last - problem_.loss_per_cut);
+    }
+
+    const stock_problem& problem_;
+    stock_words words_;
+    stock_task task_;
+    stock_rest rest_;
+    std::vector<std::vector<std::size_t>> members_; // of each size, the demands of that length
+    std::int64_t money_ = 0;                        // the greatest common measure of the costs
+    std::int64_t pieces_ = 0;
+    std::int64_t length_ = 0; // of all pieces, each with its loss
+};
+
+} // namespace detail
+
+/// The best plan found within the effort. Lengths and costs are whole numbers of units of the caller's choice.
+/// Throws `bad_stock_problem`, `stock_too_short`, `stock_runs_out`, `stock_too_large`.
+inline stock_plan plan_stock(const stock_problem& problem, std::int64_t effort = default_stock_effort) {
+    return detail::stock_desk(problem).plan(effort);
+}
+
+} // namespace turncloth
+
+#endif

@@ -1,0 +1,368 @@
+// A folded panel as one sees it from the back, where the turned cloth shows: its edges and its regions, in millimetres.
+//
+//   detail::view_of(folded)               the layers, nearest first; x to the right and y down from the finished corner
+//   v.within(box)                         the same, cut down to a part of it
+//   v.edges()                             seen_edges{visible, hidden}: each straight piece once
+//   v.regions()                           where equally many layers lie: layers, area, and whether a spot is in it
+//
+//   for (const detail::folded_region& r : detail::view_of(fold_panel(napkin, all_corners(mitred<inch>()))).regions())
+//       std::cout << r.layers << "\n";
+//
+// A piece of a layer's edge is visible where none of the layers nearer to the eye covers it. Between two neighbouring
+// upright lines through corners and crossings of edges the layers' order does not change, so the piece falls into
+// trapezoids that each have one number of layers; those that touch and have the same number are one region. Coordinates
+// come from the folding and are rounded to doubles; what is narrower than `too_thin` is rounding, not cloth.
+#ifndef TURNCLOTH_DRAW_DETAIL_FOLDED_VIEW_HPP
+#define TURNCLOTH_DRAW_DETAIL_FOLDED_VIEW_HPP
+
+#include <turncloth/page/svg.hpp>
+#include <turncloth/panel/made_up.hpp>
+
+#include <algorithm>
+#include <cmath>
+#include <cstddef>
+#include <functional>
+#include <numeric>
+#include <span>
+#include <utility>
+#include <vector>
+
+namespace turncloth::detail {
+
+inline constexpr double too_thin = 1e-6; // mm: a thousand times the tolerance of what is drafted
+
+struct straight {
+    page_point from, to;
+};
+
+struct seen_edges {
+    std::vector<straight> visible, hidden;
+};
+
+/// Between two upright lines, from `top` to `bottom` on each.
+struct trapezoid {
+    double left, right;
+    double top_left, top_right, bottom_left, bottom_right;
+
+    double height(double x) const { return between(bottom_left, bottom_right, x) - top(x); }
+    double top(double x) const { return between(top_left, top_right, x); }
+    double area() const { return (right - left) * (bottom_left - top_left + bottom_right - top_right) / 2; }
+    bool holds(page_point p) const {
+        return p.x >= left && p.x <= right && p.y >= top(p.x) && p.y <= top(p.x) + height(p.x);
+    }
+
+private:
+    double between(double at_left, double at_right, double x) const {
+        return at_left + (at_right - at_left) * (x - left) / (right - left);
+    }
+};
+
+struct folded_region {
+    std::size_t layers = 0;
+    std::vector<trapezoid> parts;
+
+    double area() const {
+        double sum = 0;
+        for (const trapezoid& t : parts)
+            sum += t.area();
+        return sum;
+    }
+    bool holds(page_point p) const {
+        return std::any_of(parts.begin(), parts.end(), [&](const trapezoid& t) { return t.holds(p); });
+    }
+    box around() const {
+        double left = parts[0].left, right = left, top = parts[0].top_left, bottom = top;
+        for (const trapezoid& t : parts) {
+            left = std::min(left, t.left);
+            right = std::max(right, t.right);
+            top = std::min({top, t.top_left, t.top_right});
+            bottom = std::max({bottom, t.bottom_left, t.bottom_right});
+        }
+        return {left, top, right - left, bottom - top};
+    }
+};
+
+/// Pieces of straight lines, of which those on one line are put together where they overlap or touch.
+class straight_lines {
+public:
+    void add(page_point from, page_point to) {
+        const double length = std::hypot(to.x - from.x, to.y - from.y);
+        if (length <= too_thin)
+            return;
+        page_point way{(to.x - from.x) / length, (to.y - from.y) / length};
+        if (way.x < -too_thin || (way.x <= too_thin && way.y < 0)) {
+            way = {-way.x, -way.y};
+            std::swap(from, to);
+        }
+        const double off = way.x * from.y - way.y * from.x, start = along(way, from), end = along(way, to);
+        for (row& r : rows_)
+            if (std::abs(r.way.x * way.y - r.way.y * way.x) <= 1e-7 &&
+                std::abs(r.way.x * from.y - r.way.y * from.x - r.off) <= too_thin) {
+                r.parts.emplace_back(along(r.way, from), along(r.way, to));
+                return;
+            }
+        rows_.push_back({way, off, {{start, end}}});
+    }
+    void add(const straight& s) { add(s.from, s.to); }
+
+    /// Without what lies on `others`.
+    std::vector<straight> without(const straight_lines& others) const {
+        std::vector<straight> all;
+        for (const row& r : rows_) {
+            spans taken;
+            for (const row& o : others.rows_)
+                if (std::abs(r.way.x * o.way.y - r.way.y * o.way.x) <= 1e-7 && std::abs(r.off - o.off) <= too_thin)
+                    taken = o.parts;
+            for (const auto& [start, end] : left_of(joined_up(r.parts), joined_up(taken)))
+                all.push_back({spot(r, start), spot(r, end)});
+        }
+        return all;
+    }
+
+    using spans = std::vector<std::pair<double, double>>;
+
+    static spans joined_up(spans all) {
+        std::sort(all.begin(), all.end());
+        spans joined;
+        for (const auto& s : all)
+            if (!joined.empty() && s.first <= joined.back().second + too_thin)
+                joined.back().second = std::max(joined.back().second, s.second);
+            else
+                joined.push_back(s);
+        return joined;
+    }
+    /// What of `all` is not in `taken`, both joined up.
+    static spans left_of(const spans& all, const spans& taken) {
+        spans left;
+        for (auto [start, end] : all) {
+            for (const auto& [from, to] : taken) {
+                if (to <= start || from >= end)
+                    continue;
+                if (from > start + too_thin)
+                    left.emplace_back(start, from);
+                start = std::max(start, to);
+            }
+            if (end > start + too_thin)
+                left.emplace_back(start, end);
+        }
+        return left;
+    }
+
+private:
+    struct row {
+        page_point way;
+        double off;
+        spans parts;
+    };
+    static double along(page_point way, page_point p) { return way.x * p.x + way.y * p.y; }
+    static page_point spot(const row& r, double t) {
+        return {r.way.x * t - r.way.y * r.off, r.way.y * t + r.way.x * r.off};
+    }
+
+    std::vector<row> rows_;
+};
+
+/// Layers as seen, nearest first; each has its corners one way round.
+class folded_view {
+public:
+    using point_type = point<millimetre, double>;
+    using layer_type = polygon<millimetre, double>;
+
+    folded_view(double width, double height, std::vector<layer_type> layers)
+        : width_(width), height_(height), layers_(std::move(layers)) {}
+
+    /// Of the finished outline.
+    double width() const { return width_; }
+    double height() const { return height_; }
+
+    std::size_t layer_count() const { return layers_.size(); }
+    folded_layer<millimetre, double> layer(std::size_t i) const { return {layers_[i], false}; }
+
+    folded_view within(const box& b) const {
+        std::vector<layer_type> kept;
+        for (layer_type l : layers_) {
+            l = cut_off(cut_off(l, [&](const auto& p) { return p.x - b.x; }),
+                        [&](const auto& p) { return b.right() - p.x; });
+            l = cut_off(cut_off(l, [&](const auto& p) { return p.y - b.y; }),
+                        [&](const auto& p) { return b.bottom() - p.y; });
+            if (l.size() > 2 && area_of(l).value() > too_thin)
+                kept.push_back(std::move(l));
+        }
+        return {width_, height_, std::move(kept)};
+    }
+
+    seen_edges edges() const {
+        straight_lines visible, hidden;
+        for (std::size_t i = 0; i < layers_.size(); ++i)
+            for (std::size_t c = 0; c < layers_[i].size(); ++c) {
+                const auto from = bare(layers_[i][c]), to = bare(layers_[i][c + 1 == layers_[i].size() ? 0 : c + 1]);
+                add_edge(visible, hidden, from, to - from, i);
+            }
+        return {visible.without({}), hidden.without(visible)};
+    }
+
+    std::vector<folded_region> regions() const {
+        std::vector<folded_region> parts; // one trapezoid each
+        std::vector<std::size_t> parent;
+        const std::vector<double> stops = layers_.empty() ? std::vector<double>() : upright_stops(*this);
+        std::size_t before = 0;
+        for (std::size_t i = 0; i + 1 < stops.size(); ++i) {
+            if (stops[i + 1] - stops[i] <= too_thin)
+                continue;
+            const std::size_t start = parts.size();
+            add_strip(parts, stops[i], stops[i + 1]);
+            for (std::size_t p = start; p < parts.size(); ++p) {
+                parent.push_back(p);
+                if (p > start && touch_above(parts[p - 1], parts[p]))
+                    join(parent, p - 1, p);
+                for (std::size_t q = before; q < start; ++q)
+                    if (touch_beside(parts[q], parts[p]))
+                        join(parent, q, p);
+            }
+            before = start;
+        }
+        return gathered(parts, parent);
+    }
+
+private:
+    /// What lies where `room` is above zero, of a convex layer.
+    template <class Room>
+    static layer_type cut_off(const layer_type& l, Room room) {
+        layer_type kept;
+        for (std::size_t i = 0; i < l.size(); ++i) {
+            const auto a = bare(l[i]), b = bare(l[i + 1 == l.size() ? 0 : i + 1]);
+            const double here = room(a), there = room(b);
+            if (here >= 0)
+                kept.push_back(l[i]);
+            if ((here > 0 && there < 0) || (here < 0 && there > 0))
+                kept.push_back(in_unit<millimetre>(a + (b - a) * (here / (here - there))));
+        }
+        return kept;
+    }
+
+    /// Of layer i.
+    void add_edge(straight_lines& visible, straight_lines& hidden, const arrow<double>& from, const arrow<double>& way,
+                  std::size_t i) const {
+        straight_lines::spans covered;
+        for (std::size_t nearer = 0; nearer < i; ++nearer) {
+            const auto [start, end] = span_within(std::span<const point_type>(layers_[nearer]), from, way);
+            if (start < end)
+                covered.emplace_back(start, end);
+        }
+        covered = straight_lines::joined_up(covered);
+        const auto spot = [&](double t) { return page_point{from.x + way.x * t, from.y + way.y * t}; };
+        for (const auto& [start, end] : covered)
+            hidden.add(spot(start), spot(end));
+        for (const auto& [start, end] : straight_lines::left_of({{0.0, 1.0}}, covered))
+            visible.add(spot(start), spot(end));
+    }
+
+    /// The trapezoids between two neighbouring stops, from the top down. Each layer's two sides are straight there.
+    void add_strip(std::vector<folded_region>& parts, double left, double right) const {
+        struct side {
+            double at_left, at_right;
+            int layers; ///< that begin here, or end
+            double middle() const { return (at_left + at_right) / 2; }
+        };
+        std::vector<side> sides;
+        const double first = left + (right - left) / 4, last = right - (right - left) / 4;
+        for (const layer_type& l : layers_) {
+            const auto [top, bottom] = heights(l, first);
+            const auto [top_on, bottom_on] = heights(l, last);
+            if (bottom - top <= 0 || bottom_on - top_on <= 0)
+                continue;
+            const auto from = [&](double a, double b) { return a - (b - a) / 2; };
+            sides.push_back({from(top, top_on), from(top_on, top), 1});
+            sides.push_back({from(bottom, bottom_on), from(bottom_on, bottom), -1});
+        }
+        std::sort(sides.begin(), sides.end(), [](const side& a, const side& b) { return a.middle() < b.middle(); });
+        int layers = 0;
+        for (std::size_t i = 0; i + 1 < sides.size(); ++i) {
+            layers += sides[i].layers;
+            const side &a = sides[i], &b = sides[i + 1];
+            if (layers > 0 && b.middle() - a.middle() > too_thin)
+                parts.push_back(
+                    {static_cast<std::size_t>(layers), {{left, right, a.at_left, a.at_right, b.at_left, b.at_right}}});
+        }
+    }
+
+    /// Where an upright line enters and leaves a convex layer.
+    static std::pair<double, double> heights(const layer_type& l, double x) {
+        double top = 0, bottom = 0;
+        bool found = false;
+        for (std::size_t i = 0; i < l.size(); ++i) {
+            const auto a = bare(l[i]), b = bare(l[i + 1 == l.size() ? 0 : i + 1]);
+            if ((a.x <= x) == (b.x <= x))
+                continue;
+            const double y = a.y + (b.y - a.y) * (x - a.x) / (b.x - a.x);
+            top = found ? std::min(top, y) : y;
+            bottom = found ? std::max(bottom, y) : y;
+            found = true;
+        }
+        return {top, bottom};
+    }
+
+    static bool touch_above(const folded_region& above, const folded_region& below) {
+        const trapezoid &a = above.parts[0], &b = below.parts[0];
+        return above.layers == below.layers && std::abs(a.bottom_left - b.top_left) <= too_thin &&
+               std::abs(a.bottom_right - b.top_right) <= too_thin;
+    }
+    static bool touch_beside(const folded_region& left, const folded_region& right) {
+        const trapezoid &a = left.parts[0], &b = right.parts[0];
+        return left.layers == right.layers &&
+               std::min(a.bottom_right, b.bottom_left) - std::max(a.top_right, b.top_left) > too_thin;
+    }
+
+    static std::size_t root(const std::vector<std::size_t>& parent, std::size_t p) {
+        while (parent[p] != p)
+            p = parent[p];
+        return p;
+    }
+    static void join(std::vector<std::size_t>& parent, std::size_t p, std::size_t q) {
+        const std::size_t a = root(parent, p), b = root(parent, q);
+        parent[std::max(a, b)] = std::min(a, b);
+    }
+    static std::vector<folded_region> gathered(const std::vector<folded_region>& parts,
+                                               const std::vector<std::size_t>& parent) {
+        std::vector<folded_region> all;
+        std::vector<std::size_t> place(parts.size());
+        for (std::size_t p = 0; p < parts.size(); ++p) {
+            if (parent[p] == p) {
+                place[p] = all.size();
+                all.push_back(parts[p]);
+                continue;
+            }
+            place[p] = place[root(parent, p)];
+            all[place[p]].parts.push_back(parts[p].parts[0]);
+        }
+        return all;
+    }
+
+    double width_, height_;
+    std::vector<layer_type> layers_;
+};
+
+/// From the back left and right change places; all turned cloth lies behind the piece, so the lowest layer is nearest.
+template <length_unit Unit, coordinate Number>
+folded_view view_of(const folded_panel<Unit, Number>& folded) {
+    const auto real = [](const auto& l) {
+        if constexpr (std::same_as<Number, double>)
+            return l.value() * to_double(units_per<millimetre, Unit>);
+        else
+            return to_double(l.value()) * to_double(units_per<millimetre, Unit>);
+    };
+    const auto outline = folded.outline();
+    const double right = real(outline[2].x), top = real(outline[2].y);
+    std::vector<folded_view::layer_type> layers;
+    for (std::size_t i = 0; i < folded.stack().layer_count(); ++i) {
+        folded_view::layer_type corners;
+        for (const auto& p : folded.stack().layer(i).corners)
+            corners.push_back(drafted_point<millimetre>(right - real(p.x), top - real(p.y)));
+        layers.push_back(std::move(corners));
+    }
+    return {right - real(outline[0].x), top - real(outline[0].y), std::move(layers)};
+}
+
+} // namespace turncloth::detail
+
+#endif

@@ -1,0 +1,170 @@
+// Lays with units: selvedges, folded and one-way cloth, repeats, exact fractions, and refusals by name.
+#include <turncloth/cloth/lay.hpp>
+
+#include <doctest/doctest.h>
+
+#include <cstdint>
+#include <string>
+#include <vector>
+
+using namespace turncloth;
+
+namespace {
+
+length<inch> in(fraction x) { return length_of<inch>(x); }
+length<centimetre> cm(fraction x) { return length_of<centimetre>(x); }
+
+template <length_unit U>
+cloth_piece<U> piece(const char* name, fraction width, fraction height, std::int64_t quantity = 1) {
+    return {.name = name, .size = {length_of<U>(width), length_of<U>(height)}, .quantity = quantity};
+}
+
+bolt<inch> canvas(fraction width) {
+    bolt<inch> cloth;
+    cloth.width = in(width);
+    return cloth;
+}
+
+std::string refusal(const std::vector<cloth_piece<inch>>& pieces, const bolt<inch>& cloth) {
+    try {
+        lay_out(pieces, cloth);
+    } catch (const unlayable_error& refused) {
+        return refused.what();
+    }
+    return "";
+}
+
+} // namespace
+
+TEST_CASE("the usable width lies inside the selvedges, or from the fold to one selvedge") {
+    bolt<inch> cloth = canvas(45);
+    cloth.selvedge = in({1, 2});
+    CHECK(cloth.usable_width() == in(44));
+    cloth.folded = true;
+    CHECK(cloth.usable_width() == in(22));
+}
+
+TEST_CASE("fractions with different denominators are laid exactly") {
+    // Three of 14 2/3 in just fill 44 in; the two lengths differ by 1/8 in.
+    const auto found =
+        lay_out<inch>({piece<inch>("pocket", {44, 3}, {73, 8}, 2), piece<inch>("flap", {44, 3}, 9)}, canvas(44));
+    CHECK(found.length == in({73, 8}));
+    CHECK(found.proved_best());
+    CHECK(found.places.size() == 3);
+    CHECK(found.use == (fraction(44, 3) * (fraction(73, 4) + 9)) / (44 * fraction(73, 8)));
+}
+
+TEST_CASE("the same pieces measured in centimetres need the same cloth") {
+    const std::vector<cloth_piece<inch>> inches{piece<inch>("tray", 12, 18, 3), piece<inch>("lid", {25, 2}, 7, 5)};
+    std::vector<cloth_piece<centimetre>> centimetres;
+    for (const auto& p : inches)
+        centimetres.push_back({.name = p.name, .size = as<centimetre>(p.size), .quantity = p.quantity});
+    bolt<centimetre> cloth;
+    cloth.width = as<centimetre>(in(44));
+    CHECK(as<centimetre>(lay_out(inches, canvas(44)).length) == lay_out(centimetres, cloth).length);
+}
+
+TEST_CASE("one-way cloth keeps every piece upright, whatever the pieces allow") {
+    cloth_piece<inch> strap = piece<inch>("strap", 40, 6, 2);
+    strap.grain = grain::may_turn;
+    bolt<inch> cloth = canvas(14);
+    CHECK(lay_out<inch>({strap}, cloth).length == in(40));
+    cloth.one_way = true;
+    CHECK(refusal({strap}, cloth) ==
+          "strap is 40 in wide, 26 in more than the usable width of 14 in; given a quarter turn it would fit");
+}
+
+TEST_CASE("pieces cut through folded cloth come out in pairs, an odd one leaves one over") {
+    bolt<inch> cloth = canvas(44);
+    cloth.folded = true;
+    const auto found = lay_out<inch>({piece<inch>("side", 11, 20, 5)}, cloth);
+    CHECK(found.length == in(40));
+    CHECK(found.places.size() == 3);
+    CHECK(found.places.front().comes_out == 2);
+    CHECK(found.spare == std::vector<std::int64_t>{1});
+}
+
+TEST_CASE("a piece on the fold takes half its width, against the fold, and comes out once") {
+    bolt<inch> cloth = canvas(44);
+    cloth.folded = true;
+    cloth_piece<inch> back = piece<inch>("back", 30, 20);
+    back.on_fold = true;
+    const auto found = lay_out<inch>({back, piece<inch>("strip", 7, 20, 2)}, cloth);
+    CHECK(found.length == in(20));
+    for (const auto& place : found.places)
+        if (place.piece == 0) {
+            CHECK(place.x == in(0));
+            CHECK(place.across == in(15));
+            CHECK(place.comes_out == 1);
+        }
+    CHECK(refusal({back}, canvas(44)) == "back is to be cut on the fold, but the cloth is not folded");
+}
+
+TEST_CASE("pieces start on the repeat, each at its own place in it") {
+    bolt<inch> cloth = canvas(44);
+    cloth.repeat_along = in({25, 4}); // 6 1/4 in
+    cloth_piece<inch> panel = piece<inch>("panel", 40, 8, 3);
+    // Each panel takes two repeats but for the last: 2 x 12 1/2 + 8.
+    CHECK(lay_out<inch>({panel}, cloth).length == in(33));
+    panel.match_along = in(1);
+    CHECK(lay_out<inch>({panel}, cloth).length == in(34));
+    cloth.folded = true;
+    cloth.repeat_along = in(0);
+    cloth.repeat_across = in(11);
+    CHECK(refusal({piece<inch>("panel", 10, 8)}, cloth) ==
+          "a repeat of 11 in across does not match itself through a fold: lay the cloth out single");
+}
+
+TEST_CASE("cuts edge to edge are listed in the cloth's own unit") {
+    bolt<centimetre> cloth;
+    cloth.width = cm(140);
+    cloth.selvedge = cm(1);
+    cloth.ways = cutting::strips;
+    const auto found =
+        lay_out<centimetre>({piece<centimetre>("pocket", 46, {41, 2}, 3), piece<centimetre>("tab", 10, 8, 2)}, cloth);
+    CHECK(found.length == cm({57, 2}));
+    REQUIRE(!found.cuts.empty());
+    CHECK(found.cuts.front() == cloth_cut<centimetre>{runs::across, cm({41, 2}), cm(0), cm(138)});
+}
+
+TEST_CASE("improvements are shown with their units and can stop the search") {
+    int shown = 0;
+    const auto found = lay_out<inch>({piece<inch>("a", 13, 7, 9), piece<inch>("b", 9, {31, 4}, 7)}, canvas(44), {},
+                                     [&](const cloth_lay<inch>& better) {
+                                         CHECK(better.length >= better.bound);
+                                         return ++shown < 1;
+                                     });
+    CHECK(shown == 1);
+    CHECK(found.places.size() == 16);
+}
+
+TEST_CASE("what cannot be laid is refused by name, by how much, and with the way out") {
+    CHECK(refusal({piece<inch>("back", 47, 30)}, canvas(44)) ==
+          "back is 47 in wide, 3 in more than the usable width of 44 in; given a quarter turn it would fit");
+    CHECK(refusal({piece<inch>("", 47, 50)}, canvas(44)) ==
+          "piece 1 is 47 in wide, 3 in more than the usable width of 44 in; turning it does not help");
+    CHECK(refusal({piece<inch>("tab", 2, 3, 0)}, canvas(44)) ==
+          "tab is wanted 0 times: the quantity must be 1 or more");
+    CHECK(refusal({}, canvas(0)) == "cloth 0 in wide: the width must be above 0");
+    bolt<inch> cloth = canvas(10);
+    cloth.selvedge = in(5);
+    CHECK(refusal({}, cloth) == "cloth 10 in wide with selvedges of 5 in leaves nothing to lay on");
+    cloth = canvas(44);
+    cloth.repeat_across = in(45);
+    CHECK(refusal({}, cloth) == "a repeat of 45 in across is longer than the usable width of 44 in");
+    try {
+        lay_out<inch>({piece<inch>("tab", 2, 3), piece<inch>("back", {95, 2}, 30)}, canvas(44));
+        FAIL("not refused");
+    } catch (const cloth_piece_too_wide_error<inch>& refused) {
+        CHECK(refused.piece() == 1);
+        CHECK(refused.over() == in({7, 2}));
+        CHECK(refused.would_turn());
+    }
+}
+
+TEST_CASE("sizes without a common denominator in 64 bits are refused, not rounded") {
+    std::vector<cloth_piece<inch>> pieces;
+    for (const std::int64_t prime : {1'000'003, 1'000'033, 1'000'037, 1'000'039})
+        pieces.push_back(piece<inch>("odd", fraction(1, prime), 1));
+    CHECK_THROWS_AS(lay_out(pieces, canvas(44)), overflow_error);
+}

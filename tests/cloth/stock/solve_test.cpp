@@ -1,0 +1,314 @@
+// Lengths from stock in whole numbers: plans can be cut, values are the least where they are said to be, and bounds
+// never lie.
+#include "cloth/stock/reference.hpp"
+#include <turncloth/cloth/stock/check.hpp>
+#include <turncloth/cloth/stock/solve.hpp>
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <cstdint>
+#include <limits>
+#include <random>
+#include <string>
+#include <vector>
+
+using namespace turncloth;
+using stock_reference::least_value;
+using stock_reference::random_problem;
+using stock_reference::roll;
+
+namespace {
+
+std::string faults(const stock_problem& problem, const stock_plan& plan) {
+    std::string all;
+    for (const std::string& fault : stock_check(problem, plan))
+        all += fault + "; ";
+    return all;
+}
+
+} // namespace
+
+TEST_CASE("the pieces that a length of stock yields are those that can be cut from it with the loss") {
+    const auto pieces_from = [](std::int64_t stock, std::int64_t length, std::int64_t loss) {
+        std::int64_t n = 0;
+        while (
+            plan_stock({.wanted = {{length, n + 1}}, .stock = {{stock, {}}}, .loss_per_cut = loss}).pieces_of_stock ==
+            1)
+            ++n;
+        return n;
+    };
+    // By hand: 3 x 10 and two cuts of 1 are 32.
+    CHECK(pieces_from(31, 10, 1) == 2);
+    CHECK(pieces_from(32, 10, 1) == 3);
+    CHECK(pieces_from(33, 10, 1) == 3);
+    CHECK(pieces_from(30, 10, 0) == 3);
+}
+
+TEST_CASE("the last piece needs no cut where it ends at the end, and a cut that runs out there leaves nothing") {
+    const auto only = [](std::int64_t stock) {
+        const stock_plan plan = plan_stock({.wanted = {{10, 3}}, .stock = {{stock, {}}}, .loss_per_cut = 2});
+        REQUIRE(plan.patterns.size() == 1);
+        return plan.patterns.front();
+    };
+    CHECK(only(34).cuts == 2);
+    CHECK(only(34).left == 0);
+    CHECK(only(35).cuts == 3);
+    CHECK(only(35).left == 0);
+    CHECK(only(36).left == 0);
+    CHECK(only(37).cuts == 3);
+    CHECK(only(37).left == 1);
+}
+
+TEST_CASE("published questions have their published answers") {
+    // V. Chvatal, Linear Programming (1983), chapter 13: rolls of 100 in; the relaxation is 452 1/4. Value from memory.
+    const stock_plan paper = plan_stock({.wanted = {{45, 97}, {36, 610}, {31, 395}, {14, 211}}, .stock = {{100, {}}}});
+    CHECK(paper.pieces_of_stock == 453);
+    CHECK(paper.proved_best);
+    // The paper machine of 5600 mm with thirteen widths, a usual example for the cutting stock problem: 73 rolls. Value
+    // from memory.
+    const stock_plan mill = plan_stock({.wanted = {{1380, 22},
+                                                   {1520, 25},
+                                                   {1560, 12},
+                                                   {1710, 14},
+                                                   {1820, 18},
+                                                   {1880, 18},
+                                                   {1930, 20},
+                                                   {2000, 10},
+                                                   {2050, 12},
+                                                   {2100, 14},
+                                                   {2140, 16},
+                                                   {2150, 18},
+                                                   {2200, 20}},
+                                        .stock = {{5600, {}}}});
+    CHECK(mill.pieces_of_stock == 73);
+    CHECK(mill.proved_best);
+}
+
+TEST_CASE("every question of a whole family of small ones is answered with the least, and it is proved") {
+    // Stock of 12, up to two each of the lengths 3, 4, 5 and 7, losses of 0, 1 and 2; alone and with stock of 8 beside
+    // it.
+    for (std::int64_t code = 1; code < 81; ++code)
+        for (std::int64_t loss = 0; loss <= 2; ++loss)
+            for (int second = 0; second <= 1; ++second)
+                for (const stock_aim aim : {stock_aim::fewest_pieces, stock_aim::least_length}) {
+                    stock_problem p{.wanted = {}, .stock = {{12, {}}}, .loss_per_cut = loss, .aim = aim};
+                    if (second == 1)
+                        p.stock.push_back({8, {}});
+                    std::int64_t digits = code;
+                    for (const std::int64_t length : {3, 4, 5, 7}) {
+                        if (digits % 3 > 0)
+                            p.wanted.push_back({length, digits % 3});
+                        digits /= 3;
+                    }
+                    CAPTURE(code);
+                    CAPTURE(loss);
+                    const stock_plan plan = plan_stock(p);
+                    CHECK(faults(p, plan) == "");
+                    CHECK(plan.value == least_value(p));
+                    CHECK(plan.proved_best);
+                }
+}
+
+TEST_CASE("random questions are answered with the least, whatever the aim, the loss, the kinds and the limits") {
+    std::mt19937 dice(20);
+    int supplied = 0, proved = 0;
+    for (int trial = 0; trial < 6000; ++trial) {
+        const stock_problem p = random_problem(dice, 7, 3, 30);
+        CAPTURE(trial);
+        const auto least = least_value(p);
+        try {
+            const stock_plan plan = plan_stock(p);
+            CHECK(faults(p, plan) == "");
+            REQUIRE(least.has_value());
+            CHECK(plan.value == *least);
+            ++supplied;
+            proved += plan.proved_best ? 1 : 0;
+        } catch (const stock_runs_out& e) {
+            CHECK_FALSE(least.has_value());
+            CHECK(e.proved());
+        }
+    }
+    CHECK(supplied > 3000);
+    CHECK(proved == supplied);
+}
+
+TEST_CASE("a bound is never above the least, however little effort is allowed") {
+    std::mt19937 dice(21);
+    for (int trial = 0; trial < 6000; ++trial) {
+        const stock_problem p = random_problem(dice, 7, 3, 40);
+        const auto least = least_value(p);
+        const std::int64_t effort = roll(dice, 0, 1) * roll(dice, 0, 400);
+        CAPTURE(trial);
+        CAPTURE(effort);
+        try {
+            const stock_plan plan = plan_stock(p, effort);
+            CHECK(faults(p, plan) == "");
+            REQUIRE(least.has_value());
+            CHECK(plan.bound <= *least);
+            CHECK(plan.value >= *least);
+        } catch (const stock_runs_out& e) {
+            CHECK_FALSE((e.proved() && least.has_value()));
+        }
+    }
+}
+
+TEST_CASE("stock cut at random into pieces is put together again") {
+    std::mt19937 dice(22);
+    for (int trial = 0; trial < 60; ++trial) {
+        const std::int64_t stock = roll(dice, 60, 400), bars = roll(dice, 5, 30);
+        stock_problem p{.wanted = {}, .stock = {{stock, {}}}, .loss_per_cut = roll(dice, 0, 3)};
+        for (std::int64_t bar = 0; bar < bars; ++bar) {
+            std::int64_t left = stock;
+            while (left > 0) {
+                const std::int64_t piece = roll(dice, stock / 8, stock / 2);
+                const bool last = left - piece - p.loss_per_cut < stock / 8;
+                p.wanted.push_back({last ? left : piece, 1});
+                left -= last ? left : piece + p.loss_per_cut;
+            }
+        }
+        const stock_plan plan = plan_stock(p);
+        CAPTURE(trial);
+        CHECK(faults(p, plan) == "");
+        CHECK(plan.pieces_of_stock == bars);
+        CHECK(plan.proved_best);
+    }
+}
+
+TEST_CASE("thousands of equal pieces cost little more than their kinds") {
+    const auto lengths = [](std::int64_t many) {
+        return stock_problem{.wanted = {{413, 31 * many},
+                                        {377, 24 * many},
+                                        {251, 45 * many},
+                                        {189, 12 * many},
+                                        {144, 60 * many},
+                                        {91, 27 * many}},
+                             .stock = {{1000, {}}, {1500, {}}},
+                             .loss_per_cut = 3,
+                             .aim = stock_aim::least_length};
+    };
+    const stock_plan few = plan_stock(lengths(1)), many = plan_stock(lengths(10'000));
+    CHECK(faults(lengths(10'000), many) == "");
+    CHECK(many.proved_best);
+    CHECK(many.effort < 100 * few.effort + 1'000'000);
+}
+
+TEST_CASE("the same question in a finer unit has the same answer, and asked twice the same plan") {
+    std::mt19937 dice(23);
+    for (int trial = 0; trial < 300; ++trial) {
+        stock_problem p = random_problem(dice, 12, 2, 50);
+        for (auto& kind : p.stock)
+            kind.on_hand.reset();
+        const stock_plan plan = plan_stock(p), again = plan_stock(p);
+        CHECK(plan.effort == again.effort);
+        REQUIRE(plan.patterns.size() == again.patterns.size());
+        for (std::size_t i = 0; i < plan.patterns.size(); ++i)
+            CHECK(plan.patterns[i].pieces == again.patterns[i].pieces);
+        stock_problem fine = p;
+        for (auto& d : fine.wanted)
+            d.length *= 8128; // of these, an inch is 64ths and a millimetre tenths
+        for (auto& k : fine.stock)
+            k.length *= 8128;
+        fine.loss_per_cut *= 8128;
+        CHECK(plan_stock(fine).pieces_of_stock == plan.pieces_of_stock);
+    }
+}
+
+TEST_CASE("equal lengths asked for under two entries each get their count") {
+    const stock_problem p{.wanted = {{20, 5}, {20, 4}, {30, 2}, {20, 1}}, .stock = {{70, {}}}};
+    const stock_plan plan = plan_stock(p);
+    CHECK(faults(p, plan) == "");
+    CHECK(plan.pieces_of_stock == 4);
+}
+
+TEST_CASE("of stock that does equally well the shortest is taken") {
+    const stock_plan plan = plan_stock({.wanted = {{40, 1}, {25, 1}}, .stock = {{100, {}}, {45, {}}, {66, {}}}});
+    CHECK(plan.pieces_of_stock == 1);
+    CHECK(plan.length_of_stock == 66);
+}
+
+TEST_CASE("what is on hand is used within its number, and the rest is bought") {
+    const stock_problem p{.wanted = {{50, 6}}, .stock = {{100, 2, 1}, {120, {}, 10}}, .aim = stock_aim::least_cost};
+    const stock_plan plan = plan_stock(p);
+    CHECK(faults(p, plan) == "");
+    CHECK(plan.value == 12);
+    CHECK(plan.proved_best);
+}
+
+TEST_CASE("stock shorter than a piece says which piece and by how much") {
+    try {
+        plan_stock({.wanted = {{20, 1}, {105, 2}}, .stock = {{90, {}}, {100, {}}}});
+        FAIL("was accepted");
+    } catch (const stock_too_short& e) {
+        CHECK(e.piece() == 1);
+        CHECK(e.by() == 5);
+        CHECK(std::string(e.what()) == "lengths from stock: piece 2 of 105 is longer by 5 than the longest stock, 100");
+    }
+}
+
+TEST_CASE("limited stock that does not supply the pieces says how much is short") {
+    try {
+        plan_stock({.wanted = {{30, 10}}, .stock = {{100, 2}}, .loss_per_cut = 1});
+        FAIL("was accepted");
+    } catch (const stock_runs_out& e) {
+        CHECK(e.proved());
+        CHECK(e.more_pieces() == 2); // three from each piece of stock
+        CHECK(e.length_short() == 10 * 31 - 2 * 101);
+    }
+    try { // long enough in all, but no piece of stock holds two
+        plan_stock({.wanted = {{60, 3}}, .stock = {{100, 2}}});
+        FAIL("was accepted");
+    } catch (const stock_runs_out& e) {
+        CHECK(e.proved());
+        CHECK(e.more_pieces() == 1);
+        CHECK(e.length_short() == 0);
+    }
+}
+
+TEST_CASE("numbers that make no sense are refused") {
+    CHECK_THROWS_AS(plan_stock({.wanted = {}, .stock = {{10, {}}}}), bad_stock_problem);
+    CHECK_THROWS_AS(plan_stock({.wanted = {{5, 1}}, .stock = {}}), bad_stock_problem);
+    CHECK_THROWS_WITH_AS(plan_stock({.wanted = {{5, 0}}, .stock = {{10, {}}}}),
+                         "lengths from stock: the quantity of piece 1 is 0; it must be at least 1", bad_stock_problem);
+    CHECK_THROWS_AS(plan_stock({.wanted = {{0, 1}}, .stock = {{10, {}}}}), bad_stock_problem);
+    CHECK_THROWS_AS(plan_stock({.wanted = {{5, 1}}, .stock = {{0, {}}}}), bad_stock_problem);
+    CHECK_THROWS_AS(plan_stock({.wanted = {{5, 1}}, .stock = {{10, -1}}}), bad_stock_problem);
+    CHECK_THROWS_AS(plan_stock({.wanted = {{5, 1}}, .stock = {{10, {}}}, .loss_per_cut = -1}), bad_stock_problem);
+    CHECK_THROWS_AS(plan_stock({.wanted = {{5, 1}}, .stock = {{10, {}, 0}}, .aim = stock_aim::least_cost}),
+                    bad_stock_problem);
+    const std::int64_t huge = std::int64_t{1} << 50;
+    CHECK_THROWS_AS(plan_stock({.wanted = {{huge, 3}}, .stock = {{huge, {}}}}), stock_too_large);
+}
+
+TEST_CASE("costs may be anything where they are not what is made least") {
+    const stock_problem p{.wanted = {{30, 7}}, .stock = {{100, {}, std::numeric_limits<std::int64_t>::min()}}};
+    const stock_plan plan = plan_stock(p);
+    CHECK(plan.value == 3); // three of 30 from each 100
+    CHECK(faults(p, plan) == "");
+}
+
+TEST_CASE("the check finds a plan that cannot be cut or does not supply") {
+    const stock_problem p{.wanted = {{30, 4}, {20, 3}}, .stock = {{100, 3}}, .loss_per_cut = 2};
+    const stock_plan good = plan_stock(p);
+    REQUIRE(faults(p, good) == "");
+    const auto broken = [&](auto change) {
+        stock_plan plan = good;
+        change(plan);
+        return !stock_check(p, plan).empty();
+    };
+    CHECK(broken([](stock_plan& q) { q.patterns.pop_back(); }));
+    CHECK(broken([](stock_plan& q) { ++q.patterns.front().pieces[1]; }));
+    CHECK(broken([](stock_plan& q) { q.patterns.front().pieces[0] = 9; }));
+    CHECK(broken([](stock_plan& q) { ++q.patterns.front().times; }));
+    CHECK(broken([](stock_plan& q) { ++q.patterns.front().left; }));
+    CHECK(broken([](stock_plan& q) { --q.patterns.front().cuts; }));
+    CHECK(broken([](stock_plan& q) { q.patterns.front().kind = 7; }));
+    CHECK(broken([](stock_plan& q) { ++q.value; }));
+    CHECK(broken([](stock_plan& q) { ++q.bound; }));
+    CHECK(broken([](stock_plan& q) { ++q.pieces_of_stock; }));
+    CHECK(broken([](stock_plan& q) { --q.length_of_stock; }));
+    CHECK(broken([](stock_plan& q) { q.proved_best = !q.proved_best; }));
+    stock_problem scarce = p;
+    scarce.stock.front().on_hand = good.pieces_of_stock - 1;
+    CHECK_FALSE(stock_check(scarce, good).empty());
+}

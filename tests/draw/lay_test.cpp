@@ -1,0 +1,208 @@
+// draw/lay.hpp: a lay is drawn where its pieces lie, true to scale, and what is written can be read.
+#include "draw/picture.hpp"
+#include <turncloth.hpp>
+#include <turncloth/draw/lay.hpp>
+
+#include <doctest/doctest.h>
+
+#include <cstdlib>
+#include <random>
+#include <string>
+#include <vector>
+
+using namespace turncloth;
+using namespace turncloth::drawn;
+
+namespace {
+
+constexpr purchase_rules<inch> by_the_eighth{.straightening = 1_in, .sold = eighths_of_a_yard<inch>};
+
+/// Backs cut 20 x 30 in and pockets cut 9 x 12 in.
+sheet_cloth<inch> tidy(cutting ways, grain lies = grain::fixed) {
+    project<inch> p("Seed tidy", finished_size(20_in, 30_in));
+    p.add({"back", "canvas", panel(p.finished())}).how_many(2);
+    p.add({"pocket", "canvas", panel(finished_size(9_in, 12_in))}).how_many(3);
+    return cloth_for<inch>(sheet_of(p), "canvas", {.width = 45_in, .selvedge = "1/2"_in, .ways = ways}, by_the_eighth,
+                           lies);
+}
+
+/// Every piece is drawn where the lay has it, the cuts too, and nothing else.
+template <length_unit Unit>
+void check_places(const picture& p, const sheet_cloth<Unit>& c) {
+    const auto cloth = boxes(p, "cloth").at(0);
+    CHECK(near(cloth.width * p.scale(), mm(c.bolt.folded ? c.bolt.width / 2 : c.bolt.width)));
+    CHECK(near(cloth.height * p.scale(), mm(c.lay.length)));
+    const double left = c.bolt.folded ? 0 : mm(c.bolt.selvedge);
+    const auto pieces = boxes(p, "piece");
+    REQUIRE(pieces.size() == c.lay.places.size());
+    for (std::size_t i = 0; i < pieces.size(); ++i) {
+        CHECK(near((pieces[i].x - cloth.x) * p.scale(), left + mm(c.lay.places[i].x)));
+        CHECK(near((pieces[i].y - cloth.y) * p.scale(), mm(c.lay.places[i].y)));
+        CHECK(near(pieces[i].width * p.scale(), mm(c.lay.places[i].across)));
+        CHECK(near(pieces[i].height * p.scale(), mm(c.lay.places[i].along)));
+    }
+    const auto cuts = p.lines("cutting");
+    REQUIRE(cuts.size() == c.lay.cuts.size());
+    for (std::size_t i = 0; i < cuts.size(); ++i) {
+        const auto& cut = c.lay.cuts[i];
+        const bool across = cut.runs == runs::across;
+        const point from{across ? left + mm(cut.from) : left + mm(cut.at), across ? mm(cut.at) : mm(cut.from)};
+        CHECK(near((cuts[i].a.x - cloth.x) * p.scale(), from.x));
+        CHECK(near((cuts[i].a.y - cloth.y) * p.scale(), from.y));
+        CHECK(
+            near((across ? cuts[i].b.x - cuts[i].a.x : cuts[i].b.y - cuts[i].a.y) * p.scale(), mm(cut.to - cut.from)));
+    }
+}
+
+} // namespace
+
+TEST_CASE("A lay is drawn to a scale that is written, with its pieces named and its measurements beside it") {
+    // 44 in usable holds two backs, 30 in long, and below them the pockets, 12 in long: 42 in laid. With 1 in off both
+    // ends 44 in: ten eighths of a yard, 45 in.
+    const auto c = tidy(cutting::free);
+    const picture p(drawing_of(c, inch_ruler(16), {.project = "Seed tidy"}));
+    CHECK((p.page().width == 210 && p.page().height == 297)); // ISO 216, A4
+    CHECK(p.scale() == 8);                                    // 45 in are 1143 mm: 229 at 1:5, 143 at 1:8
+    check_places(p, c);
+    for (const char* words : {"width 45 in", "usable 44 in", "laid 42 in", "A: back", "20 x 30 in", "B: pocket",
+                              "9 x 12 in", "A: back, 20 x 30 in, 2 of them", "B: pocket, 9 x 12 in, 3 of them",
+                              "Seed tidy", "lay of canvas", "length to buy 45 in", "scale 1:8"})
+        CHECK_MESSAGE(p.says(words), words);
+    CHECK(p.count("A: back") == 2);
+    CHECK(p.count("B: pocket") == 3);
+    CHECK_FALSE(p.mentions("turned of them"));
+    CHECK(p.lines("selvedge").size() == 2);
+    CHECK(p.groups("cutting").empty());
+    CHECK_FALSE(p.mentions("Cuts in order"));
+    check_legible(p);
+}
+
+TEST_CASE("Cuts from edge to edge are numbered in order, on the cloth and in the list") {
+    const auto c = tidy(cutting::edge_to_edge);
+    const picture p(drawing_of(c, inch_ruler(16)));
+    REQUIRE(c.lay.cuts.size() >= 4);
+    check_places(p, c);
+    check_legible(p);
+    CHECK(p.says("Cuts in order, each right across what is in hand:"));
+    for (std::size_t i = 1; i <= c.lay.cuts.size(); ++i) {
+        CHECK(p.says(std::to_string(i)));
+        CHECK(p.mentions("cut " + std::to_string(i) + ": "));
+    }
+    // Cut 1 parts the backs from the pockets, whichever come first: right across, 30 or 12 in from the end.
+    CHECK((p.says("cut 1: across, 30 in from the end") || p.says("cut 1: across, 12 in from the end")));
+}
+
+TEST_CASE("A turned piece says so, and its arrow lies across the cloth") {
+    project<inch> one("Mat", finished_size(40_in, 20_in));
+    one.add({"mat", "felt", panel(one.finished())});
+    const auto lay = [&](length<inch> width) {
+        return cloth_for<inch>(sheet_of(one), "felt", {.width = width}, by_the_eighth, grain::may_turn);
+    };
+    const picture turned(drawing_of(lay(30_in), inch_ruler(16))), straight(drawing_of(lay(45_in), inch_ruler(16)));
+    CHECK(turned.says("turned"));
+    CHECK(turned.says("A: mat, 40 x 20 in, turned"));
+    CHECK_FALSE(straight.says("turned"));
+    REQUIRE(turned.lines("grain").size() == 3); // a shaft and two strokes of its head
+    REQUIRE(straight.lines("grain").size() == 3);
+    CHECK(near(turned.lines("grain")[0].a.y, turned.lines("grain")[0].b.y));
+    CHECK(near(straight.lines("grain")[0].a.x, straight.lines("grain")[0].b.x));
+    for (const std::size_t stroke : {1U, 2U}) { // of the head, back from the tip
+        const auto lies = turned.lines("grain"), stands = straight.lines("grain");
+        CHECK((lies[stroke].b.x - lies[0].b.x) * (lies[0].a.x - lies[0].b.x) > 0);
+        CHECK((stands[stroke].b.y - stands[0].b.y) * (stands[0].a.y - stands[0].b.y) > 0);
+    }
+    CHECK(straight.lines("grain")[0].b.y < straight.lines("grain")[0].a.y); // its head is at the top
+    check_legible(turned);
+    check_legible(straight);
+}
+
+TEST_CASE("What the cuts leave is drawn where it is large enough to keep") {
+    // One piece of 20 x 30 in on 44 in: 24 x 30 in are left beside it.
+    project<inch> p("Mat", finished_size(20_in, 30_in));
+    p.add({"mat", "felt", panel(p.finished())});
+    for (const cutting ways : {cutting::free, cutting::edge_to_edge}) {
+        const auto c = cloth_for<inch>(sheet_of(p), "felt", {.width = 44_in, .ways = ways}, by_the_eighth);
+        const auto drawn = [&](length<inch> across, length<inch> along) {
+            return picture(drawing_of(c, inch_ruler(16), {.keep_across = across, .keep_along = along}));
+        };
+        const picture kept = drawn(24_in, 30_in);
+        CHECK(kept.says("left over, to keep: 24 x 30 in"));
+        CHECK(boxes(kept, "left-over").size() == 1);
+        check_legible(kept);
+        CHECK(boxes(drawn("24 1/16"_in, 6_in), "left-over").empty());
+        CHECK(boxes(drawn(6_in, "30 1/16"_in), "left-over").empty());
+        CHECK(boxes(picture(drawing_of(c)), "left-over").empty()); // nothing is asked for
+    }
+}
+
+TEST_CASE("Folded cloth is drawn double, its fold along the left edge") {
+    project<inch> p("Two mats", finished_size(18_in, 20_in));
+    p.add({"mat", "felt", panel(p.finished())}).how_many(2);
+    const auto c =
+        cloth_for<inch>(sheet_of(p), "felt", {.width = 45_in, .selvedge = "1/2"_in, .folded = true}, by_the_eighth);
+    const picture drawn(drawing_of(c, inch_ruler(16)));
+    check_places(drawn, c);
+    CHECK(drawn.lines("selvedge").size() == 1);
+    CHECK(drawn.says("half the width, folded: 22 1/2 in"));
+    CHECK(drawn.says("usable 22 in"));
+    CHECK(drawn.says("A: mat, 18 x 20 in, 2 of them")); // cut through both layers, one place gives two
+    CHECK(drawn.mentions("left: fold"));
+}
+
+TEST_CASE("Pieces have letters, as many as it takes, and cuts numbers") {
+    project<inch> p("Flags", finished_size(1_in, 1_in));
+    for (int k = 0; k < 28; ++k)
+        p.add({"flag " + std::to_string(k), "cotton", panel(finished_size(10_in, length_of<inch>(8 + k)))});
+    const picture drawn(
+        drawing_of(cloth_for<inch>(sheet_of(p), "cotton", {.width = 45_in}, by_the_eighth), inch_ruler(16)));
+    CHECK(drawn.says("A: flag 0, 10 x 8 in"));
+    CHECK(drawn.says("Z: flag 25, 10 x 33 in"));
+    CHECK(drawn.says("AA: flag 26, 10 x 34 in"));
+    CHECK(drawn.says("AB: flag 27, 10 x 35 in"));
+    check_legible(drawn);
+}
+
+TEST_CASE("No two kinds of line are drawn alike, and none by colour alone") {
+    const picture p(drawing_of(tidy(cutting::edge_to_edge), {}, {.keep_across = 4_in, .keep_along = 4_in}));
+    check_told_apart(p, {"cloth", "selvedge", "piece", "cutting", "left-over"});
+}
+
+TEST_CASE("Lays of random projects are true and can be read, on either paper, down to pieces of an inch") {
+    std::mt19937_64 random(20260712);
+    const auto between = [&](std::int64_t low, std::int64_t high) {
+        return std::uniform_int_distribution<std::int64_t>(low, high)(random);
+    };
+    for (int round = 0; round < 40; ++round) {
+        CAPTURE(round);
+        project<inch> p("Tidy for the shed at the far end", finished_size(1_in, 1_in));
+        const std::int64_t kinds = between(1, 7), most = round % 4 == 0 ? 60 : 400;
+        for (std::int64_t k = 0; k < kinds; ++k)
+            p.add({"piece of kind " + std::to_string(k), "canvas",
+                   panel(finished_size(length_of<inch>({between(16, most), 16}),
+                                       length_of<inch>({between(16, most), 16})))})
+                .how_many(between(1, 9));
+        const auto c = cloth_for<inch>(
+            sheet_of(p), "canvas",
+            {.width = 36_in, .selvedge = "1/2"_in, .ways = round % 3 == 0 ? cutting::free : cutting::edge_to_edge},
+            by_the_eighth, grain::may_turn, {.steps = 1000});
+        const picture drawn(drawing_of(c, {},
+                                       {.project = p.name(),
+                                        .on = round % 2 == 0 ? paper::a4 : paper::letter,
+                                        .keep_across = 3_in,
+                                        .keep_along = 3_in}));
+        check_places(drawn, c);
+        check_legible(drawn);
+    }
+}
+
+TEST_CASE("A long list is counted, not crowded, and thousands of pieces are drawn all the same") {
+    project<inch> p("Bunting", finished_size(2_in, 3_in));
+    p.add({"flag", "cotton", panel(p.finished())}).how_many(3000);
+    const auto c = cloth_for<inch>(sheet_of(p), "cotton", {.width = 45_in, .ways = cutting::edge_to_edge},
+                                   by_the_eighth, grain::fixed, {.steps = 1000});
+    const picture drawn(drawing_of(c, inch_ruler(16)));
+    check_places(drawn, c);
+    CHECK(drawn.says("A: flag, 2 x 3 in, 3000 of them"));
+    CHECK(drawn.mentions(" more"));
+    CHECK(drawn.words().size() < 400);
+}
