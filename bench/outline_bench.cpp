@@ -1,5 +1,5 @@
-// Outlines: 1,000 edges drafted outward, with a take each, and searched for crossings, should take under 1 ms, and ten
-// times the edges about ten times that. With one take Boost.Geometry's mitred buffer does the same work: `ratio` is its
+// Outlines: 1,000 edges drafted outward, with an allowance each, and searched for crossings, should take under 1 ms, and ten
+// times the edges about ten times that. With one allowance Boost.Geometry's mitred buffer does the same work: `ratio` is its
 // time over ours.
 #include <turncloth/panel/outline.hpp>
 
@@ -45,20 +45,20 @@ polygon<centimetre, double> piece_of(std::size_t edges) {
     return corners;
 }
 
-std::vector<edge_take<centimetre>> takes_of(std::size_t edges) {
-    std::vector<edge_take<centimetre>> takes;
+std::vector<edge_allowance<centimetre>> allowances_of(std::size_t edges) {
+    std::vector<edge_allowance<centimetre>> allowances;
     for (std::size_t i = 0; i < edges; ++i)
-        takes.emplace_back(drafted_length_of<centimetre>(0.3 + 0.05 * static_cast<double>(i % 3)));
-    return takes;
+        allowances.emplace_back(drafted_length_of<centimetre>(0.3 + 0.05 * static_cast<double>(i % 3)));
+    return allowances;
 }
 
 void outline_with_a_take_each(benchmark::State& state) {
     const auto edges = static_cast<std::size_t>(state.range(0));
     const auto corners = piece_of(edges);
-    const auto takes = takes_of(edges);
+    const auto allowances = allowances_of(edges);
     std::size_t crossings = 0;
     for (auto _ : state) {
-        const outline<centimetre> made(corners, takes);
+        const outline<centimetre> made(corners, allowance);
         crossings += made.crossings().size();
         benchmark::DoNotOptimize(crossings);
     }
@@ -72,14 +72,14 @@ BENCHMARK(outline_with_a_take_each)
     ->Unit(benchmark::kMicrosecond)
     ->Complexity();
 
-double seconds_of_buffer(const polygon<centimetre, double>& corners, double take) {
+double seconds_of_buffer(const polygon<centimetre, double>& corners, double allowance) {
     bg_polygon ring;
     for (const auto& p : corners)
         bg::append(ring.outer(), bg_point(p.x.value(), p.y.value()));
     bg::append(ring.outer(), bg_point(corners[0].x.value(), corners[0].y.value()));
     const auto begin = std::chrono::steady_clock::now();
     bg_pieces buffer;
-    bg::buffer(ring, buffer, bg::strategy::buffer::distance_symmetric<double>(take),
+    bg::buffer(ring, buffer, bg::strategy::buffer::distance_symmetric<double>(allowance),
                bg::strategy::buffer::side_straight(), bg::strategy::buffer::join_miter(4),
                bg::strategy::buffer::end_flat(), bg::strategy::buffer::point_square());
     benchmark::DoNotOptimize(buffer);
@@ -88,11 +88,11 @@ double seconds_of_buffer(const polygon<centimetre, double>& corners, double take
 
 void outline_beside_boost_buffer(benchmark::State& state) {
     const auto corners = piece_of(1000);
-    const std::vector<edge_take<centimetre>> take = {drafted_length_of<centimetre>(0.3)};
+    const std::vector<edge_allowance<centimetre>> allowance = {drafted_length_of<centimetre>(0.3)};
     double ours = 0, theirs = 0;
     for (auto _ : state) {
         const auto begin = std::chrono::steady_clock::now();
-        const outline<centimetre> made(corners, take);
+        const outline<centimetre> made(corners, allowance);
         benchmark::DoNotOptimize(made.crossings());
         ours += std::chrono::duration<double>(std::chrono::steady_clock::now() - begin).count();
         state.PauseTiming();

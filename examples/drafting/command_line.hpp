@@ -23,7 +23,7 @@ inline constexpr int all_done = 0, cannot_be_made = 1, wrong_command = 2, file_t
 struct orders {
     std::string from, to;
     paper on = a4;
-    std::optional<edition> shows; ///< else the drafting's own unit
+    std::optional<units_shown> shows; ///< else the drafting's own unit
     std::optional<cloth_wanted> cloth;
     bool quiet = false;
 };
@@ -72,10 +72,10 @@ inline parsed parse(int argc, char** argv) {
                "be\nread or written.");
     app.get_formatter()->column_width(30);
     const std::map<std::string, std::string_view> papers = {{"a4", a4.name}, {"letter", letter.name}};
-    const std::map<std::string, edition> editions = {
-        {"inches", edition::inches}, {"centimetres", edition::centimetres}, {"both", edition::both}};
+    const std::map<std::string, units_shown> editions = {
+        {"inches", units_shown::inches}, {"centimetres", units_shown::centimetres}, {"both", units_shown::both}};
     std::string_view chosen = a4.name;
-    edition shows = edition::both;
+    units_shown shows = units_shown::both;
     app.add_option("FILE", o.from, "The drafting file")->required();
     app.add_option("--out", o.to, "The PDF file to write")->type_name("PDF")->required();
     app.add_option("--paper", chosen, "a4 (as when not given) or letter")

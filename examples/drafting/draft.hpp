@@ -1,7 +1,7 @@
 // Drafted pieces, and what becomes of them when they are made up for printing: all lines in millimetres.
 //
 //   drafted_piece<U>     name, material, quantity, grain line, and its sides: corner, finish, notches, line of the file
-//   made_up(piece)       the made_piece: seam and cut line, carried notches, takes, area; throws drafting_error
+//   made_up(piece)       the made_piece: seam and cut line, carried notches, allowances, area; throws drafting_error
 //   drafting             title, the unit it was drafted in, and the made pieces
 //   drafting_error       what cannot be drafted, with the line of the file
 //
@@ -69,7 +69,7 @@ struct drafted_piece {
 struct made_edge {
     spot from, to; ///< on the seam line
     std::string finish;
-    length<millimetre> take;
+    length<millimetre> allowance;
     double to_grain; ///< degrees
 };
 
@@ -118,7 +118,7 @@ shape in_millimetres(const polygon<Unit, double>& corners) {
 /// What a hem turned twice turns under first, for a corner reflected in its edge.
 template <length_unit Unit>
 length<Unit> first_turn_of(const finish<Unit>& f) {
-    return f.folds().size() > 1 && f.reach().value() > 0 ? f.take_parts()[0] : length<Unit>();
+    return f.folds().size() > 1 && f.reach().value() > 0 ? f.allowance_parts()[0] : length<Unit>();
 }
 
 /// The library counts edges and corners from 0: where a sentence names some, says which lines of the file they are.
@@ -160,16 +160,16 @@ std::string at_text(const point<Unit, double>& p) {
 template <length_unit Unit>
 outline<Unit> outline_of(const drafted_piece<Unit>& piece) {
     polygon<Unit, double> seam;
-    std::vector<edge_take<Unit>> takes;
+    std::vector<edge_allowance<Unit>> allowances;
     std::vector<corner_shape> shapes;
     for (const drafted_side<Unit>& side : piece.sides) {
         seam.push_back(drafted(side.corner));
-        takes.push_back({drafted_length_of<Unit>(to_double(side.done.take().value())),
-                         drafted_length_of<Unit>(to_double(first_turn_of(side.done).value()))});
+        allowances.push_back({drafted_length_of<Unit>(to_double(side.done.allowance().value())),
+                              drafted_length_of<Unit>(to_double(first_turn_of(side.done).value()))});
         shapes.push_back(side.shape);
     }
     try {
-        return outline<Unit>(seam, takes, shapes);
+        return outline<Unit>(seam, allowances, shapes);
     } catch (const outline_error& refused) {
         throw drafting_error(piece.line,
                              "piece \"" + piece.name + "\": " + refused.what() + lines_named_in(refused.what(), piece) +
@@ -210,16 +210,17 @@ template <length_unit Unit>
 void require_cuttable(const outline<Unit>& drawn, const drafted_piece<Unit>& piece) {
     const auto crossings = drawn.crossings();
     if (!crossings.empty())
-        throw drafting_error(piece.line, "piece \"" + piece.name + "\" cannot be cut: with these takes its cut line " +
+        throw drafting_error(piece.line, "piece \"" + piece.name +
+                                             "\" cannot be cut: with these allowances its cut line " +
                                              "crosses itself at " + at_text(crossings.front().where) +
                                              edges_at(drawn, piece, crossings.front().where) +
-                                             "; take less there, or draft a wider corner");
+                                             "; allow less there, or draft a wider corner");
 }
 
 } // namespace detail
 
 /// Works out one piece. Throws drafting_error for fewer than 3 corners, edges without length or that cross, a corner
-/// that cannot have its shape, a notch off its edge, takes for which the cut line crosses itself, or a grain line that
+/// that cannot have its shape, a notch off its edge, allowances for which the cut line crosses itself, or a grain line that
 /// is a point.
 template <length_unit Unit>
 made_piece made_up(const drafted_piece<Unit>& piece) {
@@ -242,7 +243,7 @@ made_piece made_up(const drafted_piece<Unit>& piece) {
     for (std::size_t i = 0; i < piece.sides.size(); ++i) {
         const drafted_side<Unit>& side = piece.sides[i];
         made.edges.push_back({made.seam[i], made.seam[(i + 1) % made.seam.size()], std::string(side.done.name()),
-                              as<millimetre>(side.done.take()), drawn.angle_to_grain(i, grain_line)});
+                              as<millimetre>(side.done.allowance()), drawn.angle_to_grain(i, grain_line)});
         for (const drafted_notch<Unit>& mark : side.notches)
             made.notches.push_back(detail::carried(drawn, piece, i, mark));
     }

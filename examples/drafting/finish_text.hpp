@@ -4,7 +4,7 @@
 //   read_corner_shape(text)  "mitred", "reflected in edge after", ...
 //   split(text)              the fields between semicolons, blanks round them taken off
 //
-//   read_finish<centimetre>("single-turned hem 2").take() == 2_cm;
+//   read_finish<centimetre>("single-turned hem 2").allowance() == 2_cm;
 #ifndef TURNCLOTH_EXAMPLES_DRAFTING_FINISH_TEXT_HPP
 #define TURNCLOTH_EXAMPLES_DRAFTING_FINISH_TEXT_HPP
 

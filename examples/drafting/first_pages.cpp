@@ -149,7 +149,7 @@ std::string edges_text(const made_piece& piece, const ruler& shown) {
     std::vector<std::pair<std::string, int>> kinds;
     int slanting = 0;
     for (const made_edge& e : piece.edges) {
-        const std::string text = e.finish + (e.take.value() == 0 ? "" : ", " + to_text(e.take, shown));
+        const std::string text = e.finish + (e.allowance.value() == 0 ? "" : ", " + to_text(e.allowance, shown));
         const auto found = std::ranges::find(kinds, text, &std::pair<std::string, int>::first);
         if (found == kinds.end())
             kinds.emplace_back(text, 1);

@@ -31,7 +31,7 @@ void tell(const made_drafting& made, const page_orders& by, std::size_t pages, c
 
 void make(const orders& o) {
     const made_drafting made = read_drafting(allotment::read_file(o.from));
-    const edition own = made.unit == drafted_in::inches ? edition::inches : edition::centimetres;
+    const units_shown own = made.unit == drafted_in::inches ? units_shown::inches : units_shown::centimetres;
     page_orders by{.on = o.on, .shown = {.shows = o.shows.value_or(own)}};
     if (o.cloth)
         by.cloth = laid_out(made, *o.cloth, by.shown);

@@ -10,11 +10,11 @@ std::string area_text(double square_millimetres, const ruler& shown) {
     std::string inches = whole(square_millimetres / (25.4 * 25.4)) + " sq in",
                 centimetres = whole(square_millimetres / 100) + " sq cm";
     switch (shown.shows) {
-    case edition::inches:
+    case units_shown::inches:
         return inches;
-    case edition::centimetres:
+    case units_shown::centimetres:
         return centimetres;
-    case edition::both:
+    case units_shown::both:
         break;
     }
     return inches + " (" + centimetres + ")";

@@ -22,7 +22,7 @@ namespace drafting {
 
 struct page_orders {
     paper on = a4;
-    ruler shown{.shows = edition::centimetres};
+    ruler shown{.shows = units_shown::centimetres};
     std::optional<cloth_laid> cloth{};
 };
 

@@ -146,10 +146,10 @@ private:
 
     void edge_labels() {
         for (const made_edge& edge : piece_.piece->edges) {
-            const std::string take = to_text(edge.take, orders_.shown);
-            const bool none = edge.take.value() == 0;
+            const std::string allowance = to_text(edge.allowance, orders_.shown);
+            const bool none = edge.allowance.value() == 0;
             along(piece_.placed(edge.from), piece_.placed(edge.to), inward(edge),
-                  {none ? edge.finish : edge.finish + ", " + take, none ? edge.finish : take}, 2.4);
+                  {none ? edge.finish : edge.finish + ", " + allowance, none ? edge.finish : allowance}, 2.4);
         }
     }
 

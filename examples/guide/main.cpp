@@ -116,7 +116,7 @@ std::string laid_cloth() {
     project<inch> p("tool roll", finished_size(22_in, 14_in));
     p.add({"outer", "canvas", panel(p.finished(), all_round(self_binding("1/2"_in)))});
     p.add({"pocket", "canvas", panel(finished_size(11_in, 7_in), all_round(double_turned_hem("1/4"_in, "1/2"_in)))})
-        .how_many(4);
+        .count(4);
     const auto s = sheet_of(p);
     return drawing_of(cloth_for<inch>(s, "canvas", {.width = 44_in, .selvedge = "1/2"_in},
                                       {.straightening = 1_in, .sold = eighths_of_a_yard<inch>}),

@@ -126,8 +126,8 @@ inline parsed parse(int argc, char** argv) {
                                "drawing; made if missing")
                     ->type_name("FOLDER");
     app.add_flag("--json", o.json, "Write each sheet as JSON too")->needs(out);
-    const std::map<std::string, edition> editions = {
-        {"inches", edition::inches}, {"centimetres", edition::centimetres}, {"both", edition::both}};
+    const std::map<std::string, units_shown> editions = {
+        {"inches", units_shown::inches}, {"centimetres", units_shown::centimetres}, {"both", units_shown::both}};
     app.add_option("--units", o.by.shows,
                    "What figures are written in: inches, centimetres, or both (as when not given)")
         ->transform(CLI::CheckedTransformer(editions).description(""))

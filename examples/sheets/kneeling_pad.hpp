@@ -54,7 +54,7 @@ struct kneeling_pad {
         p.add(piece<Unit>("base half", "canvas",
                           panel<Unit>(finished_size<Unit>(finished.width(), finished.height() / 2),
                                       {beside_zipper(m), sewn, sewn, sewn})))
-            .how_many(2)
+            .count(2)
             .mark("end of the zipper's opening", edge::left, at<finished_edge>(z.margin))
             .mark("end of the zipper's opening", edge::right, at<finished_edge>(z.margin));
         add_edging(p, m, box, cloth);
@@ -71,7 +71,7 @@ private:
     template <length_unit Unit>
     static finish<Unit> beside_zipper(const kneeling_pad_measures<Unit>& m) {
         return finish<Unit>("turned under beside the zipper")
-            .takes(m.zipper_turn)
+            .allows(m.zipper_turn)
             .folds_at(m.zipper_turn)
             .stitched_at(m.zipper_turn + m.zipper_stitching)
             .reaches(m.zipper_turn);
@@ -95,8 +95,8 @@ private:
             return;
         }
         const box_edging<Unit> four = edging(box, m.seam_allowance, 4);
-        add("edging along the width", four.pieces[0], four.width).how_many(2);
-        add("edging along the height", four.pieces[1], four.width).how_many(2);
+        add("edging along the width", four.pieces[0], four.width).count(2);
+        add("edging along the height", four.pieces[1], four.width).count(2);
     }
 
     template <length_unit Unit>

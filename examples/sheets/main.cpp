@@ -28,7 +28,7 @@ bool put(sheet_output& out, const job& j, const std::string& where) {
 typed_size size_for(const known_project& p, const orders& o) {
     if (!o.size.empty())
         return read_size(o.size);
-    return read_size(std::string(o.by.shows == edition::centimetres ? p.usual_centimetres : p.usual_inches));
+    return read_size(std::string(o.by.shows == units_shown::centimetres ? p.usual_centimetres : p.usual_inches));
 }
 
 bool make_projects(const orders& o, sheet_output& out) {

@@ -79,7 +79,7 @@ struct organiser {
         p.add(piece<Unit>("film strip", "clear film",
                           panel<Unit>(finished_size<Unit>(film_width, m.packet_height - m.film_below_top),
                                       {turned, turned, seam(m.film_seam), turned})))
-            .how_many(rows)
+            .count(rows)
             .of_film();
         p.add(meeting<Unit>{"film strip", "backing", edge::left, film_width, finished.width(), columns});
 

@@ -96,7 +96,7 @@ private:
         const figure<Unit> ribbon =
             tie_round<Unit>(girth, 1, {m.tie_loop, m.tie_tail, m.tie_knot}, m.tie_ease, m.tie_turned);
         p.add(listed_round("tie", ribbon, girth));
-        p.add(reach<Unit>{"the tie's ribbon, as it is sold,", m.ribbon_sold, ribbon.value()});
+        p.add(must_reach<Unit>{"the tie's ribbon, as it is sold,", m.ribbon_sold, ribbon.value()});
     }
 
     template <length_unit Unit>

@@ -50,8 +50,8 @@ TEST_CASE("a drafting is read with its pieces, allowances and notches") {
     CHECK(cover.turns == grain::may_turn);
     CHECK(d.pieces[1].turns == grain::fixed);
     REQUIRE(cover.edges.size() == 4);
-    CHECK(cover.edges[0].take == 15_mm);
-    CHECK(cover.edges[1].take == 40_mm);
+    CHECK(cover.edges[0].allowance == 15_mm);
+    CHECK(cover.edges[1].allowance == 40_mm);
     CHECK(cover.edges[1].finish == "double-turned hem");
     CHECK(cover.seam[2] == drafted_point<millimetre>(105, 100));
     CHECK(cover.seam[3] == drafted_point<millimetre>(0, 100));
@@ -65,7 +65,7 @@ TEST_CASE("a drafting is read with its pieces, allowances and notches") {
 TEST_CASE("every finish of the trade can be written, and takes what the trade says") {
     const struct {
         const char* written;
-        double take; ///< common practice: geometry of a folded strip
+        double allowance; ///< common practice: geometry of a folded strip
     } finishes[] = {{"raw", 0},
                     {"seam 1.5", 15},
                     {"single-turned hem 2", 20},
@@ -82,14 +82,14 @@ TEST_CASE("every finish of the trade can be written, and takes what the trade sa
     for (const auto& f : finishes) {
         CAPTURE(f.written);
         const made_drafting d = read_drafting(begun + "all edges: " + f.written + "\n" + square);
-        CHECK(area_of(d.pieces[0].cut).value() == doctest::Approx((100 + 2 * f.take) * (100 + 2 * f.take)));
+        CHECK(area_of(d.pieces[0].cut).value() == doctest::Approx((100 + 2 * f.allowance) * (100 + 2 * f.allowance)));
         CHECK(finishes_help().find(std::string(f.written).substr(0, std::string(f.written).find_last_of("rgmn") + 1)) !=
               std::string::npos);
     }
 }
 
 TEST_CASE("a hem's ends are reflected where the corner says so") {
-    // Sides at 45 degrees: with a take of sqrt 2 on the sides, the folded hem ends on their cut lines (geometry).
+    // Sides at 45 degrees: with an allowance of sqrt 2 on the sides, the folded hem ends on their cut lines (geometry).
     const made_drafting d = read_drafting(
         head + "piece: p\nmaterial: m\ncut: 1\ngrain: 10; 1; 10; 4\ncorner: 0; 0; reflected in edge after\n"
                "edge: single-turned hem 3\ncorner: 20; 0; reflected in edge before\nedge: raw\ncorner: 15; 5\n"
@@ -168,7 +168,7 @@ TEST_CASE("an outline that cannot be drafted or cut says where") {
     // A slot 2 cm wide takes no allowances of 1.5 cm.
     CHECK(refused(begun + "all edges: seam 1.5\ncorner: 0; 0\ncorner: 20; 0\ncorner: 20; 20\ncorner: 11; 20\n"
                           "corner: 11; 5\ncorner: 9; 5\ncorner: 9; 20\ncorner: 0; 20\n",
-                  "line 3: piece \"cover\" cannot be cut: with these takes its cut line crosses itself at ",
+                  "line 3: piece \"cover\" cannot be cut: with these allowances its cut line crosses itself at ",
                   "10.5 cm across, 21.5 cm up, on the edges of lines 10, 13, 14;"));
     // Almost straight on: a hem's ends cannot be reflected there.
     CHECK(refused(raw + "corner: 0; 0\nedge: single-turned hem 2\ncorner: 10; 0; reflected in edge before\n"

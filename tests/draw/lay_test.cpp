@@ -20,8 +20,8 @@ constexpr purchase_rules<inch> by_the_eighth{.straightening = 1_in, .sold = eigh
 /// Backs cut 20 x 30 in and pockets cut 9 x 12 in.
 sheet_cloth<inch> tidy(cutting ways, grain lies = grain::fixed) {
     project<inch> p("Seed tidy", finished_size(20_in, 30_in));
-    p.add({"back", "canvas", panel(p.finished())}).how_many(2);
-    p.add({"pocket", "canvas", panel(finished_size(9_in, 12_in))}).how_many(3);
+    p.add({"back", "canvas", panel(p.finished())}).count(2);
+    p.add({"pocket", "canvas", panel(finished_size(9_in, 12_in))}).count(3);
     return cloth_for<inch>(sheet_of(p), "canvas", {.width = 45_in, .selvedge = "1/2"_in, .ways = ways}, by_the_eighth,
                            lies);
 }
@@ -137,7 +137,7 @@ TEST_CASE("What the cuts leave is drawn where it is large enough to keep") {
 
 TEST_CASE("Folded cloth is drawn double, its fold along the left edge") {
     project<inch> p("Two mats", finished_size(18_in, 20_in));
-    p.add({"mat", "felt", panel(p.finished())}).how_many(2);
+    p.add({"mat", "felt", panel(p.finished())}).count(2);
     const auto c =
         cloth_for<inch>(sheet_of(p), "felt", {.width = 45_in, .selvedge = "1/2"_in, .folded = true}, by_the_eighth);
     const picture drawn(drawing_of(c, inch_ruler(16)));
@@ -180,7 +180,7 @@ TEST_CASE("Lays of random projects are true and can be read, on either paper, do
             p.add({"piece of kind " + std::to_string(k), "canvas",
                    panel(finished_size(length_of<inch>({between(16, most), 16}),
                                        length_of<inch>({between(16, most), 16})))})
-                .how_many(between(1, 9));
+                .count(between(1, 9));
         const auto c = cloth_for<inch>(
             sheet_of(p), "canvas",
             {.width = 36_in, .selvedge = "1/2"_in, .ways = round % 3 == 0 ? cutting::free : cutting::edge_to_edge},
@@ -197,7 +197,7 @@ TEST_CASE("Lays of random projects are true and can be read, on either paper, do
 
 TEST_CASE("A long list is counted, not crowded, and thousands of pieces are drawn all the same") {
     project<inch> p("Bunting", finished_size(2_in, 3_in));
-    p.add({"flag", "cotton", panel(p.finished())}).how_many(3000);
+    p.add({"flag", "cotton", panel(p.finished())}).count(3000);
     const auto c = cloth_for<inch>(sheet_of(p), "cotton", {.width = 45_in, .ways = cutting::edge_to_edge},
                                    by_the_eighth, grain::fixed, {.steps = 1000});
     const picture drawn(drawing_of(c, inch_ruler(16)));

@@ -26,7 +26,7 @@ using enum corner_shape;
 namespace {
 
 template <length_unit Unit>
-edge_take<Unit> take(double all, double under = 0) {
+edge_allowance<Unit> allowance(double all, double under = 0) {
     return {drafted_length_of<Unit>(all), drafted_length_of<Unit>(under)};
 }
 template <length_unit Unit>
@@ -38,12 +38,13 @@ notch<Unit> at_edge(std::size_t edge, double from_start) {
     return {edge, drafted_length_of<Unit>(from_start)};
 }
 
-/// Sides at 45 degrees with a take of sqrt 2 and a hem of 3 cm at the bottom.
+/// Sides at 45 degrees with an allowance of sqrt 2 and a hem of 3 cm at the bottom.
 outline<centimetre> apron(std::vector<corner_shape> shapes = {}) {
     const auto at = [](double x, double y) { return drafted_point<centimetre>(x, y); };
     const double slant = std::sqrt(2.0);
     return {{at(0, 0), at(20, 0), at(15, 5), at(5, 5)},
-            {take<centimetre>(3, 1), take<centimetre>(slant), take<centimetre>(0), take<centimetre>(slant)},
+            {allowance<centimetre>(3, 1), allowance<centimetre>(slant), allowance<centimetre>(0),
+             allowance<centimetre>(slant)},
             std::move(shapes)};
 }
 
@@ -92,7 +93,8 @@ void check_true(const picture& p, const outline<Unit>& o, const std::vector<notc
         // Along the edge, and then to the right of one who walks round counter-clockwise, as these outlines do.
         const auto a = o.seam_line()[notches[i].edge], b = o.seam_line()[(notches[i].edge + 1) % seam.size()];
         const double x = b.x.value() - a.x.value(), y = b.y.value() - a.y.value(), size = std::hypot(x, y);
-        const double s = notches[i].from_start.value() / size, out = o.take_of(notches[i].edge).take.value() / size;
+        const double s = notches[i].from_start.value() / size,
+                     out = o.allowance_of(notches[i].edge).allowance.value() / size;
         CHECK(close(carried[i].a, paper(a.x.value() + s * x, a.y.value() + s * y)));
         CHECK(close(carried[i].b, paper(a.x.value() + s * x + out * y, a.y.value() + s * y - out * x)));
     }
@@ -122,7 +124,7 @@ std::size_t check_numbers(const picture& p) {
         const std::string number = std::to_string(i + 1);
         const auto is_its = [&](const word& w) {
             return w.text == number ||
-                   (w.text.rfind(number + ": ", 0) == 0 && w.text.find("take") == std::string::npos);
+                   (w.text.rfind(number + ": ", 0) == 0 && w.text.find("allowance") == std::string::npos);
         };
         const long many = std::count_if(p.words().begin(), p.words().end(), is_its);
         CHECK(many <= 1);
@@ -153,7 +155,7 @@ TEST_CASE("An outline is drawn where geometry puts it, y upward, with its figure
     const auto piece = apron();
     const outline_labels<centimetre> says{
         "apron end", "canvas", 2, {at_edge<centimetre>(0, 10)}, way<centimetre>(10, 0, 10, 5)};
-    const picture p(drawing_of(piece, says, {.shows = edition::centimetres}, {.project = "Bench"}));
+    const picture p(drawing_of(piece, says, {.shows = units_shown::centimetres}, {.project = "Bench"}));
     CHECK((p.page().width == 210 && p.page().height == 297)); // ISO 216, A4
     CHECK(p.scale() == 2);                                    // 30 x 8 cm cut: 300 mm do not go on 190, 150 do
     const auto paper = paper_of(p, piece);
@@ -173,12 +175,12 @@ TEST_CASE("An outline is drawn where geometry puts it, y upward, with its figure
     CHECK(p.lines("notch-inward").empty());
     // Area cut: the mean of 30 and 14 cm, times 8. Sides: 5 times sqrt 2.
     for (const char* words :
-         {"1: 20 cm, take 3 cm, of which 1 cm turned under first", "2: 7.1 cm, take 1.4 cm", "3: 10 cm, no take",
-          "4: 7.1 cm, take 1.4 cm", "notch on edge 1, 10 cm from its corner with edge 4", "area cut 176 sq cm",
-          "over all 30 x 8 cm", "cut 2 of canvas", "apron end", "Bench", "scale 1:2", "cut line", "seam line", "notch",
-          "grain, an arrow"})
+         {"1: 20 cm, allowance 3 cm, of which 1 cm turned under first", "2: 7.1 cm, allowance 1.4 cm",
+          "3: 10 cm, no allowance", "4: 7.1 cm, allowance 1.4 cm", "notch on edge 1, 10 cm from its corner with edge 4",
+          "area cut 176 sq cm", "over all 30 x 8 cm", "cut 2 of canvas", "apron end", "Bench", "scale 1:2", "cut line",
+          "seam line", "notch", "grain, an arrow"})
         CHECK_MESSAGE(p.says(words), words);
-    CHECK_FALSE(p.mentions("in, take"));
+    CHECK_FALSE(p.mentions("in, allowance"));
     CHECK_FALSE(p.mentions("crossing"));
     CHECK(check_numbers(p) == 4);
     check_legible(p);
@@ -187,11 +189,11 @@ TEST_CASE("An outline is drawn where geometry puts it, y upward, with its figure
 TEST_CASE("Inches, and both units, are each rounded from what was drafted") {
     const auto at = [](double x, double y) { return drafted_point<inch>(x, y); };
     // A triangle of 3, 4 and 5 feet.
-    const outline<inch> piece({at(0, 0), at(36, 0), at(0, 48)}, {take<inch>(1)});
+    const outline<inch> piece({at(0, 0), at(36, 0), at(0, 48)}, {allowance<inch>(1)});
     const picture both(drawing_of(piece, {.name = "sail"}));
-    CHECK(both.says("1: 36 in (91.4 cm), take 1 in (2.5 cm)"));
-    CHECK(both.says("2: 60 in (152.4 cm), take 1 in (2.5 cm)"));
-    CHECK(both.says("3: 48 in (121.9 cm), take 1 in (2.5 cm)"));
+    CHECK(both.says("1: 36 in (91.4 cm), allowance 1 in (2.5 cm)"));
+    CHECK(both.says("2: 60 in (152.4 cm), allowance 1 in (2.5 cm)"));
+    CHECK(both.says("3: 48 in (121.9 cm), allowance 1 in (2.5 cm)"));
     CHECK(both.says("cut 1"));
     // The circle inside it has a radius of 12 in, so with 1 in all round it is 13/12 as large: 39 x 52 in, which is
     // 99.06 x 132.08 cm, and half of that, 1014 sq in, in sq cm times 6.4516, 6541.92.
@@ -229,7 +231,7 @@ TEST_CASE("Hems whose ends are reflected are drawn with the corners that folding
     check_legible(p);
 }
 
-TEST_CASE("A notch on an edge without a take shows as a stroke inward") {
+TEST_CASE("A notch on an edge without an allowance shows as a stroke inward") {
     const auto piece = apron();
     const picture p(drawing_of(piece, {.name = "apron end", .notches = {at_edge<centimetre>(2, 4)}}));
     const auto paper = paper_of(p, piece);
@@ -281,7 +283,7 @@ TEST_CASE("A cut line that crosses itself is drawn, each crossing marked and tol
     const auto at = [](double x, double y) { return drafted_point<centimetre>(x, y); };
     const outline<centimetre> slot(
         {at(0, 0), at(21, 0), at(21, 15), at(11, 15), at(11, 5), at(10, 5), at(10, 15), at(0, 15)},
-        {take<centimetre>(1)});
+        {allowance<centimetre>(1)});
     const picture p(drawing_of(slot, {.name = "slotted"}));
     check_legible(p);
     const auto paper = paper_of(p, slot);
@@ -305,7 +307,7 @@ TEST_CASE("A cut line that crosses itself is drawn, each crossing marked and tol
 TEST_CASE("No two kinds of line are drawn alike, and none by colour alone") {
     const auto at = [](double x, double y) { return drafted_point<centimetre>(x, y); };
     const outline<centimetre> slot({at(0, 0), at(21, 0), at(21, 15), at(11, 15), at(10.5, 5), at(10, 15), at(0, 15)},
-                                   {take<centimetre>(1)});
+                                   {allowance<centimetre>(1)});
     const picture p(drawing_of(
         slot, {.name = "slotted", .notches = {at_edge<centimetre>(0, 4)}, .grain = way<centimetre>(0, 0, 0, 1)}));
     check_told_apart(p, {"cut", "seam", "notch", "grain", "crossing", "leader"});
@@ -323,7 +325,7 @@ TEST_CASE("Random outlines are true and can be read, on either paper, from thumb
         const double size = round % 5 == 0 ? any.between(0.5, 3) : any.between(5, round % 7 == 0 ? 3000 : 60);
         const bool star = round % 2 == 0;
         const auto corners = any.piece(n, star ? size / 3 : size * 0.95, size);
-        const outline<centimetre> piece(corners, any.takes(n, 0, size / (round % 3 == 0 ? 1 : 30)));
+        const outline<centimetre> piece(corners, any.allowances(n, 0, size / (round % 3 == 0 ? 1 : 30)));
         outline_labels<centimetre> says{"gusset for the shed at the far end", "waxed canvas", round + 1};
         for (std::size_t i = 0; i < n; ++i) {
             const auto a = corners[i], b = corners[(i + 1) % n];
@@ -342,7 +344,7 @@ TEST_CASE("Random outlines are true and can be read, on either paper, from thumb
             says.grain = way<centimetre>(any.between(-size, size), any.between(-size, size), any.between(-size, size),
                                          any.between(-size, size));
         const picture p(
-            drawing_of(piece, says, {.shows = static_cast<edition>(round % 3)},
+            drawing_of(piece, says, {.shows = static_cast<units_shown>(round % 3)},
                        {"Shed at the far end of the allotments", round % 2 == 0 ? paper::a4 : paper::letter}));
         check_true(p, piece, says.notches);
         check_legible(p);
@@ -365,7 +367,7 @@ TEST_CASE("Random outlines are true and can be read, on either paper, from thumb
 TEST_CASE("Of very many edges some are numbered, and what the list leaves out is counted") {
     maker any(7);
     const auto corners = any.piece(900, 90, 100);
-    const outline<centimetre> piece(corners, {take<centimetre>(0.1)});
+    const outline<centimetre> piece(corners, {allowance<centimetre>(0.1)});
     const picture p(drawing_of(piece, {.name = "wheel"}));
     check_true<centimetre>(p, piece, {});
     check_legible(p);
@@ -399,6 +401,7 @@ TEST_CASE("What cannot be drawn is refused with its own error") {
     CHECK_THROWS_AS(drawing_of(piece, {}, {.inches = 0_in}), range_error);
     CHECK_THROWS_AS(drawing_of(piece, {}, {.centimetres = -"0.1"_cm}), range_error);
     const auto at = [](double x, double y) { return drafted_point<centimetre>(x, y); };
-    CHECK_THROWS_AS(drawing_of(outline<centimetre>({at(0, 0), at(1e19, 0), at(0, 1e19)}, {take<centimetre>(1)}), {}),
-                    overflow_error);
+    CHECK_THROWS_AS(
+        drawing_of(outline<centimetre>({at(0, 0), at(1e19, 0), at(0, 1e19)}, {allowance<centimetre>(1)}), {}),
+        overflow_error);
 }

@@ -131,7 +131,7 @@ TEST_CASE("The title block and the dimensions say what is cut and what it finish
         CHECK(p.count(words) == 1);
     CHECK(p.mentions("every edge: self-binding; fold at 1/2 in (1.3 cm), 1 in (2.5 cm); stitch at 1 3/8 in"));
     CHECK(p.mentions("rounded to 1/16 in and 0.1 cm"));
-    const picture metric(drawing_of(backing(), {.shows = edition::centimetres}));
+    const picture metric(drawing_of(backing(), {.shows = units_shown::centimetres}));
     CHECK(metric.says("cut 43 x 76 cm"));
     CHECK(metric.says("finishes 38 x 64 cm"));
     CHECK(metric.says("finished 64 cm"));

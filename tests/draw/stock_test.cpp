@@ -116,8 +116,8 @@ void check_names(const bar& b, const stock_cuts<Unit>& c, const std::vector<std:
 template <length_unit Unit>
 void check_figure(const bar& b, double x, length<Unit> from_start, const ruler& by) {
     ruler one = by;
-    if (by.shows == edition::both)
-        one.shows = edition::inches; // which stand first
+    if (by.shows == units_shown::both)
+        one.shows = units_shown::inches; // which stand first
     const std::string whole = to_text(from_start, by), first = to_text(from_start, one);
     INFO(whole);
     for (const auto& l : b.page->leaders()) {
@@ -259,7 +259,7 @@ TEST_CASE("Every distance is rounded from the exact length, in each unit, not ad
     const picture p(drawing_of(loops));
     for (const char* words : {"10 5/16 in", "26.2 cm", "20 11/16 in", "52.5 cm", "31 in", "78.7 cm"})
         CHECK_MESSAGE(p.says(words), words);
-    const picture metric(drawing_of(loops, {.shows = edition::centimetres}));
+    const picture metric(drawing_of(loops, {.shows = units_shown::centimetres}));
     CHECK(metric.says("78.7 cm"));
     CHECK_FALSE(metric.mentions(" in,"));
     check_legible(p);
@@ -345,8 +345,8 @@ TEST_CASE(
     "Hundreds of cuts are all drawn; those that stand close are figured as often as there is room, which is said") {
     const auto c =
         stock_for<centimetre>("ribbon", {{"tie", 57_cm, 8}, {"loop", 2_cm, 222}}, {{900_cm}}, {.loss_per_cut = {}});
-    const auto pages = pictures(drawings_of(c, {.shows = edition::centimetres}));
-    check_places(pages, c, {.shows = edition::centimetres});
+    const auto pages = pictures(drawings_of(c, {.shows = units_shown::centimetres}));
+    check_places(pages, c, {.shows = units_shown::centimetres});
     check_legible(pages[0]);
     CHECK(pages[0].says("222 B"));
     CHECK(pages[0].says("from 900 cm, leaving nothing, every 10th cut figured where they are close: 8 A, 222 B"));
@@ -362,8 +362,8 @@ TEST_CASE("Where even the letters have no room the words over the bar say all, i
     for (int i = 0; i < 130; ++i)
         tags.push_back({"tag " + std::to_string(i), length_of<millimetre>(fraction(400 - i, 10)), 1});
     const auto c = stock_for<millimetre>("tape", tags, {{length_of<millimetre>(5000)}});
-    const auto pages = pictures(drawings_of(c, {.shows = edition::centimetres}));
-    check_places(pages, c, {.shows = edition::centimetres}, false);
+    const auto pages = pictures(drawings_of(c, {.shows = units_shown::centimetres}));
+    check_places(pages, c, {.shows = units_shown::centimetres}, false);
     check_legible(pages[0]);
     CHECK(pages[0].mentions("too narrow to be lettered but in this order"));
     std::set<std::string> said;
@@ -428,7 +428,7 @@ void check_random(std::uint64_t seed, std::int64_t parts, std::int64_t most) {
     for (int round = 0; round < 60; ++round) {
         CAPTURE(round);
         const auto c = random_cuts<Unit>(random, parts, most);
-        const ruler by{.shows = static_cast<edition>(round % 3)};
+        const ruler by{.shows = static_cast<units_shown>(round % 3)};
         const auto pages = pictures(
             drawings_of(c, by, {.project = "Tidy for the shed", .on = round % 2 == 0 ? paper::a4 : paper::letter}));
         check_places(pages, c, by);

@@ -11,14 +11,14 @@ namespace {
 template <length_unit Unit>
 void check_lines(const panel<Unit>& piece, edge e, length<Unit> across) {
     const finish<Unit>& f = piece.finish_of(e);
-    length<Unit> take;
-    for (const length<Unit>& part : f.take_parts()) {
-        must(part.value() > 0, "a part of a take is more than nothing");
-        take += part;
+    length<Unit> allowance;
+    for (const length<Unit>& part : f.allowance_parts()) {
+        must(part.value() > 0, "a part of an allowance is more than nothing");
+        allowance += part;
     }
-    must(take == f.take(), "a take is the sum of its parts");
+    must(allowance == f.allowance(), "an allowance is the sum of its parts");
     for (const auto& fold : f.folds())
-        must(fold.from_datum().value() > 0 && fold.from_datum() <= f.take(), "a fold lies in what is taken");
+        must(fold.from_datum().value() > 0 && fold.from_datum() <= f.allowance(), "a fold lies in what is taken");
     for (const auto& row : f.stitching())
         must(row.from_datum().value() >= 0 && row.from_datum() <= across, "a row of stitching lies on the piece");
 }
@@ -40,7 +40,7 @@ template <length_unit Unit>
 bool reaches_across(const panel<Unit>& piece) {
     return std::any_of(all_edges.begin(), all_edges.end(), [&](edge e) {
         const finished_size<Unit>& size = piece.finished();
-        return piece.finish_of(e).take() > (e == edge::top || e == edge::bottom ? size.height() : size.width());
+        return piece.finish_of(e).allowance() > (e == edge::top || e == edge::bottom ? size.height() : size.width());
     });
 }
 
@@ -63,10 +63,10 @@ void check(feed& bytes) {
     const panel<Unit> piece(size, bytes.edges<Unit>());
     const cut_size<Unit> cut = piece.cut();
     const auto taken = [&](edge one, edge other) {
-        return piece.finish_of(one).take() + piece.finish_of(other).take();
+        return piece.finish_of(one).allowance() + piece.finish_of(other).allowance();
     };
-    must(cut.width() == size.width() + taken(edge::left, edge::right), "the cut width is finished and takes");
-    must(cut.height() == size.height() + taken(edge::top, edge::bottom), "the cut height is finished and takes");
+    must(cut.width() == size.width() + taken(edge::left, edge::right), "the cut width is finished and allowances");
+    must(cut.height() == size.height() + taken(edge::top, edge::bottom), "the cut height is finished and allowances");
     must(piece.width_working().value() == cut.width(), "the working of a width is the width");
     must(piece.height_working().value() == cut.height(), "the working of a height is the height");
     must(panel<Unit>::from_cut(cut, piece.finishes()).finished().width() == size.width(), "a cut piece finishes so");

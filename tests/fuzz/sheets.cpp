@@ -23,7 +23,7 @@ void add_piece(feed& bytes, project<Unit>& p) {
     const finished_size<Unit> size = bytes.ConsumeBool() ? p.finished() : bytes.size<Unit>();
     auto& added = p.add({bytes.text(), bytes.text(), panel<Unit>(size, bytes.edges<Unit>())});
     if (bytes.one_in(4))
-        added.how_many(bytes.between(0, 1000));
+        added.count(bytes.between(0, 1000));
     if (bytes.one_in(4))
         added.of_film();
     if (bytes.one_in(4))
@@ -93,10 +93,10 @@ void add_the_rest(feed& bytes, project<Unit>& p) {
                             at<finished_edge>(b)});
         break;
     case 3:
-        p.add(pattern<Unit>{bytes.text(), name_of_a_piece(bytes, p), bytes.any_edge(), {a, b}});
+        p.add(span_list<Unit>{bytes.text(), name_of_a_piece(bytes, p), bytes.any_edge(), {a, b}});
         break;
     case 4:
-        p.add(reach<Unit>{bytes.text(), a, b});
+        p.add(must_reach<Unit>{bytes.text(), a, b});
         break;
     case 5:
         p.add(sewing<Unit>{bytes.PickValueInArray({stitched_rows::all, stitched_rows::joining, stitched_rows::hemming}),
@@ -131,7 +131,7 @@ void reads_back(const sheet<Unit>& made) {
 
 template <length_unit Unit>
 void check(feed& bytes) {
-    static constexpr edition editions[] = {edition::inches, edition::centimetres, edition::both};
+    static constexpr units_shown editions[] = {units_shown::inches, units_shown::centimetres, units_shown::both};
     project<Unit> p(bytes.text(40), bytes.size<Unit>());
     ruler by{.shows = bytes.PickValueInArray(editions)};
     if (bytes.ConsumeBool()) {

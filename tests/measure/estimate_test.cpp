@@ -31,7 +31,7 @@ static_assert(square_root(estimate(fraction(9, 4))).on({1, 2}, side::above) == f
 static_assert(square_root(estimate(2)).on({1, 64}, side::nearest) == fraction(91, 64)); // 1.41421... = 90.5097 / 64
 static_assert(pi().on({1, 100}, side::below) == fraction(314, 100) &&
               pi().on({1, 100}, side::above) == fraction(315, 100));
-static_assert(over_pi().on({1, 1000}, side::nearest) == fraction(318, 1000)); // 0.3183098...
+static_assert(inverse_pi().on({1, 1000}, side::nearest) == fraction(318, 1000)); // 0.3183098...
 static_assert(arctangent(0).value() == 0);
 static_assert((arctangent(1) * estimate(4)).on({1, 100000}, side::nearest) == fraction(314159, 100000));
 static_assert(rounded(pi() * estimate({3, 4}), "1/16"_in, side::above) == "2 3/8"_in);
@@ -148,7 +148,7 @@ TEST_CASE("at graduations near the last of 64 bits what is given is right, and m
         check_fine(arctangent(x), atan(exact(x)));
         check_fine(estimate(x) * estimate(y) + estimate(y), exact(x) * exact(y) + exact(y));
         check_fine(pi() * estimate(x), boost::math::constants::pi<real>() * exact(x));
-        check_fine(over_pi() * estimate(x), exact(x) / boost::math::constants::pi<real>());
+        check_fine(inverse_pi() * estimate(x), exact(x) / boost::math::constants::pi<real>());
     }
     CHECK(given > 15'000);
     CHECK(refused > 500);
@@ -191,7 +191,7 @@ TEST_CASE("exact values on a border are decided, and estimates that straddle one
         CHECK(estimate(x).on(x, side::below) == x);
         CHECK(estimate(x).on(x, side::above) == x);
         // The root of its square is the same number, but once pi and 1 / pi have passed it is known to a bound only.
-        const estimate blurred = estimate(x) * pi() * over_pi();
+        const estimate blurred = estimate(x) * pi() * inverse_pi();
         CHECK_THROWS_AS(static_cast<void>(blurred.on(x, side::below)), undecided_error);
         CHECK_THROWS_AS(static_cast<void>(blurred.on(x, side::above)), undecided_error);
         CHECK(blurred.on(x, side::nearest) == x);
@@ -207,7 +207,7 @@ TEST_CASE("what cannot be estimated says why") {
     CHECK_THROWS_WITH_AS(static_cast<void>(pi().on(0, side::below)), "a graduation must be more than zero: it was 0/1",
                          range_error);
     CHECK_THROWS_WITH_AS(
-        static_cast<void>((estimate(3) * pi() * over_pi()).on(1, side::below)),
+        static_cast<void>((estimate(3) * pi() * inverse_pi()).on(1, side::below)),
         "3.000000 is known to within 5 parts in 2^63, and that is too near a border between two graduations to tell "
         "them apart",
         undecided_error);

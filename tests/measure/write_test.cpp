@@ -81,7 +81,7 @@ TEST_CASE("on a ruler the text is rounded to its graduation, and carries into th
 
 TEST_CASE("nothing that is rounded to zero keeps a sign") {
     CHECK(on_ruler("-1/64", 16) == "0 in");
-    CHECK(to_text(-("0.04"_cm), {.shows = edition::centimetres}) == "0 cm");
+    CHECK(to_text(-("0.04"_cm), {.shows = units_shown::centimetres}) == "0 cm");
 }
 
 TEST_CASE("no denominator is larger than the ruler's, and the text is within half a graduation") {
@@ -96,11 +96,11 @@ TEST_CASE("no denominator is larger than the ruler's, and the text is within hal
 }
 
 TEST_CASE("both editions are each rounded from the exact length, not one from the other") {
-    CHECK(to_text("31.75"_cm, {.shows = edition::both}) == "12 1/2 in (31.8 cm)");
-    CHECK(to_text("12 1/2"_in, {.shows = edition::centimetres}) == "31.8 cm"); // 31.75: a tie, to the even tenth
-    CHECK(to_text("12 1/2"_in, {.shows = edition::centimetres, .halfway = ties::down}) == "31.7 cm");
-    CHECK(to_text("12 1/2"_in, {.shows = edition::inches}) == "12 1/2 in");
-    CHECK(to_text("5 3/8"_in, {.shows = edition::inches, .inches = "1/4"_in, .halfway = ties::down}) == "5 1/4 in");
+    CHECK(to_text("31.75"_cm, {.shows = units_shown::both}) == "12 1/2 in (31.8 cm)");
+    CHECK(to_text("12 1/2"_in, {.shows = units_shown::centimetres}) == "31.8 cm"); // 31.75: a tie, to the even tenth
+    CHECK(to_text("12 1/2"_in, {.shows = units_shown::centimetres, .halfway = ties::down}) == "31.7 cm");
+    CHECK(to_text("12 1/2"_in, {.shows = units_shown::inches}) == "12 1/2 in");
+    CHECK(to_text("5 3/8"_in, {.shows = units_shown::inches, .inches = "1/4"_in, .halfway = ties::down}) == "5 1/4 in");
     // 1/3 in = 0.84666... cm; its 5/16 in would be 0.79375 cm.
     CHECK(to_text("1/3"_in, ruler{}) == "5/16 in (0.8 cm)");
     CHECK(to_text("1/3"_in, {.centimetres = 0.01_cm}) == "5/16 in (0.85 cm)");

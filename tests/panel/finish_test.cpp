@@ -1,4 +1,4 @@
-// Finishes: the takes, folds and stitching of the trade against published instructions and a folded strip of paper.
+// Finishes: the allowances, folds and stitching of the trade against published instructions and a folded strip of paper.
 #include "measure/against_gmp.hpp"
 #include <turncloth/measure/read.hpp>
 #include <turncloth/panel/finish.hpp>
@@ -21,14 +21,14 @@ constexpr bool lines_are(std::span<const place_in> lines, std::initializer_list<
                       [](const place_in& p, const length<inch>& l) { return p.from_datum() == l; });
 }
 
-constexpr bool makes(const finish<inch>& f, length<inch> take, std::initializer_list<length<inch>> folds,
+constexpr bool makes(const finish<inch>& f, length<inch> allowance, std::initializer_list<length<inch>> folds,
                      std::initializer_list<length<inch>> stitching) {
-    return f.take() == take && lines_are(f.folds(), folds) && lines_are(f.stitching(), stitching);
+    return f.allowance() == allowance && lines_are(f.folds(), folds) && lines_are(f.stitching(), stitching);
 }
 
 // Every finish, with lengths of our own; what is expected is geometry: fold a strip, prick it, unfold it.
 static_assert(makes(finish<inch>(), 0_in, {}, {}));
-static_assert(finish<inch>().name() == "raw edge" && finish<inch>().take_parts().empty());
+static_assert(finish<inch>().name() == "raw edge" && finish<inch>().allowance_parts().empty());
 static_assert(makes(seam("5/8"_in), "5/8"_in, {}, {"5/8"_in}));
 static_assert(makes(single_turned_hem("3/4"_in, "1/8"_in), "3/4"_in, {"3/4"_in}, {"1 3/8"_in}));
 static_assert(makes(single_turned_hem("3/4"_in), "3/4"_in, {"3/4"_in}, {"1 1/2"_in}));
@@ -64,43 +64,45 @@ static_assert(lapped_over("1/2"_in).joins() && lapped_over(0_in).joins() && lapp
 static_assert(!double_turned_hem("3/8"_in, "3/4"_in).joins() && !self_binding("5/8"_in).joins());
 static_assert(!separate_binding("3/8"_in).joins() && !finish<inch>().joins());
 
-// The parts of a take, for the working: none of nothing.
-static_assert(self_binding("1/2"_in).take_parts().size() == 2 && single_turned_hem(1_in).take_parts().size() == 1);
-static_assert(double_turned_hem("3/8"_in, "3/4"_in).take_parts()[0] == "3/8"_in);
-static_assert(double_turned_hem("3/8"_in, "3/4"_in).take_parts()[1] == "3/4"_in);
-static_assert(self_binding("1/2"_in, 0_in, "1/8"_in).take_parts().size() == 3);
+// The parts of an allowance, for the working: none of nothing.
+static_assert(self_binding("1/2"_in).allowance_parts().size() == 2 &&
+              single_turned_hem(1_in).allowance_parts().size() == 1);
+static_assert(double_turned_hem("3/8"_in, "3/4"_in).allowance_parts()[0] == "3/8"_in);
+static_assert(double_turned_hem("3/8"_in, "3/4"_in).allowance_parts()[1] == "3/4"_in);
+static_assert(self_binding("1/2"_in, 0_in, "1/8"_in).allowance_parts().size() == 3);
 
 // US Army FM 10-16 (24 May 2000), General Fabric Repair, figures 8-2 and 8-3: a canvas hem of 1 in with 1/2 in turned
 // first takes 1 1/2 in; it is stitched 1/8 in from the fold, which comes to lie 2 in from the first crease.
 static_assert(makes(double_turned_hem("1/2"_in, 1_in, "1/8"_in), "1 1/2"_in, {"1/2"_in, "1 1/2"_in}, {"2 3/8"_in}));
 // Univ. of Wisconsin, Construction of Clothing: a skirt takes its hem and 1/4 in for the turn. Texas A&M L-359: 2 1/2
 // in for a straight skirt.
-static_assert(double_turned_hem("1/4"_in, "2 1/2"_in).take() == "2 3/4"_in);
+static_assert(double_turned_hem("1/4"_in, "2 1/2"_in).allowance() == "2 3/4"_in);
 // Conover, A Complete Course in Dressmaking vol. 2 (1922): a narrow hem is turned 1/16 in, then 1/8 in.
-static_assert(double_turned_hem("1/16"_in, "1/8"_in).take() == "3/16"_in);
+static_assert(double_turned_hem("1/16"_in, "1/8"_in).allowance() == "3/16"_in);
 // US Navy, Aviation Survival Equipmentman 2: folded edges of duck stitched 1/8 in from the fold, a second row 1/4 in
 // on.
 static_assert(makes(casing("3/4"_in, "1/4"_in, "1/2"_in, "1/8"_in), "1 1/4"_in, {"1/2"_in, "1 1/4"_in},
                     {"1 7/8"_in, "1 5/8"_in}));
 
 // French seams. Conover vol. 1 (1922) p. 98: 1/8 in, then 1/4 in from the creased edge.
-static_assert(french_seam("1/8"_in, "1/4"_in).take() == "3/8"_in);
+static_assert(french_seam("1/8"_in, "1/4"_in).allowance() == "3/8"_in);
 // Oklahoma Cooperative Extension, 4-H Construction card 810: 3/8 in, trimmed close, then 1/4 in from the fold.
-static_assert(french_seam("3/8"_in, "1/4"_in, "1/8"_in).take() == "5/8"_in);
+static_assert(french_seam("3/8"_in, "1/4"_in, "1/8"_in).allowance() == "5/8"_in);
 // Swanson and Macbeth, Educational Needlecraft (1911): 1/6 in, then about 1/4 in.
-static_assert(french_seam(length_of<inch>({1, 6}), "1/4"_in).take() == length_of<inch>({5, 12}));
+static_assert(french_seam(length_of<inch>({1, 6}), "1/4"_in).allowance() == length_of<inch>({5, 12}));
 
 // Felled seams. Burton and Burton, School Sewing Based on Home Problems, par. 138: both edges 3/8 in for tailored
 // skirts, then one trimmed to 1/8 in and the wider turned over it.
-static_assert(felled_over("1/4"_in, "1/8"_in).take() == "3/8"_in && felled_under("1/8"_in).take() == "1/8"_in);
+static_assert(felled_over("1/4"_in, "1/8"_in).allowance() == "3/8"_in &&
+              felled_under("1/8"_in).allowance() == "1/8"_in);
 // Hapgood, School Needlework (1893): for a straight fell one edge is set 1/8 in below the other before sewing: that is
 // what turns under.
-static_assert(felled_over("1/4"_in, "1/8"_in).take() - felled_under("1/4"_in).take() == "1/8"_in);
+static_assert(felled_over("1/4"_in, "1/8"_in).allowance() - felled_under("1/4"_in).allowance() == "1/8"_in);
 
 // Common practice: an outer layer 1 in beyond its inner layers, turned as two folds of 1/2 in.
-static_assert(self_binding("1/2"_in).take() == 1_in);
+static_assert(self_binding("1/2"_in).allowance() == 1_in);
 // Common practice: garment seams of 5/8 in, craft seams of 1/2 in.
-static_assert(seam("5/8"_in).take() == "5/8"_in && seam("1/2"_in).stitching()[0] == at<cut_edge>("1/2"_in));
+static_assert(seam("5/8"_in).allowance() == "5/8"_in && seam("1/2"_in).stitching()[0] == at<cut_edge>("1/2"_in));
 
 // Turn of cloth: nothing for nothing; at most half a circle on the middle of the cloth, no less than the square fold.
 static_assert(turn_of_cloth(0_mm, 0_mm, 0.1_mm) == 0_mm);
@@ -111,9 +113,13 @@ static_assert(makes(self_binding("1/2"_in, "1/16"_in, "1/8"_in), "1 1/8"_in, {"1
 static_assert(self_binding("1/2"_in, "1/16"_in, "1/8"_in).reach() == "1/2"_in);
 
 // A finish of one's own.
-constexpr auto own =
-    finish<centimetre>("rolled edge").takes(0.5_cm).takes(0.25_cm).folds_at(0.5_cm).stitched_at(1_cm).reaches(0.25_cm);
-static_assert(own.take() == 0.75_cm && own.folds().size() == 1 && own.name() == "rolled edge" &&
+constexpr auto own = finish<centimetre>("rolled edge")
+                         .allows(0.5_cm)
+                         .allows(0.25_cm)
+                         .folds_at(0.5_cm)
+                         .stitched_at(1_cm)
+                         .reaches(0.25_cm);
+static_assert(own.allowance() == 0.75_cm && own.folds().size() == 1 && own.name() == "rolled edge" &&
               own.reach() == 0.25_cm);
 
 /// A strip of paper, folded: where the marks of the flat strip come to lie.
@@ -126,7 +132,7 @@ fraction folded(fraction mark, std::span<const place_in> folds) {
 
 } // namespace
 
-TEST_CASE("fold a strip: the finished edge lies at the take, and what was turned lies inward of it by the reach") {
+TEST_CASE("fold a strip: the finished edge lies at the allowance, and what was turned lies inward of it by the reach") {
     against_gmp::sampler any(11);
     for (int round = 0; round < 3000; ++round) {
         const fraction d = {any.between(1, 64), 16}, t = d * fraction(any.between(1, 8), 8),
@@ -135,16 +141,16 @@ TEST_CASE("fold a strip: the finished edge lies at the take, and what was turned
         for (const finish<inch>& f : {single_turned_hem(l(d), l(inset)), double_turned_hem(l(t), l(d), l(inset)),
                                       heading(l(d), l(t), l(inset)), self_binding(l(d), l(inset))}) {
             // The last crease is the finished edge: nothing of the strip lies outside it.
-            const fraction take = f.take().value();
-            REQUIRE(f.folds().back().from_datum().value() == take);
-            fraction innermost = take;
+            const fraction allowance = f.allowance().value();
+            REQUIRE(f.folds().back().from_datum().value() == allowance);
+            fraction innermost = allowance;
             for (int mark = 0; mark <= 64; ++mark) {
-                const fraction lies = folded(take * fraction(mark, 64), f.folds());
-                REQUIRE(lies >= take);
+                const fraction lies = folded(allowance * fraction(mark, 64), f.folds());
+                REQUIRE(lies >= allowance);
                 innermost = std::max(innermost, lies);
             }
             innermost = std::max(innermost, folded(f.folds()[0].from_datum().value(), f.folds()));
-            REQUIRE(innermost == take + f.reach().value());
+            REQUIRE(innermost == allowance + f.reach().value());
             // The stitching holds the hem `inset` from its inner edge: it goes through the piece and what is turned.
             REQUIRE(innermost - f.stitching()[0].from_datum().value() == inset);
         }
@@ -247,10 +253,10 @@ TEST_CASE("finishes that cannot be made are refused with their numbers") {
     CHECK_THROWS_AS(turn_of_cloth(1_mm, 1_mm, 0_mm), range_error);
     finish<inch> full("four of each");
     for (int i = 1; i <= 4; ++i)
-        full.takes(length_of<inch>(i)).folds_at(length_of<inch>(i)).stitched_at(length_of<inch>(i));
+        full.allows(length_of<inch>(i)).folds_at(length_of<inch>(i)).stitched_at(length_of<inch>(i));
     CHECK(full.folds().size() == 4);
     CHECK_THROWS_WITH_AS(full.folds_at(5_in), "a finish has at most 4 parts, 4 folds and 4 rows of stitching",
                          finish_error);
-    CHECK_THROWS_AS(full.takes(5_in), finish_error);
+    CHECK_THROWS_AS(full.allows(5_in), finish_error);
     CHECK_THROWS_AS(full.stitched_at(5_in), finish_error);
 }

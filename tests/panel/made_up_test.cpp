@@ -62,9 +62,9 @@ sample any_turned_finish(against_gmp::sampler& any) {
             return s;
 }
 
-/// How many layers lie `in` from the finished edge, folded at `creases` measured from a cut edge that lies `take`
+/// How many layers lie `in` from the finished edge, folded at `creases` measured from a cut edge that lies `allowance`
 /// outside: 1, and one more for each turn that reaches so far. Along one line only, so that it needs no geometry.
-std::size_t layers_across(const std::vector<fraction>& creases, fraction take, fraction in) {
+std::size_t layers_across(const std::vector<fraction>& creases, fraction allowance, fraction in) {
     // The strip between crease i - 1 and crease i is turned n - i times: fold its ends one after the other.
     std::size_t layers = 1;
     for (std::size_t i = 0; i < creases.size(); ++i) {
@@ -73,7 +73,7 @@ std::size_t layers_across(const std::vector<fraction>& creases, fraction take, f
             a = 2 * creases[later] - a;
             b = 2 * creases[later] - b;
         }
-        const fraction spot = take + in;
+        const fraction spot = allowance + in;
         layers += (a < spot) != (b < spot) ? 1 : 0;
     }
     return layers;
@@ -140,10 +140,10 @@ TEST_CASE("stacked corners: any four finishes of the trade fold to the finished 
             // Mostly near an edge, where the layers are.
             const fraction x = i % 2 == 0 ? any_distance(any, 3) : w - any_distance(any, 3),
                            y = i % 4 < 2 ? any_distance(any, 3) : h - any_distance(any, 3);
-            const std::size_t expected = (layers_across(s.left.creases, s.left.made.take().value(), x) +
-                                          layers_across(s.right.creases, s.right.made.take().value(), w - x) - 1) *
-                                         (layers_across(s.bottom.creases, s.bottom.made.take().value(), y) +
-                                          layers_across(s.top.creases, s.top.made.take().value(), h - y) - 1);
+            const std::size_t expected = (layers_across(s.left.creases, s.left.made.allowance().value(), x) +
+                                          layers_across(s.right.creases, s.right.made.allowance().value(), w - x) - 1) *
+                                         (layers_across(s.bottom.creases, s.bottom.made.allowance().value(), y) +
+                                          layers_across(s.top.creases, s.top.made.allowance().value(), h - y) - 1);
             REQUIRE(folded.layers_at(in_from_edge(x), in_from_edge(y)) == expected);
         }
     }
@@ -169,7 +169,7 @@ TEST_CASE("mitred corners of equal hems: every proof holds, and the layers are t
 
         sheet paper = paper_of(piece.cut());
         const fraction w = piece.cut().width().value(), h = piece.cut().height().value(),
-                       c = 2 * hem.made.take().value();
+                       c = 2 * hem.made.allowance().value();
         if (trims) {
             const fraction leg = mitre<inch>(hem.made, hem.made).trim(allowance, "1/64"_in).along_level.value();
             paper.trim(line<inch>{point_of<inch>(leg, 0), point_of<inch>(0, leg)});
@@ -185,8 +185,8 @@ TEST_CASE("mitred corners of equal hems: every proof holds, and the layers are t
         turn_all(paper, s, piece.cut());
         for (int i = 0; i < 4; ++i) {
             const fraction x = any_distance(any, 3), y = any_distance(any, 3) + fraction(1, 1013),
-                           take = hem.made.take().value();
-            const std::size_t expected = paper.layers_at(sheet::exact(point_of<inch>(take + x, take + y)));
+                           allowance = hem.made.allowance().value();
+            const std::size_t expected = paper.layers_at(sheet::exact(point_of<inch>(allowance + x, allowance + y)));
             REQUIRE(folded.layers_at(in_from_edge(x), in_from_edge(y)) == expected);
             const fraction right = piece.finished().width().value() - x, top = piece.finished().height().value() - y;
             REQUIRE(folded.layers_at(in_from_edge(right), in_from_edge(top)) == expected);
@@ -251,14 +251,14 @@ TEST_CASE("hems meet where one lies on each side of the mitre's line, and not wh
 TEST_CASE("a finish that does not do what it says is found out by folding") {
     const auto stack = all_corners(stacked<inch>());
     // It turns 1 in and says that only 1/2 in lies over the piece.
-    const auto shallow = finish<inch>("says too little").takes(1_in).folds_at(1_in).reaches("1/2"_in);
+    const auto shallow = finish<inch>("says too little").allows(1_in).folds_at(1_in).reaches("1/2"_in);
     const edges<inch> one_shallow{finish<inch>(), shallow, finish<inch>(), finish<inch>()};
     const folding_proof hems = fold_panel(panel(finished_size(8_in, 6_in), one_shallow), stack).proof();
     CHECK(hems.outline);
     CHECK_FALSE(hems.hems);
     CHECK_FALSE(hems);
     // Its creases are in the wrong order: once folded at 2 in, nothing is left to fold at 1 in.
-    const auto reversed = finish<inch>("reversed").takes(1_in).folds_at(2_in).folds_at(1_in).reaches(1_in);
+    const auto reversed = finish<inch>("reversed").allows(1_in).folds_at(2_in).folds_at(1_in).reaches(1_in);
     const edges<inch> one_reversed{finish<inch>(), finish<inch>(), reversed, finish<inch>()};
     CHECK_FALSE(fold_panel(panel(finished_size(8_in, 6_in), one_reversed), stack).proof().outline);
 }
@@ -304,7 +304,7 @@ TEST_CASE("allowances left flat lie beyond the finished edge") {
         finished_size(10_in, 6_in),
         edges<inch>{seam("1/2"_in), lapped_under("3/4"_in), felled_over("1/2"_in, "1/4"_in), single_turned_hem(1_in)});
     const auto pressed = fold_panel(strip, all_corners(stacked<inch>()));
-    const auto flat = fold_panel(strip, all_corners(stacked<inch>()), allowances::left_flat);
+    const auto flat = fold_panel(strip, all_corners(stacked<inch>()), lie_of_allowances::left_flat);
     CHECK(pressed.proof());
     CHECK(flat.proof().outline);
     CHECK(flat.proof().cloth);

@@ -37,7 +37,7 @@ TEST_CASE("a cut line crosses itself exactly where CGAL says that it is not simp
     for (int round = 0; round < 20000; ++round) {
         const std::size_t n = any.count(3, 40);
         const pieces corners = any.piece(n, 10, 30);
-        const outline<centimetre> made(corners, any.takes(n, 0.1, 2));
+        const outline<centimetre> made(corners, any.allowances(n, 0.1, 2));
         const polygon_2 cut = as_cgal(made.cut_line());
         REQUIRE(made.crossings().empty() == cut.is_simple());
         REQUIRE(area_of(made.seam_line()).value() == doctest::Approx(as_cgal(corners).area()).epsilon(1e-12));
@@ -49,17 +49,19 @@ TEST_CASE("a cut line crosses itself exactly where CGAL says that it is not simp
     CHECK(crossing > 1000);
 }
 
-TEST_CASE("with one take all round the cut line is CGAL's exterior offset by the straight skeleton") {
+TEST_CASE("with one allowance all round the cut line is CGAL's exterior offset by the straight skeleton") {
     maker any(22);
     int compared = 0;
     for (int round = 0; round < 600; ++round) {
         const std::size_t n = any.count(3, 16);
         const pieces corners = any.piece(n, 12, 30);
-        const double take = any.between(0.3, 2);
-        const outline<centimetre> made(corners, {edge_take<centimetre>(drafted_length_of<centimetre>(take))}, {}, 1e6);
+        const double allowance = any.between(0.3, 2);
+        const outline<centimetre> made(corners, {edge_allowance<centimetre>(drafted_length_of<centimetre>(allowance))},
+                                       {}, 1e6);
         if (!made.crossings().empty())
             continue;
-        const auto offsets = CGAL::create_exterior_skeleton_and_offset_polygons_2(take, as_cgal(corners), kernel());
+        const auto offsets =
+            CGAL::create_exterior_skeleton_and_offset_polygons_2(allowance, as_cgal(corners), kernel());
         // The first is the frame that CGAL puts round the piece.
         REQUIRE(offsets.size() == 2);
         REQUIRE(area_of(made.cut_line()).value() == doctest::Approx(std::abs(offsets[1]->area())).epsilon(1e-9));
@@ -78,7 +80,7 @@ TEST_CASE("a seam line is refused exactly where CGAL says that it is not simple"
             corners.push_back(drafted_point<centimetre>(any.between(0, 40), any.between(0, 40)));
         bool made = true;
         try {
-            const outline<centimetre> piece(corners, {edge_take<centimetre>(drafted_length_of<centimetre>(1))});
+            const outline<centimetre> piece(corners, {edge_allowance<centimetre>(drafted_length_of<centimetre>(1))});
         } catch (const outline_error&) {
             made = false;
         }

@@ -24,10 +24,10 @@ using bg_polygon = bg::model::polygon<bg_point, false>; // counter-clockwise, cl
 using bg_pieces = bg::model::multi_polygon<bg_polygon>;
 using bg_segment = bg::model::segment<bg_point>;
 
-using cm_take = edge_take<centimetre>;
+using cm_allowance = edge_allowance<centimetre>;
 
-cm_take cm(double take, double under = 0) {
-    return {drafted_length_of<centimetre>(take), drafted_length_of<centimetre>(under)};
+cm_allowance cm(double allowance, double under = 0) {
+    return {drafted_length_of<centimetre>(allowance), drafted_length_of<centimetre>(under)};
 }
 point<centimetre, double> at_cm(double x, double y) { return drafted_point<centimetre>(x, y); }
 bg_point as_bg(const point<centimetre, double>& p) { return {p.x.value(), p.y.value()}; }
@@ -55,13 +55,13 @@ double outside(const pieces& corners, std::size_t edge, const point<centimetre, 
 }
 
 /// All that lies within the offset lines of every edge: for a convex piece, the mitred cut line without a limit.
-bg_polygon within_offsets(const pieces& convex, const std::vector<cm_take>& takes) {
+bg_polygon within_offsets(const pieces& convex, const std::vector<cm_allowance>& allowances) {
     bg_polygon left;
     bg::read_wkt("POLYGON((-900 -900,900 -900,900 900,-900 900,-900 -900))", left);
     for (std::size_t i = 0; i < convex.size(); ++i) {
         const auto a = detail::bare(convex[i]), b = detail::bare(convex[(i + 1) % convex.size()]);
         const auto way = (b - a) * (1 / detail::length_of_arrow(b - a)), out = detail::arrow<double>{way.y, -way.x};
-        const auto on = a + out * takes[i].take.value();
+        const auto on = a + out * allowances[i].allowance.value();
         bg_polygon half;
         for (const auto& p : {on - way * 3000, on + way * 3000, on + way * 3000 - out * 3000,
                               on - way * 3000 - out * 3000, on - way * 3000})
@@ -83,7 +83,7 @@ double difference(const bg_polygon& a, const bg_polygon& b) {
 
 } // namespace
 
-TEST_CASE("a rectangle with four takes is cut as a rectangle") {
+TEST_CASE("a rectangle with four allowances is cut as a rectangle") {
     const outline<centimetre> tray({at_cm(0, 0), at_cm(30, 0), at_cm(30, 20), at_cm(0, 20)},
                                    {cm(1), cm(2), cm(3), cm(4)});
     CHECK(has_corners(tray.cut_line(), {{-4, -1}, {32, -1}, {32, 23}, {-4, 23}}));
@@ -97,34 +97,35 @@ TEST_CASE("a rectangle with four takes is cut as a rectangle") {
     const outline<centimetre> clockwise({at_cm(0, 20), at_cm(30, 20), at_cm(30, 0), at_cm(0, 0)},
                                         {cm(3), cm(2), cm(1), cm(4)});
     CHECK(has_corners(clockwise.cut_line(), {{-4, 23}, {32, 23}, {32, -1}, {-4, -1}}));
-    // And exact for a panel whose takes are fractions: what the rectangle's own rule says.
+    // And exact for a panel whose allowances are fractions: what the rectangle's own rule says.
     CHECK(has_corners(outline<centimetre>({at_cm(0, 0), at_cm(3, 0), at_cm(3, 2), at_cm(0, 2)}, {cm(0)}).cut_line(),
                       {{0, 0}, {3, 0}, {3, 2}, {0, 2}}));
 }
 
 TEST_CASE("worked: a hem on slanting sides, mitred, squared and reflected") {
-    // Sides at 45 degrees with a take of sqrt 2: their cut lines meet the hem's edge 2 cm outside its corners
+    // Sides at 45 degrees with an allowance of sqrt 2: their cut lines meet the hem's edge 2 cm outside its corners
     // (geometry).
     const pieces apron = {at_cm(0, 0), at_cm(20, 0), at_cm(15, 5), at_cm(5, 5)};
-    const std::vector<cm_take> takes = {cm(3), cm(std::sqrt(2.0)), cm(0), cm(std::sqrt(2.0))};
+    const std::vector<cm_allowance> allowances = {cm(3), cm(std::sqrt(2.0)), cm(0), cm(std::sqrt(2.0))};
     using enum corner_shape;
-    const outline<centimetre> plain(apron, takes);
+    const outline<centimetre> plain(apron, allowances);
     CHECK(has_corners(plain.cut_line(), {{-5, -3}, {25, -3}, {17, 5}, {3, 5}}));
-    const outline<centimetre> square(apron, takes, {squared_to_edge_after, squared_to_edge_before, mitred, mitred});
+    const outline<centimetre> square(apron, allowances,
+                                     {squared_to_edge_after, squared_to_edge_before, mitred, mitred});
     CHECK(has_corners(square.cut_line(), {{-2, 0}, {-2, -3}, {22, -3}, {22, 0}, {17, 5}, {3, 5}}));
     // Folded up along y = 0 the hem's ends lie on the sides' cut lines: (-2, 0) to (1, 3) is at 45 degrees.
-    const outline<centimetre> reflected(apron, takes,
+    const outline<centimetre> reflected(apron, allowances,
                                         {reflected_in_edge_after, reflected_in_edge_before, mitred, mitred});
     CHECK(has_corners(reflected.cut_line(), {{-2, 0}, {1, -3}, {19, -3}, {22, 0}, {17, 5}, {3, 5}}));
     // Of the 3 cm, 1 cm is turned under first: it lies the other way about once more.
-    const std::vector<cm_take> twice = {cm(3, 1), cm(std::sqrt(2.0)), cm(0), cm(std::sqrt(2.0))};
+    const std::vector<cm_allowance> twice = {cm(3, 1), cm(std::sqrt(2.0)), cm(0), cm(std::sqrt(2.0))};
     const outline<centimetre> turned_twice(apron, twice,
                                            {reflected_in_edge_after, reflected_in_edge_before, mitred, mitred});
     CHECK(has_corners(turned_twice.cut_line(),
                       {{-2, 0}, {0, -2}, {-1, -3}, {21, -3}, {20, -2}, {22, 0}, {17, 5}, {3, 5}}));
 }
 
-TEST_CASE("convex pieces with any takes: the mitred cut line is all that lies within the offset edges") {
+TEST_CASE("convex pieces with any allowances: the mitred cut line is all that lies within the offset edges") {
     maker any(1);
     int convex = 0, compared = 0;
     for (int round = 0; round < 4000; ++round) {
@@ -133,12 +134,12 @@ TEST_CASE("convex pieces with any takes: the mitred cut line is all that lies wi
         if (!is_convex(corners))
             continue;
         ++convex;
-        const auto takes = any.takes(n, 1.0, 1.4);
-        const outline<centimetre> piece(corners, takes, {}, 1000);
-        // At almost straight corners the takes may differ too much to be mitred; that is another test.
+        const auto allowances = any.allowances(n, 1.0, 1.4);
+        const outline<centimetre> piece(corners, allowances, {}, 1000);
+        // At almost straight corners the allowances may differ too much to be mitred; that is another test.
         if (piece.cut_line().size() != n)
             continue;
-        const bg_polygon expected = within_offsets(corners, takes), found = as_bg(piece.cut_line());
+        const bg_polygon expected = within_offsets(corners, allowances), found = as_bg(piece.cut_line());
         // An edge with nothing left between its neighbours' offsets: the cut line crosses itself, and says so.
         REQUIRE(piece.crossings().empty() == (bg::num_points(expected) == n + 1));
         if (!piece.crossings().empty())
@@ -152,18 +153,18 @@ TEST_CASE("convex pieces with any takes: the mitred cut line is all that lies wi
     CHECK(compared > 400);
 }
 
-TEST_CASE("pieces with inward corners and one take: the cut line is the mitred buffer of Boost.Geometry") {
+TEST_CASE("pieces with inward corners and one allowance: the cut line is the mitred buffer of Boost.Geometry") {
     maker any(2);
     int compared = 0;
-    const double take = 1.5;
-    const bg::strategy::buffer::distance_symmetric<double> distance(take);
+    const double allowance = 1.5;
+    const bg::strategy::buffer::distance_symmetric<double> distance(allowance);
     const bg::strategy::buffer::join_miter join(1000);
     const bg::strategy::buffer::end_flat end;
     const bg::strategy::buffer::point_square around_points;
     const bg::strategy::buffer::side_straight side;
     for (int round = 0; round < 1500; ++round) {
         const pieces corners = any.piece(any.count(3, 14), 12, 30);
-        const outline<centimetre> piece(corners, {cm(take)}, {}, 1000);
+        const outline<centimetre> piece(corners, {cm(allowance)}, {}, 1000);
         if (!piece.crossings().empty())
             continue;
         bg_pieces buffer;
@@ -180,7 +181,7 @@ TEST_CASE("pieces with inward corners and one take: the cut line is the mitred b
     CHECK(compared > 500);
 }
 
-TEST_CASE("every edge of the cut line is parallel to its seam and its take outside, notches are carried square") {
+TEST_CASE("every edge of the cut line is parallel to its seam and its allowance outside, notches are carried square") {
     maker any(3);
     using enum corner_shape;
     const corner_shape shapes[] = {mitred, squared_to_edge_before, squared_to_edge_after, reflected_in_edge_before,
@@ -189,21 +190,21 @@ TEST_CASE("every edge of the cut line is parallel to its seam and its take outsi
     for (int round = 0; round < 3000; ++round) {
         const std::size_t n = any.count(3, 12);
         const pieces corners = any.piece(n, 15, 30);
-        const auto takes = any.takes(n, 0, 2.5);
+        const auto allowances = any.allowances(n, 0, 2.5);
         std::vector<corner_shape> chosen;
         for (std::size_t i = 0; i < n; ++i)
             chosen.push_back(shapes[any.count(0, 4)]);
         std::optional<outline<centimetre>> made;
         try {
-            made.emplace(corners, takes, chosen);
+            made.emplace(corners, allowances, chosen);
         } catch (const outline_error&) { // a corner too sharp or too straight
             continue;
         }
         ++drafted;
         for (std::size_t i = 0; i < n; ++i) {
             const auto [begin, end] = made->cut_edge(i);
-            REQUIRE(outside(corners, i, begin) == doctest::Approx(takes[i].take.value()).epsilon(1e-9));
-            REQUIRE(outside(corners, i, end) == doctest::Approx(takes[i].take.value()).epsilon(1e-9));
+            REQUIRE(outside(corners, i, begin) == doctest::Approx(allowances[i].allowance.value()).epsilon(1e-9));
+            REQUIRE(outside(corners, i, end) == doctest::Approx(allowances[i].allowance.value()).epsilon(1e-9));
             const auto a = detail::bare(corners[i]), b = detail::bare(corners[(i + 1) % n]);
             const double along = any.between(0, 1);
             const notch<centimetre> mark{i, drafted_length_of<centimetre>(along * detail::length_of_arrow(b - a))};
@@ -212,7 +213,7 @@ TEST_CASE("every edge of the cut line is parallel to its seam and its take outsi
                 const auto on_seam = detail::bare(both.on_seam), on_cut = detail::bare(both.on_cut);
                 REQUIRE(detail::length_of_arrow(on_seam - (a + (b - a) * along)) < 1e-9);
                 REQUIRE(detail::length_of_arrow(on_cut - on_seam) ==
-                        doctest::Approx(takes[i].take.value()).epsilon(1e-9));
+                        doctest::Approx(allowances[i].allowance.value()).epsilon(1e-9));
                 REQUIRE(std::abs(detail::dot(on_cut - on_seam, b - a)) < 1e-9);
                 REQUIRE(detail::dot(on_cut - detail::bare(begin), b - a) >= -1e-6);
                 REQUIRE(detail::dot(on_cut - detail::bare(end), b - a) <= 1e-6);
@@ -234,15 +235,15 @@ TEST_CASE("a reflected hem, folded in, ends on the cut lines beside it") {
         const std::size_t n = any.count(3, 9);
         const pieces corners = any.piece(n, 20, 30);
         const std::size_t hem = any.count(0, n - 1), before = (hem + n - 1) % n, after = (hem + 1) % n;
-        auto takes = any.takes(n, 0.2, 1.5);
+        auto allowances = any.allowances(n, 0.2, 1.5);
         const double depth = any.between(1, 4), under = any.between(0, 1);
-        takes[hem] = cm(depth + under, under);
+        allowances[hem] = cm(depth + under, under);
         std::vector<corner_shape> shapes(n, corner_shape::mitred);
         shapes[hem] = corner_shape::reflected_in_edge_after;
         shapes[after] = corner_shape::reflected_in_edge_before;
         std::optional<outline<centimetre>> made;
         try {
-            made.emplace(corners, takes, shapes);
+            made.emplace(corners, allowances, shapes);
         } catch (const outline_error&) {
             continue;
         }
@@ -266,14 +267,16 @@ TEST_CASE("a reflected hem, folded in, ends on the cut lines beside it") {
             continue;
         const auto [begin, end] = made->cut_edge(hem);
         const auto on_before = fold_in(begin), on_after = fold_in(end);
-        REQUIRE(outside(corners, before, on_before) == doctest::Approx(takes[before].take.value()).epsilon(1e-7));
-        REQUIRE(outside(corners, after, on_after) == doctest::Approx(takes[after].take.value()).epsilon(1e-7));
+        REQUIRE(outside(corners, before, on_before) ==
+                doctest::Approx(allowances[before].allowance.value()).epsilon(1e-7));
+        REQUIRE(outside(corners, after, on_after) ==
+                doctest::Approx(allowances[after].allowance.value()).epsilon(1e-7));
         // The corner at the first crease, and the one on the edge itself.
         const auto& cut = made->cut_line();
         const auto index = static_cast<std::size_t>(std::find(cut.begin(), cut.end(), begin) - cut.begin());
         for (std::size_t back = 1; back <= (under > 1e-6 ? 2U : 1U); ++back)
             REQUIRE(outside(corners, before, fold_in(cut[(index + cut.size() - back) % cut.size()])) ==
-                    doctest::Approx(takes[before].take.value()).epsilon(1e-7));
+                    doctest::Approx(allowances[before].allowance.value()).epsilon(1e-7));
         ++folded;
     }
     CHECK(folded > 300);
@@ -288,9 +291,9 @@ TEST_CASE("a mitre is cut off at its limit, square to the way from the corner") 
                      b = a * any.between(0.8, 1.2);
         const pieces pennant = {at_cm(0, 0), at_cm(40 * std::cos(half), -40 * std::sin(half)),
                                 at_cm(40 * std::cos(half), 40 * std::sin(half))};
-        const std::vector<cm_take> takes = {cm(a), cm(1), cm(b)};
+        const std::vector<cm_allowance> allowances = {cm(a), cm(1), cm(b)};
         const double limit = any.between(1, 4);
-        const outline<centimetre> whole(pennant, takes, {}, 1e6), made(pennant, takes, {}, limit);
+        const outline<centimetre> whole(pennant, allowances, {}, 1e6), made(pennant, allowances, {}, limit);
         const auto tip = detail::bare(whole.cut_line()[0]);
         const double reach = detail::length_of_arrow(tip), furthest = limit * std::max(a, b);
         if (reach <= furthest)
@@ -306,13 +309,13 @@ TEST_CASE("a mitre is cut off at its limit, square to the way from the corner") 
     CHECK(cut_off > 1000);
 }
 
-TEST_CASE("an edge that runs straight on with another take makes a step square to it") {
+TEST_CASE("an edge that runs straight on with another allowance makes a step square to it") {
     const pieces strip = {at_cm(0, 0), at_cm(10, 0), at_cm(20, 0), at_cm(20, 5), at_cm(0, 5)};
     const outline<centimetre> stepped(strip, {cm(1), cm(2), cm(1), cm(1), cm(1)});
     CHECK(has_corners(stepped.cut_line(), {{-1, -1}, {10, -1}, {10, -2}, {21, -2}, {21, 6}, {-1, 6}}));
     const outline<centimetre> level(strip, {cm(1)});
     CHECK(has_corners(level.cut_line(), {{-1, -1}, {10, -1}, {21, -1}, {21, 6}, {-1, 6}}));
-    // Bent by any angle near straight, either way, the step stays where it is and no take is cut into.
+    // Bent by any angle near straight, either way, the step stays where it is and no allowance is cut into.
     for (const double bend : {-2.0, -0.5, -1e-3, -1e-8, 1e-12, 1e-9, 1e-6, 1e-3, 0.5, 2.0}) {
         const pieces bent = {at_cm(0, 0), at_cm(10, 0), at_cm(20, bend), at_cm(20, 8), at_cm(0, 8)};
         const outline<centimetre> piece(bent, {cm(1), cm(2), cm(1), cm(1), cm(1)});
@@ -326,7 +329,7 @@ TEST_CASE("an edge that runs straight on with another take makes a step square t
     }
 }
 
-TEST_CASE("where the piece bends a little, the step is square to the edge with the wider take") {
+TEST_CASE("where the piece bends a little, the step is square to the edge with the wider allowance") {
     for (const double bend : {-3.0, 3.0}) { // 17 degrees
         const pieces bent = {at_cm(0, 0), at_cm(10, 0), at_cm(20, bend), at_cm(20, 8), at_cm(0, 8)};
         const outline<centimetre> wide_first(bent, {cm(2), cm(1), cm(1), cm(1), cm(1)});
@@ -374,7 +377,7 @@ TEST_CASE("crossings of level and upright edges that touch, cross and lie on eac
 }
 
 TEST_CASE("worked: a cut line that crosses itself is found, and where") {
-    // A notch 2 cm wide and 6 deep in the upper side: takes of 1.5 close it. By symmetry the lines cross on x = 10; its
+    // A notch 2 cm wide and 6 deep in the upper side: allowances of 1.5 close it. By symmetry the lines cross on x = 10; its
     // sides' cut lines lie at x = 9 + 1.5 and x = 11 - 1.5, so they change places.
     const pieces yoke = {at_cm(0, 0),  at_cm(20, 0), at_cm(20, 10), at_cm(11, 10),
                          at_cm(11, 4), at_cm(9, 4),  at_cm(9, 10),  at_cm(0, 10)};
@@ -444,7 +447,7 @@ TEST_CASE("outlines that cannot be drafted are refused with their numbers") {
     using piece = outline<centimetre>;
     CHECK_THROWS_WITH_AS(piece({at_cm(0, 0), at_cm(1, 0)}, {cm(1)}), "an outline needs at least 3 corners: it had 2",
                          outline_error);
-    CHECK_THROWS_WITH_AS(piece(square, {cm(1), cm(2)}), "an outline of 4 edges needs 1 take or 4: it had 2",
+    CHECK_THROWS_WITH_AS(piece(square, {cm(1), cm(2)}), "an outline of 4 edges needs 1 allowance or 4: it had 2",
                          outline_error);
     CHECK_THROWS_AS(piece(square, {}), outline_error);
     CHECK_THROWS_WITH_AS(piece(square, {cm(1)}, {corner_shape::mitred, corner_shape::mitred}),
@@ -455,10 +458,11 @@ TEST_CASE("outlines that cannot be drafted are refused with their numbers") {
                          "edge 0 of an outline must have a length: its corners were one point, or not finite",
                          outline_error);
     CHECK_THROWS_AS(piece({at_cm(0, 0), at_cm(NAN, 0), at_cm(1, 1)}, {cm(1)}), outline_error);
-    CHECK_THROWS_WITH_AS(piece(square, {cm(-1)}),
-                         "a take must be zero or more, and at least what is turned under first: it was -1.000000 with "
-                         "0.000000 turned under",
-                         outline_error);
+    CHECK_THROWS_WITH_AS(
+        piece(square, {cm(-1)}),
+        "an allowance must be zero or more, and at least what is turned under first: it was -1.000000 with "
+        "0.000000 turned under",
+        outline_error);
     CHECK_THROWS_AS(piece(square, {cm(1, 2)}), outline_error);
     CHECK_THROWS_AS(piece(square, {cm(INFINITY)}), outline_error);
     CHECK_THROWS_WITH_AS(piece({at_cm(0, 0), at_cm(4, 4), at_cm(4, 0), at_cm(0, 4)}, {cm(1)}),
@@ -471,7 +475,7 @@ TEST_CASE("outlines that cannot be drafted are refused with their numbers") {
             {at_cm(0, 0), at_cm(10, -0.1), at_cm(20, 0), at_cm(10, 10)}, {cm(1)},
             {corner_shape::mitred, corner_shape::reflected_in_edge_after, corner_shape::mitred, corner_shape::mitred}),
         "corner 1 is too straight or too sharp to be squared or reflected: its cut lines would run on for more "
-        "than 4.000000 takes; mitre it",
+        "than 4.000000 allowances; mitre it",
         outline_error);
     const piece good(square, {cm(1)});
     CHECK_THROWS_WITH_AS(static_cast<void>(good.cut_edge(4)), "there is no edge 4: an outline of 4 counts them from 0",

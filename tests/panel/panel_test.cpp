@@ -34,11 +34,11 @@ constexpr auto backing = panel<inch>::from_cut(
     cut_size(15_in, 45_in), {heading(4_in), single_turned_hem(1_in), single_turned_hem(1_in), single_turned_hem(1_in)});
 static_assert(backing.finished() == finished_size(13_in, 40_in));
 
-// Four different takes.
+// Four different allowances.
 constexpr panel patch(finished_size(8_in, 5_in), edges<inch>{seam("1/4"_in), single_turned_hem("1/2"_in),
                                                              double_turned_hem("1/8"_in, "3/8"_in), finish<inch>()});
 static_assert(patch.cut() == cut_size("8 1/2"_in, "5 3/4"_in));
-static_assert(patch.finish_of(edge::top).take() == "1/4"_in && patch.finish_of(edge::left).take() == 0_in);
+static_assert(patch.finish_of(edge::top).allowance() == "1/4"_in && patch.finish_of(edge::left).allowance() == 0_in);
 static_assert(panel(finished_size(8_in, 5_in)).cut() == cut_size(8_in, 5_in));
 
 static_assert(all_edges.size() == 4);
@@ -70,7 +70,7 @@ std::array<finish<centimetre>, 9> some_finishes(against_gmp::sampler& any) {
 
 } // namespace
 
-TEST_CASE("cut and finished sizes turn into each other for any finishes, and the difference is the takes") {
+TEST_CASE("cut and finished sizes turn into each other for any finishes, and the difference is the allowances") {
     against_gmp::sampler any(14);
     for (int round = 0; round < 5000; ++round) {
         const auto finishes = some_finishes(any);
@@ -81,11 +81,12 @@ TEST_CASE("cut and finished sizes turn into each other for any finishes, and the
         const panel piece(size, all);
         REQUIRE(piece.finished() == size);
         REQUIRE(panel<centimetre>::from_cut(piece.cut(), all).finished() == size);
-        const mpq_class width = against_gmp::exact(size.width().value()) + against_gmp::exact(all.left.take().value()) +
-                                against_gmp::exact(all.right.take().value());
+        const mpq_class width = against_gmp::exact(size.width().value()) +
+                                against_gmp::exact(all.left.allowance().value()) +
+                                against_gmp::exact(all.right.allowance().value());
         const mpq_class height = against_gmp::exact(size.height().value()) +
-                                 against_gmp::exact(all.top.take().value()) +
-                                 against_gmp::exact(all.bottom.take().value());
+                                 against_gmp::exact(all.top.allowance().value()) +
+                                 against_gmp::exact(all.bottom.allowance().value());
         REQUIRE(against_gmp::same(piece.cut().width().value(), width));
         REQUIRE(against_gmp::same(piece.cut().height().value(), height));
         REQUIRE(piece.width_working().value() == piece.cut().width());

@@ -39,8 +39,8 @@ public:
         return all;
     }
 
-    std::vector<turncloth::edge_take<centimetre>> takes(std::size_t edges, double least, double most) {
-        std::vector<turncloth::edge_take<centimetre>> all;
+    std::vector<turncloth::edge_allowance<centimetre>> allowances(std::size_t edges, double least, double most) {
+        std::vector<turncloth::edge_allowance<centimetre>> all;
         for (std::size_t i = 0; i < edges; ++i)
             all.emplace_back(drafted_length_of<centimetre>(between(least, most)));
         return all;

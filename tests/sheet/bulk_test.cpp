@@ -30,9 +30,9 @@ counted everywhere(const project<Unit>& p, const corners<Unit>& ways = all_corne
 project<inch> mat(std::int64_t layers = 2, std::int64_t mats = 1) {
     project<inch> p("Mat", finished_size(18_in, 11_in));
     auto& outer = p.add({"outer", "canvas", panel(p.finished(), all_round(self_binding("1/2"_in, "1/16"_in)))});
-    outer.how_many(mats);
+    outer.count(mats);
     if (layers > 0)
-        p.add({"felt", "felt", panel(p.finished())}).how_many(layers).lies_inside(outer);
+        p.add({"felt", "felt", panel(p.finished())}).count(layers).lies_inside(outer);
     return p;
 }
 
@@ -118,7 +118,7 @@ TEST_CASE("A seam goes through both its pieces before they are pressed, with the
     // once the seam is pressed open, go through three layers and, over the seam's allowance, six. On the right, raw.
     project<inch> p("Banner", finished_size(10_in, 12_in));
     const auto hem = double_turned_hem("1/4"_in, "1/2"_in, "1/16"_in);
-    p.add({"half", "canvas", panel(p.finished(), {hem, finish<inch>(), hem, seam("1/2"_in)})}).how_many(2);
+    p.add({"half", "canvas", panel(p.finished(), {hem, finish<inch>(), hem, seam("1/2"_in)})}).count(2);
     const counted expected = {{"the top edge", 3},           {"the bottom edge", 3},        {"the left edge", 2},
                               {"the top left corner", 6},    {"the bottom left corner", 6}, {"the top right corner", 3},
                               {"the bottom right corner", 3}};
@@ -128,7 +128,7 @@ TEST_CASE("A seam goes through both its pieces before they are pressed, with the
 TEST_CASE("What lies inside is not under a seam, which is sewn before it is put in") {
     project<inch> p("Pad", finished_size(10_in, 12_in));
     auto& cover = p.add({"cover", "canvas", panel(p.finished(), all_round(seam("1/2"_in)))});
-    p.add({"wadding", "wadding", panel(p.finished())}).how_many(5).lies_inside(cover);
+    p.add({"wadding", "wadding", panel(p.finished())}).count(5).lies_inside(cover);
     CHECK(everywhere(p) == with(2, 2));
 }
 

@@ -16,9 +16,9 @@ namespace {
 /// Cut 20 x 30 in twice, 9 x 12 in four times; a lining of another cloth.
 sheet<inch> tidy() {
     project<inch> p("Seed tidy", finished_size(18_in, 28_in));
-    p.add({"back", "canvas", panel(p.finished(), all_round(seam(1_in)))}).how_many(2);
+    p.add({"back", "canvas", panel(p.finished(), all_round(seam(1_in)))}).count(2);
     p.add({"lining", "cotton", panel(p.finished())});
-    p.add({"pocket", "canvas", panel(finished_size(8_in, 11_in), all_round(seam("1/2"_in)))}).how_many(4);
+    p.add({"pocket", "canvas", panel(finished_size(8_in, 11_in), all_round(seam("1/2"_in)))}).count(4);
     return sheet_of(p);
 }
 
@@ -83,7 +83,7 @@ TEST_CASE("The length to buy is the one worked out by hand") {
 TEST_CASE("What may turn can take less cloth, and one-way cloth forbids it") {
     // A back is 20 x 30 in: on 30 in of width it lies one above the other upright, 60 in; turned, 40 in.
     project<inch> p("Two backs", finished_size(20_in, 30_in));
-    p.add({"back", "canvas", panel(p.finished())}).how_many(2);
+    p.add({"back", "canvas", panel(p.finished())}).count(2);
     const auto s = sheet_of(p);
     CHECK(cloth_for<inch>(s, "canvas", {.width = 30_in}, by_the_eighth).lay.length == 60_in);
     const auto turned = cloth_for<inch>(s, "canvas", {.width = 30_in}, by_the_eighth, grain::may_turn);
@@ -106,7 +106,7 @@ TEST_CASE("Lays of random projects can be cut as they stand, in every way of cut
                  {"piece " + std::to_string(k), k % 3 == 2 ? "felt" : "canvas",
                   panel(finished_size(length_of<inch>({between(16, 300), 16}), length_of<inch>({between(16, 400), 16})),
                         all_round(seam("3/8"_in)))})
-                .how_many(between(1, 6));
+                .count(between(1, 6));
         const bolt<inch> cloth{.width = 36_in,
                                .selvedge = "1/2"_in,
                                .gap = between(0, 1) == 0 ? length<inch>() : "1/8"_in,
@@ -151,7 +151,7 @@ TEST_CASE("Cloth to buy is listed with its working, and with the bound where the
 
 TEST_CASE("Metric cloth is bought by ten centimetres") {
     project<centimetre> p("Mat", finished_size(60_cm, 45_cm));
-    p.add({"mat", "felt", panel(p.finished(), all_round(seam(1.5_cm)))}).how_many(3);
+    p.add({"mat", "felt", panel(p.finished(), all_round(seam(1.5_cm)))}).count(3);
     // 63 x 48 cm: two side by side on 138 cm, the third below: 96 cm; with 2 cm off each end 100 cm, sold just so.
     const auto c = cloth_for<centimetre>(sheet_of(p), "felt", {.width = 140_cm, .selvedge = 1_cm},
                                          {.straightening = 2_cm, .sold = ten_centimetres<centimetre>});

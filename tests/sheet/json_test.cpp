@@ -19,7 +19,7 @@ project<Unit> seed_tidy(length<Unit> one) {
         p.add(piece<Unit>("back", "canvas", panel<Unit>(p.finished(), {heading(one, one / 4), hem, hem, hem})));
     p.add(piece<Unit>("stiffening", "felt", panel<Unit>(p.finished()))).lies_inside(back);
     p.add(piece<Unit>("pocket strip", "clear film", panel<Unit>(finished_size<Unit>(one * 14, one * 4))))
-        .how_many(2)
+        .count(2)
         .of_film();
     back.mark("foot of a pocket", edge::top, at<stitched_line>(one * fraction(13, 7)));
     p.add(meeting<Unit>{"pocket strip", "back", edge::left, one * 14, one * fraction(40, 3), 3});

@@ -55,7 +55,7 @@ TEST_CASE("Zippers from rolls: a tape each, and no tape is pieced from two rolls
     const auto listing = listed("zipper on the front", 5, zipped_opening<inch>{12_in, "1/2"_in, "1/4"_in},
                                 zipper_supply<inch>::from_roll(30_in));
     CHECK(listing.name() == "zipper on the front");
-    CHECK(listing.goes_in_early());
+    CHECK(listing.goes_in_before_seams());
     CHECK(warns(listing, caution::needles_and_metal));
     check(listing, {{"openings", n(5)},
                     {"each opening", 11_in},
@@ -95,7 +95,7 @@ TEST_CASE("A ribbon sewn on at one line, with a free end on either side") {
                 {"ribbon in all", 57_in}});
     CHECK(warns(tie, caution::near_infants));
     CHECK(warns(tie, caution::ties_near_animals));
-    CHECK_FALSE(tie.goes_in_early());
+    CHECK_FALSE(tie.goes_in_before_seams());
 }
 
 TEST_CASE("A ribbon sewn on along a run is listed as far as it is sewn") {
@@ -167,15 +167,15 @@ TEST_CASE("Pleats and the cloth for them") {
 
 TEST_CASE("A notion of one's own: figures with their working, numbers of one and more, cautions, when it goes in") {
     notion<inch> rod("rod");
-    CHECK_FALSE(rod.goes_in_early());
+    CHECK_FALSE(rod.goes_in_before_seams());
     rod.figure("length", figure<inch>().plus(20_in, "width").plus_times(2, {1_in}, "beyond"))
         .figure("diameter", "3/8"_in)
         .number("knobs", 2)
         .caution("Sand its ends.")
-        .early();
+        .before_seams();
     check(rod, {{"length", 22_in}, {"diameter", "3/8"_in}, {"knobs", n(2)}});
     CHECK(to_text(rod.details()[0].amount) == "22 in = 20 in width + 2 x 1 in beyond");
     CHECK(rod.cautions() == std::vector<std::string>{"Sand its ends."});
-    CHECK(rod.goes_in_early());
+    CHECK(rod.goes_in_before_seams());
     CHECK_THROWS_WITH_AS(rod.number("knobs", 0), "at least one of \"knobs\" is listed: it was 0", range_error);
 }

@@ -37,7 +37,7 @@ std::vector<length<inch>> places(const sheet_piece<inch>& p, line_kind kind, con
 project<inch> bound_over(const finished_size<inch>& inner) {
     project<inch> p("mat", finished_size(10_in, 16_in));
     auto& outer = p.add({"outer", "canvas", panel(p.finished(), all_round(self_binding("1/2"_in)))});
-    p.add({"inner", "felt", panel(inner)}).how_many(2).lies_inside(outer);
+    p.add({"inner", "felt", panel(inner)}).count(2).lies_inside(outer);
     return p;
 }
 
@@ -149,7 +149,7 @@ TEST_CASE("Zippers by quarter folds and one below the top: four pockets on a pan
 
 TEST_CASE("Several like pieces need a zipper each") {
     project<inch> p("pockets", finished_size(10_in, 6_in));
-    p.add(flat("front", 10_in, 6_in)).how_many(3);
+    p.add(flat("front", 10_in, 6_in)).count(3);
     p.add(cut_from_a_roll("front", {at<finished_edge>(2_in), at<finished_edge>(4_in)}));
     CHECK(sheet_of(p).notions[0].details()[0].count == 6);
 }
@@ -270,7 +270,7 @@ TEST_CASE("Everything wrong is said at once") {
                                    "pocket is said to lie inside nothing, which is not in the project"});
     CHECK_THROWS_WITH_AS(sheet_of(project<inch>("mat", finished_size(1_in, 1_in))),
                          "mat cannot be made so: it has no pieces", sheet_error);
-    CHECK_THROWS_WITH_AS(flat("mat", 1_in, 1_in).how_many(0), "at least one mat must be cut: it was 0", range_error);
+    CHECK_THROWS_WITH_AS(flat("mat", 1_in, 1_in).count(0), "at least one mat must be cut: it was 0", range_error);
 }
 
 TEST_CASE("Film, zippers, ties and blades bring their cautions once each, after the project's own") {
@@ -294,7 +294,7 @@ TEST_CASE("A piece sewn onto another is marked there, and must lie on it") {
     project<inch> p("wall tidy", finished_size(12_in, 9_in));
     const auto hem = all_round(single_turned_hem(1_in));
     p.add({"back", "canvas", panel(p.finished(), hem)});
-    p.add({"pocket", "canvas", panel(finished_size(5_in, 4_in), hem)}).how_many(2);
+    p.add({"pocket", "canvas", panel(finished_size(5_in, 4_in), hem)}).count(2);
     const auto put = [&](length<inch> x, length<inch> y) {
         p.add(placing<inch>{"pocket", "back", at<finished_edge>(x), at<finished_edge>(y)});
     };
@@ -322,12 +322,12 @@ TEST_CASE("A piece sewn onto another is marked there, and must lie on it") {
 TEST_CASE("Spans given one by one must fill what they are marked on") {
     project<inch> p("tool roll", finished_size(20_in, 9_in));
     p.add({"lining", "canvas", panel(p.finished(), all_round(seam("1/2"_in)))});
-    p.add(pattern<inch>{"between tools", "lining", edge::left, {3_in, "4 1/2"_in, "12 1/2"_in}});
+    p.add(span_list<inch>{"between tools", "lining", edge::left, {3_in, "4 1/2"_in, "12 1/2"_in}});
     CHECK(places(sheet_of(p).pieces[0], line_kind::mark, "between tools") ==
           std::vector<length<inch>>{"3 1/2"_in, 8_in});
-    p.add(pattern<inch>{"across", "lining", edge::top, {4_in, 4_in}});
-    p.add(pattern<inch>{"none", "lining", edge::top, {9_in, 0_in}});
-    p.add(pattern<inch>{"lost", "cover", edge::top, {9_in}});
+    p.add(span_list<inch>{"across", "lining", edge::top, {4_in, 4_in}});
+    p.add(span_list<inch>{"none", "lining", edge::top, {9_in, 0_in}});
+    p.add(span_list<inch>{"lost", "cover", edge::top, {9_in}});
     CHECK(reasons(p) ==
           std::vector<std::string>{"the spans of \"across\" on lining add up to 8 in, but it finishes 9 in",
                                    "a span of \"none\" on lining must be more than zero: it was 0 in",
@@ -337,9 +337,9 @@ TEST_CASE("Spans given one by one must fill what they are marked on") {
 TEST_CASE("What does not reach is refused with what is missing") {
     project<inch> p("tool roll", finished_size(20_in, 9_in));
     p.add(flat("roll", 20_in, 9_in));
-    p.add(reach<inch>{"the tie", 18_in, 18_in});
+    p.add(must_reach<inch>{"the tie", 18_in, 18_in});
     CHECK(reasons(p).empty());
-    p.add(reach<inch>{"the flap", 3_in, "3 1/4"_in});
+    p.add(must_reach<inch>{"the flap", 3_in, "3 1/4"_in});
     CHECK(reasons(p) == std::vector<std::string>{"the flap is 3 in, 1/4 in short of the 3 1/4 in that it must reach"});
 }
 
@@ -350,7 +350,7 @@ TEST_CASE("Thread is counted by the rows that a stitch sews, a seam of two piece
     edges<inch> finishes;
     finishes.left = seam(1_in);
     finishes.bottom = single_turned_hem(1_in);
-    p.add({"half", "canvas", panel(p.finished(), finishes)}).how_many(2);
+    p.add({"half", "canvas", panel(p.finished(), finishes)}).count(2);
     const auto thread = [&](stitched_rows rows, fraction waste) {
         auto q = p;
         q.add(sewing<inch>{rows, stitch(301), "1/2"_in, waste, 50_in});
@@ -371,11 +371,11 @@ TEST_CASE("What goes onto a piece is finished before that piece's own edges are 
     project<inch> p("tool roll", finished_size(20_in, 9_in));
     auto& outer = p.add({"outer", "canvas", panel(p.finished(), all_round(self_binding("1/2"_in)))});
     p.add(flat("lining", 20_in, 9_in)).lies_inside(outer);
-    p.add({"pocket", "canvas", panel(finished_size(5_in, 4_in), all_round(single_turned_hem("1/2"_in)))}).how_many(2);
+    p.add({"pocket", "canvas", panel(finished_size(5_in, 4_in), all_round(single_turned_hem("1/2"_in)))}).count(2);
     p.add({"gusset", "canvas", panel(finished_size(5_in, 4_in), all_round(seam("1/2"_in)))});
     p.add(placing<inch>{"pocket", "lining", at<finished_edge>(1_in), at<finished_edge>(1_in)});
     p.add(placing<inch>{"pocket", "lining", at<finished_edge>(8_in), at<finished_edge>(1_in)});
-    p.add(notion<inch>("bow")).add(notion<inch>("cord").early());
+    p.add(notion<inch>("bow")).add(notion<inch>("cord").before_seams());
     CHECK(order_of_making(p) ==
           std::vector<std::string>{"Cut every piece, and mark it while it is flat: folds, stitching, marks.",
                                    "Turn and stitch pocket: top, bottom, left and right.", "Add the cord.",

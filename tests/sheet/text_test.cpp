@@ -14,7 +14,7 @@ project<inch> pad() {
     auto& top = p.add({"top", "canvas",
                        panel(p.finished(), {seam("1/2"_in), seam("1/2"_in), double_turned_hem("1/4"_in, 1_in, "1/8"_in),
                                             seam("1/2"_in)})});
-    top.mark("handle", edge::left, divided<finished_edge>("15 1/2"_in, 2)).how_many(2);
+    top.mark("handle", edge::left, divided<finished_edge>("15 1/2"_in, 2)).count(2);
     p.add({"lining", "cotton", panel(p.finished())}).lies_inside(top);
     p.add(zipper<inch>{"top",
                        edge::top,
@@ -84,7 +84,7 @@ Take care
 TEST_CASE("The units and the graduation are the ruler's") {
     const auto s = sheet_of(pad());
     const std::string metric =
-        to_text(s, {.shows = edition::centimetres, .centimetres = length_of<centimetre>({1, 2})});
+        to_text(s, {.shows = units_shown::centimetres, .centimetres = length_of<centimetre>({1, 2})});
     CHECK(metric.find("finishes 39.5 x 23 cm\n") != std::string::npos); // 39.37 and 22.86 cm, to the half
     CHECK(metric.find("Figures are rounded to 0.5 cm, each") != std::string::npos);
     CHECK(metric.find(" in (") == std::string::npos);

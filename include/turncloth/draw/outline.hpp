@@ -145,7 +145,8 @@ private:
 
     edge_on_page edge(std::size_t i) const {
         const std::size_t n = plan_.seam.size();
-        return {at_.at(plan_.seam[i]), at_.at(plan_.seam[(i + 1) % n]), plan_.outward[i], plan_.takes[i] / at_.scale};
+        return {at_.at(plan_.seam[i]), at_.at(plan_.seam[(i + 1) % n]), plan_.outward[i],
+                plan_.allowances[i] / at_.scale};
     }
 
     void number_edges() {

@@ -92,7 +92,7 @@ private:
     // The piece.
 
     void draw_piece() {
-        if (plan_.has_takes()) {
+        if (plan_.has_allowances()) {
             svg_.open("finished", finished_pen);
             const box& f = plan_.finished;
             svg_.rectangle({at_.x(f.x), at_.y(f.y), f.width / at_.scale, f.height / at_.scale});
@@ -119,17 +119,17 @@ private:
 
     void draw_dimensions() {
         const box& f = plan_.finished;
-        const bool takes = plan_.has_takes();
+        const bool allowances = plan_.has_allowances();
         svg_.open("dimension", thin_pen);
         double row = 1;
-        if (takes) {
+        if (allowances) {
             level_dimension(f.x, f.right(), f.bottom(), row);
             upright_dimension(f.y, f.bottom(), f.x, row++);
         }
         level_dimension(0, plan_.width, plan_.height, row);
         upright_dimension(0, plan_.height, 0, row);
         svg_.close();
-        if (takes)
+        if (allowances)
             name_dimensions(plan_.finished_width, plan_.finished_height, f, 1);
         name_dimensions(plan_.cut_width, plan_.cut_height, {0, 0, plan_.width, plan_.height}, row);
     }
@@ -276,7 +276,7 @@ private:
     void draw_legend() {
         legend all(svg_, {at_.foot.x, at_.foot.y + 3});
         all.entry(cut_pen, "cut edge");
-        if (plan_.has_takes())
+        if (plan_.has_allowances())
             all.entry(finished_pen, "finished edge");
         for (const line_kind kind : all_line_kinds)
             if (plan_.has(kind))

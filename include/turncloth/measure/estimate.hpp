@@ -1,7 +1,7 @@
 // Values known to a bound, and rounded only where the bound allows.
 //
 //   class estimate                       a number not below zero, between m - r and m + r units of its last place
-//   estimate(x)  arctangent(x)           of a fraction x >= 0, to 62 bits or better; so are pi() and over_pi(), 1 / pi
+//   estimate(x)  arctangent(x)           of a fraction x >= 0, to 62 bits or better; so are pi() and inverse_pi(), 1 / pi
 //   a + b   a * b   square_root(a)       carry their bounds along
 //   e.value()  e.bound()                 as doubles: the truth is within bound() of value()
 //   e.on(step, side)                     the graduation below, above or nearest; rounded(e, length, side) a length
@@ -226,7 +226,7 @@ private:
 /// pi = 3.243F6A8885A308D3... in base 16.
 constexpr estimate pi() noexcept { return {0xC90FDAA22168C234U, 1, -62}; }
 /// 1 / pi = 0.517CC1B727220A94FE13... in base 16.
-constexpr estimate over_pi() noexcept { return {0xA2F9836E4E441529U, 1, -65}; }
+constexpr estimate inverse_pi() noexcept { return {0xA2F9836E4E441529U, 1, -65}; }
 
 /// On a ruler's graduation. Throws as estimate::on.
 template <length_unit Unit>

@@ -2,7 +2,7 @@
 //
 //   figure<U>                          a length that is the sum of its terms; value(), terms()
 //   f.plus(l, "what")                  one more term
-//   f.plus_times(n, {a, b}, "what")    n times (a + b), for equal takes on both sides
+//   f.plus_times(n, {a, b}, "what")    n times (a + b), for equal allowances on both sides
 //   to_text(f)                         "12 in = 10 in finished + 2 x (1/2 + 1/2) in self-binding"
 //
 //   auto cut = figure<inch>().plus("10"_in, "finished").plus_times(2, {"1/2"_in, "1/2"_in}, "hem");

@@ -5,7 +5,7 @@
 //   to_text(l, ruler)     "12 1/2 in", "31.8 cm", "12 1/2 in (31.8 cm)"   rounded to the graduations of the ruler
 //   out << x   out << l   as to_text(x), to_text(l)
 //
-//   to_text("31.75"_cm) == "31.75 cm";   to_text("31.75"_cm, {.shows = edition::both}) == "12 1/2 in (31.8 cm)";
+//   to_text("31.75"_cm) == "31.75 cm";   to_text("31.75"_cm, {.shows = units_shown::both}) == "12 1/2 in (31.8 cm)";
 //
 // Both figures of a pair are computed from the exact length, neither from the other's rounded figure.
 #ifndef TURNCLOTH_MEASURE_WRITE_HPP
@@ -20,11 +20,11 @@
 namespace turncloth {
 
 /// Which units a text is written in.
-enum class edition { inches, centimetres, both };
+enum class units_shown { inches, centimetres, both };
 
 /// The graduations that a text is rounded to, and the units it shows.
 struct ruler {
-    edition shows = edition::both;
+    units_shown shows = units_shown::both;
     length<inch> inches = length_of<inch>({1, 16});
     length<centimetre> centimetres = length_of<centimetre>({1, 10});
     ties halfway = ties::to_even;
@@ -32,7 +32,7 @@ struct ruler {
 
 /// The ruler whose inch scale is divided into `largest_denominator` parts.
 constexpr ruler inch_ruler(std::int64_t largest_denominator) {
-    return {.shows = edition::inches, .inches = length_of<inch>(reciprocal(fraction(largest_denominator)))};
+    return {.shows = units_shown::inches, .inches = length_of<inch>(reciprocal(fraction(largest_denominator)))};
 }
 
 /// A mixed number in lowest terms; the sign stands once, before everything.
@@ -104,11 +104,11 @@ namespace detail {
 template <class Inches, class Centimetres>
 std::string as_shown(const ruler& by, Inches inches, Centimetres centimetres) {
     switch (by.shows) {
-    case edition::inches:
+    case units_shown::inches:
         return inches();
-    case edition::centimetres:
+    case units_shown::centimetres:
         return centimetres();
-    case edition::both:
+    case units_shown::both:
         break;
     }
     return inches() + " (" + centimetres() + ")";

@@ -172,17 +172,17 @@ struct bag_panel {
 
 template <length_unit Unit>
 constexpr bag_panel<Unit> boxed_bag(length<Unit> width, length<Unit> height, length<Unit> depth, length<Unit> seam,
-                                    length<Unit> top_take) {
+                                    length<Unit> top_allowance) {
     detail::more_than_zero<boxed_error>(width, "the width of a bag");
     detail::more_than_zero<boxed_error>(height, "the height of a bag");
     detail::more_than_zero<boxed_error>(depth, "the depth of a bag");
     detail::more_than_zero<boxed_error>(seam, "the seam of a bag");
-    detail::not_negative<boxed_error>(top_take, "what the top edge of a bag takes");
+    detail::not_negative<boxed_error>(top_allowance, "what the top edge of a bag takes");
     bag_panel<Unit> p;
     p.width = detail::boxed_way(width, depth, seam);
     p.height.plus(height, "face").plus_times(fraction(1, 2), {depth}, "half the bottom").plus(seam, "seam");
-    if (top_take.value() > 0)
-        p.height.plus(top_take, "top edge");
+    if (top_allowance.value() > 0)
+        p.height.plus(top_allowance, "top edge");
     return p;
 }
 

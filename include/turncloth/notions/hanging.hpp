@@ -55,7 +55,7 @@ template <length_unit Unit>
 constexpr length<Unit> stitched_below(const finish<Unit>& heading) {
     length<Unit> innermost;
     for (const auto& row : heading.stitching())
-        if (const length<Unit> below = row.from_datum() - heading.take(); below > innermost)
+        if (const length<Unit> below = row.from_datum() - heading.allowance(); below > innermost)
             innermost = below;
     if (innermost.value() == 0)
         refuse<hanging_error>("eyelets need a turned and stitched heading: a " + std::string(heading.name()) +
@@ -144,12 +144,12 @@ public:
     }
 
     /// The film to cut, with what each end takes.
-    constexpr figure<Unit> film_cut(length<Unit> take) const {
-        detail::not_negative<hanging_error>(take, "what an end of the film takes");
+    constexpr figure<Unit> film_cut(length<Unit> allowance) const {
+        detail::not_negative<hanging_error>(allowance, "what an end of the film takes");
         figure<Unit> f;
         f.plus_times(mapping_.spans(), {film_ / mapping_.spans()}, "pockets");
-        if (take.value() > 0)
-            f.plus_times(2, {take}, "turned at the ends");
+        if (allowance.value() > 0)
+            f.plus_times(2, {allowance}, "turned at the ends");
         return f;
     }
 

@@ -63,7 +63,7 @@ constexpr length<Unit> casing_for_rod(length<Unit> diameter, length<Unit> ease, 
 template <length_unit Unit>
 constexpr length<Unit> rod_for_casing(length<Unit> width, length<Unit> step, side wanted) {
     detail::more_than_zero<loop_error>(width, "the width of a casing");
-    return rounded(over_pi() * estimate(2 * width.value()), step, wanted);
+    return rounded(inverse_pi() * estimate(2 * width.value()), step, wanted);
 }
 
 /// The ribbon between two rows of stitching, each `stitched` beyond a side of the box: over the box, and from each

@@ -155,7 +155,7 @@ constexpr estimate roll_radius_of(const rolled<Unit>& r) {
         detail::refuse<tie_error>("a length of " + to_text(r.strip) + " does not go once round a core of " +
                                   to_text(r.core) + " at a thickness of " + to_text(r.thickness));
     const fraction core = r.core.value() / 2;
-    const estimate kept = estimate(r.strip.value() * r.thickness.value()) * over_pi();
+    const estimate kept = estimate(r.strip.value() * r.thickness.value()) * inverse_pi();
     return square_root(estimate(core * core) + kept);
 }
 

@@ -1,4 +1,4 @@
-// Corners where two turned edges meet: mitred or stacked, from equal takes or unequal ones.
+// Corners where two turned edges meet: mitred or stacked, from equal allowances or unequal ones.
 //
 //   mitre<U>(upright, level)            the finishes of the edge that runs up and of the edge that runs across
 //   m.crease()  m.crease_legs()         the fold across the corner, and where it meets the two cut edges

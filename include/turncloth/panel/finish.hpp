@@ -1,13 +1,13 @@
 // What is done to one edge of a piece, as lengths measured from the cut edge inward.
 //
-//   finish<U>             take(), folds(), stitching(), reach(), name()
+//   finish<U>             allowance(), folds(), stitching(), reach(), name()
 //   seam  single_turned_hem  double_turned_hem  heading  casing  self_binding  separate_binding  french_seam
 //   felled_over  felled_under  lapped_over  lapped_under     the finishes of the trade; finish<U>() is a raw edge
 //   turn_of_cloth(stack, cloth, step)                        what a fold takes up as it goes round a thickness
 //   finish_error                                             a finish that cannot be made, with its numbers
 //
 //   constexpr auto hem = double_turned_hem("1/4"_in, 1_in, "1/8"_in);
-//   static_assert(hem.take() == "1 1/4"_in && hem.stitching()[0] == at<cut_edge>("2 1/8"_in));
+//   static_assert(hem.allowance() == "1 1/4"_in && hem.stitching()[0] == at<cut_edge>("2 1/8"_in));
 //
 // A finish is data, so a further one is a further function that says the same four things; a panel needs no more.
 #ifndef TURNCLOTH_PANEL_FINISH_HPP
@@ -48,13 +48,13 @@ public:
 
     constexpr std::string_view name() const { return name_; }
     /// From the cut edge to the finished edge.
-    constexpr length<Unit> take() const {
+    constexpr length<Unit> allowance() const {
         length<Unit> sum;
-        for (const length<Unit>& part : take_parts())
+        for (const length<Unit>& part : allowance_parts())
             sum += part;
         return sum;
     }
-    constexpr std::span<const length<Unit>> take_parts() const { return takes_.view(); }
+    constexpr std::span<const length<Unit>> allowance_parts() const { return allowances_.view(); }
     /// In the order of folding, and of sewing.
     constexpr std::span<const line> folds() const { return folds_.view(); }
     constexpr std::span<const line> stitching() const { return stitching_.view(); }
@@ -66,7 +66,7 @@ public:
     /// Whether the edge is sewn to another piece, which then shares its stitching.
     constexpr bool joins() const { return joins_; }
 
-    constexpr finish& takes(length<Unit> l) { return takes_.add(l), *this; }
+    constexpr finish& allows(length<Unit> l) { return allowances_.add(l), *this; }
     constexpr finish& folds_at(length<Unit> from_cut_edge) { return folds_.add(line(from_cut_edge)), *this; }
     constexpr finish& stitched_at(length<Unit> from_cut_edge) { return stitching_.add(line(from_cut_edge)), *this; }
     constexpr finish& reaches(length<Unit> l) { return reach_ = l, *this; }
@@ -91,7 +91,7 @@ private:
     };
 
     std::string_view name_;
-    few<length<Unit>> takes_;
+    few<length<Unit>> allowances_;
     few<line> folds_, stitching_;
     length<Unit> reach_;
     bool joins_ = false;
@@ -127,10 +127,10 @@ constexpr finish<Unit> turned_over(const char* name, length<Unit> first, length<
         refuse<finish_error>("the turn of cloth must not be negative: it was " + to_text(turn));
     finish<Unit> f(name);
     if (first > nothing)
-        f.takes(first).folds_at(first);
-    f.takes(depth).folds_at(first + depth + turn / 2);
+        f.allows(first).folds_at(first);
+    f.allows(depth).folds_at(first + depth + turn / 2);
     if (turn > nothing)
-        f.takes(turn);
+        f.allows(turn);
     return f.stitched_at(first + depth * 2 + turn - inset).reaches(depth);
 }
 
@@ -144,7 +144,7 @@ constexpr finish<Unit> turned_over(const char* name, length<Unit> first, length<
 template <length_unit Unit>
 constexpr finish<Unit> seam(length<Unit> allowance) {
     detail::require_above_zero(allowance, "a seam allowance");
-    return finish<Unit>("seam allowance").joins_another().takes(allowance).stitched_at(allowance);
+    return finish<Unit>("seam allowance").joins_another().allows(allowance).stitched_at(allowance);
 }
 
 /// Turned once. The cut edge shows inside, and is held.
@@ -208,8 +208,8 @@ constexpr finish<Unit> french_seam(length<Unit> first, length<Unit> second, leng
                                      to_text(trimmed) + ": it was " + to_text(second));
     return finish<Unit>("French seam")
         .joins_another()
-        .takes(first)
-        .takes(second)
+        .allows(first)
+        .allows(second)
         .folds_at(first)
         .stitched_at(first)
         .stitched_at(first + second);
@@ -230,8 +230,8 @@ constexpr finish<Unit> felled_over(length<Unit> width, length<Unit> under, lengt
                             "so that it holds what is turned under");
     return finish<Unit>("flat-felled seam, over")
         .joins_another()
-        .takes(under)
-        .takes(width)
+        .allows(under)
+        .allows(width)
         .folds_at(under)
         .stitched_at(under + width)
         .stitched_at(under + inset);
@@ -241,7 +241,7 @@ constexpr finish<Unit> felled_over(length<Unit> width, length<Unit> under, lengt
 template <length_unit Unit>
 constexpr finish<Unit> felled_under(length<Unit> allowance) {
     detail::require_above_zero(allowance, "the allowance inside a fell");
-    return finish<Unit>("flat-felled seam, under").joins_another().takes(allowance).stitched_at(allowance);
+    return finish<Unit>("flat-felled seam, under").joins_another().allows(allowance).stitched_at(allowance);
 }
 
 /// The upper side of a lapped seam: its edge is turned under by `under` (zero for an edge that does not fray), and that
@@ -258,7 +258,7 @@ constexpr finish<Unit> lapped_over(length<Unit> under, length<Unit> inset = {}) 
                             "so that it holds what is turned under");
     return finish<Unit>("lapped seam, over")
         .joins_another()
-        .takes(under)
+        .allows(under)
         .folds_at(under)
         .stitched_at(under + inset)
         .reaches(under);
@@ -269,7 +269,7 @@ template <length_unit Unit>
 constexpr finish<Unit> lapped_under(length<Unit> lap, length<Unit> inset = {}) {
     detail::require_above_zero(lap, "the lap of a seam");
     detail::require_between(length<Unit>(), inset, lap, "the inset of stitching", "so that it holds the lap");
-    return finish<Unit>("lapped seam, under").joins_another().takes(lap).stitched_at(lap - inset);
+    return finish<Unit>("lapped seam, under").joins_another().allows(lap).stitched_at(lap - inset);
 }
 
 /// What a cloth of thickness `cloth` takes up as it goes half round a stack of thickness `stack`, rounded up to `step`.

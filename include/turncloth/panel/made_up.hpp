@@ -80,7 +80,7 @@ constexpr corners<Unit> all_corners(const corner_way<Unit>& way) {
 }
 
 /// Where a seam's allowance lies, and what else goes on past the finished edge without being turned by its finish.
-enum class allowances {
+enum class lie_of_allowances {
     turned_back, ///< over the piece itself, folded at the finished edge: a seam pressed open
     left_flat    ///< beyond the finished edge, where the neighbouring piece lies: a lap, the over side of a fell
 };
@@ -122,7 +122,8 @@ public:
     /// Folds the corners' creases first, then the edges: long edges before short ones, left before right, top before
     /// bottom; all turned cloth goes behind the piece. Throws corner_error where a mitre has no room or no turned
     /// cloth, overflow_error where fractions run out: fold it in doubles then.
-    folded_panel(const panel<Unit>& piece, const corners<Unit>& ways, allowances lie = allowances::turned_back)
+    folded_panel(const panel<Unit>& piece, const corners<Unit>& ways,
+                 lie_of_allowances lie = lie_of_allowances::turned_back)
         : piece_(piece),
           ways_(ways),
           width_(piece.cut().width()),
@@ -149,7 +150,7 @@ public:
     length<Unit> outer_line(edge e) const {
         const finish<Unit>& f = piece_.finish_of(e);
         const length<Unit> last = f.folds().empty() ? length<Unit>() : f.folds().back().from_datum();
-        return detail::is_turned(f) || lie_ == allowances::left_flat ? last : f.take();
+        return detail::is_turned(f) || lie_ == lie_of_allowances::left_flat ? last : f.allowance();
     }
 
     /// The outermost creases: counter-clockwise from the bottom left, in the coordinates of the stack.
@@ -162,8 +163,8 @@ public:
     /// How many layers lie at a place of the finished piece. A place on an edge of cloth counts that cloth.
     std::size_t layers_at(const place<finished_edge, Unit>& from_left,
                           const place<finished_edge, Unit>& from_bottom) const {
-        return stack_.layers_at(spot(number(piece_.finish_of(edge::left).take() + from_left.from_datum()),
-                                     number(piece_.finish_of(edge::bottom).take() + from_bottom.from_datum())));
+        return stack_.layers_at(spot(number(piece_.finish_of(edge::left).allowance() + from_left.from_datum()),
+                                     number(piece_.finish_of(edge::bottom).allowance() + from_bottom.from_datum())));
     }
 
     /// The most layers that a row of stitching along an edge goes through, from finished edge to finished edge.
@@ -271,8 +272,8 @@ private:
         const finish<Unit>& f = piece_.finish_of(e);
         for (const auto& at_fold : f.folds())
             stack_.fold(crease_along(e, at_fold.from_datum()));
-        if (outer_line(e) == f.take() && !detail::is_turned(f) && f.take().value() > 0)
-            stack_.fold(crease_along(e, f.take()));
+        if (outer_line(e) == f.allowance() && !detail::is_turned(f) && f.allowance().value() > 0)
+            stack_.fold(crease_along(e, f.allowance()));
     }
 
     /// What lies between it and the cut edge is left of it.
@@ -319,9 +320,9 @@ private:
     /// From the cut edge to where turned cloth ends.
     length<Unit> inside(edge e) const {
         const finish<Unit>& f = piece_.finish_of(e);
-        if (detail::is_turned(f) || lie_ == allowances::left_flat)
-            return f.take() + f.reach();
-        return f.take() * 2 - (f.folds().empty() ? length<Unit>() : f.folds().back().from_datum());
+        if (detail::is_turned(f) || lie_ == lie_of_allowances::left_flat)
+            return f.allowance() + f.reach();
+        return f.allowance() * 2 - (f.folds().empty() ? length<Unit>() : f.folds().back().from_datum());
     }
 
     /// Inward of every hem lies one layer. Each other layer must be apart from that rectangle: convex figures are apart
@@ -359,14 +360,14 @@ private:
     panel<Unit> piece_;
     corners<Unit> ways_;
     length<Unit> width_, height_;
-    allowances lie_;
+    lie_of_allowances lie_;
     folding<Unit, Number> stack_;
 };
 
 /// Folds a panel by the folds of its own finishes and its corners. Throws as folded_panel.
 template <coordinate Number = fraction, length_unit Unit>
 folded_panel<Unit, Number> fold_panel(const panel<Unit>& piece, const corners<Unit>& ways,
-                                      allowances lie = allowances::turned_back) {
+                                      lie_of_allowances lie = lie_of_allowances::turned_back) {
     return folded_panel<Unit, Number>(piece, ways, lie);
 }
 

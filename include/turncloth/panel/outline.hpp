@@ -1,10 +1,10 @@
 // Straight-edged pieces of any shape: from the drafted seam line to the line to cut on.
 //
-//   edge_take<U>{take, first_turn}      how far outside the seam line an edge is cut; what of it is turned under first
+//   edge_allowance<U>{allowance, first_turn}      how far outside the seam line an edge is cut; what of it is turned under first
 //   corner_shape                        mitred, squared to or reflected in the edge before or after the corner
-//   outline<U>(seam_line, takes, shapes, limit)     the piece; throws outline_error for a seam line that crosses itself
+//   outline<U>(seam_line, allowances, shapes, limit)     the piece; throws outline_error for a seam line that crosses itself
 //   o.seam_line()  o.cut_line()         polygons: area_of, perimeter_of and locate of polygon.hpp take them
-//   o.take_of(i)                        of edge i
+//   o.allowance_of(i)                        of edge i
 //   o.cut_edge(i)                       the straight of the cut line that belongs to edge i
 //   o.carried({edge, from_start})       a notch on the seam line, and the spot on the cut line square to it
 //   o.crossings()                       where the cut line crosses itself; empty for one that can be cut
@@ -39,20 +39,21 @@ public:
 };
 
 template <length_unit Unit>
-struct edge_take {
-    drafted_length<Unit> take{};       ///< from the seam line out to the cut line; the seam line is the finished edge
+struct edge_allowance {
+    drafted_length<Unit> allowance{};  ///< from the seam line out to the cut line; the seam line is the finished edge
     drafted_length<Unit> first_turn{}; ///< of that, what is turned under first where the edge is a hem turned twice
 
-    constexpr edge_take() = default;
-    constexpr edge_take(drafted_length<Unit> all, drafted_length<Unit> under = {}) : take(all), first_turn(under) {}
+    constexpr edge_allowance() = default;
+    constexpr edge_allowance(drafted_length<Unit> all, drafted_length<Unit> under = {})
+        : allowance(all), first_turn(under) {}
 };
 
 /// What the cut line does where two edges meet at an outward corner. At an inward or straight one the two cut lines
 /// meet, whatever the shape.
 enum class corner_shape {
-    mitred,                   ///< both cut lines go on until they meet, or are cut off at the limit
-    squared_to_edge_before,   ///< the take of the edge before ends square to it, where its seam line leaves the piece
-    squared_to_edge_after,    ///< the same for the edge after
+    mitred,                 ///< both cut lines go on until they meet, or are cut off at the limit
+    squared_to_edge_before, ///< the allowance of the edge before ends square to it, where its seam line leaves the piece
+    squared_to_edge_after,  ///< the same for the edge after
     reflected_in_edge_before, ///< the edge before is a hem: folded in, its ends lie on the cut line of the edge after
     reflected_in_edge_after   ///< the same for the edge after
 };
@@ -83,13 +84,13 @@ public:
     using point_type = point<Unit, double>;
     using line_type = polygon<Unit, double>;
 
-    /// One take for each edge, or one for all; one shape for each corner, one for all, or none for mitred. A mitre
-    /// reaches at most `limit` times the larger of its two takes from the seam line's corner. Throws outline_error, for
+    /// One allowance for each edge, or one for all; one shape for each corner, one for all, or none for mitred. A mitre
+    /// reaches at most `limit` times the larger of its two allowances from the seam line's corner. Throws outline_error, for
     /// a corner too straight or too sharp to be squared or reflected within the limit too. Where the piece turns by
-    /// less than 30 degrees, a take that is wider than its neighbour's ends square to its own edge, in a step.
-    outline(line_type seam_line, std::vector<edge_take<Unit>> takes, std::vector<corner_shape> shapes = {},
+    /// less than 30 degrees, an allowance that is wider than its neighbour's ends square to its own edge, in a step.
+    outline(line_type seam_line, std::vector<edge_allowance<Unit>> allowances, std::vector<corner_shape> shapes = {},
             double limit = 4)
-        : seam_(std::move(seam_line)), takes_(std::move(takes)), shapes_(std::move(shapes)), limit_(limit) {
+        : seam_(std::move(seam_line)), allowances_(std::move(allowances)), shapes_(std::move(shapes)), limit_(limit) {
         require_sound();
         const std::size_t n = seam_.size();
         outward_ = signed_area_of(seam_).value() > 0 ? 1 : -1;
@@ -110,12 +111,12 @@ public:
     const line_type& seam_line() const { return seam_; }
     const line_type& cut_line() const { return cut_; }
 
-    const edge_take<Unit>& take_of(std::size_t i) const {
+    const edge_allowance<Unit>& allowance_of(std::size_t i) const {
         require_edge(i);
-        return takes_.size() == 1 ? takes_[0] : takes_[i];
+        return allowances_.size() == 1 ? allowances_[0] : allowances_[i];
     }
 
-    /// From where to where the cut line keeps the take of edge i.
+    /// From where to where the cut line keeps the allowance of edge i.
     std::pair<point_type, point_type> cut_edge(std::size_t i) const {
         require_edge(i);
         return {cut_[first_of_[i + 1] - 1], cut_[first_of_[i + 1 == seam_.size() ? 0 : i + 1]]};
@@ -132,7 +133,7 @@ public:
                                           std::to_string(edge_length) + " from its start: it was at " +
                                           std::to_string(from_start));
         const vector on_seam = at(mark.edge) + along_[mark.edge] * from_start;
-        const vector on_cut = on_seam + normal(mark.edge) * take(mark.edge);
+        const vector on_cut = on_seam + normal(mark.edge) * allowance(mark.edge);
         const auto [begin, end] = cut_edge(mark.edge);
         const double from = detail::dot(detail::bare(begin) - on_cut, along_[mark.edge]),
                      to = detail::dot(detail::bare(end) - on_cut, along_[mark.edge]);
@@ -177,9 +178,9 @@ private:
         const std::size_t n = seam_.size();
         if (n < 3)
             detail::refuse<outline_error>("an outline needs at least 3 corners: it had " + std::to_string(n));
-        if (takes_.size() != 1 && takes_.size() != n)
-            detail::refuse<outline_error>("an outline of " + std::to_string(n) + " edges needs 1 take or " +
-                                          std::to_string(n) + ": it had " + std::to_string(takes_.size()));
+        if (allowances_.size() != 1 && allowances_.size() != n)
+            detail::refuse<outline_error>("an outline of " + std::to_string(n) + " edges needs 1 allowance or " +
+                                          std::to_string(n) + ": it had " + std::to_string(allowances_.size()));
         if (shapes_.size() > 1 && shapes_.size() != n)
             detail::refuse<outline_error>("an outline of " + std::to_string(n) + " corners needs 1 shape or " +
                                           std::to_string(n) + ": it had " + std::to_string(shapes_.size()));
@@ -193,13 +194,14 @@ private:
                                               " of an outline must have a length: its "
                                               "corners were one point, or not finite");
         }
-        for (const edge_take<Unit>& t : takes_)
-            if (!(t.take.value() >= 0 && std::isfinite(t.take.value()) && t.first_turn.value() >= 0 &&
-                  t.first_turn.value() <= t.take.value()))
+        for (const edge_allowance<Unit>& t : allowances_)
+            if (!(t.allowance.value() >= 0 && std::isfinite(t.allowance.value()) && t.first_turn.value() >= 0 &&
+                  t.first_turn.value() <= t.allowance.value()))
                 detail::refuse<outline_error>(
-                    "a take must be zero or more, and at least what is turned under first: it "
+                    "an allowance must be zero or more, and at least what is turned under first: it "
                     "was " +
-                    std::to_string(t.take.value()) + " with " + std::to_string(t.first_turn.value()) + " turned under");
+                    std::to_string(t.allowance.value()) + " with " + std::to_string(t.first_turn.value()) +
+                    " turned under");
         const auto meetings = detail::meetings_of(bare(seam_));
         if (!meetings.empty())
             detail::refuse<outline_error>(
@@ -214,7 +216,7 @@ private:
     }
 
     vector at(std::size_t i) const { return detail::bare(seam_[i < seam_.size() ? i : i - seam_.size()]); }
-    double take(std::size_t i) const { return take_of(i).take.value(); }
+    double allowance(std::size_t i) const { return allowance_of(i).allowance.value(); }
     corner_shape shape_of(std::size_t i) const {
         return shapes_.empty() ? corner_shape::mitred : shapes_.size() == 1 ? shapes_[0] : shapes_[i];
     }
@@ -247,10 +249,10 @@ private:
 
     /// The cut lines meet at m from the corner, where m . n1 = a and m . n2 = b. As n1 + n2 and n1 - n2 are square to
     /// each other, m = (n1 + n2) (a + b) / |n1 + n2|^2 + (n1 - n2) (a - b) / |n1 - n2|^2, of which the second part is
-    /// nothing for equal takes, so that it does not matter how straight the corner is.
+    /// nothing for equal allowances, so that it does not matter how straight the corner is.
     void mitred(std::size_t i, std::size_t before, bool outward) {
         const vector v = at(i), n1 = normal(before), n2 = normal(i);
-        const double a = take(before), b = take(i), both_ways = detail::dot(n1, n2);
+        const double a = allowance(before), b = allowance(i), both_ways = detail::dot(n1, n2);
         // Takes that change where the piece runs almost straight on meet far away, if at all, and the wider would be
         // cut into opposite its own edge: it ends square to it, in a step.
         if (both_ways > almost_straight && b < a * both_ways) {
@@ -285,13 +287,13 @@ private:
                 "corner " + std::to_string(i) +
                 " is too straight or too sharp to be squared or reflected: its cut lines would "
                 "run on for more than " +
-                std::to_string(limit_) + " takes; mitre it");
-        return of_edge_before ? at(i) + d1 * (take(i) / sine) : at(i) - d2 * (take(before) / sine);
+                std::to_string(limit_) + " allowances; mitre it");
+        return of_edge_before ? at(i) + d1 * (allowance(i) / sine) : at(i) - d2 * (allowance(before) / sine);
     }
 
     void squared(std::size_t i, std::size_t before, bool to_edge_before) {
         const std::size_t e = to_edge_before ? before : i;
-        const vector p = leaves(i, before, to_edge_before), q = p + normal(e) * take(e);
+        const vector p = leaves(i, before, to_edge_before), q = p + normal(e) * allowance(e);
         add(to_edge_before ? q : p);
         add(to_edge_before ? p : q);
     }
@@ -303,7 +305,7 @@ private:
         const vector n = normal(e), inward = in_edge_before ? along_[i] : along_[before] * -1.0;
         const double sinks = -detail::dot(inward, n); // above zero at an outward corner
         const vector sideways = inward + n * sinks, out = n * sinks;
-        const double under = take_of(e).first_turn.value(), depth = take(e) - under;
+        const double under = allowance_of(e).first_turn.value(), depth = allowance(e) - under;
         const vector p = leaves(i, before, in_edge_before);
         const vector r = p + (sideways + out) * (depth / sinks), q = r + (out - sideways) * (under / sinks);
         add(in_edge_before ? q : p);
@@ -312,7 +314,7 @@ private:
     }
 
     line_type seam_, cut_;
-    std::vector<edge_take<Unit>> takes_;
+    std::vector<edge_allowance<Unit>> allowances_;
     std::vector<corner_shape> shapes_;
     double limit_;
     double outward_ = 1;

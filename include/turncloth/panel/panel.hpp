@@ -1,8 +1,8 @@
 // A rectangle of cloth with a finish on each edge: its two sizes, and every line to be marked on it.
 //
 //   edges<U>{top, right, bottom, left}     the finishes, raw where none is given; all_round(f) for four alike
-//   panel<U>(finished, edges)              cut() = finished + takes; width_working(), height_working()
-//   panel<U>::from_cut(cut, edges)         finished() = cut - takes
+//   panel<U>(finished, edges)              cut() = finished + allowances; width_working(), height_working()
+//   panel<U>::from_cut(cut, edges)         finished() = cut - allowances
 //   p.finish_of(edge::top)                 its folds and stitching, as places from the cut edge
 //   p.from_cut_edge(edge, place)           a place from the finished edge or the stitching, measured from the cut edge
 //   p.way_from_cut_edge(edge, place)       the same with its working
@@ -88,8 +88,8 @@ public:
 
     constexpr const finished_size<Unit>& finished() const { return finished_; }
     constexpr cut_size<Unit> cut() const {
-        return {finished_.width() + finishes_.left.take() + finishes_.right.take(),
-                finished_.height() + finishes_.top.take() + finishes_.bottom.take()};
+        return {finished_.width() + finishes_.left.allowance() + finishes_.right.allowance(),
+                finished_.height() + finishes_.top.allowance() + finishes_.bottom.allowance()};
     }
 
     constexpr const finish<Unit>& finish_of(edge e) const { return finishes_[e]; }
@@ -116,13 +116,13 @@ public:
 
     /// The same spot, from the cut edge of `e`.
     constexpr place<cut_edge, Unit> from_cut_edge(edge e, const place<finished_edge, Unit>& p) const {
-        return remeasured<cut_edge>(p, -finishes_[e].take());
+        return remeasured<cut_edge>(p, -finishes_[e].allowance());
     }
     constexpr place<cut_edge, Unit> from_cut_edge(edge e, const place<stitched_line, Unit>& p) const {
         return remeasured<cut_edge>(p, -innermost_stitching(e).from_datum());
     }
     constexpr place<finished_edge, Unit> from_finished_edge(edge e, const place<cut_edge, Unit>& p) const {
-        return remeasured<finished_edge>(p, finishes_[e].take());
+        return remeasured<finished_edge>(p, finishes_[e].allowance());
     }
     /// From the innermost row of stitching of `e`. Throws finish_error where that edge has none.
     constexpr place<stitched_line, Unit> from_stitching(edge e, const place<cut_edge, Unit>& p) const {
@@ -153,7 +153,7 @@ private:
     static constexpr length<Unit> depth_of(const finish<Unit>& f) {
         length<Unit> depth = f.reach();
         for (const auto& row : f.stitching())
-            if (const length<Unit> inward = row.from_datum() - f.take(); inward > depth)
+            if (const length<Unit> inward = row.from_datum() - f.allowance(); inward > depth)
                 depth = inward;
         return depth;
     }
@@ -164,7 +164,7 @@ private:
 
     static constexpr length<Unit> left_by(length<Unit> cut, const finish<Unit>& one, const finish<Unit>& other,
                                           const char* way) {
-        const length<Unit> taken = one.take() + other.take();
+        const length<Unit> taken = one.allowance() + other.allowance();
         if (taken >= cut)
             detail::refuse<finish_error>("a piece cut " + to_text(cut) + " " + way +
                                          " is too small for its finishes, which take " + to_text(taken));
@@ -174,14 +174,14 @@ private:
     static constexpr figure<Unit> working(length<Unit> finished, const finish<Unit>& one, const finish<Unit>& other) {
         figure<Unit> f;
         f.plus(finished, "finished");
-        if (one.name() == other.name() && one.take() == other.take())
+        if (one.name() == other.name() && one.allowance() == other.allowance())
             return with(f, 2, one);
         return with(with(f, 1, one), 1, other);
     }
 
     static constexpr figure<Unit> with(figure<Unit> f, std::int64_t times, const finish<Unit>& taken) {
-        if (!taken.take_parts().empty())
-            f.plus(term<Unit>(times, taken.take_parts(), taken.name()));
+        if (!taken.allowance_parts().empty())
+            f.plus(term<Unit>(times, taken.allowance_parts(), taken.name()));
         return f;
     }
 

@@ -68,7 +68,7 @@ public:
         : shape_(shape),
           inner_(inner),
           turned_(fold_panel<double>(shape, possible(shape, ways))),
-          flat_(fold_panel<double>(shape, possible(shape, ways), allowances::left_flat)) {
+          flat_(fold_panel<double>(shape, possible(shape, ways), lie_of_allowances::left_flat)) {
         for (const edge e : all_edges)
             for (const auto& row : shape.finish_of(e).stitching())
                 count(e, row.from_datum());
@@ -97,8 +97,8 @@ private:
         const folded& piece = f.joins() ? flat_ : turned_;
         const std::int64_t pieces = f.joins() ? 2 : 1, inner = f.joins() ? 0 : inner_;
         // A row on the very edge of a hem holds that edge: look a thousandth of the way from it to the fold.
-        if (in > f.take())
-            in -= (in - f.take()) / 1000;
+        if (in > f.allowance())
+            in -= (in - f.allowance()) / 1000;
         const auto [from, middle, to, first, last] = ends_of(piece, e, to_double(in.value()));
         const auto raise = [&](std::int64_t& most, std::size_t layers) {
             most = std::max(most, static_cast<std::int64_t>(layers) * pieces + inner);

@@ -42,9 +42,9 @@ public:
         for (const placing<Unit>& p : from_.placings())
             add(p);
         check_placings();
-        for (const pattern<Unit>& p : from_.patterns())
+        for (const span_list<Unit>& p : from_.span_lists())
             add(p);
-        for (const reach<Unit>& r : from_.reaches())
+        for (const must_reach<Unit>& r : from_.must_reach_list())
             check(r);
         for (const notion<Unit>& n : from_.notions())
             made_.notions.push_back(n);
@@ -90,7 +90,8 @@ private:
         if (at.value() < 0 || at > size) {
             wrong_.push_back(where + " is off the piece, which is cut " + to_text(size) + " that way");
         } else if (const panel<Unit>& shape = s.made_from.shape();
-                   at < shape.finish_of(m.from).take() || at > size - shape.finish_of(opposite(m.from)).take()) {
+                   at < shape.finish_of(m.from).allowance() ||
+                   at > size - shape.finish_of(opposite(m.from)).allowance()) {
             made_.warnings.push_back(where + " lies in what is turned under or taken by a seam");
         }
         s.lines.push_back({line_kind::mark, m.what, m.from, m.from_cut_edge, {}, along(s.cut, m.from)});
@@ -145,7 +146,7 @@ private:
         if (z.opening.across > room)
             return wrong_.push_back("a zipper " + to_text(z.opening.across) + " across is wider than " + z.on +
                                     ", which finishes " + to_text(room));
-        const length<Unit> opens = shape.finish_of(left).take() + (room - z.opening.across) / 2 + z.opening.margin;
+        const length<Unit> opens = shape.finish_of(left).allowance() + (room - z.opening.across) / 2 + z.opening.margin;
         for (const auto& centre : z.centres)
             add_lines(*on, z, centre, opens);
         check_neighbours(z);
@@ -250,7 +251,7 @@ private:
     }
 
     /// Marks where spans end, all but the last, which must end on the finished edge.
-    void add(const pattern<Unit>& p) {
+    void add(const span_list<Unit>& p) {
         sheet_piece<Unit>* on = find(p.on);
         if (on == nullptr)
             return wrong_.push_back("spans are marked on " + p.on + ", which is not in the project");
@@ -270,7 +271,7 @@ private:
                              ", but it finishes " + to_text(room));
     }
 
-    void check(const reach<Unit>& r) {
+    void check(const must_reach<Unit>& r) {
         if (r.has < r.needs)
             wrong_.push_back(r.what + " is " + to_text(r.has) + ", " + to_text(r.needs - r.has) + " short of the " +
                              to_text(r.needs) + " that it must reach");

@@ -1,6 +1,6 @@
 // What a sheet lists beside its pieces: things to buy or to make ready, each as labelled figures with their working.
 //
-//   notion<U>(name)                 .figure(what, figure or length)  .number(what, n)  .caution(sentence)  .early()
+//   notion<U>(name)                 .figure(what, figure or length)  .number(what, n)  .caution(sentence)  .before_seams()
 //   listed(name, how_many, opening, supply)  listed(name, how_many, tie)  listed(name, eyelet row or pleating)
 //   listed(name, width, length, strips)  listed_round(name, working, girth)
 //                                            what notions/ computes, as a notion that a project can hold
@@ -45,11 +45,11 @@ public:
     const std::string& name() const { return name_; }
     const std::vector<notion_detail<Unit>>& details() const { return details_; }
     const std::vector<std::string>& cautions() const { return cautions_; }
-    bool goes_in_early() const { return early_; }
+    bool goes_in_before_seams() const { return before_seams_; }
 
     /// Says that it is sewn in before the seams beside it are closed.
-    notion& early() {
-        early_ = true;
+    notion& before_seams() {
+        before_seams_ = true;
         return *this;
     }
     notion& figure(std::string what, const turncloth::figure<Unit>& amount) {
@@ -75,7 +75,7 @@ private:
     std::string name_;
     std::vector<notion_detail<Unit>> details_;
     std::vector<std::string> cautions_;
-    bool early_ = false;
+    bool before_seams_ = false;
 };
 
 /// Where a zipper comes from: rolls of one length, or the shortest of the made-up lengths sold that is long enough.
@@ -99,7 +99,7 @@ notion<Unit> listed(std::string name, std::int64_t how_many, const zipped_openin
     n.number("openings", how_many)
         .figure("each opening", opening_working(z))
         .caution(caution::needles_and_metal)
-        .early();
+        .before_seams();
     if (from.roll.value() > 0) {
         const auto cut = from_roll(z, how_many, from.roll);
         n.figure("tape to cut from the roll, each, bar-tacked at both ends first", tape_working(z));

@@ -106,9 +106,9 @@ private:
         say(laid + "Turn and stitch " + p.name() + ": " + edges + ".");
     }
 
-    void add_notions(bool early) {
+    void add_notions(bool before_seams) {
         for (const notion<Unit>& n : project_.notions())
-            if (n.goes_in_early() == early)
+            if (n.goes_in_before_seams() == before_seams)
                 say("Add the " + n.name() + ".");
     }
 

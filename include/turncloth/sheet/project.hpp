@@ -3,12 +3,12 @@
 //
 //   project<U>(name, finished)             pieces and all that is done with them:
 //     .add(piece)                          returns the piece, to be marked
-//     .add(meeting or placing or pattern or zipper or reach or notion or sewing)  .caution(sentence)
-//   piece<U>(name, material, panel)        how_many(n)  lies_inside(outer)  of_film()  mark(what, edge, place or row)
+//     .add(meeting or placing or span_list or zipper or must_reach or notion or sewing)  .caution(sentence)
+//   piece<U>(name, material, panel)        count(n)  lies_inside(outer)  of_film()  mark(what, edge, place or row)
 //   meeting<U>                             a longer piece sewn to a shorter one, mark to mark
-//   placing<U>   pattern<U>                a piece sewn onto another; spans that must fill a side
+//   placing<U>   span_list<U>                a piece sewn onto another; spans that must fill a side
 //   zipper<U>                              openings on a piece, and what they are cut from
-//   reach<U>   sewing<U>                   what must be long enough; a stitch, for its thread
+//   must_reach<U>   sewing<U>                   what must be long enough; a stitch, for its thread
 //
 //   project<inch> roll("Hand-tool roll", finished_size(20_in, 12_in));
 //   auto& outer = roll.add(piece<inch>("outer", "canvas", panel(roll.finished(), all_round(self_binding("1/2"_in)))));
@@ -58,7 +58,7 @@ public:
     const std::vector<mark_line<Unit>>& marks() const { return marks_; }
 
     /// How many are cut alike. Throws range_error below one.
-    piece& how_many(std::int64_t n) {
+    piece& count(std::int64_t n) {
         if (n < 1)
             detail::refuse<range_error>("at least one " + name_ + " must be cut: it was " + std::to_string(n));
         count_ = n;
@@ -135,7 +135,7 @@ struct placing {
 
 /// Spans given one by one, which together must be the finished size that they are marked on.
 template <length_unit Unit>
-struct pattern {
+struct span_list {
     std::string what, on; ///< of each mark; the piece's name
     edge from;
     std::vector<length<Unit>> spans;
@@ -143,7 +143,7 @@ struct pattern {
 
 /// Something that must be long enough: a tie to go round, a flap to cover.
 template <length_unit Unit>
-struct reach {
+struct must_reach {
     std::string what;
     length<Unit> has, needs;
 };
@@ -171,9 +171,9 @@ public:
     const std::deque<piece<Unit>>& pieces() const { return pieces_; }
     const std::vector<meeting<Unit>>& meetings() const { return meetings_; }
     const std::vector<placing<Unit>>& placings() const { return placings_; }
-    const std::vector<pattern<Unit>>& patterns() const { return patterns_; }
+    const std::vector<span_list<Unit>>& span_lists() const { return span_lists_; }
     const std::vector<zipper<Unit>>& zippers() const { return zippers_; }
-    const std::vector<reach<Unit>>& reaches() const { return reaches_; }
+    const std::vector<must_reach<Unit>>& must_reach_list() const { return must_reach_; }
     const std::vector<notion<Unit>>& notions() const { return notions_; }
     const std::vector<sewing<Unit>>& sewings() const { return sewings_; }
     const std::vector<std::string>& cautions() const { return cautions_; }
@@ -185,9 +185,9 @@ public:
     }
     project& add(meeting<Unit> m) { return push(meetings_, std::move(m)); }
     project& add(placing<Unit> p) { return push(placings_, std::move(p)); }
-    project& add(pattern<Unit> p) { return push(patterns_, std::move(p)); }
+    project& add(span_list<Unit> p) { return push(span_lists_, std::move(p)); }
     project& add(zipper<Unit> z) { return push(zippers_, std::move(z)); }
-    project& add(reach<Unit> r) { return push(reaches_, std::move(r)); }
+    project& add(must_reach<Unit> r) { return push(must_reach_, std::move(r)); }
     project& add(notion<Unit> n) { return push(notions_, std::move(n)); }
     project& add(sewing<Unit> s) { return push(sewings_, std::move(s)); }
     project& caution(std::string sentence) { return push(cautions_, std::move(sentence)); }
@@ -204,9 +204,9 @@ private:
     std::deque<piece<Unit>> pieces_;
     std::vector<meeting<Unit>> meetings_;
     std::vector<placing<Unit>> placings_;
-    std::vector<pattern<Unit>> patterns_;
+    std::vector<span_list<Unit>> span_lists_;
     std::vector<zipper<Unit>> zippers_;
-    std::vector<reach<Unit>> reaches_;
+    std::vector<must_reach<Unit>> must_reach_;
     std::vector<notion<Unit>> notions_;
     std::vector<sewing<Unit>> sewings_;
     std::vector<std::string> cautions_;

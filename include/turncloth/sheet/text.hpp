@@ -3,7 +3,7 @@
 //   to_text(sheet)           inches and centimetres, to 1/16 in and 0.1 cm
 //   to_text(sheet, ruler)    the units and graduations of a ruler (measure/write.hpp)
 //
-//   std::puts(to_text(sheet_of(roll), {.shows = edition::centimetres}).c_str());
+//   std::puts(to_text(sheet_of(roll), {.shows = units_shown::centimetres}).c_str());
 //
 // Each figure is rounded by itself from the exact length; each working is exact and in the project's own unit.
 #ifndef TURNCLOTH_SHEET_TEXT_HPP
@@ -33,11 +33,11 @@ std::string size_text(length<Unit> width, length<Unit> height, const ruler& by) 
 
 inline std::string graduation_text(const ruler& by) {
     switch (by.shows) {
-    case edition::inches:
+    case units_shown::inches:
         return to_text(by.inches);
-    case edition::centimetres:
+    case units_shown::centimetres:
         return to_text(by.centimetres);
-    case edition::both:
+    case units_shown::both:
         break;
     }
     return to_text(by.inches) + " and " + to_text(by.centimetres);

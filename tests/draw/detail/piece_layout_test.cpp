@@ -66,7 +66,7 @@ TEST_CASE("Words neither overlap, nor cross a line, nor leave the page, at any s
     check_legible(picture(drawing_of(roll_outer(), {}, {.project = "Hand-tool roll"})));
     check_legible(picture(drawing_of(backing())));
     check_legible(
-        picture(drawing_of(backing(), {.shows = edition::centimetres}, {.project = "", .on = paper::letter})));
+        picture(drawing_of(backing(), {.shows = units_shown::centimetres}, {.project = "", .on = paper::letter})));
     const auto all = all_round(self_binding("1/100"_in));
     for (const paper on : {paper::a4, paper::letter})
         for (const auto& piece : {plain(1_in, 1_in), plain(400_in, 2_in), plain(2_in, 400_in),
@@ -132,7 +132,7 @@ TEST_CASE("Pieces of random sizes, finishes and marks are true and legible") {
                                zipper_supply<inch>::from_roll(width + height)});
         }
         const auto piece = first_of(p);
-        const ruler by{.shows = static_cast<edition>(below(3))};
+        const ruler by{.shows = static_cast<units_shown>(below(3))};
         const picture drawn(drawing_of(piece, by, {.project = p.name(), .on = static_cast<paper>(below(2))}));
         INFO("round ", round, ", cut ", to_text(piece.cut));
         check_true(drawn, piece);

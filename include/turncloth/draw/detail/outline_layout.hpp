@@ -5,7 +5,7 @@
 //   detail::number_placer(lines, seam, room)              finds words room beside the line that they belong to
 //
 //   detail::number_placer place(lines, seam, at.picture);
-//   const auto word = place.beside({from, to, outward, take}, "1");     // empty where there is no room
+//   const auto word = place.beside({from, to, outward, allowance}, "1");     // empty where there is no room
 //
 // From the foot upward: small print, the foot (legend, scale, title), the list; the piece has the rest. An internal
 // header of outline_drawing.hpp.
@@ -176,7 +176,7 @@ inline plan_stroke longest_chord(const std::vector<page_point>& piece, const pla
 /// An edge of the seam line on paper, and what of the cloth outside it is the piece's.
 struct edge_on_page {
     page_point from, to, outward;
-    double take;
+    double allowance;
 };
 
 struct placed_words {
@@ -200,7 +200,7 @@ public:
         for (const bool inside : {true, false})
             for (const double part : {0.5, 0.35, 0.65, 0.2, 0.8}) {
                 const page_point foot{e.from.x + (e.to.x - e.from.x) * part, e.from.y + (e.to.y - e.from.y) * part};
-                const double off = inside ? -reach : e.take + reach, just_off = inside ? -just : just;
+                const double off = inside ? -reach : e.allowance + reach, just_off = inside ? -just : just;
                 const page_point middle = moved(foot, e.outward, off);
                 const box where = centred(size, middle);
                 const plan_stroke between{moved(foot, e.outward, just_off), middle};

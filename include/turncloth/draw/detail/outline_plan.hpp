@@ -95,7 +95,7 @@ struct outline_plan {
     std::vector<page_point> seam, cut, crossings;
     std::vector<plan_stroke> notches;       ///< from the seam line to the cut line
     std::vector<page_point> notches_inward; ///< of each, the way into the piece, of length 1
-    std::vector<double> takes;              ///< of each edge of the seam line
+    std::vector<double> allowances;         ///< of each edge of the seam line
     std::vector<page_point> outward;        ///< of each edge, of length 1
     std::vector<std::string> edge_words;    ///< of each edge, its number and length
     std::optional<plan_stroke> grain;       ///< two points on it
@@ -165,20 +165,20 @@ private:
 
     std::string written(drafted_length<Unit> l) const { return drafted_text(l, by_); }
 
-    /// "3: 12 1/2 in, take 1/2 in, of which 1/4 in turned under first"
+    /// "3: 12 1/2 in, allowance 1/2 in, of which 1/4 in turned under first"
     void add_edges() {
         const auto& seam = from_.seam_line();
         const double way = signed_area_of(seam).value() > 0 ? 1 : -1;
-        made_.list.emplace_back("Edges of the seam line and their takes:");
+        made_.list.emplace_back("Edges of the seam line and their allowances:");
         for (std::size_t i = 0; i < seam.size(); ++i) {
             const arrow<double> edge = bare(seam[(i + 1) % seam.size()]) - bare(seam[i]);
             const double size = length_of_arrow(edge);
             made_.outward.push_back({edge.y * way / size, edge.x * way / size}); // y is turned over
-            const edge_take<Unit>& t = from_.take_of(i);
-            made_.takes.push_back(t.take.value() * mm);
+            const edge_allowance<Unit>& t = from_.allowance_of(i);
+            made_.allowances.push_back(t.allowance.value() * mm);
             made_.edge_words.push_back(std::to_string(i + 1) + ": " + written(drafted_length_of<Unit>(size)));
             std::string entry = made_.edge_words.back();
-            entry += t.take.value() > 0 ? ", take " + written(t.take) : std::string(", no take");
+            entry += t.allowance.value() > 0 ? ", allowance " + written(t.allowance) : std::string(", no allowance");
             if (t.first_turn.value() > 0)
                 entry += ", of which " + written(t.first_turn) + " turned under first";
             made_.list.push_back(std::move(entry));

@@ -156,7 +156,7 @@ private:
     using manner = label_side::manner;
 
     /// Of the dimensions on one side.
-    double rows() const { return (plan_.has_takes() ? 2 : 1) * dimension_row + 1; }
+    double rows() const { return (plan_.has_allowances() ? 2 : 1) * dimension_row + 1; }
 
     /// How far the words of a side's dimensions reach past the piece, which measures `cut` and `finished` on paper.
     static double overhang(const std::string& cut_words, double cut, const std::string& finished_words,

@@ -70,7 +70,7 @@ struct plan : foot_words {
     bool has(line_kind kind) const {
         return std::any_of(lines.begin(), lines.end(), [&](const plan_line& l) { return l.kind == kind; });
     }
-    bool has_takes() const { return finished.width != width || finished.height != height; }
+    bool has_allowances() const { return finished.width != width || finished.height != height; }
 };
 
 template <length_unit Unit>
@@ -132,9 +132,9 @@ private:
         made_.finished_size = "finishes " + unbroken(size_text(f.width(), f.height(), by_));
         made_.width = mm(from_.cut.width());
         made_.height = mm(from_.cut.height());
-        made_.finished = {mm(p.shape().finish_of(edge::left).take()), mm(p.shape().finish_of(edge::top).take()),
-                          mm(f.width()), mm(f.height())};
-        const std::string cut = made_.has_takes() ? "cut " : "cut and finished ";
+        made_.finished = {mm(p.shape().finish_of(edge::left).allowance()),
+                          mm(p.shape().finish_of(edge::top).allowance()), mm(f.width()), mm(f.height())};
+        const std::string cut = made_.has_allowances() ? "cut " : "cut and finished ";
         made_.cut_width = cut + written(from_.cut.width());
         made_.cut_height = cut + written(from_.cut.height());
         made_.finished_width = "finished " + written(f.width());

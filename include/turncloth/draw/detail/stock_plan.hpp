@@ -162,8 +162,8 @@ private:
     std::vector<std::string> in_each_unit(length<Unit> l) const {
         ruler one = by_;
         std::vector<std::string> all;
-        for (const edition unit : {edition::inches, edition::centimetres})
-            if (by_.shows == unit || by_.shows == edition::both) {
+        for (const units_shown unit : {units_shown::inches, units_shown::centimetres})
+            if (by_.shows == unit || by_.shows == units_shown::both) {
                 one.shows = unit;
                 all.push_back(to_text(l, one));
             }
