@@ -1,20 +1,25 @@
-// Every refusal of this library, under one base.
+// Every refusal of this library, under one base, as a sentence for people and as data for programs.
 //
-//   class error                                   what() is one sentence: what was given, what is allowed, and where
-//   class overflow_error, zero_denominator_error  arithmetic that has no answer in 64 bits
-//   class text_error                              text that is not a measurement: position() and reason()
+//   class error                 what(): one sentence; facts(): the same as data
+//   struct refusal              kind, what, given, least, most, index, where
+//   enum class fault            the kinds of fault, one for each thing that a program may want to do about it
+//   struct amount               a number with the unit that it was given in
+//   overflow_error  zero_denominator_error  range_error  text_error       each layer adds its own types
 //
 //   try { cut = read_length<inch>(typed); }
-//   catch (const turncloth::error& refused) { show(refused.what()); }
+//   catch (const turncloth::error& refused) { mark_field(refused.facts().index); show(refused.what()); }
 //
-// Further layers add their own types beside what they refuse. All are thrown through boost::throw_exception, so that a
-// program built with -fno-exceptions supplies that one function and decides there what becomes of a refusal.
+// The type of an error says who refuses (a finish, a zipper, a lay), its kind says what is wrong. All are thrown through
+// boost::throw_exception, so that a program built with -fno-exceptions supplies that one function and decides there what
+// becomes of a refusal.
 #ifndef TURNCLOTH_MEASURE_ERROR_HPP
 #define TURNCLOTH_MEASURE_ERROR_HPP
 
 #include <boost/throw_exception.hpp>
 
 #include <cstddef>
+#include <cstdint>
+#include <optional>
 #include <stdexcept>
 #include <string>
 #include <string_view>
@@ -22,22 +27,61 @@
 
 namespace turncloth {
 
+/// What is wrong, whoever says so.
+enum class fault : unsigned char {
+    too_small,    ///< `given` is below `least`, or not above it where `least` is zero and nothing will not do
+    too_large,    ///< `given` is above `most`
+    no_room,      ///< what is asked for (`given`) does not go into what there is (`most`)
+    disagree,     ///< two things that must be equal or fit together do not: `given` against `least` or `most`
+    missing,      ///< something that must be given was not, or a name that nothing bears
+    repeated,     ///< given twice where once is allowed
+    unsuitable,   ///< of a kind that cannot be used here: a raw edge where a hem is wanted, a turn where grain is fixed
+    unreadable,   ///< text that is not what was expected
+    does_not_fit, ///< an exact result, or a count, beyond what 64 bits or a stated limit hold
+    undefined     ///< arithmetic without an answer: a division by zero, a root of less than nothing
+};
+
+/// A number as it was given. `unit` is "in", "cm", ..., and empty for a count or a plain number.
+struct amount {
+    std::int64_t numerator = 0, denominator = 1; ///< exact, in lowest terms; 0/0 where only `nearest` is known
+    double nearest = 0;
+    std::string_view unit{};
+};
+
+/// What a refusal knows. Members that do not apply are left empty.
+struct refusal {
+    fault kind;
+    std::string what; ///< what is wrong, in the words of the sentence: "the width of a strip"
+    std::optional<amount> given{}, least{}, most{};
+    std::optional<std::size_t> index{}; ///< of the edge, span, piece or row meant, from 0
+    std::string where{};                ///< its name: an edge, a piece
+};
+
 /// The base of every error that turncloth throws.
 class error : public std::runtime_error {
 public:
-    using std::runtime_error::runtime_error;
+    error(const std::string& sentence, refusal facts) : std::runtime_error(sentence), facts_(std::move(facts)) {}
+    /// To go: every refusal is to bring its facts.
+    explicit error(const std::string& sentence) : error(sentence, {fault::unsuitable, sentence}) {}
+
+    const refusal& facts() const noexcept { return facts_; }
+
+private:
+    refusal facts_;
 };
 
 /// An exact result that does not fit a fraction of 64-bit integers.
 class overflow_error : public error {
 public:
     using error::error;
+    explicit overflow_error(const std::string& sentence) : error(sentence, {fault::does_not_fit, "a number"}) {}
 };
 
 /// A fraction over zero, or a division by zero.
 class zero_denominator_error : public error {
 public:
     using error::error;
+    explicit zero_denominator_error(const std::string& sentence) : error(sentence, {fault::undefined, "a divisor"}) {}
 };
 
 /// A value outside what a function allows: a negative size, zero parts, a graduation of nothing.
@@ -47,30 +91,46 @@ public:
 };
 
 /// Text that cannot be read. `position` counts bytes from 0; it equals the length of the text where the text ends too
-/// soon.
+/// soon. The sentence quotes at most 60 characters of the text, however long it is.
 class text_error : public error {
 public:
     text_error(std::string_view text, std::size_t position, std::string reason)
-        : error(sentence(text, position, reason)), position_(position), reason_(std::move(reason)) {}
+        : error(sentence(text, position, reason),
+                {.kind = fault::unreadable, .what = "a measurement", .index = position}),
+          position_(position),
+          reason_(std::move(reason)) {}
 
     std::size_t position() const noexcept { return position_; }
     const std::string& reason() const noexcept { return reason_; }
 
 private:
     static std::string sentence(std::string_view text, std::size_t position, const std::string& reason) {
-        std::string said = "cannot read \"" + std::string(text) + "\" as a measurement: " + reason;
+        std::string said = "cannot read " + quoted(text) + " as a measurement: " + reason;
         if (position >= text.size())
             return said + ", at its end";
-        return said + ", at character " + std::to_string(characters(text.substr(0, position)) + 1) + " (\"" +
-               std::string(text.substr(position)) + "\")";
+        return said + ", at character " + std::to_string(characters(text.substr(0, position)) + 1) + " (" +
+               quoted(text.substr(position)) + ")";
     }
 
     /// UTF-8 marks every byte of a character but the first with the bits 10.
+    static constexpr bool begins_character(char byte) noexcept {
+        return (static_cast<unsigned char>(byte) & 0xC0U) != 0x80U;
+    }
     static std::size_t characters(std::string_view text) noexcept {
         std::size_t count = 0;
         for (const char byte : text)
-            count += (static_cast<unsigned char>(byte) & 0xC0U) != 0x80U;
+            count += begins_character(byte);
         return count;
+    }
+
+    /// In quotation marks; a longer text is cut before a character and goes on in dots.
+    static std::string quoted(std::string_view text) {
+        constexpr std::size_t most = 60;
+        std::size_t end = text.size();
+        if (end > most)
+            for (end = most; end > 0 && !begins_character(text[end]);)
+                --end;
+        return '"' + std::string(text.substr(0, end)) + (end < text.size() ? "...\"" : "\"");
     }
 
     std::size_t position_;
