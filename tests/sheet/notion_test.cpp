@@ -140,9 +140,10 @@ TEST_CASE("Eyelets in a heading, from their centres") {
 TEST_CASE("A binding and the strips it is joined from") {
     // 4 x 1/2 + 2 x 1/2 + 2 x 1/8 = 3 1/4 in wide; 2 x (30 + 20) + 4 x 1/8 + 3 = 103 1/2 in long. From 42 in each, less
     // 1 in for each join, three make 124 in and leave 20 1/2 in; 3 x 3 1/4 = 9 3/4 in of cloth.
-    const auto width = double_fold("1/2"_in, "1/2"_in, "1/8"_in);
-    const auto round = binding_length(finished_size(30_in, 20_in), "1/8"_in, 3_in);
-    check(listed("binding", width, round, strips_across(round.value(), width.value(), 42_in, 1_in)),
+    const auto width = double_fold("1/2"_in, {.seam = "1/2"_in, .turn = "1/8"_in});
+    const auto round = binding_length(finished_size(30_in, 20_in), {.fold = "1/8"_in, .overlap = 3_in});
+    check(listed("binding", width, round,
+                 strips_across(round.value(), {.width = width.value(), .usable = 42_in, .join = 1_in})),
           {{"strip, cut width", "3 1/4"_in},
            {"strip, length joined", "103 1/2"_in},
            {"strips across the cloth", n(3)},
@@ -150,13 +151,14 @@ TEST_CASE("A binding and the strips it is joined from") {
            {"cloth for them", "9 3/4"_in},
            {"left over of the strip", "20 1/2"_in}});
     // One strip of 42 in for 40 in has no join to list.
-    const auto short_one = binding_length<inch>(37_in, 0, {}, 3_in);
-    check(listed("binding", width, short_one, strips_across(40_in, "3 1/4"_in, 42_in, 1_in)),
-          {{"strip, cut width", "3 1/4"_in},
-           {"strip, length joined", 40_in},
-           {"strips across the cloth", n(1)},
-           {"cloth for them", "3 1/4"_in},
-           {"left over of the strip", 2_in}});
+    const auto short_one = binding_length(37_in, 0, {.overlap = 3_in});
+    check(
+        listed("binding", width, short_one, strips_across(40_in, {.width = "3 1/4"_in, .usable = 42_in, .join = 1_in})),
+        {{"strip, cut width", "3 1/4"_in},
+         {"strip, length joined", 40_in},
+         {"strips across the cloth", n(1)},
+         {"cloth for them", "3 1/4"_in},
+         {"left over of the strip", 2_in}});
 }
 
 TEST_CASE("Pleats and the cloth for them") {

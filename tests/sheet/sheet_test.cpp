@@ -414,7 +414,7 @@ TEST_CASE("What notions compute is listed with its working and its cautions") {
     CHECK(tie.details()[3].amount.value() == 12_in);
     CHECK(tie.details()[4].amount.value() == 31_in);
     CHECK(tie.cautions().size() == 2);
-    const auto pleats = listed("flounce", pleats_near(pleat::knife, 30_in, 3_in, 1_in));
+    const auto pleats = listed("flounce", pleats_near(pleat::knife, 30_in, {.width = 3_in, .depth = 1_in}));
     CHECK(pleats.details()[0].count == 10);
     CHECK(pleats.details()[3].amount.value() == 50_in); // 30 and 10 x 2 x 1
     CHECK_THROWS_AS(notion<inch>("hooks").number("hooks", 0), range_error);
