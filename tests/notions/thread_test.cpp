@@ -1,14 +1,11 @@
-// Thread and cautions: the table's figures, sums over runs of seams, and what is refused; every caution says what to
-// do.
+// Thread: the table's figures, sums over runs of seams, and what is refused.
 #include "reference.hpp"
 #include <turncloth/measure/read.hpp>
-#include <turncloth/notions/caution.hpp>
 #include <turncloth/notions/thread.hpp>
 
 #include <doctest/doctest.h>
 
 #include <array>
-#include <string_view>
 #include <vector>
 
 using namespace turncloth;
@@ -83,22 +80,4 @@ TEST_CASE("thread that cannot be worked out says why") {
           "too small: the length on a spool, given 0 in, least 0 in");
     CHECK(facts<thread_error>([&] { return spools("-1"_in, 10_in); }) ==
           "too small: the length of thread, given -1 in, least 0 in");
-}
-
-TEST_CASE("cautions are whole sentences, and those for a regulated thing name its rule and who to ask") {
-    for (const std::string_view c :
-         {caution::setting_eyelets, caution::ties_on_childrens_clothing, caution::near_infants,
-          caution::ties_near_animals, caution::soft_film, caution::film_and_iron, caution::needles_and_metal,
-          caution::cutting, caution::hanging_up}) {
-        CHECK(c.size() > 60);
-        CHECK(c.back() == '.');
-        CHECK(c.find("  ") == std::string_view::npos);
-    }
-    const auto names = [](std::string_view c, std::string_view rule) { return c.find(rule) != std::string_view::npos; };
-    CHECK(names(caution::setting_eyelets, "eye protection"));
-    CHECK(names(caution::setting_eyelets, "29 CFR 1910.133"));
-    CHECK(names(caution::ties_on_childrens_clothing, "ASTM F1816"));
-    CHECK(names(caution::ties_on_childrens_clothing, "EN 14682"));
-    CHECK(names(caution::near_infants, "CPSC"));
-    CHECK(names(caution::hanging_up, "licensed"));
 }

@@ -93,8 +93,7 @@ TEST_CASE("A ribbon sewn on at one line, with a free end on either side") {
                 {"each, cut", 19_in},
                 {"sewn on, from the finished edge where it starts", 8_in},
                 {"ribbon in all", 57_in}});
-    CHECK(warns(tie, caution::near_infants));
-    CHECK(warns(tie, caution::ties_near_animals));
+    CHECK(warns(tie, caution::infants_and_animals));
     CHECK_FALSE(tie.goes_in_before_seams());
 }
 
@@ -119,8 +118,7 @@ TEST_CASE("A tie that goes round") {
     // Twice round 11 in, loops 4 x 3 in, tails 2 x 6 in, a knot of 1 in, 1/2 in of ease and 2 x 1/4 in turned: 48 in.
     const auto tie = listed_round("tie", tie_round<inch>(11_in, 2, {3_in, 6_in, 1_in}, "1/2"_in, "1/4"_in), 11_in);
     check(tie, {{"once round the roll", 11_in}, {"ribbon, cut", 48_in}});
-    CHECK(warns(tie, caution::near_infants));
-    CHECK(warns(tie, caution::ties_near_animals));
+    CHECK(warns(tie, caution::infants_and_animals));
 }
 
 TEST_CASE("Eyelets in a heading, from their centres") {
