@@ -178,6 +178,7 @@ concept different_units = length_unit<A> && length_unit<B> && !std::same_as<A, B
 template <class Number>
 concept bare_number = std::is_arithmetic_v<Number> || std::same_as<Number, fraction>;
 using bring_to_one_unit = please::bring_both_lengths_to_one_unit_first_for_instance_as_centimetre_x;
+using ratio_in_one_unit = please::bring_both_lengths_to_one_unit_first_since_their_ratio_is_a_plain_number;
 using name_the_unit = please::name_the_unit_of_a_length_for_instance_12_in_or_30_cm;
 } // namespace detail
 
@@ -196,6 +197,15 @@ bool operator==(const detail::exact_quantity<A>&, const detail::exact_quantity<B
 template <class Please = detail::bring_to_one_unit, class A, class B>
     requires detail::different_units<A, B>
 bool operator<=>(const detail::exact_quantity<A>&, const detail::exact_quantity<B>&) = delete;
+
+// Boost.Units divides any quantity by any other, so that 10 in over 2 cm would be 5 of "in per cm".
+template <class Please = detail::ratio_in_one_unit, class A, class B>
+    requires detail::different_units<A, B>
+void operator/(const detail::exact_quantity<A>&, const detail::exact_quantity<B>&) = delete;
+
+template <class Please = detail::ratio_in_one_unit, class A, class B>
+    requires detail::different_units<A, B>
+void ratio(const detail::exact_quantity<A>&, const detail::exact_quantity<B>&) = delete;
 
 // A number without a unit is not a length, so it neither adds to one nor compares with one.
 
