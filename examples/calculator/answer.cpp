@@ -203,7 +203,7 @@ void cloth(const question& q, reply& r) {
     bolt<Unit> cloth;
     cloth.width = q.size<Unit>("width");
     cloth.selvedge = q.size<Unit>("selvedge");
-    const cloth_lay<Unit> lay = lay_out<Unit>(pieces, cloth);
+    const turncloth::lay<Unit> lay = lay_out<Unit>(pieces, cloth);
     const purchase_rules<Unit> rules{.straightening = q.size<Unit>("ends"),
                                      .sold = metric_unit<Unit> ? ten_centimetres<Unit> : eighths_of_a_yard<Unit>};
     r.say(lay.proved_best() ? "length laid, the least that can be" : "length laid", lay.length);
@@ -212,8 +212,8 @@ void cloth(const question& q, reply& r) {
     r.say("length to buy", amount_to_buy(lay.length, rules).working);
     r.say("width of it that is used", cloth.usable_width());
     for (const cloth_place<Unit>& place : lay.places)
-        r.say(pieces[place.piece].name,
-              in_both(place.x) + " from the left, " + in_both(place.y) + " from the end that is cut first");
+        r.say(pieces[place.piece].name, in_both(place.where.from_left) + " from the left edge of the cloth, " +
+                                            in_both(place.where.from_end) + " from its end, once that is straightened");
 }
 
 /// A question and what answers it, worked in inches and in centimetres.
@@ -230,7 +230,7 @@ constexpr known_question known[] = {
     {"cloth", cloth<inch>, cloth<centimetre>},
 };
 
-std::string refusal(const std::string& why, const std::string& field = {}) {
+std::string said_no(const std::string& why, const std::string& field = {}) {
     // What a person typed need not be UTF-8; what is not is replaced, since JSON cannot hold it.
     return json{{"refused", why}, {"field", field}}.dump(-1, ' ', false, json::error_handler_t::replace);
 }
@@ -247,10 +247,10 @@ std::string answer(std::string_view text) {
             (q.text("units") == "centimetres" ? k.in_centimetres : k.in_inches)(q, r);
             return r.text();
         } catch (const refused& e) {
-            return refusal(e.why, e.field);
+            return said_no(e.why, e.field);
         } catch (const error& e) {
-            return refusal(e.what());
+            return said_no(e.what());
         }
     }
-    return refusal("there is no such question: \"" + q.text("ask") + "\"");
+    return said_no("there is no such question: \"" + q.text("ask") + "\"");
 }

@@ -39,7 +39,7 @@ template <length_unit Unit>
 std::vector<sheet_cloth<Unit>> add_cloth(sheet<Unit>& s, const cloth_sold<Unit>& cloth, bool hangs) {
     std::vector<sheet_cloth<Unit>> all;
     for (const std::string& material : materials_of(s)) {
-        const bolt<Unit> roll{.width = cloth.width, .selvedge = cloth.selvedge, .ways = cutting::edge_to_edge};
+        const bolt<Unit> roll{.width = cloth.width, .selvedge = cloth.selvedge, .cutting = cutting::edge_to_edge};
         const purchase_rules<Unit> rules{
             .straightening = cloth.straightening, .change = {}, .sold = usual_steps<Unit>()};
         try {

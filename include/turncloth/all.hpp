@@ -7,6 +7,7 @@
 #ifndef TURNCLOTH_ALL_HPP
 #define TURNCLOTH_ALL_HPP
 
+#include <turncloth/cloth/cutting_out.hpp>
 #include <turncloth/cloth/lay.hpp>
 #include <turncloth/cloth/off_cuts.hpp>
 #include <turncloth/cloth/purchase.hpp>
