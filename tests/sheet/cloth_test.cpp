@@ -32,7 +32,7 @@ std::vector<lay_fault> faults(const sheet_cloth<Unit>& c) {
 
 } // namespace
 
-TEST_CASE("The pieces of the material are laid at their cut sizes, as often as they are cut, and no others") {
+TEST_CASE("the pieces of the material are laid at their cut sizes, as often as they are cut, and no others") {
     const auto c = cloth_for<inch>(tidy(), "canvas", {.width = 45_in, .selvedge = "1/2"_in}, by_the_eighth);
     CHECK(c.material == "canvas");
     REQUIRE(c.pieces.size() == 2);
@@ -47,7 +47,7 @@ TEST_CASE("The pieces of the material are laid at their cut sizes, as often as t
     CHECK(cloth_for<inch>(tidy(), "cotton", {.width = 45_in}, by_the_eighth).lay.places.size() == 1);
 }
 
-TEST_CASE("The length to buy is the one worked out by hand") {
+TEST_CASE("the length to buy is the one worked out by hand") {
     // 44 in usable: two backs of 20 in side by side, 30 in; four pockets of 9 in side by side below them, 12 in more.
     // No shorter: the backs leave 4 in beside them, too little for a pocket with its grain kept. 42 in laid, 1 in off
     // at each end, 44 in: 9.78 eighths of a yard of 4 1/2 in, so 10, 45 in.
@@ -61,7 +61,7 @@ TEST_CASE("The length to buy is the one worked out by hand") {
     CHECK(cloth_for<inch>(tidy(), "canvas", {.width = 45_in, .selvedge = "1/2"_in}, washed).bought.bought == 54_in);
 }
 
-TEST_CASE("What may turn can take less cloth, and one-way cloth forbids it") {
+TEST_CASE("what may turn can take less cloth, and one-way cloth forbids it") {
     // A back is 20 x 30 in: on 30 in of width it lies one above the other upright, 60 in; turned, 40 in.
     project<inch> p("Two backs", finished_size(20_in, 30_in));
     p.add({"back", "canvas", panel(p.finished())}).count(2);
@@ -74,7 +74,7 @@ TEST_CASE("What may turn can take less cloth, and one-way cloth forbids it") {
           60_in);
 }
 
-TEST_CASE("Lays of random projects can be cut as they stand, in every way of cutting") {
+TEST_CASE("lays of random projects can be cut as they stand, in every way of cutting") {
     std::mt19937_64 random(20260711);
     const auto between = [&](std::int64_t low, std::int64_t high) {
         return std::uniform_int_distribution<std::int64_t>(low, high)(random);
@@ -100,7 +100,7 @@ TEST_CASE("Lays of random projects can be cut as they stand, in every way of cut
     }
 }
 
-TEST_CASE("What cannot be laid is refused by name") {
+TEST_CASE("what cannot be laid is refused by name") {
     CHECK_THROWS_WITH_AS(cloth_for<inch>(tidy(), "silk", {.width = 45_in}, by_the_eighth),
                          "Seed tidy cannot be made so: no piece is of silk", sheet_error);
     CHECK_THROWS_WITH_AS(cloth_for<inch>(tidy(), "canvas", {.width = 16_in}, by_the_eighth),
@@ -110,7 +110,7 @@ TEST_CASE("What cannot be laid is refused by name") {
                     purchase_error); // sold in steps of nothing
 }
 
-TEST_CASE("Cloth to buy is listed with its working, and with the bound where the lay is not proved the shortest") {
+TEST_CASE("cloth to buy is listed with its working, and with the bound where the lay is not proved the shortest") {
     auto c = cloth_for<inch>(tidy(), "canvas", {.width = 45_in, .selvedge = "1/2"_in}, by_the_eighth);
     c.lay.bound = 42_in;
     const auto best = listed(c);
@@ -130,7 +130,7 @@ TEST_CASE("Cloth to buy is listed with its working, and with the bound where the
     CHECK(found.details()[3].amount.value() == 40_in);
 }
 
-TEST_CASE("Metric cloth is bought by ten centimetres") {
+TEST_CASE("metric cloth is bought by ten centimetres") {
     project<centimetre> p("Mat", finished_size(60_cm, 45_cm));
     p.add({"mat", "felt", panel(p.finished(), all_round(seam(1.5_cm)))}).count(3);
     // 63 x 48 cm: two side by side on 138 cm, the third below: 96 cm; with 2 cm off each end 100 cm, sold just so.
