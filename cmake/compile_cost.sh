@@ -32,7 +32,8 @@ TIMEFORMAT=%U
 compile() { # <name> <variant> <option>...
     local name=$1 variant=$2
     shift 2
-    { time g++ -std=c++20 -O2 -c "$@" -Iinclude "$work/$name.cpp" -o "$work/$name.$variant.o"; } 2>>"$work/$name.$variant.times"
+    { time g++ -std=c++20 -O2 -c "$@" -Iinclude "$work/$name.cpp" -o "$work/$name.$variant.o" 2>"$work/errors"; } \
+        2>>"$work/$name.$variant.times" || { cat "$work/errors"; return 1; }
 }
 least() { sort -n "$work/$1.times" | head -n 1; }
 functions() { nm "$work/$1.o" | grep -c ' [TtWw] ' || true; }
