@@ -72,7 +72,7 @@ project<inch> zipped_pocket() {
 }
 
 project<inch> pleated_flounce() {
-    const auto pleats = pleats_near(pleat::box, 24_in, 4_in, 1_in);
+    const auto pleats = pleats_near(pleat::box, 24_in, {.width = 4_in, .depth = 1_in});
     project<inch> p("barrow cover", finished_size(pleats.cut().value(), 6_in));
     p.add({"flounce", "canvas", panel(p.finished())})
         .mark("fold out", edge::left, pleats.outer_folds(0))
@@ -83,7 +83,7 @@ project<inch> pleated_flounce() {
 project<inch> boxed_plate() {
     const boxed_size pad(16_in, 10_in, 2_in);
     const cut_size<inch> cut = boxed_panel(pad, "1/2"_in);
-    const length<inch> corner = corner_cut(2_in, "1/2"_in, "1/2"_in);
+    const length<inch> corner = corner_cut(2_in, {.seam = "1/2"_in, .across = "1/2"_in});
     project<inch> p("kneeling pad", finished_size(cut.width(), cut.height()));
     auto& plate = p.add({"each of two panels", "canvas", panel(p.finished())});
     for (const edge e : all_edges)

@@ -83,7 +83,8 @@ struct organiser {
             .of_film();
         p.add(meeting<Unit>{"film strip", "backing", edge::left, film_width, finished.width(), columns});
 
-        const std::int64_t n = fewest_eyelets(finished.width(), m.eyelet_rim, m.eyelet_margin, m.eyelets_apart, false);
+        const std::int64_t n =
+            fewest_eyelets(finished.width(), {.rim = m.eyelet_rim, .margin = m.eyelet_margin, .most = m.eyelets_apart});
         const auto holes = eyelets(backing.shape(), n, {m.eyelet_hole, m.eyelet_rim}, m.eyelet_margin, m.eyelet_clear);
         backing.mark("centres of the eyelets", edge::top, holes.down);
         p.add(listed("eyelets", holes)).add(sewn_throughout<Unit>());

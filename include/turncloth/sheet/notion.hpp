@@ -125,7 +125,7 @@ notion<Unit> listed(std::string name, std::int64_t how_many, const ribbon_tie<Un
     if (sewn.sewn_to != sewn.sewn_from)
         n.figure("sewn on, as far as", sewn.sewn_to.from_datum());
     n.figure("ribbon in all", ribbon(t) * how_many);
-    return n.caution(caution::near_infants).caution(caution::ties_near_animals);
+    return n.caution(caution::infants_and_animals);
 }
 
 /// Ribbon that goes round a roll and is tied in a bow: `working` is what tie_round gives.
@@ -134,8 +134,7 @@ notion<Unit> listed_round(std::string name, const turncloth::figure<Unit>& worki
     return notion<Unit>(std::move(name))
         .figure("once round the roll", girth)
         .figure("ribbon, cut", working)
-        .caution(caution::near_infants)
-        .caution(caution::ties_near_animals);
+        .caution(caution::infants_and_animals);
 }
 
 template <length_unit Unit>
