@@ -6,7 +6,7 @@
 
 #include <algorithm>
 
-TEST_CASE("A sheet is written as text, and each piece of it as a drawing") {
+TEST_CASE("a sheet is written as text, and each piece of it as a drawing") {
     const scratch dir;
     const outcome o = dir.run("--project kneeling-pad --out deep/in/here");
     CHECK(o.status == 0);
@@ -27,7 +27,7 @@ TEST_CASE("A sheet is written as text, and each piece of it as a drawing") {
         CHECK_MESSAGE(lay.find(words) != std::string::npos, words);
 }
 
-TEST_CASE("A sheet is written as JSON too where that is asked for, with the cloth to buy among its notions") {
+TEST_CASE("a sheet is written as JSON too where that is asked for, with the cloth to buy among its notions") {
     const scratch dir;
     REQUIRE(dir.run("--project kneeling-pad --size '16 x 9 in' --json --quiet --out here").status == 0);
     const auto sheet = nlohmann::json::parse(dir.read("here/kneeling-pad.json"));
@@ -37,7 +37,7 @@ TEST_CASE("A sheet is written as JSON too where that is asked for, with the clot
     CHECK(sheet["notions"].back()["details"].back()["amount"]["exact"] == "18"); // see figures_test.cpp
 }
 
-TEST_CASE("Quiet prints nothing, and writes all the same") {
+TEST_CASE("quiet prints nothing, and writes all the same") {
     const scratch dir;
     const outcome o = dir.run("--project all --quiet --out here");
     CHECK(o.status == 0);
@@ -46,7 +46,7 @@ TEST_CASE("Quiet prints nothing, and writes all the same") {
     CHECK(dir.files("here").size() == 20); // 3 sheets; 2, 5 and 4 pieces; 2, 3 and 1 lays
 }
 
-TEST_CASE("A folder that cannot be made is named with its reason") {
+TEST_CASE("a folder that cannot be made is named with its reason") {
     const scratch dir;
     dir.write("a-file", "");
     const outcome o = dir.run("--project all --quiet --out a-file/below");
@@ -54,7 +54,7 @@ TEST_CASE("A folder that cannot be made is named with its reason") {
     CHECK(o.complains("cannot make the folder a-file/below: Not a directory"));
 }
 
-TEST_CASE("A file that cannot be finished leaves nothing behind, and the one before it as it was") {
+TEST_CASE("a file that cannot be finished leaves nothing behind, and the one before it as it was") {
     const scratch dir;
     REQUIRE(dir.run("--project kneeling-pad --quiet --out here").status == 0);
     const std::string before = dir.read("here/kneeling-pad.txt");
@@ -67,7 +67,7 @@ TEST_CASE("A file that cannot be finished leaves nothing behind, and the one bef
     CHECK(dir.files("here") == names);
 }
 
-TEST_CASE("A file whose place is taken by a folder leaves nothing behind") {
+TEST_CASE("a file whose place is taken by a folder leaves nothing behind") {
     const scratch dir;
     std::filesystem::create_directories(dir / "here/kneeling-pad.top.svg/kept");
     const outcome o = dir.run("--project kneeling-pad --quiet --out here");
@@ -77,7 +77,7 @@ TEST_CASE("A file whose place is taken by a folder leaves nothing behind") {
     CHECK(dir.read("here/kneeling-pad.txt").find("Local codes") != std::string::npos);
 }
 
-TEST_CASE("A folder that takes no files is named with its reason") {
+TEST_CASE("a folder that takes no files is named with its reason") {
     const scratch dir;
     // Its permissions do not bind root, but no user can write there.
     const outcome o = dir.run("--project kneeling-pad --quiet --out /proc/self");

@@ -1,7 +1,7 @@
 // sheet/cloth.hpp: the pieces of one material and no other are laid, the lay can be cut, and the purchase is right.
 #include <turncloth.hpp>
-#include <turncloth/cloth/lay/check.hpp>
 #include <turncloth/sheet/cloth.hpp>
+#include <turncloth/testing/lay_faults.hpp>
 
 #include <doctest/doctest.h>
 
@@ -24,34 +24,15 @@ sheet<inch> tidy() {
 
 constexpr purchase_rules<inch> by_the_eighth{.straightening = 1_in, .sold = eighths_of_a_yard<inch>};
 
-/// What the independent checker finds wrong, all sizes as whole numbers of 1/32 of the unit.
+/// What the independent checker finds wrong.
 template <length_unit Unit>
 std::vector<lay_fault> faults(const sheet_cloth<Unit>& c) {
-    const auto whole = [](length<Unit> l) {
-        const fraction n = l.value() * 32;
-        REQUIRE(denominator(n) == 1);
-        return numerator(n);
-    };
-    std::vector<lay_piece> pieces;
-    for (const auto& p : c.pieces)
-        pieces.push_back({.width = whole(p.size.width()),
-                          .length = whole(p.size.height()),
-                          .quantity = p.quantity,
-                          .grain = c.bolt.one_way ? grain::fixed : p.grain});
-    lay found;
-    found.length = whole(c.lay.length);
-    found.bound = floor(c.lay.bound.value() * 32);
-    for (const auto& p : c.lay.places)
-        found.places.push_back({p.piece, whole(p.x), whole(p.y), whole(p.across), whole(p.along), p.turned});
-    for (const auto& cut : c.lay.cuts)
-        found.cuts.push_back({cut.runs, whole(cut.at), whole(cut.from), whole(cut.to)});
-    return lay_faults(found, pieces,
-                      {.width = whole(c.bolt.usable_width()), .gap = whole(c.bolt.gap), .ways = c.bolt.ways});
+    return lay_faults(c.lay, c.pieces, c.bolt);
 }
 
 } // namespace
 
-TEST_CASE("The pieces of the material are laid at their cut sizes, as often as they are cut, and no others") {
+TEST_CASE("the pieces of the material are laid at their cut sizes, as often as they are cut, and no others") {
     const auto c = cloth_for<inch>(tidy(), "canvas", {.width = 45_in, .selvedge = "1/2"_in}, by_the_eighth);
     CHECK(c.material == "canvas");
     REQUIRE(c.pieces.size() == 2);
@@ -66,7 +47,7 @@ TEST_CASE("The pieces of the material are laid at their cut sizes, as often as t
     CHECK(cloth_for<inch>(tidy(), "cotton", {.width = 45_in}, by_the_eighth).lay.places.size() == 1);
 }
 
-TEST_CASE("The length to buy is the one worked out by hand") {
+TEST_CASE("the length to buy is the one worked out by hand") {
     // 44 in usable: two backs of 20 in side by side, 30 in; four pockets of 9 in side by side below them, 12 in more.
     // No shorter: the backs leave 4 in beside them, too little for a pocket with its grain kept. 42 in laid, 1 in off
     // at each end, 44 in: 9.78 eighths of a yard of 4 1/2 in, so 10, 45 in.
@@ -80,7 +61,7 @@ TEST_CASE("The length to buy is the one worked out by hand") {
     CHECK(cloth_for<inch>(tidy(), "canvas", {.width = 45_in, .selvedge = "1/2"_in}, washed).bought.bought == 54_in);
 }
 
-TEST_CASE("What may turn can take less cloth, and one-way cloth forbids it") {
+TEST_CASE("what may turn can take less cloth, and one-way cloth forbids it") {
     // A back is 20 x 30 in: on 30 in of width it lies one above the other upright, 60 in; turned, 40 in.
     project<inch> p("Two backs", finished_size(20_in, 30_in));
     p.add({"back", "canvas", panel(p.finished())}).count(2);
@@ -93,7 +74,7 @@ TEST_CASE("What may turn can take less cloth, and one-way cloth forbids it") {
           60_in);
 }
 
-TEST_CASE("Lays of random projects can be cut as they stand, in every way of cutting") {
+TEST_CASE("lays of random projects can be cut as they stand, in every way of cutting") {
     std::mt19937_64 random(20260711);
     const auto between = [&](std::int64_t low, std::int64_t high) {
         return std::uniform_int_distribution<std::int64_t>(low, high)(random);
@@ -110,7 +91,7 @@ TEST_CASE("Lays of random projects can be cut as they stand, in every way of cut
         const bolt<inch> cloth{.width = 36_in,
                                .selvedge = "1/2"_in,
                                .gap = between(0, 1) == 0 ? length<inch>() : "1/8"_in,
-                               .ways = static_cast<cutting>(round % 3)};
+                               .cutting = static_cast<cutting>(round % 3)};
         const auto c = cloth_for<inch>(sheet_of(p), "canvas", cloth, by_the_eighth,
                                        round % 2 == 0 ? grain::fixed : grain::may_turn, {.steps = 3000});
         for (const lay_fault& f : faults(c))
@@ -119,17 +100,17 @@ TEST_CASE("Lays of random projects can be cut as they stand, in every way of cut
     }
 }
 
-TEST_CASE("What cannot be laid is refused by name") {
+TEST_CASE("what cannot be laid is refused by name") {
     CHECK_THROWS_WITH_AS(cloth_for<inch>(tidy(), "silk", {.width = 45_in}, by_the_eighth),
                          "Seed tidy cannot be made so: no piece is of silk", sheet_error);
     CHECK_THROWS_WITH_AS(cloth_for<inch>(tidy(), "canvas", {.width = 16_in}, by_the_eighth),
                          "back is 20 in wide, 4 in more than the usable width of 16 in; turning it does not help",
-                         cloth_piece_too_wide_error<inch>);
+                         piece_too_wide_error);
     CHECK_THROWS_AS(cloth_for<inch>(tidy(), "canvas", {.width = 45_in}, {}),
                     purchase_error); // sold in steps of nothing
 }
 
-TEST_CASE("Cloth to buy is listed with its working, and with the bound where the lay is not proved the shortest") {
+TEST_CASE("cloth to buy is listed with its working, and with the bound where the lay is not proved the shortest") {
     auto c = cloth_for<inch>(tidy(), "canvas", {.width = 45_in, .selvedge = "1/2"_in}, by_the_eighth);
     c.lay.bound = 42_in;
     const auto best = listed(c);
@@ -149,7 +130,7 @@ TEST_CASE("Cloth to buy is listed with its working, and with the bound where the
     CHECK(found.details()[3].amount.value() == 40_in);
 }
 
-TEST_CASE("Metric cloth is bought by ten centimetres") {
+TEST_CASE("metric cloth is bought by ten centimetres") {
     project<centimetre> p("Mat", finished_size(60_cm, 45_cm));
     p.add({"mat", "felt", panel(p.finished(), all_round(seam(1.5_cm)))}).count(3);
     // 63 x 48 cm: two side by side on 138 cm, the third below: 96 cm; with 2 cm off each end 100 cm, sold just so.

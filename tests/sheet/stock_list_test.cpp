@@ -21,7 +21,7 @@ std::vector<std::string> lines(const notion<inch>& n) {
 
 } // namespace
 
-TEST_CASE("Ties from ribbon: the pieces of stock, how each is cut, and what is left, by hand") {
+TEST_CASE("ties from ribbon: the pieces of stock, how each is cut, and what is left, by hand") {
     // Four of 25 in take 100 of 108 in; five do not fit. Eight so take two pieces, each with 8 in left.
     const auto ties = stock_for<inch>("ribbon", {{"tie", 25_in, 8}}, {{108_in}});
     CHECK(lines(listed(ties)) == std::vector<std::string>{"tie, pieces: 8", "tie, each: 25 in", "stock, each: 108 in",
@@ -32,7 +32,7 @@ TEST_CASE("Ties from ribbon: the pieces of stock, how each is cut, and what is l
     CHECK(listed(ties).name() == "ribbon");
 }
 
-TEST_CASE("Several pieces on one length, several lengths of stock, and a loss at every cut") {
+TEST_CASE("several pieces on one length, several lengths of stock, and a loss at every cut") {
     // A strip of 30 in and two of 14 in, each parted by a cut of 1/4 in, take 58 1/2 in: all of 58 1/2, with two cuts.
     // The other length, 20 in, holds none but a strip of 14.
     const auto strips = stock_for<inch>("chain", {{"long strip", 30_in, 1}, {"strip", 14_in, 2}},
@@ -45,7 +45,7 @@ TEST_CASE("Several pieces on one length, several lengths of stock, and a loss at
                                    "stock 2, to be cut into 1 long strip, 2 strip: 1", "left of each of these: 0 in"});
 }
 
-TEST_CASE("The length of stock is told to be the least where that was asked for and is proved") {
+TEST_CASE("the length of stock is told to be the least where that was asked for and is proved") {
     // Two of 9 in: from one of 20 in, 20; from two of 9 in, 18.
     const auto least =
         stock_for<inch>("ribbon", {{"loop", 9_in, 2}}, {{20_in}, {9_in}}, {.aim = stock_aim::least_length});
@@ -54,7 +54,7 @@ TEST_CASE("The length of stock is told to be the least where that was asked for 
     CHECK(all[5] == "length of stock, the least that will do: 18 in");
 }
 
-TEST_CASE("What is not proved says how few might do") {
+TEST_CASE("what is not proved says how few might do") {
     auto ties = stock_for<inch>("ribbon", {{"tie", 25_in, 8}}, {{108_in}});
     ties.plan.proved_best = false;
     ties.plan.bound = 1;
@@ -68,7 +68,7 @@ TEST_CASE("What is not proved says how few might do") {
     CHECK(length[5] == "length of stock without which none will do: 200 in");
 }
 
-TEST_CASE("A sheet holds it as it holds any notion, and what cannot be cut is refused") {
+TEST_CASE("a sheet holds it as it holds any notion, and what cannot be cut is refused") {
     project<inch> p("Hanging", finished_size(20_in, 30_in));
     p.add({"backing", "canvas", panel(p.finished())});
     auto s = sheet_of(p);

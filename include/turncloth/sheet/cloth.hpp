@@ -27,7 +27,7 @@ struct sheet_cloth {
     std::string material;
     turncloth::bolt<Unit> bolt;
     std::vector<cloth_piece<Unit>> pieces; ///< those of the sheet that are of the material, at their cut sizes
-    cloth_lay<Unit> lay;
+    turncloth::lay<Unit> lay;
     purchase<Unit> bought;
 };
 
@@ -44,7 +44,7 @@ sheet_cloth<Unit> cloth_for(const sheet<Unit>& s, const std::string& material,
             pieces.push_back({p.made_from.name(), p.cut, p.made_from.count(), lies});
     if (pieces.empty())
         detail::refuse<sheet_error>(s.name, std::vector<std::string>{"no piece is of " + material});
-    const cloth_lay<Unit> lay = lay_out<Unit>(pieces, cloth, effort);
+    const turncloth::lay<Unit> lay = lay_out<Unit>(pieces, cloth, effort);
     return {material, cloth, pieces, lay, amount_to_buy(lay.length, rules)};
 }
 
