@@ -129,6 +129,14 @@ constexpr area<To> as_area(const boost::units::quantity<Square, fraction>& a) {
     return area<To>::from_value(a.value() * units_per<To, from> * units_per<To, from>);
 }
 
+/// As the data of a refusal, with the name of the unit.
+template <length_unit Unit>
+constexpr amount amount_of(length<Unit> l) {
+    amount a = amount_of(l.value());
+    a.unit = unit_name<Unit>;
+    return a;
+}
+
 /// How many times `b` goes into `a`. Throws zero_denominator_error where b is nothing.
 template <length_unit Unit>
 constexpr fraction ratio(length<Unit> a, length<Unit> b) {
