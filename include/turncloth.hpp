@@ -37,7 +37,7 @@
 #include <turncloth/panel/size.hpp>
 #include <turncloth/sheet/making.hpp>
 #include <turncloth/sheet/notion.hpp>
-#include <turncloth/sheet/order.hpp>
+#include <turncloth/sheet/piece.hpp>
 #include <turncloth/sheet/project.hpp>
 #include <turncloth/sheet/sheet.hpp>
 #include <turncloth/sheet/text.hpp>

@@ -9,21 +9,13 @@
 #define TURNCLOTH_EXAMPLES_SHEETS_CLOTH_TO_BUY_HPP
 
 #include "edition.hpp"
-#include <turncloth/sheet/cloth.hpp>
+#include <turncloth/sheet/purchases.hpp>
 
 #include <algorithm>
 #include <string>
 #include <vector>
 
 namespace allotment {
-
-template <length_unit Unit>
-constexpr sold_in<Unit> usual_steps() {
-    if constexpr (metric_unit<Unit>)
-        return ten_centimetres<Unit>;
-    else
-        return eighths_of_a_yard<Unit>;
-}
 
 template <length_unit Unit>
 std::vector<std::string> materials_of(const sheet<Unit>& s) {

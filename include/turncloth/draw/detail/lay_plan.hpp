@@ -9,7 +9,7 @@
 
 #include <turncloth/cloth/widths.hpp>
 #include <turncloth/draw/detail/page_parts.hpp>
-#include <turncloth/sheet/cloth.hpp>
+#include <turncloth/sheet/purchases.hpp>
 
 #include <algorithm>
 #include <cstddef>
