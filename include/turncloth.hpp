@@ -1,15 +1,32 @@
-// turncloth: sewn rectangles worked out exactly. This one include brings the whole library.
+// turncloth: sewn rectangles worked out exactly. The light include: what most projects need, quick to compile.
+//
+//   #include <turncloth.hpp>
+//   to_text(turncloth::panel(size, all_round(double_hem(1_in))).cut())
+//
+// It brings
+//   measure: error, estimate, fraction, irrational, length, place, read, rounding, working, write
+//   marks: mapping, rounded, row, spacing
+//   panel: finish, panel, size
+//   notions: bias, binding, bow, boxed, caution, hanging, loop, pleats, refusal, thread, tie, zipper
+//   cloth: purchase, shrinkage
+//   sheet: making, notion, order, project, sheet, text
+//
+// It leaves out, each to be included by itself or all with <turncloth/all.hpp>
+//   measure: format, require
+//   page: svg
+//   panel: corner, folding, made_up, outline, polygon, silhouette
+//   cloth: lay, off_cuts, stock, widths
+//   sheet: bulk, cloth, json, stock_list
+//   draw: folded, lay, outline, piece, stock
 #ifndef TURNCLOTH_HPP
 #define TURNCLOTH_HPP
 
 #include <turncloth/cloth/purchase.hpp>
 #include <turncloth/cloth/shrinkage.hpp>
-#include <turncloth/marks/detail/indexed.hpp>
 #include <turncloth/marks/mapping.hpp>
 #include <turncloth/marks/rounded.hpp>
 #include <turncloth/marks/row.hpp>
 #include <turncloth/marks/spacing.hpp>
-#include <turncloth/measure/detail/please.hpp>
 #include <turncloth/measure/error.hpp>
 #include <turncloth/measure/estimate.hpp>
 #include <turncloth/measure/fraction.hpp>
@@ -28,7 +45,6 @@
 #include <turncloth/notions/hanging.hpp>
 #include <turncloth/notions/loop.hpp>
 #include <turncloth/notions/pleats.hpp>
-#include <turncloth/notions/refusal.hpp>
 #include <turncloth/notions/thread.hpp>
 #include <turncloth/notions/tie.hpp>
 #include <turncloth/notions/zipper.hpp>

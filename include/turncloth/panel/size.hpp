@@ -10,7 +10,6 @@
 #ifndef TURNCLOTH_PANEL_SIZE_HPP
 #define TURNCLOTH_PANEL_SIZE_HPP
 
-#include <turncloth/measure/detail/please.hpp>
 #include <turncloth/measure/length.hpp>
 #include <turncloth/measure/write.hpp>
 

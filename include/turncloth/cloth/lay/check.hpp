@@ -132,9 +132,9 @@ private:
         return rest < 0 ? rest + repeat : rest;
     }
 
-    /// Sweeps along the cloth. The pieces met at one y, widened by the gap, must not overlap across; in order of their
+    /// Sweeps along the cloth. The pieces met at one y, widened by the gap between them, must not overlap across; in order of their
     /// left edges it is enough to look at the neighbours of a piece as it comes in.
-    void check_apart(std::int64_t gap, lay_fault_kind kind) {
+    void check_apart(std::int64_t between, lay_fault_kind kind) {
         struct event {
             std::int64_t y;
             bool enters;
@@ -143,7 +143,7 @@ private:
         std::vector<event> events;
         for (const lay_place& place : found_.places) {
             events.push_back({place.y, true, &place});
-            events.push_back({place.y + place.length + gap, false, &place});
+            events.push_back({place.y + place.length + between, false, &place});
         }
         std::sort(events.begin(), events.end(),
                   [](const event& a, const event& b) { return std::tuple(a.y, a.enters) < std::tuple(b.y, b.enters); });
@@ -156,9 +156,10 @@ private:
                 continue;
             }
             const auto after = met.lower_bound(now.place->x);
-            const bool clear_after = after == met.end() || after->first >= now.place->x + now.place->width + gap;
+            const bool clear_after = after == met.end() || after->first >= now.place->x + now.place->width + between;
             const bool clear_before =
-                after == met.begin() || std::prev(after)->first + std::prev(after)->second->width + gap <= now.place->x;
+                after == met.begin() ||
+                std::prev(after)->first + std::prev(after)->second->width + between <= now.place->x;
             if (!clear_after || !clear_before)
                 fault(kind, now.place->piece);
             met.emplace(now.place->x, now.place);

@@ -1,0 +1,149 @@
+// What is done to parts, in the trade's verbs. Whatever else a designer names expands into these alone.
+//
+//   laying<U>     a piece put on another (or on the table), which face up, and where; its fit where it is longer
+//   crease<U>     cloth between a line and its edge, or a corner, turned back over or under the rest
+//   stitching<U>  a row, or several alike: along what, through which walls
+//   seam_of<U>    edges of two pieces, span by span, that must agree
+//   snip<U>       cloth cut open or away
+//   spot<U>       what pierces at places: an eyelet, a bar-tack
+//   before        one operation before another, because the designer says so
+//   operation     the handle of any of them
+//
+//   design.add(laying<inch>{.piece = tools, .on = lining, .top = 6_in});
+//   design.add(stitching<inch>{.along = {.on = tools, .from = edge::left, .in = at<cut_edge>(3_in)},
+//                              .through = {tools, lining}});
+//
+// Every member has a default. Distances are on the cut pieces, as if each lay flat and unfolded, so that they mean the
+// same at every moment and from either face.
+#ifndef TURNCLOTH_MAKING_OPERATIONS_HPP
+#define TURNCLOTH_MAKING_OPERATIONS_HPP
+
+#include <turncloth/making/parts.hpp>
+#include <turncloth/marks/row.hpp>
+#include <turncloth/notions/thread.hpp>
+
+#include <cstddef>
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace turncloth {
+
+/// What becomes of the length by which one side of a seam is longer.
+enum class surplus : unsigned char { none, ease, tuck, pleat, gather };
+
+/// `of_piece`, which begins `begins` from the edge of the piece that comes to lie nearest to the start, goes on `on` of
+/// what it is laid on, in `spans` equal spans.
+template <length_unit Unit>
+struct fit {
+    surplus taken_up = surplus::none;
+    std::int64_t spans = 1;
+    length<Unit> begins{}, of_piece{}, on{};
+    bool along_level = true; ///< across the piece; otherwise down it
+
+    constexpr bool is_given() const { return taken_up != surplus::none; }
+    friend constexpr bool operator==(const fit&, const fit&) = default;
+};
+
+/// The piece's cut edges come to lie `left` and `top` from the cut left and top edges of what it is laid on: those of
+/// its edges that then lie nearest to them, since a piece laid face to face has its right edge there. Where it is
+/// fitted along that way, the fitted span begins there instead.
+template <length_unit Unit>
+struct laying {
+    cut_part piece{};
+    cut_part on{}; ///< none: on the table
+    face up = face::right;
+    length<Unit> left{}, top{};
+    turncloth::fit<Unit> fit{};
+    bool beneath = false;      ///< under all that lies there, not on top of it
+    bool set_into_one = false; ///< what it is laid on and it are one wall, as with a zipper
+    friend bool operator==(const laying&, const laying&) = default;
+};
+
+/// How far cloth is turned.
+enum class turning : unsigned char { quarter, back };
+
+/// What lies between the line and its edge, with everything that lies on it, is turned. Under: between the piece and
+/// what it lies on. Over: on top of all that lies there.
+template <length_unit Unit>
+struct crease {
+    chalk_line<Unit> at{};
+    std::optional<corner_line<Unit>> across{}; ///< given: across a corner, and `at` says nothing
+    turning turn = turning::back;
+    bool over = false;
+    bool begins_wall = false; ///< what is turned is a wall of its own: a flap, a pocket folded from one piece
+
+    constexpr cut_part on() const { return across ? across->on : at.on; }
+    friend bool operator==(const crease&, const crease&) = default;
+};
+
+/// One row, or one for each place of `each`, which then stand for the line's own place. `through` names the walls that
+/// the needle is to go through: layers are counted, never given.
+template <length_unit Unit>
+struct stitching {
+    chalk_line<Unit> along{};
+    std::vector<cut_part> through{}; ///< the line's own part, where none is given
+    row<cut_edge, Unit> each{};
+    stitch_type stitch = turncloth::stitch(301);
+    length<Unit> overrun{}; ///< sewn back over at each end
+    bool by_hand = false;
+};
+
+/// How two pieces go on beyond their seam.
+enum class beyond_seam : unsigned char { flat, quarter, back };
+/// Which way its allowances are pressed.
+enum class pressed : unsigned char { open, to_one, to_other, not_at_all };
+
+/// The k-th line of one side meets the k-th of the other; their lengths agree, or `surplus` says what takes up the
+/// difference.
+template <length_unit Unit>
+struct seam_of {
+    std::vector<chalk_line<Unit>> one{}, other{};
+    beyond_seam beyond = beyond_seam::flat;
+    surplus taken_up = surplus::none;
+    turncloth::pressed pressed = turncloth::pressed::open;
+    stitch_type stitch = turncloth::stitch(301);
+    length<Unit> overrun{};
+    bool by_hand = false;
+};
+
+enum class snip_kind : unsigned char { slit, trim, clip, notch };
+
+/// A slit is cut along the line, `width` of cloth taken away (nothing: cut open only), centred on it.
+template <length_unit Unit>
+struct snip {
+    chalk_line<Unit> at{};
+    snip_kind kind = snip_kind::slit;
+    length<Unit> width{};
+};
+
+enum class spot_kind : unsigned char { eyelet, bar_tack, snap, button, tie_end };
+
+/// Places along a line; the layers there are counted.
+template <length_unit Unit>
+struct spot {
+    spot_kind what = spot_kind::bar_tack;
+    chalk_line<Unit> along{};
+    row<cut_edge, Unit> places{}; ///< from the left, or from the top
+    std::vector<cut_part> through{};
+};
+
+enum class operation_kind : unsigned char { laying, crease, stitching, seam, snip, spot };
+
+/// What add() gives for an operation.
+struct operation {
+    operation_kind kind = operation_kind::laying;
+    std::size_t index = 0;
+    friend constexpr bool operator==(const operation&, const operation&) = default;
+};
+
+/// `first` is done before `then`, and `why` says so to whoever reads the steps.
+struct before {
+    operation first{}, then{};
+    std::string why = "the designer asks for it";
+};
+
+} // namespace turncloth
+
+#endif
