@@ -95,10 +95,10 @@ TEST_CASE("What may turn can take less cloth, and one-way cloth forbids it") {
     p.add({"back", "canvas", panel(p.finished())}).count(2);
     const auto s = sheet_of(p);
     CHECK(cloth_for<inch>(s, "canvas", {.width = 30_in}, by_the_eighth).lay.length == 60_in);
-    const auto turned = cloth_for<inch>(s, "canvas", {.width = 30_in}, by_the_eighth, grain::may_turn);
+    const auto turned = cloth_for<inch>(s, "canvas", {.width = 30_in}, by_the_eighth, {.lies = grain::may_turn});
     CHECK(turned.lay.length == 40_in);
     CHECK(faults(turned).empty());
-    CHECK(cloth_for<inch>(s, "canvas", {.width = 30_in, .one_way = true}, by_the_eighth, grain::may_turn).lay.length ==
+    CHECK(cloth_for<inch>(s, "canvas", {.width = 30_in, .one_way = true}, by_the_eighth, {.lies = grain::may_turn}).lay.length ==
           60_in);
 }
 
@@ -108,6 +108,7 @@ TEST_CASE("Lays of random projects can be cut as they stand, in every way of cut
         return std::uniform_int_distribution<std::int64_t>(low, high)(random);
     };
     for (int round = 0; round < 60; ++round) {
+        CAPTURE(round); // of the seed above
         project<inch> p("Tidy", finished_size(1_in, 1_in));
         const std::int64_t kinds = between(1, 5);
         for (std::int64_t k = 0; k < kinds; ++k)
@@ -121,7 +122,7 @@ TEST_CASE("Lays of random projects can be cut as they stand, in every way of cut
                                .gap = between(0, 1) == 0 ? length<inch>() : "1/8"_in,
                                .ways = static_cast<cutting>(round % 3)};
         const auto c = cloth_for<inch>(sheet_of(p), "canvas", cloth, by_the_eighth,
-                                       round % 2 == 0 ? grain::fixed : grain::may_turn, {.steps = 3000});
+                                       {.lies = round % 2 == 0 ? grain::fixed : grain::may_turn, .effort = {.steps = 3000}});
         for (const lay_fault& f : faults(c))
             FAIL_CHECK(f.what());
         CHECK(c.bought.bought >= c.lay.length + 2_in);

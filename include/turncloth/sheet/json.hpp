@@ -57,7 +57,7 @@ json to_json(const sheet_line<Unit>& l) {
     json j = {{"kind", detail::verb_of(l.kind)},       {"what", l.what},
               {"parallel_to", name_of(l.parallel_to)}, {"from_cut_edge", to_json(l.from_cut_edge)},
               {"begins", to_json(l.begins)},           {"ends", to_json(l.ends)}};
-    for (const tick<Unit>& t : l.only)
+    for (const short_mark<Unit>& t : l.only)
         j["only"].push_back({{"at", name_of(t.at)}, {"size", to_json(t.size)}});
     if (l.brought_to)
         j["brought_to"] = to_json(*l.brought_to);

@@ -6,7 +6,7 @@
 //     .pleated(edge, pleats, starts)    side by side from a place on
 //     .corners_cut_out(square, across)  of each of the two equal panels of a box
 //     .eyelets(row, size)               along its heading
-//   tick<U>{at, size}                   a mark at one edge only, so long
+//   short_mark<U>{at, size}                   a mark at one edge only, so long
 //
 //   piece<inch> front("front", "canvas", panel(finished_size(9_in, 6_in), all_round(seam("1/2"_in))));
 //   front.mark("middle", edge::left, at<finished_edge>("4 1/2"_in), {{edge::top, "1/2"_in}});
@@ -28,7 +28,7 @@ namespace turncloth {
 
 /// A mark at one edge only, running so far inward from the cut edge.
 template <length_unit Unit>
-struct tick {
+struct short_mark {
     edge at;
     length<Unit> size;
 };
@@ -39,7 +39,7 @@ struct mark_line {
     std::string what;
     edge from;                  ///< the edge that it is parallel to and measured from
     figure<Unit> from_cut_edge; ///< with the way there as its working
-    std::vector<tick<Unit>> only = {};
+    std::vector<short_mark<Unit>> only = {};
 };
 
 /// Pleats side by side, from a place on away from an edge.
@@ -104,7 +104,7 @@ public:
     /// A line to be marked, `p` away from an edge; `p` may count from any of the three datums of a piece. It runs right
     /// across, or only where `only` says. Throws finish_error for a place from stitching where the edge has none.
     template <class Datum>
-    piece& mark(std::string what, edge from, const place<Datum, Unit>& p, std::vector<tick<Unit>> only = {}) {
+    piece& mark(std::string what, edge from, const place<Datum, Unit>& p, std::vector<short_mark<Unit>> only = {}) {
         marks_.push_back({std::move(what), from, shape_.way_from_cut_edge(from, p), std::move(only)});
         return *this;
     }
@@ -115,7 +115,7 @@ public:
             r.begin() != r.end();
             (*r.begin()).from_datum();
         }
-    piece& mark(const std::string& what, edge from, const Row& places, const std::vector<tick<Unit>>& only = {}) {
+    piece& mark(const std::string& what, edge from, const Row& places, const std::vector<short_mark<Unit>>& only = {}) {
         for (const auto& p : places)
             mark(what, from, p, only);
         return *this;

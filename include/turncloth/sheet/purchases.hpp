@@ -36,23 +36,28 @@ struct sheet_cloth {
     purchase<Unit> bought;
 };
 
-/// The grain of every piece runs down it, as it hangs, unless `may_turn` lets all of them lie either way. Throws
-/// sheet_error where no piece is of that material, and as lay_out and amount_to_buy.
+/// How pieces may lie, and how long a good lay is looked for.
+struct cloth_options {
+    grain lies = grain::fixed; ///< it runs down every piece, as it hangs; `may_turn` lets all of them lie either way
+    lay_effort effort = {};
+};
+
+/// Throws sheet_error where no piece is of that material, and as lay_out and amount_to_buy.
 template <length_unit Unit>
 sheet_cloth<Unit> cloth_for(const sheet<Unit>& s, const std::string& material,
                             const bolt<std::type_identity_t<Unit>>& cloth,
-                            const purchase_rules<std::type_identity_t<Unit>>& rules, grain lies = grain::fixed,
-                            const lay_effort& effort = {}) {
+                            const purchase_rules<std::type_identity_t<Unit>>& rules,
+                            const cloth_options& options = {}) {
     std::vector<cloth_piece<Unit>> pieces;
     for (const sheet_piece<Unit>& p : s.pieces)
         if (p.made_from.material() == material)
-            pieces.push_back({p.made_from.name(), p.cut, p.made_from.count(), lies});
+            pieces.push_back({p.made_from.name(), p.cut, p.made_from.count(), options.lies});
     if (pieces.empty())
         detail::refuse<sheet_error>(
             s.name,
             std::vector<sheet_reason>{{"no piece is of " + detail::named(material),
                                        {.kind = fault::missing, .what = "a piece of " + detail::excerpt(material)}}});
-    const cloth_lay<Unit> lay = lay_out<Unit>(pieces, cloth, effort);
+    const cloth_lay<Unit> lay = lay_out<Unit>(pieces, cloth, options.effort);
     return {material, cloth, pieces, lay, amount_to_buy(lay.length, rules)};
 }
 

@@ -69,7 +69,7 @@ struct sheet_line {
     figure<Unit> from_cut_edge;
     length<Unit> begins, ends;                             ///< along the edge, from its left or top end
     bool of_finish = false;                                ///< it belongs to the finish of that edge
-    std::vector<tick<Unit>> only = {};                     ///< where it is drawn, if not from one end to the other
+    std::vector<short_mark<Unit>> only = {};               ///< where it is drawn, if not from one end to the other
     std::optional<length<Unit>> brought_to = std::nullopt; ///< of a fold: its placement, from the same cut edge
 };
 

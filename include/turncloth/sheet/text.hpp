@@ -197,7 +197,7 @@ private:
     /// "1/2 in in from the top edge and 3/8 in in from the bottom edge"
     std::string ticks(const sheet_line<Unit>& l) const {
         std::vector<std::string> all;
-        for (const tick<Unit>& t : l.only)
+        for (const short_mark<Unit>& t : l.only)
             all.push_back("along " + to_text(t.size, by_) + " at the " + std::string(name_of(t.at)) + " edge");
         return enumerated(all);
     }

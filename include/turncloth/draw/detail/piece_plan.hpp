@@ -154,7 +154,7 @@ private:
             made_.lines.push_back(level ? plan_line{l.kind, {from, at}, {to, at}}
                                         : plan_line{l.kind, {at, from}, {at, to}});
         };
-        for (const tick<Unit>& t : l.only)
+        for (const short_mark<Unit>& t : l.only)
             if (t.at == edge::top || t.at == edge::left)
                 stretch(begins, begins + mm(t.size));
             else

@@ -16,8 +16,8 @@ namespace detail {
 
 /// Film keeps what is drawn on it, so its marks are made in its allowances alone.
 template <length_unit Unit>
-std::vector<tick<Unit>> ticks_on(const piece<Unit>& p, edge from) {
-    std::vector<tick<Unit>> all;
+std::vector<short_mark<Unit>> ticks_on(const piece<Unit>& p, edge from) {
+    std::vector<short_mark<Unit>> all;
     if (p.is_film())
         for (const edge e : all_edges)
             if (const length<Unit> size = p.shape().finish_of(e).allowance();

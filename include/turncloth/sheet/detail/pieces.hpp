@@ -50,7 +50,7 @@ public:
         else if (at < shape_.finish_of(m.from).allowance() ||
                  at > size - shape_.finish_of(opposite(m.from)).allowance())
             draft_.warn(where + " lies in what is turned under or taken by a seam");
-        for (const tick<Unit>& t : m.only)
+        for (const short_mark<Unit>& t : m.only)
             check_tick(which, m.from, t);
         on_.lines.push_back(
             {line_kind::mark, m.what, m.from, m.from_cut_edge, {}, along(on_.cut, m.from), false, m.only});
@@ -62,7 +62,7 @@ private:
         draft_.refuse({sentence, std::move(facts), name_, from});
     }
 
-    void check_tick(const std::string& which, edge from, const tick<Unit>& t) {
+    void check_tick(const std::string& which, edge from, const short_mark<Unit>& t) {
         const length<Unit> most = along(on_.cut, from);
         if (is_level(t.at) == is_level(from))
             refuse(which + " runs along the " + std::string(name_of(t.at)) + " edge, so it does not meet that edge",
