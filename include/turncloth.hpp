@@ -4,19 +4,19 @@
 //   to_text(turncloth::panel(size, all_round(double_hem(1_in))).cut())
 //
 // It brings
-//   measure: error, estimate, fraction, irrational, length, place, read, rounding, working, write
+//   measure: error, estimate, fraction, irrational, length, place, read, require, rounding, working, write
 //   marks: mapping, rounded, row, spacing
 //   panel: finish, panel, size
-//   notions: bias, binding, bow, boxed, caution, hanging, loop, pleats, refusal, thread, tie, zipper
+//   notions: bias, binding, bow, boxed, caution, error, hanging, joining, loop, pleats, thread, tie, zipper
 //   cloth: purchase, shrinkage
-//   sheet: making, notion, order, project, sheet, text
+//   sheet: making, notion, piece, project, sheet, text
 //
 // It leaves out, each to be included by itself or all with <turncloth/all.hpp>
-//   measure: format, require
+//   measure: format
 //   page: svg
 //   panel: corner, folding, made_up, outline, polygon, silhouette
 //   cloth: lay, off_cuts, stock, widths
-//   sheet: bulk, cloth, json, stock_list
+//   sheet: bulk, json, purchases
 //   draw: folded, lay, outline, piece, stock
 #ifndef TURNCLOTH_HPP
 #define TURNCLOTH_HPP
@@ -34,6 +34,7 @@
 #include <turncloth/measure/length.hpp>
 #include <turncloth/measure/place.hpp>
 #include <turncloth/measure/read.hpp>
+#include <turncloth/measure/require.hpp>
 #include <turncloth/measure/rounding.hpp>
 #include <turncloth/measure/working.hpp>
 #include <turncloth/measure/write.hpp>
@@ -42,7 +43,9 @@
 #include <turncloth/notions/bow.hpp>
 #include <turncloth/notions/boxed.hpp>
 #include <turncloth/notions/caution.hpp>
+#include <turncloth/notions/error.hpp>
 #include <turncloth/notions/hanging.hpp>
+#include <turncloth/notions/joining.hpp>
 #include <turncloth/notions/loop.hpp>
 #include <turncloth/notions/pleats.hpp>
 #include <turncloth/notions/thread.hpp>

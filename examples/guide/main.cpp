@@ -73,7 +73,7 @@ project<inch> zipped_pocket() {
 }
 
 project<inch> pleated_flounce() {
-    const auto pleats = pleats_near(pleat::box, 24_in, 4_in, 1_in);
+    const auto pleats = pleats_near(pleat::box, 24_in, {.width = 4_in, .depth = 1_in});
     project<inch> p("barrow cover", finished_size(24_in, 6_in));
     edges<inch> ends;
     ends.left = ends.right = seam("1/2"_in);
@@ -85,7 +85,9 @@ project<inch> boxed_plate() {
     const boxed_size pad(16_in, 10_in, 2_in);
     const auto shape = panel<inch>::from_cut(boxed_panel(pad, "1/2"_in), all_round(seam("1/2"_in)));
     project<inch> p("kneeling pad", finished_size(16_in, 10_in));
-    p.add({"panel", "canvas", shape}).count(2).corners_cut_out(corner_cut(2_in, "1/2"_in, "1/2"_in), "1/2"_in);
+    p.add({"panel", "canvas", shape})
+        .count(2)
+        .corners_cut_out(corner_cut(2_in, {.seam = "1/2"_in, .across = "1/2"_in}), "1/2"_in);
     return p;
 }
 

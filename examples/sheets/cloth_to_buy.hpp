@@ -37,7 +37,7 @@ std::vector<sheet_cloth<Unit>> add_cloth(sheet<Unit>& s, const cloth_sold<Unit>&
         try {
             all.push_back(cloth_for<Unit>(s, material, roll, rules,
                                           {.lies = hangs && material == "canvas" ? grain::fixed : grain::may_turn,
- .effort = {.steps = 20'000, .seed = 1, .improved = {}}}));
+                                           .effort = {.steps = 20'000, .seed = 1, .improved = {}}}));
             s.notions.push_back(listed(all.back()));
         } catch (const error& refused) {
             s.warnings.push_back("How much " + material + " to buy is left open: " + refused.what());

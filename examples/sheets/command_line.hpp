@@ -7,7 +7,6 @@
 
 #include "projects.hpp"
 #include "typed_size.hpp"
-#include <turncloth/draw/piece.hpp>
 #include <turncloth/measure/require.hpp>
 
 #include <CLI/CLI.hpp>
@@ -25,8 +24,8 @@ inline constexpr int all_done = 0, some_not_done = 1, wrong_command = 2, file_tr
 struct orders {
     std::string project, size, thickness, table, out, cloth_width;
     ruler by;
-    std::optional<turncloth::paper> on; ///< where it is not said, what is usual where such a size is typed
-    std::int64_t most_layers = 0;       ///< that the machine sews through; 0 where it is not said
+    std::string paper;            ///< "a4", "letter", or empty for what is usual where such a size is typed
+    std::int64_t most_layers = 0; ///< that the machine sews through; 0 where it is not said
     bool json = false, quiet = false, progress = false;
 };
 
@@ -129,12 +128,11 @@ inline parsed parse(int argc, char** argv) {
                                "The folder for each sheet as text, and for each piece and each lay of cloth as an SVG "
                                "drawing; made if missing")
                     ->type_name("FOLDER");
-    const std::map<std::string, paper> papers = {{"a4", paper::a4}, {"letter", paper::letter}};
     app.add_option(
-           "--paper", o.on,
-           "What drawings are printed on: a4 or letter; where none is given, letter for a size in inches and a4 "
+           "--paper", o.paper,
+           "What drawings are printed on, a4 or letter: where none is given, letter for a size in inches and a4 "
            "for a metric one")
-        ->transform(CLI::CheckedTransformer(papers, CLI::ignore_case).description(""))
+        ->check(CLI::IsMember({"a4", "letter"}, CLI::ignore_case).description(""))
         ->type_name("PAPER");
     app.add_flag("--json", o.json, "Write each sheet as JSON too")->needs(out);
     const std::map<std::string, units_shown> editions = {

@@ -59,7 +59,8 @@ struct kneeling_pad {
             .mark("end of the zipper's opening", edge::right, at<finished_edge>(z.margin),
                   {{edge::top, m.zipper_turn}});
         add_edging(p, m, box, cloth);
-        p.caution("A cover that is loose on its pad slides: kneel on it only where it fills out every corner.");
+        p.caution("A cover that is loose on its pad slides: kneel on it only where it fills out every corner.",
+                  caution::work::using_it);
         p.add(listed("zipper between the base halves", 1, z,
                      zipper_supply<Unit>::made_up(lengths_sold<Unit>(), m.zipper_ends, m.zipper_tail)));
         p.add(filling(m, box)).add(sewn_throughout<Unit>());
@@ -114,7 +115,8 @@ private:
             .figure("foam, thickness", foam.depth())
             .number("or instead, layers of wadding of that size", wadding_layers(box.depth(), m.loft, m.kept))
             .figure("thickness of each layer before it is knelt on", m.loft)
-            .caution(caution::near_infants);
+            .caution(caution::filling)
+            .caution(caution::infants_and_animals);
     }
 
     /// A wide pad need not open along its whole width, so the margins grow where no zipper would be long enough.

@@ -84,7 +84,8 @@ struct tool_roll {
         p.add(zippers(m, between_bindings, folds[0]));
         add_tie(p, m);
         p.add(sewn_throughout<Unit>());
-        p.caution("Put each blade into its sheath before it goes into the roll: a point works its way through cloth.");
+        p.caution("Put each blade into its sheath before it goes into the roll: a point works its way through cloth.",
+                  caution::work::using_it);
         return p;
     }
 

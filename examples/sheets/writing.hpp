@@ -94,7 +94,8 @@ private:
 
     template <length_unit Unit>
     paper paper_for() const {
-        return orders_.on.value_or(metric_unit<Unit> ? paper::a4 : paper::letter);
+        const bool metric = orders_.paper.empty() ? metric_unit<Unit> : slug(orders_.paper) == "a4";
+        return metric ? paper::a4 : paper::letter;
     }
 
     template <length_unit Unit>

@@ -39,10 +39,11 @@
 #include <turncloth/notions/bow.hpp>
 #include <turncloth/notions/boxed.hpp>
 #include <turncloth/notions/caution.hpp>
+#include <turncloth/notions/error.hpp>
 #include <turncloth/notions/hanging.hpp>
+#include <turncloth/notions/joining.hpp>
 #include <turncloth/notions/loop.hpp>
 #include <turncloth/notions/pleats.hpp>
-#include <turncloth/notions/refusal.hpp>
 #include <turncloth/notions/thread.hpp>
 #include <turncloth/notions/tie.hpp>
 #include <turncloth/notions/zipper.hpp>

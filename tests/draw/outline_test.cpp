@@ -18,8 +18,8 @@ using namespace turncloth;
 using drawn::picture;
 using drawn::segment;
 using drawn::word;
-using box = detail::box;
-using spot = detail::page_point;
+using box = page_area;
+using spot = page_point;
 using random_outline::maker;
 using enum corner_shape;
 
@@ -310,7 +310,7 @@ TEST_CASE("No two kinds of line are drawn alike, and none by colour alone") {
                                    {allowance<centimetre>(1)});
     const picture p(drawing_of(
         slot, {.name = "slotted", .notches = {at_edge<centimetre>(0, 4)}, .grain = way<centimetre>(0, 0, 0, 1)}));
-    check_told_apart(p, {"cut", "seam", "notch", "grain", "crossing", "leader"});
+    check_told_apart(p, {"cut", "seam", "notch", "grain", "crossing"});
     const auto weight = [&](const char* group) { return p.groups(group).at(0).attribute("stroke-width").as_double(); };
     for (const char* group : {"seam", "notch", "grain", "crossing"})
         CHECK(weight("cut") > weight(group));

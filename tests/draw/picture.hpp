@@ -1,7 +1,7 @@
 // A drawing read back with pugixml: where its lines lie and where its words stand, for the tests of drawings. The width
 // of words is that of DejaVu Sans, one of the widest faces in common use.
-#ifndef TURNCLOTH_TESTS_SHEET_PICTURE_HPP
-#define TURNCLOTH_TESTS_SHEET_PICTURE_HPP
+#ifndef TURNCLOTH_TESTS_DRAW_PICTURE_HPP
+#define TURNCLOTH_TESTS_DRAW_PICTURE_HPP
 
 #include <turncloth/draw/piece.hpp>
 #include <turncloth/measure/read.hpp>
@@ -20,8 +20,8 @@
 
 namespace turncloth::drawn {
 
-using detail::box;
-using point = detail::page_point;
+using box = page_area;
+using point = page_point;
 
 struct segment {
     point a, b;
@@ -51,8 +51,21 @@ inline double dejavu_width(const std::string& text, double size) {
 
 inline double number_of(pugi::xml_node n, const char* name) { return std::strtod(n.attribute(name).value(), nullptr); }
 
-inline box box_of(pugi::xml_node rect) {
-    return {number_of(rect, "x"), number_of(rect, "y"), number_of(rect, "width"), number_of(rect, "height")};
+inline std::vector<point> points_of(pugi::xml_node polyline) {
+    std::istringstream in(polyline.attribute("points").value());
+    std::vector<point> all;
+    char comma = 0;
+    for (point p{}; in >> p.x >> comma >> p.y;)
+        all.push_back(p);
+    return all;
+}
+
+/// Of a polygon with level and upright sides, from its upper left corner on.
+inline box box_of(pugi::xml_node polygon) {
+    const std::vector<point> p = points_of(polygon);
+    REQUIRE(p.size() == 4);
+    CHECK((p[0].y == p[1].y && p[1].x == p[2].x && p[2].y == p[3].y && p[3].x == p[0].x));
+    return {p[0].x, p[0].y, p[2].x - p[0].x, p[2].y - p[0].y};
 }
 
 /// A drawing read back.
@@ -94,8 +107,11 @@ public:
     std::vector<std::vector<point>> leaders() const {
         std::vector<std::vector<point>> all;
         for (const auto& g : groups("leader"))
-            for (const auto& l : g.children("polyline"))
-                all.push_back(points(l));
+            for (const auto& l : g.children())
+                if (l.name() == std::string("polyline"))
+                    all.push_back(points_of(l));
+                else if (l.name() == std::string("line"))
+                    all.push_back({{number_of(l, "x1"), number_of(l, "y1")}, {number_of(l, "x2"), number_of(l, "y2")}});
         return all;
     }
 
@@ -103,14 +119,13 @@ public:
         std::vector<std::vector<point>> all;
         for (const auto& g : groups(group))
             for (const auto& p : g.children("polygon"))
-                all.push_back(points(p));
+                all.push_back(points_of(p));
         return all;
     }
 
     box rectangle(const std::string& group) const {
         REQUIRE(groups(group).size() == 1);
-        const auto r = groups(group)[0].child("rect");
-        return box_of(r);
+        return box_of(groups(group)[0].child("polygon"));
     }
 
     /// Lines of one kind as distances on the cloth, in mm from its top left corner.
@@ -142,28 +157,14 @@ public:
             const auto l = found.node();
             all.push_back({{number_of(l, "x1"), number_of(l, "y1")}, {number_of(l, "x2"), number_of(l, "y2")}});
         }
-        for (const auto& found : document_.select_nodes("//g/rect")) {
-            const auto r = found.node();
-            const box b = box_of(r);
-            join({{b.x, b.y}, {b.right(), b.y}, {b.right(), b.bottom()}, {b.x, b.bottom()}}, true);
-        }
         for (const auto& found : document_.select_nodes("//g/polyline"))
-            join(points(found.node()), false);
+            join(points_of(found.node()), false);
         for (const auto& found : document_.select_nodes("//g/polygon"))
-            join(points(found.node()), true);
+            join(points_of(found.node()), true);
         return all;
     }
 
 private:
-    static std::vector<point> points(pugi::xml_node polyline) {
-        std::istringstream in(polyline.attribute("points").value());
-        std::vector<point> all;
-        char comma = 0;
-        for (point p{}; in >> p.x >> comma >> p.y;)
-            all.push_back(p);
-        return all;
-    }
-
     void gather(pugi::xml_node from) {
         for (const auto& found : from.select_nodes("//text")) {
             const auto n = found.node();
@@ -237,7 +238,7 @@ inline void check_legible(const picture& p) {
 inline std::vector<box> boxes(const picture& p, const char* group) {
     std::vector<box> all;
     for (const auto& g : p.groups(group))
-        for (const auto& r : g.children("rect"))
+        for (const auto& r : g.children("polygon"))
             all.push_back(box_of(r));
     return all;
 }
@@ -276,6 +277,8 @@ inline const char* group_of(line_kind kind) {
         return "stitching";
     case line_kind::mark:
         return "mark";
+    case line_kind::placement:
+        return "placement line";
     case line_kind::slit:
         break;
     }

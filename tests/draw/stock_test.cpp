@@ -21,13 +21,6 @@ using namespace turncloth::drawn;
 
 namespace {
 
-std::vector<box> boxes_in(pugi::xml_node group) {
-    std::vector<box> all;
-    for (const auto& r : group.children("rect"))
-        all.push_back(box_of(r));
-    return all;
-}
-
 std::vector<picture> pictures(const std::vector<std::string>& pages) {
     std::vector<picture> all;
     for (const std::string& page : pages)
@@ -55,20 +48,21 @@ std::vector<bar> bars_of(const std::vector<picture>& pages) {
         for (const word& w : p.words())
             if (w.bold && (w.text == "once" || w.text.find(" times") != std::string::npos))
                 times.push_back(times_said(w.text));
-        const auto pieces = p.groups("piece"), stock = p.groups("stock"), cuts = p.groups("cutting");
+        const auto stock = boxes(p, "stock");
         REQUIRE(stock.size() == times.size());
-        REQUIRE(pieces.size() == times.size());
-        REQUIRE(cuts.size() == times.size());
         for (std::size_t i = 0; i < times.size(); ++i) {
-            bar b{&p, boxes_in(stock[i]).at(0), boxes_in(pieces[i]), {}, {}, {}, times[i]};
-            for (const auto& l : cuts[i].children("line"))
-                b.cuts.push_back({{number_of(l, "x1"), number_of(l, "y1")}, {number_of(l, "x2"), number_of(l, "y2")}});
-            for (const auto& g : p.groups("left-over"))
-                if (boxes_in(g).at(0).y == b.stock.y)
-                    b.left = boxes_in(g);
-            for (const auto& g : p.groups("lost"))
-                if (!boxes_in(g).empty() && boxes_in(g)[0].y == b.stock.y)
-                    b.lost = boxes_in(g);
+            bar b{&p, stock[i], {}, {}, {}, {}, times[i]};
+            const auto of_bar = [&](const char* group) {
+                std::vector<box> there = boxes(p, group);
+                std::erase_if(there, [&](const box& other) { return other.y != b.stock.y; });
+                return there;
+            };
+            b.pieces = of_bar("piece");
+            b.lost = of_bar("lost");
+            b.left = of_bar("left-over");
+            for (const segment& s : p.lines("cutting"))
+                if (s.a.y == b.stock.y)
+                    b.cuts.push_back(s);
             all.push_back(b);
         }
     }

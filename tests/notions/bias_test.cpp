@@ -1,5 +1,5 @@
 // Bias strips: against a table and worked examples from print; roots rounded up against whole numbers of any length;
-// strips that are counted against strips that are laid out one by one; and what is refused.
+// strips that are counted against strips that are laid and joined one by one; and what is refused.
 #include "reference.hpp"
 #include <turncloth/measure/read.hpp>
 #include <turncloth/notions/bias.hpp>
@@ -12,24 +12,36 @@
 
 using namespace turncloth;
 using reference::exact;
+using reference::facts;
 using reference::message;
 using reference::real;
 
 namespace {
 
-static_assert(square_for_bias(150_in, 2_in, "1/8"_in) == "17 3/8"_in); // the synopsis: sqrt(300) = 17.32...
-static_assert(square_for_bias(72_in, 2_in, "1/8"_in) == 12_in);        // exactly
-static_assert(bias_from_square(12_in, 2_in) == 72_in);
+// The synopsis. Counted by hand: strips 2 1/2 in wide lie 3.5355 in apart along the thread; of 18 1/8 in the first seam
+// leaves 17 5/8, that is 4 strips, and 4 x 18 1/8 less 3 joins of 1/2 in is 71 in, along the strip 100.41. The fifth
+// strip needs 17.678 + 1/2 in; and 130 in along the strip are 91.924 along the thread, 93.924 with 4 joins, 18.785 each.
+constexpr bias_wanted<inch> piping{.joined = 130_in, .width = "2 1/2"_in, .seam = "1/4"_in};
+static_assert(least_square_before_seams(piping, "1/8"_in) == "18 1/8"_in); // sqrt(325) = 18.03
+static_assert(bias_from<inch>({"18 1/8"_in, "18 1/8"_in}, {"2 1/2"_in, "1/4"_in}, "1/8"_in).joined == "100 3/8"_in);
+static_assert(bias_from<inch>({"18 1/8"_in, "18 1/8"_in}, {"2 1/2"_in, "1/4"_in}, "1/8"_in).count == 4);
+static_assert(square_for_bias(piping, "1/8"_in) == "18 7/8"_in);
+static_assert(bias_from<inch>({"18 7/8"_in, "18 7/8"_in}, {"2 1/2"_in, "1/4"_in}, "1/8"_in).count == 5);
+// The rule of areas (derived): a square of side s gives at most s^2 / w, so a length L needs at least sqrt(L w).
+static_assert(least_square_before_seams<inch>({.joined = 150_in, .width = 2_in}, "1/8"_in) == "17 3/8"_in); // 17.32
+static_assert(least_square_before_seams<inch>({.joined = 72_in, .width = 2_in}, "1/8"_in) == 12_in);        // exactly
+static_assert(most_bias_before_seams<inch>({12_in, 12_in}, 2_in) == 72_in);
 
 // NIMI (Government of India), Dress Making, Trade Practical, vol. 2, p. 220 (published): 5 m of 2.5 cm strip, none
 // shorter than 10 cm, from cloth 86 cm wide: 1250 + 50.41 square centimetres, 15.12 cm, taken as 15.5 cm, the next
 // half.
-static_assert(cloth_for_bias(500_cm, "2.5"_cm, 10_cm, 86_cm, "0.5"_cm) == "15.5"_cm);
-static_assert(cloth_for_bias(500_cm, "2.5"_cm, 10_cm, 86_cm, "0.01"_cm) == "15.12"_cm);
+constexpr bias_wanted<centimetre> five_metres{.joined = 500_cm, .width = "2.5"_cm};
+static_assert(least_cloth_before_seams(five_metres, 86_cm, 10_cm, "0.5"_cm) == "15.5"_cm);
+static_assert(least_cloth_before_seams(five_metres, 86_cm, 10_cm, "0.01"_cm) == "15.12"_cm);
 // The same page: 96 x 20 cm gives (1920 - 50.41) / 2 = 934.79 cm of 2 cm strip, with 1.4 for the root of 2 (it
 // misprints "10 x 1.4 = 7.14" for 10 / 1.4). With the root itself the corners are 50 square centimetres: 935.
-static_assert(bias_from_cloth(96_cm, 20_cm, 2_cm, 10_cm) == 935_cm);
-static_assert(abs(bias_from_cloth(96_cm, 20_cm, 2_cm, 10_cm) - "934.79"_cm) < "0.25"_cm);
+static_assert(most_bias_before_seams<centimetre>({96_cm, 20_cm}, 2_cm, 10_cm) == 935_cm);
+static_assert(abs(most_bias_before_seams<centimetre>({96_cm, 20_cm}, 2_cm, 10_cm) - "934.79"_cm) < "0.25"_cm);
 // The same page, a single strip on the diagonal of 65 cm: (65 - 2.14) x 1.4 = 88 cm. The width, 3 cm, is inferred from
 // 2.14 = 3 / 1.4. With the root itself, 65 sqrt(2) - 3 = 88.92 cm.
 static_assert(longest_bias(65_cm, 3_cm, "0.01"_cm) == "88.92"_cm);
@@ -72,78 +84,110 @@ TEST_CASE("the rule of a third more along the selvedge falls short of the root b
     }
 }
 
-TEST_CASE("the side of a square for a length is rounded up, and by less than a graduation") {
-    reference::sampler random(1893);
+TEST_CASE("the side of a square by the rule of areas is rounded up, and by less than a graduation") {
+    constexpr int seed = 1893;
+    reference::sampler random(seed);
     for (int i = 0; i < 10'000; ++i) {
+        CAPTURE(seed);
+        CAPTURE(i);
         const length<inch> strip = random.inches(1'000), width = random.inches(4);
         // On and beside the border too: lengths whose square is just made by a graduation.
         const length<inch> edge = random.inches(60);
         for (const length<inch>& l :
              {strip, edge * ratio(edge, width), edge * ratio(edge, width) + length_of<inch>({1, 1 << 20})}) {
-            const length<inch> side = square_for_bias(l, width, "1/64"_in);
+            const length<inch> side = least_square_before_seams<inch>({.joined = l, .width = width}, "1/64"_in);
             const mpq_class s(numerator(side.value()), denominator(side.value())), step(1, 64);
             const mpq_class area = mpq_class(numerator(l.value()), denominator(l.value())) *
                                    mpq_class(numerator(width.value()), denominator(width.value()));
             CHECK(s * s >= area);
             CHECK((s - step) * (s - step) < area);
-            CHECK(bias_from_square(side, width) >= l);
+            CHECK(most_bias_before_seams<inch>({side, side}, width) >= l);
         }
     }
 }
 
-TEST_CASE("cloth for bias gives back at least the strip it was worked out for, and little more") {
-    reference::sampler random(1895);
+TEST_CASE("cloth by the rule of areas gives back at least the strip it was worked out for, and little more") {
+    constexpr int seed = 1895;
+    reference::sampler random(seed);
     for (int i = 0; i < 5'000; ++i) {
+        CAPTURE(seed);
+        CAPTURE(i);
         const length<centimetre> strip = random.centimetres(2'000), width = random.centimetres(6);
         const length<centimetre> shortest = random.centimetres(20), across = random.centimetres(120) + 30_cm;
-        const length<centimetre> piece = cloth_for_bias(strip, width, shortest, across, "0.5"_cm);
-        CHECK(bias_from_cloth(across, piece, width, shortest) >= strip);
-        CHECK((bias_from_cloth(across, piece, width, shortest) - strip) * width < across * "0.5"_cm);
+        const length<centimetre> along =
+            least_cloth_before_seams<centimetre>({.joined = strip, .width = width}, across, shortest, "0.5"_cm);
+        const length<centimetre> gives = most_bias_before_seams<centimetre>({across, along}, width, shortest);
+        CHECK(gives >= strip);
+        CHECK((gives - strip) * width < across * "0.5"_cm);
     }
 }
 
-TEST_CASE("strips counted on a piece are as many, and as long, as strips marked along its selvedge one by one") {
-    reference::sampler random(1897);
+namespace {
+
+/// Strips laid on a piece one by one, each as far along the selvedge as it is wide there, then joined one by one.
+struct laid_strips {
+    std::int64_t count = 0;
+    real joined = 0;
+};
+laid_strips laid(length<inch> across, length<inch> along, length<inch> width, length<inch> seam) {
+    const real root = sqrt(real(2)), apart = exact(width) * root;
+    laid_strips all;
+    for (real end = apart; end <= exact(along) - 2 * exact(seam); end += apart) {
+        ++all.count;
+        all.joined += exact(across) * root - (all.count > 1 ? exact(seam) * 2 * root : real(0));
+    }
+    return all;
+}
+
+} // namespace
+
+TEST_CASE("strips counted on a piece are as many, and as long, as strips laid on it one by one") {
+    constexpr int seed = 1897;
+    reference::sampler random(seed);
     int met = 0;
     for (int i = 0; i < 3'000; ++i) {
-        const length<inch> across = random.inches(30) + 2_in, longer = across + random.inches(40);
-        const length<inch> width = random.inches(4) + "1/2"_in, seam = "1/4"_in;
-        const double w = to_double(width.value()), base = to_double((longer - seam * 2).value());
-        std::int64_t marked = 0;
-        for (double at = w * std::sqrt(2.0); at <= base; at += w * std::sqrt(2.0))
-            ++marked;
-        if (marked == 0) {
-            CHECK_THROWS_AS(counted_bias(across, longer, width, seam, "1/8"_in), binding_error);
+        CAPTURE(seed);
+        CAPTURE(i);
+        const length<inch> seam = random.inches(2); // above 1 in as well as below
+        const length<inch> across = random.inches(30) + seam * 2, along = across + random.inches(40);
+        const length<inch> width = random.inches(4) + "1/2"_in;
+        const laid_strips one_by_one = laid(across, along, width, seam);
+        if (one_by_one.count == 0) {
+            CHECK_THROWS_AS(bias_from<inch>({across, along}, {width, seam}, "1/8"_in), binding_error);
             continue;
         }
         ++met;
-        const bias_strips<inch> s = counted_bias(across, longer, width, seam, "1/8"_in);
-        CHECK(s.count == marked);
-        CHECK(s.joins == marked - 1);
-        const real one = sqrt(real(2)) * exact(across), lost = sqrt(real(2)) * 2 * exact(seam);
-        CHECK(exact(s.joined) * 8 == floor((one * marked - lost * (marked - 1)) * 8));
-        // No more than area over width, from which each of the seams takes its share.
-        CHECK(exact(s.joined) <= exact(across) * exact(longer - seam * 2) / exact(width) + lost);
+        const bias_strips<inch> s = bias_from<inch>({across, along}, {width, seam}, "1/8"_in);
+        CHECK(s.count == one_by_one.count);
+        CHECK(s.joins == one_by_one.count - 1);
+        CHECK(exact(s.joined) * 8 == floor(one_by_one.joined * 8));
+        CHECK(s.joined <= most_bias_before_seams<inch>({across, along}, width));
     }
     CHECK(met > 2'000);
 }
 
-TEST_CASE("cloth for counted strips is enough, and a graduation less would not be") {
-    reference::sampler random(1899);
+TEST_CASE("the cloth or the square for a length gives it when its strips are laid, and a graduation less does not") {
+    constexpr int seed = 1899;
+    reference::sampler random(seed);
     int tight = 0;
-    for (int i = 0; i < 3'000; ++i) {
-        const length<inch> strip = random.inches(400), across = random.inches(40) + 4_in;
-        const length<inch> width = random.inches(3) + "1/2"_in, seam = "1/4"_in;
-        const length<inch> piece = cloth_for_counted_bias(strip, across, width, seam, "1/8"_in);
-        // The root of the strip's length is itself rounded: ask with a fine graduation.
-        CHECK(counted_bias(across, piece, width, seam, "1/100000"_in).joined >= strip - "1/100000"_in);
-        const length<inch> shorter = piece - "1/8"_in;
-        if (shorter >= across && shorter - seam * 2 > width * fraction(3, 2)) { // so that it gives one strip at least
+    for (int i = 0; i < 1'500; ++i) {
+        CAPTURE(seed);
+        CAPTURE(i);
+        const length<inch> width = random.inches(3) + "1/2"_in, seam = random.inches(3),
+                           across = random.inches(40) + 7_in;
+        const bias_wanted<inch> wanted{.joined = random.inches(400), .width = width, .seam = seam};
+        const length<inch> piece = cloth_for_bias(wanted, across, "1/8"_in);
+        CHECK(laid(across, piece, width, seam).joined >= exact(wanted.joined));
+        if (piece > across) {
             ++tight;
-            CHECK(counted_bias(across, shorter, width, seam, "1/100000"_in).joined < strip);
+            CHECK(laid(across, piece - "1/8"_in, width, seam).joined < exact(wanted.joined));
         }
+        const length<inch> square = square_for_bias(wanted, "1/8"_in), less = square - "1/8"_in;
+        CHECK(laid(square, square, width, seam).joined >= exact(wanted.joined));
+        CHECK((less <= seam * 2 || laid(less, less, width, seam).joined < exact(wanted.joined)));
+        CHECK(square >= least_square_before_seams(wanted, "1/8"_in));
     }
-    CHECK(tight > 1'000);
+    CHECK(tight > 500);
 }
 
 TEST_CASE("the longest strip of a square is its diagonal less the strip's width, rounded down rightly") {
@@ -156,38 +200,85 @@ TEST_CASE("the longest strip of a square is its diagonal less the strip's width,
 }
 
 TEST_CASE("what gives no bias says why") {
-    CHECK(message<binding_error>([] { return bias_from_cloth(10_cm, 4_cm, 2_cm, 10_cm); }) ==
-          "strips of 10 cm and more cannot be cut from a piece 10 cm by 4 cm");
-    CHECK(message<binding_error>([] { return longest_bias(2_in, 3_in, "1/8"_in); }) ==
-          "a square of 2 in gives no strip 3 in wide on its diagonal");
-    CHECK(
-        message<binding_error>([] { return counted_bias(20_in, 18_in, 2_in, "1/4"_in, "1/8"_in); }) ==
-        "a piece for bias strips must be at least as long as wide, and wider than two seams of 1/4 in: it was 20 in by "
-        "18 in");
-    CHECK(message<binding_error>([] { return counted_bias(2_in, 3_in, 2_in, "1/4"_in, "1/8"_in); }) ==
+    const auto areas = [] { return most_bias_before_seams<centimetre>({10_cm, 4_cm}, 2_cm, 10_cm); };
+    CHECK(message<binding_error>(areas) == "strips of 10 cm and more cannot be cut from a piece 10 cm by 4 cm");
+    CHECK(facts<binding_error>(areas) == "no room: the shortest strip, given 10 cm");
+    const auto diagonal = [] { return longest_bias(2_in, 3_in, "1/8"_in); };
+    CHECK(message<binding_error>(diagonal) == "a square of 2 in gives no strip 3 in wide on its diagonal");
+    CHECK(facts<binding_error>(diagonal) == "no room: the width of a strip, given 3 in");
+    const auto counted = [](length<inch> across, length<inch> along, length<inch> width, length<inch> seam) {
+        return [=] { return bias_from<inch>({across, along}, {width, seam}, "1/8"_in); };
+    };
+    CHECK(message<binding_error>(counted(20_in, 18_in, 2_in, "1/4"_in)) ==
+          "the length of a piece for bias strips must be at least 20 in: it was 18 in");
+    CHECK(facts<binding_error>(counted(20_in, 18_in, 2_in, "1/4"_in)) ==
+          "too small: the length of a piece for bias strips, given 18 in, least 20 in");
+    CHECK(message<binding_error>(counted(2_in, 3_in, 2_in, "1/4"_in)) ==
           "a piece 2 in by 3 in gives no bias strip 2 in wide");
-    CHECK(message<binding_error>([] { return cloth_for_counted_bias(20_in, "1/2"_in, 2_in, "1/4"_in, "1/8"_in); }) ==
+    CHECK(facts<binding_error>(counted(2_in, 3_in, 2_in, "1/4"_in)) == "no room: the width of a strip, given 2 in");
+    CHECK(facts<binding_error>(counted("1/2"_in, 1_in, 2_in, "1/4"_in)) ==
+          "too small: the width of the cloth, given 1/2 in, least 1/2 in");
+    CHECK(facts<binding_error>(counted(0_in, 1_in, 1_in, "1/4"_in)) ==
+          "too small: the width of the cloth, given 0 in, least 0 in");
+    CHECK(facts<binding_error>(counted(9_in, 9_in, 0_in, "1/4"_in)) ==
+          "too small: the width of a strip, given 0 in, least 0 in");
+    CHECK(facts<binding_error>(counted(9_in, 9_in, 1_in, 0_in)) ==
+          "too small: the seam of a join, given 0 in, least 0 in");
+    const auto cloth = [](length<inch> joined, length<inch> across, length<inch> width, length<inch> seam) {
+        return [=] { return cloth_for_bias<inch>({joined, width, seam}, across, "1/8"_in); };
+    };
+    CHECK(message<binding_error>(cloth(20_in, "1/2"_in, 2_in, "1/4"_in)) ==
           "a cloth for bias strips must be wider than two seams of 1/4 in: it was 1/2 in");
-    CHECK_THROWS_AS(bias_from_square(0_in, 1_in), binding_error);
-    CHECK_THROWS_AS(bias_from_square(1_in, 0_in), binding_error);
-    CHECK_THROWS_AS(square_for_bias(0_in, 1_in, "1/8"_in), binding_error);
-    CHECK_THROWS_AS(square_for_bias(1_in, 0_in, "1/8"_in), binding_error);
-    CHECK_THROWS_AS(square_for_bias(1_in, 1_in, 0_in), range_error);
-    CHECK_THROWS_AS(cloth_for_bias(0_cm, 1_cm, 1_cm, 1_cm, 1_cm), binding_error);
-    CHECK_THROWS_AS(cloth_for_bias(1_cm, 0_cm, 1_cm, 1_cm, 1_cm), binding_error);
-    CHECK_THROWS_AS(cloth_for_bias(1_cm, 1_cm, "-1"_cm, 1_cm, 1_cm), binding_error);
-    CHECK_THROWS_AS(cloth_for_bias(1_cm, 1_cm, 1_cm, 0_cm, 1_cm), binding_error);
-    CHECK_THROWS_AS(bias_from_cloth(0_cm, 1_cm, 1_cm, 0_cm), binding_error);
-    CHECK_THROWS_AS(bias_from_cloth(1_cm, 0_cm, 1_cm, 0_cm), binding_error);
-    CHECK_THROWS_AS(bias_from_cloth(1_cm, 1_cm, 0_cm, 0_cm), binding_error);
-    CHECK_THROWS_AS(bias_from_cloth(1_cm, 1_cm, 1_cm, "-1"_cm), binding_error);
-    CHECK_THROWS_AS(along_selvedge(0_in, "1/8"_in, side::above), binding_error);
-    CHECK_THROWS_AS(longest_bias(0_in, 1_in, "1/8"_in), binding_error);
-    CHECK_THROWS_AS(longest_bias(1_in, 0_in, "1/8"_in), binding_error);
-    CHECK_THROWS_AS(counted_bias(0_in, 1_in, 1_in, "1/4"_in, "1/8"_in), binding_error);
-    CHECK_THROWS_AS(counted_bias(9_in, 9_in, 0_in, "1/4"_in, "1/8"_in), binding_error);
-    CHECK_THROWS_AS(counted_bias(9_in, 9_in, 1_in, 0_in, "1/8"_in), binding_error);
-    CHECK_THROWS_AS(cloth_for_counted_bias(0_in, 9_in, 1_in, "1/4"_in, "1/8"_in), binding_error);
-    CHECK_THROWS_AS(cloth_for_counted_bias(9_in, 9_in, 0_in, "1/4"_in, "1/8"_in), binding_error);
-    CHECK_THROWS_AS(cloth_for_counted_bias(9_in, 9_in, 1_in, 0_in, "1/8"_in), binding_error);
+    CHECK(facts<binding_error>(cloth(0_in, 9_in, 1_in, "1/4"_in)) ==
+          "too small: the length of a strip, given 0 in, least 0 in");
+    CHECK(facts<binding_error>(cloth(9_in, 9_in, 0_in, "1/4"_in)) ==
+          "too small: the width of a strip, given 0 in, least 0 in");
+    CHECK(facts<binding_error>(cloth(9_in, 9_in, 1_in, 0_in)) ==
+          "too small: the seam of a join, given 0 in, least 0 in");
+    const auto square = [](length<inch> joined, length<inch> width, length<inch> seam, length<inch> step) {
+        return [=] { return square_for_bias<inch>({joined, width, seam}, step); };
+    };
+    CHECK(facts<binding_error>(square(0_in, 1_in, 1_in, 1_in)) ==
+          "too small: the length of a strip, given 0 in, least 0 in");
+    CHECK(facts<binding_error>(square(1_in, 0_in, 1_in, 1_in)) ==
+          "too small: the width of a strip, given 0 in, least 0 in");
+    CHECK(facts<binding_error>(square(1_in, 1_in, 0_in, 1_in)) ==
+          "too small: the seam of a join, given 0 in, least 0 in");
+    CHECK(facts<range_error>(square(1_in, 1_in, 1_in, 0_in)) == "too small: a graduation, given 0, least 0");
+    // A length that no square of 64 bits gives ends in a refusal.
+    CHECK_THROWS_AS(square(length_of<inch>(std::int64_t{1} << 62), 1_in, 1_in, 1_in)(), overflow_error);
+    const auto root = [](length<inch> joined, length<inch> width, length<inch> step) {
+        return [=] { return least_square_before_seams<inch>({joined, width}, step); };
+    };
+    CHECK(facts<binding_error>(root(0_in, 1_in, 1_in)) == "too small: the length of a strip, given 0 in, least 0 in");
+    CHECK(facts<binding_error>(root(1_in, 0_in, 1_in)) == "too small: the width of a strip, given 0 in, least 0 in");
+    CHECK_THROWS_AS(root(1_in, 1_in, 0_in)(), range_error);
+    const auto by_area = [](length<inch> joined, length<inch> width, length<inch> across, length<inch> shortest) {
+        return [=] { return least_cloth_before_seams<inch>({joined, width}, across, shortest, 1_in); };
+    };
+    CHECK(facts<binding_error>(by_area(0_in, 1_in, 1_in, 1_in)) ==
+          "too small: the length of a strip, given 0 in, least 0 in");
+    CHECK(facts<binding_error>(by_area(1_in, 0_in, 1_in, 1_in)) ==
+          "too small: the width of a strip, given 0 in, least 0 in");
+    CHECK(facts<binding_error>(by_area(1_in, 1_in, 0_in, 1_in)) ==
+          "too small: the width of the cloth, given 0 in, least 0 in");
+    CHECK(facts<binding_error>(by_area(1_in, 1_in, 1_in, "-1"_in)) ==
+          "too small: the shortest strip, given -1 in, least 0 in");
+    const auto most = [](length<inch> across, length<inch> along, length<inch> width, length<inch> shortest) {
+        return [=] { return most_bias_before_seams<inch>({across, along}, width, shortest); };
+    };
+    CHECK(facts<binding_error>(most(0_in, 1_in, 1_in, 0_in)) ==
+          "too small: the width of the cloth, given 0 in, least 0 in");
+    CHECK(facts<binding_error>(most(1_in, 0_in, 1_in, 0_in)) ==
+          "too small: the length of the cloth, given 0 in, least 0 in");
+    CHECK(facts<binding_error>(most(1_in, 1_in, 0_in, 0_in)) ==
+          "too small: the width of a strip, given 0 in, least 0 in");
+    CHECK(facts<binding_error>(most(1_in, 1_in, 1_in, "-1"_in)) ==
+          "too small: the shortest strip, given -1 in, least 0 in");
+    CHECK(facts<binding_error>([] { return along_selvedge(0_in, "1/8"_in, side::above); }) ==
+          "too small: the width of a strip, given 0 in, least 0 in");
+    CHECK(facts<binding_error>([] { return longest_bias(0_in, 1_in, "1/8"_in); }) ==
+          "too small: the side of a square, given 0 in, least 0 in");
+    CHECK(facts<binding_error>([] { return longest_bias(1_in, 0_in, "1/8"_in); }) ==
+          "too small: the width of a strip, given 0 in, least 0 in");
 }

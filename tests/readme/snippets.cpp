@@ -11,6 +11,9 @@
 //
 //     snippets count <page> <expected>                                      are there as many, and not none?
 //     snippets check <page> <index> <scratch folder> <compiler> <flag>...   is this one true? (the first is 1)
+//     snippets single <page> <index> <folder> <compiler> <flag>...          does it compile with the library as one file?
+//
+// The last takes the folder's light.hpp for a snippet that includes <turncloth.hpp> alone, and its all.hpp for others.
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
@@ -130,7 +133,7 @@ string run(const string& command, const fs::path& stem, const string& what) {
     return read(out);
 }
 
-void hold(const check& c, const fs::path& page, const fs::path& scratch, const string& name, const string& compiler) {
+void hold(check c, const fs::path& page, const fs::path& scratch, const string& name, const string& compiler) {
     const fs::path stem = scratch / name;
     string printed;
     if (c.language == "cpp") {
@@ -150,6 +153,30 @@ void hold(const check& c, const fs::path& page, const fs::path& scratch, const s
         fail("it does not print what the page shows.\n--- printed:\n" + printed + "--- shown:\n" + *c.output + "---");
 }
 
+/// The snippet with one file in the place of the library's headers, each on its line. What is for tests is in no such file.
+string with_one_file(const string& text, const fs::path& folder) {
+    const bool light = text.find("#include <turncloth/") == string::npos;
+    const string one = "#include " + ('"' + (fs::absolute(folder) / (light ? "light.hpp" : "all.hpp")).string() + '"');
+    string changed;
+    std::istringstream in(text);
+    for (string line; std::getline(in, line); changed += '\n')
+        if (!line.starts_with("#include <turncloth") || line.starts_with("#include <turncloth/testing/"))
+            changed += line;
+        else
+            changed += one;
+    return changed;
+}
+
+void hold_with_one_file(check c, const fs::path& page, const fs::path& folder, const string& name,
+                        const string& compiler) {
+    if (c.language != "cpp")
+        return;
+    const fs::path stem = folder / name;
+    c.text = with_one_file(c.text, folder);
+    std::ofstream(stem.string() + ".cpp", std::ios::binary) << as_program(c, page);
+    run(compiler + ' ' + quoted(stem.string() + ".cpp") + " -fsyntax-only", stem, "compiling with one file");
+}
+
 int count(const fs::path& page, std::size_t expected) {
     const auto checks = checks_of(page);
     if (checks.empty())
@@ -167,15 +194,16 @@ int main(int argc, char** argv) {
     try {
         if (args.size() == 3 && args[0] == "count")
             return count(args[1], std::stoul(args[2]));
-        if (args.size() < 5 || args[0] != "check")
-            fail("usage: count <page> <expected> | check <page> <index> <scratch folder> <compiler> <flag>...");
+        if (args.size() < 5 || (args[0] != "check" && args[0] != "single"))
+            fail("usage: count <page> <expected> | check|single <page> <index> <folder> <compiler> <flag>...");
         const fs::path page = args[1];
         const check c = checks_of(page).at(std::stoul(args[2]) - 1);
         where += ':' + std::to_string(c.line);
         string compiler;
         for (std::size_t i = 4; i != args.size(); ++i)
             compiler += (i == 4 ? "" : " ") + quoted(args[i]);
-        hold(c, page, args[3], page.stem().string() + '_' + args[2], compiler);
+        const string name = page.stem().string() + '_' + args[2];
+        (args[0] == "check" ? hold : hold_with_one_file)(c, page, args[3], name, compiler);
     } catch (const std::exception& e) {
         std::cerr << where << ": " << e.what() << '\n';
         return EXIT_FAILURE;

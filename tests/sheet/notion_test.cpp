@@ -43,8 +43,8 @@ void check(const notion<inch>& n, const std::vector<entry>& expected) {
 std::int64_t n(std::int64_t count) { return count; }
 
 bool warns(const notion<inch>& of, std::string_view sentence) {
-    for (const std::string& c : of.cautions())
-        if (c == sentence)
+    for (const sheet_caution& c : of.cautions())
+        if (c.sentence == sentence)
             return true;
     return false;
 }
@@ -102,8 +102,7 @@ TEST_CASE("A ribbon sewn on at one line, with a free end on either side") {
                 {"each, cut", 19_in},
                 {"sewn on, from the finished edge where it starts", 8_in},
                 {"ribbon in all", 57_in}});
-    CHECK(warns(tie, caution::near_infants));
-    CHECK(warns(tie, caution::ties_near_animals));
+    CHECK(warns(tie, caution::infants_and_animals));
     CHECK_FALSE(tie.goes_in_before_seams());
 }
 
@@ -128,8 +127,7 @@ TEST_CASE("A tie that goes round") {
     // Twice round 11 in, loops 4 x 3 in, tails 2 x 6 in, a knot of 1 in, 1/2 in of ease and 2 x 1/4 in turned: 48 in.
     const auto tie = listed_round("tie", tie_round<inch>(11_in, 2, {3_in, 6_in, 1_in}, "1/2"_in, "1/4"_in), 11_in);
     check(tie, {{"once round the roll", 11_in}, {"ribbon, cut", 48_in}});
-    CHECK(warns(tie, caution::near_infants));
-    CHECK(warns(tie, caution::ties_near_animals));
+    CHECK(warns(tie, caution::infants_and_animals));
 }
 
 TEST_CASE("Eyelets in a heading, from their centres") {
@@ -149,9 +147,10 @@ TEST_CASE("Eyelets in a heading, from their centres") {
 TEST_CASE("A binding and the strips it is joined from") {
     // 4 x 1/2 + 2 x 1/2 + 2 x 1/8 = 3 1/4 in wide; 2 x (30 + 20) + 4 x 1/8 + 3 = 103 1/2 in long. From 42 in each, less
     // 1 in for each join, three make 124 in and leave 20 1/2 in; 3 x 3 1/4 = 9 3/4 in of cloth.
-    const auto width = double_fold("1/2"_in, "1/2"_in, "1/8"_in);
-    const auto round = binding_length(finished_size(30_in, 20_in), "1/8"_in, 3_in);
-    check(listed("binding", width, round, strips_across(round.value(), width.value(), 42_in, 1_in)),
+    const auto width = double_fold("1/2"_in, {.seam = "1/2"_in, .turn = "1/8"_in});
+    const auto round = binding_length(finished_size(30_in, 20_in), {.fold = "1/8"_in, .overlap = 3_in});
+    check(listed("binding", width, round,
+                 strips_across(round.value(), {.width = width.value(), .usable = 42_in, .join = 1_in})),
           {{"strip, cut width", "3 1/4"_in},
            {"strip, length joined", "103 1/2"_in},
            {"strips across the cloth", n(3)},
@@ -159,13 +158,14 @@ TEST_CASE("A binding and the strips it is joined from") {
            {"cloth for them", "9 3/4"_in},
            {"left over of the strip", "20 1/2"_in}});
     // One strip of 42 in for 40 in has no join to list.
-    const auto short_one = binding_length<inch>(37_in, 0, {}, 3_in);
-    check(listed("binding", width, short_one, strips_across(40_in, "3 1/4"_in, 42_in, 1_in)),
-          {{"strip, cut width", "3 1/4"_in},
-           {"strip, length joined", 40_in},
-           {"strips across the cloth", n(1)},
-           {"cloth for them", "3 1/4"_in},
-           {"left over of the strip", 2_in}});
+    const auto short_one = binding_length(37_in, 0, {.overlap = 3_in});
+    check(
+        listed("binding", width, short_one, strips_across(40_in, {.width = "3 1/4"_in, .usable = 42_in, .join = 1_in})),
+        {{"strip, cut width", "3 1/4"_in},
+         {"strip, length joined", 40_in},
+         {"strips across the cloth", n(1)},
+         {"cloth for them", "3 1/4"_in},
+         {"left over of the strip", 2_in}});
 }
 
 TEST_CASE("Pleats and the cloth for them") {
@@ -180,11 +180,11 @@ TEST_CASE("A notion of one's own: figures with their working, numbers of one and
     rod.figure("length", figure<inch>().plus(20_in, "width").plus_times(2, {1_in}, "beyond"))
         .figure("diameter", "3/8"_in)
         .number("knobs", 2)
-        .caution("Sand its ends.")
+        .caution("Sand its ends.", caution::work::cutting)
         .before_seams();
     check(rod, {{"length", 22_in}, {"diameter", "3/8"_in}, {"knobs", n(2)}});
     CHECK(to_text(rod.details()[0].amount) == "22 in = 20 in width + 2 x 1 in beyond");
-    CHECK(rod.cautions() == std::vector<std::string>{"Sand its ends."});
+    CHECK(rod.cautions() == std::vector<sheet_caution>{{caution::work::cutting, "Sand its ends."}});
     CHECK(rod.goes_in_before_seams());
     CHECK_THROWS_WITH_AS(rod.number("knobs", 0), "the number of \"knobs\" must be at least 1: it was 0", range_error);
 }

@@ -98,8 +98,8 @@ TEST_CASE("What may turn can take less cloth, and one-way cloth forbids it") {
     const auto turned = cloth_for<inch>(s, "canvas", {.width = 30_in}, by_the_eighth, {.lies = grain::may_turn});
     CHECK(turned.lay.length == 40_in);
     CHECK(faults(turned).empty());
-    CHECK(cloth_for<inch>(s, "canvas", {.width = 30_in, .one_way = true}, by_the_eighth, {.lies = grain::may_turn}).lay.length ==
-          60_in);
+    CHECK(cloth_for<inch>(s, "canvas", {.width = 30_in, .one_way = true}, by_the_eighth, {.lies = grain::may_turn})
+              .lay.length == 60_in);
 }
 
 TEST_CASE("Lays of random projects can be cut as they stand, in every way of cutting") {
@@ -121,8 +121,9 @@ TEST_CASE("Lays of random projects can be cut as they stand, in every way of cut
                                .selvedge = "1/2"_in,
                                .gap = between(0, 1) == 0 ? length<inch>() : "1/8"_in,
                                .ways = static_cast<cutting>(round % 3)};
-        const auto c = cloth_for<inch>(sheet_of(p), "canvas", cloth, by_the_eighth,
-                                       {.lies = round % 2 == 0 ? grain::fixed : grain::may_turn, .effort = {.steps = 3000}});
+        const auto c =
+            cloth_for<inch>(sheet_of(p), "canvas", cloth, by_the_eighth,
+                            {.lies = round % 2 == 0 ? grain::fixed : grain::may_turn, .effort = {.steps = 3000}});
         for (const lay_fault& f : faults(c))
             FAIL_CHECK(f.what());
         CHECK(c.bought.bought >= c.lay.length + 2_in);

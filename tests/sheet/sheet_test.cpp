@@ -291,21 +291,34 @@ TEST_CASE("Everything wrong is said at once") {
                          range_error);
 }
 
-TEST_CASE("Film, zippers, ties and blades bring their cautions once each, after the project's own") {
+TEST_CASE("Every caution that the work calls for is given once, in the order of the work") {
+    using enum caution::work;
+    const auto of = [](const project<inch>& p) {
+        std::vector<caution::work> all;
+        for (const sheet_caution& c : sheet_of(p).cautions)
+            all.push_back(c.at);
+        return all;
+    };
     project<inch> p("mat", finished_size(10_in, 16_in));
-    p.add(flat("mat", 10_in, 16_in));
-    p.caution("Keep it dry.");
-    CHECK(sheet_of(p).cautions.size() == 3);
-    CHECK(sheet_of(p).cautions.front() == "Keep it dry.");
+    auto& mat = p.add(flat("mat", 10_in, 16_in));
+    p.caution("Keep it dry.", using_it);
+    CHECK(of(p) == std::vector{cutting, pinning, using_it});
+    CHECK(sheet_of(p).cautions.back() == sheet_caution{using_it, "Keep it dry."});
+    CHECK(to_text(sheet_of(p)).find("\n  - in use: Keep it dry.\n  Local codes") != std::string::npos);
     p.add(flat("window", 5_in, 5_in)).of_film();
     p.add(flat("second window", 5_in, 5_in)).of_film();
-    CHECK(sheet_of(p).cautions.size() == 4);
-    p.add(cut_from_a_roll("mat", {at<finished_edge>(2_in)}));
-    CHECK(sheet_of(p).cautions.size() == 5);
+    CHECK(of(p) == std::vector{buying, cutting, pinning, pressing, stitching, using_it});
+    p.add(cut_from_a_roll("mat", {at<finished_edge>(2_in)})); // needles, cut ends, small parts
+    CHECK(of(p) == std::vector{buying, cutting, pinning, pressing, stitching, zippers, zippers, using_it, using_it});
     const ribbon_tie<inch> tie{
         .across = 10_in, .from = 0, .to = 0, .loop = {}, .free_at_start = 8_in, .free_at_end = 8_in, .turned = {}};
     p.add(listed("tie", 2, tie)).add(listed("second tie", 1, tie));
-    CHECK(sheet_of(p).cautions.size() == 7);
+    CHECK(of(p).size() == 10);
+    p.add(flat("lining", 10_in, 16_in)).lies_inside(mat); // many layers
+    p.add({"flap", "waxed canvas", panel(finished_size(5_in, 5_in), all_round(single_turned_hem(1_in)))});
+    CHECK(of(p).size() == 12);
+    p.add({"strap", "canvas", panel(finished_size(5_in, 5_in), all_round(single_turned_hem(1_in)))}); // an iron
+    CHECK(of(p).size() == 13);
 }
 
 TEST_CASE("A piece sewn onto another is marked there, and must lie on it") {
@@ -432,8 +445,8 @@ TEST_CASE("What notions compute is listed with its working and its cautions") {
     CHECK(tie.details()[2].amount.value() == 3_in);
     CHECK(tie.details()[3].amount.value() == 12_in);
     CHECK(tie.details()[4].amount.value() == 31_in);
-    CHECK(tie.cautions().size() == 2);
-    const auto pleats = listed("flounce", pleats_near(pleat::knife, 30_in, 3_in, 1_in));
+    CHECK(tie.cautions().size() == 1);
+    const auto pleats = listed("flounce", pleats_near(pleat::knife, 30_in, {.width = 3_in, .depth = 1_in}));
     CHECK(pleats.details()[0].count == 10);
     CHECK(pleats.details()[3].amount.value() == 50_in); // 30 and 10 x 2 x 1
     CHECK_THROWS_AS(notion<inch>("hooks").number("hooks", 0), range_error);
@@ -575,7 +588,7 @@ TEST_CASE("A pleated piece has every crease and placement line, and finishes sma
     edges<inch> ends;
     ends.left = ends.right = seam("1/2"_in);
     p.add({"flounce", "canvas", panel(finished_size(24_in, 6_in), ends)})
-        .pleated(edge::left, pleats_near(pleat::box, 12_in, 4_in, 1_in));
+        .pleated(edge::left, pleats_near(pleat::box, 12_in, {.width = 4_in, .depth = 1_in}));
     const auto s = sheet_of(p);
     CHECK(s.pieces[0].cut == cut_size(25_in, 6_in));
     CHECK(s.pieces[0].finished == finished_size(12_in, 6_in));
@@ -590,7 +603,8 @@ TEST_CASE("A pleated piece has every crease and placement line, and finishes sma
     CHECK(text.find("left edge, fold pleat: 2 1/2 in, folded and brought to 1/2 in\n") != std::string::npos);
     CHECK(s.order[1] == "Lay the pleats of the flounce, fold to placement line, and tack them.");
 
-    p.add(flat("short", "23 7/8"_in, 6_in)).pleated(edge::left, pleats_near(pleat::box, 12_in, 4_in, 1_in));
+    p.add(flat("short", "23 7/8"_in, 6_in))
+        .pleated(edge::left, pleats_near(pleat::box, 12_in, {.width = 4_in, .depth = 1_in}));
     const auto all = all_reasons(p);
     REQUIRE(all.size() == 1);
     CHECK(all[0].facts.kind == fault::no_room);

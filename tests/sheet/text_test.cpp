@@ -75,9 +75,14 @@ In this order
   4. Sew the remaining seams of the "top".
 
 Safety
-  - Turn the wheel by hand where stitching crosses a zipper or meets metal: a needle that strikes it breaks and flies. Wear eye protection.
-  - Cut away from the hand that holds the rule, close a rotary cutter's guard at every pause, and follow its maker's instructions.
-  - Local codes, the makers' instructions and licensed practice go before this sheet.
+  - cutting: Cut away from the hand that holds the rule, close a rotary cutter's guard at every pause, and follow its maker's instructions.
+  - pinning: Count pins and needles before and after: one that is left in the work wounds. Put none into film, where every hole stays; clip it.
+  - pressing: An iron and its steam burn: stand it on its heel, keep the other hand out of the steam, and never leave it on where children or animals are.
+  - stitching: Many layers break a light needle, and its pieces fly: use a needle and a machine meant for them, turn the handwheel by hand over the thickest, and wear eye protection.
+  - zippers: Turn the handwheel by hand where stitching crosses a zipper or meets metal: a needle that strikes it breaks and flies. Wear eye protection.
+  - zippers: Teeth that are cut off fly: wear eye protection. A tape end that is melted to seal it burns: let it cool before you touch it, and keep out of its fumes.
+  - in use: Sliders, eyelets and other small parts choke toddlers: see that none can come off, and keep the thing from children under three (USA: 16 CFR 1501).
+  Local codes, the makers' instructions and licensed practice go before this sheet.
 )");
 }
 

@@ -32,8 +32,8 @@ namespace turncloth {
 
 namespace detail {
 
-inline constexpr pen outline_pen = {0.6, ""}, in_sight_pen = {0.2, ""}, mitre_pen = {0.35, ""},
-                     hidden_pen = {0.15, "1.6 1"}, enlarged_pen = {0.25, "0.4 1"};
+inline constexpr pen outline_pen = {"", 0.6}, in_sight_pen = {"", 0.2}, mitre_pen = {"", 0.35},
+                     hidden_pen = {"", 0.15, {1.6, 1}}, enlarged_pen = {"", 0.25, {0.4, 1}};
 
 class folded_drawer {
 public:
@@ -41,7 +41,7 @@ public:
         : plan_(p), at_(at), svg_(at.page.width, at.page.height, title(p), description(p)) {}
 
     std::string draw() {
-        draw_part(at_.whole, "");
+        draw_part(at_.whole, false);
         draw_outline();
         draw_dimensions();
         for (const corner_frame& f : at_.frames)
@@ -71,20 +71,21 @@ private:
 
     // Lines. All that words must keep clear of is remembered as it lies on the page.
 
-    void draw_part(const placed_part& part, const std::string& prefix) {
-        draw_lines(part, prefix + "hidden", hidden_pen, plan_.seen.hidden);
-        draw_lines(part, prefix + "edge", in_sight_pen, plan_.seen.visible);
-        draw_lines(part, prefix + "mitre", mitre_pen, plan_.mitres);
-        draw_lines(part, prefix + "stitching", stitching_pen, plan_.rows);
+    void draw_part(const placed_part& part, bool corner) {
+        draw_lines(part, corner ? stroke_name("corner-hidden") : stroke_name("hidden"), hidden_pen, plan_.seen.hidden);
+        draw_lines(part, corner ? stroke_name("corner-edge") : stroke_name("edge"), in_sight_pen, plan_.seen.visible);
+        draw_lines(part, corner ? stroke_name("corner-mitre") : stroke_name("mitre"), mitre_pen, plan_.mitres);
+        draw_lines(part, corner ? stroke_name("corner-stitching") : stroke_name("stitching"), stitching_pen,
+                   plan_.rows);
     }
 
-    void draw_lines(const placed_part& part, const std::string& name, const pen& p, const std::vector<straight>& all) {
+    void draw_lines(const placed_part& part, stroke_name name, const pen& p, const std::vector<straight>& all) {
         svg_.open(name, p);
         for (const straight& s : all) {
             // A line along the finished edge is on the rim of its part, not out of it.
             const box rim{part.cloth.x - 0.01, part.cloth.y - 0.01, part.cloth.width + 0.02, part.cloth.height + 0.02};
             const auto inside = clipped(s, rim);
-            const bool on_outline = name.find("edge") != std::string::npos && lies_on_outline(s);
+            const bool on_outline = name.text().find("edge") != std::string_view::npos && lies_on_outline(s);
             if (inside && !on_outline)
                 draw(part.on_page(*inside));
         }
@@ -116,7 +117,7 @@ private:
     }
 
     void draw_frame(const corner_frame& f) {
-        draw_part(f.part, "corner-");
+        draw_part(f.part, true);
         const double w = plan_.width(), h = plan_.height();
         svg_.open("corner-outline", outline_pen);
         for (const straight& s :

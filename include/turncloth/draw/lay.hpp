@@ -29,7 +29,7 @@ namespace turncloth {
 
 namespace detail {
 
-inline constexpr pen selvedge_pen = {0.2, "5 1.5"};
+inline constexpr pen selvedge_pen = {"", 0.2, {5, 1.5}};
 
 class lay_drawer {
 public:

@@ -32,7 +32,7 @@ namespace turncloth {
 
 namespace detail {
 
-inline constexpr pen notch_pen = {0.35, ""}, crossing_pen = {0.45, ""};
+inline constexpr pen notch_pen = {"", 0.35}, crossing_pen = {"", 0.45};
 
 class outline_drawer {
 public:

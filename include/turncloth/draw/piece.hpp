@@ -26,25 +26,25 @@ namespace turncloth {
 namespace detail {
 
 // A finished edge is thin and hardly broken, so that a fold or stitching on it can be told apart from it.
-inline constexpr pen cut_pen = {0.6, ""}, finished_pen = {0.2, "10 1.2"};
+inline constexpr pen cut_pen = {"", 0.6}, finished_pen = {"", 0.2, {10, 1.2}};
 
 constexpr pen pen_of(line_kind kind) {
     switch (kind) {
     case line_kind::fold:
-        return {0.4, "3 1.5"};
+        return {"", 0.4, {3, 1.5}};
     case line_kind::stitching:
         return stitching_pen;
     case line_kind::mark:
-        return {0.25, "6 1 1 1"};
+        return {"", 0.25, {6, 1, 1, 1}};
     case line_kind::placement:
-        return {0.25, "1 1"};
+        return {"", 0.25, {1, 1}};
     case line_kind::slit:
         break;
     }
-    return {0.7, "0.7 0.7"};
+    return {"", 0.7, {0.7, 0.7}};
 }
 
-constexpr std::string_view legend_of(line_kind kind) {
+constexpr stroke_name legend_of(line_kind kind) {
     switch (kind) {
     case line_kind::fold:
         return "fold";
@@ -285,7 +285,7 @@ private:
             all.entry(finished_pen, "finished edge");
         for (const line_kind kind : all_line_kinds)
             if (plan_.has(kind))
-                all.entry(pen_of(kind), legend_of(kind));
+                all.entry(pen_of(kind), legend_of(kind).text());
     }
 
     const plan& plan_;

@@ -28,7 +28,7 @@ namespace turncloth {
 
 namespace detail {
 
-inline constexpr pen lost_pen = {0.15, "0.3 0.3"};
+inline constexpr pen lost_pen = {"", 0.15, {0.3, 0.3}};
 
 class bar_drawer {
 public:
@@ -76,9 +76,7 @@ private:
     }
 
     /// Lines that stand close together are thin, so that they can be told apart.
-    static pen thinned(const pen& p, const placed_bar& b) {
-        return {std::min(p.weight, std::max(0.05, b.closest / 5)), p.dashes};
-    }
+    static pen thinned(const pen& p, const placed_bar& b) { return p.no_heavier_than(std::max(0.05, b.closest / 5)); }
 
     void draw_bar(const placed_bar& b) {
         svg_.open("piece", thinned(laid_pen, b));

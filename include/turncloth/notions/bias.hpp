@@ -1,17 +1,19 @@
-// Strips on the bias, at 45 degrees to the threads.
+// Strips on the bias, at 45 degrees to the threads: what a piece gives, and what to cut for a length.
 //
-//   bias_from_square(side, width)             about how much strip a square gives: its area over the width
-//   square_for_bias(length, width, step)      the side of the square for a length, rounded up, never short
-//   cloth_for_bias(length, width, shortest, across, step)   the length of cloth of a given width, likewise
-//   bias_from_cloth(across, along, width, shortest)         what a piece of cloth gives
-//   counted_bias(across, along, width, seam, step)          strips actually cut from a rectangle, piece by piece
-//   cloth_for_counted_bias(strip, across, width, seam, step)   the cloth for a length of strip, in that manner
+//   bias_from(piece, strip, step)             the strips that a piece really gives, counted, and their length when joined
+//   square_for_bias(wanted, step)             the side of the least square that gives a length, counted likewise
+//   cloth_for_bias(wanted, across, step)      the least length of a cloth of that width
+//   most_bias_before_seams(piece, width)      the rule of areas, which no seam is taken from: at most so much
+//   least_square_before_seams(wanted, step)   least_cloth_before_seams(wanted, across, shortest, step)   at least so much
 //   along_selvedge(width, step, side)         where to mark along the selvedge for a strip of that width
-//   longest_bias(square, width, step, side)   one strip from corner to corner
+//   longest_bias(square, width, step)         one strip from corner to corner
 //
-//   static_assert(square_for_bias(150_in, 2_in, "1/8"_in) == "17 3/8"_in); // sqrt(300) = 17.32...
+//   constexpr bias_wanted<inch> piping{.joined = 130_in, .width = "2 1/2"_in, .seam = "1/4"_in};
+//   static_assert(square_for_bias(piping, "1/8"_in) == "18 7/8"_in);            // 5 strips, 4 joins
+//   static_assert(least_square_before_seams(piping, "1/8"_in) == "18 1/8"_in);  // which gives 100 3/8 in
 //
-// Every root is brought to its graduation by comparing whole numbers, so "rounded up" is up, and by less than one step.
+// Tell a maker the counted figure: whole strips, less their seams. Every root is brought to its graduation by comparing
+// whole numbers, so "rounded up" is up, and by less than one step.
 #ifndef TURNCLOTH_NOTIONS_BIAS_HPP
 #define TURNCLOTH_NOTIONS_BIAS_HPP
 
@@ -22,75 +24,27 @@
 
 namespace turncloth {
 
-/// Area over width: what a square would give without seams. A seam takes its share: see counted_bias.
+/// A piece to cut bias strips from.
 template <length_unit Unit>
-constexpr length<Unit> bias_from_square(length<Unit> square, length<Unit> width) {
-    detail::more_than_zero<binding_error>(square, "the side of a square");
-    detail::more_than_zero<binding_error>(width, "the width of a strip");
-    return square * ratio(square, width);
-}
+struct bias_piece {
+    length<Unit> across; ///< its width
+    length<Unit> along;  ///< its length, at least as much
+};
 
-/// The least multiple of `step` whose square is length * width or more.
+/// The strips to cut.
 template <length_unit Unit>
-constexpr length<Unit> square_for_bias(length<Unit> strip, length<Unit> width, length<Unit> step) {
-    detail::more_than_zero<binding_error>(strip, "the length of a strip");
-    detail::more_than_zero<binding_error>(width, "the width of a strip");
-    return length_of<Unit>(square_root(strip.value() * width.value(), step.value(), side::above));
-}
+struct bias_strip {
+    length<Unit> width; ///< to cut, square to its edges
+    length<Unit> seam;  ///< the allowance of each join
+};
 
-/// For strips none of which is shorter than `shortest`, two corners of the cloth are lost, right-angled triangles whose
-/// legs are shortest / sqrt(2): together shortest^2 / 2. (The rule of NIMI, Dress Making, Trade Practical, vol. 2, p.
-/// 220, which takes 1.4 for sqrt(2).) Up to the next `step`.
+/// A length of strip that is asked for.
 template <length_unit Unit>
-constexpr length<Unit> cloth_for_bias(length<Unit> strip, length<Unit> width, length<Unit> shortest,
-                                      length<Unit> across, length<Unit> step) {
-    detail::more_than_zero<binding_error>(strip, "the length of a strip");
-    detail::more_than_zero<binding_error>(width, "the width of a strip");
-    detail::not_negative<binding_error>(shortest, "the shortest strip");
-    detail::more_than_zero<binding_error>(across, "the width of the cloth");
-    const auto needed = strip * width + shortest * shortest / 2;
-    return up_to(length_of<Unit>(needed.value() / across.value()), step);
-}
-
-/// The other way about. Throws binding_error where the corners are all there is.
-template <length_unit Unit>
-constexpr length<Unit> bias_from_cloth(length<Unit> across, length<Unit> along, length<Unit> width,
-                                       length<Unit> shortest) {
-    detail::more_than_zero<binding_error>(across, "the width of the cloth");
-    detail::more_than_zero<binding_error>(along, "the length of the cloth");
-    detail::more_than_zero<binding_error>(width, "the width of a strip");
-    detail::not_negative<binding_error>(shortest, "the shortest strip");
-    const auto left = across * along - shortest * shortest / 2;
-    if (left.value() <= 0)
-        detail::refuse<binding_error>("strips of " + to_text(shortest) + " and more cannot be cut from a piece " +
-                                      to_text(across) + " by " + to_text(along));
-    return length_of<Unit>(left.value() / width.value());
-}
-
-/// The distance along the selvedge, or along any straight thread, between the two edges of a bias strip: width x
-/// sqrt(2).
-template <length_unit Unit>
-constexpr length<Unit> along_selvedge(length<Unit> width, length<Unit> step, side wanted) {
-    detail::more_than_zero<binding_error>(width, "the width of a strip");
-    return length_of<Unit>(square_root(width.value() * width.value() * 2, step.value(), wanted));
-}
-
-/// One strip along the diagonal of a square, measured where both its edges are still there: the diagonal less the width
-/// (each end comes to a right-angled point half as long as the strip is wide). Rounded down. Throws binding_error where
-/// nothing is left.
-template <length_unit Unit>
-constexpr length<Unit> longest_bias(length<Unit> square, length<Unit> width, length<Unit> step) {
-    detail::more_than_zero<binding_error>(square, "the side of a square");
-    detail::more_than_zero<binding_error>(width, "the width of a strip");
-    const fraction s = square.value(), w = width.value();
-    if (s * s * 2 <= w * w)
-        detail::refuse<binding_error>("a square of " + to_text(square) + " gives no strip " + to_text(width) +
-                                      " wide on its diagonal");
-    // The diagonal is brought down first, so the difference may be one graduation short: then the next is allowed too.
-    const fraction candidate = down_to(square_root(s * s * 2, step.value(), side::below) - w, step.value());
-    const fraction next = candidate + step.value() + w;
-    return length_of<Unit>(next * next <= s * s * 2 ? candidate + step.value() : candidate);
-}
+struct bias_wanted {
+    length<Unit> joined; ///< along the strip, when all of it is sewn to one
+    length<Unit> width;
+    length<Unit> seam = {}; ///< the rules before seams leave it out
+};
 
 /// Bias strips cut from a piece and joined to one.
 template <length_unit Unit>
@@ -99,54 +53,172 @@ struct bias_strips {
     length<Unit> joined; ///< along the strip, rounded down
 };
 
+namespace detail {
+
+template <length_unit Unit>
+constexpr void require_strips(const bias_strip<Unit>& strip, length<Unit> across) {
+    require_more_than_zero<binding_error>(strip.width, "the width of a strip");
+    require_more_than_zero<binding_error>(strip.seam, "the seam of a join");
+    require_more_than_zero<binding_error>(across, "the width of the cloth");
+    if (across <= strip.seam * 2)
+        refuse<binding_error>("a cloth for bias strips must be wider than two seams of " + to_text(strip.seam) +
+                                  ": it was " + to_text(across),
+                              refusal{.kind = fault::too_small,
+                                      .what = "the width of the cloth",
+                                      .given = amount_of(across),
+                                      .least = amount_of(strip.seam * 2)});
+}
+
+/// floor((along - 2 seam) / (sqrt(2) width)), or none.
+template <length_unit Unit>
+constexpr std::int64_t bias_count(const bias_piece<Unit>& piece, const bias_strip<Unit>& strip) {
+    const fraction base = (piece.along - strip.seam * 2).value() / strip.width.value();
+    return base <= 0 ? 0 : floor(square_root(base * base / 2, 1, side::below));
+}
+
+/// Of n strips along one of their threads, where a seam takes its own width: the strips themselves are sqrt(2) times as
+/// long.
+template <length_unit Unit>
+constexpr fraction straight_length(length<Unit> across, length<Unit> seam, std::int64_t n) {
+    return (across * n - seam * 2 * (fraction(n) - 1)).value();
+}
+
+template <length_unit Unit>
+constexpr bool gives_bias(const bias_piece<Unit>& piece, const bias_wanted<Unit>& w) {
+    const std::int64_t n = bias_count(piece, bias_strip<Unit>{w.width, w.seam});
+    if (n < 1)
+        return false;
+    const fraction straight = straight_length(piece.across, w.seam, n), joined = w.joined.value();
+    return straight * straight * 2 >= joined * joined;
+}
+
+/// The least multiple of `step` that will do, where all above it do too.
+template <class Does>
+constexpr fraction least_multiple(fraction step, Does does) {
+    require_more_than_zero<range_error>(step, "a graduation");
+    std::int64_t fails = 0, last = 1;
+    while (!does(step * last)) {
+        fails = last;
+        last = numerator(fraction(last) * 2);
+    }
+    while (last - fails > 1) {
+        const std::int64_t middle = fails + (last - fails) / 2;
+        (does(step * middle) ? last : fails) = middle;
+    }
+    return step * last;
+}
+
+} // namespace detail
+
 /// A triangle is cut off at 45 degrees from one corner and sewn on at the other end, which makes a parallelogram; all
 /// strips cut from that are alike, sqrt(2) x across along each edge. The seam takes 2 x seam from the length, then
 /// floor((along - 2 seam) / (sqrt(2) width)) strips fit, and each join takes 2 sqrt(2) x seam. (Sewn into a tube
 /// instead and cut round and round, the strips come joined, and are as many.) Throws binding_error for a piece that is
 /// longer across than along, or too small for one strip.
 template <length_unit Unit>
-constexpr bias_strips<Unit> counted_bias(length<Unit> across, length<Unit> along, length<Unit> width, length<Unit> seam,
-                                         length<Unit> step) {
-    detail::more_than_zero<binding_error>(across, "the width of the cloth");
-    detail::more_than_zero<binding_error>(width, "the width of a strip");
-    detail::more_than_zero<binding_error>(seam, "the seam of a join");
-    if (along < across || across <= seam * 2)
+constexpr bias_strips<Unit> bias_from(const bias_piece<Unit>& piece, const bias_strip<Unit>& strip, length<Unit> step) {
+    detail::require_strips(strip, piece.across);
+    require_at_least<binding_error>(piece.along, piece.across, "the length of a piece for bias strips");
+    const std::int64_t n = detail::bias_count(piece, strip);
+    if (n < 1)
         detail::refuse<binding_error>(
-            "a piece for bias strips must be at least as long as wide, and wider than two seams"
-            " of " +
-            to_text(seam) + ": it was " + to_text(across) + " by " + to_text(along));
-    const fraction base = (along - seam * 2).value() / width.value();
-    const std::int64_t count = floor(square_root(base * base / 2, 1, side::below));
-    if (count < 1)
-        detail::refuse<binding_error>("a piece " + to_text(across) + " by " + to_text(along) + " gives no bias strip " +
-                                      to_text(width) + " wide");
-    const fraction straight = (across * count - seam * 2 * (count - 1)).value();
-    return {count, count - 1, length_of<Unit>(square_root(straight * straight * 2, step.value(), side::below))};
+            "a piece " + to_text(piece.across) + " by " + to_text(piece.along) + " gives no bias strip " +
+                to_text(strip.width) + " wide",
+            refusal{.kind = fault::no_room, .what = "the width of a strip", .given = amount_of(strip.width)});
+    const fraction straight = detail::straight_length(piece.across, strip.seam, n);
+    return {n, n - 1, length_of<Unit>(square_root(straight * straight * 2, step.value(), side::below))};
 }
 
-/// The length of cloth for a length of strip in that manner, rounded up; at least as long as the cloth is wide.
+/// The least square, its side on a graduation, that gives the length in that manner. A larger one never gives less.
 template <length_unit Unit>
-constexpr length<Unit> cloth_for_counted_bias(length<Unit> strip, length<Unit> across, length<Unit> width,
-                                              length<Unit> seam, length<Unit> step) {
-    detail::more_than_zero<binding_error>(strip, "the length of a strip");
-    detail::more_than_zero<binding_error>(width, "the width of a strip");
-    detail::more_than_zero<binding_error>(seam, "the seam of a join");
-    if (across <= seam * 2)
-        detail::refuse<binding_error>("a cloth for bias strips must be wider than two seams of " + to_text(seam) +
-                                      ": it was " + to_text(across));
-    // The least count with sqrt(2) (count across - 2 (count - 1) seam) >= strip, by squares; the start is not too high.
-    const fraction l = strip.value(), p = across.value(), a = seam.value(), w = width.value();
-    const fraction start = (square_root(l * l / 2, step.value(), side::below) - 2 * a) / (p - 2 * a);
-    std::int64_t count = start > 1 ? ceil(start) : 1;
-    const auto falls_short = [&](std::int64_t n) {
-        const fraction straight = p * n - 2 * a * (n - 1);
-        return straight * straight * 2 < l * l;
-    };
-    while (falls_short(count))
-        ++count;
-    const length<Unit> base = length_of<Unit>(square_root(w * w * 2 * count * count, step.value(), side::above));
-    const length<Unit> along = up_to(base + seam * 2, step);
-    return along < across ? across : along;
+constexpr length<Unit> square_for_bias(const bias_wanted<Unit>& w, length<Unit> step) {
+    require_more_than_zero<binding_error>(w.joined, "the length of a strip");
+    detail::require_strips(bias_strip<Unit>{w.width, w.seam}, w.seam * 3);
+    return length_of<Unit>(detail::least_multiple(step.value(), [&](fraction side) {
+        const length<Unit> s = length_of<Unit>(side);
+        return s > w.seam * 2 && detail::gives_bias(bias_piece<Unit>{s, s}, w);
+    }));
+}
+
+/// The least length of a cloth of that width, on a graduation; at least as long as the cloth is wide.
+template <length_unit Unit>
+constexpr length<Unit> cloth_for_bias(const bias_wanted<Unit>& w, length<Unit> across, length<Unit> step) {
+    require_more_than_zero<binding_error>(w.joined, "the length of a strip");
+    detail::require_strips(bias_strip<Unit>{w.width, w.seam}, across);
+    if (detail::gives_bias(bias_piece<Unit>{across, across}, w))
+        return across;
+    return length_of<Unit>(detail::least_multiple(step.value(), [&](fraction along) {
+        return detail::gives_bias(bias_piece<Unit>{across, length_of<Unit>(along)}, w);
+    }));
+}
+
+// The rule of areas: strip x width is the area of the cloth. No seam is taken off, and a remainder too narrow for a
+// strip is counted as strip.
+
+/// At most so much, before seams. Where no strip is to be shorter than `shortest`, two corners of the cloth are lost
+/// besides, right-angled triangles whose legs are shortest / sqrt(2): together shortest^2 / 2. Throws binding_error
+/// where the corners are all there is.
+template <length_unit Unit>
+constexpr length<Unit> most_bias_before_seams(const bias_piece<Unit>& piece, length<Unit> width,
+                                              length<Unit> shortest = {}) {
+    require_more_than_zero<binding_error>(piece.across, "the width of the cloth");
+    require_more_than_zero<binding_error>(piece.along, "the length of the cloth");
+    require_more_than_zero<binding_error>(width, "the width of a strip");
+    require_not_negative<binding_error>(shortest, "the shortest strip");
+    const auto left = piece.across * piece.along - shortest * shortest / 2;
+    if (left.value() <= 0)
+        detail::refuse<binding_error>(
+            "strips of " + to_text(shortest) + " and more cannot be cut from a piece " + to_text(piece.across) +
+                " by " + to_text(piece.along),
+            refusal{.kind = fault::no_room, .what = "the shortest strip", .given = amount_of(shortest)});
+    return length_of<Unit>(left.value() / width.value());
+}
+
+/// At least so large a square, before seams: the least multiple of `step` whose square is joined x width or more.
+template <length_unit Unit>
+constexpr length<Unit> least_square_before_seams(const bias_wanted<Unit>& w, length<Unit> step) {
+    require_more_than_zero<binding_error>(w.joined, "the length of a strip");
+    require_more_than_zero<binding_error>(w.width, "the width of a strip");
+    return length_of<Unit>(square_root(w.joined.value() * w.width.value(), step.value(), side::above));
+}
+
+/// At least so long a piece of cloth, before seams, up to the next `step`: most_bias_before_seams the other way about.
+/// (The rule of NIMI, Dress Making, Trade Practical, vol. 2, p. 220, which takes 1.4 for sqrt(2).)
+template <length_unit Unit>
+constexpr length<Unit> least_cloth_before_seams(const bias_wanted<Unit>& w, length<Unit> across, length<Unit> shortest,
+                                                length<Unit> step) {
+    require_more_than_zero<binding_error>(w.joined, "the length of a strip");
+    require_more_than_zero<binding_error>(w.width, "the width of a strip");
+    require_more_than_zero<binding_error>(across, "the width of the cloth");
+    require_not_negative<binding_error>(shortest, "the shortest strip");
+    const auto needed = w.joined * w.width + shortest * shortest / 2;
+    return up_to(length_of<Unit>(needed.value() / across.value()), step);
+}
+
+/// The distance along the selvedge, or along any straight thread, between the two edges of a bias strip: width x
+/// sqrt(2).
+template <length_unit Unit>
+constexpr length<Unit> along_selvedge(length<Unit> width, length<Unit> step, side wanted) {
+    require_more_than_zero<binding_error>(width, "the width of a strip");
+    return length_of<Unit>(square_root(width.value() * width.value() * 2, step.value(), wanted));
+}
+
+/// One strip along the diagonal of a square, measured where both its edges are still there: the diagonal less the width
+/// (each end comes to a right-angled point half as long as the strip is wide). Rounded down. Throws binding_error where
+/// nothing is left.
+template <length_unit Unit>
+constexpr length<Unit> longest_bias(length<Unit> square, length<Unit> width, length<Unit> step) {
+    require_more_than_zero<binding_error>(square, "the side of a square");
+    require_more_than_zero<binding_error>(width, "the width of a strip");
+    const fraction s = square.value(), w = width.value();
+    if (s * s * 2 <= w * w)
+        detail::refuse<binding_error>(
+            "a square of " + to_text(square) + " gives no strip " + to_text(width) + " wide on its diagonal",
+            refusal{.kind = fault::no_room, .what = "the width of a strip", .given = amount_of(width)});
+    // The diagonal is brought down first, so the difference may be one graduation short: then the next is allowed too.
+    const fraction candidate = down_to(square_root(s * s * 2, step.value(), side::below) - w, step.value());
+    const fraction next = candidate + step.value() + w;
+    return length_of<Unit>(next * next <= s * s * 2 ? candidate + step.value() : candidate);
 }
 
 } // namespace turncloth

@@ -15,7 +15,7 @@
 #define TURNCLOTH_NOTIONS_BOW_HPP
 
 #include <turncloth/measure/estimate.hpp>
-#include <turncloth/notions/refusal.hpp>
+#include <turncloth/notions/error.hpp>
 
 #include <array>
 #include <cstddef>
@@ -156,9 +156,8 @@ constexpr estimate bow_over_half_arc(fraction q) {
 
 template <length_unit Unit>
 constexpr void require_bow(length<Unit> arc, length<Unit> chord) {
-    if (arc.value() <= 0 || chord.value() < 0 || chord > arc)
-        refuse<bow_error>("a bow needs a length of more than zero over a span from 0 to that length: they were " +
-                          to_text(arc) + " over " + to_text(chord));
+    require_more_than_zero<bow_error>(arc, "the length of a bow");
+    require_between<bow_error>(length<Unit>(), chord, arc, "the span of a bow", "the bow's own length");
 }
 
 } // namespace detail
@@ -183,9 +182,8 @@ constexpr length<Unit> bow_height(length<Unit> arc, length<Unit> chord, length<U
 /// / (2 height). Throws bow_error unless both are more than zero.
 template <length_unit Unit>
 constexpr estimate arc_of_bow(length<Unit> chord, length<Unit> height) {
-    if (chord.value() <= 0 || height.value() <= 0)
-        detail::refuse<bow_error>("a bow needs a span and a height of more than zero: they were " + to_text(chord) +
-                                  " and " + to_text(height));
+    require_more_than_zero<bow_error>(chord, "the span of a bow");
+    require_more_than_zero<bow_error>(height, "the height of a bow");
     const fraction c = chord.value(), h = height.value();
     return estimate((c * c / 4 + h * h) / h * 2) * arctangent(2 * h / c);
 }

@@ -2,12 +2,12 @@
 //
 //   boxed_size<U>(width, height, depth)         what it measures when sewn
 //   boxed_panel(box, seam)                      each of two equal panels that make it with boxed corners, cut size
-//   corner_cut(depth, seam, across)             the square cut out of each raw corner
+//   corner_cut(depth, {.seam, .across})         the square cut out of each raw corner
 //   corner_stitched(depth, seam)                or left uncut: the line stitched across it
-//   box_from_cut(panel, corner, seam, across)   the box that such panels give; box_from_stitched(panel, line, seam)
+//   box_from_cut(panel, corner, {.seam, .across})   the box that such panels give; box_from_stitched(panel, line, seam)
 //   edging(box, allowance, pieces)              a pad's edging: its width, and its length in one piece or four
 //   split_edging(box, allowance, zipper)        an edging with a zipper along its middle, in two halves and a rest
-//   boxed_bag(width, height, depth, seam, top)  each of two equal panels of a bag with a flat bottom, figures
+//   boxed_bag(bag, {.seam, .top})               each of two equal panels of a bag with a flat bottom, figures
 //   covering(filling, ease, ease_in_depth)      the cover for a filling; filling_for(cover, ...), wadding_layers(...)
 //   boxed_error                                 a box that cannot be sewn
 //
@@ -17,7 +17,7 @@
 #define TURNCLOTH_NOTIONS_BOXED_HPP
 
 #include <turncloth/measure/working.hpp>
-#include <turncloth/notions/refusal.hpp>
+#include <turncloth/notions/error.hpp>
 #include <turncloth/panel/size.hpp>
 
 #include <array>
@@ -39,9 +39,9 @@ class boxed_size {
 public:
     constexpr boxed_size(length<Unit> width, length<Unit> height, length<Unit> depth)
         : width_(width), height_(height), depth_(depth) {
-        if (width.value() <= 0 || height.value() <= 0 || depth.value() <= 0)
-            detail::refuse<boxed_error>("a box must be more than zero each way: it was " + to_text(width) + " by " +
-                                        to_text(height) + ", " + to_text(depth) + " deep");
+        require_more_than_zero<boxed_error>(width, "the width of a box");
+        require_more_than_zero<boxed_error>(height, "the height of a box");
+        require_more_than_zero<boxed_error>(depth, "the depth of a box");
     }
     friend constexpr bool operator==(const boxed_size& a, const boxed_size& b) {
         return a.width_ == b.width_ && a.height_ == b.height_ && a.depth_ == b.depth_;
@@ -77,7 +77,7 @@ namespace detail {
 
 template <length_unit Unit>
 constexpr figure<Unit> boxed_way(length<Unit> face, length<Unit> depth, length<Unit> seam) {
-    more_than_zero<boxed_error>(seam, "the seam of a box");
+    require_more_than_zero<boxed_error>(seam, "the seam of a box");
     figure<Unit> f;
     f.plus(face, "face").plus_times(2, {depth / 2}, "sides").plus_times(2, {seam}, "seam");
     return f;
@@ -100,22 +100,40 @@ constexpr cut_size<Unit> boxed_panel(const boxed_size<Unit>& box, length<Unit> s
     return {boxed_width_working(box, seam).value(), boxed_height_working(box, seam).value()};
 }
 
-/// The side of the square cut from each raw corner, when the edges are sewn at `seam` and the opened corner `across`
-/// from its cut edge. The opened corner is folded from the raw corner inward, at 45 degrees to both seams, so a line
+/// Where a box with cut corners is sewn.
+template <length_unit Unit>
+struct corner_seams {
+    length<Unit> seam;   ///< of the edges, from the raw edge
+    length<Unit> across; ///< of each opened corner, from its cut edge
+};
+
+namespace detail {
+
+template <length_unit Unit>
+constexpr void require_seams(const corner_seams<Unit>& s) {
+    require_more_than_zero<boxed_error>(s.seam, "the seam of a box");
+    require_more_than_zero<boxed_error>(s.across, "the allowance across a corner");
+}
+
+} // namespace detail
+
+/// The side of the square cut from each raw corner. The opened corner is folded from the raw corner inward, at 45 degrees to both seams, so a line
 /// square to the seams, c + across from the raw edges, is c + across - seam long between seam and fold, on either
 /// panel: the depth is 2 (c - seam + across), and c = depth / 2 + seam - across. With one allowance throughout, half
 /// the depth. Throws boxed_error where nothing would be cut.
 template <length_unit Unit>
-constexpr length<Unit> corner_cut(length<Unit> depth, length<Unit> seam, length<Unit> across) {
-    detail::more_than_zero<boxed_error>(depth, "the depth of a box");
-    detail::more_than_zero<boxed_error>(seam, "the seam of a box");
-    detail::more_than_zero<boxed_error>(across, "the allowance across a corner");
-    const length<Unit> cut = depth / 2 + seam - across;
-    if (cut <= seam)
+constexpr length<Unit> corner_cut(length<Unit> depth, const corner_seams<Unit>& sewn) {
+    require_more_than_zero<boxed_error>(depth, "the depth of a box");
+    detail::require_seams(sewn);
+    if (sewn.across >= depth / 2)
         detail::refuse<boxed_error>("a box " + to_text(depth) +
-                                    " deep leaves no corner to cut out with an allowance of " + to_text(across) +
-                                    " across it, which must be less than half the depth");
-    return cut;
+                                        " deep leaves no corner to cut out with an allowance of " +
+                                        to_text(sewn.across) + " across it, which must be less than half the depth",
+                                    refusal{.kind = fault::no_room,
+                                            .what = "the allowance across a corner",
+                                            .given = amount_of(sewn.across),
+                                            .most = amount_of(depth / 2)});
+    return depth / 2 + sewn.seam - sewn.across;
 }
 
 /// A corner stitched across, uncut.
@@ -129,8 +147,8 @@ struct stitched_corner {
 
 template <length_unit Unit>
 constexpr stitched_corner<Unit> corner_stitched(length<Unit> depth, length<Unit> seam) {
-    detail::more_than_zero<boxed_error>(depth, "the depth of a box");
-    detail::more_than_zero<boxed_error>(seam, "the seam of a box");
+    require_more_than_zero<boxed_error>(depth, "the depth of a box");
+    require_more_than_zero<boxed_error>(seam, "the seam of a box");
     return {depth / 2, depth, depth / 2 + seam};
 }
 
@@ -141,7 +159,10 @@ constexpr boxed_size<Unit> box_of_depth(const cut_size<Unit>& panel, length<Unit
     const length<Unit> taken = depth + seam * 2;
     if (depth.value() <= 0 || panel.width() <= taken || panel.height() <= taken)
         refuse<boxed_error>("panels cut " + to_text(panel) + " with corners that make a depth of " + to_text(depth) +
-                            " and seams of " + to_text(seam) + " do not make a box");
+                                " and seams of " + to_text(seam) + " do not make a box",
+                            refusal{.kind = depth.value() <= 0 ? fault::too_small : fault::no_room,
+                                    .what = "the depth that the corners make",
+                                    .given = amount_of(depth)});
     return {panel.width() - taken, panel.height() - taken, depth};
 }
 
@@ -149,17 +170,16 @@ constexpr boxed_size<Unit> box_of_depth(const cut_size<Unit>& panel, length<Unit
 
 /// The box that two panels give, from their cut size and the square cut out of each corner.
 template <length_unit Unit>
-constexpr boxed_size<Unit> box_from_cut(const cut_size<Unit>& panel, length<Unit> corner, length<Unit> seam,
-                                        length<Unit> across) {
-    detail::more_than_zero<boxed_error>(seam, "the seam of a box");
-    detail::more_than_zero<boxed_error>(across, "the allowance across a corner");
-    return detail::box_of_depth(panel, (corner - seam + across) * 2, seam);
+constexpr boxed_size<Unit> box_from_cut(const cut_size<Unit>& panel, length<Unit> corner,
+                                        const corner_seams<Unit>& sewn) {
+    detail::require_seams(sewn);
+    return detail::box_of_depth(panel, (corner - sewn.seam + sewn.across) * 2, sewn.seam);
 }
 
 /// The box that two panels give, from their cut size and the length of the line stitched across each corner.
 template <length_unit Unit>
 constexpr boxed_size<Unit> box_from_stitched(const cut_size<Unit>& panel, length<Unit> line, length<Unit> seam) {
-    detail::more_than_zero<boxed_error>(seam, "the seam of a box");
+    require_more_than_zero<boxed_error>(seam, "the seam of a box");
     return detail::box_of_depth(panel, line, seam);
 }
 
@@ -171,18 +191,19 @@ struct bag_panel {
 };
 
 template <length_unit Unit>
-constexpr bag_panel<Unit> boxed_bag(length<Unit> width, length<Unit> height, length<Unit> depth, length<Unit> seam,
-                                    length<Unit> top_allowance) {
-    detail::more_than_zero<boxed_error>(width, "the width of a bag");
-    detail::more_than_zero<boxed_error>(height, "the height of a bag");
-    detail::more_than_zero<boxed_error>(depth, "the depth of a bag");
-    detail::more_than_zero<boxed_error>(seam, "the seam of a bag");
-    detail::not_negative<boxed_error>(top_allowance, "what the top edge of a bag takes");
+struct bag_allowances {
+    length<Unit> seam;     ///< of the sides and the bottom
+    length<Unit> top = {}; ///< of the top edge: a hem, a casing
+};
+
+template <length_unit Unit>
+constexpr bag_panel<Unit> boxed_bag(const boxed_size<Unit>& bag, const bag_allowances<Unit>& a) {
+    require_not_negative<boxed_error>(a.top, "the allowance of a bag's top edge");
     bag_panel<Unit> p;
-    p.width = detail::boxed_way(width, depth, seam);
-    p.height.plus(height, "face").plus_times(fraction(1, 2), {depth}, "half the bottom").plus(seam, "seam");
-    if (top_allowance.value() > 0)
-        p.height.plus(top_allowance, "top edge");
+    p.width = detail::boxed_way(bag.width(), bag.depth(), a.seam);
+    p.height.plus(bag.height(), "face").plus_times(fraction(1, 2), {bag.depth()}, "bottom").plus(a.seam, "seam");
+    if (a.top.value() > 0)
+        p.height.plus(a.top, "top edge");
     return p;
 }
 
@@ -191,7 +212,7 @@ constexpr bag_panel<Unit> boxed_bag(length<Unit> width, length<Unit> height, len
 /// Top and bottom plates.
 template <length_unit Unit>
 constexpr cut_size<Unit> plate(const boxed_size<Unit>& box, length<Unit> allowance) {
-    detail::more_than_zero<boxed_error>(allowance, "the allowance of a box");
+    require_more_than_zero<boxed_error>(allowance, "the allowance of a box");
     return {box.width() + allowance * 2, box.height() + allowance * 2};
 }
 
@@ -208,12 +229,15 @@ struct box_edging {
 /// other number.
 template <length_unit Unit>
 constexpr box_edging<Unit> edging(const boxed_size<Unit>& box, length<Unit> allowance, std::int64_t pieces) {
-    detail::more_than_zero<boxed_error>(allowance, "the allowance of a box");
+    require_more_than_zero<boxed_error>(allowance, "the allowance of a box");
     const length<Unit> width = box.depth() + allowance * 2, round = box.round();
     if (pieces == 1)
         return {{round + allowance * 2}, 1, width, round + allowance * 2};
     if (pieces != 4)
-        detail::refuse<boxed_error>("the edging of a box is cut in 1 strip or in 4: it was " + std::to_string(pieces));
+        detail::refuse<boxed_error>("the edging of a box is cut in 1 strip or in 4: it was " + std::to_string(pieces),
+                                    refusal{.kind = fault::unsuitable,
+                                            .what = "the number of strips of an edging",
+                                            .given = amount_of(pieces)});
     const length<Unit> one = box.width() + allowance * 2, other = box.height() + allowance * 2;
     return {{one, other, one, other}, 4, width, (one + other) * 2};
 }
@@ -238,15 +262,23 @@ struct edging_with_zipper {
 template <length_unit Unit>
 constexpr edging_with_zipper<Unit> split_edging(const boxed_size<Unit>& box, length<Unit> allowance,
                                                 const edging_zipper<Unit>& z) {
-    detail::more_than_zero<boxed_error>(allowance, "the allowance of a box");
-    detail::more_than_zero<boxed_error>(z.along, "the part of an edging with the zipper");
-    detail::more_than_zero<boxed_error>(z.allowance, "the allowance beside a zipper");
-    detail::not_negative<boxed_error>(z.shows, "what shows of a zipper");
+    require_more_than_zero<boxed_error>(allowance, "the allowance of a box");
+    require_more_than_zero<boxed_error>(z.along, "the part of an edging with the zipper");
+    require_more_than_zero<boxed_error>(z.allowance, "the allowance beside a zipper");
+    require_not_negative<boxed_error>(z.shows, "what shows of a zipper");
     const length<Unit> round = box.round();
     if (z.shows >= box.depth() || z.along >= round)
         detail::refuse<boxed_error>("a zipper that shows " + to_text(z.shows) + " in a part " + to_text(z.along) +
-                                    " long must be less than the edging, " + to_text(box.depth()) + " by " +
-                                    to_text(round));
+                                        " long must be less than the edging, " + to_text(box.depth()) + " by " +
+                                        to_text(round),
+                                    z.along >= round ? refusal{.kind = fault::no_room,
+                                                               .what = "the part of an edging with the zipper",
+                                                               .given = amount_of(z.along),
+                                                               .most = amount_of(round)}
+                                                     : refusal{.kind = fault::no_room,
+                                                               .what = "what shows of a zipper",
+                                                               .given = amount_of(z.shows),
+                                                               .most = amount_of(box.depth())});
     figure<Unit> half;
     half.plus_times(fraction(1, 2), {box.depth()}, "depth");
     if (z.shows.value() > 0)
@@ -255,20 +287,34 @@ constexpr edging_with_zipper<Unit> split_edging(const boxed_size<Unit>& box, len
     return {half, z.along + allowance * 2, box.depth() + allowance * 2, round - z.along + allowance * 2};
 }
 
-/// The box that plates and edging give: the plates set the face, the strip's width the depth. Throws boxed_error where
-/// the ring, `round` at its seam line, does not go round the plates, or where nothing is left.
+/// An edging that is cut and sewn to a ring.
 template <length_unit Unit>
-constexpr boxed_size<Unit> box_from_plates(const cut_size<Unit>& plate, length<Unit> edging_width, length<Unit> round,
+struct edging_ring {
+    length<Unit> width; ///< as cut
+    length<Unit> round; ///< at the seam line
+};
+
+/// The box that plates and edging give: the plates set the face, the strip's width the depth. Throws boxed_error where
+/// the ring does not go round the plates, or where nothing is left.
+template <length_unit Unit>
+constexpr boxed_size<Unit> box_from_plates(const cut_size<Unit>& plate, const edging_ring<Unit>& ring,
                                            length<Unit> allowance) {
-    detail::more_than_zero<boxed_error>(allowance, "the allowance of a box");
+    require_more_than_zero<boxed_error>(allowance, "the allowance of a box");
     const length<Unit> taken = allowance * 2;
-    if (plate.width() <= taken || plate.height() <= taken || edging_width <= taken)
-        detail::refuse<boxed_error>("seams of " + to_text(allowance) + " take up all of a plate " + to_text(plate) +
-                                    " or of an edging " + to_text(edging_width) + " wide");
-    const boxed_size<Unit> box(plate.width() - taken, plate.height() - taken, edging_width - taken);
-    if (box.round() != round)
-        detail::refuse<boxed_error>("an edging " + to_text(round) + " round does not fit plates that are " +
-                                    to_text(box.round()) + " round");
+    if (plate.width() <= taken || plate.height() <= taken || ring.width <= taken)
+        detail::refuse<boxed_error>(
+            "seams of " + to_text(allowance) + " take up all of a plate " + to_text(plate) + " or of an edging " +
+                to_text(ring.width) + " wide",
+            refusal{.kind = fault::no_room, .what = "the allowance of a box", .given = amount_of(allowance)});
+    const boxed_size<Unit> box(plate.width() - taken, plate.height() - taken, ring.width - taken);
+    if (box.round() != ring.round)
+        detail::refuse<boxed_error>("an edging " + to_text(ring.round) + " round does not fit plates that are " +
+                                        to_text(box.round()) + " round",
+                                    refusal{.kind = fault::disagree,
+                                            .what = "the edging's way round",
+                                            .given = amount_of(ring.round),
+                                            .least = amount_of(box.round()),
+                                            .most = amount_of(box.round())});
     return box;
 }
 
@@ -290,11 +336,10 @@ constexpr boxed_size<Unit> filling_for(const boxed_size<Unit>& cover, length<Uni
 /// half). As many as reach the depth. Throws boxed_error for a loft of nothing or a part outside 0 < kept <= 1.
 template <length_unit Unit>
 constexpr std::int64_t wadding_layers(length<Unit> depth, length<Unit> loft, fraction kept) {
-    detail::more_than_zero<boxed_error>(depth, "the depth to fill");
-    detail::more_than_zero<boxed_error>(loft, "the loft of wadding");
-    if (kept <= 0 || kept > 1)
-        detail::refuse<boxed_error>("wadding keeps more than none of its loft and at most all: it was " +
-                                    to_text(kept));
+    require_more_than_zero<boxed_error>(depth, "the depth to fill");
+    require_more_than_zero<boxed_error>(loft, "the loft of wadding");
+    require_more_than_zero<boxed_error>(kept, "what wadding keeps of its loft");
+    require_at_most<boxed_error>(kept, fraction(1), "what wadding keeps of its loft");
     return ceil(ratio(depth, loft * kept));
 }
 

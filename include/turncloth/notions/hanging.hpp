@@ -2,7 +2,7 @@
 //
 //   eyelet<U>{hole, rim}                                 two diameters
 //   eyelets(panel, n, e, margin, clear)                  a row in the panel's heading, clear of its hems: an eyelet_row
-//   fewest_eyelets(along, rim, margin, most, evenly)     how many, at most `most` from centre to centre
+//   fewest_eyelets(along, {.rim, .margin, .most})        how many, at most `most` from centre to centre
 //   folded_ribbons(n, hang, caught)                      ribbon for n loops that hang from a seam, a figure
 //   pocket_row<U>(backing, film, n)                      n pockets of film that is longer than what it is sewn to
 //     .mapping()  .fullness()  .bow(step, side)  .film_cut(take)  .dividers()
@@ -21,7 +21,7 @@
 #include <turncloth/marks/spacing.hpp>
 #include <turncloth/measure/working.hpp>
 #include <turncloth/notions/bow.hpp>
-#include <turncloth/notions/refusal.hpp>
+#include <turncloth/notions/error.hpp>
 #include <turncloth/panel/panel.hpp>
 
 #include <cstdint>
@@ -41,11 +41,13 @@ struct eyelet {
     length<Unit> hole, rim; ///< diameters
 };
 
-/// Eyelets along a heading.
+/// Eyelets along a heading. Mark each centre from the edge, at its own place in along.centres(): a rounded step laid
+/// off again and again drifts.
 template <length_unit Unit>
 struct eyelet_row {
     spacing<finished_edge, Unit> along; ///< from the left finished edge; its width is the rim
     place<finished_edge, Unit> down;    ///< of the centres, from the top finished edge
+    eyelet<Unit> each;
 };
 
 namespace detail {
@@ -59,7 +61,10 @@ constexpr length<Unit> stitched_below(const finish<Unit>& heading) {
             innermost = below;
     if (innermost.value() == 0)
         refuse<hanging_error>("eyelets need a turned and stitched heading: a " + std::string(heading.name()) +
-                              " has no cloth between two layers");
+                                  " has no cloth between two layers",
+                              refusal{.kind = fault::unsuitable,
+                                      .what = "the finish of an edge with eyelets",
+                                      .where = std::string(heading.name())});
     return innermost;
 }
 
@@ -68,8 +73,13 @@ constexpr void require_clear_of_side(const finish<Unit>& side, length<Unit> marg
                                      const char* which) {
     if (margin < side.reach() + clear)
         refuse<hanging_error>("an eyelet " + to_text(margin) + " from the " + which + " edge is not clear of the " +
-                              std::string(side.name()) + " there, which lies " + to_text(side.reach()) +
-                              " deep and needs " + to_text(clear) + " more");
+                                  std::string(side.name()) + " there, which lies " + to_text(side.reach()) +
+                                  " deep and needs " + to_text(clear) + " more",
+                              refusal{.kind = fault::too_small,
+                                      .what = "the margin beside an eyelet",
+                                      .given = amount_of(margin),
+                                      .least = amount_of(side.reach() + clear),
+                                      .where = which});
 }
 
 } // namespace detail
@@ -81,47 +91,72 @@ constexpr void require_clear_of_side(const finish<Unit>& side, length<Unit> marg
 template <length_unit Unit>
 constexpr eyelet_row<Unit> eyelets(const panel<Unit>& p, std::int64_t n, const eyelet<Unit>& e, length<Unit> margin,
                                    length<Unit> clear) {
-    detail::more_than_zero<hanging_error>(e.hole, "the hole of an eyelet");
-    detail::not_negative<hanging_error>(clear, "the distance that a rim keeps clear");
+    require_more_than_zero<hanging_error>(e.hole, "the hole of an eyelet");
+    require_not_negative<hanging_error>(clear, "the distance that a rim keeps clear");
     if (e.rim <= e.hole)
         detail::refuse<hanging_error>("the rim of an eyelet must be wider than its hole, " + to_text(e.hole) +
-                                      ": it was " + to_text(e.rim));
+                                          ": it was " + to_text(e.rim),
+                                      refusal{.kind = fault::too_small,
+                                              .what = "the rim of an eyelet",
+                                              .given = amount_of(e.rim),
+                                              .least = amount_of(e.hole)});
     const length<Unit> room = detail::stitched_below(p.finish_of(edge::top));
     if (e.rim + clear * 2 > room)
         detail::refuse<hanging_error>("a rim of " + to_text(e.rim) + " kept " + to_text(clear) +
-                                      " clear does not fit the heading, which is stitched " + to_text(room) +
-                                      " below its fold");
+                                          " clear does not fit the heading, which is stitched " + to_text(room) +
+                                          " below its fold",
+                                      refusal{.kind = fault::no_room,
+                                              .what = "the rim of an eyelet",
+                                              .given = amount_of(e.rim),
+                                              .most = amount_of(room - clear * 2)});
     detail::require_clear_of_side(p.finish_of(edge::left), margin, clear, "left");
     detail::require_clear_of_side(p.finish_of(edge::right), margin, clear, "right");
-    return {spaced_from_margins<finished_edge>(n, e.rim, p.finished().width(), margin), at<finished_edge>(room / 2)};
+    return {spaced_from_margins<finished_edge>(n, e.rim, p.finished().width(), margin), at<finished_edge>(room / 2), e};
 }
 
-/// The fewest that are at most `most` apart from centre to centre, at least 2; an even number where `evenly` is asked
-/// for, so that both edges of a gathered curtain turn the same way (common practice; value from memory). Throws
-/// hanging_error where two have no room, or where so many would overlap.
+/// What eyelets along an edge keep to.
 template <length_unit Unit>
-constexpr std::int64_t fewest_eyelets(length<Unit> along, length<Unit> rim, length<Unit> margin, length<Unit> most,
-                                      bool evenly) {
-    detail::more_than_zero<hanging_error>(most, "the distance between eyelets");
-    const length<Unit> between = along - margin * 2 - rim; // the outer centres
+struct eyelet_limits {
+    length<Unit> rim;
+    length<Unit> margin;     ///< clear cloth from each end to the nearest rim
+    length<Unit> most;       ///< from centre to centre
+    bool even_count = false; ///< so that both edges of a gathered curtain turn the same way
+};
+
+/// The fewest that are at most `most` apart from centre to centre, at least 2. (An even number for curtains is common
+/// practice; value from memory.) Throws hanging_error where two have no room, or where so many would overlap.
+template <length_unit Unit>
+constexpr std::int64_t fewest_eyelets(length<Unit> along, const eyelet_limits<Unit>& keep) {
+    require_more_than_zero<hanging_error>(keep.rim, "the rim of an eyelet");
+    require_not_negative<hanging_error>(keep.margin, "the margin beside an eyelet");
+    require_more_than_zero<hanging_error>(keep.most, "the distance between eyelets");
+    const length<Unit> between = along - keep.margin * 2 - keep.rim; // the outer centres
     if (between.value() <= 0)
-        detail::refuse<hanging_error>("two eyelets with rims of " + to_text(rim) + " and margins of " +
-                                      to_text(margin) + " have no room in " + to_text(along));
-    const std::int64_t fewest = ceil(ratio(between, most)) + 1;
-    const std::int64_t n = fewest + (evenly && fewest % 2 != 0 ? 1 : 0);
-    if (between < rim * (n - 1))
-        detail::refuse<hanging_error>(std::to_string(n) + " eyelets, for no more than " + to_text(most) +
-                                      " between centres, would overlap: their rims are " + to_text(rim));
-    return n;
+        detail::refuse<hanging_error>("two eyelets with rims of " + to_text(keep.rim) + " and margins of " +
+                                          to_text(keep.margin) + " have no room in " + to_text(along),
+                                      refusal{.kind = fault::too_small,
+                                              .what = "the length for a row of eyelets",
+                                              .given = amount_of(along),
+                                              .least = amount_of(keep.margin * 2 + keep.rim)});
+    const fraction gaps = ceil(ratio(between, keep.most));
+    const fraction n = gaps + (keep.even_count && numerator(gaps) % 2 == 0 ? 2 : 1);
+    if (between < keep.rim * (n - 1))
+        detail::refuse<hanging_error>(to_text(n) + " eyelets, for no more than " + to_text(keep.most) +
+                                          " between centres, would overlap: their rims are " + to_text(keep.rim),
+                                      refusal{.kind = fault::no_room,
+                                              .what = "the rim of an eyelet",
+                                              .given = amount_of(keep.rim),
+                                              .most = amount_of(between / (n - 1))});
+    return numerator(n);
 }
 
 /// Ribbon for n loops, each folded in half, hanging by `hang` below the seam that catches both its ends by `caught`.
 template <length_unit Unit>
 constexpr figure<Unit> folded_ribbons(std::int64_t n, length<Unit> hang, length<Unit> caught) {
-    detail::at_least<hanging_error>(n, 1, "the number of ribbons");
-    detail::more_than_zero<hanging_error>(hang, "the hang of a ribbon");
-    detail::not_negative<hanging_error>(caught, "what a seam catches of a ribbon");
-    return figure<Unit>().plus_times(2 * n, {hang, caught}, "of ribbon, there and back");
+    require_at_least<hanging_error>(n, std::int64_t{1}, "the number of ribbons");
+    require_more_than_zero<hanging_error>(hang, "the hang of a ribbon");
+    require_not_negative<hanging_error>(caught, "what a seam catches of a ribbon");
+    return figure<Unit>().plus_times(fraction(n) * 2, {hang, caught}, "of ribbon, there and back");
 }
 
 /// Pockets made by sewing a longer film to a shorter backing along lines that divide both alike.
@@ -145,7 +180,7 @@ public:
 
     /// The film to cut, with what each end takes.
     constexpr figure<Unit> film_cut(length<Unit> allowance) const {
-        detail::not_negative<hanging_error>(allowance, "what an end of the film takes");
+        require_not_negative<hanging_error>(allowance, "what an end of the film takes");
         figure<Unit> f;
         f.plus_times(mapping_.spans(), {film_ / mapping_.spans()}, "pockets");
         if (allowance.value() > 0)
@@ -162,20 +197,24 @@ private:
 /// ruler. Throws hanging_error where that leaves a span without fullness.
 template <length_unit Unit>
 constexpr length<Unit> film_for_fullness(length<Unit> backing, std::int64_t n, fraction fullness, length<Unit> step) {
-    detail::more_than_zero<hanging_error>(backing, "the backing of pockets");
-    detail::at_least<hanging_error>(n, 1, "the number of pockets");
+    require_more_than_zero<hanging_error>(backing, "the backing of pockets");
+    require_at_least<hanging_error>(n, std::int64_t{1}, "the number of pockets");
     const length<Unit> span = backing / n, full = down_to(span * fullness, step);
     if (full < span)
         detail::refuse<hanging_error>("a fullness of " + to_text(fullness) + " on pockets of " + to_text(span) +
-                                      ", brought down to " + to_text(full) + ", is less than the backing");
+                                          ", brought down to " + to_text(full) + ", is less than the backing",
+                                      refusal{.kind = fault::too_small,
+                                              .what = "the film of a pocket",
+                                              .given = amount_of(full),
+                                              .least = amount_of(span)});
     return full * n;
 }
 
 /// Film for n pockets that each stand off by `depth`: each span brought up to a graduation, so that it does.
 template <length_unit Unit>
 constexpr length<Unit> film_for_depth(length<Unit> backing, std::int64_t n, length<Unit> depth, length<Unit> step) {
-    detail::more_than_zero<hanging_error>(backing, "the backing of pockets");
-    detail::at_least<hanging_error>(n, 1, "the number of pockets");
+    require_more_than_zero<hanging_error>(backing, "the backing of pockets");
+    require_at_least<hanging_error>(n, std::int64_t{1}, "the number of pockets");
     return arc_for_bow(backing / n, depth, step, side::above) * n;
 }
 
@@ -189,12 +228,16 @@ struct dividing_strips {
 /// n equal pockets along a span, with strips of a width between them. Throws hanging_error where the strips fill it.
 template <class Datum, length_unit Unit>
 constexpr dividing_strips<Datum, Unit> strip_dividers(length<Unit> span, std::int64_t n, length<Unit> width) {
-    detail::at_least<hanging_error>(n, 1, "the number of pockets");
-    detail::not_negative<hanging_error>(width, "the width of a divider");
+    require_at_least<hanging_error>(n, std::int64_t{1}, "the number of pockets");
+    require_not_negative<hanging_error>(width, "the width of a divider");
     const length<Unit> strips = width * (n - 1);
     if (strips >= span)
         detail::refuse<hanging_error>(std::to_string(n - 1) + " dividers " + to_text(width) +
-                                      " wide leave no pocket in " + to_text(span));
+                                          " wide leave no pocket in " + to_text(span),
+                                      refusal{.kind = fault::no_room,
+                                              .what = "the dividers together",
+                                              .given = amount_of(strips),
+                                              .most = amount_of(span)});
     const length<Unit> clear = (span - strips) / n;
     return {row<Datum, Unit>(at<Datum>(clear), clear + width, n - 1), clear};
 }

@@ -1,20 +1,20 @@
 // Gathers, pleats and tucks that fill a length exactly.
 //
-//   gathered(finished, fullness)                the cloth to gather
+//   gathered(finished, fullness)                the cloth to gather, a figure with the fullness in it
 //   pleating<U>(kind, finished, count, depth)   count pleats side by side, each folded back by depth
 //     .width()  .taken()  .cut()  .fullness()   of each on the face; of cloth in each; to cut, a figure
 //     .outer_folds(i)  .inner_folds(i)  .placements(i)   rows of places on the flat cloth, for the i-th fold of a pleat
 //     .lie()  .most_layers()                    whether the folds behind meet; how much a needle must go through
-//   pleats_near(kind, finished, width, depth)   as many as come nearest to a wanted width
-//   pleats_in(kind, cloth, width, depth)        as many as a cut length makes, and what is left
-//   tucks(finished, ends, pitch, depth)         parallel tucks: count, pitch, clear gap, cloth to cut
-//   cloth_widths(cut, width, seam)              how many widths of cloth to join
+//   pleats_near(kind, finished, {.width, .depth})   as many as come nearest to a wanted width
+//   pleats_in(kind, cloth, {.width, .depth})    as many as a cut length makes, and what is left
+//   rounded_start(pleating, k, graduation)      where the k-th pleat begins, on a ruler, on the face and on the cloth
+//   tucks(finished, {.ends, .pitch, .depth})    parallel tucks: count, pitch, clear gap, cloth to cut
 //   pleats_error                                pleats that cannot be
 //
-//   constexpr auto p = pleats_near(pleat::knife, 30_in, "1 3/4"_in, "1 1/2"_in);
+//   constexpr auto p = pleats_near(pleat::knife, 30_in, {.width = "1 3/4"_in, .depth = "1 1/2"_in});
 //   static_assert(p.count() == 17 && p.width() == length_of<inch>({30, 17}) && p.cut().value() == 81_in);
 //
-// The rule for knife pleats, cloth = 2 x depth x number + finished, is NIMI, Dress Making, Trade Practical, vol. 2, p.
+// Where one width of cloth is not enough, cloth_widths (joining.hpp) says how many to join. The rule for knife pleats, cloth = 2 x depth x number + finished, is NIMI, Dress Making, Trade Practical, vol. 2, p.
 // 203.
 #ifndef TURNCLOTH_NOTIONS_PLEATS_HPP
 #define TURNCLOTH_NOTIONS_PLEATS_HPP
@@ -22,7 +22,7 @@
 #include <turncloth/marks/rounded.hpp>
 #include <turncloth/marks/row.hpp>
 #include <turncloth/measure/working.hpp>
-#include <turncloth/notions/refusal.hpp>
+#include <turncloth/notions/error.hpp>
 #include <turncloth/panel/finish.hpp>
 
 #include <cstdint>
@@ -36,14 +36,13 @@ public:
     using notion_error::notion_error;
 };
 
-/// The cloth to gather into `finished`. Common practice: 1 1/2 to 3 times. Throws pleats_error for less than once.
+/// The cloth to gather into `finished`: the start of a working that hems and seams are added to. Common practice: 1 1/2
+/// to 3 times. Throws pleats_error for less than once.
 template <length_unit Unit>
-constexpr length<Unit> gathered(length<Unit> finished, fraction fullness) {
-    detail::more_than_zero<pleats_error>(finished, "the length to gather into");
-    if (fullness < 1)
-        detail::refuse<pleats_error>("gathers take at least as much cloth as they fill, a fullness of 1: it was " +
-                                     to_text(fullness));
-    return finished * fullness;
+constexpr figure<Unit> gathered(length<Unit> finished, fraction fullness) {
+    require_more_than_zero<pleats_error>(finished, "the length to gather into");
+    require_at_least<pleats_error>(fullness, fraction(1), "the fullness of gathers");
+    return figure<Unit>().plus_times(fullness, {finished}, "gathered");
 }
 
 enum class pleat {
@@ -69,9 +68,9 @@ public:
     /// Throws pleats_error for a length or depth of nothing, or no pleat.
     constexpr pleating(pleat kind, length<Unit> finished, std::int64_t count, length<Unit> depth)
         : kind_(kind), finished_(finished), count_(count), depth_(depth) {
-        detail::more_than_zero<pleats_error>(finished, "the length to pleat into");
-        detail::more_than_zero<pleats_error>(depth, "the depth of a pleat");
-        detail::at_least<pleats_error>(count, 1, "the number of pleats");
+        require_more_than_zero<pleats_error>(finished, "the length to pleat into");
+        require_more_than_zero<pleats_error>(depth, "the depth of a pleat");
+        require_at_least<pleats_error>(count, std::int64_t{1}, "the number of pleats");
     }
 
     constexpr pleat kind() const { return kind_; }
@@ -84,7 +83,9 @@ public:
     /// Of cloth in each pleat's folds.
     constexpr length<Unit> taken() const { return depth_ * (2 * folds()); }
     constexpr figure<Unit> cut() const {
-        return figure<Unit>().plus(finished_, "finished").plus_times(2 * folds() * count_, {depth_}, "depth");
+        return figure<Unit>()
+            .plus(finished_, "finished")
+            .plus_times(fraction(count_) * (2 * folds()), {depth_}, "depth");
     }
     constexpr fraction fullness() const { return ratio(width() + taken(), width()); }
 
@@ -106,12 +107,12 @@ public:
     /// nothing. With folds both ways, 2 m, and one more where f is something, and another where the rests overlap, 2 f
     /// > width.
     constexpr std::int64_t most_layers() const {
-        const std::int64_t m = floor(ratio(depth_, width()));
+        const fraction m = floor(ratio(depth_, width()));
         const length<Unit> rest = depth_ - width() * m;
-        const std::int64_t some = rest.value() > 0 ? 1 : 0;
+        const fraction some = rest.value() > 0 ? 1 : 0;
         if (folds() == 1)
-            return 1 + 2 * (m + some);
-        return 1 + 2 * (2 * m + some + (rest * 2 > width() ? 1 : 0));
+            return numerator(1 + 2 * (m + some));
+        return numerator(1 + 2 * (2 * m + some + (rest * 2 > width() ? 1 : 0)));
     }
 
 private:
@@ -120,9 +121,7 @@ private:
     };
 
     constexpr fold_lines creases(int i) const {
-        if (i < 0 || i >= folds())
-            detail::refuse<pleats_error>("a pleat of this kind has folds numbered from 0 to " +
-                                         std::to_string(folds() - 1) + ": it was " + std::to_string(i));
+        require_index<pleats_error>(i, folds(), "a fold of this pleat");
         const length<Unit> face = width(), d = depth_;
         switch (kind_) {
         case pleat::knife: // face, back, forward
@@ -144,13 +143,19 @@ private:
     length<Unit> depth_;
 };
 
+/// One pleat: what it shows, and how far each of its folds goes back.
+template <length_unit Unit>
+struct pleat_size {
+    length<Unit> width, depth;
+};
+
 /// The number of pleats that comes nearest to the wanted width, at least one.
 template <length_unit Unit>
-constexpr pleating<Unit> pleats_near(pleat kind, length<Unit> finished, length<Unit> wanted_width, length<Unit> depth) {
-    detail::more_than_zero<pleats_error>(finished, "the length to pleat into");
-    detail::more_than_zero<pleats_error>(wanted_width, "the width of a pleat");
-    const std::int64_t n = floor(nearest_to(ratio(finished, wanted_width), fraction(1), ties::up));
-    return {kind, finished, n < 1 ? 1 : n, depth};
+constexpr pleating<Unit> pleats_near(pleat kind, length<Unit> finished, const pleat_size<Unit>& wanted) {
+    require_more_than_zero<pleats_error>(finished, "the length to pleat into");
+    require_more_than_zero<pleats_error>(wanted.width, "the width of a pleat");
+    const std::int64_t n = floor(nearest_to(ratio(finished, wanted.width), fraction(1), ties::up));
+    return {kind, finished, n < 1 ? 1 : n, wanted.depth};
 }
 
 /// Pleats from a cut length.
@@ -160,15 +165,18 @@ struct pleats_and_rest {
     length<Unit> left_over; ///< of the cloth, not pleated
 };
 
-/// As many pleats of exactly this width and depth as the cloth makes. Throws pleats_error where it does not make one.
+/// As many pleats of exactly this size as the cloth makes. Throws pleats_error where it does not make one.
 template <length_unit Unit>
-constexpr pleats_and_rest<Unit> pleats_in(pleat kind, length<Unit> cloth, length<Unit> width, length<Unit> depth) {
-    detail::more_than_zero<pleats_error>(width, "the width of a pleat");
-    const length<Unit> each = width + pleating<Unit>(kind, width, 1, depth).taken();
+constexpr pleats_and_rest<Unit> pleats_in(pleat kind, length<Unit> cloth, const pleat_size<Unit>& size) {
+    require_more_than_zero<pleats_error>(size.width, "the width of a pleat");
+    const length<Unit> each = size.width + pleating<Unit>(kind, size.width, 1, size.depth).taken();
     if (cloth < each)
-        detail::refuse<pleats_error>("a pleat takes " + to_text(each) + " of cloth: there was " + to_text(cloth));
+        detail::refuse<pleats_error>(
+            "a pleat takes " + to_text(each) + " of cloth: there was " + to_text(cloth),
+            refusal{
+                .kind = fault::too_small, .what = "the cloth", .given = amount_of(cloth), .least = amount_of(each)});
     const std::int64_t n = floor(ratio(cloth, each));
-    return {pleating<Unit>(kind, width * n, n, depth), cloth - each * n};
+    return {pleating<Unit>(kind, size.width * n, n, size.depth), cloth - each * n};
 }
 
 /// Where the k-th pleat begins on the face and on the flat cloth, k from 0 to count (the end), each face width brought
@@ -181,13 +189,19 @@ struct pleat_start {
 
 template <length_unit Unit>
 constexpr pleat_start<Unit> rounded_start(const pleating<Unit>& p, std::int64_t k, length<Unit> graduation) {
-    if (k < 0 || k > p.count())
-        detail::refuse<pleats_error>("the starts of pleats are numbered from 0 to " + std::to_string(p.count()) +
-                                     ": it was " + std::to_string(k));
+    require_between<pleats_error>(std::int64_t{0}, k, p.count(), "the number of a pleat's start");
     const rounded_division<finished_edge, Unit> starts(p.finished(), p.count(), graduation);
     const length<Unit> along = k == 0 ? length<Unit>() : (k == p.count() ? p.finished() : starts[k - 1].from_datum());
     return {at<finished_edge>(along), at<cut_edge>(along + p.taken() * k)};
 }
+
+/// Tucks as they are asked for.
+template <length_unit Unit>
+struct tuck_size {
+    length<Unit> ends;  ///< from each end of the finished length to the nearest tuck
+    length<Unit> pitch; ///< from tuck to tuck, at most
+    length<Unit> depth; ///< of each tuck
+};
 
 /// Parallel tucks, stitched down.
 template <length_unit Unit>
@@ -198,38 +212,34 @@ struct tucking {
     figure<Unit> cut;
 };
 
-/// Tucks of a depth on a finished length, the first and the last `ends` from its ends and none further apart than
-/// `pitch`: n gaps have n + 1 tucks, as buttons have, and each tuck takes twice its depth (NIMI, Dress Making, p. 209).
-/// Throws pleats_error for lengths of nothing, or tucks that would cover each other.
+/// Tucks on a finished length, none further apart than the pitch: n gaps have n + 1 tucks, as buttons have, and each
+/// tuck takes twice its depth (NIMI, Dress Making, p. 209). Throws pleats_error for lengths of nothing, or tucks that
+/// would cover each other.
 template <length_unit Unit>
-constexpr tucking<Unit> tucks(length<Unit> finished, length<Unit> ends, length<Unit> pitch, length<Unit> depth) {
-    detail::more_than_zero<pleats_error>(depth, "the depth of a tuck");
-    detail::not_negative<pleats_error>(ends, "the length beyond the last tuck");
-    const length<Unit> between = finished - ends * 2;
-    if (between.value() <= 0 || pitch <= depth)
-        detail::refuse<pleats_error>("tucks " + to_text(depth) +
-                                     " deep need a pitch of more than that, and a length of "
-                                     "more than the ends, " +
-                                     to_text(ends * 2) + ": they were " + to_text(pitch) + " and " + to_text(finished));
-    const std::int64_t gaps = ceil(ratio(between, pitch));
+constexpr tucking<Unit> tucks(length<Unit> finished, const tuck_size<Unit>& size) {
+    require_more_than_zero<pleats_error>(size.depth, "the depth of a tuck");
+    require_not_negative<pleats_error>(size.ends, "the length beyond the last tuck");
+    require_at_least<pleats_error>(size.pitch, size.depth, "the pitch of tucks");
+    const length<Unit> between = finished - size.ends * 2;
+    if (between.value() <= 0)
+        detail::refuse<pleats_error>("the ends beyond the tucks, " + to_text(size.ends * 2) + ", leave nothing of " +
+                                         to_text(finished),
+                                     refusal{.kind = fault::no_room,
+                                             .what = "the length beyond the last tuck",
+                                             .given = amount_of(size.ends),
+                                             .most = amount_of(finished / 2)});
+    const fraction gaps = ceil(ratio(between, size.pitch));
     const length<Unit> each = between / gaps;
-    if (each < depth)
-        detail::refuse<pleats_error>("tucks " + to_text(depth) + " deep at a pitch of " + to_text(each) +
-                                     " would cover each other");
+    if (each < size.depth)
+        detail::refuse<pleats_error>("tucks " + to_text(size.depth) + " deep at a pitch of " + to_text(each) +
+                                         " would cover each other",
+                                     refusal{.kind = fault::no_room,
+                                             .what = "the depth of a tuck",
+                                             .given = amount_of(size.depth),
+                                             .most = amount_of(each)});
     figure<Unit> cut;
-    cut.plus(finished, "finished").plus_times(2 * (gaps + 1), {depth}, "depth");
-    return {gaps + 1, each, each - depth, cut};
-}
-
-/// How many widths of cloth make up a length, when each loses `seam` of its width to being joined.
-template <length_unit Unit>
-constexpr std::int64_t cloth_widths(length<Unit> cut, length<Unit> width, length<Unit> seam) {
-    detail::more_than_zero<pleats_error>(cut, "the length to make up");
-    detail::not_negative<pleats_error>(seam, "the seam between widths of cloth");
-    if (seam >= width)
-        detail::refuse<pleats_error>("seams of " + to_text(seam) + " take up all of a cloth " + to_text(width) +
-                                     " wide");
-    return ceil(ratio(cut, width - seam));
+    cut.plus(finished, "finished").plus_times(2 * (gaps + 1), {size.depth}, "depth");
+    return {numerator(gaps + 1), each, each - size.depth, cut};
 }
 
 } // namespace turncloth

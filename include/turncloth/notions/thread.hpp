@@ -3,9 +3,7 @@
 //   stitch_type{number, name, ratio}    an ISO 4915 stitch type: thread used, over the length of the seam
 //   stitch(301)                         one of those listed here; a ratio of your own is a stitch_type of your own
 //   seam_run<U>{type, sewn, count, overrun}     seams sewn alike
-//   seam_length(runs, number)           sewn with one type of stitch
 //   thread_for(runs)  with_waste(l, part)  spools(l, on_one)
-//   stitching_of(panel)                 all rows of stitching of a panel's own finishes
 //   thread_error                        a stitch not listed, a length that is negative
 //
 //   const seam_run<inch> sides[] = {{stitch(301), 20_in, 4, "1/2"_in}};
@@ -17,8 +15,7 @@
 #define TURNCLOTH_NOTIONS_THREAD_HPP
 
 #include <turncloth/measure/working.hpp>
-#include <turncloth/notions/refusal.hpp>
-#include <turncloth/panel/panel.hpp>
+#include <turncloth/notions/error.hpp>
 
 #include <array>
 #include <cstdint>
@@ -62,8 +59,9 @@ namespace detail {
     std::string known;
     for (const stitch_type& s : stitch_types)
         known.append(known.empty() ? "" : ", ").append(std::to_string(s.number));
-    refuse<thread_error>("no thread ratio is listed for stitch type " + std::to_string(number) + ": there are " +
-                         known);
+    refuse<thread_error>(
+        "no thread ratio is listed for stitch type " + std::to_string(number) + ": there are " + known,
+        refusal{.kind = fault::missing, .what = "a stitch type that is listed", .given = amount_of(number)});
 }
 
 } // namespace detail
@@ -89,26 +87,14 @@ namespace detail {
 
 template <length_unit Unit>
 constexpr length<Unit> stitched(const seam_run<Unit>& r) {
-    not_negative<thread_error>(r.sewn, "the length of a seam");
-    not_negative<thread_error>(r.overrun, "what is sewn over at a seam's end");
-    at_least<thread_error>(r.count, 0, "the number of seams");
-    if (r.type.ratio < 1)
-        refuse<thread_error>("a stitch takes at least the seam's own length of thread: the ratio was " +
-                             to_text(r.type.ratio));
+    require_not_negative<thread_error>(r.sewn, "the length of a seam");
+    require_not_negative<thread_error>(r.overrun, "what is sewn over at a seam's end");
+    require_at_least<thread_error>(r.count, std::int64_t{0}, "the number of seams");
+    require_at_least<thread_error>(r.type.ratio, fraction(1), "the thread of a stitch, over the length of its seam,");
     return (r.sewn + r.overrun * 2) * r.count;
 }
 
 } // namespace detail
-
-/// Of all the runs sewn with a stitch of this number, their ends with them.
-template <length_unit Unit>
-constexpr length<Unit> seam_length(std::span<const seam_run<Unit>> runs, int number) {
-    length<Unit> sum;
-    for (const seam_run<Unit>& r : runs)
-        if (r.type.number == number)
-            sum += detail::stitched(r);
-    return sum;
-}
 
 /// Throws thread_error for a negative length or number, or a ratio below one.
 template <length_unit Unit>
@@ -122,30 +108,16 @@ constexpr length<Unit> thread_for(std::span<const seam_run<Unit>> runs) {
 /// More by a part of itself, for tails, bobbins and breaks. Throws thread_error for a part below zero.
 template <length_unit Unit>
 constexpr length<Unit> with_waste(length<Unit> thread, fraction part) {
-    if (part < 0)
-        detail::refuse<thread_error>("waste must not be negative: it was " + to_text(part));
+    require_not_negative<thread_error>(part, "the part for waste");
     return thread * (part + 1);
 }
 
 /// How many spools hold it.
 template <length_unit Unit>
 constexpr std::int64_t spools(length<Unit> thread, length<Unit> on_one) {
-    detail::not_negative<thread_error>(thread, "the length of thread");
-    detail::more_than_zero<thread_error>(on_one, "the length on a spool");
+    require_not_negative<thread_error>(thread, "the length of thread");
+    require_more_than_zero<thread_error>(on_one, "the length on a spool");
     return ceil(ratio(thread, on_one));
-}
-
-/// The rows of stitching that a panel's own finishes call for, each as long as the finished edge that it runs along. A
-/// seam shared with another piece is counted on both: give it to the sheet once.
-template <length_unit Unit>
-constexpr length<Unit> stitching_of(const panel<Unit>& p) {
-    length<Unit> sum;
-    for (const edge e : all_edges) {
-        const bool across = e == edge::top || e == edge::bottom;
-        const length<Unit> along = across ? p.finished().width() : p.finished().height();
-        sum += along * static_cast<std::int64_t>(p.finish_of(e).stitching().size());
-    }
-    return sum;
 }
 
 } // namespace turncloth

@@ -3,7 +3,7 @@
 //   ribbon_tie<U>{across, from, to, loop, free_at_start, free_at_end, turned}   sewn on across a piece of any size
 //     ribbon_working(t)  ribbon(t)                 what to cut, with what it is the sum of
 //     where_sewn(t)  marks_on_ribbon(t)            places on the piece; places on the ribbon
-//   rolled<U>{strip, thickness, core}              a strip or stack rolled up, round a core or round nothing
+//   rolled<U>{strip, thickness, core_diameter}     a strip or stack rolled up, round a core or round nothing
 //     roll_diameter(r, step, side)  roll_girth(r, step, side)      across it and round it; roll_radius_of(r)
 //   tied_bow<U>{loop, tail, knot}   tie_round(girth, times, bow, ease, turned)   ribbon round a roll, tied in a bow
 //   tie_error                                      what cannot be tied, and why
@@ -16,7 +16,7 @@
 #include <turncloth/measure/estimate.hpp>
 #include <turncloth/measure/place.hpp>
 #include <turncloth/measure/working.hpp>
-#include <turncloth/notions/refusal.hpp>
+#include <turncloth/notions/error.hpp>
 #include <turncloth/panel/finish.hpp>
 
 #include <cstdint>
@@ -50,17 +50,21 @@ namespace detail {
 
 template <length_unit Unit>
 constexpr void require_sound(const ribbon_tie<Unit>& t) {
-    more_than_zero<tie_error>(t.across, "the length that a ribbon lies along");
-    not_negative<tie_error>(t.loop, "the loop of a tie");
-    not_negative<tie_error>(t.free_at_start, "the free end at the start of a tie");
-    not_negative<tie_error>(t.free_at_end, "the free end of a tie");
-    not_negative<tie_error>(t.turned, "what is turned under at a ribbon's end");
-    if (t.from < 0 || t.from > t.to || t.to > 1)
-        refuse<tie_error>("a ribbon runs from one fraction of the length to another, between 0 and 1: it was from " +
-                          to_text(t.from) + " to " + to_text(t.to));
+    require_more_than_zero<tie_error>(t.across, "the length that a ribbon lies along");
+    require_not_negative<tie_error>(t.loop, "the loop of a tie");
+    require_not_negative<tie_error>(t.free_at_start, "the free end at the start of a tie");
+    require_not_negative<tie_error>(t.free_at_end, "the free end of a tie");
+    require_not_negative<tie_error>(t.turned, "what is turned under at a ribbon's end");
+    require_between<tie_error>(fraction(0), t.to, fraction(1), "where a ribbon's run ends",
+                               "as a fraction of the length");
+    require_between<tie_error>(fraction(0), t.from, t.to, "where a ribbon's run starts", "which is where it ends");
     if (t.loop.value() > 0 && t.free_at_start.value() > 0)
         refuse<tie_error>("a ribbon starts with a loop or with a free end, not both: they were " + to_text(t.loop) +
-                          " and " + to_text(t.free_at_start));
+                              " and " + to_text(t.free_at_start),
+                          refusal{.kind = fault::unsuitable,
+                                  .what = "the free end at the start of a tie",
+                                  .given = amount_of(t.free_at_start),
+                                  .most = amount_of(length<Unit>())});
 }
 
 /// One more term, unless it is nothing.
@@ -83,7 +87,8 @@ constexpr figure<Unit> ribbon_working(const ribbon_tie<Unit>& t) {
     detail::plus_any(f, 1, t.free_at_start, "free end at the start");
     detail::plus_any(f, 1, t.free_at_end, "free end");
     if (f.terms().empty())
-        detail::refuse<tie_error>("a tie needs a run, a loop or a free end: all were nothing");
+        detail::refuse<tie_error>("a tie needs a run, a loop or a free end: all were nothing",
+                                  refusal{.kind = fault::missing, .what = "a run, a loop or a free end"});
     detail::plus_any(f, 2, t.turned, "turned under");
     return f;
 }
@@ -132,7 +137,7 @@ template <length_unit Unit>
 struct rolled {
     length<Unit> strip; ///< its length
     length<Unit> thickness;
-    length<Unit> core; ///< the diameter that it is rolled round; zero for nothing
+    length<Unit> core_diameter = {}; ///< of what it is rolled round; zero for nothing
 };
 
 /// Half of what a roll measures across. The model: the area of its section is kept, so R^2 = r^2 + length * thickness /
@@ -145,18 +150,22 @@ struct rolled {
 /// furthest, and no more than one thickness beyond R.
 ///
 /// Throws tie_error for a length or thickness of nothing, a negative core, or a strip that does not go round once (a
-/// length below pi (core + thickness)).
+/// length below pi (core_diameter + thickness)).
 template <length_unit Unit>
 constexpr estimate roll_radius_of(const rolled<Unit>& r) {
-    detail::more_than_zero<tie_error>(r.strip, "the length that is rolled up");
-    detail::more_than_zero<tie_error>(r.thickness, "the thickness that is rolled up");
-    detail::not_negative<tie_error>(r.core, "the core of a roll");
-    if (r.strip < (r.core + r.thickness) * detail::pi_above)
-        detail::refuse<tie_error>("a length of " + to_text(r.strip) + " does not go once round a core of " +
-                                  to_text(r.core) + " at a thickness of " + to_text(r.thickness));
-    const fraction core = r.core.value() / 2;
+    require_more_than_zero<tie_error>(r.strip, "the length that is rolled up");
+    require_more_than_zero<tie_error>(r.thickness, "the thickness that is rolled up");
+    require_not_negative<tie_error>(r.core_diameter, "the diameter of a roll's core");
+    if (const length<Unit> once = (r.core_diameter + r.thickness) * detail::pi_above; r.strip < once)
+        detail::refuse<tie_error>("a length of " + to_text(r.strip) + " does not go once round a core " +
+                                      to_text(r.core_diameter) + " across at a thickness of " + to_text(r.thickness),
+                                  refusal{.kind = fault::too_small,
+                                          .what = "the length that is rolled up",
+                                          .given = amount_of(r.strip),
+                                          .least = amount_of(once)});
+    const fraction radius = r.core_diameter.value() / 2;
     const estimate kept = estimate(r.strip.value() * r.thickness.value()) * inverse_pi();
-    return square_root(estimate(core * core) + kept);
+    return square_root(estimate(radius * radius) + kept);
 }
 
 /// Across the roll. Throws undecided_error besides, as the next.
@@ -184,13 +193,13 @@ struct tied_bow {
 template <length_unit Unit>
 constexpr figure<Unit> tie_round(length<Unit> girth, std::int64_t times, const tied_bow<Unit>& bow, length<Unit> ease,
                                  length<Unit> turned) {
-    detail::more_than_zero<tie_error>(girth, "the girth that a tie goes round");
-    detail::at_least<tie_error>(times, 1, "how often a tie goes round");
-    detail::not_negative<tie_error>(bow.loop, "the loop of a bow");
-    detail::not_negative<tie_error>(bow.tail, "the tail of a bow");
-    detail::not_negative<tie_error>(bow.knot, "the ribbon in a knot");
-    detail::not_negative<tie_error>(ease, "the ease of a tie");
-    detail::not_negative<tie_error>(turned, "what is turned under at a ribbon's end");
+    require_more_than_zero<tie_error>(girth, "the girth that a tie goes round");
+    require_at_least<tie_error>(times, std::int64_t{1}, "how often a tie goes round");
+    require_not_negative<tie_error>(bow.loop, "the loop of a bow");
+    require_not_negative<tie_error>(bow.tail, "the tail of a bow");
+    require_not_negative<tie_error>(bow.knot, "the ribbon in a knot");
+    require_not_negative<tie_error>(ease, "the ease of a tie");
+    require_not_negative<tie_error>(turned, "what is turned under at a ribbon's end");
     figure<Unit> f;
     f.plus_times(times, {girth}, "round");
     detail::plus_any(f, 4, bow.loop, "loops, there and back");

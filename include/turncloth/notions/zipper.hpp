@@ -13,14 +13,14 @@
 //   static_assert(opening(z) == "9 1/2"_in && tape(z) == "10 1/2"_in && clearance(z) == "1/4"_in);
 //
 // A zipper's length is that of its chain, stop to stop; its tape is longer. The tape must end short of the seams, or a
-// needle meets metal there. Caution: a needle that strikes a slider or a metal stop breaks. Turn the wheel by hand
-// there.
+// needle meets metal there. Caution: a needle that strikes a slider or a metal stop breaks. Turn the handwheel by
+// hand there.
 #ifndef TURNCLOTH_NOTIONS_ZIPPER_HPP
 #define TURNCLOTH_NOTIONS_ZIPPER_HPP
 
 #include <turncloth/marks/row.hpp>
 #include <turncloth/measure/working.hpp>
-#include <turncloth/notions/refusal.hpp>
+#include <turncloth/notions/error.hpp>
 #include <turncloth/panel/size.hpp>
 
 #include <cstdint>
@@ -48,19 +48,26 @@ namespace detail {
 
 template <length_unit Unit>
 constexpr void require_sound(const zipped_opening<Unit>& z) {
-    if (z.margin.value() < 0 || z.beyond.value() < 0)
-        refuse<zipper_error>("neither the margin beside an opening nor the tape beyond it may be negative: they were " +
-                             to_text(z.margin) + " and " + to_text(z.beyond));
+    require_not_negative<zipper_error>(z.margin, "the margin beside an opening");
+    require_not_negative<zipper_error>(z.beyond, "the tape beyond an opening");
     if (z.across <= z.margin * 2)
-        refuse<zipper_error>("margins of " + to_text(z.margin) + " leave no opening in a width of " +
-                             to_text(z.across));
+        refuse<zipper_error>("margins of " + to_text(z.margin) + " leave no opening in a width of " + to_text(z.across),
+                             refusal{.kind = fault::no_room,
+                                     .what = "the margin beside an opening",
+                                     .given = amount_of(z.margin),
+                                     .most = amount_of(z.across / 2)});
 }
 
 template <length_unit Unit>
 constexpr void require_clear(length<Unit> tape_beyond, length<Unit> margin, const char* which) {
     if (tape_beyond > margin)
         refuse<zipper_error>(std::string("the ") + which + " end of the tape reaches " + to_text(tape_beyond) +
-                             " beyond the opening, into the seam: the margin there is " + to_text(margin));
+                                 " beyond the opening, into the seam: the margin there is " + to_text(margin),
+                             refusal{.kind = fault::no_room,
+                                     .what = "the tape beyond an opening",
+                                     .given = amount_of(tape_beyond),
+                                     .most = amount_of(margin),
+                                     .where = which});
 }
 
 } // namespace detail
@@ -113,15 +120,14 @@ template <length_unit Unit>
 constexpr trimmed_zipper<Unit> trimmed(const zipped_opening<Unit>& z, std::span<const length<Unit>> lengths_sold,
                                        length<Unit> ends, length<Unit> tail) {
     const length<Unit> wanted = opening(z);
-    if (ends.value() < 0 || tail.value() <= 0)
-        detail::refuse<zipper_error>("tape ends must not be negative, nor the tail below a new stop zero: they were " +
-                                     to_text(ends) + " and " + to_text(tail));
+    require_not_negative<zipper_error>(ends, "the tape beyond the stops of a zipper as sold");
+    require_more_than_zero<zipper_error>(tail, "the tail below a new stop");
     if (lengths_sold.empty())
-        detail::refuse<zipper_error>("at least one length in which zippers are sold must be given: there was none");
+        detail::refuse<zipper_error>("at least one length in which zippers are sold must be given: there was none",
+                                     refusal{.kind = fault::missing, .what = "a length in which zippers are sold"});
     length<Unit> longest, best;
     for (const length<Unit>& sold : lengths_sold) {
-        if (sold.value() <= 0)
-            detail::refuse<zipper_error>("a zipper sold must be longer than nothing: it was " + to_text(sold));
+        require_more_than_zero<zipper_error>(sold, "a length in which zippers are sold");
         if (sold > longest)
             longest = sold;
         if (sold >= wanted && (best.value() == 0 || sold < best))
@@ -129,7 +135,11 @@ constexpr trimmed_zipper<Unit> trimmed(const zipped_opening<Unit>& z, std::span<
     }
     if (best.value() == 0)
         detail::refuse<zipper_error>("no zipper sold is long enough for an opening of " + to_text(wanted) +
-                                     ": the longest is " + to_text(longest));
+                                         ": the longest is " + to_text(longest),
+                                     refusal{.kind = fault::too_large,
+                                             .what = "the opening of a zipper",
+                                             .given = amount_of(wanted),
+                                             .most = amount_of(longest)});
     detail::require_clear(ends, z.margin, "top");
     const length<Unit> as_sold = best + ends;
     const bool cut = best > wanted && as_sold > wanted + tail;
@@ -154,10 +164,13 @@ template <length_unit Unit>
 constexpr zippers_from_roll<Unit> from_roll(const zipped_opening<Unit>& z, std::int64_t pieces, length<Unit> roll) {
     const length<Unit> each = tape(z);
     detail::require_clear(z.beyond, z.margin, "cut");
-    if (pieces < 1)
-        detail::refuse<zipper_error>("at least one zipper must be asked for: it was " + std::to_string(pieces));
+    require_at_least<zipper_error>(pieces, std::int64_t{1}, "the number of zippers");
     if (roll < each)
-        detail::refuse<zipper_error>("a roll of " + to_text(roll) + " is too short for a piece of " + to_text(each));
+        detail::refuse<zipper_error>("a roll of " + to_text(roll) + " is too short for a piece of " + to_text(each),
+                                     refusal{.kind = fault::too_small,
+                                             .what = "the length of a roll of zipper",
+                                             .given = amount_of(roll),
+                                             .least = amount_of(each)});
     const std::int64_t from_one = floor(ratio(roll, each));
     const std::int64_t rolls = (pieces - 1) / from_one + 1;
     const std::int64_t on_the_last = pieces - (rolls - 1) * from_one;
@@ -175,10 +188,14 @@ struct lines_of_zipper {
 /// or nothing.
 template <class Datum, length_unit Unit>
 constexpr lines_of_zipper<Datum, Unit> zipper_lines(place<Datum, Unit> centre, length<Unit> rows, length<Unit> slit) {
-    if (slit.value() < 0 || slit >= rows)
-        detail::refuse<zipper_error>("the slit behind a zipper must not be negative, and must be narrower than its "
-                                     "stitching, " +
-                                     to_text(rows) + ": it was " + to_text(slit));
+    require_not_negative<zipper_error>(slit, "the slit behind a zipper");
+    if (slit >= rows)
+        detail::refuse<zipper_error>("the slit behind a zipper must be narrower than its stitching, " + to_text(rows) +
+                                         ": it was " + to_text(slit),
+                                     refusal{.kind = fault::no_room,
+                                             .what = "the slit behind a zipper",
+                                             .given = amount_of(slit),
+                                             .most = amount_of(rows)});
     return {centre - rows / 2, centre + rows / 2, centre - slit / 2, centre + slit / 2};
 }
 
@@ -188,9 +205,8 @@ constexpr lines_of_zipper<Datum, Unit> zipper_lines(place<Datum, Unit> centre, l
 template <length_unit Unit>
 constexpr cut_size<Unit> end_tab(const zipped_opening<Unit>& z, length<Unit> allowance, length<Unit> width) {
     detail::require_sound(z);
-    if (z.margin.value() == 0 || allowance.value() < 0)
-        detail::refuse<zipper_error>("a tab needs a margin to cover and an allowance that is not negative: they were " +
-                                     to_text(z.margin) + " and " + to_text(allowance));
+    require_more_than_zero<zipper_error>(z.margin, "the margin that a tab covers");
+    require_not_negative<zipper_error>(allowance, "the allowance of a tab");
     return {(z.margin + allowance) * 2, width};
 }
 

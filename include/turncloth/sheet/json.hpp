@@ -121,6 +121,8 @@ json to_json(const notion<Unit>& n) {
     return {{"name", n.name()}, {"details", details}};
 }
 
+inline json to_json(const sheet_caution& c) { return {{"at", detail::heading_of(c.at)}, {"sentence", c.sentence}}; }
+
 template <length_unit Unit>
 json to_json(const sheet<Unit>& s) {
     const auto all = [](const auto& list) {
@@ -135,7 +137,7 @@ json to_json(const sheet<Unit>& s) {
             {"meetings", all(s.meetings)},
             {"notions", all(s.notions)},
             {"order", s.order},
-            {"cautions", s.cautions},
+            {"cautions", all(s.cautions)},
             {"warnings", s.warnings}};
 }
 

@@ -1,7 +1,7 @@
 // What a sheet lists beside its pieces: things to buy or to make ready, each as labelled figures with their working.
 //
 //   notion<U>(name)     .figure(what, figure or length)  .number(what, n)  .places(what, lengths)
-//                       .caution(sentence)  .before_seams()
+//                       .caution(note)  .before_seams()
 //   listed(name, count, opening, supply)  listed(name, count, tie)  listed(name, eyelet row or pleating)
 //   listed(name, width, length, strips)  listed_round(name, working, girth)
 //                                            what notions/ computes, as a notion that a project can hold
@@ -41,6 +41,13 @@ struct notion_detail {
     std::vector<length<Unit>> places = {};
 };
 
+/// A caution, and the work that it belongs to.
+struct sheet_caution {
+    caution::work at;
+    std::string sentence;
+    friend bool operator==(const sheet_caution&, const sheet_caution&) = default;
+};
+
 template <length_unit Unit>
 class notion {
 public:
@@ -48,7 +55,7 @@ public:
 
     const std::string& name() const { return name_; }
     const std::vector<notion_detail<Unit>>& details() const { return details_; }
-    const std::vector<std::string>& cautions() const { return cautions_; }
+    const std::vector<sheet_caution>& cautions() const { return cautions_; }
     bool goes_in_before_seams() const { return before_seams_; }
 
     /// Says that it is sewn in before the seams beside it are closed.
@@ -76,15 +83,16 @@ public:
         details_.push_back({std::move(what), {}, 0, std::move(from_edge)});
         return *this;
     }
-    notion& caution(std::string_view sentence) {
-        cautions_.emplace_back(sentence);
+    notion& caution(const caution::note& n) { return caution(std::string(n.sentence), n.at); }
+    notion& caution(std::string sentence, caution::work at) {
+        cautions_.push_back({at, std::move(sentence)});
         return *this;
     }
 
 private:
     std::string name_;
     std::vector<notion_detail<Unit>> details_;
-    std::vector<std::string> cautions_;
+    std::vector<sheet_caution> cautions_;
     bool before_seams_ = false;
 };
 
@@ -113,6 +121,8 @@ notion<Unit> listed(std::string name, std::int64_t count, const zipped_opening<U
     n.number("openings", count)
         .figure("each opening", opening_working(z))
         .caution(caution::needles_and_metal)
+        .caution(caution::zipper_ends)
+        .caution(caution::small_parts)
         .before_seams();
     if (from.roll.value() > 0) {
         const auto cut = from_roll(z, count, from.roll);
@@ -139,7 +149,7 @@ notion<Unit> listed(std::string name, std::int64_t count, const ribbon_tie<Unit>
     if (sewn.sewn_to != sewn.sewn_from)
         n.figure("sewn on, as far as", sewn.sewn_to.from_datum());
     n.figure("ribbon in all", ribbon(t) * count);
-    return n.caution(caution::near_infants).caution(caution::ties_near_animals);
+    return n.caution(caution::infants_and_animals);
 }
 
 /// Ribbon that goes round a roll and is tied in a bow: `working` is what tie_round gives.
@@ -148,8 +158,7 @@ notion<Unit> listed_round(std::string name, const turncloth::figure<Unit>& worki
     return notion<Unit>(std::move(name))
         .figure("once round the roll", girth)
         .figure("ribbon, cut", working)
-        .caution(caution::near_infants)
-        .caution(caution::ties_near_animals);
+        .caution(caution::infants_and_animals);
 }
 
 template <length_unit Unit>
@@ -162,6 +171,7 @@ notion<Unit> listed(std::string name, const eyelet_row<Unit>& row) {
         .places("centres, from the finished left edge", std::move(centres))
         .figure("centres below the finished top edge", row.down.from_datum())
         .caution(caution::setting_eyelets)
+        .caution(caution::small_parts)
         .caution(caution::hanging_up);
 }
 

@@ -3,7 +3,7 @@
 //
 //   project<U>(name, finished)             pieces and all that is done with them:
 //     .add(piece)                          returns the piece, to be marked
-//     .add(meeting or placing or span_list or zipper or must_reach or notion or sewing)  .caution(sentence)
+//     .add(meeting or placing or span_list or zipper or must_reach or notion or sewing)  .caution(note)
 //     .prepare(step)
 //   piece<U>(name, material, panel)        piece.hpp
 //   meeting<U>                             a longer piece sewn to a shorter one, mark to mark
@@ -105,7 +105,7 @@ public:
     const std::vector<must_reach<Unit>>& must_reach_list() const { return must_reach_; }
     const std::vector<notion<Unit>>& notions() const { return notions_; }
     const std::vector<sewing<Unit>>& sewings() const { return sewings_; }
-    const std::vector<std::string>& cautions() const { return cautions_; }
+    const std::vector<sheet_caution>& cautions() const { return cautions_; }
     const std::vector<std::string>& preparations() const { return preparations_; }
 
     /// The piece as it stands in the project; the reference stays good while further pieces are added.
@@ -120,7 +120,10 @@ public:
     project& add(must_reach<Unit> r) { return push(must_reach_, std::move(r)); }
     project& add(notion<Unit> n) { return push(notions_, std::move(n)); }
     project& add(sewing<Unit> s) { return push(sewings_, std::move(s)); }
-    project& caution(std::string sentence) { return push(cautions_, std::move(sentence)); }
+    project& caution(const caution::note& n) { return caution(std::string(n.sentence), n.at); }
+    project& caution(std::string sentence, caution::work at) {
+        return push(cautions_, sheet_caution{at, std::move(sentence)});
+    }
     /// A step that no piece tells of, done once all is cut and marked: "Stay-stitch the corners."
     project& prepare(std::string step) { return push(preparations_, std::move(step)); }
 
@@ -141,7 +144,8 @@ private:
     std::vector<must_reach<Unit>> must_reach_;
     std::vector<notion<Unit>> notions_;
     std::vector<sewing<Unit>> sewings_;
-    std::vector<std::string> cautions_, preparations_;
+    std::vector<sheet_caution> cautions_;
+    std::vector<std::string> preparations_;
 };
 
 } // namespace turncloth

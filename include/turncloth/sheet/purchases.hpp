@@ -44,10 +44,9 @@ struct cloth_options {
 
 /// Throws sheet_error where no piece is of that material, and as lay_out and amount_to_buy.
 template <length_unit Unit>
-sheet_cloth<Unit> cloth_for(const sheet<Unit>& s, const std::string& material,
-                            const bolt<std::type_identity_t<Unit>>& cloth,
-                            const purchase_rules<std::type_identity_t<Unit>>& rules,
-                            const cloth_options& options = {}) {
+sheet_cloth<Unit>
+cloth_for(const sheet<Unit>& s, const std::string& material, const bolt<std::type_identity_t<Unit>>& cloth,
+          const purchase_rules<std::type_identity_t<Unit>>& rules, const cloth_options& options = {}) {
     std::vector<cloth_piece<Unit>> pieces;
     for (const sheet_piece<Unit>& p : s.pieces)
         if (p.made_from.material() == material)

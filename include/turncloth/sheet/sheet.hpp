@@ -107,9 +107,9 @@ struct sheet {
     std::vector<sheet_piece<Unit>> pieces;
     std::vector<sheet_meeting<Unit>> meetings;
     std::vector<notion<Unit>> notions;
-    std::vector<std::string> order; ///< of making, a sentence a step
-    std::vector<std::string> cautions;
-    std::vector<std::string> warnings; ///< what can be made, but may not be meant
+    std::vector<std::string> order;      ///< of making, a sentence a step
+    std::vector<sheet_caution> cautions; ///< each once, in the order of the work that they belong to
+    std::vector<std::string> warnings;   ///< what can be made, but may not be meant
 };
 
 } // namespace turncloth

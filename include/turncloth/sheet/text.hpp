@@ -65,6 +65,30 @@ constexpr std::string_view verb_of(line_kind kind) {
     return "slit";
 }
 
+constexpr std::string_view heading_of(caution::work at) {
+    switch (at) {
+    case caution::work::buying:
+        return "buying";
+    case caution::work::cutting:
+        return "cutting";
+    case caution::work::pinning:
+        return "pinning";
+    case caution::work::pressing:
+        return "pressing";
+    case caution::work::stitching:
+        return "stitching";
+    case caution::work::zippers:
+        return "zippers";
+    case caution::work::eyelets:
+        return "eyelets";
+    case caution::work::filling:
+        return "filling";
+    case caution::work::using_it:
+        break;
+    }
+    return "in use";
+}
+
 /// Writes one sheet, line by line.
 template <length_unit Unit>
 class sheet_writer {
@@ -87,7 +111,7 @@ public:
             write(n);
         steps("In this order", sheet_.order);
         list("Check", sheet_.warnings);
-        list("Safety", sheet_.cautions);
+        write_cautions();
         return std::move(text_);
     }
 
@@ -107,6 +131,14 @@ private:
         heading(name);
         for (const std::string& sentence : sentences)
             line(1, "- " + sentence);
+    }
+
+    /// Each with the work that it belongs to, so that none hides among the others.
+    void write_cautions() {
+        heading("Safety");
+        for (const sheet_caution& c : sheet_.cautions)
+            line(1, "- " + std::string(heading_of(c.at)) + ": " + c.sentence);
+        line(1, "Local codes, the makers' instructions and licensed practice go before this sheet.");
     }
 
     void steps(const char* name, const std::vector<std::string>& sentences) {

@@ -132,8 +132,8 @@ private:
         return rest < 0 ? rest + repeat : rest;
     }
 
-    /// Sweeps along the cloth. The pieces met at one y, widened by the gap between them, must not overlap across; in order of their
-    /// left edges it is enough to look at the neighbours of a piece as it comes in.
+    /// Sweeps along the cloth. The pieces met at one y, widened by the gap between them, must not overlap across; in
+    /// order of their left edges it is enough to look at the neighbours of a piece as it comes in.
     void check_apart(std::int64_t between, lay_fault_kind kind) {
         struct event {
             std::int64_t y;

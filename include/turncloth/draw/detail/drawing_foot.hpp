@@ -33,7 +33,7 @@ inline constexpr double legend_width = 40;
 inline constexpr double past_end = 1.5; // from the end of a dimension to words that it is too short for
 
 // Pens after the idea of ISO 128: thick and continuous for what is seen, broken for what is not there yet.
-inline constexpr pen thin_pen = {0.15, ""}, frame_pen = {0.35, ""}, stitching_pen = {0.3, "1 0.8"};
+inline constexpr pen thin_pen = {"", 0.15}, frame_pen = {"", 0.35}, stitching_pen = {"", 0.3, {1, 0.8}};
 
 /// The first that is enough of these steps, of ten times them, of a hundred times, ...
 template <class Number, class Enough>
@@ -69,7 +69,7 @@ inline double scale_bar(svg_page& svg, page_point start, double unit, const char
         return length(n) > 51;
     });
     const std::size_t step = round_number([&](std::size_t n) { return length(n) >= 1.2 && most % n == 0; });
-    svg.open("scale", {0.25, ""});
+    svg.open("scale", {"", 0.25});
     svg.line(start, {start.x + length(most), start.y});
     for (std::size_t n = 0; n <= most; n += step)
         svg.line({start.x + length(n), start.y}, {start.x + length(n), start.y - (n % most == 0 ? 3 : 1.6)});

@@ -15,7 +15,7 @@
 #ifndef TURNCLOTH_DRAW_DETAIL_FOLDED_VIEW_HPP
 #define TURNCLOTH_DRAW_DETAIL_FOLDED_VIEW_HPP
 
-#include <turncloth/page/svg.hpp>
+#include <turncloth/draw/detail/svg_page.hpp>
 #include <turncloth/panel/made_up.hpp>
 
 #include <algorithm>

@@ -26,17 +26,10 @@
 
 namespace turncloth::detail {
 
-inline constexpr pen cloth_pen = {0.6, ""}, laid_pen = {0.2, ""}, cut_across_pen = {0.5, "2.5 1.5"},
-                     kept_pen = {0.25, "0.4 1"}, grain_pen = {0.25, ""};
+inline constexpr pen cloth_pen = {"", 0.6}, laid_pen = {"", 0.2}, cut_across_pen = {"", 0.5, {2.5, 1.5}},
+                     kept_pen = {"", 0.25, {0.4, 1}}, grain_pen = {"", 0.25};
 
 inline constexpr double title_width = 74, foot_height = 44;
-
-inline std::string joined(std::initializer_list<std::string_view> parts) {
-    std::string all;
-    for (const std::string_view part : parts)
-        all += part;
-    return all;
-}
 
 /// A, B, ... Z, AA, AB, ...: pieces have letters, as cuts have numbers.
 inline std::string letters(std::size_t i) {

@@ -9,8 +9,9 @@
 #ifndef TURNCLOTH_DRAW_DETAIL_PIECE_PLAN_HPP
 #define TURNCLOTH_DRAW_DETAIL_PIECE_PLAN_HPP
 
+#include <turncloth/draw/detail/svg_page.hpp>
 #include <turncloth/notions/caution.hpp>
-#include <turncloth/page/svg.hpp>
+#include <turncloth/page/paper.hpp>
 #include <turncloth/sheet/text.hpp>
 
 #include <algorithm>
@@ -21,9 +22,6 @@
 #include <vector>
 
 namespace turncloth {
-
-/// What a drawing is printed on: ISO 216 A4, 210 x 297 mm, or ANSI Letter, 8 1/2 x 11 in.
-enum class paper { a4, letter };
 
 struct drawing_options {
     std::string project;
@@ -37,7 +35,7 @@ struct paper_sides {
     double narrow, wide;
 };
 
-constexpr paper_sides sides_of(paper on) { return on == paper::a4 ? paper_sides{210, 297} : paper_sides{215.9, 279.4}; }
+constexpr paper_sides sides_of(paper on) { return {on.narrow(), on.wide()}; }
 
 /// What the foot of a page says, in measurements that are not to be broken over two lines.
 struct foot_words {

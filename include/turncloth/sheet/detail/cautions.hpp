@@ -1,6 +1,6 @@
-// What can hurt in the making of a sheet, and where that is asked of others.
+// What can hurt in the making of a sheet, in the order of the work.
 //
-//   add_cautions(draft)     the project's own first, then those of its parts, each once
+//   add_cautions(draft)     the project's own and those of its pieces and notions, each once
 #ifndef TURNCLOTH_SHEET_DETAIL_CAUTIONS_HPP
 #define TURNCLOTH_SHEET_DETAIL_CAUTIONS_HPP
 
@@ -9,31 +9,62 @@
 
 #include <algorithm>
 #include <string>
-#include <string_view>
+#include <utility>
 #include <vector>
 
 namespace turncloth {
 
 namespace detail {
 
-inline void say_once(std::vector<std::string>& all, std::string_view sentence) {
-    if (std::find(all.begin(), all.end(), sentence) == all.end())
-        all.emplace_back(sentence);
+/// Gathers cautions, each once.
+class caution_list {
+public:
+    void say(const sheet_caution& c) {
+        if (std::find(all_.begin(), all_.end(), c) == all_.end())
+            all_.push_back(c);
+    }
+    void say(const caution::note& n) { say(sheet_caution{n.at, std::string(n.sentence)}); }
+    void say(const std::vector<sheet_caution>& some) {
+        for (const sheet_caution& c : some)
+            say(c);
+    }
+
+    std::vector<sheet_caution> in_order_of_work() {
+        std::stable_sort(all_.begin(), all_.end(),
+                         [](const sheet_caution& a, const sheet_caution& b) { return a.at < b.at; });
+        return std::move(all_);
+    }
+
+private:
+    std::vector<sheet_caution> all_;
+};
+
+template <length_unit Unit>
+void say_for(caution_list& list, const piece<Unit>& p) {
+    if (p.is_film()) {
+        list.say(caution::soft_film);
+        list.say(caution::film_and_iron);
+        list.say(caution::film_fumes);
+    } else if (p.material().find("waxed") != std::string::npos)
+        list.say(caution::waxed_cloth);
+    else if (!p.pleats().empty() || std::any_of(all_edges.begin(), all_edges.end(),
+                                                [&](edge e) { return p.shape().finish_of(e).allowance().value() > 0; }))
+        list.say(caution::hot_iron);
+    if (!p.inside().empty())
+        list.say(caution::many_layers);
 }
 
 template <length_unit Unit>
 void add_cautions(sheet_draft<Unit>& draft) {
-    std::vector<std::string>& all = draft.made().cautions;
-    for (const std::string& sentence : draft.from().cautions())
-        say_once(all, sentence);
-    for (const sheet_piece<Unit>& s : draft.made().pieces)
-        if (s.made_from.is_film())
-            say_once(all, caution::film_and_iron);
+    caution_list list;
+    list.say(caution::cutting);
+    list.say(caution::pins_and_needles);
+    for (const piece<Unit>& p : draft.from().pieces())
+        say_for(list, p);
+    list.say(draft.from().cautions());
     for (const notion<Unit>& n : draft.made().notions)
-        for (const std::string& sentence : n.cautions())
-            say_once(all, sentence);
-    say_once(all, caution::cutting);
-    say_once(all, "Local codes, the makers' instructions and licensed practice go before this sheet.");
+        list.say(n.cautions());
+    draft.made().cautions = list.in_order_of_work();
 }
 
 } // namespace detail

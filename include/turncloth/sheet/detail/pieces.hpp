@@ -138,10 +138,10 @@ private:
             if (shape_.finish_of(e).allowance() != seam || !shape_.finish_of(e).joins())
                 return refuse("the corners of " + named(name_) + " cannot be cut out: all four edges need one seam", e,
                               {.kind = fault::disagree, .what = "the seams beside a corner cut out"});
-        const boxed_size<Unit> box = box_from_cut(on_.cut, c.square, seam, c.across);
+        const boxed_size<Unit> made = box_from_cut(on_.cut, c.square, corner_seams<Unit>{seam, c.across});
         on_.corner = c.square;
-        on_.depth = box.depth();
-        on_.finished = finished_size<Unit>(box.width(), box.height());
+        on_.depth = made.depth();
+        on_.finished = finished_size<Unit>(made.width(), made.height());
     }
 
     void add_eyelets(const eyelets_on_piece<Unit>& e) {

@@ -1,0 +1,182 @@
+// Words before they are set: their characters, their width, and how they are broken into lines.
+//
+//   each_character(text, use)                    U+FFFD for bytes that no XML document may hold
+//   lettering(measure)                           sets with the widths of a measure, or else with an estimate
+//   .width(words, size)  .shortened(words, size, width)  .wrapped(words, size, width, lines)
+//   unbroken("1 1/2 in (3.8 cm)")  plain(words)  joined({"a", "b"})
+//
+//   const lettering by(nullptr);
+//   by.wrapped("two pockets of canvas", 3, 20);
+//
+// Of a text no more than `longest_text` bytes are set, the rest being dots. The work grows with the length of a text.
+#ifndef TURNCLOTH_PAGE_DETAIL_LETTERING_HPP
+#define TURNCLOTH_PAGE_DETAIL_LETTERING_HPP
+
+#include <turncloth/page/page.hpp>
+
+#include <algorithm>
+#include <cstddef>
+#include <initializer_list>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace turncloth::detail {
+
+/// The first character of `text`, one to four bytes of UTF-8; empty where they are not a character of XML 1.0.
+inline std::string_view first_character(std::string_view text) {
+    const auto byte = [&](std::size_t i) { return static_cast<unsigned char>(text[i]); };
+    const std::size_t size = byte(0) < 0x80 ? 1 : (byte(0) < 0xE0 ? 2 : (byte(0) < 0xF0 ? 3 : 4));
+    if (size > text.size() || (byte(0) >= 0x80 && byte(0) < 0xC2) || byte(0) > 0xF4)
+        return {};
+    unsigned long code = size == 1 ? byte(0) : byte(0) & (0xFFU >> (size + 1));
+    for (std::size_t i = 1; i < size; ++i) {
+        if ((byte(i) & 0xC0U) != 0x80U)
+            return {};
+        code = code << 6U | (byte(i) & 0x3FU);
+    }
+    constexpr unsigned long shortest[] = {0x20, 0x80, 0x800, 0x10000}; // below this a longer form is a broken one
+    const bool space = code == '\t' || code == '\n' || code == '\r';
+    const bool surrogate = code >= 0xD800 && code <= 0xDFFF;
+    if ((code < shortest[size - 1] && !space) || surrogate || code == 0xFFFE || code == 0xFFFF || code > 0x10FFFF)
+        return {};
+    return text.substr(0, size);
+}
+
+/// Calls `use` with each character in turn, U+FFFD in place of each byte that belongs to none.
+template <class Use>
+void each_character(std::string_view text, Use use) {
+    while (!text.empty()) {
+        const std::string_view c = first_character(text);
+        use(c.empty() ? std::string_view("\xEF\xBF\xBD") : c);
+        text.remove_prefix(c.empty() ? 1 : c.size());
+    }
+}
+
+inline std::string joined(std::initializer_list<std::string_view> parts) {
+    std::string all;
+    for (const std::string_view part : parts)
+        all += part;
+    return all;
+}
+
+inline constexpr std::string_view unbreakable_space = "\xC2\xA0";
+
+/// A measurement that is not to be broken over two lines, but for the second unit in brackets.
+inline std::string unbroken(std::string_view text) {
+    std::string all;
+    for (std::size_t i = 0; i < text.size(); ++i)
+        if (text[i] == ' ' && text.substr(i + 1, 1) != "(")
+            all += unbreakable_space;
+        else
+            all += text[i];
+    return all;
+}
+
+/// With common spaces only, as they are printed.
+inline std::string plain(std::string_view text) {
+    std::string all;
+    for (std::size_t at = 0, end = 0; at < text.size(); at = end + unbreakable_space.size()) {
+        end = std::min(text.find(unbreakable_space, at), text.size());
+        all.append(text, at, end - at).append(end < text.size() ? " " : "");
+    }
+    return all;
+}
+
+/// The width of one character in hundredths of the size, as in the widest sans-serif faces in common use.
+inline int character_width(std::string_view c) {
+    struct widths {
+        std::string_view characters;
+        int hundredths;
+    };
+    constexpr widths all[] = {
+        {" ,.:;'|/\xC2\xA0", 34}, {"ijlI()[]!-", 41}, {"frt", 43}, {"cskvxyz", 60}, {"mwMW@%&+=<>#^~", 100}};
+    for (const widths& w : all)
+        if (w.characters.find(c) != std::string_view::npos)
+            return w.hundredths;
+    if (c.size() > 1)
+        return c.size() > 2 ? 100 : 82;
+    return c.front() >= 'A' && c.front() <= 'Z' ? 79 : 64;
+}
+
+/// On the side of more, as the reader's sans-serif is not known; bold letters are an eighth wider.
+inline double estimated_width(std::string_view text, double size, bool bold = false) {
+    double hundredths = 0;
+    each_character(text, [&](std::string_view c) { hundredths += character_width(c); });
+    return size * hundredths / 100 * (bold ? 1.15 : 1);
+}
+
+inline constexpr std::size_t longest_text = 10'000; ///< bytes of a text that are set
+
+class lettering {
+public:
+    explicit lettering(const text_measure* measure = nullptr) : measure_(measure) {}
+
+    double width(std::string_view text, double size, bool bold = false) const {
+        return measure_ == nullptr ? estimated_width(text, size, bold) : measure_->width_of(text, size, bold);
+    }
+    double widest(const std::vector<std::string>& lines, double size) const {
+        double most = 0;
+        for (const std::string& line : lines)
+            most = std::max(most, width(line, size));
+        return most;
+    }
+
+    /// The text itself, or as much of it as fits with dots behind; found by halving.
+    std::string shortened(std::string_view text, double size, double width_there, bool bold = false) const {
+        const std::string_view some = bounded(text);
+        if (some.size() == text.size() && width(text, size, bold) <= width_there)
+            return std::string(text);
+        std::vector<std::size_t> ends{0}; // of characters
+        for (std::string_view rest = some; !rest.empty(); rest.remove_prefix(ends.back() - (some.size() - rest.size())))
+            ends.push_back(some.size() - rest.size() + std::max<std::size_t>(1, first_character(rest).size()));
+        const auto kept = [&](std::size_t end) { return std::string(some.substr(0, end)) + "..."; };
+        const auto first_too_wide = std::partition_point(
+            ends.begin() + 1, ends.end(), [&](std::size_t end) { return width(kept(end), size, bold) <= width_there; });
+        return kept(*(first_too_wide - 1));
+    }
+
+    /// Broken at spaces into lines no wider than that, and no more than `most` of them: what does not fit is shortened.
+    std::vector<std::string> wrapped(std::string_view text, double size, double width_there, std::size_t most = 99,
+                                     bool bold = false) const {
+        std::vector<std::string> lines;
+        std::string line;
+        const bool cut = bounded(text).size() < text.size();
+        text = bounded(text);
+        while (!text.empty()) {
+            const std::size_t end = std::min(text.find(' '), text.size());
+            const std::string longer = joined({line, line.empty() ? "" : " ", text.substr(0, end)});
+            if (!line.empty() && width(longer, size, bold) > width_there) {
+                if (lines.size() + 1 >= most) {
+                    line = joined({line, " ", text});
+                    break;
+                }
+                lines.push_back(shortened(plain(line), size, width_there, bold));
+                line.clear();
+                continue;
+            }
+            line = longer;
+            text.remove_prefix(std::min(end + 1, text.size()));
+        }
+        if (!line.empty())
+            lines.push_back(shortened(plain(cut ? line + "..." : line), size, width_there, bold));
+        return lines;
+    }
+
+private:
+    /// So much of a text as is set, without a broken character at its end.
+    static std::string_view bounded(std::string_view text) {
+        if (text.size() <= longest_text)
+            return text;
+        std::size_t end = longest_text;
+        while (end > longest_text - 4 && (static_cast<unsigned char>(text[end]) & 0xC0U) == 0x80U)
+            --end;
+        return text.substr(0, end);
+    }
+
+    const text_measure* measure_;
+};
+
+} // namespace turncloth::detail
+
+#endif

@@ -1,0 +1,58 @@
+// What a page is printed on.
+//
+//   paper::a4  paper::letter         ISO 216: 210 x 297 mm; ANSI/ASME Y14.1 size A: 8 1/2 x 11 in
+//   paper::custom(12_in, 18_in)      sides of 100 mm to 2 m; which of them is upright is chosen by what is drawn
+//   paper::a4.fitted()               no higher than its content needs, and at most A4
+//
+//   drawing_of(outer, {}, {.on = paper::letter});
+#ifndef TURNCLOTH_PAGE_PAPER_HPP
+#define TURNCLOTH_PAGE_PAPER_HPP
+
+#include <turncloth/measure/require.hpp>
+
+#include <algorithm>
+#include <string_view>
+
+namespace turncloth {
+
+class paper {
+public:
+    static const paper a4, letter;
+
+    /// Throws range_error for a side of less than 100 mm or more than 2 m.
+    template <length_unit Unit, length_unit Other>
+    static constexpr paper custom(length<Unit> one, length<Other> other) {
+        require_side(as<millimetre>(one));
+        require_side(as<millimetre>(other));
+        const double a = to_double(as<millimetre>(one).value()), b = to_double(as<millimetre>(other).value());
+        return {"custom", std::min(a, b), std::max(a, b), false};
+    }
+    constexpr paper fitted() const { return {name_, narrow_, wide_, true}; }
+
+    constexpr std::string_view name() const { return name_; }
+    /// In millimetres; the wide side is the longer.
+    constexpr double narrow() const { return narrow_; }
+    constexpr double wide() const { return wide_; }
+    constexpr bool is_fitted() const { return fitted_; }
+
+    friend constexpr bool operator==(const paper& a, const paper& b) {
+        return a.narrow_ == b.narrow_ && a.wide_ == b.wide_ && a.fitted_ == b.fitted_;
+    }
+
+private:
+    constexpr paper(std::string_view name, double narrow, double wide, bool fitted)
+        : name_(name), narrow_(narrow), wide_(wide), fitted_(fitted) {}
+    static constexpr void require_side(length<millimetre> side) {
+        require_between<range_error>(length_of<millimetre>(100), side, length_of<millimetre>(2000), "a side of paper");
+    }
+
+    std::string_view name_;
+    double narrow_, wide_;
+    bool fitted_;
+};
+
+inline constexpr paper paper::a4 = {"A4", 210, 297, false}, paper::letter = {"Letter", 8.5 * 25.4, 11 * 25.4, false};
+
+} // namespace turncloth
+
+#endif
