@@ -3,6 +3,7 @@
 #include <turncloth.hpp>
 #include <turncloth/cloth/lay.hpp>
 #include <turncloth/draw/piece.hpp>
+#include <turncloth/page/svg.hpp>
 
 #include <nlohmann/json.hpp>
 
@@ -43,8 +44,17 @@ public:
     /// A length, in `Unit` where no unit is typed with it.
     template <length_unit Unit>
     length<Unit> size(const std::string& field) const {
+        return size<Unit>(field, text(field));
+    }
+    /// The same of a part of what was typed there. What is sewn or bought by the yard is far below 200 m; a slip of the
+    /// keyboard above it is refused before anything is worked out of it.
+    template <length_unit Unit>
+    static length<Unit> size(const std::string& field, const std::string& typed) {
         try {
-            return read_length<Unit>(text(field));
+            const length<Unit> l = read_length<Unit>(typed);
+            if (abs(as<metre>(l).value()) > longest)
+                throw refused{field, "expected at most " + std::to_string(longest) + " m: it was " + to_text(l)};
+            return l;
         } catch (const error& e) {
             throw refused{field, e.what()};
         }
@@ -62,6 +72,8 @@ public:
     }
 
 private:
+    static constexpr int longest = 200;
+
     static int hex(char c) {
         if (c >= '0' && c <= '9')
             return c - '0';
@@ -108,13 +120,17 @@ public:
     }
     template <length_unit Unit>
     void draw(const project<Unit>& p) {
-        drawing_ = drawing_of(sheet_of(p).pieces.front(), ruler(), {.project = p.name()});
+        const bool metric = metric_unit<Unit>;
+        drawing_ = drawing_of(sheet_of(p).pieces.front(), ruler(),
+                              {.project = p.name(), .on = metric ? paper::a4 : paper::letter});
+        paper_ = metric ? "A4" : "letter";
     }
-    std::string text() const { return json{{"lines", lines_}, {"drawing", drawing_}}.dump(); }
+    void draw(const page& p) { drawing_ = to_svg(p); }
+    std::string text() const { return json{{"lines", lines_}, {"drawing", drawing_}, {"paper", paper_}}.dump(); }
 
 private:
     json lines_ = json::array();
-    std::string drawing_;
+    std::string drawing_, paper_;
 };
 
 /// A panel of any size bound with its own outer layer.
@@ -135,20 +151,50 @@ void bound(const question& q, reply& r) {
     r.draw(p);
 }
 
-/// Marks of a longer piece that meet marks of a shorter one; the drawing is of the longer.
+/// The two edges that are sewn together, the longer above, with a line from each mark to the one that it meets. How deep
+/// the pieces are was not asked, so their sides fade out.
+template <length_unit Unit>
+page strips_of(const even_mapping<Unit>& map) {
+    constexpr double left = 10, width = 160, above = 22, below = 58, deep = 9;
+    constexpr pen edge = {"edge", 0.6}, side = {"side", 0.3, {1.5, 1}}, joined = {"joined", 0.3};
+    const length<Unit> longer = map.mark_on_long(map.spans()).from_datum(),
+                       shorter = map.mark_on_short(map.spans()).from_datum();
+    const double share = to_double(shorter.value()) / to_double(longer.value());
+    const double from = left + width * (1 - share) / 2;
+    page p{.width = width + 2 * left,
+           .height = below + 22,
+           .title = "marks that meet",
+           .description = "The edge of the longer piece above, that of the shorter below, mark joined to mark."};
+    p.draw(edge, {{left, above}, {left + width, above}});
+    p.draw(edge, {{from, below}, {from + width * share, below}});
+    for (std::int64_t k = 0; k <= map.spans(); ++k) {
+        const double part = static_cast<double>(k) / static_cast<double>(map.spans());
+        const page_point on_long{left + width * part, above}, on_short{from + width * share * part, below};
+        if (k == 0 || k == map.spans()) {
+            p.draw(side, {on_long, {on_long.x, above - deep}});
+            p.draw(side, {on_short, {on_short.x, below + deep}});
+        } else {
+            p.write({on_long.x, above - 2}, std::to_string(k), 3, set_from::middle);
+            p.write({on_short.x, below + 5}, std::to_string(k), 3, set_from::middle);
+        }
+        p.draw(joined, {on_long, on_short});
+    }
+    p.write({left, above - deep - 3}, "longer piece, " + in_both(longer), 4);
+    p.write({left, below + deep + 7}, "shorter piece, " + in_both(shorter), 4);
+    return p;
+}
+
+/// Marks of a longer piece that meet marks of a shorter one.
 template <length_unit Unit>
 void meeting_marks(const question& q, reply& r) {
     const length<Unit> longer = q.size<Unit>("longer"), shorter = q.size<Unit>("shorter");
     const even_mapping<Unit> map(longer, shorter, q.count("spans", 60));
     r.say("fullness, longer over shorter", to_text(map.fullness()));
-    r.say("over in each span", map.surplus(0));
+    r.say("extra in each span", map.surplus(0));
     for (std::int64_t k = 1; k < map.spans(); ++k)
         r.say("mark " + std::to_string(k), in_both(map.mark_on_long(k).from_datum()) + " of the longer meets " +
                                                in_both(map.mark_on_short(k).from_datum()) + " of the shorter");
-    project<Unit> p("marks that meet", {longer, longer / 8});
-    p.add({"longer piece", "cloth", panel(p.finished())})
-        .mark("meets the shorter", edge::left, divided<cut_edge>(longer, map.spans()));
-    r.draw(p);
+    r.draw(strips_of(map));
 }
 
 /// Zippers cut from a roll.
@@ -182,8 +228,8 @@ std::vector<cloth_piece<Unit>> pieces_of(const std::string& typed) {
                           "expected \"how many of width x height\", as in 3 of 13 x 9: it was \"" + one + "\""};
         try {
             const fraction n = read_fraction(one.substr(0, of));
-            const length<Unit> width = read_length<Unit>(one.substr(of + 4, by - of - 4));
-            const cut_size<Unit> size{width, read_length<Unit>(one.substr(by + 3))};
+            const length<Unit> width = question::size<Unit>("pieces", one.substr(of + 4, by - of - 4));
+            const cut_size<Unit> size{width, question::size<Unit>("pieces", one.substr(by + 3))};
             if (!is_whole(n) || n < 1 || n > 1000)
                 throw refused{"pieces", "expected a whole number of pieces from 1 to 1000: it was " + to_text(n)};
             pieces.push_back({to_text(size), size, floor(n)});
@@ -206,31 +252,73 @@ void cloth(const question& q, reply& r) {
     const cloth_lay<Unit> lay = lay_out<Unit>(pieces, cloth);
     const purchase_rules<Unit> rules{.straightening = q.size<Unit>("ends"),
                                      .sold = metric_unit<Unit> ? ten_centimetres<Unit> : eighths_of_a_yard<Unit>};
-    r.say(lay.proved_best() ? "length laid, the least that can be" : "length laid", lay.length);
+    r.say(lay.proved_best() ? "length laid, the shortest possible" : "length laid", lay.length);
     if (!lay.proved_best())
         r.say("no lay can be shorter than", lay.bound);
     r.say("length to buy", amount_to_buy(lay.length, rules).working);
-    r.say("width of it that is used", cloth.usable_width());
+    r.say("usable width, between the selvedges", cloth.usable_width());
     for (const cloth_place<Unit>& place : lay.places)
-        r.say(pieces[place.piece].name,
-              in_both(place.x) + " from the left, " + in_both(place.y) + " from the end that is cut first");
+        r.say(pieces[place.piece].name, in_both(cloth.selvedge + place.x) +
+                                            " from the left edge of the cloth, selvedge included; " + in_both(place.y) +
+                                            " from its straightened end");
 }
 
-/// A question and what answers it, worked in inches and in centimetres.
+/// What was typed with its unit written out, so that it stays what it was when the page goes over to another unit. What
+/// has one already, or cannot be read, stays as it is.
+std::string with_unit(const std::string& typed, bool metric) {
+    try {
+        const bool bare = as<inch>(read_length<centimetre>(typed)) != read_length<inch>(typed);
+        const std::size_t last = typed.find_last_not_of(' ');
+        return bare ? typed.substr(0, last + 1) + (metric ? " cm" : " in") : typed;
+    } catch (const error&) {
+        return typed;
+    }
+}
+
+std::string pieces_with_units(const std::string& typed, bool metric) {
+    std::string all;
+    for (std::size_t at = 0; at <= typed.size();) {
+        const std::size_t end = std::min(typed.find(';', at), typed.size());
+        const std::string one = typed.substr(at, end - at);
+        const std::size_t of = one.find(" of "), by = one.find(" x ");
+        if (of == std::string::npos || by == std::string::npos || by < of)
+            all += one;
+        else
+            all += one.substr(0, of + 4) + with_unit(one.substr(of + 4, by - of - 4), metric) + " x " +
+                   with_unit(one.substr(by + 3), metric);
+        all += end < typed.size() ? ";" : "";
+        at = end + 1;
+    }
+    return all;
+}
+
+/// A question, what answers it, worked in inches and in centimetres, and its fields that hold a length.
 struct known_question {
     std::string_view name;
     void (*in_inches)(const question&, reply&);
     void (*in_centimetres)(const question&, reply&);
+    std::vector<std::string> lengths;
 };
 
-constexpr known_question known[] = {
-    {"bound", bound<inch>, bound<centimetre>},
-    {"meeting", meeting_marks<inch>, meeting_marks<centimetre>},
-    {"zippers", zippers<inch>, zippers<centimetre>},
-    {"cloth", cloth<inch>, cloth<centimetre>},
+const known_question known[] = {
+    {"bound", bound<inch>, bound<centimetre>, {"width", "height", "binding"}},
+    {"meeting", meeting_marks<inch>, meeting_marks<centimetre>, {"longer", "shorter"}},
+    {"zippers", zippers<inch>, zippers<centimetre>, {"across", "margin", "beyond", "roll"}},
+    {"cloth", cloth<inch>, cloth<centimetre>, {"width", "selvedge", "ends"}},
 };
 
-std::string refusal(const std::string& why, const std::string& field = {}) {
+/// The fields of a question with their units written out, as they stand before the page goes over to another unit.
+std::string units_written(const question& q, const known_question& k) {
+    const bool metric = q.text("units") == "centimetres";
+    json fields = json::object();
+    for (const std::string& field : k.lengths)
+        fields[field] = with_unit(q.text(field), metric);
+    if (k.name == "cloth")
+        fields["pieces"] = pieces_with_units(q.text("pieces"), metric);
+    return json{{"fields", fields}}.dump(-1, ' ', false, json::error_handler_t::replace);
+}
+
+std::string no_answer(const std::string& why, const std::string& field = {}) {
     // What a person typed need not be UTF-8; what is not is replaced, since JSON cannot hold it.
     return json{{"refused", why}, {"field", field}}.dump(-1, ' ', false, json::error_handler_t::replace);
 }
@@ -242,15 +330,17 @@ std::string answer(std::string_view text) {
     for (const known_question& k : known) {
         if (k.name != q.text("ask"))
             continue;
+        if (!q.text("write").empty())
+            return units_written(q, k);
         try {
             reply r;
             (q.text("units") == "centimetres" ? k.in_centimetres : k.in_inches)(q, r);
             return r.text();
         } catch (const refused& e) {
-            return refusal(e.why, e.field);
+            return no_answer(e.why, e.field);
         } catch (const error& e) {
-            return refusal(e.what());
+            return no_answer(e.what());
         }
     }
-    return refusal("there is no such question: \"" + q.text("ask") + "\"");
+    return no_answer("there is no such question: \"" + q.text("ask") + "\"");
 }

@@ -22,7 +22,7 @@ inline constexpr int all_done = 0, cannot_be_made = 1, wrong_command = 2, file_t
 
 struct orders {
     std::string from, to;
-    paper on = a4;
+    paper on = paper::a4;
     std::optional<units_shown> shows; ///< else the drafting's own unit
     std::optional<cloth_wanted> cloth;
     bool quiet = false;
@@ -71,10 +71,10 @@ inline parsed parse(int argc, char** argv) {
                "\nExit status: 0 all done; 1 the drafting cannot be made; 2 the command line is wrong; 3 a file cannot "
                "be\nread or written.");
     app.get_formatter()->column_width(30);
-    const std::map<std::string, std::string_view> papers = {{"a4", a4.name}, {"letter", letter.name}};
+    const std::map<std::string, std::string> papers = {{"a4", "A4"}, {"letter", "Letter"}};
     const std::map<std::string, units_shown> editions = {
         {"inches", units_shown::inches}, {"centimetres", units_shown::centimetres}, {"both", units_shown::both}};
-    std::string_view chosen = a4.name;
+    std::string chosen = "A4";
     units_shown shows = units_shown::both;
     app.add_option("FILE", o.from, "The drafting file")->required();
     app.add_option("--out", o.to, "The PDF file to write")->type_name("PDF")->required();
@@ -104,7 +104,7 @@ inline parsed parse(int argc, char** argv) {
         const bool asked = app.exit(e) == 0;
         return {std::nullopt, asked ? exit_status::all_done : exit_status::wrong_command};
     }
-    o.on = chosen == letter.name ? letter : a4;
+    o.on = chosen == "Letter" ? paper::letter : paper::a4;
     if (*units)
         o.shows = shows;
     const auto mm = [](const std::string& text) { return as<millimetre>(read_length<centimetre>(text)); };

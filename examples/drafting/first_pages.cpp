@@ -13,12 +13,12 @@ std::string whole(double x) { return std::to_string(std::llround(x)); }
 /// Sets one thing below the other, and begins a page where there is no more room.
 class setter {
 public:
-    setter(const page_orders& orders, const text_width& wide) : orders_(orders), wide_(wide) { new_page(); }
+    setter(const page_orders& orders, const text_measure& measure) : orders_(orders), measure_(measure) { new_page(); }
 
     std::vector<page> all() { return std::move(pages_); }
 
     double left() const { return margin; }
-    double right() const { return orders_.on.width - margin; }
+    double right() const { return orders_.on.narrow() - margin; }
     double top() const { return y_; }
     const page_orders& orders() const { return orders_; }
 
@@ -30,7 +30,7 @@ public:
     void down(double height) { y_ += height; }
 
     void words(const std::string& text, double size = 3.2, bool bold = false, double indent = 0, double narrower = 0) {
-        const auto lines = lines_of(text, size, bold, right() - left() - indent - narrower, wide_);
+        const auto lines = lines_of(text, size, bold, right() - left() - indent - narrower, measure_);
         keep(static_cast<double>(lines.size()) * size * 1.4); // a paragraph stays together where a page can hold it
         for (const std::string& line : lines) {
             keep(size * 1.4);
@@ -38,41 +38,41 @@ public:
             down(size * 1.4);
         }
     }
-    void say(const place_on_page& at, const std::string& text, double size, set_from anchor, bool bold = false) {
-        pages_.back().labels.push_back({at, text, size, anchor, 0, bold});
+    void say(const page_point& at, const std::string& text, double size, set_from anchor, bool bold = false) {
+        pages_.back().write(at, text, size, anchor).bold = bold;
     }
-    void line(line_kind kind, std::vector<place_on_page> points, bool closed = false) {
-        pages_.back().strokes.push_back({kind, std::move(points), closed});
+    void line(const pen& with, std::vector<page_point> points, bool closed = false) {
+        pages_.back().strokes.push_back({with, std::move(points), closed});
     }
-    void box(line_kind kind, double x, double y, double width, double height) {
-        line(kind, {{x, y}, {x + width, y}, {x + width, y + height}, {x, y + height}}, true);
+    void box(const pen& with, double x, double y, double width, double height) {
+        line(with, {{x, y}, {x + width, y}, {x + width, y + height}, {x, y + height}}, true);
     }
-    double width_of(const std::string& text, double size) const { return wide_(text, size, false); }
+    double width_of(const std::string& text, double size) const { return measure_.width_of(text, size, false); }
 
 private:
-    double bottom() const { return orders_.on.height - margin - foot_height; }
+    double bottom() const { return orders_.on.wide() - margin - foot_height; }
     void new_page() {
-        pages_.emplace_back();
+        pages_.push_back({.width = orders_.on.narrow(), .height = orders_.on.wide()});
         y_ = margin;
     }
 
     const page_orders& orders_;
-    const text_width& wide_;
+    const text_measure& measure_;
     std::vector<page> pages_;
     double y_ = margin;
 };
 
 void test_squares(setter& to) {
-    to.words("Print at 100 % (actual size), on " + std::string(to.orders().on.name) +
+    to.words("Print at 100 % (actual size), on " + std::string(to.orders().on.name()) +
              ". Measure both squares before anything is cut: if a side is off by as much as a line is wide, set the "
              "printer to 100 % and print again.");
     to.down(2);
     to.keep(54);
     const double y = to.top(), second = to.left() + 70;
-    to.box(line_kind::test_square, to.left(), y, 50, 50);
+    to.box(test_square_pen, to.left(), y, 50, 50);
     to.say({to.left() + 25, y + 24}, "50 mm", 4.5, set_from::middle, true);
     to.say({to.left() + 25, y + 29}, "each way", 3, set_from::middle);
-    to.box(line_kind::test_square, second, y, 50.8, 50.8);
+    to.box(test_square_pen, second, y, 50.8, 50.8);
     to.say({second + 25.4, y + 24}, "2 in", 4.5, set_from::middle, true);
     to.say({second + 25.4, y + 29}, "each way", 3, set_from::middle);
     to.down(55);
@@ -80,68 +80,67 @@ void test_squares(setter& to) {
 
 void legend(setter& to) {
     struct sample {
-        line_kind kind;
+        pen with;
         const char* means;
     };
     constexpr sample samples[] = {
-        {line_kind::cut, "cut here; allowances and hems are included"},
-        {line_kind::seam, "seam line, or the finished edge of what is hemmed or bound"},
-        {line_kind::grain, "grain: lay this along the selvedge"},
-        {line_kind::notch, "notch: mark or snip it, no deeper than halfway to the seam line"},
-        {line_kind::joining_line, "joining line of two pages, and one of its strokes"},
+        {cut_pen, "cut here; allowances and hems are included"},
+        {seam_pen, "seam line, or the finished edge of what is hemmed or bound"},
+        {grain_pen, "grain: lay this along the selvedge"},
+        {notch_pen, "notch: mark or snip it, no deeper than halfway to the seam line"},
+        {joining_pen, "joining line of two pages, and one of the lozenges across it"},
     };
     to.keep(28);
     for (const sample& s : samples) {
         const double y = to.top() + 2.2, x = to.left();
-        if (s.kind == line_kind::notch) {
-            to.line(line_kind::cut, {{x, y - 1.6}, {x + 22, y - 1.6}});
-            to.line(s.kind, {{x + 11, y - 1.6}, {x + 11, y + 1.6}});
+        if (s.with == notch_pen) {
+            to.line(cut_pen, {{x, y - 1.6}, {x + 22, y - 1.6}});
+            to.line(s.with, {{x + 11, y - 1.6}, {x + 11, y + 1.6}});
         } else {
-            to.line(s.kind, {{x, y}, {x + 22, y}});
+            to.line(s.with, {{x, y}, {x + 22, y}});
         }
-        if (s.kind == line_kind::joining_line)
-            to.line(line_kind::joining_mark, {{x + 11, y - 1.8}, {x + 11, y + 1.8}});
-        if (s.kind == line_kind::grain)
+        if (s.with == joining_pen)
+            to.line(joining_mark_pen, {{x + 9, y}, {x + 11, y - 1.8}, {x + 13, y}, {x + 11, y + 1.8}}, true);
+        if (s.with == grain_pen)
             for (const double side : {-1.2, 1.2}) {
-                to.line(s.kind, {{x, y}, {x + 3, y + side}});
-                to.line(s.kind, {{x + 22, y}, {x + 19, y + side}});
+                to.line(s.with, {{x, y}, {x + 3, y + side}});
+                to.line(s.with, {{x + 22, y}, {x + 19, y + side}});
             }
         to.say({x + 26, y + 1.1}, s.means, 3, set_from::start);
         to.down(5);
     }
     to.down(1);
     to.words("To join pages: cut a page along its joining lines at the right and at the foot. Lay that edge on the "
-             "joining line of the next page, so that the halves of the three short strokes meet, and tape it. Join the "
+             "joining line of the next page, so that the halves of its three lozenges meet, and tape it. Join the "
              "pages of a row first, then the rows. Row 1 is the uppermost.");
 }
 
 /// A small picture of the pages of a piece, in a box of this size; returns its height.
 double map_of(setter& to, const placed_piece& p, double x, double y, double width, double height) {
     const tiling& t = p.parts;
-    const window last = t.part(t.rows() - 1, t.columns() - 1), first = t.part(0, 0);
-    const double scale = std::min({width / (last.right() - first.left), height / (last.bottom() - first.top), 0.18});
-    const auto put = [&](const place_on_page& at) {
-        return place_on_page{x + (at.x - first.left) * scale, y + (at.y - first.top) * scale};
+    const page_area last = t.part(t.rows() - 1, t.columns() - 1), first = t.part(0, 0);
+    const double scale = std::min({width / (last.right() - first.x), height / (last.bottom() - first.y), 0.18});
+    const auto put = [&](const page_point& at) {
+        return page_point{x + (at.x - first.x) * scale, y + (at.y - first.y) * scale};
     };
     for (std::size_t r = 0; r < t.rows(); ++r)
         for (std::size_t c = 0; c < t.columns(); ++c) {
             if (!p.shown(r, c))
                 continue;
             // From joint to joint, as the pages lie when they are joined.
-            const window w = t.part(r, c);
-            const place_on_page from = put(
-                                    {c == 0 ? w.left : t.joint_right(c - 1), r == 0 ? w.top : t.joint_below(r - 1)}),
-                                to_corner = put({c + 1 == t.columns() ? w.right() : t.joint_right(c),
-                                                 r + 1 == t.rows() ? w.bottom() : t.joint_below(r)});
-            to.box(line_kind::faint, from.x, from.y, to_corner.x - from.x, to_corner.y - from.y);
-            to.say({from.x + 0.8, from.y + 2.6}, std::to_string(r + 1) + ", " + std::to_string(c + 1), 2.4,
+            const page_area w = t.part(r, c);
+            const page_point from = put({c == 0 ? w.x : t.joint_right(c - 1), r == 0 ? w.y : t.joint_below(r - 1)}),
+                             to_corner = put({c + 1 == t.columns() ? w.right() : t.joint_right(c),
+                                              r + 1 == t.rows() ? w.bottom() : t.joint_below(r)});
+            to.box(faint_pen, from.x, from.y, to_corner.x - from.x, to_corner.y - from.y);
+            to.say({from.x + 0.8, from.y + 2.8}, std::to_string(r + 1) + ", " + std::to_string(c + 1), caption,
                    set_from::start);
         }
-    std::vector<place_on_page> figure;
-    for (const place_on_page& at : p.cut)
+    std::vector<page_point> figure;
+    for (const page_point& at : p.cut)
         figure.push_back(put(at));
-    to.line(line_kind::plain, figure, true);
-    return (last.bottom() - first.top) * scale;
+    to.line(plain_pen, figure, true);
+    return (last.bottom() - first.y) * scale;
 }
 
 /// Edges that are alike are told once; those on the bias are pointed out.
@@ -200,24 +199,23 @@ void lay_picture(setter& to, const made_drafting& drafting, const material_lay& 
     to.keep(std::min(length_ * scale, 150.0) + 4);
     scale = std::min(scale, (to.room() - 4) / length_);
     const double x0 = to.left(), y0 = to.top() + 1;
-    to.box(line_kind::plain, x0, y0, cloth_width * scale, length_ * scale);
+    to.box(plain_pen, x0, y0, cloth_width * scale, length_ * scale);
     if (selvedge > 0)
         for (const double x : {selvedge, cloth_width - selvedge})
-            to.line(line_kind::faint, {{x0 + x * scale, y0}, {x0 + x * scale, y0 + length_ * scale}});
+            to.line(faint_pen, {{x0 + x * scale, y0}, {x0 + x * scale, y0 + length_ * scale}});
     for (const cloth_place<millimetre>& at : lay.laid.places) {
         const double x = x0 + (selvedge + to_double(at.x.value())) * scale, y = y0 + to_double(at.y.value()) * scale,
                      across = to_double(at.across.value()) * scale, along = to_double(at.along.value()) * scale;
-        to.box(line_kind::faint, x, y, across, along);
+        to.box(faint_pen, x, y, across, along);
         const made_piece& piece = drafting.pieces[lay.pieces[at.piece]];
-        std::vector<place_on_page> figure;
+        std::vector<page_point> figure;
         for (const spot& p : along_grain(piece)) {
             const double px = p.x.value() * scale, py = p.y.value() * scale;
-            figure.push_back(at.turned ? place_on_page{x + py, y + px} : place_on_page{x + px, y + along - py});
+            figure.push_back(at.turned ? page_point{x + py, y + px} : page_point{x + px, y + along - py});
         }
-        to.line(line_kind::plain, figure, true);
-        const double fits = 2.6 * std::min(1.0, (across - 1) / to.width_of(piece.name, 2.6));
-        if (fits >= 1.4)
-            to.say({x + across / 2, y + along / 2 + 1}, piece.name, fits, set_from::middle);
+        to.line(plain_pen, figure, true);
+        if (to.width_of(piece.name, caption) <= across - 1) // else the picture of its pages says which it is
+            to.say({x + across / 2, y + along / 2 + 1}, piece.name, caption, set_from::middle);
     }
     to.down(length_ * scale + 4);
 }
@@ -236,25 +234,27 @@ void cloth_pages(setter& to, const made_drafting& drafting) {
                       : "No lay of these rectangles can be shorter than " + to_text(lay.laid.bound, shown) + "."));
         lay_picture(to, drafting, lay);
     }
-    to.words("What is laid here is the bounding rectangle of each piece, its grain along the cloth; only a piece that "
-             "says so is turned. Pieces with slanting sides may lie closer by hand. Shrinkage is not reckoned with: "
-             "wash the cloth first, or buy more.",
-             2.8);
+    to.words(
+        "What is laid here is the bounding rectangle of each piece, its grain along the cloth; only a piece that "
+        "says so is turned. Pieces with slanting sides may lie closer by hand. Shrinkage is not included: "
+        "where the maker of the cloth says that it shrinks, wash it before cutting, or buy more. Do not wash waxed or "
+        "coated cloth, and keep irons and steam off it.",
+        2.8);
 }
 
 void cautions(setter& to) {
     to.down(2);
-    to.words(std::string(caution::cutting) + " " + std::string(caution::needles_and_metal), 2.4);
+    to.words(std::string(caution::cutting) + " " + std::string(caution::needles_and_metal), caption);
     to.words("These pages print lengths; they certify nothing. Local codes, the makers' instructions and licensed "
              "practice go before them.",
-             2.4);
+             caption);
 }
 
 } // namespace
 
 std::vector<page> first_pages(const made_drafting& drafting, const std::vector<placed_piece>& pieces,
-                              const page_orders& orders, const text_width& wide) {
-    setter to(orders, wide);
+                              const page_orders& orders, const text_measure& measure) {
+    setter to(orders, measure);
     to.words(drafting.title, 7, true);
     to.down(1);
     test_squares(to);

@@ -1,7 +1,7 @@
 // Drafted pieces, printed at true scale on pages to be joined. turncloth_drafting --help tells how it is used.
+#include "../painter/pdf.hpp"
 #include "../sheets/files.hpp"
 #include "command_line.hpp"
-#include "pdf.hpp"
 
 #include <cstdio>
 #include <exception>
@@ -25,7 +25,7 @@ void tell(const made_drafting& made, const page_orders& by, std::size_t pages, c
         for (const material_lay& lay : by.cloth->lays)
             text += "  buy " + to_text(up_to(lay.laid.length, length_of<millimetre>(1)), by.shown) + " of " +
                     lay.material + " at least, by bounding rectangles\n";
-    text += std::to_string(pages) + " pages of " + std::string(by.on.name) + " in " + to + "\n";
+    text += std::to_string(pages) + " pages of " + std::string(by.on.name()) + " in " + to + "\n";
     std::fputs(text.c_str(), stdout);
 }
 
@@ -35,8 +35,8 @@ void make(const orders& o) {
     page_orders by{.on = o.on, .shown = {.shows = o.shows.value_or(own)}};
     if (o.cloth)
         by.cloth = laid_out(made, *o.cloth, by.shown);
-    const print printed = pages_of(made, by, pdf_text_width());
-    allotment::write_file(o.to, pdf_of(printed));
+    const print printed = pages_of(made, by, painter::pdf_letters());
+    allotment::write_file(o.to, painter::pdf_of(printed.title, printed.pages));
     if (!o.quiet)
         tell(made, by, printed.pages.size(), o.to);
 }

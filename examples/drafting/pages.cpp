@@ -20,7 +20,7 @@ std::string area_text(double square_millimetres, const ruler& shown) {
     return inches + " (" + centimetres + ")";
 }
 
-print pages_of(const made_drafting& drafting, const page_orders& orders, const text_width& wide) {
+print pages_of(const made_drafting& drafting, const page_orders& orders, const text_measure& measure) {
     std::vector<placed_piece> pieces;
     std::size_t count = 0;
     for (const made_piece& piece : drafting.pieces) {
@@ -29,16 +29,15 @@ print pages_of(const made_drafting& drafting, const page_orders& orders, const t
     }
     if (count > most_pages)
         throw range_error("these pieces would take " + std::to_string(count) + " pages of " +
-                          std::string(orders.on.name) + ": at most " + std::to_string(most_pages) + " are printed");
-    print made{orders.on, drafting.title, first_pages(drafting, pieces, orders, wide)};
+                          std::string(orders.on.name()) + ": at most " + std::to_string(most_pages) + " are printed");
+    print made{drafting.title, first_pages(drafting, pieces, orders, measure)};
     for (const placed_piece& piece : pieces)
-        for (page& p : pages_of(piece, orders, wide))
+        for (page& p : pages_of(piece, orders, measure))
             made.pages.push_back(std::move(p));
     for (std::size_t i = 0; i < made.pages.size(); ++i)
-        made.pages[i].labels.push_back({{orders.on.width - margin, orders.on.height - margin - 1.5},
-                                        "page " + std::to_string(i + 1) + " of " + std::to_string(made.pages.size()),
-                                        2.4,
-                                        set_from::end});
+        made.pages[i].write({orders.on.narrow() - margin, orders.on.wide() - margin - 1.5},
+                            "page " + std::to_string(i + 1) + " of " + std::to_string(made.pages.size()), caption,
+                            set_from::end);
     return made;
 }
 

@@ -11,7 +11,7 @@
 
 #include "cloth.hpp"
 #include "draft.hpp"
-#include "page.hpp"
+#include "lines.hpp"
 #include "tiling.hpp"
 
 #include <optional>
@@ -21,12 +21,12 @@
 namespace drafting {
 
 struct page_orders {
-    paper on = a4;
+    paper on = paper::a4;
     ruler shown{.shows = units_shown::centimetres};
     std::optional<cloth_laid> cloth{};
 };
 
-print pages_of(const made_drafting& drafting, const page_orders& orders, const text_width& wide);
+print pages_of(const made_drafting& drafting, const page_orders& orders, const text_measure& measure);
 
 /// More pages than this are refused: a slip in a unit would ask for thousands.
 inline constexpr std::size_t most_pages = 400;
@@ -38,13 +38,13 @@ struct placed_piece {
     const made_piece* piece;
     bool turned;
     tiling parts;
-    std::vector<place_on_page> cut, seam; ///< in the plane that is parted
+    std::vector<page_point> cut, seam; ///< in the plane that is parted
 
-    place_on_page placed(const spot& p) const { return on_plane(p, turned); }
+    page_point placed(const spot& p) const { return on_plane(p, turned); }
     /// Down the page for what is up in the drafting; and so that right and left stay what they are.
-    static place_on_page on_plane(const spot& p, bool turned) {
+    static page_point on_plane(const spot& p, bool turned) {
         const double x = p.x.value(), y = p.y.value();
-        return turned ? place_on_page{y, x} : place_on_page{x, -y};
+        return turned ? page_point{y, x} : page_point{x, -y};
     }
     bool shown(std::size_t row, std::size_t column) const { return shows(cut, parts.part(row, column)); }
     std::size_t pages() const;
@@ -53,11 +53,11 @@ struct placed_piece {
 placed_piece placed(const made_piece& piece, const paper& on);
 
 /// The pages of one piece, row by row; those that would be blank are left out.
-std::vector<page> pages_of(const placed_piece& piece, const page_orders& orders, const text_width& wide);
+std::vector<page> pages_of(const placed_piece& piece, const page_orders& orders, const text_measure& measure);
 
 /// The first pages: test squares, how to join, what each line means, the pieces and the cloth.
 std::vector<page> first_pages(const made_drafting& drafting, const std::vector<placed_piece>& pieces,
-                              const page_orders& orders, const text_width& wide);
+                              const page_orders& orders, const text_measure& measure);
 
 /// An area in the squares of the units shown, to a whole one.
 std::string area_text(double square_millimetres, const ruler& shown);

@@ -9,22 +9,22 @@ namespace drafting {
 
 namespace {
 
-using points = std::vector<place_on_page>;
+using points = std::vector<page_point>;
 
-place_on_page between(const place_on_page& a, const place_on_page& b, double t) {
+page_point between(const page_point& a, const page_point& b, double t) {
     return {a.x + (b.x - a.x) * t, a.y + (b.y - a.y) * t};
 }
-double distance(const place_on_page& a, const place_on_page& b) { return std::hypot(b.x - a.x, b.y - a.y); }
+double distance(const page_point& a, const page_point& b) { return std::hypot(b.x - a.x, b.y - a.y); }
 
 /// Of p from the straight piece from a to b, where what lies sideways counts `squeeze` times.
-double distance_to(const place_on_page& a, const place_on_page& b, const place_on_page& p, double squeeze) {
+double distance_to(const page_point& a, const page_point& b, const page_point& p, double squeeze) {
     const double ux = (b.x - a.x) * squeeze, uy = b.y - a.y, px = (p.x - a.x) * squeeze, py = p.y - a.y,
                  t = std::clamp((ux * px + uy * py) / (ux * ux + uy * uy), 0.0, 1.0);
     return std::hypot(px - ux * t, py - uy * t);
 }
 
 /// Words along a line read from the left, or from the right side of the page where the line runs straight up.
-double readable_turn(const place_on_page& a, const place_on_page& b) {
+double readable_turn(const page_point& a, const page_point& b) {
     double turned = std::atan2(a.y - b.y, b.x - a.x) * 180 / std::numbers::pi;
     if (turned > 90 + 1e-6)
         turned -= 180;
@@ -34,7 +34,7 @@ double readable_turn(const place_on_page& a, const place_on_page& b) {
 }
 
 /// Off the line, base line and all, on the side that `inward` points to.
-place_on_page beside_line(const place_on_page& on, const place_on_page& inward, double turned, double size) {
+page_point beside_line(const page_point& on, const page_point& inward, double turned, double size) {
     const double angle = turned * std::numbers::pi / 180;
     const bool stands_inward = -std::sin(angle) * inward.x - std::cos(angle) * inward.y > 0;
     const double off = stands_inward ? 1.6 : 2 + size * 0.75;
@@ -45,29 +45,30 @@ place_on_page beside_line(const place_on_page& on, const place_on_page& inward, 
 class part_of_piece {
 public:
     part_of_piece(const placed_piece& piece, std::size_t row, std::size_t column, const page_orders& orders,
-                  const text_width& wide)
+                  const text_measure& measure)
         : piece_(piece),
           row_(row),
           column_(column),
           part_(piece.parts.part(row, column)),
           orders_(orders),
-          wide_(wide) {
+          measure_(measure),
+          page_{.width = orders.on.narrow(), .height = orders.on.wide()} {
         // Nothing need be read in what is cut off or covered.
         kept_ = part_;
         if (column > 0)
-            kept_.left += overlap, kept_.width -= overlap;
+            kept_.x += overlap, kept_.width -= overlap;
         if (column + 1 < piece.parts.columns())
             kept_.width -= overlap;
         if (row > 0)
-            kept_.top += overlap, kept_.height -= overlap;
+            kept_.y += overlap, kept_.height -= overlap;
         if (row + 1 < piece.parts.rows())
             kept_.height -= overlap;
     }
 
     page drawn() {
         joints();
-        draw(line_kind::seam, piece_.seam, true);
-        draw(line_kind::cut, piece_.cut, true);
+        draw(seam_pen, piece_.seam, true);
+        draw(cut_pen, piece_.cut, true);
         notches();
         grain_arrow();
         edge_labels();
@@ -78,23 +79,23 @@ public:
     }
 
 private:
-    place_on_page put(const place_on_page& p) const { return piece_.parts.on_page(row_, column_, p); }
+    page_point put(const page_point& p) const { return piece_.parts.on_page(row_, column_, p); }
 
-    void draw(line_kind kind, const points& line, bool closed = false) {
+    void draw(const pen& with, const points& line, bool closed = false) {
         for (run& r : clipped(line, closed, part_)) {
-            for (place_on_page& p : r.points)
+            for (page_point& p : r.points)
                 p = put(p);
-            page_.strokes.push_back({kind, std::move(r.points), false, r.from_start});
+            page_.strokes.push_back({with, std::move(r.points), false, r.from_start});
         }
     }
 
-    void say(const place_on_page& at, std::string text, double size, set_from anchor, double turned = 0,
+    void say(const page_point& at, std::string text, double size, set_from anchor, double turned = 0,
              bool bold = false) {
-        page_.labels.push_back({at, std::move(text), size, anchor, turned, bold});
+        page_.words.push_back({at, std::move(text), size, anchor, turned, bold});
     }
 
     /// Unit length, into the piece, square to an edge.
-    place_on_page inward(const made_edge& edge) const {
+    page_point inward(const made_edge& edge) const {
         const double way = signed_area_of(piece_.piece->seam).value() > 0 ? 1 : -1;
         const double dx = (edge.to.x - edge.from.x).value(), dy = (edge.to.y - edge.from.y).value(),
                      size = std::hypot(dx, dy);
@@ -103,33 +104,33 @@ private:
 
     void notches() {
         for (const made_notch& mark : piece_.piece->notches) {
-            const place_on_page cut = piece_.placed(mark.on_cut), in = inward(piece_.piece->edges[mark.edge]);
-            place_on_page seam = piece_.placed(mark.on_seam);
+            const page_point cut = piece_.placed(mark.on_cut), in = inward(piece_.piece->edges[mark.edge]);
+            page_point seam = piece_.placed(mark.on_seam);
             if (distance(cut, seam) < 3) // too little to be seen: go on into the piece
                 seam = {seam.x + in.x * 4, seam.y + in.y * 4};
-            draw(line_kind::notch, {cut, seam});
+            draw(notch_pen, {cut, seam});
         }
     }
 
     void grain_arrow() {
-        const place_on_page a = piece_.placed(piece_.piece->grain_line.from),
-                            b = piece_.placed(piece_.piece->grain_line.to);
-        draw(line_kind::grain, {a, b});
+        const page_point a = piece_.placed(piece_.piece->grain_line.from),
+                         b = piece_.placed(piece_.piece->grain_line.to);
+        draw(grain_pen, {a, b});
         const double size = distance(a, b), head = std::min(5.0, size / 4);
-        const place_on_page d = {(b.x - a.x) / size * head, (b.y - a.y) / size * head};
+        const page_point d = {(b.x - a.x) / size * head, (b.y - a.y) / size * head};
         for (const double side : {-0.35, 0.35}) {
-            draw(line_kind::grain, {a, {a.x + d.x - d.y * side, a.y + d.y + d.x * side}});
-            draw(line_kind::grain, {b, {b.x - d.x - d.y * side, b.y - d.y + d.x * side}});
+            draw(grain_pen, {a, {a.x + d.x - d.y * side, a.y + d.y + d.x * side}});
+            draw(grain_pen, {b, {b.x - d.x - d.y * side, b.y - d.y + d.x * side}});
         }
-        along(a, b, {-d.y / head, d.x / head}, {"grain"}, 2.6);
+        along(a, b, {-d.y / head, d.x / head}, {"grain"}, true);
     }
 
-    /// The first of the texts that fits along the line, on the page that shows most of it.
-    void along(const place_on_page& a, const place_on_page& b, const place_on_page& in,
-               const std::vector<std::string>& texts, double size) {
+    /// The first of the texts that fits along the line: on the page that shows most of it, or on each.
+    void along(const page_point& a, const page_point& b, const page_point& in, const std::vector<std::string>& texts,
+               bool on_each_page = false) {
         const auto [first, last] = detail::inside(a, b, kept_);
         const double room = (last - first) * distance(a, b) - 4;
-        for (std::size_t r = 0; r < piece_.parts.rows(); ++r) // another page may show more of it
+        for (std::size_t r = 0; r < piece_.parts.rows() && !on_each_page; ++r) // another page may show more of it
             for (std::size_t c = 0; c < piece_.parts.columns(); ++c) {
                 const auto [from, to] = detail::inside(a, b, piece_.parts.part(r, c));
                 const auto [own_from, own_to] = detail::inside(a, b, part_);
@@ -137,10 +138,10 @@ private:
                     return;
             }
         for (const std::string& text : texts)
-            if (wide_(text, size, false) <= room) {
+            if (measure_.width_of(text, caption, false) <= room) {
                 const double turned = readable_turn(a, b);
-                const place_on_page at = beside_line(between(a, b, (first + last) / 2), in, turned, size);
-                return say(put(at), text, size, set_from::middle, turned);
+                const page_point at = beside_line(between(a, b, (first + last) / 2), in, turned, caption);
+                return say(put(at), text, caption, set_from::middle, turned);
             }
     }
 
@@ -149,15 +150,15 @@ private:
             const std::string allowance = to_text(edge.allowance, orders_.shown);
             const bool none = edge.allowance.value() == 0;
             along(piece_.placed(edge.from), piece_.placed(edge.to), inward(edge),
-                  {none ? edge.finish : edge.finish + ", " + allowance, none ? edge.finish : allowance}, 2.4);
+                  {none ? edge.finish : edge.finish + ", " + allowance, none ? edge.finish : allowance});
         }
     }
 
     /// How far the words may reach from a spot before they touch a line; sideways counts as much as the words are wide.
-    double room_round(const place_on_page& at, double squeeze) const {
+    double room_round(const page_point& at, double squeeze) const {
         double room = std::min(
-            {(at.x - kept_.left) * squeeze, (kept_.right() - at.x) * squeeze, at.y - kept_.top, kept_.bottom() - at.y});
-        const auto keep_off = [&](const place_on_page& a, const place_on_page& b) {
+            {(at.x - kept_.x) * squeeze, (kept_.right() - at.x) * squeeze, at.y - kept_.y, kept_.bottom() - at.y});
+        const auto keep_off = [&](const page_point& a, const page_point& b) {
             room = std::min(room, distance_to(a, b, at, squeeze));
         };
         for (std::size_t i = 0; i < piece_.seam.size(); ++i)
@@ -170,13 +171,15 @@ private:
         const made_piece& p = *piece_.piece;
         const std::vector<std::string> lines = {p.name, "cut " + std::to_string(p.quantity) + ", " + p.material};
         const double tall = 5.5, small = 3.6,
-                     width = std::max(wide_(lines[0], tall, true), wide_(lines[1], small, false)) + 6,
+                     width =
+                         std::max(measure_.width_of(lines[0], tall, true), measure_.width_of(lines[1], small, false)) +
+                         6,
                      height = tall + small + 10;
-        place_on_page best{};
+        page_point best{};
         double room = 0;
         for (int i = 1; i < 40; ++i)
             for (int j = 1; j < 40; ++j) {
-                const place_on_page at = {kept_.left + kept_.width * i / 40, kept_.top + kept_.height * j / 40};
+                const page_point at = {kept_.x + kept_.width * i / 40, kept_.y + kept_.height * j / 40};
                 if (!lies_in(at))
                     continue;
                 const double found = room_round(at, height / width);
@@ -184,14 +187,14 @@ private:
                     room = found, best = at;
             }
         const double scale = std::min(1.0, room / (height * 0.6));
-        if (small * scale < 1.8) // too small to read: the heading says it
+        if (small * scale < caption) // too small to read: the heading says it
             return;
         best = put(best);
         say({best.x, best.y - 0.5 * scale}, lines[0], tall * scale, set_from::middle, 0, true);
         say({best.x, best.y + (small + 1.5) * scale}, lines[1], small * scale, set_from::middle);
     }
 
-    bool lies_in(const place_on_page& at) const {
+    bool lies_in(const page_point& at) const {
         const spot p = piece_.turned ? drafted_point<millimetre>(at.y, at.x) : drafted_point<millimetre>(at.x, -at.y);
         return locate(piece_.piece->seam, p) == position::inside;
     }
@@ -212,37 +215,38 @@ private:
             level_joint(t.joint_below(row_), "cut here: " + name_of(row_ + 1, column_) + " goes on", 1);
     }
 
-    // Neighbours draw the same strokes: half of each is left on either side of the cut, and the halves meet.
+    // Neighbours draw the same lozenges: half of each is left on either side of the cut, and the halves meet. A lozenge
+    // cannot be taken for a notch, which is a single stroke.
     static constexpr double mark_places[] = {0.2, 0.5, 0.8}, half_mark = 5;
 
+    void lozenge(const page_point& at, double across, double down) {
+        draw(joining_mark_pen, {{at.x - across, at.y}, {at.x, at.y - down}, {at.x + across, at.y}, {at.x, at.y + down}},
+             true);
+    }
+
     void upright_joint(double x, const std::string& words, double away) {
-        draw(line_kind::joining_line, {{x, part_.top}, {x, part_.bottom()}});
+        draw(joining_pen, {{x, part_.y}, {x, part_.bottom()}});
         for (const double t : mark_places)
-            draw(line_kind::joining_mark,
-                 {{x - half_mark, part_.top + part_.height * t}, {x + half_mark, part_.top + part_.height * t}});
-        const auto at = [&](double t) {
-            return place_on_page{x + (away > 0 ? 3.2 : -1.4), part_.top + part_.height * t};
-        };
-        say(put(clearest(at)), words, 2, set_from::middle, 90);
+            lozenge({x, part_.y + part_.height * t}, half_mark, half_mark / 2);
+        const auto at = [&](double t) { return page_point{x + (away > 0 ? 3.6 : -1.4), part_.y + part_.height * t}; };
+        say(put(clearest(at)), words, caption, set_from::middle, 90);
     }
     void level_joint(double y, const std::string& words, double away) {
-        draw(line_kind::joining_line, {{part_.left, y}, {part_.right(), y}});
+        draw(joining_pen, {{part_.x, y}, {part_.right(), y}});
         for (const double t : mark_places)
-            draw(line_kind::joining_mark,
-                 {{part_.left + part_.width * t, y - half_mark}, {part_.left + part_.width * t, y + half_mark}});
-        const auto at = [&](double t) {
-            return place_on_page{part_.left + part_.width * t, y + (away > 0 ? 3.2 : -1.4)};
-        };
-        say(put(clearest(at)), words, 2, set_from::middle);
+            lozenge({part_.x + part_.width * t, y}, half_mark / 2, half_mark);
+        const auto at = [&](double t) { return page_point{part_.x + part_.width * t, y + (away > 0 ? 3.6 : -1.4)}; };
+        say(put(clearest(at)), words, caption, set_from::middle);
     }
 
     /// Of the places between the marks, the one farthest from the lines of the piece.
     template <class At>
-    place_on_page clearest(const At& at) const {
-        place_on_page best{};
+    page_point clearest(const At& at) const {
+        page_point best{};
         double most = -1;
         for (const double t : {0.35, 0.65}) {
-            double room = part_.width;
+            const made_piece& p = *piece_.piece;
+            double room = distance_to(piece_.placed(p.grain_line.from), piece_.placed(p.grain_line.to), at(t), 1);
             for (const points* line : {&piece_.cut, &piece_.seam})
                 for (std::size_t i = 0; i < line->size(); ++i)
                     room = std::min(room, distance_to((*line)[i], (*line)[(i + 1) % line->size()], at(t), 1));
@@ -253,39 +257,33 @@ private:
     }
 
     void heading() {
-        const double right = orders_.on.width - margin, y = margin + 4;
+        const double right = orders_.on.narrow() - margin, y = margin + 4;
         const made_piece& p = *piece_.piece;
         const std::string place = name_of(row_, column_) + " of " + std::to_string(piece_.parts.rows()) + " x " +
                                   std::to_string(piece_.parts.columns());
         say({right, y}, place, 4, set_from::end, 0, true);
-        const double room = right - margin - wide_(place, 4, true) - 6,
-                     size = std::min(4.0, 4.0 * room / wide_(p.name, 4, true));
+        const double room = right - margin - measure_.width_of(place, 4, true) - 6,
+                     size = std::min(4.0, 4.0 * room / measure_.width_of(p.name, 4, true));
         say({margin, y}, p.name, size, set_from::start, 0, true);
-        const double left = margin + wide_(p.name, size, true) + 4;
+        const double left = margin + measure_.width_of(p.name, size, true) + 4;
         const std::string more = "cut " + std::to_string(p.quantity) + ", " + p.material;
-        if (left + wide_(more, 2.8, false) < right - wide_(place, 4, true) - 4)
+        if (left + measure_.width_of(more, 2.8, false) < right - measure_.width_of(place, 4, true) - 4)
             say({left, y}, more, 2.8, set_from::start);
     }
 
     void foot() {
-        const double y = orders_.on.height - margin - 2.5;
-        page_.strokes.push_back(
-            {line_kind::plain, {{margin, y - 2}, {margin, y}, {margin + 50, y}, {margin + 50, y - 2}}});
-        say({margin + 25, y - 1}, "50 mm on paper", 2, set_from::middle);
-        double line = y - 2;
-        const double from = margin + 54, room = orders_.on.width - margin - 22 - from;
-        const std::string print(caution::cutting);
-        for (const std::string& words : lines_of(print, 1.9, false, room, wide_)) {
-            say({from, line}, words, 1.9, set_from::start);
-            line += 2.4;
-        }
+        const double y = orders_.on.wide() - margin - 2.5;
+        page_.draw(plain_pen, {{margin, y - 2}, {margin, y}, {margin + 50, y}, {margin + 50, y - 2}});
+        say({margin + 25, y - 0.8}, "50 mm on paper", caption, set_from::middle);
+        say({margin + 54, y - 0.8}, "Close a rotary cutter's guard at every pause. All cautions: first pages.", caption,
+            set_from::start);
     }
 
     const placed_piece& piece_;
     std::size_t row_, column_;
-    window part_, kept_{};
+    page_area part_, kept_{};
     const page_orders& orders_;
-    const text_width& wide_;
+    const text_measure& measure_;
     page page_;
 };
 
@@ -307,11 +305,11 @@ placed_piece placed(const made_piece& piece, const paper& on) {
         for (const spot& p : piece.seam)
             seam.push_back(placed_piece::on_plane(p, turned));
         // Room for half the line's weight.
-        const window bare = extent_of(cut);
-        const tiling parts({bare.left - 1, bare.top - 1, bare.width + 2, bare.height + 2}, on);
+        const page_area bare = extent_of(cut);
+        const tiling parts({bare.x - 1, bare.y - 1, bare.width + 2, bare.height + 2}, on);
         if (parts.rows() > most_pages || parts.columns() > most_pages || parts.rows() * parts.columns() > most_pages)
             throw range_error("piece \"" + piece.name + "\" would take " + std::to_string(parts.rows()) + " x " +
-                              std::to_string(parts.columns()) + " pages of " + std::string(on.name) + ": at most " +
+                              std::to_string(parts.columns()) + " pages of " + std::string(on.name()) + ": at most " +
                               std::to_string(most_pages) + " are printed");
         return placed_piece{&piece, turned, parts, std::move(cut), std::move(seam)};
     };
@@ -319,12 +317,12 @@ placed_piece placed(const made_piece& piece, const paper& on) {
     return turned.pages() < upright.pages() ? turned : upright;
 }
 
-std::vector<page> pages_of(const placed_piece& piece, const page_orders& orders, const text_width& wide) {
+std::vector<page> pages_of(const placed_piece& piece, const page_orders& orders, const text_measure& measure) {
     std::vector<page> all;
     for (std::size_t r = 0; r < piece.parts.rows(); ++r)
         for (std::size_t c = 0; c < piece.parts.columns(); ++c)
             if (piece.shown(r, c))
-                all.push_back(part_of_piece(piece, r, c, orders, wide).drawn());
+                all.push_back(part_of_piece(piece, r, c, orders, measure).drawn());
     return all;
 }
 

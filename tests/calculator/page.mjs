@@ -83,11 +83,45 @@ await open("#ask=cloth");
 // By hand: 29 x 32 beside three of 13 x 9, one behind the other, 27 long: 42 of 43 in used, 32 in laid; 34 in with both
 // ends, and eighths of a yard are 4 1/2 in, so 36 in.
 check("cloth to buy is laid and rounded up to what is sold", await figure("length to buy") === "36 in (91.4 cm)", await answers());
-check("a lay that cannot be shorter says so", await figure("length laid, the least that can be") === "32 in (81.3 cm)", await answers());
+check("a lay that cannot be shorter says so", await figure("length laid, the shortest possible") === "32 in (81.3 cm)", await answers());
 await page.fill("#pieces", "1 of 50 x 3");
 check("a piece wider than the cloth is refused", (await page.textContent("#refused")).includes("50"), await page.textContent("#refused"));
 await page.fill("#pieces", "3 of 13");
 check("a piece without a height is said beside its field", (await page.textContent("#why-pieces")).includes("how many of width x height"));
+
+// The units: what was typed stays what it was.
+await open("#ask=cloth");
+await page.check("input[value=centimetres]");
+check("a size typed without a unit keeps the one it was typed in", await page.inputValue("#pieces") === "1 of 29 in x 32 in; 3 of 13 in x 9 in", await page.inputValue("#pieces"));
+check("and the page says so", (await page.textContent("#units-note")).includes("stay in inches"));
+check("so that the answer is the same cloth", (await figure("length laid, the shortest possible")).includes("81.3 cm"), await answers());
+await page.click("text=Zippers from a roll");
+await page.waitForFunction(() => document.getElementById("name").textContent === "Zippers from a roll");
+check("the units go along to another sum", await page.isChecked("input[value=centimetres]"));
+
+// One long number, from a shared link: answered at once, with a refusal.
+for (const size of ["9999999999", "9999999999999999", "1e300", "0.0000000001"]) {
+  const started = Date.now();
+  await open(`#ask=bound&units=inches&width=${size}&height=11&binding=1/2`);
+  check(`a width of ${size} does not stop the page`, Date.now() - started < 3000, Date.now() - started);
+}
+await open("#ask=bound&units=inches&width=9999999999&height=11&binding=1/2");
+check("a size beyond any cloth is refused beside its field", (await page.textContent("#why-width")).includes("at most 200 m"), await page.textContent("#why-width"));
+
+// On paper: a drawing at its scale is a sheet of its own; millimetres are 96 / 25.4 of the browser's points.
+await open("#ask=bound&units=centimetres&width=40&height=30&binding=1");
+await page.emulateMedia({ media: "print" });
+const drawn = await page.$eval("#drawing svg", svg => ({ mm: svg.getBoundingClientRect().width * 25.4 / 96, stated: parseFloat(svg.getAttribute("width")) }));
+check("a printed drawing is as large as it states", Math.abs(drawn.mm - drawn.stated) < 0.3 && (drawn.stated === 210 || drawn.stated === 297), drawn);
+check("a print keeps what was asked", await page.isVisible("#asked") && (await page.textContent("#asked")).includes("finished width40"), await page.textContent("#asked"));
+check("and its cautions", await page.isVisible("footer"));
+await page.emulateMedia({ media: "screen" });
+
+// 49 in to 35 in in seven spans: spans of 7 in and of 5 in, and a line from each mark to the other.
+await open("#ask=meeting");
+check("marks that meet are joined", await page.$$eval("#drawing .joined line", lines => lines.length) === 8);
+check("and their drawing states no scale and no height", !/scale|\bcut\b/.test(await page.textContent("#drawing")), await page.textContent("#drawing"));
+check("a mark of the longer meets one of the shorter", (await figure("mark 1")).startsWith("7 in (17.8 cm) of the longer meets 5 in (12.7 cm)"), await figure("mark 1"));
 
 await page.setViewportSize({ width: 320, height: 640 });
 for (const ask of ["bound", "meeting", "zippers", "cloth"]) {

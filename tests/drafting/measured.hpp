@@ -25,7 +25,7 @@ struct known_paper {
 // ISO 216: A4 is 210 x 297 mm. ANSI/ASME Y14.1: size A is 8 1/2 x 11 in.
 inline constexpr known_paper papers[] = {{"a4", 210, 297}, {"letter", 215.9, 279.4}};
 
-using points = std::vector<place_on_page>;
+using points = std::vector<page_point>;
 
 /// A convex piece by its seam corners, counter-clockwise, and one allowance, all in millimetres.
 struct expected_piece {
@@ -47,7 +47,7 @@ struct expected_piece {
 private:
     /// nx x + ny y = c of edge i, moved out.
     std::array<double, 3> line(std::size_t i) const {
-        const place_on_page p = seam[i], q = seam[(i + 1) % seam.size()];
+        const page_point p = seam[i], q = seam[(i + 1) % seam.size()];
         const double size = apart(p, q), nx = (q.y - p.y) / size, ny = (p.x - q.x) / size;
         return {nx, ny, nx * p.x + ny * p.y + allowance};
     }
@@ -63,18 +63,18 @@ inline std::string drafting_of(const expected_piece& piece, const std::string& u
     std::string text = "title: Measured\nunit: " + unit +
                        "\npiece: measured\nmaterial: canvas\ncut: 1\ngrain: " + figure(60) + "; " + figure(50) + "; " +
                        figure(60) + "; " + figure(90) + "\nall edges: seam " + figure(piece.allowance) + "\n";
-    for (const place_on_page& p : piece.seam)
+    for (const page_point& p : piece.seam)
         text += "corner: " + figure(p.x) + "; " + figure(p.y) + "\n";
     return text;
 }
 
-inline double from_segment(const place_on_page& p, const place_on_page& a, const place_on_page& b) {
+inline double from_segment(const page_point& p, const page_point& a, const page_point& b) {
     const double ux = b.x - a.x, uy = b.y - a.y,
                  t = std::clamp(((p.x - a.x) * ux + (p.y - a.y) * uy) / (ux * ux + uy * uy), 0.0, 1.0);
     return apart(p, {a.x + ux * t, a.y + uy * t});
 }
 
-inline double from_lines(const place_on_page& p, const std::vector<drawn_line>& lines) {
+inline double from_lines(const page_point& p, const std::vector<drawn_line>& lines) {
     double least = 1e9;
     for (const drawn_line& l : lines)
         for (std::size_t i = 0; i + 1 < l.points.size(); ++i)
@@ -82,7 +82,7 @@ inline double from_lines(const place_on_page& p, const std::vector<drawn_line>& 
     return least;
 }
 
-inline double from_outline(const place_on_page& p, const points& outline) {
+inline double from_outline(const page_point& p, const points& outline) {
     double least = 1e9;
     for (std::size_t i = 0; i < outline.size(); ++i)
         least = std::min(least, from_segment(p, outline[i], outline[(i + 1) % outline.size()]));
@@ -90,18 +90,18 @@ inline double from_outline(const place_on_page& p, const points& outline) {
 }
 
 /// The end or bend of a printed line that is nearest.
-inline place_on_page nearest_corner(const place_on_page& p, const std::vector<drawn_line>& lines) {
-    place_on_page best{1e9, 1e9};
+inline page_point nearest_corner(const page_point& p, const std::vector<drawn_line>& lines) {
+    page_point best{1e9, 1e9};
     for (const drawn_line& l : lines)
-        for (const place_on_page& q : l.points)
+        for (const page_point& q : l.points)
             if (apart(p, q) < apart(p, best))
                 best = q;
     return best;
 }
 
-inline std::pair<place_on_page, place_on_page> extremes(const points& all) {
-    place_on_page least{1e9, 1e9}, most{-1e9, -1e9};
-    for (const place_on_page& p : all) {
+inline std::pair<page_point, page_point> extremes(const points& all) {
+    page_point least{1e9, 1e9}, most{-1e9, -1e9};
+    for (const page_point& p : all) {
         least = {std::min(least.x, p.x), std::min(least.y, p.y)};
         most = {std::max(most.x, p.x), std::max(most.y, p.y)};
     }
@@ -110,24 +110,24 @@ inline std::pair<place_on_page, place_on_page> extremes(const points& all) {
 
 /// An outline as it should lie on the joined pages, up the paper or a quarter turn to the right, so that the upper left
 /// of the whole piece is at `corner`.
-inline points laid(const points& outline, const place_on_page& corner, const points& whole, bool turned) {
+inline points laid(const points& outline, const page_point& corner, const points& whole, bool turned) {
     const auto lie = [&](const points& all) {
         points lying;
-        for (const place_on_page& p : all)
-            lying.push_back(turned ? place_on_page{p.y, p.x} : place_on_page{p.x, -p.y});
+        for (const page_point& p : all)
+            lying.push_back(turned ? page_point{p.y, p.x} : page_point{p.x, -p.y});
         return lying;
     };
-    const place_on_page from = extremes(lie(whole)).first;
+    const page_point from = extremes(lie(whole)).first;
     points moved = lie(outline);
-    for (place_on_page& p : moved)
+    for (page_point& p : moved)
         p = {p.x + corner.x - from.x, p.y + corner.y - from.y};
     return moved;
 }
 
-inline bool inside(const points& outline, const place_on_page& p) {
+inline bool inside(const points& outline, const page_point& p) {
     bool in = false;
     for (std::size_t i = 0; i < outline.size(); ++i) {
-        const place_on_page a = outline[i], b = outline[(i + 1) % outline.size()];
+        const page_point a = outline[i], b = outline[(i + 1) % outline.size()];
         if ((a.y <= p.y) != (b.y <= p.y) && p.x < a.x + (p.y - a.y) / (b.y - a.y) * (b.x - a.x))
             in = !in;
     }
@@ -137,7 +137,7 @@ inline bool inside(const points& outline, const place_on_page& p) {
 inline void check_line(const std::vector<drawn_line>& printed, const points& expected) {
     // Every drafted corner is there, and all of them as far apart as they were drafted.
     points found;
-    for (const place_on_page& p : expected) {
+    for (const page_point& p : expected) {
         found.push_back(nearest_corner(p, printed));
         REQUIRE(apart(found.back(), p) < 0.1);
     }
@@ -146,12 +146,12 @@ inline void check_line(const std::vector<drawn_line>& printed, const points& exp
             REQUIRE(std::abs(apart(found[i], found[j]) - apart(expected[i], expected[j])) < 0.1);
     // Nothing of the line is missing, and nothing is drawn that it is not.
     for (std::size_t i = 0; i < expected.size(); ++i) {
-        const place_on_page a = expected[i], b = expected[(i + 1) % expected.size()];
+        const page_point a = expected[i], b = expected[(i + 1) % expected.size()];
         for (double t = 0; t <= 1; t += 0.5 / apart(a, b))
             REQUIRE(from_lines({a.x + (b.x - a.x) * t, a.y + (b.y - a.y) * t}, printed) < 0.05);
     }
     for (const drawn_line& l : printed)
-        for (const place_on_page& p : l.points)
+        for (const page_point& p : l.points)
             REQUIRE(from_outline(p, expected) < 0.05);
 }
 
@@ -159,7 +159,7 @@ inline void check_line(const std::vector<drawn_line>& printed, const points& exp
 inline void check_piece(const std::vector<printed_page>& pages, const expected_piece& piece, const known_paper& on) {
     const joined_piece j = joined(pages, "measured", on.width, on.height);
     CHECK(j.misfit < 0.02);
-    const auto cut = j.lines(line_kind::cut), seam = j.lines(line_kind::seam);
+    const auto cut = j.lines(cut_pen), seam = j.lines(seam_pen);
     points printed;
     for (const drawn_line& l : cut)
         printed.insert(printed.end(), l.points.begin(), l.points.end());

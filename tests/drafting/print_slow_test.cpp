@@ -76,12 +76,12 @@ TEST_CASE("the test squares are 50 mm and 2 in in the dots of another renderer")
         CHECK(page.width == doctest::Approx(on.width * millimetre).epsilon(1e-3));
         CHECK(page.height == doctest::Approx(on.height * millimetre).epsilon(1e-3));
         // Where the squares are is read from the lines; how large they are is measured here.
-        const auto squares = w.pages("pad.pdf")[0].of(line_kind::test_square);
+        const auto squares = w.pages("pad.pdf")[0].of(test_square_pen);
         REQUIRE(squares.size() == 2);
         const double sides[] = {50, 50.8};
         for (std::size_t k = 0; k < 2; ++k) {
             const auto corners = extremes(squares[k].points);
-            const place_on_page least = corners.first, most = corners.second;
+            const page_point least = corners.first, most = corners.second;
             const auto row =
                 strips(at(least.x - 3), at(most.x + 3), [&](std::size_t x) { return page.dark(x, at(least.y + 8)); });
             const auto column =
@@ -135,9 +135,9 @@ TEST_CASE("every piece of the examples is joined again without misfit") {
                 CHECK(!j.pages.empty());
                 CHECK(j.misfit < 0.02);
                 // Of the cut line, each end on one page goes on on another, or is a corner: no end lies free.
-                const auto cut = j.lines(line_kind::cut);
+                const auto cut = j.lines(cut_pen);
                 for (const drawn_line& l : cut)
-                    for (const place_on_page& end : {l.points.front(), l.points.back()}) {
+                    for (const page_point& end : {l.points.front(), l.points.back()}) {
                         std::size_t others = 0;
                         for (const drawn_line& m : cut)
                             others += &m != &l && from_lines(end, {m}) < 0.05;

@@ -29,7 +29,7 @@ TEST_CASE("the test squares measure 50 mm and 2 in each way, and every other pag
             w.run("'" TURNCLOTH_DRAFTING_FILES "/trug_liner.drafting' --out trug.pdf --paper " + std::string(on.option))
                 .status == 0);
         const auto pages = w.pages("trug.pdf");
-        const auto squares = pages[0].of(line_kind::test_square);
+        const auto squares = pages[0].of(test_square_pen);
         REQUIRE(squares.size() == 2);
         const double sides[] = {50, 50.8};
         for (std::size_t k = 0; k < 2; ++k) {
@@ -44,7 +44,7 @@ TEST_CASE("the test squares measure 50 mm and 2 in each way, and every other pag
         for (const printed_page& p : pages)
             if (p.says("50 mm on paper")) {
                 ++with_foot;
-                const auto foot = p.of(line_kind::plain);
+                const auto foot = p.of(plain_pen);
                 REQUIRE(foot.size() == 1);
                 REQUIRE(foot[0].points.size() == 4);
                 CHECK(std::abs(apart(foot[0].points[1], foot[0].points[2]) - 50) < 0.05);
@@ -54,7 +54,7 @@ TEST_CASE("the test squares measure 50 mm and 2 in each way, and every other pag
     }
 }
 
-TEST_CASE("joined by their strokes, the pages show the piece as it was drafted, whole and at true scale") {
+TEST_CASE("joined by their marks, the pages show the piece as it was drafted, whole and at true scale") {
     // A slanting pad, a narrow wedge, and a flap of one page, in three units.
     const struct {
         const char* unit;
@@ -76,7 +76,7 @@ TEST_CASE("joined by their strokes, the pages show the piece as it was drafted, 
         }
 }
 
-TEST_CASE("every joint of a piece of many pages has three strokes that meet") {
+TEST_CASE("every joint of a piece of many pages has three lozenges that meet") {
     const workshop w;
     w.write("piece.drafting", drafting_of({{{0, 0}, {800, 0}, {800, 900}, {0, 900}}, 10}, "cm", 10));
     REQUIRE(w.run("piece.drafting --quiet --out piece.pdf").status == 0);
@@ -87,10 +87,10 @@ TEST_CASE("every joint of a piece of many pages has three strokes that meet") {
     CHECK(rows * columns == j.pages.size());
     CHECK(j.joints == rows * (columns - 1) + columns * (rows - 1));
     CHECK(j.misfit < 0.02);
-    std::size_t strokes = 0;
+    std::size_t lozenges = 0;
     for (const auto& [at, p] : j.pages)
-        strokes += p.page->of(line_kind::joining_mark).size();
-    CHECK(strokes == 2 * 3 * j.joints);
+        lozenges += p.page->of(joining_mark_pen).size();
+    CHECK(lozenges == 2 * 3 * j.joints);
 }
 
 TEST_CASE("notches and the grain arrow lie where they were drafted") {
@@ -101,19 +101,19 @@ TEST_CASE("notches and the grain arrow lie where they were drafted") {
     REQUIRE(w.run("piece.drafting --quiet --out piece.pdf").status == 0);
     const auto pages = w.pages("piece.pdf");
     const printed_page& page = pages.back();
-    const auto cut = page.of(line_kind::cut);
+    const auto cut = page.of(cut_pen);
     double left = 1e9, bottom = -1e9;
     for (const drawn_line& l : cut)
-        for (const place_on_page& p : l.points)
+        for (const page_point& p : l.points)
             left = std::min(left, p.x), bottom = std::max(bottom, p.y);
-    const auto at = [&](double x, double y) { return place_on_page{left + 12 + x, bottom - 12 - y}; };
-    const auto notches = page.of(line_kind::notch);
+    const auto at = [&](double x, double y) { return page_point{left + 12 + x, bottom - 12 - y}; };
+    const auto notches = page.of(notch_pen);
     REQUIRE(notches.size() == 2);
     CHECK(apart(notches[0].points[0], at(30, -12)) < 0.05); // at the cut edge
     CHECK(apart(notches[0].points[1], at(30, 0)) < 0.05);   // and on the seam line
     CHECK(apart(notches[1].points[0], at(60, 100)) < 0.05); // nothing is taken here: it goes on inward
     CHECK(apart(notches[1].points[1], at(60, 96)) < 0.05);
-    const auto grain = page.of(line_kind::grain);
+    const auto grain = page.of(grain_pen);
     REQUIRE(grain.size() == 5); // the line and two strokes at each end
     CHECK(apart(grain[0].points[0], at(50, 20)) < 0.05);
     CHECK(apart(grain[0].points[1], at(50, 80)) < 0.05);

@@ -9,7 +9,7 @@
 #ifndef TURNCLOTH_TESTS_DRAFTING_PRINTED_HPP
 #define TURNCLOTH_TESTS_DRAFTING_PRINTED_HPP
 
-#include "page.hpp"
+#include "lines.hpp"
 
 #include <pugixml.hpp>
 #include <sys/wait.h>
@@ -27,18 +27,18 @@
 #include <utility>
 #include <vector>
 
-using drafting::line_kind;
-using drafting::place_on_page;
+using turncloth::page_point;
+using turncloth::pen;
+using namespace drafting;
 
 struct drawn_line {
     double weight = 0, dash = 0;
-    std::vector<place_on_page> points;
+    std::vector<page_point> points;
     bool closed = false;
 
     /// By its pen: every kind has one of its own.
-    bool is(line_kind kind) const {
-        const drafting::pen pen = drafting::pen_of(kind);
-        return std::abs(weight - pen.weight) < 0.01 && std::abs(dash - pen.dash) < 0.01;
+    bool is(const pen& with) const {
+        return std::abs(weight - with.weight) < 0.01 && std::abs(dash - with.dashes[0]) < 0.01;
     }
 };
 
@@ -46,10 +46,10 @@ struct printed_page {
     std::string words;
     std::vector<drawn_line> lines;
 
-    std::vector<drawn_line> of(line_kind kind) const {
+    std::vector<drawn_line> of(const pen& with) const {
         std::vector<drawn_line> found;
         for (const drawn_line& l : lines)
-            if (l.is(kind))
+            if (l.is(with))
                 found.push_back(l);
         return found;
     }
@@ -166,7 +166,7 @@ private:
                 }
                 if (word != "M" && word != "L")
                     throw std::runtime_error("a line has a part " + word);
-                place_on_page p{};
+                page_point p{};
                 words >> p.x >> p.y;
                 line.points.push_back({p.x * millimetre, p.y * millimetre});
             }

@@ -130,7 +130,7 @@ std::vector<long> sorted_counts(const std::vector<told>& all, bool in_frame) {
 
 } // namespace
 
-TEST_CASE("A napkin with a double-turned hem and stacked corners: 1 layer, 3 in a hem, 9 at a corner") {
+TEST_CASE("a napkin with a double-turned hem and stacked corners: 1 layer, 3 in a hem, 9 at a corner") {
     // Both turns 1/2 in: cut 17 x 17 in, finished 15 x 15 in (381 mm). Common practice.
     const panel napkin(finished_size(15_in, 15_in), all_round(double_turned_hem("1/2"_in, "1/2"_in)));
     const picture p(drawing_of(fold_panel(napkin, all_corners(stacked<inch>())), inch_ruler(16),
@@ -170,7 +170,7 @@ TEST_CASE("A napkin with a double-turned hem and stacked corners: 1 layer, 3 in 
     check_legible(p);
 }
 
-TEST_CASE("A mitre is drawn from the finished corner to the corner of the hems' inner edges") {
+TEST_CASE("a mitre is drawn from the finished corner to the corner of the hems' inner edges") {
     // 1/4 and 1 in turned: the inner corner lies 1 in in from both finished edges, 25.4 mm.
     const panel napkin(finished_size(15_in, 12_in), all_round(double_turned_hem("1/4"_in, 1_in)));
     const picture p(drawing_of(fold_panel(napkin, all_corners(mitred("1/4"_in, "1/16"_in)))));
@@ -204,7 +204,7 @@ TEST_CASE("A mitre is drawn from the finished corner to the corner of the hems' 
     check_legible(p);
 }
 
-TEST_CASE("Unequal hems: a mitre slants, and from the back the left edge is at the right") {
+TEST_CASE("unequal hems: a mitre slants, and from the back the left edge is at the right") {
     // Hems turned once: 2 in at the left, 1 in elsewhere; only the top left corner is mitred.
     const auto one = single_turned_hem(1_in), two = single_turned_hem(2_in);
     const auto flat = stacked<inch>();
@@ -222,7 +222,7 @@ TEST_CASE("Unequal hems: a mitre slants, and from the back the left edge is at t
     check_legible(p);
 }
 
-TEST_CASE("Corners with room enough are not drawn again, and a turn of cloth is not called finished") {
+TEST_CASE("corners with room enough are not drawn again, and a turn of cloth is not called finished") {
     const panel pad(finished_size(5_in, 4_in), all_round(single_turned_hem(1_in, "1/8"_in)));
     const picture p(drawing_of(fold_panel(pad, all_corners(stacked<inch>()))));
     CHECK(p.scale() == 1); // 5 x 4 in are 127 x 102 mm
@@ -235,7 +235,7 @@ TEST_CASE("Corners with room enough are not drawn again, and a turn of cloth is 
     CHECK(near(boxes(q, "outline").at(0).width * q.scale(), 15.25 * 25.4));
 }
 
-TEST_CASE("Panels of any kind, either way made, are true and can be read; every number is that of its spot") {
+TEST_CASE("panels of any kind, either way made, are true and can be read; every number is that of its spot") {
     std::mt19937_64 random(20261125);
     const auto between = [&](std::int64_t low, std::int64_t high) {
         return std::uniform_int_distribution<std::int64_t>(low, high)(random);
@@ -285,13 +285,13 @@ TEST_CASE("Panels of any kind, either way made, are true and can be read; every 
     }
 }
 
-TEST_CASE("No two kinds of line are drawn alike, and none by colour alone") {
+TEST_CASE("no two kinds of line are drawn alike, and none by colour alone") {
     const panel napkin(finished_size(15_in, 15_in), all_round(double_turned_hem("1/4"_in, 1_in)));
     const picture p(drawing_of(fold_panel(napkin, all_corners(mitred("1/4"_in, "1/16"_in)))));
     check_told_apart(p, {"outline", "edge", "mitre", "hidden", "stitching", "enlarged"});
 }
 
-TEST_CASE("A panel without turned cloth, a long strip and a tiny piece are drawn too") {
+TEST_CASE("a panel without turned cloth, a long strip and a tiny piece are drawn too") {
     const picture raw(drawing_of(fold_panel(panel(finished_size(9_in, 4_in)), all_corners(stacked<inch>()))));
     CHECK(sorted_counts(numbers(raw, 9 * 25.4, 4 * 25.4), false) == std::vector<long>{1});
     check_legible(raw);

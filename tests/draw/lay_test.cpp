@@ -56,7 +56,7 @@ void check_places(const picture& p, const sheet_cloth<Unit>& c) {
 
 } // namespace
 
-TEST_CASE("A lay is drawn to a scale that is written, with its pieces named and its measurements beside it") {
+TEST_CASE("a lay is drawn to a scale that is written, with its pieces named and its measurements beside it") {
     // 44 in usable holds two backs, 30 in long, and below them the pockets, 12 in long: 42 in laid. With 1 in off both
     // ends 44 in: ten eighths of a yard, 45 in.
     const auto c = tidy(cutting::free);
@@ -77,7 +77,7 @@ TEST_CASE("A lay is drawn to a scale that is written, with its pieces named and 
     check_legible(p);
 }
 
-TEST_CASE("Cuts from edge to edge are numbered in order, on the cloth and in the list") {
+TEST_CASE("cuts from edge to edge are numbered in order, on the cloth and in the list") {
     const auto c = tidy(cutting::edge_to_edge);
     const picture p(drawing_of(c, inch_ruler(16)));
     REQUIRE(c.lay.cuts.size() >= 4);
@@ -92,7 +92,7 @@ TEST_CASE("Cuts from edge to edge are numbered in order, on the cloth and in the
     CHECK((p.says("cut 1: across, 30 in from the end") || p.says("cut 1: across, 12 in from the end")));
 }
 
-TEST_CASE("A turned piece says so, and its arrow lies across the cloth") {
+TEST_CASE("a turned piece says so, and its arrow lies across the cloth") {
     project<inch> one("Mat", finished_size(40_in, 20_in));
     one.add({"mat", "felt", panel(one.finished())});
     const auto lay = [&](length<inch> width) {
@@ -116,7 +116,7 @@ TEST_CASE("A turned piece says so, and its arrow lies across the cloth") {
     check_legible(straight);
 }
 
-TEST_CASE("What the cuts leave is drawn where it is large enough to keep") {
+TEST_CASE("what the cuts leave is drawn where it is large enough to keep") {
     // One piece of 20 x 30 in on 44 in: 24 x 30 in are left beside it.
     project<inch> p("Mat", finished_size(20_in, 30_in));
     p.add({"mat", "felt", panel(p.finished())});
@@ -135,7 +135,7 @@ TEST_CASE("What the cuts leave is drawn where it is large enough to keep") {
     }
 }
 
-TEST_CASE("Folded cloth is drawn double, its fold along the left edge") {
+TEST_CASE("folded cloth is drawn double, its fold along the left edge") {
     project<inch> p("Two mats", finished_size(18_in, 20_in));
     p.add({"mat", "felt", panel(p.finished())}).count(2);
     const auto c =
@@ -149,7 +149,7 @@ TEST_CASE("Folded cloth is drawn double, its fold along the left edge") {
     CHECK(drawn.mentions("left: fold"));
 }
 
-TEST_CASE("Pieces have letters, as many as it takes, and cuts numbers") {
+TEST_CASE("pieces have letters, as many as it takes, and cuts numbers") {
     project<inch> p("Flags", finished_size(1_in, 1_in));
     for (int k = 0; k < 28; ++k)
         p.add({"flag " + std::to_string(k), "cotton", panel(finished_size(10_in, length_of<inch>(8 + k)))});
@@ -162,12 +162,12 @@ TEST_CASE("Pieces have letters, as many as it takes, and cuts numbers") {
     check_legible(drawn);
 }
 
-TEST_CASE("No two kinds of line are drawn alike, and none by colour alone") {
+TEST_CASE("no two kinds of line are drawn alike, and none by colour alone") {
     const picture p(drawing_of(tidy(cutting::edge_to_edge), {}, {.keep_across = 4_in, .keep_along = 4_in}));
     check_told_apart(p, {"cloth", "selvedge", "piece", "cutting", "left-over"});
 }
 
-TEST_CASE("Lays of random projects are true and can be read, on either paper, down to pieces of an inch") {
+TEST_CASE("lays of random projects are true and can be read, on either paper, down to pieces of an inch") {
     std::mt19937_64 random(20260712);
     const auto between = [&](std::int64_t low, std::int64_t high) {
         return std::uniform_int_distribution<std::int64_t>(low, high)(random);
@@ -195,7 +195,7 @@ TEST_CASE("Lays of random projects are true and can be read, on either paper, do
     }
 }
 
-TEST_CASE("A long list is counted, not crowded, and thousands of pieces are drawn all the same") {
+TEST_CASE("a long list is counted, not crowded, and thousands of pieces are drawn all the same") {
     project<inch> p("Bunting", finished_size(2_in, 3_in));
     p.add({"flag", "cotton", panel(p.finished())}).count(3000);
     const auto c = cloth_for<inch>(sheet_of(p), "cotton", {.width = 45_in, .ways = cutting::edge_to_edge},

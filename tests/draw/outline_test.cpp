@@ -151,7 +151,7 @@ std::size_t check_numbers(const picture& p) {
 
 } // namespace
 
-TEST_CASE("An outline is drawn where geometry puts it, y upward, with its figures") {
+TEST_CASE("an outline is drawn where geometry puts it, y upward, with its figures") {
     const auto piece = apron();
     const outline_labels<centimetre> says{
         "apron end", "canvas", 2, {at_edge<centimetre>(0, 10)}, way<centimetre>(10, 0, 10, 5)};
@@ -186,7 +186,7 @@ TEST_CASE("An outline is drawn where geometry puts it, y upward, with its figure
     check_legible(p);
 }
 
-TEST_CASE("Inches, and both units, are each rounded from what was drafted") {
+TEST_CASE("inches, and both units, are each rounded from what was drafted") {
     const auto at = [](double x, double y) { return drafted_point<inch>(x, y); };
     // A triangle of 3, 4 and 5 feet.
     const outline<inch> piece({at(0, 0), at(36, 0), at(0, 48)}, {allowance<inch>(1)});
@@ -204,7 +204,7 @@ TEST_CASE("Inches, and both units, are each rounded from what was drafted") {
     check_legible(both);
 }
 
-TEST_CASE("The ruler decides on halves where the double says that it is a half") {
+TEST_CASE("the ruler decides on halves where the double says that it is a half") {
     const auto on = [](double number, ties rule) {
         return detail::on_graduation(drafted_length_of<centimetre>(number), "0.1"_cm, rule);
     };
@@ -218,7 +218,7 @@ TEST_CASE("The ruler decides on halves where the double says that it is a half")
     CHECK(detail::on_graduation(drafted_length_of<inch>(1), "0.1"_cm, ties::to_even) == "2.5"_cm);
 }
 
-TEST_CASE("Hems whose ends are reflected are drawn with the corners that folding gives them") {
+TEST_CASE("hems whose ends are reflected are drawn with the corners that folding gives them") {
     // Folded up along y = 0, (0, -2) lies at (0, 2) on the side's cut line; 1 cm of the hem is turned under first.
     const auto piece = apron({reflected_in_edge_after, reflected_in_edge_before, mitred, mitred});
     const picture p(drawing_of(piece, {.name = "apron end"}));
@@ -231,7 +231,7 @@ TEST_CASE("Hems whose ends are reflected are drawn with the corners that folding
     check_legible(p);
 }
 
-TEST_CASE("A notch on an edge without an allowance shows as a stroke inward") {
+TEST_CASE("a notch on an edge without an allowance shows as a stroke inward") {
     const auto piece = apron();
     const picture p(drawing_of(piece, {.name = "apron end", .notches = {at_edge<centimetre>(2, 4)}}));
     const auto paper = paper_of(p, piece);
@@ -242,7 +242,7 @@ TEST_CASE("A notch on an edge without an allowance shows as a stroke inward") {
     check_legible(p);
 }
 
-TEST_CASE("The arrow lies on the grain line, or beside it where that misses the piece") {
+TEST_CASE("the arrow lies on the grain line, or beside it where that misses the piece") {
     const auto piece = apron();
     const auto arrow_for = [&](const line<centimetre, double>& grain) {
         const picture p(drawing_of(piece, {.name = "apron end", .grain = grain}));
@@ -278,7 +278,7 @@ TEST_CASE("The arrow lies on the grain line, or beside it where that misses the 
     CHECK(off.b.x < off.a.x);
 }
 
-TEST_CASE("A cut line that crosses itself is drawn, each crossing marked and told") {
+TEST_CASE("a cut line that crosses itself is drawn, each crossing marked and told") {
     // A slot of 1 cm, with 1 cm to be taken on both its sides: each side's cut line lies beyond the other's.
     const auto at = [](double x, double y) { return drafted_point<centimetre>(x, y); };
     const outline<centimetre> slot(
@@ -304,7 +304,7 @@ TEST_CASE("A cut line that crosses itself is drawn, each crossing marked and tol
     CHECK_FALSE(p.mentions("area cut"));
 }
 
-TEST_CASE("No two kinds of line are drawn alike, and none by colour alone") {
+TEST_CASE("no two kinds of line are drawn alike, and none by colour alone") {
     const auto at = [](double x, double y) { return drafted_point<centimetre>(x, y); };
     const outline<centimetre> slot({at(0, 0), at(21, 0), at(21, 15), at(11, 15), at(10.5, 5), at(10, 15), at(0, 15)},
                                    {allowance<centimetre>(1)});
@@ -316,7 +316,7 @@ TEST_CASE("No two kinds of line are drawn alike, and none by colour alone") {
         CHECK(weight("cut") > weight(group));
 }
 
-TEST_CASE("Random outlines are true and can be read, on either paper, from thumbnails to sails") {
+TEST_CASE("random outlines are true and can be read, on either paper, from thumbnails to sails") {
     maker any(2026);
     std::size_t notches = 0, crossing = 0, edges = 0, numbered = 0;
     for (int round = 0; round < 160; ++round) {
@@ -364,7 +364,7 @@ TEST_CASE("Random outlines are true and can be read, on either paper, from thumb
     CHECK(numbered * 100 > edges * 98);
 }
 
-TEST_CASE("Of very many edges some are numbered, and what the list leaves out is counted") {
+TEST_CASE("of very many edges some are numbered, and what the list leaves out is counted") {
     maker any(7);
     const auto corners = any.piece(900, 90, 100);
     const outline<centimetre> piece(corners, {allowance<centimetre>(0.1)});
@@ -377,7 +377,7 @@ TEST_CASE("Of very many edges some are numbered, and what the list leaves out is
     CHECK(check_numbers(p) > 45);
 }
 
-TEST_CASE("Whatever the names are, the document holds and the words stay in their places") {
+TEST_CASE("whatever the names are, the document holds and the words stay in their places") {
     std::string endless;
     for (int i = 0; i < 80; ++i)
         endless += "word & <more> ";
@@ -387,7 +387,7 @@ TEST_CASE("Whatever the names are, the document holds and the words stay in thei
     check_legible(picture(drawing_of(apron(), {})));
 }
 
-TEST_CASE("What cannot be drawn is refused with its own error") {
+TEST_CASE("what cannot be drawn is refused with its own error") {
     const auto piece = apron();
     const auto with = [&](const outline_labels<centimetre>& says) { return drawing_of(piece, says); };
     CHECK_THROWS_AS(with({.notches = {at_edge<centimetre>(4, 1)}}), outline_error);

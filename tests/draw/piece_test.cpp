@@ -15,7 +15,7 @@
 using namespace turncloth;
 using namespace turncloth::drawn;
 
-TEST_CASE("A drawing is an SVG 1.1 document whose page is in millimetres, A4 or Letter, upright or on its side") {
+TEST_CASE("a drawing is an SVG 1.1 document whose page is in millimetres, A4 or Letter, upright or on its side") {
     const picture tall(drawing_of(backing())), wide(drawing_of(plain(60_in, 2_in)));
     CHECK(std::string(tall.root().name()) == "svg");
     CHECK(std::string(tall.root().attribute("xmlns").value()) == "http://www.w3.org/2000/svg");
@@ -30,7 +30,7 @@ TEST_CASE("A drawing is an SVG 1.1 document whose page is in millimetres, A4 or 
     CHECK((letter.page().width == 279.4 && letter.page().height == 215.9));
 }
 
-TEST_CASE("What is drawn is true to the scale that is written") {
+TEST_CASE("what is drawn is true to the scale that is written") {
     // By hand, in mm: cut 22 x 14 in = 558.8 x 355.6; folds at 1/2 and 1 in = 12.7 and 25.4 from every edge, stitching
     // at 3 x 1/2 - 1/8 = 1 3/8 in = 34.925; pocket lines at 1 + 4 = 5 in = 127, 228.6, 330.2, 431.8 from the left. The
     // first zipper's centre is 4 in = 101.6 from the cut top, its stitching 1/4 in = 6.35 to either side, and the slit
@@ -64,7 +64,7 @@ TEST_CASE("What is drawn is true to the scale that is written") {
     check_true(picture(drawing_of(backing())), backing());
 }
 
-TEST_CASE("The scale is the largest of a plain series at which the piece fits, and its bars are true") {
+TEST_CASE("the scale is the largest of a plain series at which the piece fits, and its bars are true") {
     // Room for a plain piece on A4 is less than 277 mm, and more than 200 where it lies on its side.
     struct {
         length<inch> width;
@@ -92,7 +92,7 @@ TEST_CASE("The scale is the largest of a plain series at which the piece fits, a
     }
 }
 
-TEST_CASE("Every kind of line has a pattern and weight of its own, in black, and the legend shows those there are") {
+TEST_CASE("every kind of line has a pattern and weight of its own, in black, and the legend shows those there are") {
     const picture p(drawing_of(roll_outer()));
     std::set<std::string> dashes, weights;
     for (const char* kind : {"cut", "finished", "fold", "stitching", "mark", "slit"}) {
@@ -122,7 +122,7 @@ TEST_CASE("Every kind of line has a pattern and weight of its own, in black, and
     }
 }
 
-TEST_CASE("The title block and the dimensions say what is cut and what it finishes") {
+TEST_CASE("the title block and the dimensions say what is cut and what it finishes") {
     const picture p(drawing_of(roll_outer(), {}, {.project = "Hand-tool roll"}));
     // 14 in = 35.56 cm, 22 in = 55.88 cm, 12 in = 30.48 cm, 20 in = 50.8 cm.
     for (const char* words : {"Hand-tool roll", "outer", "cut 1 of canvas", "cut 22 x 14 in (55.9 x 35.6 cm)",
@@ -141,7 +141,7 @@ TEST_CASE("The title block and the dimensions say what is cut and what it finish
     CHECK(std::string(p.root().child("desc").text().get()).find("scale 1:") != std::string::npos);
 }
 
-TEST_CASE("A dimension spans what it names") {
+TEST_CASE("a dimension spans what it names") {
     const picture p(drawing_of(roll_outer()));
     const auto dimensions = p.on_cloth("dimension");
     const auto spans = [&](double from, double to, bool level) {
@@ -156,7 +156,7 @@ TEST_CASE("A dimension spans what it names") {
     CHECK(spans(25.4, 330.2, false));
 }
 
-TEST_CASE("A mark is labelled with its distance from the cut edge named, and a leader joins the two") {
+TEST_CASE("a mark is labelled with its distance from the cut edge named, and a leader joins the two") {
     // As above: 5, 9, 13, 17 in = 12.7, 22.86, 33.02, 43.18 cm.
     const picture p(drawing_of(roll_outer()));
     for (const char* words : {"5 in (12.7 cm) from left", "9 in (22.9 cm) from left", "13 in (33 cm) from left",
@@ -203,7 +203,7 @@ TEST_CASE("A mark is labelled with its distance from the cut edge named, and a l
     }
 }
 
-TEST_CASE("The outline of a piece sewn onto another is drawn and labelled once") {
+TEST_CASE("the outline of a piece sewn onto another is drawn and labelled once") {
     // By hand: 2 in and 4 in from the finished edges, 2 1/2 and 4 1/2 in from the cut ones; the pocket is 6 x 5 in.
     project<inch> p("Seed-packet organiser", finished_size(14_in, 20_in));
     p.add({"backing", "canvas", panel(p.finished(), all_round(seam("1/2"_in)))});
@@ -220,7 +220,7 @@ TEST_CASE("The outline of a piece sewn onto another is drawn and labelled once")
     CHECK_FALSE(drawn.mentions("begins"));
 }
 
-TEST_CASE("Names may hold any character, and read back as they were") {
+TEST_CASE("names may hold any character, and read back as they were") {
     const std::string hostile = "<b a=\"1\">&amp; 'x' ]]> \xC3\xA9 \xE2\x82\xAC";
     project<inch> p(hostile, finished_size(5_in, 5_in));
     p.add({hostile, hostile, panel(p.finished())}).mark(hostile, edge::top, at<cut_edge>(2_in));
@@ -244,12 +244,12 @@ TEST_CASE("Names may hold any character, and read back as they were") {
     CHECK(detail::escaped("\xF0\x9F\xA7\xB5 \xF4\x8F\xBF\xBD\t") == "\xF0\x9F\xA7\xB5 \xF4\x8F\xBF\xBD\t");
 }
 
-TEST_CASE("A film is cautioned about at the foot of its own page") {
+TEST_CASE("a film is cautioned about at the foot of its own page") {
     CHECK(picture(drawing_of(backing())).mentions("Press beside film"));
     CHECK_FALSE(picture(drawing_of(roll_outer())).mentions("Press beside film"));
 }
 
-TEST_CASE("The same piece gives the same document, in any locale") {
+TEST_CASE("the same piece gives the same document, in any locale") {
     const std::string once = drawing_of(roll_outer());
     struct commas : std::numpunct<char> {
         char do_decimal_point() const override { return ','; }
@@ -267,7 +267,7 @@ TEST_CASE("The same piece gives the same document, in any locale") {
     CHECK(detail::number(0.000001) == "0.000001");
 }
 
-TEST_CASE("A ruler without a graduation is refused") {
+TEST_CASE("a ruler without a graduation is refused") {
     CHECK_THROWS_AS(drawing_of(roll_outer(), {.inches = 0_in}), range_error);
     CHECK_THROWS_AS(drawing_of(roll_outer(), {.centimetres = -(1_cm)}), range_error);
 }

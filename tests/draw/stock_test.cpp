@@ -195,7 +195,7 @@ void check_places(const std::vector<picture>& pages, const stock_cuts<Unit>& c, 
 
 } // namespace
 
-TEST_CASE("Ties from ribbon are drawn to a scale that is written, named and measured from the start, by hand") {
+TEST_CASE("ties from ribbon are drawn to a scale that is written, named and measured from the start, by hand") {
     // Four of 25 in take 100 of 108 in; eight take two pieces of ribbon, each with 8 in left. 108 in are 2743.2 mm, and
     // 277 mm of an A4 sheet on its side lie between its margins.
     const auto ties = stock_for<inch>("ribbon", {{"tie", 25_in, 8}}, {{108_in}});
@@ -220,7 +220,7 @@ TEST_CASE("Ties from ribbon are drawn to a scale that is written, named and meas
           drawings_of(ties, inch_ruler(16), {.project = "Hand-tool roll"})[0]);
 }
 
-TEST_CASE("What a cut loses moves all that follow, and the last needs none where its piece ends with the stock") {
+TEST_CASE("what a cut loses moves all that follow, and the last needs none where its piece ends with the stock") {
     const auto strips = [](length<inch> size) {
         return stock_for<inch>("chain", {{"strip", 14_in, 2}, {"long strip", 30_in, 1}}, {{size}},
                                {.loss_per_cut = "1/4"_in});
@@ -246,7 +246,7 @@ TEST_CASE("What a cut loses moves all that follow, and the last needs none where
     CHECK(short_end[0].groups("left-over").empty());
 }
 
-TEST_CASE("Every distance is rounded from the exact length, in each unit, not added up from rounded ones") {
+TEST_CASE("every distance is rounded from the exact length, in each unit, not added up from rounded ones") {
     // Thrice 10 1/3 in are 31 in, 78.74 cm; thrice 10 5/16 would be 30 15/16. Twice: 20 2/3 in, 52.493 cm.
     const auto loops =
         stock_for<inch>("ribbon", {{"loop", length_of<inch>({31, 3}), 3}}, {{36_in}}, {.loss_per_cut = {}});
@@ -260,7 +260,7 @@ TEST_CASE("Every distance is rounded from the exact length, in each unit, not ad
     check_legible(metric);
 }
 
-TEST_CASE("Pieces too narrow for their letter have it above, once for all that lie side by side") {
+TEST_CASE("pieces too narrow for their letter have it above, once for all that lie side by side") {
     // 100 in at 1:10 are 254 mm: a tab of 1/2 in has 1.27 mm.
     const auto c =
         stock_for<inch>("ribbon", {{"tie", 47_in, 2}, {"tab", "1/2"_in, 9}, {"end", "3/4"_in, 1}}, {{100_in}});
@@ -277,7 +277,7 @@ TEST_CASE("Pieces too narrow for their letter have it above, once for all that l
     CHECK(pages[0].leaders().size() == 4 + 12);
 }
 
-TEST_CASE("Several lengths of stock are told apart, with how many are taken of those on hand") {
+TEST_CASE("several lengths of stock are told apart, with how many are taken of those on hand") {
     // Two of 9 in: from one of 20 in, or from two of 9 in, which is less.
     const auto c =
         stock_for<inch>("ribbon", {{"loop", 9_in, 2}}, {{20_in}, {9_in, 5}}, {.aim = stock_aim::least_length});
@@ -296,7 +296,7 @@ TEST_CASE("Several lengths of stock are told apart, with how many are taken of t
     CHECK(picture(drawing_of(cheap)).says("cost 2 1/2, the least that will do"));
 }
 
-TEST_CASE("What is not proved says what no plan can better") {
+TEST_CASE("what is not proved says what no plan can better") {
     auto ties = stock_for<inch>("ribbon", {{"tie", 25_in, 8}}, {{108_in}});
     ties.plan.proved_best = false;
     ties.plan.bound = {3, 2};
@@ -311,7 +311,7 @@ TEST_CASE("What is not proved says what no plan can better") {
     CHECK_FALSE(length.mentions("the least"));
 }
 
-TEST_CASE("Bars that find no room go on to further pages, and every page says which it has") {
+TEST_CASE("bars that find no room go on to further pages, and every page says which it has") {
     // Each of 20 lengths is more than half of the stock: 20 ways to cut, each taken once.
     std::vector<wanted_length<inch>> straps;
     for (int i = 0; i < 20; ++i)
@@ -336,7 +336,7 @@ TEST_CASE("Bars that find no room go on to further pages, and every page says wh
 }
 
 TEST_CASE(
-    "Hundreds of cuts are all drawn; those that stand close are figured as often as there is room, which is said") {
+    "hundreds of cuts are all drawn; those that stand close are figured as often as there is room, which is said") {
     const auto c =
         stock_for<centimetre>("ribbon", {{"tie", 57_cm, 8}, {"loop", 2_cm, 222}}, {{900_cm}}, {.loss_per_cut = {}});
     const auto pages = pictures(drawings_of(c, {.shows = units_shown::centimetres}));
@@ -351,7 +351,7 @@ TEST_CASE(
     CHECK_FALSE(pages[0].says("458 cm"));
 }
 
-TEST_CASE("Where even the letters have no room the words over the bar say all, in order") {
+TEST_CASE("where even the letters have no room the words over the bar say all, in order") {
     std::vector<wanted_length<millimetre>> tags;
     for (int i = 0; i < 130; ++i)
         tags.push_back({"tag " + std::to_string(i), length_of<millimetre>(fraction(400 - i, 10)), 1});
@@ -370,7 +370,7 @@ TEST_CASE("Where even the letters have no room the words over the bar say all, i
     CHECK(said.size() == 130);
 }
 
-TEST_CASE("Long names and names that hold marks of XML are shortened or escaped, and figures are kept") {
+TEST_CASE("long names and names that hold marks of XML are shortened or escaped, and figures are kept") {
     const std::string name =
         "tie <wide> & \"very long\", for the roll that hangs at the far end of the shed by the beans";
     const auto c = stock_for<inch>(name, {{name, 25_in, 8}}, {{108_in}});
@@ -381,13 +381,13 @@ TEST_CASE("Long names and names that hold marks of XML are shortened or escaped,
     CHECK(std::string(p.root().child("title").text().get()) == name + ": lengths of " + name);
 }
 
-TEST_CASE("No two kinds of line in stock are drawn alike, and none by colour alone") {
+TEST_CASE("no two kinds of line in stock are drawn alike, and none by colour alone") {
     const picture p(drawing_of(stock_for<inch>("ribbon", {{"tie", 25_in, 8}}, {{108_in}}, {.loss_per_cut = 1_in})));
     check_told_apart(p, {"stock", "piece", "cutting", "lost", "left-over"});
     CHECK_FALSE(std::string(p.groups("left-over").at(0).attribute("stroke-dasharray").value()).empty());
 }
 
-TEST_CASE("A ruler without graduations is refused") {
+TEST_CASE("a ruler without graduations is refused") {
     const auto c = stock_for<inch>("ribbon", {{"tie", 25_in, 8}}, {{108_in}});
     CHECK_THROWS_AS(drawing_of(c, {.inches = 0_in}), range_error);
 }
@@ -433,6 +433,6 @@ void check_random(std::uint64_t seed, std::int64_t parts, std::int64_t most) {
 
 } // namespace
 
-TEST_CASE("Sixty random plans in inches are true and can be read") { check_random<inch>(20261125, 16, 40 * 16); }
+TEST_CASE("sixty random plans in inches are true and can be read") { check_random<inch>(20261125, 16, 40 * 16); }
 
-TEST_CASE("Sixty random plans in centimetres are true and can be read") { check_random<centimetre>(511, 10, 90 * 10); }
+TEST_CASE("sixty random plans in centimetres are true and can be read") { check_random<centimetre>(511, 10, 90 * 10); }

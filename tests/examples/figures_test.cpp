@@ -3,7 +3,7 @@
 
 #include <doctest/doctest.h>
 
-TEST_CASE("The organiser's figures are those worked out by hand") {
+TEST_CASE("the organiser's figures are those worked out by hand") {
     const scratch dir;
     const outcome o = dir.run("--project organiser --size '27 x 28 in' --units inches");
     REQUIRE(o.status == 0);
@@ -38,7 +38,7 @@ TEST_CASE("The organiser's figures are those worked out by hand") {
     CHECK(o.says("22 1/2 in = 18 1/2 in laid + 2 x 1 in straightened ends + 2 in up to what is sold"));
 }
 
-TEST_CASE("The tool roll's figures are those worked out by hand") {
+TEST_CASE("the tool roll's figures are those worked out by hand") {
     const scratch dir;
     const outcome o = dir.run("--project tool-roll --size '29 x 21 in' --units inches");
     REQUIRE(o.status == 0);
@@ -80,7 +80,7 @@ TEST_CASE("The tool roll's figures are those worked out by hand") {
     CHECK(o.says("27 in = 21 in laid + 2 x 1 in straightened ends + 4 in up to what is sold"));
 }
 
-TEST_CASE("The kneeling pad's figures are those worked out by hand") {
+TEST_CASE("the kneeling pad's figures are those worked out by hand") {
     const scratch dir;
     const outcome o = dir.run("--project kneeling-pad --size '17 1/2 x 10 1/2 in' --units inches");
     REQUIRE(o.status == 0);
@@ -104,7 +104,7 @@ TEST_CASE("The kneeling pad's figures are those worked out by hand") {
     CHECK(o.says("or instead, layers of wadding of that size: 5\n"));
 }
 
-TEST_CASE("Thread is that of every row, a seam shared by two pieces once") {
+TEST_CASE("thread is that of every row, a seam shared by two pieces once") {
     const scratch dir;
     const outcome o = dir.run("--project kneeling-pad --size '16 x 9 in' --units inches");
     // Rows go the whole way across and 1/2 in back at both ends. Seams, half on each piece: the top is cut 17 x 10,
@@ -116,7 +116,7 @@ TEST_CASE("Thread is that of every row, a seam shared by two pieces once") {
     CHECK(o.says("18 in = 12 3/4 in laid + 2 x 1 in straightened ends + 3 1/4 in up to what is sold"));
 }
 
-TEST_CASE("An edging that the cloth holds is cut in one, and marked at the three corners that it turns") {
+TEST_CASE("an edging that the cloth holds is cut in one, and marked at the three corners that it turns") {
     const scratch dir;
     const outcome o = dir.run("--project kneeling-pad --size '16 x 9 in' --units inches");
     // 2 x (16 + 9) + 1 = 51. Corners after 16, 25 and 41, each 1/2 in further from the cut edge.
@@ -126,7 +126,7 @@ TEST_CASE("An edging that the cloth holds is cut in one, and marked at the three
                      ", marked only along 1/2 in at the top edge and along 1/2 in at the bottom edge\n"));
 }
 
-TEST_CASE("The metric edition uses round metric allowances, not converted ones") {
+TEST_CASE("the metric edition uses round metric allowances, not converted ones") {
     const scratch dir;
     const outcome pad = dir.run("--project kneeling-pad --size '44 x 27 cm' --units centimetres");
     REQUIRE(pad.status == 0);
@@ -160,7 +160,7 @@ TEST_CASE("The metric edition uses round metric allowances, not converted ones")
     CHECK(roll.says("ribbon, cut: 92.7 cm"));
 }
 
-TEST_CASE("A wide pad opens as far as the longest zipper sold") {
+TEST_CASE("a wide pad opens as far as the longest zipper sold") {
     const scratch dir;
     const outcome o = dir.run("--project kneeling-pad --size '48 x 12 in' --units inches");
     // (48 - 36) / 2 = 6 in stay closed at each end, marked 1/2 in further from the cut edge.
@@ -170,7 +170,7 @@ TEST_CASE("A wide pad opens as far as the longest zipper sold") {
     CHECK_FALSE(o.says("new stop"));
 }
 
-TEST_CASE("The thickness of the pad is the edging's height") {
+TEST_CASE("the thickness of the pad is the edging's height") {
     const scratch dir;
     CHECK(dir.run("--project kneeling-pad --size 16x9 --thickness '2 1/4' --units inches").says("51 x 3 1/4 in"));
     CHECK(dir.run("--project kneeling-pad --size '40 x 25 cm' --thickness 6 --units centimetres").says("133 x 9 cm"));
@@ -178,7 +178,7 @@ TEST_CASE("The thickness of the pad is the edging's height") {
         dir.run("--project kneeling-pad --size '40 x 25 cm' --thickness 40mm --units centimetres").says("133 x 7 cm"));
 }
 
-TEST_CASE("The width of the cloth decides how much is bought and how the edging is cut") {
+TEST_CASE("the width of the cloth decides how much is bought and how the edging is cut") {
     const scratch dir;
     // 44 in usable: the edging of 51 in is cut in four, 17 and 10 long.
     const outcome narrow = dir.run("--project kneeling-pad --size '16 x 9 in' --cloth-width 45 --units inches");
@@ -195,7 +195,7 @@ TEST_CASE("The width of the cloth decides how much is bought and how the edging 
               .says("usable width: 148 cm"));
 }
 
-TEST_CASE("Cloth that is too narrow is said on the sheet, which holds for cloth joined to that size") {
+TEST_CASE("cloth that is too narrow is said on the sheet, which holds for cloth joined to that size") {
     const scratch dir;
     const outcome o = dir.run("--project organiser --size '60 x 30 in' --units inches");
     CHECK(o.status == 0);
@@ -207,7 +207,7 @@ TEST_CASE("Cloth that is too narrow is said on the sheet, which holds for cloth 
     CHECK(o.says("For the clear film"));
 }
 
-TEST_CASE("A wide roll takes a longer ribbon, which is bought as it is cut off the reel") {
+TEST_CASE("a wide roll takes a longer ribbon, which is bought as it is cut off the reel") {
     const scratch dir;
     // 2 sqrt(pi x 120 x 27/32) = 35.67, up to eighths 35 3/4, and 19 as above; 13 eighths of a yard.
     const outcome o = dir.run("--project tool-roll --size '120 x 40 in' --units inches");
@@ -216,7 +216,7 @@ TEST_CASE("A wide roll takes a longer ribbon, which is bought as it is cut off t
     CHECK(o.says("ribbon to buy, cut off the reel: 58 1/2 in"));
 }
 
-TEST_CASE("Stitching through more layers than the machine takes is said") {
+TEST_CASE("stitching through more layers than the machine takes is said") {
     const scratch dir;
     // The outer's binding lies threefold, and nine-fold where two edges cross; wadding and two linings lie within.
     const outcome at_corners = dir.run("--project tool-roll --most-layers 11");

@@ -7,7 +7,7 @@
 #include <algorithm>
 #include <sstream>
 
-TEST_CASE("A sheet is written as text, and each piece of it as a drawing") {
+TEST_CASE("a sheet is written as text, and each piece of it as a drawing") {
     const scratch dir;
     const outcome o = dir.run("--project kneeling-pad --out deep/in/here");
     CHECK(o.status == 0);
@@ -29,7 +29,7 @@ TEST_CASE("A sheet is written as text, and each piece of it as a drawing") {
         CHECK_MESSAGE(lay.find(words) != std::string::npos, words);
 }
 
-TEST_CASE("Drawings are for the paper asked for, or for the usual one where such a size is typed") {
+TEST_CASE("drawings are for the paper asked for, or for the usual one where such a size is typed") {
     const scratch dir;
     // ANSI Letter is 8 1/2 x 11 in, 215.9 x 279.4 mm; ISO 216 A4 is 210 x 297 mm.
     const auto page = [&](const std::string& arguments) {
@@ -56,7 +56,7 @@ TEST_CASE("Drawings are for the paper asked for, or for the usual one where such
     CHECK(only(page("--size '44 x 27 cm' --paper letter"), "215.9", "279.4"));
 }
 
-TEST_CASE("A sheet is written as JSON too where that is asked for, with the cloth to buy among its notions") {
+TEST_CASE("a sheet is written as JSON too where that is asked for, with the cloth to buy among its notions") {
     const scratch dir;
     REQUIRE(dir.run("--project kneeling-pad --size '16 x 9 in' --json --quiet --out here").status == 0);
     const auto sheet = nlohmann::json::parse(dir.read("here/kneeling-pad.json"));
@@ -66,7 +66,7 @@ TEST_CASE("A sheet is written as JSON too where that is asked for, with the clot
     CHECK(sheet["notions"].back()["details"].back()["amount"]["exact"] == "18"); // see figures_test.cpp
 }
 
-TEST_CASE("Quiet prints nothing, and writes all the same") {
+TEST_CASE("quiet prints nothing, and writes all the same") {
     const scratch dir;
     const outcome o = dir.run("--project all --quiet --out here");
     CHECK(o.status == 0);
@@ -75,7 +75,7 @@ TEST_CASE("Quiet prints nothing, and writes all the same") {
     CHECK(dir.files("here").size() == 20); // 3 sheets; 2, 5 and 4 pieces; 2, 3 and 1 lays
 }
 
-TEST_CASE("A folder that cannot be made is named with its reason") {
+TEST_CASE("a folder that cannot be made is named with its reason") {
     const scratch dir;
     dir.write("a-file", "");
     const outcome o = dir.run("--project all --quiet --out a-file/below");
@@ -83,7 +83,7 @@ TEST_CASE("A folder that cannot be made is named with its reason") {
     CHECK(o.complains("cannot make the folder a-file/below: Not a directory"));
 }
 
-TEST_CASE("A file that cannot be finished leaves nothing behind, and the one before it as it was") {
+TEST_CASE("a file that cannot be finished leaves nothing behind, and the one before it as it was") {
     const scratch dir;
     REQUIRE(dir.run("--project kneeling-pad --quiet --out here").status == 0);
     const std::string before = dir.read("here/kneeling-pad.txt");
@@ -96,7 +96,7 @@ TEST_CASE("A file that cannot be finished leaves nothing behind, and the one bef
     CHECK(dir.files("here") == names);
 }
 
-TEST_CASE("A file whose place is taken by a folder leaves nothing behind") {
+TEST_CASE("a file whose place is taken by a folder leaves nothing behind") {
     const scratch dir;
     std::filesystem::create_directories(dir / "here/kneeling-pad.top-panel.svg/kept");
     const outcome o = dir.run("--project kneeling-pad --quiet --out here");
@@ -106,7 +106,7 @@ TEST_CASE("A file whose place is taken by a folder leaves nothing behind") {
     CHECK(dir.read("here/kneeling-pad.txt").find("Local codes") != std::string::npos);
 }
 
-TEST_CASE("A folder that takes no files is named with its reason") {
+TEST_CASE("a folder that takes no files is named with its reason") {
     const scratch dir;
     // Its permissions do not bind root, but no user can write there.
     const outcome o = dir.run("--project kneeling-pad --quiet --out /proc/self");

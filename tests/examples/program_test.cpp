@@ -4,7 +4,7 @@
 
 #include <doctest/doctest.h>
 
-TEST_CASE("Help names every option, every project and every exit status") {
+TEST_CASE("help names every option, every project and every exit status") {
     const scratch dir;
     const outcome o = dir.run("--help");
     CHECK(o.status == 0);
@@ -35,7 +35,7 @@ TEST_CASE("Help names every option, every project and every exit status") {
     CHECK(dir.run("--version").says("turncloth_sheets " TURNCLOTH_PACKAGE_VERSION));
 }
 
-TEST_CASE("All three projects are printed at their usual sizes") {
+TEST_CASE("all three projects are printed at their usual sizes") {
     const scratch dir;
     const outcome o = dir.run("--project all");
     CHECK(o.status == 0);
@@ -48,7 +48,7 @@ TEST_CASE("All three projects are printed at their usual sizes") {
     CHECK(dir.run("--project 'Tool roll'").says("Hand-tool roll"));
 }
 
-TEST_CASE("A sheet says what to be careful of with what its parts are made of") {
+TEST_CASE("a sheet says what to be careful of with what its parts are made of") {
     const scratch dir;
     const outcome o = dir.run("--project organiser");
     CHECK(o.says("Press beside film, never on it"));
@@ -57,7 +57,7 @@ TEST_CASE("A sheet says what to be careful of with what its parts are made of") 
     CHECK(dir.run("--project kneeling-pad").says("cover that is loose"));
 }
 
-TEST_CASE("A size is read however it is typed") {
+TEST_CASE("a size is read however it is typed") {
     const scratch dir;
     const auto finishes = [&](const std::string& size) {
         const outcome o = dir.run("--project kneeling-pad --units inches --size '" + size + "'");
@@ -82,7 +82,7 @@ TEST_CASE("A size is read however it is typed") {
               .says("top panel, 1 of canvas: 25 x 16 in"));
 }
 
-TEST_CASE("A command line that is wrong ends with 2 and says what is wrong with it") {
+TEST_CASE("a command line that is wrong ends with 2 and says what is wrong with it") {
     const scratch dir;
     const auto refused = [&](const std::string& arguments, const char* why) {
         const outcome o = dir.run(arguments);
@@ -123,7 +123,7 @@ TEST_CASE("A command line that is wrong ends with 2 and says what is wrong with 
     refused("--project all --size '9000000000000000000 ft x 15 in'", "the width:");
 }
 
-TEST_CASE("A size that a project cannot be made at ends with 1, and the others are made") {
+TEST_CASE("a size that a project cannot be made at ends with 1, and the others are made") {
     const scratch dir;
     // One column and one row: 3 1/4 + 3/4, and (2 1/2 - 1/8) + (4 3/4 + 3/4) + (3/4 + 1/4).
     CHECK(dir.run("--project organiser --size '4 x 8 7/8 in'").says("1 x 1 pockets"));
@@ -150,14 +150,14 @@ TEST_CASE("A size that a project cannot be made at ends with 1, and the others a
     CHECK(o.complains("leave no opening"));
 }
 
-TEST_CASE("A roll of little height has one zipper, a higher one has two") {
+TEST_CASE("a roll of little height has one zipper, a higher one has two") {
     const scratch dir;
     // The second is put in where a quarter of the height is 1 3/4 + 2 1/2 in or more.
     CHECK(dir.run("--project tool-roll --size '20 x 16 15/16 in'").says("openings: 1\n"));
     CHECK(dir.run("--project tool-roll --size '20 x 17 in'").says("openings: 2\n"));
 }
 
-TEST_CASE("Figures are rounded to the graduations asked for") {
+TEST_CASE("figures are rounded to the graduations asked for") {
     const scratch dir;
     // 2.775 + 0.625 = 3.4 in and 8.636 cm.
     const outcome o =
@@ -166,7 +166,7 @@ TEST_CASE("Figures are rounded to the graduations asked for") {
     CHECK(o.says("between two tools: 3 1/2 in (8.5 cm)"));
 }
 
-TEST_CASE("What the standard output does not take ends with 3") {
+TEST_CASE("what the standard output does not take ends with 3") {
     const scratch dir;
     const outcome o = dir.run("--project all >/dev/full");
     CHECK(o.status == 3);

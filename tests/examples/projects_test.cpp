@@ -149,15 +149,15 @@ void check_every_size() {
 
 } // namespace
 
-TEST_CASE("At any size in sixteenths of an inch the sheets agree with integer arithmetic") {
+TEST_CASE("at any size in sixteenths of an inch the sheets agree with integer arithmetic") {
     check_every_size<inch_grid>();
 }
 
-TEST_CASE("At any size in millimetres the metric sheets agree with integer arithmetic") {
+TEST_CASE("at any size in millimetres the metric sheets agree with integer arithmetic") {
     check_every_size<millimetre_grid>();
 }
 
-TEST_CASE("A size in feet or metres is made in the edition of its kind") {
+TEST_CASE("a size in feet or metres is made in the edition of its kind") {
     const auto s = allotment::kneeling_pad::make(finished_size(length_of<foot>({3, 2}), length_of<foot>(1)));
     CHECK(s.pieces[0].cut == cut_size(length_of<foot>({19, 12}), length_of<foot>({13, 12}))); // 18 + 1 by 12 + 1 in
     const auto m = allotment::kneeling_pad::make(finished_size(length_of<metre>({1, 2}), length_of<metre>({3, 10})));

@@ -14,7 +14,7 @@ outcome with_table(const scratch& dir, std::string_view content, const std::stri
 
 } // namespace
 
-TEST_CASE("Every row of a table is made, with its own name, size and edition") {
+TEST_CASE("every row of a table is made, with its own name, size and edition") {
     const scratch dir;
     const outcome o = with_table(dir,
                                  "Name,Project,Height,Width,Notes,Thickness\n"
@@ -36,7 +36,7 @@ TEST_CASE("Every row of a table is made, with its own name, size and edition") {
         CHECK_MESSAGE(all.count(name) == 1, name);
 }
 
-TEST_CASE("A bad row is named by its number and column, and the other rows are made") {
+TEST_CASE("a bad row is named by its number and column, and the other rows are made") {
     const scratch dir;
     const outcome o = with_table(dir, "project,width,height\n"
                                       "kneeling-pad,16,9\n"        // 2
@@ -73,7 +73,7 @@ TEST_CASE("A bad row is named by its number and column, and the other rows are m
     CHECK_FALSE(o.says("finishes 19 x 9 in")); // it is within the quote
 }
 
-TEST_CASE("A byte order mark, line ends of two characters, blank lines and no last line end are all understood") {
+TEST_CASE("a byte order mark, line ends of two characters, blank lines and no last line end are all understood") {
     const scratch dir;
     const outcome o = with_table(dir, "\xEF\xBB\xBFproject,width,height\r\n"
                                       "\r\n"
@@ -87,7 +87,7 @@ TEST_CASE("A byte order mark, line ends of two characters, blank lines and no la
     CHECK(o.complains("row 6, column 2 (width)")); // blank lines count, as in a spreadsheet
 }
 
-TEST_CASE("A table that cannot be used ends with 3 and says why") {
+TEST_CASE("a table that cannot be used ends with 3 and says why") {
     const scratch dir;
     const auto refused = [&](std::string_view content, const char* why) {
         const outcome o = with_table(dir, content);
@@ -106,14 +106,14 @@ TEST_CASE("A table that cannot be used ends with 3 and says why") {
     CHECK(dir.run("--table /").complains("cannot read /: Is a directory"));
 }
 
-TEST_CASE("A table with no rows below its heading is done at once") {
+TEST_CASE("a table with no rows below its heading is done at once") {
     const scratch dir;
     const outcome o = with_table(dir, "project,width,height\n");
     CHECK(o.status == 0);
     CHECK(o.out.empty());
 }
 
-TEST_CASE("Rows of one name do not write over each other, nor does any name leave the folder") {
+TEST_CASE("rows of one name do not write over each other, nor does any name leave the folder") {
     const scratch dir;
     const outcome o = with_table(dir,
                                  "project,width,height,name\n"
@@ -139,7 +139,7 @@ TEST_CASE("Rows of one name do not write over each other, nor does any name leav
     CHECK(dir.files("here").size() == 34);
 }
 
-TEST_CASE("A thousand rows are made, and told of at every hundredth where that is asked for") {
+TEST_CASE("a thousand rows are made, and told of at every hundredth where that is asked for") {
     const scratch dir;
     std::string table = "project,width,height\n";
     for (int i = 0; i < 1000; ++i)

@@ -47,7 +47,7 @@ struct mat {
 
 } // namespace
 
-TEST_CASE("A sound design has no faults, and may be copied") {
+TEST_CASE("a sound design has no faults, and may be copied") {
     mat m;
     for (const std::int64_t k : {0, 1})
         m.design.add(
@@ -59,7 +59,7 @@ TEST_CASE("A sound design has no faults, and may be copied") {
     CHECK(name_of(copy, m.top) == "top");
 }
 
-TEST_CASE("Lines of two parts, or from two edges, have no distance") {
+TEST_CASE("lines of two parts, or from two edges, have no distance") {
     const cut_part a{0}, b{1};
     CHECK_THROWS_WITH_AS(apart(line(a, edge::top, 1_in), line(b, edge::top, 2_in)),
                          "two lines on different parts have no distance from each other", making_error);
@@ -72,7 +72,7 @@ TEST_CASE("Lines of two parts, or from two edges, have no distance") {
     }
 }
 
-TEST_CASE("Every fault is found at once, each as data") {
+TEST_CASE("every fault is found at once, each as data") {
     mat m;
     auto& d = m.design;
     const cut_part stray = d.cut({.name = "stray", .width = 3_in, .height = 3_in});
@@ -108,7 +108,7 @@ TEST_CASE("Every fault is found at once, each as data") {
     }
 }
 
-TEST_CASE("What is off a part is said with what was given and what there is") {
+TEST_CASE("what is off a part is said with what was given and what there is") {
     mat m;
     m.design.add(stitching<inch>{.along = line(m.top, edge::left, 20_in)});
     const auto all = m.design.faults();
@@ -119,7 +119,7 @@ TEST_CASE("What is off a part is said with what was given and what there is") {
     CHECK(all[0].facts.where == "top");
 }
 
-TEST_CASE("Sides of a seam agree, or something takes the difference up") {
+TEST_CASE("sides of a seam agree, or something takes the difference up") {
     making<inch> d("bag");
     const cut_part front = d.cut({.name = "front", .width = 18_in, .height = 10_in});
     const cut_part back = d.cut({.name = "back", .width = 17_in, .height = 10_in});
@@ -136,7 +136,7 @@ TEST_CASE("Sides of a seam agree, or something takes the difference up") {
     CHECK(eased.faults().empty());
 }
 
-TEST_CASE("Too many rows are refused before anything is made") {
+TEST_CASE("too many rows are refused before anything is made") {
     making<inch> d("far too much");
     const cut_part top = d.cut({.name = "top", .width = 12_in, .height = 9_in});
     d.add(stitching<inch>{.along = line(top, edge::left, 1_in), .each = {at<cut_edge>(1_in), "1/100000"_in, 900'000}});

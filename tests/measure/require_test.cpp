@@ -32,7 +32,7 @@ error refused(Call call) {
 
 } // namespace
 
-TEST_CASE("A refusal says what was given and what is allowed, in words and as data") {
+TEST_CASE("a refusal says what was given and what is allowed, in words and as data") {
     const error e = refused([] { require_more_than_zero<range_error>(-("1/4"_in), "a seam allowance"); });
     CHECK(std::string(e.what()) == "a seam allowance must be more than zero: it was -1/4 in");
     CHECK(e.facts().kind == fault::too_small);
@@ -45,7 +45,7 @@ TEST_CASE("A refusal says what was given and what is allowed, in words and as da
     CHECK_FALSE(e.facts().most);
 }
 
-TEST_CASE("Both limits are named, with the reason for them") {
+TEST_CASE("both limits are named, with the reason for them") {
     const error e =
         refused([] { require_between<range_error>(0_cm, 3_cm, 2_cm, "the inset of stitching", "so that it holds"); });
     CHECK(std::string(e.what()) == "the inset of stitching must be from 0 cm to 2 cm, so that it holds: it was 3 cm");
@@ -54,7 +54,7 @@ TEST_CASE("Both limits are named, with the reason for them") {
     CHECK(e.facts().most->unit == "cm");
 }
 
-TEST_CASE("Counts and numbers without a unit are refused alike") {
+TEST_CASE("counts and numbers without a unit are refused alike") {
     CHECK(std::string(refused([] { require_at_least<range_error>(0, 1, "the number of parts"); }).what()) ==
           "the number of parts must be at least 1: it was 0");
     CHECK(std::string(refused([] { require_not_negative<range_error>(fraction(-1, 3), "waste"); }).what()) ==
@@ -65,7 +65,7 @@ TEST_CASE("Counts and numbers without a unit are refused alike") {
     CHECK(refused([] { require_index<range_error>(-1, 4, "an edge"); }).facts().kind == fault::too_small);
 }
 
-TEST_CASE("However long a text is, a refusal quotes a little of it, in whole characters") {
+TEST_CASE("however long a text is, a refusal quotes a little of it, in whole characters") {
     const std::string long_text = std::string(59, 'x') + "\xC3\xBC" + std::string(10'000'000, 'y');
     const error e = refused([&] { read_length<inch>(long_text); });
     CHECK(std::string(e.what()).size() < 300);

@@ -33,7 +33,7 @@ page small_page() {
 
 } // namespace
 
-TEST_CASE("Every stroke is written in a group of its meaning, with its pen, and every word where it stands") {
+TEST_CASE("every stroke is written in a group of its meaning, with its pen, and every word where it stands") {
     pugi::xml_document d;
     REQUIRE(d.load_string(to_svg(small_page()).c_str(), pugi::parse_full));
     const auto root = d.document_element();
@@ -65,7 +65,7 @@ TEST_CASE("Every stroke is written in a group of its meaning, with its pen, and 
     CHECK(words[1].node().attribute("font-weight").empty());
 }
 
-TEST_CASE("A number that no page can hold is refused, with the limit") {
+TEST_CASE("a number that no page can hold is refused, with the limit") {
     for (const double x :
          {1.1e12, -1.1e12, std::numeric_limits<double>::infinity(), std::numeric_limits<double>::quiet_NaN()}) {
         page p;
@@ -75,7 +75,7 @@ TEST_CASE("A number that no page can hold is refused, with the limit") {
     CHECK(detail::number(1e12) == "1000000000000");
 }
 
-TEST_CASE("A side of paper is from 100 mm to 2 m") {
+TEST_CASE("a side of paper is from 100 mm to 2 m") {
     CHECK_NOTHROW(paper::custom(100_mm, 2000_mm));
     CHECK_THROWS_WITH_AS(paper::custom(99_mm, 300_mm), "a side of paper must be from 100 mm to 2000 mm: it was 99 mm",
                          range_error);
@@ -93,7 +93,7 @@ struct typewriter final : text_measure {
 
 } // namespace
 
-TEST_CASE("Words are measured by whoever paints them, where a measure is given") {
+TEST_CASE("words are measured by whoever paints them, where a measure is given") {
     const typewriter by_hand;
     const detail::lettering by(&by_hand);
     CHECK(by.width("twelve", 4) == 12);
@@ -101,7 +101,7 @@ TEST_CASE("Words are measured by whoever paints them, where a measure is given")
     CHECK(by.shortened("a long word", 4, 12) == "a l..."); // six characters of 2 mm
 }
 
-TEST_CASE("Of a text of any length so much is set as is stated, without long work") {
+TEST_CASE("of a text of any length so much is set as is stated, without long work") {
     const detail::lettering by;
     std::string words;
     while (words.size() < 30'000'000)

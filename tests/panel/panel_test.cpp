@@ -150,3 +150,24 @@ TEST_CASE("two pieces of two units make the same thing") {
     const panel cm(finished_size(25.4_cm, 40.64_cm), all_round(self_binding(1.27_cm)));
     CHECK(as<centimetre>(in.cut()) == cm.cut());
 }
+
+TEST_CASE("a piece that is gathered is cut fuller, and its working says so") {
+    // A frill gathered twice into 180 cm, 30 cm deep, hems of 2.5 cm all round: 2 x 180 + 2 x 2.5 = 365 cm of cloth.
+    const panel frill(finished_size(180_cm, 30_cm), all_round(single_turned_hem(2.5_cm)));
+    const auto along_the_top = frill.gathered_along(edge::top, 2);
+    CHECK(along_the_top.cut() == cut_size(365_cm, 35_cm));
+    CHECK(to_text(along_the_top.width_working()) == "365 cm = 2 x 180 cm gathered + 2 x 2.5 cm single-turned hem");
+    CHECK(to_text(along_the_top.height_working()) == "35 cm = 30 cm finished + 2 x 2.5 cm single-turned hem");
+    CHECK(along_the_top.finished() == finished_size(360_cm, 30_cm)); // before it is gathered
+    CHECK(to_text(frill.gathered_along(edge::left, {3, 2}).height_working()) ==
+          "50 cm = 1 1/2 x 30 cm gathered + 2 x 2.5 cm single-turned hem");
+    CHECK(to_text(frill.gathered_along(edge::bottom, 1).width_working()) == to_text(frill.width_working()));
+    try {
+        static_cast<void>(frill.gathered_along(edge::top, {9, 10}));
+        FAIL("less cloth than is filled was not refused");
+    } catch (const finish_error& refused) {
+        CHECK(refused.facts().kind == fault::too_small);
+        CHECK(refused.facts().given->numerator == 9);
+        CHECK(refused.facts().least->numerator == 1);
+    }
+}

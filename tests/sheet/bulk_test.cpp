@@ -49,14 +49,14 @@ counted with(std::int64_t edges, std::int64_t corners) {
 
 } // namespace
 
-TEST_CASE("A self-bound mat: three layers along an edge, nine at a stacked corner, and what lies inside") {
+TEST_CASE("a self-bound mat: three layers along an edge, nine at a stacked corner, and what lies inside") {
     // Along an edge: the outer, its binding, and the half inch turned under that. At a corner each of those three lies
     // threefold.
     CHECK(everywhere(mat(0)) == with(3, 9));
     CHECK(everywhere(mat(2)) == with(5, 11));
 }
 
-TEST_CASE("Only what is over the limit is warned of, edges before corners, with the numbers") {
+TEST_CASE("only what is over the limit is warned of, edges before corners, with the numbers") {
     CHECK(bulk_warnings(sheet_of(mat()), 11).empty());
     const auto corners_only = bulk_warnings(sheet_of(mat()), 10);
     REQUIRE(corners_only.size() == 4);
@@ -72,7 +72,7 @@ TEST_CASE("Only what is over the limit is warned of, edges before corners, with 
     CHECK(edges_too[4].where == "the top left corner");
 }
 
-TEST_CASE("A mitred corner has fewer layers than a stacked one") {
+TEST_CASE("a mitred corner has fewer layers than a stacked one") {
     // By hand, with folds at 1 and 2 and the crease of an untrimmed mitre from 4 to 4: just within 3 of the cut edge,
     // where the binding ends, there lie beyond the mitre's line the outer, the corner folded across it, and of the
     // binding the turned cloth, what is turned under it, and the corner with both: six. Away from the corner three.
@@ -86,13 +86,13 @@ TEST_CASE("A mitred corner has fewer layers than a stacked one") {
     CHECK(everywhere(mat(0), one) == expected);
 }
 
-TEST_CASE("Inner layers are shared out among the pieces that they lie in") {
+TEST_CASE("inner layers are shared out among the pieces that they lie in") {
     CHECK(everywhere(mat(4, 2)) == with(5, 11)); // two in each
     CHECK(everywhere(mat(3, 2)) == with(5, 11)); // two in one of them
     CHECK(everywhere(mat(2, 2)) == with(4, 10));
 }
 
-TEST_CASE("Hems of several kinds: each edge by its own turns, each corner by both") {
+TEST_CASE("hems of several kinds: each edge by its own turns, each corner by both") {
     // A heading turned under lies threefold, single hems lie double; the foot is left raw.
     project<inch> p("Hanging", finished_size(20_in, 30_in));
     const auto side = single_turned_hem(1_in, "1/8"_in);
@@ -107,13 +107,13 @@ TEST_CASE("Hems of several kinds: each edge by its own turns, each corner by bot
     CHECK(mitres.at("the top left corner") < 6);
 }
 
-TEST_CASE("Stitching on the very edge of a hem goes through it") {
+TEST_CASE("stitching on the very edge of a hem goes through it") {
     project<inch> p("Napkin", finished_size(12_in, 12_in));
     p.add({"napkin", "linen", panel(p.finished(), all_round(double_turned_hem("1/4"_in, 1_in)))});
     CHECK(everywhere(p) == with(3, 9));
 }
 
-TEST_CASE("A seam goes through both its pieces before they are pressed, with their other edges turned") {
+TEST_CASE("a seam goes through both its pieces before they are pressed, with their other edges turned") {
     // Left, a seam: two layers, and six where the double-turned hems above and below are caught in it. The hems, turned
     // once the seam is pressed open, go through three layers and, over the seam's allowance, six. On the right, raw.
     project<inch> p("Banner", finished_size(10_in, 12_in));
@@ -125,14 +125,14 @@ TEST_CASE("A seam goes through both its pieces before they are pressed, with the
     CHECK(everywhere(p) == expected);
 }
 
-TEST_CASE("What lies inside is not under a seam, which is sewn before it is put in") {
+TEST_CASE("what lies inside is not under a seam, which is sewn before it is put in") {
     project<inch> p("Pad", finished_size(10_in, 12_in));
     auto& cover = p.add({"cover", "canvas", panel(p.finished(), all_round(seam("1/2"_in)))});
     p.add({"wadding", "wadding", panel(p.finished())}).count(5).lies_inside(cover);
     CHECK(everywhere(p) == with(2, 2));
 }
 
-TEST_CASE("Pieces without stitching bring no warning, and the metric edition counts the same") {
+TEST_CASE("pieces without stitching bring no warning, and the metric edition counts the same") {
     project<centimetre> p("Mat", finished_size(46_cm, 28_cm));
     auto& outer = p.add({"outer", "canvas", panel(p.finished(), all_round(self_binding(1.2_cm, 0.2_cm, 0.3_cm)))});
     p.add({"felt", "felt", panel(p.finished())}).lies_inside(outer);
@@ -142,13 +142,13 @@ TEST_CASE("Pieces without stitching bring no warning, and the metric edition cou
         CHECK(w.piece == "outer");
 }
 
-TEST_CASE("A limit of no layers is refused") {
+TEST_CASE("a limit of no layers is refused") {
     CHECK_THROWS_WITH_AS(bulk_warnings(sheet_of(mat()), 0),
                          "the number of layers that a machine sews through must be at least 1: it was 0", range_error);
     CHECK_THROWS_AS(bulk_warnings(sheet_of(mat()), -1), range_error);
 }
 
-TEST_CASE("Sizes that fractions would run out at are counted all the same") {
+TEST_CASE("sizes that fractions would run out at are counted all the same") {
     project<inch> p("Mat", finished_size(length_of<inch>({30011, 1009}), length_of<inch>({20011, 1013})));
     const auto hem = [](fraction depth) { return single_turned_hem(length_of<inch>(depth), length_of<inch>({1, 8})); };
     p.add({"mat", "linen",

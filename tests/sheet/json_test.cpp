@@ -110,13 +110,13 @@ void check_document(const sheet<Unit>& s) {
 
 } // namespace
 
-TEST_CASE("What is parsed back is the sheet, with every length exact, in either edition") {
+TEST_CASE("what is parsed back is the sheet, with every length exact, in either edition") {
     check_document(sheet_of(seed_tidy(1_in)));
     check_document(sheet_of(seed_tidy(length_of<centimetre>({5, 2}))));
     check_document(sheet_of(seed_tidy(length_of<yard>(1))));
 }
 
-TEST_CASE("Lengths are written with their exact value, which a number of JSON could not hold") {
+TEST_CASE("lengths are written with their exact value, which a number of JSON could not hold") {
     const auto j = nlohmann::json::parse(to_json(sheet_of(seed_tidy(1_in))).dump());
     CHECK(j["finished"]["width"] == nlohmann::json{{"exact", "13 1/3"}, {"unit", "in"}});
     // By hand: 13 1/3 in and on both sides 1/4 + 1/2 in: 14 5/6 in.
@@ -130,7 +130,7 @@ TEST_CASE("Lengths are written with their exact value, which a number of JSON co
     CHECK(metric["pieces"][0]["lines"][0]["from_cut_edge"]["exact"] == "2.5"); // a quarter of 10 cm
 }
 
-TEST_CASE("Marks that meet are written in pairs with the fullness between them") {
+TEST_CASE("marks that meet are written in pairs with the fullness between them") {
     const auto j = nlohmann::json::parse(to_json(sheet_of(seed_tidy(1_in))).dump());
     REQUIRE(j["meetings"].size() == 1);
     const auto& m = j["meetings"][0];
@@ -147,7 +147,7 @@ TEST_CASE("Marks that meet are written in pairs with the fullness between them")
     }
 }
 
-TEST_CASE("Words of any kind come back as they were, and an empty list is a list") {
+TEST_CASE("words of any kind come back as they were, and an empty list is a list") {
     project<inch> p("Mat \"\\ \xC2\xBD <&> \n", finished_size(1_in, 1_in));
     p.add({"mat", "", panel(p.finished())});
     const auto j = nlohmann::json::parse(to_json(sheet_of(p)).dump());

@@ -51,7 +51,7 @@ bool warns(const notion<inch>& of, std::string_view sentence) {
 
 } // namespace
 
-TEST_CASE("Zippers from rolls: a tape each, and no tape is pieced from two rolls") {
+TEST_CASE("zippers from rolls: a tape each, and no tape is pieced from two rolls") {
     // 12 in less 2 x 1/2 opens 11 in; the tape is 2 x 1/4 longer, 11 1/2. A roll of 30 in gives 2, so 5 take 3 rolls,
     // and the last, of which 1 is cut, has 18 1/2 in left.
     const auto listing = listed("zipper on the front", 5, zipped_opening<inch>{12_in, "1/2"_in, "1/4"_in},
@@ -68,7 +68,7 @@ TEST_CASE("Zippers from rolls: a tape each, and no tape is pieced from two rolls
                     {"left on the last roll", "18 1/2"_in}});
 }
 
-TEST_CASE("Made-up zippers: the next length sold, with a new stop and a cut where it is longer than the opening") {
+TEST_CASE("made-up zippers: the next length sold, with a new stop and a cut where it is longer than the opening") {
     const zipped_opening<inch> opens{12_in, "1/2"_in, "1/4"_in};
     check(listed("zipper", 2, opens, zipper_supply<inch>::made_up({14_in, 9_in, 12_in}, "3/8"_in, "1/4"_in)),
           {{"openings", n(2)},
@@ -88,7 +88,7 @@ TEST_CASE("Made-up zippers: the next length sold, with a new stop and a cut wher
     }
 }
 
-TEST_CASE("A ribbon sewn on at one line, with a free end on either side") {
+TEST_CASE("a ribbon sewn on at one line, with a free end on either side") {
     // 9 + 9 in free and 2 x 1/2 in turned: 19 in; at a third of 24 in.
     const auto tie = listed("tie", 3,
                             ribbon_tie<inch>{.across = 24_in,
@@ -106,7 +106,7 @@ TEST_CASE("A ribbon sewn on at one line, with a free end on either side") {
     CHECK_FALSE(tie.goes_in_before_seams());
 }
 
-TEST_CASE("A ribbon sewn on along a run is listed as far as it is sewn") {
+TEST_CASE("a ribbon sewn on along a run is listed as far as it is sewn") {
     // From 3 to 21 of 24 in: 18 in, and a loop of 2 in there and back, and 5 in free.
     check(listed("tie", 1,
                  ribbon_tie<inch>{.across = 24_in,
@@ -123,14 +123,14 @@ TEST_CASE("A ribbon sewn on along a run is listed as far as it is sewn") {
            {"ribbon in all", 27_in}});
 }
 
-TEST_CASE("A tie that goes round") {
+TEST_CASE("a tie that goes round") {
     // Twice round 11 in, loops 4 x 3 in, tails 2 x 6 in, a knot of 1 in, 1/2 in of ease and 2 x 1/4 in turned: 48 in.
     const auto tie = listed_round("tie", tie_round<inch>(11_in, 2, {3_in, 6_in, 1_in}, "1/2"_in, "1/4"_in), 11_in);
     check(tie, {{"once round the roll", 11_in}, {"ribbon, cut", 48_in}});
     CHECK(warns(tie, caution::infants_and_animals));
 }
 
-TEST_CASE("Eyelets in a heading, from their centres") {
+TEST_CASE("eyelets in a heading, from their centres") {
     // Stitched 3 - 1/8 in below the fold: centres at 1 7/16 in. Rims of 3/4 in, 2 in from both edges of 30 in: centres
     // from 2 3/8 to 27 5/8 in, 25 1/4 in in four steps of 6 5/16 in.
     const auto hem = single_turned_hem(1_in);
@@ -144,7 +144,7 @@ TEST_CASE("Eyelets in a heading, from their centres") {
     CHECK(warns(row, caution::hanging_up));
 }
 
-TEST_CASE("A binding and the strips it is joined from") {
+TEST_CASE("a binding and the strips it is joined from") {
     // 4 x 1/2 + 2 x 1/2 + 2 x 1/8 = 3 1/4 in wide; 2 x (30 + 20) + 4 x 1/8 + 3 = 103 1/2 in long. From 42 in each, less
     // 1 in for each join, three make 124 in and leave 20 1/2 in; 3 x 3 1/4 = 9 3/4 in of cloth.
     const auto width = double_fold("1/2"_in, {.seam = "1/2"_in, .turn = "1/8"_in});
@@ -168,13 +168,13 @@ TEST_CASE("A binding and the strips it is joined from") {
          {"left over of the strip", 2_in}});
 }
 
-TEST_CASE("Pleats and the cloth for them") {
+TEST_CASE("pleats and the cloth for them") {
     // Box pleats have two folds, each of twice 1 in: 24 + 6 x 4 = 48 in.
     check(listed("flounce", pleating<inch>(pleat::box, 24_in, 6, 1_in)),
           {{"pleats", n(6)}, {"each shows", 4_in}, {"each is folded back by", 1_in}, {"cloth to pleat", 48_in}});
 }
 
-TEST_CASE("A notion of one's own: figures with their working, numbers of one and more, cautions, when it goes in") {
+TEST_CASE("a notion of one's own: figures with their working, numbers of one and more, cautions, when it goes in") {
     notion<inch> rod("rod");
     CHECK_FALSE(rod.goes_in_before_seams());
     rod.figure("length", figure<inch>().plus(20_in, "width").plus_times(2, {1_in}, "beyond"))

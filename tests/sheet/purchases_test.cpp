@@ -60,7 +60,7 @@ std::vector<std::string> lines(const notion<inch>& n) {
 
 } // namespace
 
-TEST_CASE("The pieces of the material are laid at their cut sizes, as often as they are cut, and no others") {
+TEST_CASE("the pieces of the material are laid at their cut sizes, as often as they are cut, and no others") {
     const auto c = cloth_for<inch>(tidy(), "canvas", {.width = 45_in, .selvedge = "1/2"_in}, by_the_eighth);
     CHECK(c.material == "canvas");
     REQUIRE(c.pieces.size() == 2);
@@ -75,7 +75,7 @@ TEST_CASE("The pieces of the material are laid at their cut sizes, as often as t
     CHECK(cloth_for<inch>(tidy(), "cotton", {.width = 45_in}, by_the_eighth).lay.places.size() == 1);
 }
 
-TEST_CASE("The length to buy is the one worked out by hand") {
+TEST_CASE("the length to buy is the one worked out by hand") {
     // 44 in usable: two backs of 20 in side by side, 30 in; four pockets of 9 in side by side below them, 12 in more.
     // No shorter: the backs leave 4 in beside them, too little for a pocket with its grain kept. 42 in laid, 1 in off
     // at each end, 44 in: 9.78 eighths of a yard of 4 1/2 in, so 10, 45 in.
@@ -89,7 +89,7 @@ TEST_CASE("The length to buy is the one worked out by hand") {
     CHECK(cloth_for<inch>(tidy(), "canvas", {.width = 45_in, .selvedge = "1/2"_in}, washed).bought.bought == 54_in);
 }
 
-TEST_CASE("What may turn can take less cloth, and one-way cloth forbids it") {
+TEST_CASE("what may turn can take less cloth, and one-way cloth forbids it") {
     // A back is 20 x 30 in: on 30 in of width it lies one above the other upright, 60 in; turned, 40 in.
     project<inch> p("Two backs", finished_size(20_in, 30_in));
     p.add({"back", "canvas", panel(p.finished())}).count(2);
@@ -102,7 +102,7 @@ TEST_CASE("What may turn can take less cloth, and one-way cloth forbids it") {
               .lay.length == 60_in);
 }
 
-TEST_CASE("Lays of random projects can be cut as they stand, in every way of cutting") {
+TEST_CASE("lays of random projects can be cut as they stand, in every way of cutting") {
     std::mt19937_64 random(20260711);
     const auto between = [&](std::int64_t low, std::int64_t high) {
         return std::uniform_int_distribution<std::int64_t>(low, high)(random);
@@ -130,7 +130,7 @@ TEST_CASE("Lays of random projects can be cut as they stand, in every way of cut
     }
 }
 
-TEST_CASE("What cannot be laid is refused by name") {
+TEST_CASE("what cannot be laid is refused by name") {
     CHECK_THROWS_WITH_AS(cloth_for<inch>(tidy(), "silk", {.width = 45_in}, by_the_eighth),
                          "Seed tidy cannot be made as designed: no piece is of silk", sheet_error);
     CHECK_THROWS_WITH_AS(cloth_for<inch>(tidy(), "canvas", {.width = 16_in}, by_the_eighth),
@@ -140,7 +140,7 @@ TEST_CASE("What cannot be laid is refused by name") {
                     purchase_error); // sold in steps of nothing
 }
 
-TEST_CASE("Cloth to buy is listed with its working, and with the bound where the lay is not proved the shortest") {
+TEST_CASE("cloth to buy is listed with its working, and with the bound where the lay is not proved the shortest") {
     auto c = cloth_for<inch>(tidy(), "canvas", {.width = 45_in, .selvedge = "1/2"_in}, by_the_eighth);
     c.lay.bound = 42_in;
     const auto best = listed(c);
@@ -160,7 +160,7 @@ TEST_CASE("Cloth to buy is listed with its working, and with the bound where the
     CHECK(found.details()[3].amount.value() == 40_in);
 }
 
-TEST_CASE("Metric cloth is bought by ten centimetres") {
+TEST_CASE("metric cloth is bought by ten centimetres") {
     project<centimetre> p("Mat", finished_size(60_cm, 45_cm));
     p.add({"mat", "felt", panel(p.finished(), all_round(seam(1.5_cm)))}).count(3);
     // 63 x 48 cm: two side by side on 138 cm, the third below: 96 cm; with 2 cm off each end 100 cm, sold just so.
@@ -170,7 +170,7 @@ TEST_CASE("Metric cloth is bought by ten centimetres") {
     CHECK(c.bought.bought == 100_cm);
 }
 
-TEST_CASE("Ties from ribbon: the pieces of stock, how each is cut, and what is left, by hand") {
+TEST_CASE("ties from ribbon: the pieces of stock, how each is cut, and what is left, by hand") {
     // Four of 25 in take 100 of 108 in; five do not fit. Eight so take two pieces, each with 8 in left.
     const auto ties = stock_for<inch>("ribbon", {{"tie", 25_in, 8}}, {{108_in}});
     CHECK(lines(listed(ties)) == std::vector<std::string>{"tie, pieces: 8", "tie, each: 25 in", "stock, each: 108 in",
@@ -181,7 +181,7 @@ TEST_CASE("Ties from ribbon: the pieces of stock, how each is cut, and what is l
     CHECK(listed(ties).name() == "ribbon");
 }
 
-TEST_CASE("Several pieces on one length, several lengths of stock, and a loss at every cut") {
+TEST_CASE("several pieces on one length, several lengths of stock, and a loss at every cut") {
     // A strip of 30 in and two of 14 in, each parted by a cut of 1/4 in, take 58 1/2 in: all of 58 1/2, with two cuts.
     // The other length, 20 in, holds none but a strip of 14.
     const auto strips = stock_for<inch>("chain", {{"long strip", 30_in, 1}, {"strip", 14_in, 2}},
@@ -194,7 +194,7 @@ TEST_CASE("Several pieces on one length, several lengths of stock, and a loss at
                                    "stock 2, to be cut into 1 long strip, 2 strip: 1", "left of each of these: 0 in"});
 }
 
-TEST_CASE("The length of stock is told to be the least where that was asked for and is proved") {
+TEST_CASE("the length of stock is told to be the least where that was asked for and is proved") {
     // Two of 9 in: from one of 20 in, 20; from two of 9 in, 18.
     const auto least =
         stock_for<inch>("ribbon", {{"loop", 9_in, 2}}, {{20_in}, {9_in}}, {.aim = stock_aim::least_length});
@@ -203,7 +203,7 @@ TEST_CASE("The length of stock is told to be the least where that was asked for 
     CHECK(all[5] == "length of stock, the least that will do: 18 in");
 }
 
-TEST_CASE("What is not proved says how few might do") {
+TEST_CASE("what is not proved says how few might do") {
     auto ties = stock_for<inch>("ribbon", {{"tie", 25_in, 8}}, {{108_in}});
     ties.plan.proved_best = false;
     ties.plan.bound = 1;
@@ -217,7 +217,7 @@ TEST_CASE("What is not proved says how few might do") {
     CHECK(length[5] == "length of stock, at least this much is needed: 200 in");
 }
 
-TEST_CASE("A sheet holds it as it holds any notion, and what cannot be cut is refused") {
+TEST_CASE("a sheet holds it as it holds any notion, and what cannot be cut is refused") {
     project<inch> p("Hanging", finished_size(20_in, 30_in));
     p.add({"backing", "canvas", panel(p.finished())});
     auto s = sheet_of(p);

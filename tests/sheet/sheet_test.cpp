@@ -66,7 +66,7 @@ zipper<inch> cut_from_a_roll(const char* on, std::vector<place<finished_edge, in
 
 } // namespace
 
-TEST_CASE("A self-bound mat is cut two inches larger than its inner layers, and folded at half an inch and an inch") {
+TEST_CASE("a self-bound mat is cut two inches larger than its inner layers, and folded at half an inch and an inch") {
     const auto s = sheet_of(bound_over(finished_size(10_in, 16_in)));
     CHECK(s.pieces[0].cut == cut_size(12_in, 18_in));
     CHECK(s.pieces[1].cut == cut_size(10_in, 16_in));
@@ -76,7 +76,7 @@ TEST_CASE("A self-bound mat is cut two inches larger than its inner layers, and 
     CHECK(places(s.pieces[0], line_kind::fold, "self-binding") == folds);
 }
 
-TEST_CASE("The long edges are worked before the short ones") { // common practice
+TEST_CASE("the long edges are worked before the short ones") { // common practice
     const auto tall = sheet_of(bound_over(finished_size(10_in, 16_in)));
     CHECK(tall.pieces[0].lines.front().parallel_to == edge::left);
     project<inch> p("strip", finished_size(16_in, 10_in));
@@ -84,13 +84,13 @@ TEST_CASE("The long edges are worked before the short ones") { // common practic
     CHECK(sheet_of(p).pieces[0].lines.front().parallel_to == edge::top);
 }
 
-TEST_CASE("Inner layers that disagree with the outer one are refused with both sizes") {
+TEST_CASE("inner layers that disagree with the outer one are refused with both sizes") {
     CHECK(reasons(bound_over(finished_size(10_in, 15_in))) ==
           std::vector<std::string>{"inner is cut 10 x 15 in, but outer, round which it lies, finishes 10 x 16 in"});
     CHECK(reasons(bound_over(finished_size(11_in, 16_in))).size() == 1);
 }
 
-TEST_CASE("A hanging's pocket marks run from the heading's stitching") {
+TEST_CASE("a hanging's pocket marks run from the heading's stitching") {
     // Common practice: a backing cut 15 x 45 in with a 4 in heading and 1 in hems on the other sides finishes 13 x 40
     // in; from the heading's stitching the marks fall at 7, 14, 21, 28 and 35 in, with 1 in to spare.
     const auto hem = single_turned_hem(1_in);
@@ -106,7 +106,7 @@ TEST_CASE("A hanging's pocket marks run from the heading's stitching") {
     CHECK(sheet_of(p).warnings.empty());
 }
 
-TEST_CASE("A mark off the piece is refused, a mark in a hem is said") {
+TEST_CASE("a mark off the piece is refused, a mark in a hem is said") {
     project<inch> p("mat", finished_size(10_in, 16_in));
     auto& mat = p.add({"mat", "canvas", panel(p.finished(), all_round(single_turned_hem(1_in)))});
     mat.mark("in the hem", edge::top, at<cut_edge>("1/2"_in)).mark("on the fold", edge::top, at<cut_edge>(1_in));
@@ -129,7 +129,7 @@ TEST_CASE("A mark off the piece is refused, a mark in a hem is said") {
             "way"});
 }
 
-TEST_CASE("Zippers by quarter folds and one below the top: four pockets on a panel of 10 by 16 in") { // common practice
+TEST_CASE("zippers by quarter folds and one below the top: four pockets on a panel of 10 by 16 in") { // common practice
     project<inch> p("wall pockets", finished_size(10_in, 16_in));
     p.add({"front", "canvas", panel(p.finished(), all_round(self_binding("1/2"_in)))});
     std::vector<place<finished_edge, inch>> centres = {at<finished_edge>("1 1/2"_in)};
@@ -160,14 +160,14 @@ TEST_CASE("Zippers by quarter folds and one below the top: four pockets on a pan
     CHECK(d[6].amount.value() == 62_in); // 100 - 4 x 9 1/2
 }
 
-TEST_CASE("Several like pieces need a zipper each") {
+TEST_CASE("several like pieces need a zipper each") {
     project<inch> p("pockets", finished_size(10_in, 6_in));
     p.add(flat("front", 10_in, 6_in)).count(3);
     p.add(cut_from_a_roll("front", {at<finished_edge>(2_in), at<finished_edge>(4_in)}));
     CHECK(sheet_of(p).notions[0].details()[0].count == 6);
 }
 
-TEST_CASE("A made-up zipper is listed with its new stop and its cut, or as sold") {
+TEST_CASE("a made-up zipper is listed with its new stop and its cut, or as sold") {
     project<inch> p("pocket", finished_size(10_in, 6_in));
     p.add(flat("front", 10_in, 6_in));
     auto z = cut_from_a_roll("front", {at<finished_edge>(2_in)});
@@ -188,7 +188,7 @@ TEST_CASE("A made-up zipper is listed with its new stop and its cut, or as sold"
     CHECK(cut[4].amount.value() == "9 1/2"_in);
 }
 
-TEST_CASE("Zippers that cannot be sewn are refused") {
+TEST_CASE("zippers that cannot be sewn are refused") {
     const auto with = [](zipper<inch> z) {
         project<inch> p("pocket", finished_size(10_in, 6_in));
         p.add({"front", "canvas", panel(p.finished(), all_round(seam("1/2"_in)))});
@@ -223,7 +223,7 @@ TEST_CASE("Zippers that cannot be sewn are refused") {
                          "two zippers on front are only 3/8 in apart, less than the 1/2 in that each is stitched"});
 }
 
-TEST_CASE("Tape that ends exactly on the seam line can be sewn, but is said") {
+TEST_CASE("tape that ends exactly on the seam line can be sewn, but is said") {
     project<inch> p("pocket", finished_size(10_in, 6_in));
     p.add(flat("front", 10_in, 6_in));
     auto z = cut_from_a_roll("front", {at<finished_edge>(2_in)});
@@ -234,7 +234,7 @@ TEST_CASE("Tape that ends exactly on the seam line can be sewn, but is said") {
               "the tape of a zipper on front ends exactly on the seam line: keep a little away from it"});
 }
 
-TEST_CASE("A zipper may run down a piece as well as across it") {
+TEST_CASE("a zipper may run down a piece as well as across it") {
     project<inch> p("pocket", finished_size(6_in, 10_in));
     p.add({"front", "canvas", panel(p.finished(), all_round(seam(1_in)))});
     auto z = cut_from_a_roll("front", {at<finished_edge>(3_in)});
@@ -246,7 +246,7 @@ TEST_CASE("A zipper may run down a piece as well as across it") {
     CHECK(s.pieces[0].lines.back().ends == "10 1/2"_in);
 }
 
-TEST_CASE("Marks of a longer piece meet those of a shorter one, and both are marked") {
+TEST_CASE("marks of a longer piece meet those of a shorter one, and both are marked") {
     // Common practice: 50 in marked every 10 in meets 35 in marked every 7 in; fullness 10/7, 3 in over in each span.
     project<inch> p("hanging", finished_size(13_in, 35_in));
     p.add(flat("film", 13_in, 50_in));
@@ -267,7 +267,7 @@ TEST_CASE("Marks of a longer piece meet those of a shorter one, and both are mar
     CHECK(all_reasons(p)[0].piece == "film");
 }
 
-TEST_CASE("A meeting off a piece, or on none, is refused") {
+TEST_CASE("a meeting off a piece, or on none, is refused") {
     project<inch> p("hanging", finished_size(13_in, 35_in));
     p.add(flat("film", 13_in, 49_in));
     p.add(flat("backing", 13_in, 35_in));
@@ -277,7 +277,7 @@ TEST_CASE("A meeting off a piece, or on none, is refused") {
                                                  "a meeting is put on back, which is not in the project"});
 }
 
-TEST_CASE("Everything wrong is said at once") {
+TEST_CASE("everything wrong is said at once") {
     auto p = bound_over(finished_size(10_in, 15_in));
     p.add(flat("outer", 1_in, 1_in));
     p.add(flat("pocket", 1_in, 1_in)).lies_inside(flat("nothing", 1_in, 1_in));
@@ -291,7 +291,7 @@ TEST_CASE("Everything wrong is said at once") {
                          range_error);
 }
 
-TEST_CASE("Every caution that the work calls for is given once, in the order of the work") {
+TEST_CASE("every caution that the work calls for is given once, in the order of the work") {
     using enum caution::work;
     const auto of = [](const project<inch>& p) {
         std::vector<caution::work> all;
@@ -321,7 +321,7 @@ TEST_CASE("Every caution that the work calls for is given once, in the order of 
     CHECK(of(p).size() == 13);
 }
 
-TEST_CASE("A piece sewn onto another is marked there, and must lie on it") {
+TEST_CASE("a piece sewn onto another is marked there, and must lie on it") {
     project<inch> p("wall tidy", finished_size(12_in, 9_in));
     const auto hem = all_round(single_turned_hem(1_in));
     p.add({"back", "canvas", panel(p.finished(), hem)});
@@ -350,7 +350,7 @@ TEST_CASE("A piece sewn onto another is marked there, and must lie on it") {
     CHECK(reasons(p).back() == "pocket is to be sewn onto front, which is not in the project");
 }
 
-TEST_CASE("Spans given one by one must fill what they are marked on") {
+TEST_CASE("spans given one by one must fill what they are marked on") {
     project<inch> p("tool roll", finished_size(20_in, 9_in));
     p.add({"lining", "canvas", panel(p.finished(), all_round(seam("1/2"_in)))});
     p.add(span_list<inch>{"between tools", "lining", edge::left, {3_in, "4 1/2"_in, "12 1/2"_in}});
@@ -365,7 +365,7 @@ TEST_CASE("Spans given one by one must fill what they are marked on") {
                                    "spans are marked on cover, which is not in the project"});
 }
 
-TEST_CASE("What does not reach is refused with what is missing") {
+TEST_CASE("what does not reach is refused with what is missing") {
     project<inch> p("tool roll", finished_size(20_in, 9_in));
     p.add(flat("roll", 20_in, 9_in));
     p.add(must_reach<inch>{"the tie", 18_in, 18_in});
@@ -374,7 +374,7 @@ TEST_CASE("What does not reach is refused with what is missing") {
     CHECK(reasons(p) == std::vector<std::string>{"the flap is 3 in, 1/4 in short of the 3 1/4 in that it must reach"});
 }
 
-TEST_CASE("Thread is counted by the rows that a stitch sews, a seam of two pieces once") {
+TEST_CASE("thread is counted by the rows that a stitch sews, a seam of two pieces once") {
     // By hand: two pieces cut 11 x 6 in. Each has one seam of 6 in, shared, and a hem of 11 in. The stitches run 1/2 in over
     // at both ends of a row. Hems: 2 x 12 = 24 in. Seam: 2 x 7 / 2 = 7 in. At 5/2 (stitch 301; value from memory): 60 and 17 1/2 in.
     project<inch> p("banner", finished_size(10_in, 5_in));
@@ -398,7 +398,7 @@ TEST_CASE("Thread is counted by the rows that a stitch sews, a seam of two piece
     CHECK(sheet_of(bare).warnings == std::vector<std::string>{"no stitching is sewn with stitch 301"});
 }
 
-TEST_CASE("What goes onto a piece is finished before that piece's own edges are turned") { // common practice
+TEST_CASE("what goes onto a piece is finished before that piece's own edges are turned") { // common practice
     project<inch> p("tool roll", finished_size(20_in, 9_in));
     auto& outer = p.add({"outer", "canvas", panel(p.finished(), all_round(self_binding("1/2"_in)))});
     p.add(flat("lining", 20_in, 9_in)).lies_inside(outer);
@@ -417,7 +417,7 @@ TEST_CASE("What goes onto a piece is finished before that piece's own edges are 
     CHECK(sheet_of(p).order == detail::order_of_making(p));
 }
 
-TEST_CASE("A film whose ends come to the finished edges goes on after these are turned") {
+TEST_CASE("a film whose ends come to the finished edges goes on after these are turned") {
     project<inch> p("hanging", finished_size(13_in, 35_in));
     p.add(flat("film", 13_in, 50_in));
     p.add({"backing", "canvas", panel(p.finished(), all_round(single_turned_hem(1_in)))});
@@ -430,7 +430,7 @@ TEST_CASE("A film whose ends come to the finished edges goes on after these are 
     CHECK(detail::order_of_making(part)[1] == "Sew the film to the backing, mark to mark.");
 }
 
-TEST_CASE("What notions compute is listed with its working and its cautions") {
+TEST_CASE("what notions compute is listed with its working and its cautions") {
     // A ribbon over 12 in from its quarter: 9 in run, a loop of 2 x 1 1/2 in, 3 in beyond, 1/4 in turned at both ends.
     const auto tie = listed("tie", 2,
                             ribbon_tie<inch>{.across = 12_in,
@@ -452,13 +452,13 @@ TEST_CASE("What notions compute is listed with its working and its cautions") {
     CHECK_THROWS_AS(notion<inch>("hooks").number("hooks", 0), range_error);
 }
 
-TEST_CASE("The metric edition is worked out in its own unit") {
+TEST_CASE("the metric edition is worked out in its own unit") {
     project<centimetre> p("mat", finished_size(24_cm, 40_cm));
     p.add({"outer", "canvas", panel(p.finished(), all_round(self_binding(1.2_cm)))});
     CHECK(sheet_of(p).pieces[0].cut == cut_size(28.8_cm, 44.8_cm)); // 4 x 1.2 = 4.8 cm more each way
 }
 
-TEST_CASE("What a notion refuses is one reason among all, and each reason can be acted on without reading it") {
+TEST_CASE("what a notion refuses is one reason among all, and each reason can be acted on without reading it") {
     // One piece has a zipper whose tape is caught, one a zipper that is not sold so long, one a mark off it.
     project<inch> p("pockets", finished_size(10_in, 6_in));
     p.add(flat("front", 10_in, 6_in)).mark("middle", edge::left, at<cut_edge>("10 1/4"_in));
@@ -492,7 +492,7 @@ TEST_CASE("What a notion refuses is one reason among all, and each reason can be
     }
 }
 
-TEST_CASE("A zipper without a supply, and layers that disagree, are told apart by their facts") {
+TEST_CASE("a zipper without a supply, and layers that disagree, are told apart by their facts") {
     auto p = bound_over(finished_size(10_in, 15_in));
     auto z = cut_from_a_roll("outer", {at<finished_edge>(2_in)});
     z.supply = {};
@@ -507,7 +507,7 @@ TEST_CASE("A zipper without a supply, and layers that disagree, are told apart b
     CHECK(all[1].piece == "outer");
 }
 
-TEST_CASE("A piece lies inside neither itself nor what lies inside it") {
+TEST_CASE("a piece lies inside neither itself nor what lies inside it") {
     project<inch> p("mat", finished_size(10_in, 6_in));
     auto& self = p.add(flat("self", 10_in, 6_in));
     self.lies_inside(self);
@@ -548,7 +548,7 @@ TEST_CASE(
           "a\xC3\xA9" + std::string(57, 'b') + "...");
 }
 
-TEST_CASE("A mark may lie at an edge only, and film is marked in its allowances alone") {
+TEST_CASE("a mark may lie at an edge only, and film is marked in its allowances alone") {
     project<inch> p("pocket", finished_size(24_in, 5_in));
     const auto turned = single_turned_hem("1/2"_in);
     p.add({"film", "clear film", panel(finished_size(30_in, 5_in), {turned, turned, seam("3/8"_in), turned})})
@@ -581,7 +581,7 @@ TEST_CASE("A mark may lie at an edge only, and film is marked in its allowances 
     CHECK(all[1].measured_from == edge::top);
 }
 
-TEST_CASE("A pleated piece has every crease and placement line, and finishes smaller by what its pleats take up") {
+TEST_CASE("a pleated piece has every crease and placement line, and finishes smaller by what its pleats take up") {
     // Box pleats by hand: each takes 4 x 1 in and shows 4 in, so its cloth is 8 in: back at 1, fold at 2, fold at 6, back
     // at 7, brought to 0 and 8. Three of them, with 1/2 in seams at both ends: 12 + 12 + 2 x 1/2 = 25 in cut.
     project<inch> p("cover", finished_size(12_in, 6_in));
@@ -612,7 +612,7 @@ TEST_CASE("A pleated piece has every crease and placement line, and finishes sma
     CHECK(is(all[0].facts.most, 191, 8));
 }
 
-TEST_CASE("Corners are cut out of a panel of a box, which then finishes as the box does") {
+TEST_CASE("corners are cut out of a panel of a box, which then finishes as the box does") {
     // 16 + 2 + 2 x 1/2 by 10 + 2 + 2 x 1/2, a square of half the depth.
     project<inch> p("pad", finished_size(16_in, 10_in));
     const auto shape = panel<inch>::from_cut(cut_size(19_in, 13_in), all_round(seam("1/2"_in)));
@@ -629,7 +629,7 @@ TEST_CASE("Corners are cut out of a panel of a box, which then finishes as the b
           std::vector<std::string>{"the corners of open cannot be cut out: all four edges need one seam"});
 }
 
-TEST_CASE("Eyelets are listed centre by centre, each rounded from its own place: a first and a step would drift") {
+TEST_CASE("eyelets are listed centre by centre, each rounded from its own place: a first and a step would drift") {
     // Rims of 3/4 in, 1 in from the edges of 200 in: the outer centres are 197 1/4 in apart. At most 8 in from one to the
     // next takes 25 steps of 7.89 in, to the sixteenth 7 7/8; 25 of those end 3/8 in short of 198 5/8 in.
     project<inch> p("wind break", finished_size(200_in, 30_in));

@@ -28,7 +28,7 @@ project<inch> pad() {
 
 } // namespace
 
-TEST_CASE("A sheet in both units") {
+TEST_CASE("a sheet in both units") {
     // By hand: the cut width is 15 1/2 + 2 x 1/2 = 16 1/2 in = 41.91 cm; the height 9 + 1/2 + 1 1/4 = 10 3/4 in
     // = 27.305 cm, which lies 0.005 above 27.3. The hem is stitched at 1/4 + 2 x 1 - 1/8 = 2 1/8 in = 5.3975 cm. The
     // middle of the finished width, 7 3/4 in, is 8 1/4 in = 20.955 cm from the cut edge. The opening is 14 - 2 x 1 = 12
@@ -86,7 +86,7 @@ Safety
 )");
 }
 
-TEST_CASE("The units and the graduation are the ruler's") {
+TEST_CASE("the units and the graduation are the ruler's") {
     const auto s = sheet_of(pad());
     const std::string metric =
         to_text(s, {.shows = units_shown::centimetres, .centimetres = length_of<centimetre>({1, 2})});
@@ -99,7 +99,7 @@ TEST_CASE("The units and the graduation are the ruler's") {
     CHECK_THROWS_AS(to_text(s, {.inches = length<inch>()}), range_error);
 }
 
-TEST_CASE("Warnings and meetings have a place of their own") {
+TEST_CASE("warnings and meetings have a place of their own") {
     project<inch> p("hanging", finished_size(13_in, 35_in));
     p.add({"film", "film", panel(finished_size(13_in, 50_in))}).of_film();
     auto& backing = p.add({"backing", "canvas", panel(p.finished(), all_round(single_turned_hem(1_in)))});

@@ -8,7 +8,7 @@
 
 using namespace turncloth;
 
-TEST_CASE("A double agrees within a graduation to either side, and not beyond") {
+TEST_CASE("a double agrees within a graduation to either side, and not beyond") {
     static_assert(agrees(12.5, "12 1/2"_in, "1/64"_in));
     static_assert(agrees(12.515, "12 1/2"_in, "1/64"_in)); // 1/64 is 0.015625
     static_assert(!agrees(12.516, "12 1/2"_in, "1/64"_in));
@@ -21,7 +21,7 @@ TEST_CASE("A double agrees within a graduation to either side, and not beyond") 
     CHECK_THROWS_AS(agrees(1.0, 1_in, 0_in), range_error);
 }
 
-TEST_CASE("An audit visits both ends and stops at the first that parts") {
+TEST_CASE("an audit visits both ends and stops at the first that parts") {
     int visits = 0;
     const auto count = [&](double x) { return ++visits, x; };
     const auto same = [](length<inch> l) { return l; };
@@ -41,7 +41,7 @@ TEST_CASE("An audit visits both ends and stops at the first that parts") {
     CHECK_THROWS_AS(audit(sizes<inch>{1_in, 2_in, 0_in}, 1_in, count, same), range_error);
 }
 
-TEST_CASE("Failures read as measurements") {
+TEST_CASE("failures read as measurements") {
     CHECK(doctest::toString(fraction(25, 2)) == "12 1/2");
     CHECK(doctest::toString("12 1/2"_in) == "12 1/2 in");
     CHECK(doctest::toString(at<cut_edge>(31.75_cm)) == "place at 31.75 cm");

@@ -69,7 +69,7 @@ std::vector<double> recalculated(const wb::inputs& b) {
 
 } // namespace
 
-TEST_CASE("The exported functions say what the workbook says when it is recalculated") {
+TEST_CASE("the exported functions say what the workbook says when it is recalculated") {
     for (const wb::inputs& b :
          {wb::inputs{}, wb::inputs{.finished_width = 17.375, .finished_height = 9.5, .self_binding = 0.5},
           wb::inputs{.finished_width = 41,

@@ -28,7 +28,7 @@ constexpr zipped_opening<inch> across(length<inch> width) { return {width, "7/8"
 
 } // namespace
 
-TEST_CASE("The outer layer's cut size agrees at every usual size") {
+TEST_CASE("the outer layer's cut size agrees at every usual size") {
     const auto width = audit(usual, graduation, of_width(wb::outer_cut_width), [](length<inch> w) {
         return panel(finished_size(w, 9_in), all_round(binding)).width_working();
     });
@@ -39,7 +39,7 @@ TEST_CASE("The outer layer's cut size agrees at every usual size") {
     CHECK_MESSAGE(!height.parted(), to_text(height));
 }
 
-TEST_CASE("The pockets' cut height agrees") {
+TEST_CASE("the pockets' cut height agrees") {
     const auto found = audit(usual, graduation, of_height(wb::pockets_cut_height), [](length<inch> h) {
         edges<inch> only_the_top;
         only_the_top.top = pocket_hem;
@@ -48,13 +48,13 @@ TEST_CASE("The pockets' cut height agrees") {
     CHECK_MESSAGE(!found.parted(), to_text(found));
 }
 
-TEST_CASE("The marks between tools agree") {
+TEST_CASE("the marks between tools agree") {
     const auto found = audit(usual, graduation, of_width(wb::third_pocket_mark),
                              [](length<inch> w) { return divided<cut_edge>(w, 8)[2].from_datum(); });
     CHECK_MESSAGE(!found.parted(), to_text(found));
 }
 
-TEST_CASE("The zipper's opening, its tape and what is left of a roll agree") {
+TEST_CASE("the zipper's opening, its tape and what is left of a roll agree") {
     const auto opens = audit(usual, graduation, of_width(wb::zipper_opening),
                              [](length<inch> w) { return opening_working(across(w)); });
     CHECK_MESSAGE(!opens.parted(), to_text(opens));
@@ -69,7 +69,7 @@ TEST_CASE("The zipper's opening, its tape and what is left of a roll agree") {
     CHECK_MESSAGE(!left.parted(), to_text(left));
 }
 
-TEST_CASE("The wrong formula is caught at the first size, with the right figure's working") {
+TEST_CASE("the wrong formula is caught at the first size, with the right figure's working") {
     const auto found = audit(
         sizes<inch>{"1/4"_in, "5/8"_in, "1/16"_in}, graduation,
         [](double first) { return wb::hem_stitched_at({.hem_first_turn = first}); },

@@ -110,13 +110,13 @@ template <class Error>
 constexpr void require_index(std::int64_t i, std::int64_t count, const char* what) {
     if (i >= 0 && i < count)
         return;
-    refusal facts{.kind = i < 0 ? fault::too_small : fault::too_large,
-                  .what = what,
-                  .least = amount_of(0),
-                  .most = amount_of(count - 1)};
-    detail::refuse_value<Error>(std::move(facts), i,
-                                count == 0 ? std::string("one of none")
-                                           : "numbered from 0 to " + std::to_string(count - 1));
+    // No variable here: where the standard library's strings are older, a constexpr function may not have one.
+    detail::refuse_value<Error>(
+        {.kind = i < 0 ? fault::too_small : fault::too_large,
+         .what = what,
+         .least = amount_of(0),
+         .most = amount_of(count - 1)},
+        i, count == 0 ? std::string("one of none") : "numbered from 0 to " + std::to_string(count - 1));
 }
 
 } // namespace turncloth

@@ -3,6 +3,7 @@
 //   edges<U>{top, right, bottom, left}     the finishes, raw where none is given; all_round(f) for four alike
 //   panel<U>(finished, edges)              cut() = finished + allowances; width_working(), height_working()
 //   panel<U>::from_cut(cut, edges)         finished() = cut - allowances
+//   p.gathered_along(edge::top, 2)         the same cut twice as wide, to be gathered; the fullness stands in the working
 //   p.finish_of(edge::top)                 its folds and stitching, as places from the cut edge
 //   p.from_cut_edge(edge, place)           a place from the finished edge or the stitching, measured from the cut edge
 //   p.way_from_cut_edge(edge, place)       the same with its working
@@ -14,6 +15,7 @@
 #ifndef TURNCLOTH_PANEL_PANEL_HPP
 #define TURNCLOTH_PANEL_PANEL_HPP
 
+#include <turncloth/measure/require.hpp>
 #include <turncloth/panel/finish.hpp>
 #include <turncloth/panel/size.hpp>
 
@@ -86,6 +88,20 @@ public:
                      finishes);
     }
 
+    /// The same piece with `fullness` times as much cloth along the edge, and along the opposite one, to be gathered into
+    /// what it measured. finished() is then what lies flat between its finishes before it is gathered. Throws finish_error
+    /// for a fullness below 1.
+    constexpr panel gathered_along(edge e, fraction fullness) const {
+        require_at_least<finish_error>(fullness, fraction(1), "the fullness of a gathered edge");
+        const bool across = e == edge::top || e == edge::bottom;
+        panel fuller(across ? finished_size<Unit>(finished_.width() * fullness, finished_.height())
+                            : finished_size<Unit>(finished_.width(), finished_.height() * fullness),
+                     finishes_);
+        fuller.fullness_across_ = across ? fullness_across_ * fullness : fullness_across_;
+        fuller.fullness_down_ = across ? fullness_down_ : fullness_down_ * fullness;
+        return fuller;
+    }
+
     constexpr const finished_size<Unit>& finished() const { return finished_; }
     constexpr cut_size<Unit> cut() const {
         return {finished_.width() + finishes_.left.allowance() + finishes_.right.allowance(),
@@ -96,9 +112,11 @@ public:
     constexpr const edges<Unit>& finishes() const { return finishes_; }
 
     /// The cut size with what it is the sum of.
-    constexpr figure<Unit> width_working() const { return working(finished_.width(), finishes_.left, finishes_.right); }
+    constexpr figure<Unit> width_working() const {
+        return working(begun(finished_.width(), fullness_across_), finishes_.left, finishes_.right);
+    }
     constexpr figure<Unit> height_working() const {
-        return working(finished_.height(), finishes_.top, finishes_.bottom);
+        return working(begun(finished_.height(), fullness_down_), finishes_.top, finishes_.bottom);
     }
 
     /// How far a place is from the cut edge of `e`, as the sum of what lies between.
@@ -171,9 +189,13 @@ private:
         return cut - taken;
     }
 
-    static constexpr figure<Unit> working(length<Unit> finished, const finish<Unit>& one, const finish<Unit>& other) {
-        figure<Unit> f;
-        f.plus(finished, "finished");
+    static constexpr figure<Unit> begun(length<Unit> flat, fraction fullness) {
+        if (fullness == 1)
+            return figure<Unit>().plus(flat, "finished");
+        return figure<Unit>().plus_times(fullness, {flat / fullness}, "gathered");
+    }
+
+    static constexpr figure<Unit> working(const figure<Unit>& f, const finish<Unit>& one, const finish<Unit>& other) {
         if (one.name() == other.name() && one.allowance() == other.allowance())
             return with(f, 2, one);
         return with(with(f, 1, one), 1, other);
@@ -187,6 +209,7 @@ private:
 
     finished_size<Unit> finished_;
     edges<Unit> finishes_;
+    fraction fullness_across_ = 1, fullness_down_ = 1;
 };
 
 /// A piece whose outer layer is brought round its inner layers on all four edges.

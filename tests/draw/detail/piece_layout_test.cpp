@@ -13,7 +13,7 @@
 using namespace turncloth;
 using namespace turncloth::drawn;
 
-TEST_CASE("Many marks become numbers, and a list says what each is") {
+TEST_CASE("many marks become numbers, and a list says what each is") {
     const auto strip = with_marks(100_in, 3_in, edge::left, 201);
     const picture p(drawing_of(strip));
     check_legible(p);
@@ -62,7 +62,7 @@ TEST_CASE("Many marks become numbers, and a list says what each is") {
     CHECK(left_out > 0);
 }
 
-TEST_CASE("Words neither overlap, nor cross a line, nor leave the page, at any size") {
+TEST_CASE("words neither overlap, nor cross a line, nor leave the page, at any size") {
     check_legible(picture(drawing_of(roll_outer(), {}, {.project = "Hand-tool roll"})));
     check_legible(picture(drawing_of(backing())));
     check_legible(
@@ -81,7 +81,7 @@ TEST_CASE("Words neither overlap, nor cross a line, nor leave the page, at any s
         }
 }
 
-TEST_CASE("Pieces of random sizes, finishes and marks are true and legible") {
+TEST_CASE("pieces of random sizes, finishes and marks are true and legible") {
     std::mt19937 random(20240611);
     const auto below = [&](std::int64_t n) {
         return static_cast<std::int64_t>(random() % static_cast<std::uint32_t>(n));
@@ -140,7 +140,7 @@ TEST_CASE("Pieces of random sizes, finishes and marks are true and legible") {
     }
 }
 
-TEST_CASE("Very long names are shortened, and no figure is") {
+TEST_CASE("very long names are shortened, and no figure is") {
     const std::string name(300, 'W');
     std::string many_words;
     for (int i = 0; i < 60; ++i)
@@ -156,7 +156,7 @@ TEST_CASE("Very long names are shortened, and no figure is") {
     CHECK(drawn.mentions("WW..."));
 }
 
-TEST_CASE("Labels are spread along a margin: in order, apart, within it, and no further than need be") {
+TEST_CASE("labels are spread along a margin: in order, apart, within it, and no further than need be") {
     using detail::spread;
     CHECK(spread({}, {}, 0, 10).empty());
     CHECK(spread({3, 20}, {4, 4}, 0, 30) == std::vector<double>{3, 20});             // none need move
@@ -181,7 +181,7 @@ TEST_CASE("Labels are spread along a margin: in order, apart, within it, and no 
     }
 }
 
-TEST_CASE("The estimate of a text's width is not below that of a wide face, and wrapping keeps to it") {
+TEST_CASE("the estimate of a text's width is not below that of a wide face, and wrapping keeps to it") {
     for (char c = ' '; c <= '~'; ++c) {
         INFO(c);
         CHECK(detail::text_width(std::string(1, c), 1000) >= dejavu_width(std::string(1, c), 1000) - 1e-9);
