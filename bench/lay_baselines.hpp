@@ -3,7 +3,7 @@
 //   std::int64_t shelf_length(pieces, width)        first fit, longest first, on shelves: what a person does
 //   std::int64_t bottom_left_length(pieces, width)  each piece where it lies nearest, widest first
 //
-//   double saving = 1.0 - double(lay_out(pieces, cloth).length) / double(shelf_length(pieces, cloth.width));
+//   double saving = 1.0 - double(shortest_lay(pieces, cloth).length) / double(shelf_length(pieces, cloth.width));
 //
 // Shelves: Coffman, Garey, Johnson, Tarjan, SIAM J. Computing 9 (1980). Bottom-left: Baker, Coffman, Rivest, the same
 // volume.
@@ -19,14 +19,14 @@
 
 namespace baselines {
 
-inline std::vector<turncloth::lay_piece> one_by_one(const std::vector<turncloth::lay_piece>& pieces) {
-    std::vector<turncloth::lay_piece> each;
+inline std::vector<turncloth::detail::lay_piece> one_by_one(const std::vector<turncloth::detail::lay_piece>& pieces) {
+    std::vector<turncloth::detail::lay_piece> each;
     for (const auto& piece : pieces)
         each.insert(each.end(), static_cast<std::size_t>(piece.quantity), piece);
     return each;
 }
 
-inline std::int64_t shelf_length(const std::vector<turncloth::lay_piece>& pieces, std::int64_t width) {
+inline std::int64_t shelf_length(const std::vector<turncloth::detail::lay_piece>& pieces, std::int64_t width) {
     auto each = one_by_one(pieces);
     std::stable_sort(each.begin(), each.end(), [](const auto& a, const auto& b) { return a.length > b.length; });
     std::vector<std::int64_t> left; // of each shelf's width
@@ -43,7 +43,7 @@ inline std::int64_t shelf_length(const std::vector<turncloth::lay_piece>& pieces
     return length;
 }
 
-inline std::int64_t bottom_left_length(const std::vector<turncloth::lay_piece>& pieces, std::int64_t width) {
+inline std::int64_t bottom_left_length(const std::vector<turncloth::detail::lay_piece>& pieces, std::int64_t width) {
     auto each = one_by_one(pieces);
     std::stable_sort(each.begin(), each.end(), [](const auto& a, const auto& b) { return a.width > b.width; });
     struct step {

@@ -11,7 +11,7 @@
 namespace {
 
 using turncloth::cutting;
-using turncloth::lay_piece;
+using turncloth::detail::lay_piece;
 
 lay_piece piece(std::int64_t width, std::int64_t length, std::int64_t quantity = 1) {
     lay_piece made;
@@ -23,7 +23,7 @@ lay_piece piece(std::int64_t width, std::int64_t length, std::int64_t quantity =
 
 /// A rectangle of width x length cut up from edge to edge at random: the best lay is as long as the rectangle.
 std::vector<lay_piece> cut_up(std::int64_t width, std::int64_t length, std::size_t count) {
-    turncloth::lay_random chance(count);
+    turncloth::detail::lay_random chance(count);
     std::vector<lay_piece> parts{piece(width, length)};
     while (parts.size() < count) {
         lay_piece& part = parts[chance.below(static_cast<std::uint32_t>(parts.size()))];
@@ -40,7 +40,7 @@ std::vector<lay_piece> cut_up(std::int64_t width, std::int64_t length, std::size
 }
 
 std::vector<lay_piece> at_random(std::size_t count, std::int64_t largest) {
-    turncloth::lay_random chance(count);
+    turncloth::detail::lay_random chance(count);
     std::vector<lay_piece> pieces;
     for (std::size_t i = 0; i < count; ++i)
         pieces.push_back(piece(3 + chance.below(static_cast<std::uint32_t>(largest)),
@@ -50,14 +50,14 @@ std::vector<lay_piece> at_random(std::size_t count, std::int64_t largest) {
 
 void lay_of(benchmark::State& state, const std::vector<lay_piece>& pieces, std::int64_t width, std::uint64_t steps,
             cutting ways = cutting::free) {
-    turncloth::lay_cloth cloth;
+    turncloth::detail::lay_cloth cloth;
     cloth.width = width;
-    cloth.ways = ways;
+    cloth.cutting = ways;
     turncloth::lay_effort effort;
     effort.steps = steps;
-    turncloth::lay found;
+    turncloth::detail::whole_lay found;
     for (auto _ : state)
-        benchmark::DoNotOptimize(found = turncloth::lay_out(pieces, cloth, effort));
+        benchmark::DoNotOptimize(found = turncloth::detail::shortest_lay(pieces, cloth, effort));
     const auto length = static_cast<double>(found.length);
     state.counters["over_bound"] = 100.0 * (length / static_cast<double>(found.bound) - 1.0);
     state.counters["of_shelves"] = length / static_cast<double>(baselines::shelf_length(pieces, width));

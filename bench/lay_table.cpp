@@ -26,7 +26,7 @@ struct instance {
     std::string name;
     std::int64_t width = 0;
     std::int64_t known = 0; // 0: take the bound
-    std::vector<turncloth::lay_piece> pieces;
+    std::vector<turncloth::detail::lay_piece> pieces;
 };
 
 std::vector<std::vector<std::int64_t>> numbers_by_line(const std::filesystem::path& file) {
@@ -59,7 +59,7 @@ instance read(const std::filesystem::path& file) {
         const auto& line = lines[i];
         if (line.size() < 2)
             continue;
-        turncloth::lay_piece piece;
+        turncloth::detail::lay_piece piece;
         piece.width = line[line.size() - 2];
         piece.length = line[line.size() - 1];
         read.pieces.push_back(piece);
@@ -69,7 +69,7 @@ instance read(const std::filesystem::path& file) {
 
 struct options {
     std::string folder;
-    turncloth::cutting ways = turncloth::cutting::free;
+    turncloth::cutting cutting = turncloth::cutting::free;
     bool turning = false;
     std::uint64_t seed = 1;
     std::vector<std::uint64_t> steps;
@@ -80,11 +80,11 @@ options parsed(int count, char** words) {
     for (int i = 1; i < count; ++i) {
         const std::string word = words[i];
         if (word == "free")
-            chosen.ways = turncloth::cutting::free;
+            chosen.cutting = turncloth::cutting::free;
         else if (word == "edge_to_edge")
-            chosen.ways = turncloth::cutting::edge_to_edge;
+            chosen.cutting = turncloth::cutting::edge_to_edge;
         else if (word == "strips")
-            chosen.ways = turncloth::cutting::strips;
+            chosen.cutting = turncloth::cutting::strips;
         else if (word == "turning")
             chosen.turning = true;
         else if (word.starts_with("seed="))
@@ -105,16 +105,16 @@ struct result {
 };
 
 result measured(const instance& given, const options& chosen, std::uint64_t steps) {
-    turncloth::lay_cloth cloth;
+    turncloth::detail::lay_cloth cloth;
     cloth.width = given.width;
-    cloth.ways = chosen.ways;
+    cloth.cutting = chosen.cutting;
     turncloth::lay_effort effort;
     effort.steps = steps;
     effort.seed = chosen.seed;
     const std::clock_t start = std::clock(); // of this process: others on the machine do not count
-    const turncloth::lay found = turncloth::lay_out(given.pieces, cloth, effort);
+    const turncloth::detail::whole_lay found = turncloth::detail::shortest_lay(given.pieces, cloth, effort);
     const std::clock_t taken = std::clock() - start;
-    const auto faults = turncloth::lay_faults(found, given.pieces, cloth);
+    const auto faults = turncloth::detail::faults_of(found, given.pieces, cloth);
     for (const auto& fault : faults)
         std::printf("NOT A LAY: %s\n", fault.what().c_str());
     if (!faults.empty())

@@ -13,9 +13,10 @@
 //
 // It leaves out, each to be included by itself or all with <turncloth/all.hpp>
 //   measure: format
-//   page: svg
+//   page: page, paper, svg
 //   panel: corner, folding, made_up, outline, polygon, silhouette
 //   cloth: lay, off_cuts, stock, widths
+//   making: compartments, design, operations, parts
 //   sheet: bulk, json, purchases
 //   draw: folded, lay, outline, piece, stock
 #ifndef TURNCLOTH_HPP

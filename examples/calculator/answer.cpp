@@ -249,7 +249,7 @@ void cloth(const question& q, reply& r) {
     bolt<Unit> cloth;
     cloth.width = q.size<Unit>("width");
     cloth.selvedge = q.size<Unit>("selvedge");
-    const cloth_lay<Unit> lay = lay_out<Unit>(pieces, cloth);
+    const turncloth::lay<Unit> lay = lay_out<Unit>(pieces, cloth);
     const purchase_rules<Unit> rules{.straightening = q.size<Unit>("ends"),
                                      .sold = metric_unit<Unit> ? ten_centimetres<Unit> : eighths_of_a_yard<Unit>};
     r.say(lay.proved_best() ? "length laid, the shortest possible" : "length laid", lay.length);
@@ -258,9 +258,9 @@ void cloth(const question& q, reply& r) {
     r.say("length to buy", amount_to_buy(lay.length, rules).working);
     r.say("usable width, between the selvedges", cloth.usable_width());
     for (const cloth_place<Unit>& place : lay.places)
-        r.say(pieces[place.piece].name, in_both(cloth.selvedge + place.x) +
-                                            " from the left edge of the cloth, selvedge included; " + in_both(place.y) +
-                                            " from its straightened end");
+        r.say(pieces[place.piece].name, in_both(place.where.from_left) +
+                                            " from the left edge of the cloth, selvedge included; " +
+                                            in_both(place.where.from_end) + " from its straightened end");
 }
 
 /// What was typed with its unit written out, so that it stays what it was when the page goes over to another unit. What

@@ -28,7 +28,7 @@ struct cloth_wanted {
 struct material_lay {
     std::string material;
     std::vector<std::size_t> pieces; ///< of the drafting, in the order of the lay's own
-    cloth_lay<millimetre> laid;
+    lay<millimetre> laid;
 };
 
 struct cloth_laid {
@@ -80,8 +80,8 @@ inline std::vector<material_lay> by_material(const made_drafting& drafting) {
     return lays;
 }
 
-inline cloth_lay<millimetre> laid(const made_drafting& drafting, const std::vector<std::size_t>& which,
-                                  const cloth_wanted& wanted, const ruler& shown) {
+inline lay<millimetre> laid(const made_drafting& drafting, const std::vector<std::size_t>& which,
+                            const cloth_wanted& wanted, const ruler& shown) {
     std::vector<cloth_piece<millimetre>> pieces;
     for (const std::size_t i : which) {
         const made_piece& piece = drafting.pieces[i];
@@ -90,11 +90,12 @@ inline cloth_lay<millimetre> laid(const made_drafting& drafting, const std::vect
     }
     try {
         return lay_out(pieces, {.width = wanted.width, .selvedge = wanted.selvedge, .gap = wanted.gap});
-    } catch (const cloth_piece_too_wide_error<millimetre>& refused) { // said again in the units shown
-        const cloth_piece<millimetre>& piece = pieces[refused.piece()];
+    } catch (const piece_too_wide_error& refused) { // said again in the units shown
+        const cloth_piece<millimetre>& piece = pieces[refused.facts().index.value()];
+        const length<millimetre> usable = wanted.width - wanted.selvedge * 2;
         throw range_error("piece \"" + piece.name + "\" is " + to_text(piece.size.width(), shown) +
-                          " across its grain, " + to_text(refused.over(), shown) + " more than the usable width of " +
-                          to_text(wanted.width - wanted.selvedge * 2, shown) +
+                          " across its grain, " + to_text(piece.size.width() - usable, shown) +
+                          " more than the usable width of " + to_text(usable, shown) +
                           (refused.would_turn() ? ": with \"turn: allowed\" it would fit" : ""));
     }
 }

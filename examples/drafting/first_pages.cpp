@@ -204,8 +204,10 @@ void lay_picture(setter& to, const made_drafting& drafting, const material_lay& 
         for (const double x : {selvedge, cloth_width - selvedge})
             to.line(faint_pen, {{x0 + x * scale, y0}, {x0 + x * scale, y0 + length_ * scale}});
     for (const cloth_place<millimetre>& at : lay.laid.places) {
-        const double x = x0 + (selvedge + to_double(at.x.value())) * scale, y = y0 + to_double(at.y.value()) * scale,
-                     across = to_double(at.across.value()) * scale, along = to_double(at.along.value()) * scale;
+        const double x = x0 + to_double(at.where.from_left.value()) * scale,
+                     y = y0 + to_double(at.where.from_end.value()) * scale,
+                     across = to_double(at.where.across.value()) * scale,
+                     along = to_double(at.where.along.value()) * scale;
         to.box(faint_pen, x, y, across, along);
         const made_piece& piece = drafting.pieces[lay.pieces[at.piece]];
         std::vector<page_point> figure;

@@ -31,13 +31,13 @@ template <length_unit Unit>
 std::vector<sheet_cloth<Unit>> add_cloth(sheet<Unit>& s, const cloth_sold<Unit>& cloth, bool hangs) {
     std::vector<sheet_cloth<Unit>> all;
     for (const std::string& material : materials_of(s)) {
-        const bolt<Unit> roll{.width = cloth.width, .selvedge = cloth.selvedge, .ways = cutting::edge_to_edge};
+        const bolt<Unit> roll{.width = cloth.width, .selvedge = cloth.selvedge, .cutting = cutting::edge_to_edge};
         const purchase_rules<Unit> rules{
             .straightening = cloth.straightening, .change = {}, .sold = usual_steps<Unit>()};
         try {
-            all.push_back(cloth_for<Unit>(s, material, roll, rules,
-                                          {.lies = hangs && material == "canvas" ? grain::fixed : grain::may_turn,
-                                           .effort = {.steps = 20'000, .seed = 1, .improved = {}}}));
+            all.push_back(cloth_for<Unit>(
+                s, material, roll, rules,
+                {.lies = hangs && material == "canvas" ? grain::fixed : grain::may_turn, .effort = {.steps = 20'000}}));
             s.notions.push_back(listed(all.back()));
         } catch (const error& refused) {
             s.warnings.push_back("How much " + material + " to buy is left open: " + refused.what());

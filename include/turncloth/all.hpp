@@ -7,6 +7,7 @@
 #ifndef TURNCLOTH_ALL_HPP
 #define TURNCLOTH_ALL_HPP
 
+#include <turncloth/cloth/cutting_out.hpp>
 #include <turncloth/cloth/lay.hpp>
 #include <turncloth/cloth/off_cuts.hpp>
 #include <turncloth/cloth/purchase.hpp>
@@ -18,6 +19,10 @@
 #include <turncloth/draw/outline.hpp>
 #include <turncloth/draw/piece.hpp>
 #include <turncloth/draw/stock.hpp>
+#include <turncloth/making/compartments.hpp>
+#include <turncloth/making/design.hpp>
+#include <turncloth/making/operations.hpp>
+#include <turncloth/making/parts.hpp>
 #include <turncloth/marks/mapping.hpp>
 #include <turncloth/marks/rounded.hpp>
 #include <turncloth/marks/row.hpp>
@@ -47,6 +52,8 @@
 #include <turncloth/notions/thread.hpp>
 #include <turncloth/notions/tie.hpp>
 #include <turncloth/notions/zipper.hpp>
+#include <turncloth/page/page.hpp>
+#include <turncloth/page/paper.hpp>
 #include <turncloth/page/svg.hpp>
 #include <turncloth/panel/corner.hpp>
 #include <turncloth/panel/finish.hpp>

@@ -14,9 +14,9 @@ namespace {
 length<inch> in(fraction x) { return length_of<inch>(x); }
 length<centimetre> cm(fraction x) { return length_of<centimetre>(x); }
 
-template <length_unit U>
-cloth_piece<U> piece(const char* name, fraction width, fraction height, std::int64_t quantity = 1) {
-    return {.name = name, .size = {length_of<U>(width), length_of<U>(height)}, .quantity = quantity};
+template <length_unit Unit>
+cloth_piece<Unit> piece(const char* name, fraction width, fraction height, std::int64_t quantity = 1) {
+    return {.name = name, .size = {length_of<Unit>(width), length_of<Unit>(height)}, .quantity = quantity};
 }
 
 bolt<inch> canvas(fraction width) {
@@ -25,10 +25,10 @@ bolt<inch> canvas(fraction width) {
     return cloth;
 }
 
-std::string refusal(const std::vector<cloth_piece<inch>>& pieces, const bolt<inch>& cloth) {
+std::string sentence(const std::vector<cloth_piece<inch>>& pieces, const bolt<inch>& cloth) {
     try {
         lay_out(pieces, cloth);
-    } catch (const unlayable_error& refused) {
+    } catch (const lay_error& refused) {
         return refused.what();
     }
     return "";
@@ -70,7 +70,7 @@ TEST_CASE("one-way cloth keeps every piece upright, whatever the pieces allow") 
     bolt<inch> cloth = canvas(14);
     CHECK(lay_out<inch>({strap}, cloth).length == in(40));
     cloth.one_way = true;
-    CHECK(refusal({strap}, cloth) ==
+    CHECK(sentence({strap}, cloth) ==
           "strap is 40 in wide, 26 in more than the usable width of 14 in; given a quarter turn it would fit");
 }
 
@@ -93,11 +93,11 @@ TEST_CASE("a piece on the fold takes half its width, against the fold, and comes
     CHECK(found.length == in(20));
     for (const auto& place : found.places)
         if (place.piece == 0) {
-            CHECK(place.x == in(0));
-            CHECK(place.across == in(15));
+            CHECK(place.where.from_left == in(0));
+            CHECK(place.where.across == in(15));
             CHECK(place.comes_out == 1);
         }
-    CHECK(refusal({back}, canvas(44)) == "back is to be cut on the fold, but the cloth is not folded");
+    CHECK(sentence({back}, canvas(44)) == "back is to be cut on the fold, but the cloth is not folded");
 }
 
 TEST_CASE("pieces start on the repeat, each at its own place in it") {
@@ -111,7 +111,7 @@ TEST_CASE("pieces start on the repeat, each at its own place in it") {
     cloth.folded = true;
     cloth.repeat_along = in(0);
     cloth.repeat_across = in(11);
-    CHECK(refusal({piece<inch>("panel", 10, 8)}, cloth) ==
+    CHECK(sentence({piece<inch>("panel", 10, 8)}, cloth) ==
           "a repeat of 11 in across does not match itself through a fold: lay the cloth out single");
 }
 
@@ -119,18 +119,19 @@ TEST_CASE("cuts edge to edge are listed in the cloth's own unit") {
     bolt<centimetre> cloth;
     cloth.width = cm(140);
     cloth.selvedge = cm(1);
-    cloth.ways = cutting::strips;
+    cloth.cutting = cutting::strips;
     const auto found =
         lay_out<centimetre>({piece<centimetre>("pocket", 46, {41, 2}, 3), piece<centimetre>("tab", 10, 8, 2)}, cloth);
     CHECK(found.length == cm({57, 2}));
     REQUIRE(!found.cuts.empty());
-    CHECK(found.cuts.front() == cloth_cut<centimetre>{runs::across, cm({41, 2}), cm(0), cm(138)});
+    CHECK(found.made_ready == cloth_part<centimetre>{cm(1), cm(0), cm(138), cm({57, 2})});
+    CHECK(found.cuts.front() == cloth_cut<centimetre>{cut_direction::across, found.made_ready, cm({41, 2})});
 }
 
 TEST_CASE("improvements are shown with their units and can stop the search") {
     int shown = 0;
     const auto found = lay_out<inch>({piece<inch>("a", 13, 7, 9), piece<inch>("b", 9, {31, 4}, 7)}, canvas(44), {},
-                                     [&](const cloth_lay<inch>& better) {
+                                     [&](const lay<inch>& better) {
                                          CHECK(better.length >= better.bound);
                                          return ++shown < 1;
                                      });
@@ -139,25 +140,29 @@ TEST_CASE("improvements are shown with their units and can stop the search") {
 }
 
 TEST_CASE("what cannot be laid is refused by name, by how much, and with the way out") {
-    CHECK(refusal({piece<inch>("back", 47, 30)}, canvas(44)) ==
+    CHECK(sentence({piece<inch>("back", 47, 30)}, canvas(44)) ==
           "back is 47 in wide, 3 in more than the usable width of 44 in; given a quarter turn it would fit");
-    CHECK(refusal({piece<inch>("", 47, 50)}, canvas(44)) ==
+    CHECK(sentence({piece<inch>("", 47, 50)}, canvas(44)) ==
           "piece 1 is 47 in wide, 3 in more than the usable width of 44 in; turning it does not help");
-    CHECK(refusal({piece<inch>("tab", 2, 3, 0)}, canvas(44)) ==
-          "tab is wanted 0 times: the quantity must be 1 or more");
-    CHECK(refusal({}, canvas(0)) == "cloth 0 in wide: the width must be above 0");
+    CHECK(sentence({piece<inch>("tab", 2, 3, 0)}, canvas(44)) == "the quantity of tab must be at least 1: it was 0");
+    CHECK(sentence({}, canvas(0)) == "the width of the cloth must be more than zero: it was 0 in");
     bolt<inch> cloth = canvas(10);
     cloth.selvedge = in(5);
-    CHECK(refusal({}, cloth) == "cloth 10 in wide with selvedges of 5 in leaves nothing to lay on");
+    CHECK(sentence({}, cloth) == "cloth 10 in wide with selvedges of 5 in leaves nothing to lay on");
     cloth = canvas(44);
     cloth.repeat_across = in(45);
-    CHECK(refusal({}, cloth) == "a repeat of 45 in across is longer than the usable width of 44 in");
+    CHECK(sentence({}, cloth) == "the repeat across the usable width must be at most 44 in: it was 45 in");
     try {
         lay_out<inch>({piece<inch>("tab", 2, 3), piece<inch>("back", {95, 2}, 30)}, canvas(44));
         FAIL("not refused");
-    } catch (const cloth_piece_too_wide_error<inch>& refused) {
-        CHECK(refused.piece() == 1);
-        CHECK(refused.over() == in({7, 2}));
+    } catch (const piece_too_wide_error& refused) {
+        const refusal& facts = refused.facts();
+        CHECK(facts.kind == fault::no_room);
+        CHECK(facts.index == 1);
+        CHECK(facts.where == "back");
+        CHECK(fraction(facts.given->numerator, facts.given->denominator) == fraction(95, 2));
+        CHECK(facts.given->unit == "in");
+        CHECK(facts.most->numerator == 44);
         CHECK(refused.would_turn());
     }
 }

@@ -1,5 +1,6 @@
 // Which cloth to buy: widths compared, remnants used up, off-cuts kept.
 #include <turncloth/cloth/lay/random.hpp>
+#include <turncloth/cloth/off_cuts.hpp>
 #include <turncloth/cloth/widths.hpp>
 
 #include <doctest/doctest.h>
@@ -76,26 +77,26 @@ TEST_CASE("where remnants hold everything nothing is bought") {
 }
 
 TEST_CASE("pieces on remnants keep inside them, apart, and none is lost or made twice") {
-    lay_random chance(31);
+    detail::lay_random chance(31);
     for (int round = 0; round < 100; ++round) {
         std::vector<cloth_piece<inch>> pieces;
         for (int i = 0; i < 5; ++i)
             pieces.push_back(piece("p", 1 + chance.below(20), 1 + chance.below(20), 1 + chance.below(4)));
         bolt<inch> scrap = canvas(5 + chance.below(25));
         scrap.folded = chance.below(2) == 0;
-        scrap.ways = static_cast<cutting>(chance.below(3));
+        scrap.cutting = static_cast<cutting>(chance.below(3));
         const auto plan =
             lay_with_remnants<inch>(pieces, {{scrap, in(5 + chance.below(30))}, {canvas(12), in(9)}}, canvas(44));
         std::vector<std::int64_t> made(pieces.size(), 0);
-        const auto count = [&](const cloth_lay<inch>& part) {
+        const auto count = [&](const lay<inch>& part) {
             for (std::size_t i = 0; i < part.places.size(); ++i) {
-                const auto& a = part.places[i];
-                made[a.piece] += a.comes_out;
-                CHECK(a.y + a.along <= part.length);
+                const cloth_part<inch>& a = part.places[i].where;
+                made[part.places[i].piece] += part.places[i].comes_out;
+                CHECK(a.from_end + a.along <= part.length);
                 for (std::size_t j = 0; j < i; ++j) {
-                    const auto& b = part.places[j];
-                    const bool apart =
-                        a.x + a.across <= b.x || b.x + b.across <= a.x || a.y + a.along <= b.y || b.y + b.along <= a.y;
+                    const cloth_part<inch>& b = part.places[j].where;
+                    const bool apart = a.from_left + a.across <= b.from_left || b.from_left + b.across <= a.from_left ||
+                                       a.from_end + a.along <= b.from_end || b.from_end + b.along <= a.from_end;
                     CHECK(apart);
                 }
             }
@@ -119,17 +120,17 @@ TEST_CASE("a remnant too small for all is filled as full as it can be") {
 
 TEST_CASE("off-cuts are the largest free rectangles, big enough, and apart") {
     const auto found = lay_out<inch>({piece("tray", 30, 20), piece("tab", 4, 5)}, canvas(44));
-    const auto kept = off_cuts<inch>(found, canvas(44), in(6), in(6));
+    const auto kept = off_cuts(found, in(6), in(6));
     REQUIRE(kept.size() == 1);
     CHECK(kept[0].across * kept[0].along == in(14) * in(15));
-    CHECK(off_cuts<inch>(found, canvas(44), in(15), in(6)).empty());
+    CHECK(off_cuts(found, in(15), in(6)).empty());
 }
 
 TEST_CASE("free rectangles agree with trying every rectangle") {
-    lay_random chance(32);
+    detail::lay_random chance(32);
     for (int round = 0; round < 300; ++round) {
         const int width = 1 + static_cast<int>(chance.below(8)), length = 1 + static_cast<int>(chance.below(8));
-        std::vector<free_rectangle<int>> taken;
+        std::vector<detail::free_rectangle<int>> taken;
         for (int i = 0; i < 3; ++i) {
             const int x = static_cast<int>(chance.below(static_cast<std::uint32_t>(width)));
             const int y = static_cast<int>(chance.below(static_cast<std::uint32_t>(length)));
@@ -146,13 +147,13 @@ TEST_CASE("free rectangles agree with trying every rectangle") {
                         if (clear)
                             most = std::max(most, (r - x) * (f - y));
                     }
-        const auto found = free_rectangles<int>(taken, width, length, 1, 1);
+        const auto found = detail::free_rectangles<int>(taken, {0, 0, width, length}, 1, 1);
         const int largest = found.empty() ? 0 : (found[0].right - found[0].left) * (found[0].far - found[0].near);
         CHECK(largest == most);
     }
 }
 
 TEST_CASE("remnants of no length are refused") {
-    CHECK_THROWS_AS(lay_with_remnants<inch>({piece("tab", 4, 6)}, {{canvas(8), in(0)}}, canvas(44)), unlayable_error);
-    CHECK_THROWS_AS(lay_with_remnants<inch>({piece("tab", 4, 6, 0)}, {}, canvas(44)), unlayable_error);
+    CHECK_THROWS_AS(lay_with_remnants<inch>({piece("tab", 4, 6)}, {{canvas(8), in(0)}}, canvas(44)), lay_error);
+    CHECK_THROWS_AS(lay_with_remnants<inch>({piece("tab", 4, 6, 0)}, {}, canvas(44)), lay_error);
 }

@@ -22,8 +22,8 @@ sheet_cloth<inch> tidy(cutting ways, grain lies = grain::fixed) {
     project<inch> p("Seed tidy", finished_size(20_in, 30_in));
     p.add({"back", "canvas", panel(p.finished())}).count(2);
     p.add({"pocket", "canvas", panel(finished_size(9_in, 12_in))}).count(3);
-    return cloth_for<inch>(sheet_of(p), "canvas", {.width = 45_in, .selvedge = "1/2"_in, .ways = ways}, by_the_eighth,
-                           {.lies = lies});
+    return cloth_for<inch>(sheet_of(p), "canvas", {.width = 45_in, .selvedge = "1/2"_in, .cutting = ways},
+                           by_the_eighth, {.lies = lies});
 }
 
 /// Every piece is drawn where the lay has it, the cuts too, and nothing else.
@@ -32,25 +32,25 @@ void check_places(const picture& p, const sheet_cloth<Unit>& c) {
     const auto cloth = boxes(p, "cloth").at(0);
     CHECK(near(cloth.width * p.scale(), mm(c.bolt.folded ? c.bolt.width / 2 : c.bolt.width)));
     CHECK(near(cloth.height * p.scale(), mm(c.lay.length)));
-    const double left = c.bolt.folded ? 0 : mm(c.bolt.selvedge);
     const auto pieces = boxes(p, "piece");
     REQUIRE(pieces.size() == c.lay.places.size());
     for (std::size_t i = 0; i < pieces.size(); ++i) {
-        CHECK(near((pieces[i].x - cloth.x) * p.scale(), left + mm(c.lay.places[i].x)));
-        CHECK(near((pieces[i].y - cloth.y) * p.scale(), mm(c.lay.places[i].y)));
-        CHECK(near(pieces[i].width * p.scale(), mm(c.lay.places[i].across)));
-        CHECK(near(pieces[i].height * p.scale(), mm(c.lay.places[i].along)));
+        CHECK(near((pieces[i].x - cloth.x) * p.scale(), mm(c.lay.places[i].where.from_left)));
+        CHECK(near((pieces[i].y - cloth.y) * p.scale(), mm(c.lay.places[i].where.from_end)));
+        CHECK(near(pieces[i].width * p.scale(), mm(c.lay.places[i].where.across)));
+        CHECK(near(pieces[i].height * p.scale(), mm(c.lay.places[i].where.along)));
     }
     const auto cuts = p.lines("cutting");
     REQUIRE(cuts.size() == c.lay.cuts.size());
     for (std::size_t i = 0; i < cuts.size(); ++i) {
         const auto& cut = c.lay.cuts[i];
-        const bool across = cut.runs == runs::across;
-        const point from{across ? left + mm(cut.from) : left + mm(cut.at), across ? mm(cut.at) : mm(cut.from)};
+        const bool across = cut.direction == cut_direction::across;
+        const double left = mm(cut.in_hand.from_left), top = mm(cut.in_hand.from_end), at = mm(cut.at);
+        const point from{across ? left : left + at, across ? top + at : top};
         CHECK(near((cuts[i].a.x - cloth.x) * p.scale(), from.x));
         CHECK(near((cuts[i].a.y - cloth.y) * p.scale(), from.y));
-        CHECK(
-            near((across ? cuts[i].b.x - cuts[i].a.x : cuts[i].b.y - cuts[i].a.y) * p.scale(), mm(cut.to - cut.from)));
+        CHECK(near((across ? cuts[i].b.x - cuts[i].a.x : cuts[i].b.y - cuts[i].a.y) * p.scale(),
+                   mm(across ? cut.in_hand.across : cut.in_hand.along)));
     }
 }
 
@@ -73,7 +73,7 @@ TEST_CASE("a lay is drawn to a scale that is written, with its pieces named and 
     CHECK_FALSE(p.mentions("turned of them"));
     CHECK(p.lines("selvedge").size() == 2);
     CHECK(p.groups("cutting").empty());
-    CHECK_FALSE(p.mentions("Cuts in order"));
+    CHECK_FALSE(p.mentions("cut 0"));
     check_legible(p);
 }
 
@@ -83,13 +83,16 @@ TEST_CASE("cuts from edge to edge are numbered in order, on the cloth and in the
     REQUIRE(c.lay.cuts.size() >= 4);
     check_places(p, c);
     check_legible(p);
-    CHECK(p.says("Cuts in order, each right across what is in hand:"));
+    for (const char* words : {"cut 0: straighten the end; near is toward it", "cut 0: cut off 42 in from that end",
+                              "cut 0: trim 1/2 in off the selvedges"})
+        CHECK_MESSAGE(p.says(words), words);
     for (std::size_t i = 1; i <= c.lay.cuts.size(); ++i) {
         CHECK(p.says(std::to_string(i)));
         CHECK(p.mentions("cut " + std::to_string(i) + ": "));
     }
     // Cut 1 parts the backs from the pockets, whichever come first: right across, 30 or 12 in from the end.
-    CHECK((p.says("cut 1: across, 30 in from the end") || p.says("cut 1: across, 12 in from the end")));
+    CHECK((p.says("cut 1: across the cloth, 30 in from its near side; 30 in from the end") ||
+           p.says("cut 1: across the cloth, 12 in from its near side; 12 in from the end")));
 }
 
 TEST_CASE("a turned piece says so, and its arrow lies across the cloth") {
@@ -121,7 +124,7 @@ TEST_CASE("what the cuts leave is drawn where it is large enough to keep") {
     project<inch> p("Mat", finished_size(20_in, 30_in));
     p.add({"mat", "felt", panel(p.finished())});
     for (const cutting ways : {cutting::free, cutting::edge_to_edge}) {
-        const auto c = cloth_for<inch>(sheet_of(p), "felt", {.width = 44_in, .ways = ways}, by_the_eighth);
+        const auto c = cloth_for<inch>(sheet_of(p), "felt", {.width = 44_in, .cutting = ways}, by_the_eighth);
         const auto drawn = [&](length<inch> across, length<inch> along) {
             return picture(drawing_of(c, inch_ruler(16), {.keep_across = across, .keep_along = along}));
         };
@@ -183,7 +186,7 @@ TEST_CASE("lays of random projects are true and can be read, on either paper, do
                 .count(between(1, 9));
         const auto c = cloth_for<inch>(
             sheet_of(p), "canvas",
-            {.width = 36_in, .selvedge = "1/2"_in, .ways = round % 3 == 0 ? cutting::free : cutting::edge_to_edge},
+            {.width = 36_in, .selvedge = "1/2"_in, .cutting = round % 3 == 0 ? cutting::free : cutting::edge_to_edge},
             by_the_eighth, {.lies = grain::may_turn, .effort = {.steps = 1000}});
         const picture drawn(drawing_of(c, {},
                                        {.project = p.name(),
@@ -198,7 +201,7 @@ TEST_CASE("lays of random projects are true and can be read, on either paper, do
 TEST_CASE("a long list is counted, not crowded, and thousands of pieces are drawn all the same") {
     project<inch> p("Bunting", finished_size(2_in, 3_in));
     p.add({"flag", "cotton", panel(p.finished())}).count(3000);
-    const auto c = cloth_for<inch>(sheet_of(p), "cotton", {.width = 45_in, .ways = cutting::edge_to_edge},
+    const auto c = cloth_for<inch>(sheet_of(p), "cotton", {.width = 45_in, .cutting = cutting::edge_to_edge},
                                    by_the_eighth, {.effort = {.steps = 1000}});
     const picture drawn(drawing_of(c, inch_ruler(16)));
     check_places(drawn, c);

@@ -208,7 +208,7 @@ TEST_CASE("what would not hang says why") {
           "too small: what a seam catches of a ribbon, given -1/2 in, least 0 in");
     CHECK_THROWS_AS(pocket_row<inch>(35_in, 34_in, 5), marks_error);
     CHECK(facts<hanging_error>([&] { return film.film_cut("-1"_in); }) ==
-          "too small: what an end of the film takes, given -1 in, least 0 in");
+          "too small: the allowance at an end of the film, given -1 in, least 0 in");
     CHECK(message<hanging_error>([] {
               return film_for_fullness(35_in, 4, {101, 100}, 1_in);
           }) == "a fullness of 1 1/100 on pockets of 8 3/4 in, brought down to 8 in, is less than the backing");

@@ -1,8 +1,8 @@
 // sheet/purchases.hpp: the pieces of one material and no other are laid, the lay can be cut, and the purchase is right;
 // what is to be cut from stock is listed with how each piece of it is cut.
 #include <turncloth.hpp>
-#include <turncloth/cloth/lay/check.hpp>
 #include <turncloth/sheet/purchases.hpp>
+#include <turncloth/testing/lay_faults.hpp>
 
 #include <doctest/doctest.h>
 
@@ -25,29 +25,10 @@ sheet<inch> tidy() {
 
 constexpr purchase_rules<inch> by_the_eighth{.straightening = 1_in, .sold = eighths_of_a_yard<inch>};
 
-/// What the independent checker finds wrong, all sizes as whole numbers of 1/32 of the unit.
+/// What the independent checker finds wrong.
 template <length_unit Unit>
 std::vector<lay_fault> faults(const sheet_cloth<Unit>& c) {
-    const auto whole = [](length<Unit> l) {
-        const fraction n = l.value() * 32;
-        REQUIRE(denominator(n) == 1);
-        return numerator(n);
-    };
-    std::vector<lay_piece> pieces;
-    for (const auto& p : c.pieces)
-        pieces.push_back({.width = whole(p.size.width()),
-                          .length = whole(p.size.height()),
-                          .quantity = p.quantity,
-                          .grain = c.bolt.one_way ? grain::fixed : p.grain});
-    lay found;
-    found.length = whole(c.lay.length);
-    found.bound = floor(c.lay.bound.value() * 32);
-    for (const auto& p : c.lay.places)
-        found.places.push_back({p.piece, whole(p.x), whole(p.y), whole(p.across), whole(p.along), p.turned});
-    for (const auto& cut : c.lay.cuts)
-        found.cuts.push_back({cut.runs, whole(cut.at), whole(cut.from), whole(cut.to)});
-    return lay_faults(found, pieces,
-                      {.width = whole(c.bolt.usable_width()), .gap = whole(c.bolt.gap), .ways = c.bolt.ways});
+    return lay_faults(c.lay, c.pieces, c.bolt);
 }
 
 /// "4 3/4 in" or "12", in order, each after its label.
@@ -120,7 +101,7 @@ TEST_CASE("lays of random projects can be cut as they stand, in every way of cut
         const bolt<inch> cloth{.width = 36_in,
                                .selvedge = "1/2"_in,
                                .gap = between(0, 1) == 0 ? length<inch>() : "1/8"_in,
-                               .ways = static_cast<cutting>(round % 3)};
+                               .cutting = static_cast<cutting>(round % 3)};
         const auto c =
             cloth_for<inch>(sheet_of(p), "canvas", cloth, by_the_eighth,
                             {.lies = round % 2 == 0 ? grain::fixed : grain::may_turn, .effort = {.steps = 3000}});
@@ -135,7 +116,7 @@ TEST_CASE("what cannot be laid is refused by name") {
                          "Seed tidy cannot be made as designed: no piece is of silk", sheet_error);
     CHECK_THROWS_WITH_AS(cloth_for<inch>(tidy(), "canvas", {.width = 16_in}, by_the_eighth),
                          "back is 20 in wide, 4 in more than the usable width of 16 in; turning it does not help",
-                         cloth_piece_too_wide_error<inch>);
+                         piece_too_wide_error);
     CHECK_THROWS_AS(cloth_for<inch>(tidy(), "canvas", {.width = 45_in}, {}),
                     purchase_error); // sold in steps of nothing
 }

@@ -16,6 +16,7 @@
 #include <vector>
 
 using namespace turncloth;
+using namespace turncloth::detail;
 
 namespace {
 
@@ -74,7 +75,7 @@ std::string folds(int n) {
 std::string lays(int n) {
     const std::vector<lay_piece> pieces = {{.width = 12, .length = 18 + n, .quantity = 3},
                                            {.width = 9, .length = 7, .quantity = 5, .grain = grain::may_turn}};
-    const lay found = lay_out(pieces, {.width = 44}, {.steps = 500});
+    const whole_lay found = shortest_lay(pieces, {.width = 44}, {.steps = 500});
     std::string said = std::to_string(found.length) + " of " + std::to_string(found.bound);
     for (const lay_place& at : found.places)
         said += ";" + std::to_string(at.x) + "," + std::to_string(at.y);

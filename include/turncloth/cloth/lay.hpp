@@ -1,16 +1,25 @@
 // Laying cut pieces on cloth as it is sold: sizes with their units, exact, and everything that cloth adds.
 //
-//   struct cloth_piece<U>    name, size (a cut_size), quantity, grain, on_fold, match_across, match_along
-//   struct bolt<U>           width, selvedge, gap, ways, one_way, folded, repeat_across, repeat_along; usable_width()
-//   struct cloth_lay<U>      places, cuts, length, bound, use; proved_best()
-//   cloth_lay<U> lay_out(pieces, bolt, effort = {}, improved = {})
+//   struct cloth_piece<Unit>   name, size (a cut_size), quantity, grain, on_fold, match_across, match_along
+//   struct bolt<Unit>          width, selvedge, gap, cutting, one_way, folded, repeat_across, repeat_along;
+//                              usable_width(), usable_from_left()
+//   struct lay<Unit>           places, cuts, made_ready, length, bound, use, spare; proved_best()
+//   struct cloth_part<Unit>    a rectangle of the cloth: from_left, from_end, across, along
+//   struct cloth_place<Unit>   piece, where, turned, comes_out
+//   struct cloth_cut<Unit>     direction, in_hand, at, origin; taken_off(), rest(), on_cloth()
+//   lay<Unit> lay_out(pieces, bolt, effort = {}, improved = {})
+//   lay_error  piece_too_wide_error                      and from cloth/lay/types.hpp: grain, cutting, lay_effort
 //
-//   bolt<inch> canvas{.width = 44_in, .selvedge = length_of<inch>({1, 2})};
+//   bolt<inch> canvas{.width = 44_in, .selvedge = "1/2"_in};
 //   auto found = lay_out<inch>({{"pocket", {12_in, 9_in}, 8}, {"back", {26_in, 38_in}}}, canvas);
 //   // found.length to buy at least, found.bound: no lay can be shorter
 //
 // A piece's width lies across the cloth, its height along the grain. Sizes become whole numbers by their exact common
 // denominator, so nothing is rounded; the lay found is as exact as the sizes.
+//
+// Every place is told from two edges that can be seen: the left edge of the cloth (the edge of its selvedge, or the
+// fold), and the end that is straightened first. A cut is told twice: from the side of the part in hand, which is all
+// that is left to measure from, and from those two edges.
 //
 // Folded cloth lies double, selvedge on selvedge, the fold along the left edge. A piece cut through both layers comes
 // out twice; one cut on the fold is laid at half its width against the fold and comes out once. A print with a repeat
@@ -19,14 +28,15 @@
 #define TURNCLOTH_CLOTH_LAY_HPP
 
 #include <turncloth/cloth/lay/solve.hpp>
-#include <turncloth/measure/length.hpp>
-#include <turncloth/measure/write.hpp>
+#include <turncloth/measure/detail/wide.hpp>
+#include <turncloth/measure/require.hpp>
 #include <turncloth/panel/size.hpp>
 
+#include <algorithm>
 #include <cstddef>
 #include <cstdint>
 #include <functional>
-#include <numeric>
+#include <optional>
 #include <string>
 #include <type_traits>
 #include <utility>
@@ -36,271 +46,331 @@ namespace turncloth {
 
 /// Pieces alike. `on_fold`: cut on the fold of folded cloth. `match_across` and `match_along`: how far into the repeat
 /// its near left corner must fall.
-template <length_unit U>
+template <length_unit Unit>
 struct cloth_piece {
     std::string name;
-    cut_size<U> size;
+    cut_size<Unit> size;
     std::int64_t quantity = 1;
     turncloth::grain grain = turncloth::grain::fixed;
     bool on_fold = false;
-    length<U> match_across{};
-    length<U> match_along{};
+    length<Unit> match_across{};
+    length<Unit> match_along{};
 };
 
 /// Cloth off the roll, and how it will be cut. `width` is from edge to edge with both selvedges, `selvedge` what of
 /// each is not used, `gap` the least distance between pieces. On `one_way` cloth (a nap, or a print that stands
-/// upright) no piece is turned. A repeat of nothing is no repeat.
-template <length_unit U>
+/// upright) no piece is turned. A repeat of nothing is no repeat; it is counted from where the usable width begins.
+template <length_unit Unit>
 struct bolt {
-    length<U> width{};
-    length<U> selvedge{};
-    length<U> gap{};
-    cutting ways = cutting::free;
+    length<Unit> width{};
+    length<Unit> selvedge{};
+    length<Unit> gap{};
+    turncloth::cutting cutting = turncloth::cutting::free;
     bool one_way = false;
     bool folded = false;
-    length<U> repeat_across{};
-    length<U> repeat_along{};
+    length<Unit> repeat_across{};
+    length<Unit> repeat_along{};
 
     /// What pieces may lie on: inside the selvedges; when folded, from the fold to the selvedge.
-    length<U> usable_width() const { return folded ? width / 2 - selvedge : width - 2 * selvedge; }
+    length<Unit> usable_width() const { return folded ? width / 2 - selvedge : width - 2 * selvedge; }
+    /// Where that begins, from the left edge.
+    length<Unit> usable_from_left() const { return folded ? length<Unit>() : selvedge; }
 };
 
-/// A piece laid: its near left corner from the usable edge (or the fold) and from the end first cut, and its size as it
-/// lies. `comes_out` is how many pieces the place gives: 2 where folded cloth is cut through both layers.
-template <length_unit U>
+/// A rectangle of the cloth, told from its left edge (the edge of the selvedge, or the fold) and from the straightened
+/// end.
+template <length_unit Unit>
+struct cloth_part {
+    length<Unit> from_left{}, from_end{};
+    length<Unit> across{}, along{};
+
+    friend bool operator==(const cloth_part&, const cloth_part&) = default;
+};
+
+/// A piece laid. `comes_out` is how many pieces the place gives: 2 where folded cloth is cut through both layers.
+template <length_unit Unit>
 struct cloth_place {
-    std::size_t piece = 0;
-    length<U> x{}, y{};
-    length<U> across{}, along{};
+    std::size_t piece = 0; ///< index in the list of pieces
+    cloth_part<Unit> where{};
     bool turned = false;
     int comes_out = 1;
 
     friend bool operator==(const cloth_place&, const cloth_place&) = default;
 };
 
-template <length_unit U>
+/// A cut from edge to edge of the part in hand. Across it, `at` is from the side that lay nearest the straightened end;
+/// along it, from its left side.
+template <length_unit Unit>
 struct cloth_cut {
-    turncloth::runs runs = turncloth::runs::across;
-    length<U> at{}, from{}, to{};
+    cut_direction direction = cut_direction::across;
+    cloth_part<Unit> in_hand{};
+    length<Unit> at{};
+    part_origin origin{}; ///< of the part in hand; cut 0 is the making ready
+
+    /// Between that side and the cut.
+    cloth_part<Unit> taken_off() const {
+        cloth_part<Unit> off = in_hand;
+        (direction == cut_direction::across ? off.along : off.across) = at;
+        return off;
+    }
+    /// Beyond the cut.
+    cloth_part<Unit> rest() const {
+        cloth_part<Unit> beyond = in_hand;
+        (direction == cut_direction::across ? beyond.along : beyond.across) -= at;
+        (direction == cut_direction::across ? beyond.from_end : beyond.from_left) += at;
+        return beyond;
+    }
+    /// Where it lay on the cloth: from the straightened end, or from the left edge.
+    length<Unit> on_cloth() const {
+        return at + (direction == cut_direction::across ? in_hand.from_end : in_hand.from_left);
+    }
 
     friend bool operator==(const cloth_cut&, const cloth_cut&) = default;
 };
 
-/// `use` is the area of the pieces wanted over the area of cloth, selvedges and all. `spare` says of each piece how
-/// many more come out than are wanted (an odd one cut through folded cloth).
-template <length_unit U>
-struct cloth_lay {
-    std::vector<cloth_place<U>> places;
-    std::vector<cloth_cut<U>> cuts;
-    turncloth::length<U> length{};
-    turncloth::length<U> bound{};
+/// Cuts are in the order of the shears, cut 1 first; there are none where cutting is free. They start from `made_ready`:
+/// the cloth with its end straightened, cut off at the length laid, and the selvedges trimmed off where they are not
+/// used. `use` is the area of the pieces wanted over the area of cloth, selvedges and all. `spare` says of each piece
+/// how many more come out than are wanted (an odd one cut through folded cloth).
+template <length_unit Unit>
+struct lay {
+    std::vector<cloth_place<Unit>> places;
+    std::vector<cloth_cut<Unit>> cuts;
+    cloth_part<Unit> made_ready{};
+    turncloth::length<Unit> length{};
+    turncloth::length<Unit> bound{};
     fraction use;
     std::vector<std::int64_t> spare;
 
     bool proved_best() const { return length == bound; }
 };
 
-/// A piece that does not fit the usable width, in the caller's own unit and by name.
-template <length_unit U>
-class cloth_piece_too_wide_error : public unlayable_error {
+/// A cloth, a piece or a quantity that admits no lay.
+class lay_error : public error {
 public:
-    cloth_piece_too_wide_error(const std::string& said, std::size_t piece, length<U> over, bool would_turn)
-        : unlayable_error(said), piece_(piece), over_(over), would_turn_(would_turn) {}
+    using error::error;
+};
 
-    std::size_t piece() const noexcept { return piece_; }
-    length<U> over() const noexcept { return over_; }
+/// A piece that does not go on the usable width. Its facts have the piece's index and name, the width it takes (from
+/// where the repeat lets it start), and the usable width.
+class piece_too_wide_error : public lay_error {
+public:
+    piece_too_wide_error(const std::string& sentence, refusal facts, bool would_turn)
+        : lay_error(sentence, std::move(facts)), would_turn_(would_turn) {}
+
+    /// Whether a quarter turn, not allowed for it now, would make it fit.
     bool would_turn() const noexcept { return would_turn_; }
 
 private:
-    std::size_t piece_;
-    length<U> over_;
     bool would_turn_;
 };
 
 namespace detail {
 
-/// Lengths as whole numbers of one over a common denominator.
-class lay_scale {
-public:
-    void include(fraction x) {
-        const std::int64_t other = denominator(x) / std::gcd(denominator(x), denominator_);
-        if (__builtin_mul_overflow(denominator_, other, &denominator_))
-            refuse<overflow_error>(
-                "the sizes have no common denominator that fits 64-bit integers: use one graduation");
-    }
-    std::int64_t whole(fraction x) const { return numerator(x * denominator_); }
-    /// For a width to lay on: what is finer than the sizes can hold no piece.
-    std::int64_t whole_below(fraction x) const { return floor(x * denominator_); }
-    template <length_unit U>
-    length<U> back(std::int64_t n) const {
-        return length_of<U>({n, denominator_});
-    }
+/// More would take more memory than a page in a browser has.
+inline constexpr std::int64_t most_pieces_of_a_lay = 100'000;
 
-private:
-    std::int64_t denominator_ = 1;
-};
-
-template <length_unit U>
-void check_bolt(const bolt<U>& cloth) {
-    const std::string width = to_text(cloth.width);
-    if (cloth.width.value() <= 0)
-        refuse<unlayable_error>("cloth " + width + " wide: the width must be above 0");
-    if (cloth.selvedge.value() < 0 || cloth.gap.value() < 0)
-        refuse<unlayable_error>("selvedges of " + to_text(cloth.selvedge) + " and a gap of " + to_text(cloth.gap) +
-                                ": each must be 0 or more");
+template <length_unit Unit>
+void check_bolt(const bolt<Unit>& cloth) {
+    require_more_than_zero<lay_error>(cloth.width, "the width of the cloth");
+    require_not_negative<lay_error>(cloth.selvedge, "a selvedge");
+    require_not_negative<lay_error>(cloth.gap, "the gap between pieces");
+    require_not_negative<lay_error>(cloth.repeat_across, "the repeat across the cloth");
+    require_not_negative<lay_error>(cloth.repeat_along, "the repeat along the cloth");
     if (cloth.usable_width().value() <= 0)
-        refuse<unlayable_error>("cloth " + width + " wide with selvedges of " + to_text(cloth.selvedge) +
-                                " leaves nothing to lay on");
-    if (cloth.repeat_across.value() < 0 || cloth.repeat_along.value() < 0)
-        refuse<unlayable_error>("a repeat of " + to_text(cloth.repeat_across) + " across and " +
-                                to_text(cloth.repeat_along) + " along: each must be 0, for none, or more");
-    if (cloth.repeat_across > cloth.usable_width())
-        refuse<unlayable_error>("a repeat of " + to_text(cloth.repeat_across) +
-                                " across is longer than the usable width of " + to_text(cloth.usable_width()));
+        refuse<lay_error>("cloth " + to_text(cloth.width) + " wide" + (cloth.folded ? ", folded," : "") +
+                              " with selvedges of " + to_text(cloth.selvedge) + " leaves nothing to lay on",
+                          refusal{.kind = fault::no_room,
+                                  .what = "a selvedge",
+                                  .given = amount_of(cloth.selvedge),
+                                  .most = amount_of(cloth.width / 2)});
+    require_at_most<lay_error>(cloth.repeat_across, cloth.usable_width(), "the repeat across the usable width");
     if (cloth.folded && cloth.repeat_across.value() > 0)
-        refuse<unlayable_error>("a repeat of " + to_text(cloth.repeat_across) +
-                                " across does not match itself through a fold: lay the cloth out single");
+        refuse<lay_error>("a repeat of " + to_text(cloth.repeat_across) +
+                              " across does not match itself through a fold: lay the cloth out single",
+                          refusal{.kind = fault::unsuitable,
+                                  .what = "the repeat across folded cloth",
+                                  .given = amount_of(cloth.repeat_across)});
 }
 
-template <length_unit U>
-std::string named(const cloth_piece<U>& piece, std::size_t index) {
+template <length_unit Unit>
+std::string named(const cloth_piece<Unit>& piece, std::size_t index) {
     return piece.name.empty() ? "piece " + std::to_string(index + 1) : piece.name;
 }
 
 /// The size across as laid: half of it, on the fold.
-template <length_unit U>
-length<U> across_as_laid(const cloth_piece<U>& piece) {
+template <length_unit Unit>
+length<Unit> across_as_laid(const cloth_piece<Unit>& piece) {
     return piece.on_fold ? piece.size.width() / 2 : piece.size.width();
 }
 
-template <length_unit U>
-bool may_turn(const cloth_piece<U>& piece, const bolt<U>& cloth) {
+/// How far into the repeat a match falls: from nothing up to the repeat.
+template <length_unit Unit>
+length<Unit> into_repeat(length<Unit> match, length<Unit> repeat) {
+    if (repeat.value() == 0)
+        return {};
+    return match - repeat * floor(ratio(match, repeat));
+}
+
+template <length_unit Unit>
+bool may_turn(const cloth_piece<Unit>& piece, const bolt<Unit>& cloth) {
     const bool matched = cloth.repeat_across.value() > 0 || cloth.repeat_along.value() > 0;
     return piece.grain == grain::may_turn && !cloth.one_way && !piece.on_fold && !matched;
 }
 
-template <length_unit U>
-void check_quantity(const cloth_piece<U>& piece, std::size_t index) {
-    if (piece.quantity <= 0)
-        refuse<unlayable_error>(named(piece, index) + " is wanted " + std::to_string(piece.quantity) +
-                                " times: the quantity must be 1 or more");
+template <length_unit Unit>
+void check_quantities(const std::vector<cloth_piece<Unit>>& pieces) {
+    std::int64_t all = 0;
+    for (std::size_t i = 0; i < pieces.size(); ++i) {
+        const cloth_piece<Unit>& piece = pieces[i];
+        if (piece.quantity < 1)
+            refuse_value<lay_error>({.kind = fault::too_small,
+                                     .what = "the quantity of " + named(piece, i),
+                                     .least = amount_of(1),
+                                     .index = i,
+                                     .where = piece.name},
+                                    piece.quantity, "at least 1");
+        all += std::min(piece.quantity, most_pieces_of_a_lay + 1);
+        if (all > most_pieces_of_a_lay)
+            refuse<lay_error>("a lay must be of at most " + std::to_string(most_pieces_of_a_lay) +
+                                  " pieces in all: with " + named(piece, i) + " it has more",
+                              refusal{.kind = fault::does_not_fit,
+                                      .what = "the number of pieces in a lay",
+                                      .given = amount_of(piece.quantity),
+                                      .most = amount_of(most_pieces_of_a_lay),
+                                      .index = i,
+                                      .where = piece.name});
+    }
 }
 
-template <length_unit U>
-bool would_turn(const cloth_piece<U>& piece, const bolt<U>& cloth) {
-    return piece.size.height() <= cloth.usable_width() && !piece.on_fold;
+/// Why the piece does not go on the width; nothing if it does.
+template <length_unit Unit>
+std::optional<piece_too_wide_error> too_wide(const cloth_piece<Unit>& piece, std::size_t index,
+                                             const bolt<Unit>& cloth) {
+    const length<Unit> across = across_as_laid(piece), usable = cloth.usable_width();
+    const length<Unit> start = into_repeat(piece.match_across, cloth.repeat_across), end = start + across;
+    const bool fits_turned = piece.size.height() <= usable && !piece.on_fold;
+    if (end <= usable || (may_turn(piece, cloth) && fits_turned))
+        return std::nullopt;
+    std::string sentence = named(piece, index);
+    sentence += piece.on_fold ? " takes " + to_text(across) + " from the fold, " : " is " + to_text(across) + " wide, ";
+    if (start.value() > 0)
+        sentence += "starts " + to_text(start) + " into the repeat and so ends ";
+    sentence += to_text(end - usable) + (start.value() > 0 ? " beyond" : " more than") + " the usable width of " +
+                to_text(usable) + (fits_turned ? "; given a quarter turn it would fit" : "; turning it does not help");
+    return piece_too_wide_error(sentence,
+                                {.kind = fault::no_room,
+                                 .what = "the width that " + named(piece, index) + " takes",
+                                 .given = amount_of(end),
+                                 .most = amount_of(usable),
+                                 .index = index,
+                                 .where = piece.name},
+                                fits_turned);
 }
 
-/// Why the piece does not go on the width; empty if it does.
-template <length_unit U>
-std::string why_too_wide(const cloth_piece<U>& piece, std::size_t index, const bolt<U>& cloth) {
-    const length<U> across = across_as_laid(piece);
-    const length<U> usable = cloth.usable_width();
-    if (across <= usable || (may_turn(piece, cloth) && would_turn(piece, cloth)))
-        return {};
-    return named(piece, index) +
-           (piece.on_fold ? " takes " + to_text(across) + " from the fold, " : " is " + to_text(across) + " wide, ") +
-           to_text(across - usable) + " more than the usable width of " + to_text(usable) +
-           (would_turn(piece, cloth) ? "; given a quarter turn it would fit" : "; turning it does not help");
+template <length_unit Unit>
+void check_pieces(const std::vector<cloth_piece<Unit>>& pieces, const bolt<Unit>& cloth) {
+    check_quantities(pieces);
+    for (std::size_t i = 0; i < pieces.size(); ++i) {
+        if (pieces[i].on_fold && !cloth.folded)
+            refuse<lay_error>(
+                named(pieces[i], i) + " is to be cut on the fold, but the cloth is not folded",
+                refusal{.kind = fault::unsuitable, .what = "cloth laid single", .index = i, .where = pieces[i].name});
+        if (const auto why = too_wide(pieces[i], i, cloth))
+            refuse<piece_too_wide_error>(*why);
+    }
 }
 
-template <length_unit U>
-void check_cloth_piece(const cloth_piece<U>& piece, std::size_t index, const bolt<U>& cloth) {
-    check_quantity(piece, index);
-    if (piece.on_fold && !cloth.folded)
-        refuse<unlayable_error>(named(piece, index) + " is to be cut on the fold, but the cloth is not folded");
-    const std::string why = why_too_wide(piece, index, cloth);
-    if (!why.empty())
-        refuse<cloth_piece_too_wide_error<U>>(why, index, across_as_laid(piece) - cloth.usable_width(),
-                                              would_turn(piece, cloth));
-}
-
-/// The pieces and cloth in whole numbers. Quantities on folded cloth are of places, each giving two.
-template <length_unit U>
-struct whole_lay {
-    lay_scale scale;
+/// From pieces and cloth with units to whole numbers, and back. Quantities on folded cloth are of places, each giving
+/// two.
+template <length_unit Unit>
+class lay_translation {
+public:
     std::vector<lay_piece> pieces;
     lay_cloth cloth;
 
-    whole_lay(const std::vector<cloth_piece<U>>& given, const bolt<U>& from) {
-        for (const length<U>& l : {from.gap, from.repeat_across, from.repeat_along})
-            scale.include(l.value());
-        for (const cloth_piece<U>& piece : given)
-            for (const length<U>& l :
-                 {across_as_laid(piece), piece.size.height(), piece.match_across, piece.match_along})
-                scale.include(l.value());
-        cloth.width = scale.whole_below(from.usable_width().value());
-        cloth.gap = scale.whole(from.gap.value());
-        cloth.ways = from.ways;
-        cloth.repeat_across = scale.whole(from.repeat_across.value());
-        cloth.repeat_along = scale.whole(from.repeat_along.value());
-        for (const cloth_piece<U>& piece : given)
-            pieces.push_back(whole_piece(piece, from));
+    lay_translation(const std::vector<cloth_piece<Unit>>& given, const bolt<Unit>& from) : given_(given), from_(from) {
+        for (const length<Unit>& l : {from.gap, from.repeat_across, from.repeat_along})
+            scale_.include(l.value());
+        for (const cloth_piece<Unit>& p : given)
+            for (const length<Unit>& l : {across_as_laid(p), p.size.height(), p.match_across, p.match_along})
+                scale_.include(l.value());
+        cloth = {whole_below(from.usable_width()), whole(from.gap), from.cutting, whole(from.repeat_across),
+                 whole(from.repeat_along)};
+        for (const cloth_piece<Unit>& p : given)
+            pieces.push_back({.width = whole(across_as_laid(p)),
+                              .length = whole(p.size.height()),
+                              .quantity = doubled(p) ? (p.quantity - 1) / 2 + 1 : p.quantity,
+                              .grain = may_turn(p, from) ? grain::may_turn : grain::fixed,
+                              .match_across = whole(into_repeat(p.match_across, from.repeat_across)),
+                              .match_along = whole(into_repeat(p.match_along, from.repeat_along)),
+                              .at_edge = p.on_fold});
+    }
+
+    /// For a length to lay on: what is finer than the sizes can hold no piece.
+    std::int64_t whole_below(length<Unit> l) const { return scale_.whole_below(l.value()); }
+
+    lay<Unit> with_units(const whole_lay& found) const {
+        lay<Unit> made;
+        made.length = back(found.length);
+        made.bound = back(found.bound);
+        made.made_ready = part({0, cloth.width, 0, found.length});
+        if (from_.cutting == cutting::free) {
+            made.made_ready.across += from_.usable_from_left() + from_.selvedge;
+            made.made_ready.from_left = {};
+        }
+        for (const lay_place& p : found.places)
+            made.places.push_back({.piece = p.piece,
+                                   .where = part({p.x, p.x + p.width, p.y, p.y + p.length}),
+                                   .turned = p.turned,
+                                   .comes_out = doubled(given_[p.piece]) ? 2 : 1});
+        for (const lay_cut& c : found.cuts)
+            made.cuts.push_back({c.direction, part(c.in_hand),
+                                 back(c.at - (c.direction == cut_direction::across ? c.in_hand.near : c.in_hand.left)),
+                                 c.origin});
+        fraction area = 0;
+        for (const cloth_piece<Unit>& p : given_) {
+            area += p.size.width().value() * p.size.height().value() * p.quantity;
+            made.spare.push_back(doubled(p) ? p.quantity % 2 : 0);
+        }
+        if (found.length > 0)
+            made.use = area / (from_.width.value() * made.length.value());
+        return made;
     }
 
 private:
-    lay_piece whole_piece(const cloth_piece<U>& piece, const bolt<U>& from) const {
-        lay_piece made;
-        made.width = scale.whole(across_as_laid(piece).value());
-        made.length = scale.whole(piece.size.height().value());
-        made.quantity = from.folded && !piece.on_fold ? (piece.quantity - 1) / 2 + 1 : piece.quantity;
-        made.grain = may_turn(piece, from) ? grain::may_turn : grain::fixed;
-        made.match_across = scale.whole(piece.match_across.value());
-        made.match_along = scale.whole(piece.match_along.value());
-        made.at_edge = piece.on_fold;
-        return made;
-    }
-};
+    std::int64_t whole(length<Unit> l) const { return scale_.whole(l.value()); }
+    length<Unit> back(std::int64_t n) const { return length_of<Unit>(scale_.part(n)); }
+    bool doubled(const cloth_piece<Unit>& p) const { return from_.folded && !p.on_fold; }
 
-template <length_unit U>
-cloth_lay<U> with_units(const lay& found, const whole_lay<U>& whole, const std::vector<cloth_piece<U>>& pieces,
-                        const bolt<U>& cloth) {
-    const auto back = [&](std::int64_t n) { return whole.scale.template back<U>(n); };
-    cloth_lay<U> result;
-    result.length = back(found.length);
-    result.bound = back(found.bound);
-    for (const lay_place& p : found.places) {
-        const bool doubled = cloth.folded && !pieces[p.piece].on_fold;
-        result.places.push_back({.piece = p.piece,
-                                 .x = back(p.x),
-                                 .y = back(p.y),
-                                 .across = back(p.width),
-                                 .along = back(p.length),
-                                 .turned = p.turned,
-                                 .comes_out = doubled ? 2 : 1});
+    /// The right edge is where the usable width ends, though the whole numbers may end before it.
+    cloth_part<Unit> part(const lay_part& p) const {
+        return {from_.usable_from_left() + back(p.left), back(p.near),
+                p.right == cloth.width ? from_.usable_width() - back(p.left) : back(p.right - p.left),
+                back(p.far - p.near)};
     }
-    for (const lay_cut& c : found.cuts)
-        result.cuts.push_back({.runs = c.runs, .at = back(c.at), .from = back(c.from), .to = back(c.to)});
-    fraction area = 0;
-    for (const cloth_piece<U>& piece : pieces) {
-        area += piece.size.width().value() * piece.size.height().value() * fraction(piece.quantity);
-        result.spare.push_back(cloth.folded && !piece.on_fold ? piece.quantity % 2 : 0);
-    }
-    if (found.length > 0)
-        result.use = area / (cloth.width.value() * result.length.value());
-    return result;
-}
+
+    const std::vector<cloth_piece<Unit>>& given_;
+    const bolt<Unit>& from_;
+    common_denominator scale_;
+};
 
 } // namespace detail
 
 /// Lays the pieces on the cloth with the least length that the effort finds. `improved`, if given, is shown each better
-/// lay and stops the search by returning false. Throws unlayable_error, or cloth_piece_too_wide_error, which names
-/// the piece, says by how much and whether a turn would do; overflow_error where the common denominator or an area
-/// leaves 64 bits.
-template <length_unit U>
-cloth_lay<U> lay_out(const std::vector<cloth_piece<U>>& pieces, const std::type_identity_t<bolt<U>>& cloth,
-                     const lay_effort& effort = {},
-                     const std::type_identity_t<std::function<bool(const cloth_lay<U>&)>>& improved = {}) {
+/// lay and stops the search by returning false. Throws lay_error, or piece_too_wide_error, which names the piece, says
+/// by how much and whether a turn would do; overflow_error where the common denominator or an area leaves 64 bits.
+template <length_unit Unit>
+lay<Unit> lay_out(const std::vector<cloth_piece<Unit>>& pieces, const std::type_identity_t<bolt<Unit>>& cloth,
+                  const lay_effort& effort = {},
+                  const std::type_identity_t<std::function<bool(const lay<Unit>&)>>& improved = {}) {
     detail::check_bolt(cloth);
-    for (std::size_t i = 0; i < pieces.size(); ++i)
-        detail::check_cloth_piece(pieces[i], i, cloth);
-    const detail::whole_lay<U> whole(pieces, cloth);
-    lay_effort whole_effort = effort;
+    detail::check_pieces(pieces, cloth);
+    const detail::lay_translation<Unit> whole(pieces, cloth);
+    detail::lay_watcher shown;
     if (improved)
-        whole_effort.improved = [&](const lay& better) {
-            return improved(detail::with_units(better, whole, pieces, cloth));
-        };
-    return detail::with_units(lay_out(whole.pieces, whole.cloth, whole_effort), whole, pieces, cloth);
+        shown = [&](const detail::whole_lay& better) { return improved(whole.with_units(better)); };
+    return whole.with_units(detail::shortest_lay(whole.pieces, whole.cloth, effort, shown));
 }
 
 } // namespace turncloth

@@ -1,98 +1,78 @@
-// The largest rectangles that rectangles leave free.
+// What a lay leaves over, big enough to keep.
 //
-//   struct free_rectangle<Number>   left, near, right, far
-//   std::vector<free_rectangle<Number>> free_rectangles(taken, width, length, least_across, least_along)
+//   std::vector<cloth_part<Unit>> off_cuts(lay, least_across, least_along)    the largest first
 //
-//   auto kept = free_rectangles<int>({{0, 0, 4, 3}}, 10, 3, 2, 2);   // {4, 0, 10, 3}
+//   for (const auto& kept : off_cuts(found, 6_in, 6_in)) show(kept.across, kept.along);
 //
-// The edges of what is taken divide the cloth into a grid whose cells are wholly free or wholly taken, and a largest
-// free rectangle has its sides on the grid's lines. Row by row, with the free height above each cell known, the largest
-// rectangle that ends in the row is found by growing leftmost from every column: columns x columns for each row.
+// Where the lay has cuts from edge to edge, off-cuts are what the cuts leave in hand; where it is cut free, they are
+// rectangles between the pieces, each as large as it can be where it is, none overlapping another. Together these need
+// not be the most that could be had. Selvedges count where they are left on.
 #ifndef TURNCLOTH_CLOTH_OFF_CUTS_HPP
 #define TURNCLOTH_CLOTH_OFF_CUTS_HPP
 
+#include <turncloth/cloth/lay.hpp>
+#include <turncloth/cloth/lay/free_rectangles.hpp>
+
 #include <algorithm>
-#include <cstddef>
 #include <vector>
 
 namespace turncloth {
 
-template <class Number>
-struct free_rectangle {
-    Number left{}, near{}, right{}, far{};
-
-    friend bool operator==(const free_rectangle&, const free_rectangle&) = default;
-};
-
 namespace detail {
 
-/// The lines of the grid in one direction.
-template <class Number>
-std::vector<Number> grid_lines(std::vector<Number> lines) {
-    std::sort(lines.begin(), lines.end());
-    lines.erase(std::unique(lines.begin(), lines.end()), lines.end());
-    return lines;
+/// What the cuts leave in hand: every part that they make and that no later one cuts again.
+template <length_unit Unit>
+std::vector<cloth_part<Unit>> parts_left(const lay<Unit>& found) {
+    std::vector<cloth_part<Unit>> parts{found.made_ready};
+    std::vector<bool> cut_again(2 * found.cuts.size() + 1);
+    const auto number = [](const part_origin& o) { return o.cut == 0 ? 0 : 2 * o.cut - (o.taken_off ? 1 : 0); };
+    for (const cloth_cut<Unit>& c : found.cuts) {
+        parts.insert(parts.end(), {c.taken_off(), c.rest()});
+        cut_again[number(c.origin)] = true;
+    }
+    std::vector<cloth_part<Unit>> last;
+    for (std::size_t i = 0; i < parts.size(); ++i)
+        if (!cut_again[i])
+            last.push_back(parts[i]);
+    return last;
 }
 
-/// The largest free rectangle at least so big; its `right` is its `left` where there is none.
-template <class Number>
-free_rectangle<Number> largest_free(const std::vector<free_rectangle<Number>>& taken, Number width, Number length,
-                                    Number least_across, Number least_along) {
-    std::vector<Number> x{Number(0), width}, y{Number(0), length};
-    for (const auto& t : taken) {
-        x.insert(x.end(), {t.left, t.right});
-        y.insert(y.end(), {t.near, t.far});
-    }
-    x = grid_lines(std::move(x));
-    y = grid_lines(std::move(y));
-    const auto at = [](const std::vector<Number>& lines, const Number& value) {
-        return static_cast<std::size_t>(std::lower_bound(lines.begin(), lines.end(), value) - lines.begin());
+template <length_unit Unit>
+std::vector<cloth_part<Unit>> parts_between(const lay<Unit>& found, length<Unit> least_across,
+                                            length<Unit> least_along) {
+    const auto rectangle = [](const cloth_part<Unit>& p) {
+        return free_rectangle<fraction>{p.from_left.value(), p.from_end.value(), (p.from_left + p.across).value(),
+                                        (p.from_end + p.along).value()};
     };
-    const std::size_t columns = x.size() - 1;
-    std::vector<char> full(columns * (y.size() - 1), 0);
-    for (const auto& t : taken)
-        for (std::size_t r = at(y, t.near); r < at(y, t.far); ++r)
-            std::fill_n(full.begin() + static_cast<std::ptrdiff_t>(r * columns + at(x, t.left)),
-                        at(x, t.right) - at(x, t.left), 1);
-
-    free_rectangle<Number> best{};
-    Number best_area(0);
-    std::vector<std::size_t> from(columns, 0); // the first row of the free run of rows that ends here
-    for (std::size_t row = 0; row + 1 < y.size(); ++row)
-        for (std::size_t right = 0; right < columns; ++right) {
-            if (full[row * columns + right] != 0)
-                from[right] = row + 1;
-            std::size_t first = from[right];
-            for (std::size_t left = right + 1; left-- > 0;) {
-                first = std::max(first, from[left]);
-                if (first > row)
-                    break;
-                const Number across = x[right + 1] - x[left];
-                const Number along = y[row + 1] - y[first];
-                if (across < least_across || along < least_along || across * along <= best_area)
-                    continue;
-                best_area = across * along;
-                best = {x[left], y[first], x[right + 1], y[row + 1]};
-            }
-        }
-    return best;
+    std::vector<free_rectangle<fraction>> taken;
+    for (const cloth_place<Unit>& p : found.places)
+        taken.push_back(rectangle(p.where));
+    std::vector<cloth_part<Unit>> parts;
+    for (const auto& f : free_rectangles(taken, rectangle(found.made_ready), least_across.value(), least_along.value()))
+        parts.push_back({length_of<Unit>(f.left), length_of<Unit>(f.near), length_of<Unit>(f.right - f.left),
+                         length_of<Unit>(f.far - f.near)});
+    return parts;
 }
 
 } // namespace detail
 
-/// Free rectangles at least so big on a cloth of width x length, none overlapping another: the largest, then the
-/// largest of what is left, and so on. Sizes asked for must be above 0.
-template <class Number>
-std::vector<free_rectangle<Number>> free_rectangles(std::vector<free_rectangle<Number>> taken, Number width,
-                                                    Number length, Number least_across, Number least_along) {
-    std::vector<free_rectangle<Number>> found;
-    while (true) {
-        const auto next = detail::largest_free(taken, width, length, least_across, least_along);
-        if (!(next.left < next.right))
-            return found;
-        found.push_back(next);
-        taken.push_back(next);
-    }
+/// Throws lay_error unless both sizes are more than zero.
+template <length_unit Unit>
+std::vector<cloth_part<Unit>> off_cuts(const lay<Unit>& found, length<Unit> least_across, length<Unit> least_along) {
+    require_more_than_zero<lay_error>(least_across, "the least width of an off-cut");
+    require_more_than_zero<lay_error>(least_along, "the least length of an off-cut");
+    if (found.cuts.empty())
+        return detail::parts_between(found, least_across, least_along);
+    std::vector<cloth_part<Unit>> parts = detail::parts_left(found);
+    std::erase_if(parts, [&](const cloth_part<Unit>& part) {
+        const auto is_piece = [&](const cloth_place<Unit>& p) { return p.where == part; };
+        return part.across < least_across || part.along < least_along ||
+               std::any_of(found.places.begin(), found.places.end(), is_piece);
+    });
+    std::stable_sort(parts.begin(), parts.end(), [](const cloth_part<Unit>& a, const cloth_part<Unit>& b) {
+        return a.across * a.along > b.across * b.along;
+    });
+    return parts;
 }
 
 } // namespace turncloth

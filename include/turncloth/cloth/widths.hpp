@@ -1,9 +1,8 @@
 // Which cloth to buy: the widths sold compared, and what is on hand used first.
 //
-//   std::vector<length<U>> widths_sold<U>()                      36, 44, 45, 54, 60 in; 110, 140, 150 cm
-//   std::vector<width_choice<U>> compare_widths(pieces, bolts)   the least cloth by area first; what will not do last
-//   cloth_plan<U> lay_with_remnants(pieces, remnants, bolt)      remnants filled in turn, the rest laid on new cloth
-//   std::vector<off_cut<U>> off_cuts(lay, bolt, across, along)   what is left over, big enough to keep
+//   std::vector<length<Unit>> widths_sold<Unit>()                   36, 44, 45, 54, 60 in; 110, 140, 150 cm
+//   std::vector<width_choice<Unit>> compare_widths(pieces, bolts)   the least cloth by area first; what will not do last
+//   cloth_plan<Unit> lay_with_remnants(pieces, remnants, bolt)      remnants filled in turn, the rest laid on new cloth
 //
 //   auto best = compare_widths<inch>(pieces, {{.width = 44_in}, {.width = 60_in}}).front();
 //
@@ -12,7 +11,6 @@
 #define TURNCLOTH_CLOTH_WIDTHS_HPP
 
 #include <turncloth/cloth/lay.hpp>
-#include <turncloth/cloth/off_cuts.hpp>
 
 #include <algorithm>
 #include <cstddef>
@@ -27,46 +25,47 @@ namespace turncloth {
 
 /// Widths that cloth is commonly sold in, rising: in the metric units 110, 140 and 150 cm, in the others 36, 44, 45, 54
 /// and 60 in.
-template <length_unit U>
-std::vector<length<U>> widths_sold() {
-    std::vector<length<U>> widths;
-    if constexpr (metric_unit<U>) {
+template <length_unit Unit>
+std::vector<length<Unit>> widths_sold() {
+    std::vector<length<Unit>> widths;
+    if constexpr (metric_unit<Unit>) {
         for (const int w : {110, 140, 150})
-            widths.push_back(as<U>(length_of<centimetre>(w)));
+            widths.push_back(as<Unit>(length_of<centimetre>(w)));
     } else {
         for (const int w : {36, 44, 45, 54, 60})
-            widths.push_back(as<U>(length_of<inch>(w)));
+            widths.push_back(as<Unit>(length_of<inch>(w)));
     }
     return widths;
 }
 
 /// What one of the cloths offered comes to. `lay` is empty where the pieces do not go on it, and `why_not` says why.
-template <length_unit U>
+template <length_unit Unit>
 struct width_choice {
     std::size_t offered = 0; ///< index in the list of cloths
-    std::optional<cloth_lay<U>> lay;
+    std::optional<turncloth::lay<Unit>> lay;
     std::string why_not;
 };
 
 /// Lays the pieces on each cloth offered. Least area of cloth first, the narrower first among equals; those on which
 /// the pieces do not go come last, in the order offered. A cloth that is none (no width, no usable width) throws.
-template <length_unit U>
-std::vector<width_choice<U>> compare_widths(const std::vector<cloth_piece<U>>& pieces,
-                                            const std::type_identity_t<std::vector<bolt<U>>>& offered,
-                                            const lay_effort& effort = {}) {
-    std::vector<width_choice<U>> choices;
+template <length_unit Unit>
+std::vector<width_choice<Unit>> compare_widths(const std::vector<cloth_piece<Unit>>& pieces,
+                                               const std::type_identity_t<std::vector<bolt<Unit>>>& offered,
+                                               const lay_effort& effort = {}) {
+    std::vector<width_choice<Unit>> choices;
     for (std::size_t i = 0; i < offered.size(); ++i) {
         detail::check_bolt(offered[i]);
-        width_choice<U> choice;
+        width_choice<Unit> choice;
         choice.offered = i;
         for (std::size_t p = 0; p < pieces.size() && choice.why_not.empty(); ++p)
-            choice.why_not = detail::why_too_wide(pieces[p], p, offered[i]);
+            if (const auto why = detail::too_wide(pieces[p], p, offered[i]))
+                choice.why_not = why->what();
         if (choice.why_not.empty())
             choice.lay = lay_out(pieces, offered[i], effort);
         choices.push_back(std::move(choice));
     }
-    const auto area = [&](const width_choice<U>& c) { return offered[c.offered].width * c.lay->length; };
-    std::stable_sort(choices.begin(), choices.end(), [&](const width_choice<U>& a, const width_choice<U>& b) {
+    const auto area = [&](const width_choice<Unit>& c) { return offered[c.offered].width * c.lay->length; };
+    std::stable_sort(choices.begin(), choices.end(), [&](const width_choice<Unit>& a, const width_choice<Unit>& b) {
         if (!a.lay || !b.lay)
             return a.lay && !b.lay;
         if (area(a) != area(b))
@@ -77,30 +76,30 @@ std::vector<width_choice<U>> compare_widths(const std::vector<cloth_piece<U>>& p
 }
 
 /// A piece of cloth on hand.
-template <length_unit U>
+template <length_unit Unit>
 struct remnant {
-    bolt<U> cloth;
-    turncloth::length<U> length{};
+    bolt<Unit> cloth;
+    turncloth::length<Unit> length{};
 };
 
 /// `on_remnants` in the order of the remnants; `bought` is the lay on new cloth, of length nothing if none is needed.
 /// In all of them a place names its piece by its index in the list given.
-template <length_unit U>
+template <length_unit Unit>
 struct cloth_plan {
-    std::vector<cloth_lay<U>> on_remnants;
-    cloth_lay<U> bought;
+    std::vector<lay<Unit>> on_remnants;
+    lay<Unit> bought;
 };
 
 namespace detail {
 
 /// Some of the pieces, as many as still wanted, with their indices in the whole list.
-template <length_unit U>
+template <length_unit Unit>
 struct piece_selection {
-    std::vector<cloth_piece<U>> pieces;
+    std::vector<cloth_piece<Unit>> pieces;
     std::vector<std::size_t> index;
 
     template <class Fits>
-    piece_selection(const std::vector<cloth_piece<U>>& all, const std::vector<std::int64_t>& wanted, Fits fits) {
+    piece_selection(const std::vector<cloth_piece<Unit>>& all, const std::vector<std::int64_t>& wanted, Fits fits) {
         for (std::size_t i = 0; i < all.size(); ++i) {
             if (wanted[i] <= 0 || !fits(all[i], i))
                 continue;
@@ -112,8 +111,8 @@ struct piece_selection {
         }
     }
 
-    cloth_lay<U> in_all(cloth_lay<U> part, std::size_t all) const {
-        for (cloth_place<U>& place : part.places)
+    lay<Unit> in_all(lay<Unit> part, std::size_t all) const {
+        for (cloth_place<Unit>& place : part.places)
             place.piece = index[place.piece];
         std::vector<std::int64_t> spare(all, 0);
         for (std::size_t i = 0; i < part.spare.size(); ++i)
@@ -123,94 +122,60 @@ struct piece_selection {
     }
 };
 
-template <length_unit U>
-bool fits_remnant(const cloth_piece<U>& piece, std::size_t index, const remnant<U>& on) {
-    if (piece.on_fold && !on.cloth.folded)
+template <length_unit Unit>
+bool fits_remnant(const cloth_piece<Unit>& piece, std::size_t index, const remnant<Unit>& on) {
+    if ((piece.on_fold && !on.cloth.folded) || too_wide(piece, index, on.cloth))
         return false;
-    if (!why_too_wide(piece, index, on.cloth).empty())
-        return false;
-    const fraction repeat = on.cloth.repeat_along.value();
-    const fraction match = piece.match_along.value();
-    const fraction start = repeat > 0 ? match - repeat * fraction(floor(match / repeat)) : fraction(0);
-    if (piece.size.height().value() + start <= on.length.value() && across_as_laid(piece) <= on.cloth.usable_width())
+    const length<Unit> start = into_repeat(piece.match_along, on.cloth.repeat_along);
+    if (start + piece.size.height() <= on.length && across_as_laid(piece) <= on.cloth.usable_width())
         return true;
     return may_turn(piece, on.cloth) && piece.size.width() <= on.length &&
            piece.size.height() <= on.cloth.usable_width();
 }
 
-template <length_unit U>
-cloth_lay<U> fill_remnant(const std::vector<cloth_piece<U>>& pieces, std::vector<std::int64_t>& wanted,
-                          const remnant<U>& on, const lay_effort& effort) {
-    const piece_selection<U> some(pieces, wanted,
-                                  [&](const auto& piece, std::size_t i) { return fits_remnant(piece, i, on); });
+template <length_unit Unit>
+lay<Unit> fill_remnant(const std::vector<cloth_piece<Unit>>& pieces, std::vector<std::int64_t>& wanted,
+                       const remnant<Unit>& on, const lay_effort& effort) {
+    piece_selection<Unit> some(pieces, wanted,
+                               [&](const auto& piece, std::size_t i) { return fits_remnant(piece, i, on); });
     if (some.pieces.empty())
         return {};
-    const whole_lay<U> whole(some.pieces, on.cloth);
-    lay_effort quiet = effort;
-    quiet.improved = nullptr;
-    const lay found = lay_on_remnant(whole.pieces, whole.cloth, whole.scale.whole_below(on.length.value()), quiet);
-    std::vector<cloth_piece<U>> came_out = some.pieces;
-    for (cloth_piece<U>& piece : came_out)
-        piece.quantity = 0;
+    const lay_translation<Unit> whole(some.pieces, on.cloth);
+    const whole_lay found = fullest_lay(whole.pieces, whole.cloth, whole.whole_below(on.length), effort);
+    std::vector<std::int64_t> came_out(some.pieces.size(), 0);
     for (const lay_place& place : found.places)
-        came_out[place.piece].quantity += on.cloth.folded && !came_out[place.piece].on_fold ? 2 : 1;
+        came_out[place.piece] += on.cloth.folded && !some.pieces[place.piece].on_fold ? 2 : 1;
     for (std::size_t i = 0; i < came_out.size(); ++i) {
-        came_out[i].quantity = std::min(came_out[i].quantity, some.pieces[i].quantity);
-        wanted[some.index[i]] -= came_out[i].quantity;
+        some.pieces[i].quantity = std::min(came_out[i], some.pieces[i].quantity); // of which with_units makes the use
+        wanted[some.index[i]] -= some.pieces[i].quantity;
     }
-    cloth_lay<U> result = with_units(found, whole, came_out, on.cloth);
-    result.use = result.use * result.length.value() / on.length.value();
-    return some.in_all(std::move(result), pieces.size());
+    lay<Unit> made = whole.with_units(found);
+    made.use = made.use * made.length.value() / on.length.value();
+    return some.in_all(std::move(made), pieces.size());
 }
 
 } // namespace detail
 
 /// Fills the remnants in turn with as much, by area, as the effort finds how to, and lays the rest on new cloth. The
 /// use of a remnant counts all of it. Throws as lay_out does if a piece goes on neither remnants nor new cloth.
-template <length_unit U>
-cloth_plan<U> lay_with_remnants(const std::vector<cloth_piece<U>>& pieces,
-                                const std::type_identity_t<std::vector<remnant<U>>>& remnants,
-                                const std::type_identity_t<bolt<U>>& cloth, const lay_effort& effort = {}) {
+template <length_unit Unit>
+cloth_plan<Unit> lay_with_remnants(const std::vector<cloth_piece<Unit>>& pieces,
+                                   const std::type_identity_t<std::vector<remnant<Unit>>>& remnants,
+                                   const std::type_identity_t<bolt<Unit>>& cloth, const lay_effort& effort = {}) {
+    detail::check_quantities(pieces);
     std::vector<std::int64_t> wanted;
-    for (std::size_t i = 0; i < pieces.size(); ++i) {
-        detail::check_quantity(pieces[i], i);
-        wanted.push_back(pieces[i].quantity);
-    }
-    cloth_plan<U> plan;
-    for (const remnant<U>& on : remnants) {
+    for (const cloth_piece<Unit>& piece : pieces)
+        wanted.push_back(piece.quantity);
+    cloth_plan<Unit> plan;
+    for (const remnant<Unit>& on : remnants) {
         detail::check_bolt(on.cloth);
-        if (on.length.value() <= 0)
-            detail::refuse<unlayable_error>("a remnant " + to_text(on.length) + " long: the length must be above 0");
+        require_more_than_zero<lay_error>(on.length, "the length of a remnant");
         plan.on_remnants.push_back(detail::fill_remnant(pieces, wanted, on, effort));
     }
-    const detail::piece_selection<U> rest(pieces, wanted, [](const auto&, std::size_t) { return true; });
+    const detail::piece_selection<Unit> rest(pieces, wanted, [](const auto&, std::size_t) { return true; });
     if (!rest.pieces.empty())
         plan.bought = rest.in_all(lay_out(rest.pieces, cloth, effort), pieces.size());
     return plan;
-}
-
-/// A rectangle of cloth left over.
-template <length_unit U>
-struct off_cut {
-    length<U> x{}, y{}, across{}, along{};
-
-    friend bool operator==(const off_cut&, const off_cut&) = default;
-};
-
-/// Rectangles left over on the usable width within the length used, at least so big, the largest first; none overlaps
-/// another. Each is as large as it can be where it is; together they need not be the most that could be had.
-template <length_unit U>
-std::vector<off_cut<U>> off_cuts(const cloth_lay<U>& found, const std::type_identity_t<bolt<U>>& cloth,
-                                 length<U> least_across, length<U> least_along) {
-    std::vector<free_rectangle<fraction>> taken;
-    for (const cloth_place<U>& p : found.places)
-        taken.push_back({p.x.value(), p.y.value(), (p.x + p.across).value(), (p.y + p.along).value()});
-    std::vector<off_cut<U>> kept;
-    for (const auto& f : free_rectangles<fraction>(taken, cloth.usable_width().value(), found.length.value(),
-                                                   least_across.value(), least_along.value()))
-        kept.push_back(
-            {length_of<U>(f.left), length_of<U>(f.near), length_of<U>(f.right - f.left), length_of<U>(f.far - f.near)});
-    return kept;
 }
 
 } // namespace turncloth

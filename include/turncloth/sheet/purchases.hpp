@@ -32,7 +32,7 @@ struct sheet_cloth {
     std::string material;
     turncloth::bolt<Unit> bolt;
     std::vector<cloth_piece<Unit>> pieces; ///< those of the sheet that are of the material, at their cut sizes
-    cloth_lay<Unit> lay;
+    turncloth::lay<Unit> lay;
     purchase<Unit> bought;
 };
 
@@ -56,7 +56,7 @@ cloth_for(const sheet<Unit>& s, const std::string& material, const bolt<std::typ
             s.name,
             std::vector<sheet_reason>{{"no piece is of " + detail::named(material),
                                        {.kind = fault::missing, .what = "a piece of " + detail::excerpt(material)}}});
-    const cloth_lay<Unit> lay = lay_out<Unit>(pieces, cloth, options.effort);
+    const turncloth::lay<Unit> lay = lay_out<Unit>(pieces, cloth, options.effort);
     return {material, cloth, pieces, lay, amount_to_buy(lay.length, rules)};
 }
 

@@ -11,6 +11,7 @@
 #include <vector>
 
 using namespace turncloth;
+using namespace turncloth::detail;
 using lay_test::between;
 using lay_test::piece;
 using lay_test::shortest_by_trial;
@@ -92,7 +93,7 @@ TEST_CASE("no bound is above the shortest lay, on every list of up to four piece
     const auto visit = [&](const auto& self, std::size_t from) -> void {
         if (!list.empty()) {
             const std::int64_t shortest = shortest_by_trial(list, cloth.width);
-            const lay found = lay_out(list, cloth);
+            const whole_lay found = shortest_lay(list, cloth);
             CHECK(found.bound <= shortest);
             CHECK(found.length == shortest);
             ++lays;
@@ -138,8 +139,8 @@ TEST_CASE("an integer program finds no shorter lays of five pieces") {
         for (int i = 0; i < 5; ++i)
             pieces.push_back(piece(between(chance, cloth.width / 6, cloth.width * 2 / 3), between(chance, 5, 60)));
         const double shortest = shortest_by_program(pieces, cloth.width);
-        const lay found = lay_out(pieces, cloth);
-        CHECK(lay_faults(found, pieces, cloth).empty());
+        const whole_lay found = shortest_lay(pieces, cloth);
+        CHECK(faults_of(found, pieces, cloth).empty());
         CHECK(static_cast<double>(found.length) == doctest::Approx(shortest));
         CHECK(static_cast<double>(found.bound) <= shortest + 1e-6);
     }

@@ -9,6 +9,7 @@
 #include <vector>
 
 using namespace turncloth;
+using namespace turncloth::detail;
 using lay_test::piece;
 
 namespace {
@@ -16,13 +17,13 @@ namespace {
 struct trial {
     std::vector<lay_piece> pieces;
     lay_cloth cloth;
-    lay found;
+    whole_lay found;
 
     bool has(lay_fault_kind kind) const {
-        const auto faults = lay_faults(found, pieces, cloth);
+        const auto faults = faults_of(found, pieces, cloth);
         return std::any_of(faults.begin(), faults.end(), [&](const lay_fault& f) { return f.kind == kind; });
     }
-    bool sound() const { return lay_faults(found, pieces, cloth).empty(); }
+    bool sound() const { return faults_of(found, pieces, cloth).empty(); }
 };
 
 lay_place at(std::size_t which, std::int64_t x, std::int64_t y, std::int64_t width, std::int64_t length) {
@@ -61,10 +62,10 @@ TEST_CASE("good lays are passed") {
     CHECK(good().sound());
     CHECK(carton().sound());
     trial cut = good();
-    cut.cloth.ways = cutting::strips;
-    cut.found.cuts = {{runs::across, 3, 0, 8}, {runs::along, 4, 0, 3}};
+    cut.cloth.cutting = cutting::strips;
+    cut.found.cuts = {{cut_direction::across, 3, {0, 8, 0, 5}}, {cut_direction::along, 4, {0, 8, 0, 3}, {1, true}}};
     CHECK(cut.sound());
-    cut.cloth.ways = cutting::edge_to_edge;
+    cut.cloth.cutting = cutting::edge_to_edge;
     CHECK(cut.sound());
 }
 
@@ -195,9 +196,9 @@ TEST_CASE("a length that is not where the last piece ends is found, and a bound 
 
 TEST_CASE("a lay that no cut from edge to edge can part is found") {
     trial t = carton();
-    t.cloth.ways = cutting::edge_to_edge;
+    t.cloth.cutting = cutting::edge_to_edge;
     CHECK(t.has(lay_fault_kind::not_edge_to_edge));
-    t.cloth.ways = cutting::strips;
+    t.cloth.cutting = cutting::strips;
     CHECK(t.has(lay_fault_kind::not_in_strips));
 }
 
@@ -207,23 +208,46 @@ TEST_CASE("a stack inside a strip is not a lay in strips") {
     t.cloth.width = 8;
     t.found.places = {at(0, 0, 0, 4, 4), at(1, 4, 0, 4, 2), at(1, 4, 2, 4, 2)};
     t.found.length = t.found.bound = 4;
-    t.found.cuts = {{runs::along, 4, 0, 4}, {runs::across, 2, 4, 8}};
-    t.cloth.ways = cutting::edge_to_edge;
+    t.found.cuts = {{cut_direction::along, 4, {0, 8, 0, 4}}, {cut_direction::across, 2, {4, 8, 0, 4}, {1, false}}};
+    t.cloth.cutting = cutting::edge_to_edge;
     CHECK(t.sound());
-    t.cloth.ways = cutting::strips;
+    t.cloth.cutting = cutting::strips;
     CHECK(t.has(lay_fault_kind::not_in_strips));
 }
 
 TEST_CASE("cuts that miss a piece, stop short, or come too early are found") {
     trial t = good();
-    t.cloth.ways = cutting::edge_to_edge;
-    const std::vector<lay_cut> right{{runs::across, 3, 0, 8}, {runs::along, 4, 0, 3}};
+    t.cloth.cutting = cutting::edge_to_edge;
+    const std::vector<lay_cut> right{{cut_direction::across, 3, {0, 8, 0, 5}},
+                                     {cut_direction::along, 4, {0, 8, 0, 3}, {1, true}}};
+    t.found.cuts = right;
+    CHECK(t.sound());
     t.found.cuts = {right[0]};
     CHECK(t.has(lay_fault_kind::wrong_cuts));
-    t.found.cuts = {{runs::across, 3, 0, 7}, right[1]};
+    t.found.cuts = {{cut_direction::across, 3, {0, 7, 0, 5}}, right[1]};
     CHECK(t.has(lay_fault_kind::wrong_cuts));
     t.found.cuts = {right[1], right[0]};
     CHECK(t.has(lay_fault_kind::wrong_cuts));
-    t.found.cuts = {right[0], {runs::along, 5, 0, 3}};
+    t.found.cuts = {right[0], {cut_direction::along, 5, {0, 8, 0, 3}, {1, true}}};
     CHECK(t.has(lay_fault_kind::wrong_cuts));
+    t.found.cuts = {right[0], {cut_direction::along, 4, {0, 8, 0, 3}, {1, false}}}; // it says what cut 1 left
+    CHECK(t.has(lay_fault_kind::wrong_cuts));
+    t.found.cuts = {right[0], {cut_direction::along, 8, {0, 8, 0, 3}, {1, true}}}; // along its own edge
+    CHECK(t.has(lay_fault_kind::wrong_cuts));
+}
+
+TEST_CASE("a fault names the piece to blame by number or by name, and no piece where none is") {
+    trial t = good();
+    t.found.length = 6;
+    const auto length = faults_of(t.found, t.pieces, t.cloth);
+    REQUIRE(length.size() == 1);
+    CHECK_FALSE(length[0].piece.has_value());
+    CHECK(length[0].what() == "the length is not where the last piece ends");
+    CHECK(length[0].what("flap") == "the length is not where the last piece ends");
+    t = good();
+    t.found.places[2].width = 3;
+    const auto size = faults_of(t.found, t.pieces, t.cloth);
+    REQUIRE(size.size() == 1);
+    CHECK(size[0].what() == "piece 2 is laid in another size");
+    CHECK(size[0].what("flap") == "flap is laid in another size");
 }

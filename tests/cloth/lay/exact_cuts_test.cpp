@@ -11,6 +11,7 @@
 #include <vector>
 
 using namespace turncloth;
+using namespace turncloth::detail;
 using detail::exact_cuts;
 using detail::proof;
 using lay_test::between;
@@ -23,7 +24,7 @@ constexpr std::uint64_t plenty = 100'000'000;
 detail::lay_problem problem_of(const std::vector<lay_piece>& pieces, std::int64_t width, cutting ways) {
     lay_cloth cloth;
     cloth.width = width;
-    cloth.ways = ways;
+    cloth.cutting = ways;
     return detail::prepared(pieces, cloth);
 }
 
@@ -80,7 +81,7 @@ TEST_CASE("choices too many to list, pieces on the fold and a repeat do not suit
     CHECK_FALSE(exact_cuts::suits(problem_of({half}, 40, cutting::strips)));
     lay_cloth striped;
     striped.width = 40;
-    striped.ways = cutting::edge_to_edge;
+    striped.cutting = cutting::edge_to_edge;
     striped.repeat_along = 4;
     CHECK_FALSE(exact_cuts::suits(detail::prepared({piece(7, 9)}, striped)));
 }

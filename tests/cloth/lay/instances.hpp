@@ -7,7 +7,7 @@
 //   std::int64_t shortest_edge_to_edge(pieces, width)
 //   std::int64_t shortest_in_strips(pieces, width)
 //
-//   CHECK(lay_out(cut_up(chance, 40, 60, 12, true), {.width = 40}).length >= 60);
+//   CHECK(shortest_lay(cut_up(chance, 40, 60, 12, true), {.width = 40}).length >= 60);
 #ifndef TURNCLOTH_TESTS_CLOTH_LAY_INSTANCES_HPP
 #define TURNCLOTH_TESTS_CLOTH_LAY_INSTANCES_HPP
 
@@ -23,8 +23,8 @@
 
 namespace lay_test {
 
-using turncloth::lay_piece;
-using turncloth::lay_random;
+using turncloth::detail::lay_piece;
+using turncloth::detail::lay_random;
 
 inline std::int64_t between(lay_random& chance, std::int64_t low, std::int64_t high) {
     return low + chance.below(static_cast<std::uint32_t>(high - low + 1));

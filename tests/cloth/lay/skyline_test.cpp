@@ -9,6 +9,7 @@
 #include <vector>
 
 using namespace turncloth;
+using namespace turncloth::detail;
 using lay_test::between;
 
 namespace {

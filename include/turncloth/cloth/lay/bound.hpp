@@ -36,13 +36,13 @@ namespace turncloth::detail {
 /// The bound that the function `counted` of a width gives, `counted(W)` being `whole`.
 template <class Counted>
 std::int64_t bound_by(const lay_problem& problem, std::int64_t whole, Counted counted) {
-    lay_wide total = 0;
+    int128 total = 0;
     for (const lay_kind& kind : problem.kinds) {
-        lay_wide least = 0;
+        int128 least = 0;
         if (kind.upright)
-            least = static_cast<lay_wide>(counted(kind.width)) * kind.length;
+            least = static_cast<int128>(counted(kind.width)) * kind.length;
         if (kind.sideways) {
-            const lay_wide turned = static_cast<lay_wide>(counted(kind.length)) * kind.width;
+            const int128 turned = static_cast<int128>(counted(kind.length)) * kind.width;
             least = kind.upright ? std::min(least, turned) : turned;
         }
         total += least * kind.count;
@@ -154,7 +154,7 @@ inline std::int64_t length_bound(const lay_problem& problem) {
 class lay_lengths {
 public:
     lay_lengths(const lay_problem& problem, std::int64_t longest) {
-        const auto work = lay_wide{longest} * static_cast<std::int64_t>(problem.kinds.size());
+        const auto work = int128{longest} * static_cast<std::int64_t>(problem.kinds.size());
         if (problem.matching() || work > most_work)
             return;
         std::vector<std::int64_t> used;

@@ -1,10 +1,11 @@
-// Whether a lay may be cut as it stands: a check that shares nothing with the code that makes lays.
+// Whether a lay may be cut as it stands: a check that shares nothing with the code that makes lays. Its front with units
+// is testing/lay_faults.hpp.
 //
 //   enum class lay_fault_kind            what may be wrong
-//   struct lay_fault                     kind, piece, what()
-//   std::vector<lay_fault> lay_faults(found, pieces, cloth)    none when all is well
+//   struct lay_fault                     kind, piece, what(name = {})
+//   std::vector<lay_fault> detail::faults_of(found, pieces, cloth)    none when all is well
 //
-//   assert(lay_faults(found, pieces, cloth).empty());
+//   assert(detail::faults_of(found, pieces, cloth).empty());
 //
 // It looks at: every piece there as often as wanted, its size and turn, the edges of the cloth, overlaps and gaps, the
 // repeat, the length said to be used, the bound, whether the pieces can be parted in the way asked for, and whether the
@@ -19,7 +20,7 @@
 #include <cstdint>
 #include <iterator>
 #include <map>
-#include <set>
+#include <optional>
 #include <string>
 #include <tuple>
 #include <utility>
@@ -44,12 +45,13 @@ enum class lay_fault_kind : unsigned char {
     wrong_cuts
 };
 
-/// One thing wrong; `piece` is an index in the list of pieces, or the list's size where no one piece is to blame.
+/// One thing wrong; `piece` is an index in the list of pieces, where one is to blame.
 struct lay_fault {
     lay_fault_kind kind;
-    std::size_t piece;
+    std::optional<std::size_t> piece{};
 
-    std::string what() const {
+    /// The name given stands for the piece, if it is not empty.
+    std::string what(const std::string& name = {}) const {
         static constexpr const char* said[] = {"is not in the list",
                                                "is not laid as often as wanted",
                                                "is laid in another size",
@@ -61,10 +63,13 @@ struct lay_fault {
                                                "does not lie against the edge",
                                                "the length is not where the last piece ends",
                                                "the bound is above the length",
-                                               "cannot be parted from edge to edge",
-                                               "cannot be cut in strips",
+                                               "the pieces cannot be parted from edge to edge",
+                                               "the pieces cannot be cut in strips",
                                                "the cuts do not part the pieces"};
-        return "piece " + std::to_string(piece + 1) + ": " + said[static_cast<std::size_t>(kind)];
+        const std::string sentence = said[static_cast<std::size_t>(kind)];
+        if (!piece)
+            return sentence;
+        return (name.empty() ? "piece " + std::to_string(*piece + 1) : name) + " " + sentence;
     }
 };
 
@@ -72,7 +77,7 @@ namespace detail {
 
 class lay_checker {
 public:
-    lay_checker(const lay& found, const std::vector<lay_piece>& pieces, const lay_cloth& cloth)
+    lay_checker(const whole_lay& found, const std::vector<lay_piece>& pieces, const lay_cloth& cloth)
         : found_(found), pieces_(pieces), cloth_(cloth) {}
 
     std::vector<lay_fault> faults() {
@@ -83,13 +88,13 @@ public:
         if (faults_.empty() && cloth_.gap > 0)
             check_apart(cloth_.gap, lay_fault_kind::too_close);
         check_length();
-        if (faults_.empty() && cloth_.ways != cutting::free)
+        if (faults_.empty() && cloth_.cutting != cutting::free)
             check_cutting();
         return faults_;
     }
 
 private:
-    void fault(lay_fault_kind kind, std::size_t piece) { faults_.push_back({kind, piece}); }
+    void fault(lay_fault_kind kind, std::optional<std::size_t> piece = {}) { faults_.push_back({kind, piece}); }
 
     void check_pieces() {
         std::vector<std::int64_t> count(pieces_.size(), 0);
@@ -171,38 +176,33 @@ private:
         for (const lay_place& place : found_.places)
             end = std::max(end, place.y + place.length);
         if (end != found_.length)
-            fault(lay_fault_kind::wrong_length, pieces_.size());
+            fault(lay_fault_kind::wrong_length);
         if (found_.bound > found_.length)
-            fault(lay_fault_kind::bound_above_length, pieces_.size());
+            fault(lay_fault_kind::bound_above_length);
     }
 
-    struct part {
-        std::int64_t left, right, near, far;
-        auto operator<=>(const part&) const = default; // NOLINT(modernize-use-nullptr): there is no pointer
-    };
-
     void check_cutting() {
-        std::vector<part> parts;
+        std::vector<lay_part> parts;
         for (const lay_place& place : found_.places)
             parts.push_back({place.x, place.x + place.width, place.y, place.y + place.length});
-        if (cloth_.ways == cutting::strips) {
+        if (cloth_.cutting == cutting::strips) {
             if (!in_strips(parts))
-                fault(lay_fault_kind::not_in_strips, pieces_.size());
+                fault(lay_fault_kind::not_in_strips);
         } else if (!can_be_parted(parts)) {
-            fault(lay_fault_kind::not_edge_to_edge, pieces_.size());
+            fault(lay_fault_kind::not_edge_to_edge);
         }
         if (faults_.empty() && !cuts_leave(parts))
-            fault(lay_fault_kind::wrong_cuts, pieces_.size());
+            fault(lay_fault_kind::wrong_cuts);
     }
 
     /// The groups that a cut in one direction, anywhere, can part from each other.
-    static std::vector<std::vector<part>> groups(std::vector<part> parts, bool across) {
-        const auto from = [&](const part& p) { return across ? p.near : p.left; };
-        const auto to = [&](const part& p) { return across ? p.far : p.right; };
-        std::sort(parts.begin(), parts.end(), [&](const part& a, const part& b) { return from(a) < from(b); });
-        std::vector<std::vector<part>> all;
+    static std::vector<std::vector<lay_part>> groups(std::vector<lay_part> parts, bool across) {
+        const auto from = [&](const lay_part& p) { return across ? p.near : p.left; };
+        const auto to = [&](const lay_part& p) { return across ? p.far : p.right; };
+        std::sort(parts.begin(), parts.end(), [&](const lay_part& a, const lay_part& b) { return from(a) < from(b); });
+        std::vector<std::vector<lay_part>> all;
         std::int64_t reach = 0;
-        for (const part& next : parts) {
+        for (const lay_part& next : parts) {
             if (all.empty() || from(next) >= reach)
                 all.emplace_back();
             all.back().push_back(next);
@@ -211,7 +211,7 @@ private:
         return all;
     }
 
-    static bool can_be_parted(const std::vector<part>& parts) {
+    static bool can_be_parted(const std::vector<lay_part>& parts) {
         if (parts.size() <= 1)
             return true;
         for (const bool across : {true, false}) {
@@ -222,7 +222,7 @@ private:
         return false;
     }
 
-    static bool in_strips(const std::vector<part>& parts) {
+    static bool in_strips(const std::vector<lay_part>& parts) {
         for (const auto& strip : groups(parts, true))
             for (const auto& column : groups(strip, false))
                 if (column.size() != 1)
@@ -230,42 +230,41 @@ private:
         return true;
     }
 
-    /// Makes the cuts on the cloth; each must divide exactly one part in hand from edge to edge.
-    bool cuts_leave(const std::vector<part>& wanted) const {
-        std::set<part> in_hand{{0, cloth_.width, 0, found_.length}};
+    /// Makes the cuts on the cloth; each must divide a part in hand, which must be the one it says.
+    bool cuts_leave(const std::vector<lay_part>& wanted) const {
+        std::map<lay_part, part_origin> in_hand{{{0, cloth_.width, 0, found_.length}, {}}};
+        std::size_t number = 0;
         for (const lay_cut& cut : found_.cuts) {
-            const bool across = cut.runs == runs::across;
-            const auto whole = std::find_if(in_hand.begin(), in_hand.end(), [&](const part& p) {
-                return across ? p.left == cut.from && p.right == cut.to && p.near < cut.at && cut.at < p.far
-                              : p.near == cut.from && p.far == cut.to && p.left < cut.at && cut.at < p.right;
-            });
-            if (whole == in_hand.end())
+            const auto whole = in_hand.find(cut.in_hand);
+            if (whole == in_hand.end() || whole->second != cut.origin)
                 return false;
-            part first = *whole;
-            part second = *whole;
+            lay_part near = cut.in_hand, far = cut.in_hand;
+            const bool across = cut.direction == cut_direction::across;
+            (across ? near.far : near.right) = cut.at;
+            (across ? far.near : far.left) = cut.at;
+            if (near.near >= near.far || near.left >= near.right || far.near >= far.far || far.left >= far.right)
+                return false;
             in_hand.erase(whole);
-            (across ? first.far : first.right) = cut.at;
-            (across ? second.near : second.left) = cut.at;
-            in_hand.insert(first);
-            in_hand.insert(second);
+            ++number;
+            in_hand.insert({{near, {number, true}}, {far, {number, false}}});
         }
-        return std::all_of(wanted.begin(), wanted.end(), [&](const part& piece) { return in_hand.count(piece) == 1; });
+        return std::all_of(wanted.begin(), wanted.end(),
+                           [&](const lay_part& piece) { return in_hand.count(piece) == 1; });
     }
 
-    const lay& found_;
+    const whole_lay& found_;
     const std::vector<lay_piece>& pieces_;
     const lay_cloth& cloth_;
     std::vector<lay_fault> faults_;
 };
 
-} // namespace detail
-
-/// Everything wrong with the lay, for these pieces on this cloth. The time is about n log n in the pieces laid; where
-/// cuts are listed, pieces times cuts.
-inline std::vector<lay_fault> lay_faults(const lay& found, const std::vector<lay_piece>& pieces,
-                                         const lay_cloth& cloth) {
-    return detail::lay_checker(found, pieces, cloth).faults();
+/// Everything wrong with the lay, for these pieces on this cloth. The time is about n log n in the pieces and cuts.
+inline std::vector<lay_fault> faults_of(const whole_lay& found, const std::vector<lay_piece>& pieces,
+                                        const lay_cloth& cloth) {
+    return lay_checker(found, pieces, cloth).faults();
 }
+
+} // namespace detail
 
 } // namespace turncloth
 

@@ -53,7 +53,7 @@ public:
         }
         boxes_.resize(choices);
         area_.resize(choices);
-        lays_.resize(problem.ways == cutting::strips ? choices : 0);
+        lays_.resize(problem.cutting == cutting::strips ? choices : 0);
     }
 
     /// Looks for the shortest of all lays below `shorter_than`; gives up after so many steps of work.
@@ -67,7 +67,7 @@ public:
         for (std::size_t choice = 1; choice < boxes_.size(); ++choice) {
             count_up(taken, problem_->kinds);
             list_boxes(choice, taken);
-            if (problem_->ways == cutting::strips)
+            if (problem_->cutting == cutting::strips)
                 lay_strips(choice, taken);
             if (steps_ > last_step_)
                 return proof::given_up;
@@ -77,7 +77,7 @@ public:
 
     /// Of the lay found; beyond every length where there is none.
     std::int64_t length() const noexcept {
-        if (problem_->ways == cutting::strips)
+        if (problem_->cutting == cutting::strips)
             return lays_.back().length;
         return boxes_.back().empty() ? none : boxes_.back().back().length;
     }
@@ -85,7 +85,7 @@ public:
     /// The pieces of the lay found; `entry` is the index of a kind.
     std::vector<laid> placed() const {
         std::vector<laid> all;
-        if (problem_->ways == cutting::edge_to_edge) {
+        if (problem_->cutting == cutting::edge_to_edge) {
             place(boxes_.back().back(), 0, 0, all);
             return all;
         }
@@ -160,7 +160,7 @@ private:
         found_.clear();
         if (choice == ones_[last]) {
             list_piece(static_cast<std::uint32_t>(last));
-        } else if (problem_->ways == cutting::strips) {
+        } else if (problem_->cutting == cutting::strips) {
             join_beside(ones_[last], choice - ones_[last]);
         } else {
             each_part(taken, [&](std::size_t part) {

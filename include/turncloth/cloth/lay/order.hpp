@@ -341,8 +341,8 @@ inline std::uint32_t lay_order::first(std::int64_t width, std::int64_t length) n
 inline std::uint32_t lay_order::first_matched(std::int64_t x, std::int64_t y, std::int64_t width,
                                               std::int64_t length) const noexcept {
     std::uint32_t best = none;
-    lay_wide least_wasted = 0;
-    lay_wide of_area = 1;
+    int128 least_wasted = 0;
+    int128 of_area = 1;
     for (std::uint32_t place = 0; place < across_.size(); ++place) {
         if ((open_[place / 64] >> (place % 64) & 1U) == 0 || across_[place] > width || along_[place] > length)
             continue;
@@ -352,8 +352,8 @@ inline std::uint32_t lay_order::first_matched(std::int64_t x, std::int64_t y, st
         const std::int64_t high = along(place, y);
         if (wide > width || high > length)
             continue;
-        const lay_wide area = lay_wide{across_[place]} * along_[place];
-        const lay_wide wasted = lay_wide{wide} * high - area;
+        const int128 area = int128{across_[place]} * along_[place];
+        const int128 wasted = int128{wide} * high - area;
         if (best != none && wasted * of_area >= least_wasted * area)
             continue;
         best = place;

@@ -1,11 +1,11 @@
-// The pieces of a lay made ready for searching: checked, equal kinds joined, the gap taken in, common factors taken
-// out.
+// The pieces of a lay made ready for searching: equal kinds joined, the gap taken in, common factors taken out.
 //
-//   class unlayable_error                          a piece, a quantity or a cloth that admits no lay
-//   class piece_too_wide_error                     piece(), over(), would_turn()
 //   detail::lay_problem prepared(pieces, cloth)    what the searches work on
 //
 //   auto problem = detail::prepared(pieces, {.width = 44});
+//
+// Every piece must go on the width one way or the other, from where the repeat lets it start: cloth/lay.hpp asks that of
+// the caller, in the caller's units. Only sums too large for 64 bits are refused here.
 //
 // The gap: let every piece, and the cloth's width, grow by the gap g on its far side. Two grown pieces are apart
 // exactly when the pieces are g apart, and a grown piece fits the grown width exactly when the piece fits the width; so
@@ -14,7 +14,7 @@
 #define TURNCLOTH_CLOTH_LAY_PROBLEM_HPP
 
 #include <turncloth/cloth/lay/types.hpp>
-#include <turncloth/measure/error.hpp>
+#include <turncloth/measure/require.hpp>
 
 #include <algorithm>
 #include <cstddef>
@@ -25,34 +25,7 @@
 #include <utility>
 #include <vector>
 
-namespace turncloth {
-
-/// A lay that cannot be: a size that is not positive, a quantity of none, no cloth.
-class unlayable_error : public error {
-public:
-    using error::error;
-};
-
-/// A piece that does not go on the width whichever way it may lie.
-class piece_too_wide_error : public unlayable_error {
-public:
-    piece_too_wide_error(const std::string& said, std::size_t piece, std::int64_t over, bool would_turn)
-        : unlayable_error(said), piece_(piece), over_(over), would_turn_(would_turn) {}
-
-    /// The index of the piece in the list given.
-    std::size_t piece() const noexcept { return piece_; }
-    /// How much wider it is than the usable width.
-    std::int64_t over() const noexcept { return over_; }
-    /// Whether a quarter turn, not allowed for it now, would make it fit.
-    bool would_turn() const noexcept { return would_turn_; }
-
-private:
-    std::size_t piece_;
-    std::int64_t over_;
-    bool would_turn_;
-};
-
-namespace detail {
+namespace turncloth::detail {
 
 /// Pieces alike in everything. `upright` and `sideways` say which ways it goes on the width; one at least is true.
 struct lay_kind {
@@ -80,7 +53,7 @@ struct lay_problem {
     std::int64_t scale_y = 1;
     std::int64_t repeat_across = 0;
     std::int64_t repeat_along = 0;
-    cutting ways = cutting::free;
+    turncloth::cutting cutting = turncloth::cutting::free;
     std::vector<lay_kind> kinds{};
     std::int64_t area = 0;    ///< of all pieces
     std::int64_t pieces = 0;  ///< how many in all
@@ -89,81 +62,29 @@ struct lay_problem {
     bool matching() const noexcept { return repeat_across > 1 || repeat_along > 1; }
 };
 
-inline void check_cloth(const lay_cloth& cloth) {
-    if (cloth.width <= 0)
-        refuse<unlayable_error>("a usable width of " + std::to_string(cloth.width) +
-                                " holds no piece; it must be above 0");
-    if (cloth.gap < 0 || cloth.repeat_across < 0 || cloth.repeat_along < 0)
-        refuse<unlayable_error>("a gap of " + std::to_string(cloth.gap) + " and repeats of " +
-                                std::to_string(cloth.repeat_across) + " across and " +
-                                std::to_string(cloth.repeat_along) + " along: each must be 0 or more");
-    if (cloth.repeat_across > cloth.width)
-        refuse<unlayable_error>("a repeat of " + std::to_string(cloth.repeat_across) +
-                                " across is longer than the usable width of " + std::to_string(cloth.width));
-}
-
 /// How far into the repeat an offset falls: 0 .. repeat - 1.
 inline std::int64_t into_repeat(std::int64_t offset, std::int64_t repeat) {
-    return repeat == 0 ? 0 : (offset % repeat + repeat) % repeat;
+    const std::int64_t rest = repeat == 0 ? 0 : offset % repeat;
+    return rest < 0 ? rest + repeat : rest;
 }
 
-inline void check_on_repeat(const lay_piece& piece, std::size_t index, const lay_cloth& cloth) {
-    const std::int64_t start = into_repeat(piece.match_across, cloth.repeat_across);
-    if (start <= cloth.width - piece.width)
-        return;
-    const std::int64_t over = start + piece.width - cloth.width;
-    refuse<piece_too_wide_error>("piece " + std::to_string(index + 1) + " is " + std::to_string(piece.width) +
-                                     " wide and starts " + std::to_string(start) + " into the repeat, so it ends " +
-                                     std::to_string(over) + " beyond the usable width of " +
-                                     std::to_string(cloth.width),
-                                 index, over, false);
+[[noreturn]] inline void refuse_size_of_lay(const char* what) {
+    refuse<overflow_error>(std::string(what) + " does not fit 64-bit integers: use a coarser unit or graduation",
+                           refusal{.kind = fault::does_not_fit, .what = what});
 }
-
-inline void check_piece(const lay_piece& piece, std::size_t index, const lay_cloth& cloth) {
-    const std::string which = "piece " + std::to_string(index + 1);
-    if (piece.width <= 0 || piece.length <= 0)
-        refuse<unlayable_error>(which + " of " + std::to_string(piece.width) + " x " + std::to_string(piece.length) +
-                                ": both sizes must be above 0");
-    if (piece.quantity <= 0)
-        refuse<unlayable_error>(which + " is wanted " + std::to_string(piece.quantity) +
-                                " times: the quantity must be 1 or more");
-    if ((cloth.repeat_across > 0 || cloth.repeat_along > 0) && piece.grain == grain::may_turn)
-        refuse<unlayable_error>(which + " may turn, but the cloth's repeat is to be matched: its grain must be fixed");
-    if (piece.at_edge && piece.grain == grain::may_turn)
-        refuse<unlayable_error>(which + " may turn, but must lie against the edge: its grain must be fixed");
-    if (piece.at_edge && into_repeat(piece.match_across, cloth.repeat_across) != 0)
-        refuse<unlayable_error>(which + " must lie against the edge, where the repeat does not match it");
-    const bool fits = piece.width <= cloth.width || (piece.grain == grain::may_turn && piece.length <= cloth.width);
-    if (fits) {
-        if (cloth.repeat_across > 0)
-            check_on_repeat(piece, index, cloth);
-        return;
-    }
-    const bool would_turn = piece.grain == grain::fixed && piece.length <= cloth.width;
-    const std::int64_t over =
-        (piece.grain == grain::may_turn ? std::min(piece.width, piece.length) : piece.width) - cloth.width;
-    refuse<piece_too_wide_error>(
-        which + " is " + std::to_string(piece.width) + " wide, " + std::to_string(over) +
-            " more than the usable width of " + std::to_string(cloth.width) +
-            (would_turn ? "; given a quarter turn it would fit" : "; turning it does not help"),
-        index, over, would_turn);
-}
-
-/// For sums of areas times counted widths, which are exact beyond the 60 bits that areas may take.
-__extension__ using lay_wide = __int128;
 
 /// Sums and products of sizes that must stay inside 64 bits, with room for the sums of a few.
 inline std::int64_t lay_product(std::int64_t a, std::int64_t b) {
     std::int64_t product = 0;
     if (__builtin_mul_overflow(a, b, &product) || product > (std::int64_t{1} << 60))
-        refuse<overflow_error>("a lay whose area does not fit 64-bit integers: use a coarser unit or graduation");
+        refuse_size_of_lay("the area of a lay");
     return product;
 }
 
 inline std::int64_t lay_sum(std::int64_t a, std::int64_t b) {
     std::int64_t sum = 0;
     if (__builtin_add_overflow(a, b, &sum) || sum > (std::int64_t{1} << 60))
-        refuse<overflow_error>("a lay whose length does not fit 64-bit integers: use a coarser unit or graduation");
+        refuse_size_of_lay("the length of a lay");
     return sum;
 }
 
@@ -213,16 +134,14 @@ inline void take_out_factors(lay_problem& problem) {
 }
 
 inline lay_problem prepared(const std::vector<lay_piece>& pieces, const lay_cloth& cloth) {
-    check_cloth(cloth);
     lay_problem problem;
     problem.width = lay_sum(cloth.width, cloth.gap);
     problem.gap = cloth.gap;
-    problem.ways = cloth.ways;
+    problem.cutting = cloth.cutting;
     problem.repeat_across = cloth.repeat_across;
     problem.repeat_along = cloth.repeat_along;
     for (std::size_t i = 0; i < pieces.size(); ++i) {
         const lay_piece& piece = pieces[i];
-        check_piece(piece, i, cloth);
         lay_kind kind{.width = lay_sum(piece.width, cloth.gap),
                       .length = lay_sum(piece.length, cloth.gap),
                       .count = piece.quantity,
@@ -250,8 +169,6 @@ inline lay_problem prepared(const std::vector<lay_piece>& pieces, const lay_clot
     return problem;
 }
 
-} // namespace detail
-
-} // namespace turncloth
+} // namespace turncloth::detail
 
 #endif

@@ -1,8 +1,8 @@
 // A small random source that gives the same numbers on every platform.
 //
-//   class lay_random { explicit lay_random(seed); std::uint64_t operator()(); std::uint32_t below(n); };
+//   class detail::lay_random { explicit lay_random(seed); std::uint64_t operator()(); std::uint32_t below(n); };
 //
-//   lay_random chance{7};
+//   detail::lay_random chance{7};
 //   auto which = chance.below(52);   // 0 .. 51
 //
 // The standard library's engines are portable but its distributions are not, and a lay must not depend on
@@ -13,7 +13,7 @@
 
 #include <cstdint>
 
-namespace turncloth {
+namespace turncloth::detail {
 
 class lay_random {
 public:
@@ -37,6 +37,6 @@ private:
     std::uint64_t state_;
 };
 
-} // namespace turncloth
+} // namespace turncloth::detail
 
 #endif

@@ -1,14 +1,14 @@
 // Laying rectangles on a width of cloth: the shortest lay to be found with a given effort, and how far from best it may
 // be.
 //
-//   lay lay_out(pieces, cloth, effort = {})
-//   lay lay_on_remnant(pieces, cloth, length, effort = {})   as many of the pieces as go on so much cloth
+//   whole_lay detail::shortest_lay(pieces, cloth, effort = {}, shown = {})
+//   whole_lay detail::fullest_lay(pieces, cloth, length, effort = {})   as many of the pieces as go on so much cloth
 //
-//   const lay found = lay_out({{.width = 12, .length = 18, .quantity = 3}}, {.width = 44});
+//   const auto found = detail::shortest_lay({{.width = 12, .length = 18, .quantity = 3}}, {.width = 44});
 //   // found.length == 18, found.proved_best()
 //
-// Sizes are whole numbers of one unit; cloth_lay.hpp takes lengths with their units. The result depends on the
-// arguments alone: the effort is counted in steps of work, not in time.
+// Sizes are whole numbers of one unit; cloth/lay.hpp takes lengths with their units, and refuses what cannot be laid.
+// The result depends on the arguments alone: the effort is counted in steps of work, not in time.
 #ifndef TURNCLOTH_CLOTH_LAY_SOLVE_HPP
 #define TURNCLOTH_CLOTH_LAY_SOLVE_HPP
 
@@ -27,14 +27,11 @@
 #include <algorithm>
 #include <cstddef>
 #include <cstdint>
-#include <string>
 #include <tuple>
 #include <utility>
 #include <vector>
 
-namespace turncloth {
-
-namespace detail {
+namespace turncloth::detail {
 
 /// Hands out the caller's pieces of a kind one after another.
 class piece_names {
@@ -56,11 +53,11 @@ private:
 };
 
 /// From the search's sizes back to the caller's.
-inline lay finished_lay(const lay_entries& entries, const std::vector<laid>& placed, std::int64_t length,
-                        std::int64_t bound, std::int64_t cloth_width) {
+inline whole_lay finished_lay(const lay_entries& entries, const std::vector<laid>& placed, std::int64_t length,
+                              std::int64_t bound, std::int64_t cloth_width) {
     const lay_problem& problem = entries.problem();
     piece_names names(problem);
-    lay result;
+    whole_lay result;
     result.places.reserve(placed.size());
     for (const laid& piece : placed) {
         const lay_kind& kind = entries.kind(piece.entry);
@@ -77,7 +74,7 @@ inline lay finished_lay(const lay_entries& entries, const std::vector<laid>& pla
               [](const lay_place& a, const lay_place& b) { return std::tuple(a.y, a.x) < std::tuple(b.y, b.x); });
     result.length = length * problem.scale_y - problem.gap;
     result.bound = bound * problem.scale_y - problem.gap;
-    if (problem.ways != cutting::free)
+    if (problem.cutting != cutting::free)
         result.cuts = cutting_order(result.places, cloth_width, result.length);
     return result;
 }
@@ -86,52 +83,52 @@ inline lay finished_lay(const lay_entries& entries, const std::vector<laid>& pla
 template <class Pass>
 class lay_maker {
 public:
-    lay_maker(const lay_problem& problem, std::int64_t cloth_width, const lay_effort& effort)
+    lay_maker(const lay_problem& problem, std::int64_t cloth_width, const lay_effort& effort, const lay_watcher& shown)
         : problem_(problem),
           entries_(problem),
           cloth_width_(cloth_width),
           effort_(effort),
           search_(entries_, length_bound(problem), effort.seed,
-                  [this](const std::vector<laid>& placed, std::int64_t length) {
-                      return !effort_.improved || effort_.improved(made(placed, length));
+                  [this, shown](const std::vector<laid>& placed, std::int64_t length) {
+                      return !shown || shown(made(placed, length));
                   }) {}
 
-    lay make() {
+    whole_lay make() {
         search_.run(0); // a first lay, whatever the effort
         const lay_lengths lengths(problem_, search_.length());
         search_.raise_bound(lengths.at_least(search_.bound()));
-        if (problem_.ways == cutting::strips)
+        if (problem_.cutting == cutting::strips)
             search_.raise_bound(std::max(search_.bound(), lengths.at_least(strips_bound(problem_))));
         const std::uint64_t eighth = effort_.steps / 8;
         std::uint64_t spent = 0;
-        if (problem_.ways != cutting::free && exact_cuts::suits(problem_)) {
+        if (problem_.cutting != cutting::free && exact_cuts::suits(problem_)) {
             search_.run(eighth);
             spent += cut_exactly(eighth * 5);
         }
         if (problem_.pieces <= exact_lay::most_pieces) {
             search_.run(eighth);
-            spent += prove(lengths, eighth * (problem_.ways == cutting::free ? 6 : 1));
+            spent += prove(lengths, eighth * (problem_.cutting == cutting::free ? 6 : 1));
         }
-        if (problem_.ways == cutting::strips && strip_values::suits(problem_))
+        if (problem_.cutting == cutting::strips && strip_values::suits(problem_))
             spent += learn(effort_.steps / 4 * 3 - std::min(spent, effort_.steps / 4 * 3));
         search_.run(effort_.steps - std::min(spent, effort_.steps));
         return made(search_.best(), search_.length());
     }
 
-    lay fill(std::int64_t length) {
+    whole_lay fill(std::int64_t length) {
         search_.fill(length, effort_.steps);
         std::int64_t reached = 0;
         for (const laid& piece : search_.best()) {
             const lay_kind& kind = entries_.kind(piece.entry);
             reached = std::max(reached, piece.y + (piece.turned ? kind.width : kind.length));
         }
-        lay result = made(search_.best(), reached);
+        whole_lay result = made(search_.best(), reached);
         result.bound = 0;
         return result;
     }
 
 private:
-    lay made(const std::vector<laid>& placed, std::int64_t length) const {
+    whole_lay made(const std::vector<laid>& placed, std::int64_t length) const {
         return finished_lay(entries_, placed, length, search_.bound(), cloth_width_);
     }
 
@@ -146,7 +143,7 @@ private:
             const proof shown = exact.prove(search_.bound(), steps - exact.steps());
             if (shown == proof::refuted)
                 search_.raise_bound(lengths.at_least(search_.bound() + 1));
-            if (shown == proof::found && problem_.ways == cutting::free)
+            if (shown == proof::found && problem_.cutting == cutting::free)
                 search_.offer(as_entries(exact.placed()), search_.bound());
             if (shown == proof::given_up || shown == proof::found)
                 break;
@@ -198,55 +195,44 @@ private:
 
 /// Makes the lay by the way of cutting that the cloth asks for.
 template <class Use>
-lay with_maker(const lay_problem& problem, const lay_cloth& cloth, const lay_effort& effort, Use use) {
-    switch (cloth.ways) {
+whole_lay with_maker(const lay_problem& problem, const lay_cloth& cloth, const lay_effort& effort,
+                     const lay_watcher& shown, Use use) {
+    switch (cloth.cutting) {
     case cutting::edge_to_edge: {
-        lay_maker<edge_to_edge> maker(problem, cloth.width, effort);
+        lay_maker<edge_to_edge> maker(problem, cloth.width, effort, shown);
         return use(maker);
     }
     case cutting::strips: {
-        lay_maker<strips> maker(problem, cloth.width, effort);
+        lay_maker<strips> maker(problem, cloth.width, effort, shown);
         return use(maker);
     }
     case cutting::free:
         break;
     }
-    lay_maker<skyline_trials> maker(problem, cloth.width, effort);
+    lay_maker<skyline_trials> maker(problem, cloth.width, effort, shown);
     return use(maker);
 }
 
-} // namespace detail
-
-/// Lays all pieces on the cloth. Throws unlayable_error (piece_too_wide_error where that is why) for pieces or a cloth
-/// that admit no lay, overflow_error where areas leave 64 bits.
-inline lay lay_out(const std::vector<lay_piece>& pieces, const lay_cloth& cloth, const lay_effort& effort = {}) {
-    const detail::lay_problem problem = detail::prepared(pieces, cloth);
+/// Lays all pieces on the cloth. Throws overflow_error where areas leave 64 bits.
+inline whole_lay shortest_lay(const std::vector<lay_piece>& pieces, const lay_cloth& cloth,
+                              const lay_effort& effort = {}, const lay_watcher& shown = {}) {
+    const lay_problem problem = prepared(pieces, cloth);
     if (problem.pieces == 0)
         return {};
-    return detail::with_maker(problem, cloth, effort, [](auto& maker) { return maker.make(); });
+    return with_maker(problem, cloth, effort, shown, [](auto& maker) { return maker.make(); });
 }
 
-/// Lays as many of the pieces, by area, as it finds room for on a cloth of this length. Each piece must fit it by
-/// itself. The lay holds what was laid, with the length it takes and no bound. Throws as lay_out does, and
-/// unlayable_error for a piece longer than the cloth.
-inline lay lay_on_remnant(const std::vector<lay_piece>& pieces, const lay_cloth& cloth, std::int64_t length,
-                          const lay_effort& effort = {}) {
-    const detail::lay_problem problem = detail::prepared(pieces, cloth);
-    for (std::size_t i = 0; i < pieces.size(); ++i) {
-        const std::int64_t start = detail::into_repeat(pieces[i].match_along, cloth.repeat_along);
-        const bool turned_fits =
-            pieces[i].grain == grain::may_turn && pieces[i].width <= length && pieces[i].length <= cloth.width;
-        if (pieces[i].length > length - start && !turned_fits)
-            detail::refuse<unlayable_error>("piece " + std::to_string(i + 1) + " is " +
-                                            std::to_string(pieces[i].length) + " long, and the remnant " +
-                                            std::to_string(length));
-    }
+/// Lays as many of the pieces, by area, as it finds room for on a cloth of this length, which each must fit by itself.
+/// The lay holds what was laid, with the length it takes and no bound. Throws as shortest_lay does.
+inline whole_lay fullest_lay(const std::vector<lay_piece>& pieces, const lay_cloth& cloth, std::int64_t length,
+                             const lay_effort& effort = {}) {
+    const lay_problem problem = prepared(pieces, cloth);
     if (problem.pieces == 0)
         return {};
-    const std::int64_t in_problem = detail::lay_sum(length, cloth.gap) / problem.scale_y;
-    return detail::with_maker(problem, cloth, effort, [&](auto& maker) { return maker.fill(in_problem); });
+    const std::int64_t in_problem = lay_sum(length, cloth.gap) / problem.scale_y;
+    return with_maker(problem, cloth, effort, {}, [&](auto& maker) { return maker.fill(in_problem); });
 }
 
-} // namespace turncloth
+} // namespace turncloth::detail
 
 #endif

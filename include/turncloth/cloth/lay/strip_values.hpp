@@ -42,12 +42,12 @@ inline std::int64_t strips_bound(const lay_problem& problem) {
     }
     std::sort(longest_first.begin(), longest_first.end(),
               [](const lay_kind* a, const lay_kind* b) { return a->length > b->length; });
-    lay_wide strung = 0;
-    lay_wide strips = 0;
-    lay_wide bound = 0;
+    int128 strung = 0;
+    int128 strips = 0;
+    int128 bound = 0;
     for (const lay_kind* kind : longest_first) {
-        strung += lay_wide{kind->width} * kind->count;
-        const lay_wide begun = (strung + problem.width - 1) / problem.width;
+        strung += int128{kind->width} * kind->count;
+        const int128 begun = (strung + problem.width - 1) / problem.width;
         bound += (begun - strips) * kind->length;
         strips = begun;
     }
@@ -110,7 +110,7 @@ private:
     };
 
     std::int64_t share(std::int64_t area) const {
-        return std::max<std::int64_t>(1, static_cast<std::int64_t>(lay_wide{area} * scale / most_area_));
+        return std::max<std::int64_t>(1, static_cast<std::int64_t>(int128{area} * scale / most_area_));
     }
 
     void forget() {
@@ -124,7 +124,7 @@ private:
     std::int64_t parts(std::int64_t width) const {
         if (problem_->width <= finest)
             return width;
-        return static_cast<std::int64_t>((lay_wide{width} * capacity_ + problem_->width - 1) / problem_->width);
+        return static_cast<std::int64_t>((int128{width} * capacity_ + problem_->width - 1) / problem_->width);
     }
 
     /// The narrower of the ways a kind lies that are no longer than so much.
@@ -215,11 +215,11 @@ private:
     void learn() {
         for (std::size_t s = 0; s < strips_.size(); ++s) {
             const std::size_t end = s + 1 < strips_.size() ? strips_[s + 1].first_piece : placed_.size();
-            const lay_wide cloth = lay_wide{strips_[s].length} * problem_->width;
+            const int128 cloth = int128{strips_[s].length} * problem_->width;
             for (std::size_t i = strips_[s].first_piece; i < end; ++i) {
                 const std::uint32_t k = placed_[i].entry;
                 const std::int64_t cost =
-                    static_cast<std::int64_t>(lay_wide{share(problem_->kinds[k].area())} * cloth / strips_[s].area);
+                    static_cast<std::int64_t>(int128{share(problem_->kinds[k].area())} * cloth / strips_[s].area);
                 const std::int64_t weight = 1 + chance_.below(8);
                 const std::int64_t shaken = cost * (100 - shake_ + chance_.below(2 * shake_ + 1)) / 100;
                 worth_[k] = std::max<std::int64_t>(1, ((16 - weight) * worth_[k] + weight * shaken) / 16);

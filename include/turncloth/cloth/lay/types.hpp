@@ -1,22 +1,25 @@
-// A lay in whole numbers: what is laid, on what, and where every piece comes to lie.
+// A lay in whole numbers: what is laid, on what, and where every piece comes to lie. What has units is in cloth/lay.hpp.
 //
-//   enum class grain   { fixed, may_turn }
+//   enum class grain   { fixed, may_turn }                      the first five are words of the front too
 //   enum class cutting { free, edge_to_edge, strips }
-//   struct lay_piece   width, length, quantity, grain, match_across, match_along, at_edge
-//   struct lay_cloth   width, gap, ways, repeat_across, repeat_along
-//   struct lay_effort  steps, seed, improved
-//   struct lay_place   piece, x, y, width, length, turned
-//   struct lay_cut     runs, at, from, to
-//   struct lay         places, cuts, length, bound, proved_best()
+//   enum class cut_direction { across, along }
+//   struct part_origin cut, taken_off
+//   struct lay_effort  steps, seed
+//   struct detail::lay_piece   width, length, quantity, grain, match_across, match_along, at_edge
+//   struct detail::lay_cloth   width, gap, cutting, repeat_across, repeat_along
+//   struct detail::lay_place   piece, x, y, width, length, turned
+//   struct detail::lay_cut     direction, at, in_hand, origin
+//   struct detail::whole_lay   places, cuts, length, bound, proved_best()
 //
-//   lay_cloth cloth{.width = 44};
-//   std::vector<lay_piece> pieces{{.width = 12, .length = 18, .quantity = 2}};
+//   detail::lay_cloth cloth{.width = 44};
+//   std::vector<detail::lay_piece> pieces{{.width = 12, .length = 18, .quantity = 2}};
 //
-// All sizes are whole numbers of one unit of the caller's. x runs across the cloth from its left usable edge, y along
-// it from the end first cut. `width` is always across, `length` always along.
+// All sizes are whole numbers of one unit. x runs across the cloth from its left usable edge, y along it from the end
+// first cut. `width` is always across, `length` always along.
 #ifndef TURNCLOTH_CLOTH_LAY_TYPES_HPP
 #define TURNCLOTH_CLOTH_LAY_TYPES_HPP
 
+#include <compare>
 #include <cstddef>
 #include <cstdint>
 #include <functional>
@@ -34,8 +37,29 @@ enum class cutting : unsigned char {
     strips        ///< strips right across the width, crosscut, each piece then trimmed to its own length
 };
 
-/// One kind of piece. `match_across` and `match_along` say where in the repeat the piece's corner must fall; `at_edge`
-/// that it must lie against the left edge, as half a piece does on the fold of folded cloth.
+/// The way a cut runs: across the cloth from side to side, or along it.
+enum class cut_direction : unsigned char { across, along };
+
+/// Where a part in hand comes from: cut number `cut`, counted from 1, took it off, or left it; of cut 0 it is the whole.
+struct part_origin {
+    std::size_t cut = 0;
+    bool taken_off = false;
+
+    friend bool operator==(const part_origin&, const part_origin&) = default;
+};
+
+/// How hard to look. A step is about the work of placing one piece once; the count, not the clock, ends the search, so
+/// the same seed and steps give the same lay everywhere.
+struct lay_effort {
+    std::uint64_t steps = 120'000;
+    std::uint64_t seed = 1;
+};
+
+namespace detail {
+
+/// Pieces alike, the sizes and the quantity above zero. `match_across` and `match_along` say where in the repeat the
+/// piece's corner must fall; `at_edge` that it must lie against the left edge, as half a piece does on the fold of
+/// folded cloth. Where there is a repeat, or `at_edge`, the grain is fixed.
 struct lay_piece {
     std::int64_t width = 0;
     std::int64_t length = 0;
@@ -46,12 +70,12 @@ struct lay_piece {
     bool at_edge = false;
 };
 
-/// The cloth: usable width (inside the selvedges), the least gap between neighbours, the way of cutting,
-/// and the repeat to match across and along (0: nothing to match).
+/// The cloth: usable width (inside the selvedges), the least gap between neighbours, the way of cutting, and the repeat
+/// to match across and along (0: nothing to match).
 struct lay_cloth {
     std::int64_t width = 0;
     std::int64_t gap = 0;
-    cutting ways = cutting::free;
+    turncloth::cutting cutting = turncloth::cutting::free;
     std::int64_t repeat_across = 0;
     std::int64_t repeat_along = 0;
 };
@@ -68,20 +92,27 @@ struct lay_place {
     friend bool operator==(const lay_place&, const lay_place&) = default;
 };
 
-/// The way a cut runs: across the cloth (at one y, between two x) or along it (at one x, between two y).
-enum class runs : unsigned char { across, along };
+/// A rectangle of cloth.
+struct lay_part {
+    std::int64_t left = 0, right = 0, near = 0, far = 0;
 
+    friend auto operator<=>(const lay_part&,
+                            const lay_part&) = default; // NOLINT(modernize-use-nullptr): no pointer here
+};
+
+/// From edge to edge of the part in hand, at one y or one x. It takes off what is nearer the end first cut, or to the
+/// left, and leaves the rest.
 struct lay_cut {
-    turncloth::runs runs = turncloth::runs::across;
+    cut_direction direction = cut_direction::across;
     std::int64_t at = 0;
-    std::int64_t from = 0;
-    std::int64_t to = 0;
+    lay_part in_hand;
+    part_origin origin{};
 
     friend bool operator==(const lay_cut&, const lay_cut&) = default;
 };
 
 /// A finished lay. `bound` is a length that no lay of these pieces, cut in these ways, can be shorter than.
-struct lay {
+struct whole_lay {
     std::vector<lay_place> places;
     std::vector<lay_cut> cuts; ///< in the order to make them; empty when cutting is free
     std::int64_t length = 0;
@@ -90,14 +121,10 @@ struct lay {
     [[nodiscard]] bool proved_best() const noexcept { return length == bound; }
 };
 
-/// How hard to look. A step is about the work of placing one piece once; the count, not the clock, ends the search, so
-/// the same seed and steps give the same lay everywhere. `improved` is shown every better lay as it is found and
-/// stops the search by returning false.
-struct lay_effort {
-    std::uint64_t steps = 120'000;
-    std::uint64_t seed = 1;
-    std::function<bool(const lay&)> improved{};
-};
+/// Shown every better lay as it is found; it stops the search by returning false.
+using lay_watcher = std::function<bool(const whole_lay&)>;
+
+} // namespace detail
 
 } // namespace turncloth
 

@@ -7,7 +7,8 @@
 #ifndef TURNCLOTH_DRAW_DETAIL_LAY_PLAN_HPP
 #define TURNCLOTH_DRAW_DETAIL_LAY_PLAN_HPP
 
-#include <turncloth/cloth/widths.hpp>
+#include <turncloth/cloth/cutting_out.hpp>
+#include <turncloth/cloth/off_cuts.hpp>
 #include <turncloth/draw/detail/page_parts.hpp>
 #include <turncloth/sheet/purchases.hpp>
 
@@ -69,7 +70,7 @@ public:
         made_.folded = from_.bolt.folded;
         made_.width = mm(made_.folded ? from_.bolt.width / 2 : from_.bolt.width);
         made_.length = mm(from_.lay.length);
-        made_.usable_from = made_.folded ? 0 : mm(from_.bolt.selvedge);
+        made_.usable_from = mm(from_.bolt.usable_from_left());
         made_.usable_to = made_.usable_from + mm(from_.bolt.usable_width());
         say_sizes();
         add_pieces();
@@ -106,8 +107,7 @@ private:
     void add_pieces() {
         std::vector<std::size_t> laid(from_.pieces.size()), turned(from_.pieces.size());
         for (const cloth_place<Unit>& p : from_.lay.places) {
-            made_.places.push_back(
-                {{made_.usable_from + mm(p.x), mm(p.y), mm(p.across), mm(p.along)}, p.piece, p.turned});
+            made_.places.push_back({box_of(p.where), p.piece, p.turned});
             laid[p.piece] += static_cast<std::size_t>(p.comes_out);
             turned[p.piece] += p.turned ? 1U : 0U;
         }
@@ -126,57 +126,41 @@ private:
         }
     }
 
-    /// Cuts are told from the usable left edge and from the end first cut.
+    static box box_of(const cloth_part<Unit>& p) {
+        return {mm(p.from_left), mm(p.from_end), mm(p.across), mm(p.along)};
+    }
+
     void add_cuts() {
         if (!from_.lay.cuts.empty())
-            made_.cut_list.push_back("Cuts in order, each right across what is in hand:");
+            say_making_ready();
         std::size_t n = 0;
         for (const cloth_cut<Unit>& c : from_.lay.cuts) {
-            const bool across = c.runs == runs::across;
-            const double at = mm(c.at), from = mm(c.from), to = mm(c.to), left = made_.usable_from;
-            made_.cuts.push_back(across ? lay_cut_line{{left + from, at}, {left + to, at}}
-                                        : lay_cut_line{{left + at, from}, {left + at, to}});
-            made_.cut_list.push_back(joined({"cut ", std::to_string(++n), across ? ": across, " : ": along, ",
-                                             to_text(c.at, by_), across ? " from the end" : " from the left"}));
+            const box in_hand = box_of(c.in_hand);
+            const bool across = c.direction == cut_direction::across;
+            const double at = mm(c.on_cloth());
+            made_.cuts.push_back(across ? lay_cut_line{{in_hand.x, at}, {in_hand.right(), at}}
+                                        : lay_cut_line{{at, in_hand.y}, {at, in_hand.bottom()}});
+            made_.cut_list.push_back(
+                joined({"cut ", std::to_string(++n), across ? ": across " : ": along ", words_for(c.origin), ", ",
+                        to_text(c.at, by_), across ? " from its near side; " : " from its left; ",
+                        to_text(c.on_cloth(), by_), across ? " from the end" : " from the left edge"}));
         }
+    }
+
+    /// Cut 0 gives the edges that all others are told from.
+    void say_making_ready() {
+        made_.cut_list.push_back("cut 0: straighten the end; near is toward it");
+        made_.cut_list.push_back(joined({"cut 0: cut off ", to_text(from_.lay.length, by_), " from that end"}));
+        if (from_.bolt.selvedge.value() > 0)
+            made_.cut_list.push_back(joined({"cut 0: trim ", to_text(from_.bolt.selvedge, by_), " off the selvedges"}));
     }
 
     void add_kept() {
-        const auto left_over = from_.lay.cuts.empty()
-                                   ? off_cuts<Unit>(from_.lay, from_.bolt, options_.keep_across, options_.keep_along)
-                                   : parts_left();
-        for (const off_cut<Unit>& o : left_over) {
-            made_.kept.push_back({made_.usable_from + mm(o.x), mm(o.y), mm(o.across), mm(o.along)});
+        for (const cloth_part<Unit>& o : off_cuts<Unit>(from_.lay, options_.keep_across, options_.keep_along)) {
+            made_.kept.push_back(box_of(o));
             made_.kept_sizes.push_back(size_text(o.across, o.along, by_));
             made_.list.push_back(joined({"left over, to keep: ", made_.kept_sizes.back()}));
         }
-    }
-
-    /// Where the cuts are given, what is left over is what they leave: the parts in hand at the end that are no piece.
-    std::vector<off_cut<Unit>> parts_left() const {
-        std::vector<off_cut<Unit>> parts{{{}, {}, from_.bolt.usable_width(), from_.lay.length}};
-        for (const cloth_cut<Unit>& c : from_.lay.cuts) {
-            const bool across = c.runs == runs::across;
-            for (std::size_t i = 0, n = parts.size(); i < n; ++i) {
-                off_cut<Unit>&part = parts[i], rest = part;
-                const length<Unit> start = across ? part.y : part.x, size = across ? part.along : part.across;
-                const bool meets = across ? part.x < c.to && c.from < part.x + part.across
-                                          : part.y < c.to && c.from < part.y + part.along;
-                if (!meets || c.at <= start || c.at >= start + size)
-                    continue;
-                (across ? part.along : part.across) = c.at - start;
-                (across ? rest.along : rest.across) = start + size - c.at;
-                (across ? rest.y : rest.x) = c.at;
-                parts.push_back(rest);
-                break;
-            }
-        }
-        std::erase_if(parts, [&](const off_cut<Unit>& part) {
-            const auto is_piece = [&](const cloth_place<Unit>& p) { return p.x == part.x && p.y == part.y; };
-            return part.across < options_.keep_across || part.along < options_.keep_along ||
-                   std::any_of(from_.lay.places.begin(), from_.lay.places.end(), is_piece);
-        });
-        return parts;
     }
 
     const sheet_cloth<Unit>& from_;

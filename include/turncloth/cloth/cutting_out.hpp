@@ -1,0 +1,142 @@
+// How the pieces of a lay are cut out, in words: what to do in order, with a rule and a blade, or with shears.
+//
+//   std::vector<std::string> cutting_out(lay, pieces, bolt, ruler = {})
+//
+//   for (const std::string& step : cutting_out(found, pieces, canvas, inch_ruler(8))) print(step);
+//   // cut 0: straighten the end of the cloth, square to its selvedges; ...
+//   // cut 1: across the cloth, 18 in from its near side, on the cloth 18 in from the end: takes off a part 43 x 18 in
+//
+// A lay with cuts from edge to edge is told cut by cut: the part in hand, how far from its near or left side, the same
+// on the cloth, and what comes off. A lay that is cut free is told by its places: how far each piece lies from the left
+// edge of the cloth and from the end. Every figure is rounded from its exact length, none from another.
+#ifndef TURNCLOTH_CLOTH_CUTTING_OUT_HPP
+#define TURNCLOTH_CLOTH_CUTTING_OUT_HPP
+
+#include <turncloth/cloth/lay.hpp>
+#include <turncloth/measure/write.hpp>
+
+#include <cstddef>
+#include <map>
+#include <string>
+#include <type_traits>
+#include <utility>
+#include <vector>
+
+namespace turncloth {
+
+namespace detail {
+
+/// What is in hand, by the cut that it comes from.
+inline std::string words_for(const part_origin& o) {
+    if (o.cut == 0)
+        return "the cloth";
+    return "what cut " + std::to_string(o.cut) + (o.taken_off ? " took off" : " left");
+}
+
+template <length_unit Unit>
+class cutting_out_writer {
+public:
+    cutting_out_writer(const lay<Unit>& of, const std::vector<cloth_piece<Unit>>& pieces, const bolt<Unit>& cloth,
+                       const ruler& by)
+        : lay_(of), pieces_(pieces), cloth_(cloth), by_(by), cut_again_(2 * of.cuts.size() + 1) {
+        for (const cloth_cut<Unit>& c : of.cuts)
+            cut_again_[number(c.origin)] = true;
+        for (const cloth_place<Unit>& p : of.places)
+            places_.emplace(std::pair(p.where.from_left.value(), p.where.from_end.value()), &p);
+    }
+
+    std::vector<std::string> write() const {
+        std::vector<std::string> steps;
+        if (lay_.places.empty())
+            return steps;
+        steps.push_back("cut 0: " + making_ready());
+        if (cloth_.cutting == cutting::free)
+            for (const cloth_place<Unit>& p : lay_.places)
+                steps.push_back(placed(p));
+        for (std::size_t i = 0; i < lay_.cuts.size(); ++i)
+            steps.push_back("cut " + std::to_string(i + 1) + ": " + cut(i));
+        return steps;
+    }
+
+private:
+    static std::size_t number(const part_origin& o) { return o.cut == 0 ? 0 : 2 * o.cut - (o.taken_off ? 1 : 0); }
+
+    std::string written(length<Unit> l) const { return to_text(l, by_); }
+    template <length_unit In>
+    static std::string size_in(const cloth_part<Unit>& p, length<In> graduation, ties halfway) {
+        return number_text(nearest_to(as<In>(p.across), graduation, halfway)) + " x " +
+               to_text(nearest_to(as<In>(p.along), graduation, halfway));
+    }
+    std::string size_of(const cloth_part<Unit>& p) const {
+        return as_shown(
+            by_, [&] { return size_in(p, by_.inches, by_.halfway); },
+            [&] { return size_in(p, by_.centimetres, by_.halfway); });
+    }
+
+    /// What the cuts, or the places, start from.
+    std::string making_ready() const {
+        std::string said = "straighten the end of the cloth, square to its selvedges";
+        const bool trimmed = cloth_.cutting != cutting::free && cloth_.selvedge.value() > 0;
+        if (cloth_.cutting != cutting::free)
+            said += "; cut right across " + written(lay_.length) + " from it";
+        if (trimmed)
+            said += "; trim " + written(cloth_.selvedge) +
+                    (cloth_.folded ? " off the selvedges, opposite the fold" : " off each selvedge");
+        if (cloth_.cutting == cutting::free)
+            return said + ". Pieces lie so far from the " + left_edge() + " of the cloth and from that end:";
+        if (lay_.cuts.empty())
+            return said + ": that is " + piece(lay_.places.front());
+        return said + ". The near side of a part is the one that lay nearest that end";
+    }
+    const char* left_edge() const { return cloth_.folded ? "fold" : "left edge"; }
+
+    std::string placed(const cloth_place<Unit>& p) const {
+        return piece(p) + ": " + written(p.where.from_left) + " from the " + left_edge() + ", " +
+               written(p.where.from_end) + " from the end";
+    }
+
+    std::string piece(const cloth_place<Unit>& p) const {
+        return named(pieces_[p.piece], p.piece) + ", " + size_of(p.where) + (p.turned ? ", turned" : "") +
+               (pieces_[p.piece].on_fold ? ", on the fold" : "");
+    }
+
+    std::string cut(std::size_t i) const {
+        const cloth_cut<Unit>& c = lay_.cuts[i];
+        const bool across = c.direction == cut_direction::across;
+        std::string said = (across ? "across " : "along ") + words_for(c.origin) + ", " + written(c.at) + " from its " +
+                           (across ? "near" : "left") + " side, on the cloth " + written(c.on_cloth()) + " from the " +
+                           (across ? "end" : left_edge()) + ": takes off " + part({i + 1, true}, c.taken_off());
+        if (!cut_again_[number({i + 1, false})])
+            said += " and leaves " + part({i + 1, false}, c.rest());
+        return said;
+    }
+
+    /// A piece, what is to be cut again, or what is left over.
+    std::string part(const part_origin& from, const cloth_part<Unit>& p) const {
+        if (cut_again_[number(from)])
+            return "a part " + size_of(p);
+        const auto at = places_.find(std::pair(p.from_left.value(), p.from_end.value()));
+        return at != places_.end() && at->second->where == p ? piece(*at->second) : "a left-over " + size_of(p);
+    }
+
+    const lay<Unit>& lay_;
+    const std::vector<cloth_piece<Unit>>& pieces_;
+    const bolt<Unit>& cloth_;
+    const ruler by_;
+    std::vector<bool> cut_again_; // by number of the part's origin
+    std::map<std::pair<fraction, fraction>, const cloth_place<Unit>*> places_;
+};
+
+} // namespace detail
+
+/// What to do, in order; the first step, "cut 0", makes the cloth ready, and names the edges that all is told from.
+/// Nothing for a lay of no pieces. `pieces` and `cloth` are those that the lay was made of.
+template <length_unit Unit>
+std::vector<std::string> cutting_out(const lay<Unit>& of, const std::vector<cloth_piece<Unit>>& pieces,
+                                     const std::type_identity_t<bolt<Unit>>& cloth, const ruler& by = {}) {
+    return detail::cutting_out_writer<Unit>(of, pieces, cloth, by).write();
+}
+
+} // namespace turncloth
+
+#endif
