@@ -211,7 +211,7 @@ TEST_CASE("the lowest whole number of 64 bits is a value like any other") {
     CHECK_THROWS_AS(approximate(0x1p63, 1), overflow_error);
     // Whole multiples of 2^10 and 2^11 steps of 1 / (2^30 - 1) below 2^63 of them, as near as doubles come.
     const fraction step(1, (std::int64_t{1} << 30) - 1);
-    for (double real = -0x1p63 / 0x3fffffffp0, end = real * 0.999999999; real < end; real = std::nextafter(real, 0.0))
+    for (double real = -0x1p63 / 0x3fffffffp0, end = real * 0.99999999999; real < end; real = std::nextafter(real, 0.0))
         check_approximate(real, step);
 }
 
