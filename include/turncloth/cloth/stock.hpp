@@ -166,6 +166,13 @@ length_plan<Unit> cut_from_stock(const std::vector<wanted_length<Unit>>& wanted,
     return detail::stock_translation<Unit>(wanted, stock, rules).plan(rules.effort);
 }
 
+TURNCLOTH_ONCE(length_plan<inch> cut_from_stock<inch>(const std::vector<wanted_length<inch>>&,
+                                                      const std::vector<stock_length<inch>>&,
+                                                      const cutting_rules<inch>&));
+TURNCLOTH_ONCE(length_plan<centimetre> cut_from_stock<centimetre>(const std::vector<wanted_length<centimetre>>&,
+                                                                  const std::vector<stock_length<centimetre>>&,
+                                                                  const cutting_rules<centimetre>&));
+
 } // namespace turncloth
 
 #endif

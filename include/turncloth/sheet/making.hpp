@@ -343,6 +343,9 @@ sheet<Unit> sheet_of(const project<Unit>& p) {
     return detail::sheet_maker<Unit>(p).make();
 }
 
+TURNCLOTH_ONCE(sheet<inch> sheet_of(const project<inch>&));
+TURNCLOTH_ONCE(sheet<centimetre> sheet_of(const project<centimetre>&));
+
 } // namespace turncloth
 
 #endif
