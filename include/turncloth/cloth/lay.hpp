@@ -28,6 +28,7 @@
 #define TURNCLOTH_CLOTH_LAY_HPP
 
 #include <turncloth/cloth/lay/solve.hpp>
+#include <turncloth/measure/detail/wide.hpp>
 #include <turncloth/measure/require.hpp>
 #include <turncloth/panel/size.hpp>
 
