@@ -36,6 +36,8 @@ constexpr pen pen_of(line_kind kind) {
         return stitching_pen;
     case line_kind::mark:
         return {"", 0.25, {6, 1, 1, 1}};
+    case line_kind::placement:
+        return {"", 0.25, {1, 1}};
     case line_kind::slit:
         break;
     }
@@ -50,13 +52,16 @@ constexpr stroke_name legend_of(line_kind kind) {
         return "stitching";
     case line_kind::mark:
         return "mark";
+    case line_kind::placement:
+        return "placement line";
     case line_kind::slit:
         break;
     }
     return "slit";
 }
 
-inline constexpr line_kind all_line_kinds[] = {line_kind::fold, line_kind::stitching, line_kind::mark, line_kind::slit};
+inline constexpr line_kind all_line_kinds[] = {line_kind::fold, line_kind::stitching, line_kind::mark,
+                                               line_kind::placement, line_kind::slit};
 
 class drawer {
 public:

@@ -5,7 +5,7 @@
 //   fewest_eyelets(along, {.rim, .margin, .most})        how many, at most `most` from centre to centre
 //   folded_ribbons(n, hang, caught)                      ribbon for n loops that hang from a seam, a figure
 //   pocket_row<U>(backing, film, n)                      n pockets of film that is longer than what it is sewn to
-//     .mapping()  .fullness()  .bow(step, side)  .film_cut(take)  .dividers()
+//     .mapping()  .fullness()  .bow(step, side)  .film_cut(allowance)  .dividers()
 //   film_for_fullness(backing, n, fullness, step)  film_for_depth(backing, n, depth, step)   the film to take
 //   strip_dividers<Datum>(span, n, width)                n equal pockets with strips of a width between them
 //   hanging_error                                        what would not hang, and why
@@ -180,7 +180,7 @@ public:
 
     /// The film to cut, with what each end takes.
     constexpr figure<Unit> film_cut(length<Unit> allowance) const {
-        require_not_negative<hanging_error>(allowance, "what an end of the film takes");
+        require_not_negative<hanging_error>(allowance, "the allowance at an end of the film");
         figure<Unit> f;
         f.plus_times(mapping_.spans(), {film_ / mapping_.spans()}, "pockets");
         if (allowance.value() > 0)

@@ -11,7 +11,7 @@
 #define TURNCLOTH_DRAW_DETAIL_STOCK_PLAN_HPP
 
 #include <turncloth/draw/detail/page_parts.hpp>
-#include <turncloth/sheet/stock_list.hpp>
+#include <turncloth/sheet/purchases.hpp>
 
 #include <algorithm>
 #include <cstddef>

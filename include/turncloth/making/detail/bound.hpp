@@ -1,0 +1,180 @@
+// Rows, slits and mouths where they lie at last, after all that was folded since.
+//
+//   struct bound_row       a stretch of a row, with the lowest and the highest ply that it holds together
+//   class final_lines(stack, holes)     of one stack, as it lies at last
+//     .bind(row, out)                   a sewn row; false where what it holds no longer lies together: it is torn
+//     .open(line, part, ...)            where a line of a part's own spots lies, ply by ply
+//
+// A row keeps how each ply lay when it was sewn. Wherever a ply of that part lies now, the spots of the row are carried
+// from then to now, and the plies that have the same piece of the row in the same place are those that it holds.
+#ifndef TURNCLOTH_MAKING_DETAIL_BOUND_HPP
+#define TURNCLOTH_MAKING_DETAIL_BOUND_HPP
+
+#include <turncloth/making/detail/workbench.hpp>
+
+#include <algorithm>
+#include <cstddef>
+#include <cstdint>
+#include <vector>
+
+namespace turncloth::detail::flat_work {
+
+struct bound_row {
+    table_line at{};
+    stretch run{};
+    std::uint32_t low = 0, high = 0; ///< plies, by their place in the stack
+};
+
+struct opened_line {
+    table_line at{};
+    stretch run{};
+    std::uint32_t ply = 0;
+    std::size_t mouth = nowhere; ///< nowhere: a slit
+    bool cuts = true;            ///< the ply is open there; otherwise the mouth only ends the hollow
+};
+
+/// As within, and along a side of the cell too.
+constexpr stretch within_or_on(const cell& area, const table_line& l) {
+    const stretch inside = within(area, l);
+    if (!inside.is_nothing())
+        return inside;
+    for (std::size_t i = 0; i < area.size(); ++i) {
+        const spot &p = area[i], &q = area[i + 1 == area.size() ? 0 : i + 1];
+        if ((l.level ? p.y : p.x) == l.at && (l.level ? q.y : q.x) == l.at) {
+            const whole a = l.level ? p.x : p.y, b = l.level ? q.x : q.y;
+            return a < b ? stretch{a, b} : stretch{b, a};
+        }
+    }
+    return {};
+}
+
+/// The stretch of a line, carried.
+constexpr stretch carried(const stretch& run, const table_line& l, const lie& how) {
+    const spot p = how(l.level ? spot{run.from, l.at} : spot{l.at, run.from}),
+               q = how(l.level ? spot{run.to, l.at} : spot{l.at, run.to});
+    const bool level = carried(l, how).level;
+    const whole a = level ? p.x : p.y, b = level ? q.x : q.y;
+    return a < b ? stretch{a, b} : stretch{b, a};
+}
+
+class final_lines {
+public:
+    final_lines(const stack& s, const std::vector<std::vector<bounds>>& holes) : stack_(&s), holes_(&holes) {
+        plies_of_.resize(holes.size());
+        for (std::size_t i = 0; i < s.plies.size(); ++i)
+            plies_of_[s.plies[i].part].push_back(static_cast<std::uint32_t>(i));
+    }
+
+    /// Appends the row's stretches. Returns whether all that was sewn together still lies together.
+    bool bind(const sewn_row& row, std::vector<bound_row>& out) {
+        bool whole_row = true;
+        for (const sewn_span& span : row.spans) {
+            held_.clear();
+            stops_.assign({span.from, span.to});
+            for (const auto& pierced : span.plies)
+                hold(row, span, pierced);
+            std::sort(stops_.begin(), stops_.end());
+            stops_.erase(std::unique(stops_.begin(), stops_.end()), stops_.end());
+            for (std::size_t k = 0; k + 1 < stops_.size(); ++k)
+                whole_row &= bind(row, {stops_[k], stops_[k + 1]}, out);
+        }
+        return whole_row;
+    }
+
+    /// Where a line of a part lies now: on every ply that it runs through, or along too where it does not cut.
+    void open(const flat_line& own, const flat_part& part, std::size_t mouth, bool cuts,
+              std::vector<opened_line>& out) const {
+        const stretch asked{own.begins.value_or(0), own.ends.value_or(own.at.level ? part.width : part.height)};
+        for (const std::uint32_t q : plies_of_[own.part]) {
+            const ply& p = stack_->plies[q];
+            const table_line now = carried(own.at, p.how);
+            const stretch run = carried(asked, own.at, p.how);
+            const stretch in = cuts ? within(p.area, now) : within_or_on(p.area, now);
+            const stretch both{std::max(run.from, in.from), std::min(run.to, in.to)};
+            if (!both.is_nothing())
+                out.push_back({now, both, q, mouth, cuts});
+        }
+    }
+
+private:
+    struct holding {
+        stretch then; ///< in the row's own line, as it was sewn
+        lie since;
+        std::uint32_t ply;
+    };
+
+    void hold(const sewn_row& row, const sewn_span& span, const sewn_span::pierced& pierced) {
+        for (const std::uint32_t q : plies_of_[pierced.part]) {
+            const ply& p = stack_->plies[q];
+            const lie since = after(inverse(pierced.how), p.how);
+            const table_line now = carried(row.at, since);
+            const stretch run = carried({span.from, span.to}, row.at, since);
+            const stretch in = within_or_on(p.area, now);
+            const stretch both{std::max(run.from, in.from), std::min(run.to, in.to)};
+            if (both.is_nothing())
+                continue;
+            const stretch then = carried(both, now, inverse(since));
+            held_.push_back({then, since, q});
+            stops_.insert(stops_.end(), {then.from, then.to});
+            for (const bounds& own : (*holes_)[p.part])
+                if (const stretch gone = gone_along(carried(own, p.how), now); !gone.is_nothing()) {
+                    const stretch was = carried(gone, now, inverse(since));
+                    stops_.insert(stops_.end(),
+                                  {std::clamp(was.from, then.from, then.to), std::clamp(was.to, then.from, then.to)});
+                }
+        }
+    }
+    /// The stretch of a line that runs through a hole or along its edge.
+    static stretch gone_along(const bounds& hole, const table_line& at) {
+        if (at.level ? hole.top <= at.at && at.at <= hole.bottom : hole.left <= at.at && at.at <= hole.right)
+            return at.level ? stretch{hole.left, hole.right} : stretch{hole.top, hole.bottom};
+        return {};
+    }
+    /// Whether the ply has no cloth on either side of the line all along the run: it does not reach there, or a hole
+    /// does.
+    bool is_gone(const ply& p, const table_line& at, const stretch& run) const {
+        const bounds round = bounds_of(p.area);
+        bool before = (at.level ? round.top : round.left) < at.at,
+             beyond = at.at < (at.level ? round.bottom : round.right);
+        for (const bounds& own : (*holes_)[p.part]) {
+            const bounds h = carried(own, p.how);
+            const stretch gone = gone_along(h, at);
+            if (h.is_nothing() || gone.is_nothing() || gone.from > run.from || run.to > gone.to)
+                continue;
+            before = before && !((at.level ? h.top : h.left) < at.at);
+            beyond = beyond && !(at.at < (at.level ? h.bottom : h.right));
+        }
+        return !before && !beyond;
+    }
+
+    bool bind(const sewn_row& row, const stretch& piece, std::vector<bound_row>& out) const {
+        bound_row made;
+        bool first = true, together = true;
+        for (const holding& h : held_) {
+            const table_line at = carried(row.at, h.since);
+            const stretch run = carried(piece, row.at, h.since);
+            if (h.then.from > piece.from || h.then.to < piece.to || is_gone(stack_->plies[h.ply], at, run))
+                continue;
+            if (first)
+                made = {at, run, h.ply, h.ply};
+            else if (at.level != made.at.level || at.at != made.at.at || run.from != made.run.from)
+                together = false;
+            made.low = std::min(made.low, h.ply);
+            made.high = std::max(made.high, h.ply);
+            first = false;
+        }
+        if (!first)
+            out.push_back(made);
+        return together;
+    }
+
+    const stack* stack_;
+    const std::vector<std::vector<bounds>>* holes_;
+    std::vector<std::vector<std::uint32_t>> plies_of_{};
+    std::vector<holding> held_{}; ///< while one span is looked at
+    std::vector<whole> stops_{};
+};
+
+} // namespace turncloth::detail::flat_work
+
+#endif

@@ -1,0 +1,239 @@
+// The plane under a stack, cut into cells over which the same plies lie.
+//
+//   class cells(stack, holes, lines)      lines: stretches at which cells are to end as well (rows, slits, mouths)
+//     .slabs()  .plies(slab, k)           upright slabs from left to right; cells in one from the top down
+//   struct line_on_table                  a stretch of a level or upright line
+//
+// A slab reaches from one x at which anything begins, ends or crosses to the next; inside it no two sides cross, so they
+// have an order, and a cell lies between each and the next. Beyond the first and the last lies nothing.
+#ifndef TURNCLOTH_MAKING_DETAIL_CELLS_HPP
+#define TURNCLOTH_MAKING_DETAIL_CELLS_HPP
+
+#include <turncloth/making/detail/stack.hpp>
+
+#include <algorithm>
+#include <cstddef>
+#include <cstdint>
+#include <span>
+#include <utility>
+#include <vector>
+
+namespace turncloth::detail::flat_work {
+
+struct line_on_table {
+    table_line at{};
+    stretch run{};
+};
+
+/// A side that crosses a slab: its y at the slab's left and at its right. Sides of one slab do not cross, so their sums
+/// order them, and equal sums are one side.
+struct level {
+    whole left = 0, right = 0;
+    constexpr whole sum() const { return left + right; }
+    friend constexpr bool operator==(const level&, const level&) = default;
+};
+
+struct slab {
+    whole left = 0, right = 0;
+    std::vector<level> levels{};
+    std::vector<std::size_t> first{};  ///< of each cell's plies, and the end
+    std::vector<std::uint32_t> over{}; ///< plies by their place in the stack, cell by cell, from the bottom up
+    std::size_t cell_count() const { return levels.empty() ? 0 : levels.size() - 1; }
+};
+
+class cells {
+public:
+    cells(const stack& s, const std::vector<std::vector<bounds>>& holes, std::span<const line_on_table> lines)
+        : stack_(&s) {
+        gather_sides(s, holes, lines);
+        make_slabs();
+        for (std::size_t i = 0; i < s.plies.size(); ++i)
+            cover(i);
+        for (slab& one : slabs_)
+            finish(one);
+    }
+
+    const stack& of() const { return *stack_; }
+    const std::vector<slab>& slabs() const { return slabs_; }
+    std::span<const std::uint32_t> plies(std::size_t in, std::size_t k) const {
+        const slab& s = slabs_[in];
+        return {s.over.data() + s.first[k], s.over.data() + s.first[k + 1]};
+    }
+    std::size_t count() const {
+        std::size_t all = 0;
+        for (const slab& s : slabs_)
+            all += s.cell_count();
+        return all;
+    }
+
+private:
+    /// A side that is not upright, from left to right.
+    struct side {
+        spot from, to;
+        whole slope() const { return to.y > from.y ? 1 : to.y < from.y ? -1 : 0; }
+        whole at(whole x) const { return from.y + slope() * (x - from.x); }
+    };
+    /// A ply, or a hole in one, with its lower and upper sides.
+    struct shape {
+        whole left = 0, right = 0;
+        std::vector<side> sides{};
+    };
+    struct covered {
+        std::size_t ply;
+        level upper, lower;
+    };
+
+    static shape shape_of(const cell& area) {
+        shape made;
+        const bounds b = bounds_of(area);
+        made.left = b.left;
+        made.right = b.right;
+        for (std::size_t i = 0; i < area.size(); ++i) {
+            const spot &p = area[i], &q = area[i + 1 == area.size() ? 0 : i + 1];
+            if (p.x != q.x)
+                made.sides.push_back(p.x < q.x ? side{p, q} : side{q, p});
+        }
+        return made;
+    }
+    static cell rectangle(const bounds& b) {
+        return {{b.left, b.top}, {b.right, b.top}, {b.right, b.bottom}, {b.left, b.bottom}};
+    }
+
+    void gather_sides(const stack& s, const std::vector<std::vector<bounds>>& holes,
+                      std::span<const line_on_table> lines) {
+        holes_.resize(s.plies.size());
+        for (std::size_t i = 0; i < s.plies.size(); ++i) {
+            shapes_.push_back(shape_of(s.plies[i].area));
+            const bounds round = bounds_of(s.plies[i].area);
+            for (const bounds& own : holes[s.plies[i].part])
+                if (const bounds h = carried(own, s.plies[i].how); !h.is_nothing() && overlap(h, round))
+                    holes_[i].push_back(shape_of(rectangle(h)));
+        }
+        for (const shape& one : shapes_)
+            note(one);
+        for (const auto& list : holes_)
+            for (const shape& one : list)
+                note(one);
+        for (const line_on_table& l : lines)
+            if (l.at.level)
+                note(shape{l.run.from, l.run.to, {{{l.run.from, l.at.at}, {l.run.to, l.at.at}}}});
+            else
+                stops_.push_back(l.at.at);
+    }
+    void note(const shape& one) {
+        stops_.insert(stops_.end(), {one.left, one.right});
+        for (const side& s : one.sides) {
+            stops_.insert(stops_.end(), {s.from.x, s.to.x});
+            (s.slope() == 0 ? level_sides_ : slanting_sides_).push_back(s);
+        }
+    }
+
+    void make_slabs() {
+        const auto once = [](auto& list, auto less) {
+            std::sort(list.begin(), list.end(), less);
+            const auto same = [&](const auto& a, const auto& b) { return !less(a, b) && !less(b, a); };
+            list.erase(std::unique(list.begin(), list.end(), same), list.end());
+        };
+        // Crossings: where slanting sides meet level ones and each other.
+        for (std::size_t i = 0; i < slanting_sides_.size(); ++i) {
+            const side& s = slanting_sides_[i];
+            for (const side& l : level_sides_)
+                stop_between(s, l, s.from.x + s.slope() * (l.from.y - s.from.y));
+            for (std::size_t j = i + 1; j < slanting_sides_.size(); ++j)
+                if (const side& o = slanting_sides_[j]; o.slope() != s.slope())
+                    stop_between(s, o, (s.from.x + o.from.x + s.slope() * (o.from.y - s.from.y)) / 2);
+        }
+        once(stops_, [](whole a, whole b) { return a < b; });
+        for (std::size_t i = 0; i + 1 < stops_.size(); ++i)
+            slabs_.push_back({stops_[i], stops_[i + 1], {}, {}, {}});
+        covered_.resize(slabs_.size());
+        for (const std::vector<side>* list : {&level_sides_, &slanting_sides_})
+            for (const side& s : *list)
+                for (std::size_t k = slab_at(s.from.x); k < slabs_.size() && slabs_[k].right <= s.to.x; ++k)
+                    slabs_[k].levels.push_back({s.at(slabs_[k].left), s.at(slabs_[k].right)});
+        for (slab& s : slabs_)
+            once(s.levels, [](const level& a, const level& b) { return a.sum() < b.sum(); });
+    }
+    void stop_between(const side& a, const side& b, whole x) {
+        if (x > a.from.x && x < a.to.x && x > b.from.x && x < b.to.x)
+            stops_.push_back(x);
+    }
+    std::size_t slab_at(whole x) const {
+        const auto at =
+            std::lower_bound(slabs_.begin(), slabs_.end(), x, [](const slab& s, whole left) { return s.left < left; });
+        return static_cast<std::size_t>(at - slabs_.begin());
+    }
+
+    void cover(std::size_t ply) {
+        const shape& one = shapes_[ply];
+        for (std::size_t k = slab_at(one.left); k < slabs_.size() && slabs_[k].right <= one.right; ++k) {
+            const auto [upper, lower] = across(one, slabs_[k]);
+            covered_[k].push_back({ply, upper, lower});
+        }
+    }
+    /// Of a convex shape two sides cross each slab.
+    static std::pair<level, level> across(const shape& one, const slab& s) {
+        level upper, lower;
+        bool first = true;
+        for (const side& e : one.sides) {
+            if (e.from.x > s.left || e.to.x < s.right)
+                continue;
+            const level l{e.at(s.left), e.at(s.right)};
+            if (first || l.sum() < upper.sum())
+                upper = l;
+            if (first || l.sum() > lower.sum())
+                lower = l;
+            first = false;
+        }
+        return {upper, lower};
+    }
+
+    static std::size_t index_of(const slab& s, const level& l) {
+        const auto at = std::lower_bound(s.levels.begin(), s.levels.end(), l.sum(),
+                                         [](const level& a, whole sum) { return a.sum() < sum; });
+        return static_cast<std::size_t>(at - s.levels.begin());
+    }
+
+    /// Counts each cell's plies, then sets them down, in the order of the stack.
+    void finish(slab& s) {
+        const std::size_t k = static_cast<std::size_t>(&s - slabs_.data());
+        s.first.assign(s.cell_count() + 1, 0);
+        for (int pass = 0; pass < 2; ++pass) {
+            std::vector<std::size_t> next(s.first.begin(), s.first.end());
+            for (const covered& c : covered_[k])
+                for (std::size_t i = index_of(s, c.upper), end = index_of(s, c.lower); i < end; ++i)
+                    if (!in_hole(c.ply, s, i)) {
+                        if (pass == 0)
+                            ++s.first[i + 1];
+                        else
+                            s.over[next[i]++] = static_cast<std::uint32_t>(c.ply);
+                    }
+            if (pass == 0) {
+                for (std::size_t i = 0; i < s.cell_count(); ++i)
+                    s.first[i + 1] += s.first[i];
+                s.over.resize(s.first.back());
+            }
+        }
+        covered_[k].clear();
+    }
+    bool in_hole(std::size_t ply, const slab& s, std::size_t i) const {
+        return std::any_of(holes_[ply].begin(), holes_[ply].end(), [&](const shape& hole) {
+            if (hole.left > s.left || hole.right < s.right)
+                return false;
+            const auto [upper, lower] = across(hole, s);
+            return upper.sum() <= s.levels[i].sum() && s.levels[i + 1].sum() <= lower.sum();
+        });
+    }
+
+    const stack* stack_;
+    std::vector<shape> shapes_{};             ///< of each ply
+    std::vector<std::vector<shape>> holes_{}; ///< of each ply
+    std::vector<side> level_sides_{}, slanting_sides_{};
+    std::vector<whole> stops_{};
+    std::vector<slab> slabs_{};
+    std::vector<std::vector<covered>> covered_{}; ///< of each slab, while it is made
+};
+
+} // namespace turncloth::detail::flat_work
+
+#endif

@@ -1,0 +1,155 @@
+// A stack of plies: what lies on the table, from the bottom up, and what creases, layings and needles do with it.
+//
+//   ply{part, wall, how, area, body}       one thickness of one part: a convex cell of it as it lies
+//   struct stack                           plies from the bottom up
+//     fold(stack, moves, beyond, over)     turns what lies beyond a line, of the parts that move
+//     lay(stack, on, carry, beneath)       puts one stack on or beneath another
+//     widest_ply(stack, part, line)        the ply of a part that a line on it is drawn on
+//   within(ply, line, from, to)            the stretch of an upright or level line inside a ply
+//
+// One order of heights serves for the whole stack: a ply that is lower in it is nowhere above one that is higher.
+#ifndef TURNCLOTH_MAKING_DETAIL_STACK_HPP
+#define TURNCLOTH_MAKING_DETAIL_STACK_HPP
+
+#include <turncloth/making/detail/whole.hpp>
+
+#include <algorithm>
+#include <cstddef>
+#include <iterator>
+#include <optional>
+#include <utility>
+#include <vector>
+
+namespace turncloth::detail::flat_work {
+
+/// `area` is on the table. The body of a part is the ply that it is measured on: the largest left of it.
+struct ply {
+    std::size_t part = 0, wall = 0;
+    lie how{};
+    cell area{};
+    bool body = false;
+};
+
+struct stack {
+    std::vector<ply> plies{};
+};
+
+/// A level line at y = at, or an upright one at x = at.
+struct table_line {
+    bool level = true;
+    whole at = 0;
+};
+
+struct stretch {
+    whole from = 0, to = 0;
+    constexpr bool is_nothing() const { return from >= to; }
+};
+
+/// Where the line runs inside the cell; nothing where it only touches it. The cell is cut down to the line from both
+/// sides: what is left on the line itself is the stretch.
+constexpr stretch within(const cell& area, const table_line& l) {
+    whole low = 0, high = 0;
+    bool met = false, left_of = false, right_of = false;
+    const auto note = [&](whole v) {
+        low = met ? std::min(low, v) : v;
+        high = met ? std::max(high, v) : v;
+        met = true;
+    };
+    for (std::size_t i = 0; i < area.size(); ++i) {
+        const spot &p = area[i], &q = area[i + 1 == area.size() ? 0 : i + 1];
+        const whole p_off = (l.level ? p.y : p.x) - l.at, q_off = (l.level ? q.y : q.x) - l.at;
+        left_of |= p_off < 0;
+        right_of |= p_off > 0;
+        const whole p_along = l.level ? p.x : p.y, q_along = l.level ? q.x : q.y;
+        if (p_off == 0)
+            note(p_along);
+        if ((p_off < 0 && q_off > 0) || (p_off > 0 && q_off < 0)) {
+            const whole way = q_along > p_along ? 1 : q_along < p_along ? -1 : 0; // equal steps, or none along it
+            note(p_along + way * (p_off < 0 ? -p_off : p_off));
+        }
+    }
+    return left_of && right_of ? stretch{low, high} : stretch{};
+}
+
+/// Turns what lies beyond (past >= 0) of the parts that move. Over: on top of all. Under: directly beneath what stays of
+/// those parts. The plies come to lie in the contrary order, each other face up. Returns false, and does nothing,
+/// where nothing is turned or nothing stays. `wall`: what is turned becomes of that wall, where it is given.
+inline bool fold(stack& s, const std::vector<char>& moves, const half_plane& stays, bool over,
+                 std::optional<std::pair<std::size_t, std::size_t>> wall = {}) {
+    const lie mirror = mirror_in(stays);
+    std::vector<ply> kept, turned;
+    std::size_t lowest = 0;
+    bool some_stay = false;
+    for (const ply& p : s.plies) {
+        if (!moves[p.part]) {
+            kept.push_back(p);
+            continue;
+        }
+        ply rest = p, beyond = p;
+        rest.area = clipped(p.area, stays);
+        beyond.area = carried(clipped(p.area, other_side(stays)), mirror);
+        beyond.how = after(p.how, mirror);
+        if (p.body) {
+            rest.body = twice_area(rest.area) >= twice_area(beyond.area);
+            beyond.body = !rest.body;
+        }
+        if (wall && beyond.part == wall->first)
+            beyond.wall = wall->second;
+        if (!rest.area.empty()) {
+            lowest = some_stay ? lowest : kept.size();
+            some_stay = true;
+            kept.push_back(std::move(rest));
+        }
+        if (!beyond.area.empty())
+            turned.push_back(std::move(beyond));
+    }
+    if (turned.empty() || !some_stay)
+        return false;
+    std::reverse(turned.begin(), turned.end());
+    kept.insert(over ? kept.end() : kept.begin() + static_cast<std::ptrdiff_t>(lowest),
+                std::make_move_iterator(turned.begin()), std::make_move_iterator(turned.end()));
+    s.plies = std::move(kept);
+    return true;
+}
+
+/// Puts `piece`, carried by `carry`, on top of all of `on` or beneath it. Turned over, its lowest ply comes uppermost.
+inline void lay(stack piece, stack& on, const lie& carry, bool beneath) {
+    for (ply& p : piece.plies) {
+        p.how = after(p.how, carry);
+        p.area = carried(p.area, carry);
+    }
+    if (!carry.right_up())
+        std::reverse(piece.plies.begin(), piece.plies.end());
+    on.plies.insert(beneath ? on.plies.begin() : on.plies.end(), std::make_move_iterator(piece.plies.begin()),
+                    std::make_move_iterator(piece.plies.end()));
+}
+
+/// A line of a part's own spots, as an upright or level line of the table.
+constexpr table_line carried(const table_line& l, const lie& how) {
+    const spot p = how(l.level ? spot{0, l.at} : spot{l.at, 0});
+    const bool level = l.level == (how.xx != 0); // a quarter turn makes level lines upright
+    return {level, level ? p.y : p.x};
+}
+
+/// The ply on which a line of that part is drawn: of those that it runs inside of, where it runs furthest; the part's
+/// body among equals. None where it runs inside of none.
+inline std::optional<std::size_t> widest_ply(const stack& s, std::size_t part, const table_line& own) {
+    std::optional<std::size_t> best;
+    whole furthest = 0;
+    for (std::size_t i = 0; i < s.plies.size(); ++i) {
+        const ply& p = s.plies[i];
+        if (p.part != part)
+            continue;
+        const stretch inside = within(p.area, carried(own, p.how));
+        const whole far = inside.to - inside.from;
+        if (far > furthest || (far > 0 && far == furthest && p.body)) {
+            furthest = far;
+            best = i;
+        }
+    }
+    return best;
+}
+
+} // namespace turncloth::detail::flat_work
+
+#endif

@@ -1,0 +1,349 @@
+// Flat work carried out: parts that are laid, creased, sewn, cut and pierced, one operation after another.
+//
+//   struct flat_design                parts and operations in whole numbers, each naming parts by number
+//   class workbench(design)           every part by itself at first, the face up that it is to lie with
+//     .lay(i)  .crease(i)  .sew(i)  .snip(i)  .pierce(i)      the i-th of each; what is wrong, or nothing
+//     .stack_of(part)  .rows()  .spots()
+//
+// A row is not told how many layers it has: it meets what lies there at that moment, span by span. What it is sewn to is
+// kept in each part's own spots, so that it moves with the cloth.
+#ifndef TURNCLOTH_MAKING_DETAIL_WORKBENCH_HPP
+#define TURNCLOTH_MAKING_DETAIL_WORKBENCH_HPP
+
+#include <turncloth/making/detail/stack.hpp>
+
+#include <algorithm>
+#include <cstddef>
+#include <cstdint>
+#include <limits>
+#include <optional>
+#include <utility>
+#include <vector>
+
+namespace turncloth::detail::flat_work {
+
+inline constexpr std::size_t nowhere = std::numeric_limits<std::size_t>::max();
+
+struct flat_part {
+    whole width = 0, height = 0;
+    bool right_up = true;     ///< as it is to lie
+    std::size_t on = nowhere; ///< what it is laid on, if anything
+    lie there{};              ///< its own spots to those of what it is laid on
+    bool beneath = false, set_into = false;
+};
+struct flat_crease {
+    std::size_t part = 0;
+    half_plane stays{}; ///< in the part's own spots
+    bool over = false, begins_wall = false;
+};
+/// Along a level or upright line of a part's own spots.
+struct flat_line {
+    std::size_t part = 0;
+    table_line at{};
+    std::optional<whole> begins{}, ends{};
+};
+struct flat_row {
+    flat_line along{};
+    std::vector<std::size_t> through{};
+};
+struct flat_snip {
+    flat_line at{};
+    whole half_width = 0;
+};
+struct flat_spot {
+    std::size_t part = 0;
+    spot at{};
+    std::vector<std::size_t> through{};
+};
+struct flat_design {
+    std::vector<flat_part> parts{};
+    std::vector<flat_crease> creases{};
+    std::vector<flat_row> rows{};
+    std::vector<flat_snip> snips{};
+    std::vector<flat_spot> spots{};
+};
+
+/// A stretch of a row through the same plies all along.
+struct sewn_span {
+    whole from = 0, to = 0;
+    struct pierced {
+        std::size_t part;
+        lie how; ///< as it lay when it was sewn
+    };
+    std::vector<pierced> plies{}; ///< from the bottom up
+};
+
+/// What a row met. Spans where the needle met nothing (a slit) are left out.
+struct sewn_row {
+    table_line at{};
+    stretch run{};
+    std::vector<sewn_span> spans{};
+    std::vector<std::size_t> touched{}; ///< parts whose cloth ends or folds exactly on the row: it does not hold them
+};
+
+enum class work_fault : unsigned char {
+    none,
+    no_cloth,   ///< the line runs inside no cloth of its part as it lies then
+    off_cloth,  ///< it begins or ends where the part's cloth does not lie then
+    turns_all,  ///< a crease that turns nothing, or leaves nothing
+    laid_twice, ///< the two lie in one stack already
+    not_met,    ///< a wall that is nowhere under the row
+    too_many    ///< a wall under the row that it is not to go through
+};
+
+struct work_problem {
+    work_fault what = work_fault::none;
+    std::size_t part = nowhere;
+    stretch asked{}, there{};
+};
+
+class workbench {
+public:
+    explicit workbench(const flat_design& design) : design_(&design) {
+        for (std::size_t i = 0; i < design.parts.size(); ++i) {
+            const flat_part& p = design.parts[i];
+            ply whole_piece{i, i, {}, {{0, 0}, {p.width, 0}, {p.width, p.height}, {0, p.height}}, true};
+            if (!p.right_up) { // turned left to right
+                whole_piece.how = {-1, 0, 0, 1, p.width, 0};
+                whole_piece.area = carried(whole_piece.area, whole_piece.how);
+            }
+            stacks_.push_back({{std::move(whole_piece)}});
+            in_.push_back(i);
+        }
+        holes_.resize(design.parts.size());
+        walls_ = design.parts.size();
+    }
+
+    const stack& stack_of(std::size_t part) const { return stacks_[in_[part]]; }
+    const std::vector<bounds>& holes_of(std::size_t part) const { return holes_[part]; }
+    const std::vector<std::vector<bounds>>& holes() const { return holes_; }
+    /// Whether the first of its stack: each stack is named by the part at the root of its layings.
+    bool is_root(std::size_t part) const { return in_[part] == part; }
+
+    /// The part's body as it lies.
+    const ply* body_of(std::size_t part) const {
+        for (const ply& p : stack_of(part).plies)
+            if (p.part == part && p.body)
+                return &p;
+        return nullptr;
+    }
+
+    work_problem lay(std::size_t part) {
+        const flat_part& p = design_->parts[part];
+        if (p.on == nowhere)
+            return {};
+        if (in_[part] == in_[p.on])
+            return {work_fault::laid_twice, part};
+        const lie wanted = after(p.there, body_of(p.on)->how);
+        const lie carry = after(inverse(body_of(part)->how), wanted);
+        const std::size_t from = in_[part], to = in_[p.on];
+        flat_work::lay(std::move(stacks_[from]), stacks_[to], carry, p.beneath);
+        stacks_[from] = {};
+        if (p.set_into)
+            for (ply& laid : stacks_[to].plies)
+                if (laid.part == part)
+                    laid.wall = body_of(p.on)->wall;
+        for (std::size_t& in : in_)
+            in = in == from ? to : in;
+        return {};
+    }
+
+    work_problem crease(std::size_t i) {
+        const flat_crease& c = design_->creases[i];
+        stack& s = stacks_[in_[c.part]];
+        const ply* on = ply_of_crease(s, c);
+        if (on == nullptr)
+            return {work_fault::no_cloth, c.part};
+        std::optional<std::pair<std::size_t, std::size_t>> wall;
+        if (c.begins_wall)
+            wall = std::pair(c.part, walls_++);
+        if (!fold(s, moving_with(c.part), carried(c.stays, on->how), c.over, wall))
+            return {work_fault::turns_all, c.part};
+        return {};
+    }
+
+    /// What was met, and the first thing in which it is not what was to be met.
+    std::pair<sewn_row, std::vector<work_problem>> sew(std::size_t i) const {
+        const flat_row& r = design_->rows[i];
+        sewn_row met;
+        std::vector<work_problem> wrong;
+        const std::optional<std::size_t> on = widest_ply(stack_of(r.along.part), r.along.part, r.along.at);
+        if (!on)
+            return {met, {{work_fault::no_cloth, r.along.part}}};
+        const ply& drawn = stack_of(r.along.part).plies[*on];
+        met.at = carried(r.along.at, drawn.how);
+        const stretch there = within(drawn.area, met.at);
+        met.run = run_of(r.along, drawn, there);
+        if (met.run.from < there.from || met.run.to > there.to)
+            wrong.push_back({work_fault::off_cloth, r.along.part, met.run, there});
+        pierce_all(met, stack_of(r.along.part));
+        compare(met, r, wrong);
+        return {std::move(met), std::move(wrong)};
+    }
+
+    work_problem snip(std::size_t i) {
+        const flat_snip& s = design_->snips[i];
+        const flat_part& p = design_->parts[s.at.part];
+        const whole begins = s.at.begins.value_or(0), ends = s.at.ends.value_or(s.at.at.level ? p.width : p.height);
+        const whole low = s.at.at.at - s.half_width, high = s.at.at.at + s.half_width;
+        holes_[s.at.part].push_back(s.at.at.level ? bounds{begins, low, ends, high} : bounds{low, begins, high, ends});
+        return {};
+    }
+
+    /// The parts met at a spot from the bottom up, a part once for each of its layers.
+    std::vector<std::size_t> pierce(std::size_t i) const {
+        const flat_spot& s = design_->spots[i];
+        const ply* on = body_of(s.part);
+        const spot there = on->how(s.at);
+        std::vector<std::size_t> met;
+        for (const ply& p : stack_of(s.part).plies)
+            if (inside(p, there) && !in_hole(p, there))
+                met.push_back(p.part);
+        return met;
+    }
+
+    /// A part and everything that lies on it, and on that.
+    std::vector<char> moving_with(std::size_t part) const {
+        std::vector<char> moves(design_->parts.size(), 0);
+        for (std::size_t p = 0; p < moves.size(); ++p) {
+            std::size_t up = p;
+            while (up != part && up != nowhere && in_[up] == in_[part])
+                up = design_->parts[up].on;
+            moves[p] = up == part ? 1 : 0;
+        }
+        return moves;
+    }
+
+private:
+    /// The ply with the most cloth on both sides of the line, measured by the smaller part.
+    static const ply* ply_of_crease(const stack& s, const flat_crease& c) {
+        const ply* best = nullptr;
+        whole most = 0;
+        for (const ply& p : s.plies) {
+            if (p.part != c.part)
+                continue;
+            const half_plane stays = carried(c.stays, p.how);
+            const whole one = twice_area(clipped(p.area, stays)),
+                        other = twice_area(clipped(p.area, other_side(stays)));
+            if (const whole shared = std::min(one, other); shared > most || (shared > 0 && shared == most && p.body)) {
+                most = shared;
+                best = &p;
+            }
+        }
+        return best;
+    }
+
+    static stretch run_of(const flat_line& l, const ply& drawn, const stretch& there) {
+        const auto along = [&](whole v) {
+            const spot p = drawn.how(l.at.level ? spot{v, l.at.at} : spot{l.at.at, v});
+            const table_line t = carried(l.at, drawn.how);
+            return t.level ? p.x : p.y;
+        };
+        const bool reversed = along(1) < along(0);
+        std::optional<whole> first = reversed ? l.ends : l.begins, last = reversed ? l.begins : l.ends;
+        return {first ? along(*first) : there.from, last ? along(*last) : there.to};
+    }
+
+    /// Cut at every end of a ply and of a hole under the row, each piece through the plies that run all along it.
+    void pierce_all(sewn_row& met, const stack& s) const {
+        struct under {
+            std::size_t ply;
+            stretch run;
+        };
+        std::vector<under> cloth;
+        std::vector<whole> stops = {met.run.from, met.run.to};
+        for (std::size_t i = 0; i < s.plies.size(); ++i) {
+            const ply& p = s.plies[i];
+            const stretch in = within(p.area, met.at);
+            const stretch run{std::max(in.from, met.run.from), std::min(in.to, met.run.to)};
+            if (in.is_nothing()) {
+                note_touching(met, p);
+            } else if (!run.is_nothing()) {
+                cloth.push_back({i, run});
+                stops.insert(stops.end(), {run.from, run.to});
+                for (const stretch& gone : holes_along(p, met.at))
+                    stops.insert(stops.end(), {gone.from, gone.to});
+            }
+        }
+        std::sort(stops.begin(), stops.end());
+        stops.erase(std::unique(stops.begin(), stops.end()), stops.end());
+        for (std::size_t k = 0; k + 1 < stops.size(); ++k) {
+            sewn_span span{stops[k], stops[k + 1], {}};
+            for (const under& u : cloth)
+                if (u.run.from <= span.from && span.to <= u.run.to && !is_gone(s.plies[u.ply], met.at, span))
+                    span.plies.push_back({s.plies[u.ply].part, s.plies[u.ply].how});
+            if (span.from >= met.run.from && span.to <= met.run.to && !span.plies.empty())
+                met.spans.push_back(std::move(span));
+        }
+    }
+    static void note_touching(sewn_row& met, const ply& p) {
+        const bounds b = bounds_of(p.area);
+        const bool on_edge =
+            met.at.level ? b.top == met.at.at || b.bottom == met.at.at : b.left == met.at.at || b.right == met.at.at;
+        const whole low = met.at.level ? b.left : b.top, high = met.at.level ? b.right : b.bottom;
+        if (on_edge && low < met.run.to && met.run.from < high)
+            met.touched.push_back(p.part);
+    }
+    /// A needle on the very edge of a hole goes through no cloth that holds.
+    std::vector<stretch> holes_along(const ply& p, const table_line& at) const {
+        std::vector<stretch> gone;
+        for (const bounds& own : holes_[p.part]) {
+            const bounds h = carried(own, p.how);
+            if (!h.is_nothing() &&
+                (at.level ? h.top <= at.at && at.at <= h.bottom : h.left <= at.at && at.at <= h.right))
+                gone.push_back(at.level ? stretch{h.left, h.right} : stretch{h.top, h.bottom});
+        }
+        return gone;
+    }
+    bool is_gone(const ply& p, const table_line& at, const sewn_span& span) const {
+        const auto gone = holes_along(p, at);
+        return std::any_of(gone.begin(), gone.end(),
+                           [&](const stretch& g) { return g.from <= span.from && span.to <= g.to; });
+    }
+
+    static void compare(const sewn_row& met, const flat_row& r, std::vector<work_problem>& wrong) {
+        std::vector<std::size_t> parts;
+        for (const sewn_span& span : met.spans)
+            for (const auto& p : span.plies)
+                if (std::find(parts.begin(), parts.end(), p.part) == parts.end())
+                    parts.push_back(p.part);
+        const auto has = [](const std::vector<std::size_t>& list, std::size_t part) {
+            return std::find(list.begin(), list.end(), part) != list.end();
+        };
+        for (const std::size_t wanted : r.through)
+            if (!has(parts, wanted))
+                wrong.push_back({work_fault::not_met, wanted});
+        std::sort(parts.begin(), parts.end());
+        for (const std::size_t part : parts)
+            if (!has(r.through, part))
+                wrong.push_back({work_fault::too_many, part});
+    }
+
+    /// Inside, or on the edge.
+    static bool inside(const ply& p, const spot& at) {
+        bool left = false, right = false;
+        for (std::size_t i = 0; i < p.area.size(); ++i) {
+            const spot &a = p.area[i], &b = p.area[i + 1 == p.area.size() ? 0 : i + 1];
+            const whole turn = (b.x - a.x) * (at.y - a.y) - (b.y - a.y) * (at.x - a.x);
+            left |= turn > 0;
+            right |= turn < 0;
+        }
+        return !(left && right);
+    }
+    bool in_hole(const ply& p, const spot& at) const {
+        return std::any_of(holes_[p.part].begin(), holes_[p.part].end(), [&](const bounds& own) {
+            const bounds h = carried(own, p.how);
+            return h.left < at.x && at.x < h.right && h.top < at.y && at.y < h.bottom;
+        });
+    }
+
+    const flat_design* design_;
+    std::vector<stack> stacks_{};
+    std::vector<std::size_t> in_{}; ///< the stack of each part
+    std::vector<std::vector<bounds>> holes_{};
+    std::size_t walls_ = 0;
+};
+
+} // namespace turncloth::detail::flat_work
+
+#endif

@@ -1,0 +1,13 @@
+// Ten thousand random projects against grains of cloth moved one by one.
+#include "making/detail/random_work.hpp"
+
+#include <doctest/doctest.h>
+
+TEST_CASE("Layers, outlines and hollows of ten thousand projects are those of grains moved one by one") {
+    const random_work::counts seen = random_work::compared(1'000'000, 10'000);
+    CHECK_MESSAGE(seen.wrong.empty(), seen.wrong);
+    CHECK(seen.projects == 10'000);
+    MESSAGE("projects ", seen.projects, ", layings ", seen.layings, ", creases ", seen.creases, " (", seen.corners,
+            " across corners, ", seen.over_another, " with other parts), rows ", seen.rows, ", slits ", seen.slits,
+            ", torn ", seen.torn, ", hollows ", seen.hollows, " (", seen.closed, " closed), large ", seen.large);
+}

@@ -1,0 +1,137 @@
+// The gaps between grains, flooded: which belong together, and how far each hollow is open to the outside.
+#ifndef TURNCLOTH_TESTS_MAKING_FLOOD_HPP
+#define TURNCLOTH_TESTS_MAKING_FLOOD_HPP
+
+#include "making/detail/grains.hpp"
+
+namespace grains {
+
+struct flooded {
+    std::map<std::pair<at, std::size_t>, std::size_t> hollow; ///< of the i-th gap from the bottom over a triangle
+    std::map<std::size_t, integer> open;                      ///< sixths of a unit of its border that lead outside
+    std::map<at, std::vector<grain>> over;                    ///< from the bottom up
+    bool torn = false;                                        ///< what a row held together lies apart
+};
+
+class flood {
+public:
+    flood(const world& w, std::size_t root, const std::vector<held>& rows) {
+        for (const grain& g : w.stack_of(root))
+            if (!g.gone)
+                all_.over[g.where()].push_back(g);
+        for (auto& [where, list] : all_.over) {
+            std::sort(list.begin(), list.end(), [](const grain& a, const grain& b) { return a.height < b.height; });
+            for (std::size_t i = 1; i < list.size(); ++i) {
+                all_.hollow[{where, i}] = up_.size();
+                up_.push_back(up_.size());
+            }
+        }
+        close_rows(rows);
+        std::set<at> done;
+        for (const auto& [where, list] : all_.over)
+            for (const side& s : sides_of(where))
+                if (done.insert(s.middle).second)
+                    cross(where, s);
+        for (auto& [key, h] : all_.hollow)
+            h = top(h);
+        for (const auto& [h, length] : open_)
+            all_.open[top(h)] += length;
+    }
+    const flooded& result() const { return all_; }
+
+private:
+    using interval = std::pair<double, double>;
+
+    std::size_t top(std::size_t h) const {
+        while (up_[h] != h)
+            h = up_[h];
+        return h;
+    }
+    void close_rows(const std::vector<held>& rows) {
+        std::map<std::pair<std::size_t, at>, std::vector<std::pair<at, double>>> touching;
+        for (const auto& [where, list] : all_.over)
+            for (const grain& g : list)
+                for (const side& s : sides_of(g.own))
+                    touching[{g.part, s.middle}].emplace_back(go(g.how, s.middle), g.height);
+        for (const held& row : rows) {
+            std::optional<at> place;
+            interval heights{1e300, -1e300};
+            for (const auto& member : row)
+                for (const auto& [where, height] : touching[member]) {
+                    all_.torn |= place && *place != where;
+                    place = where;
+                    heights = {std::min(heights.first, height), std::max(heights.second, height)};
+                }
+            if (place)
+                rows_[*place].push_back(heights);
+        }
+    }
+
+    /// Folded: the triangle across the side in the part's own coordinates lies over this one.
+    std::vector<interval> closed(const std::vector<grain>& here, const std::set<double>& going_on, const at& middle,
+                                 const at& beyond) {
+        std::vector<interval> shut = rows_[middle];
+        for (const grain& g : here)
+            for (const grain& h : here)
+                if (g.part == h.part && g.height < h.height && !going_on.contains(g.height) &&
+                    !going_on.contains(h.height) && go(undo(g.how), beyond) == h.own)
+                    shut.emplace_back(g.height, h.height);
+        return shut;
+    }
+
+    void cross(const at& where, const side& s) {
+        static const std::vector<grain> nothing;
+        const auto found = all_.over.find(s.beyond);
+        const std::vector<grain>&one = all_.over[where], &other = found == all_.over.end() ? nothing : found->second;
+        std::set<double> going_on;
+        for (const grain& g : one)
+            for (const grain& h : other)
+                if (g.part == h.part && g.how == h.how)
+                    going_on.insert(g.height);
+        std::map<long, std::vector<long>> bands; // -1 is outside
+        const auto sort_out = [&](const std::vector<grain>& list, const at& at_place) {
+            const auto shut = closed(list, going_on, s.middle, at_place == where ? s.beyond : where);
+            for (std::size_t i = 0; i <= list.size(); ++i) {
+                const double low = i == 0 ? -1e300 : list[i - 1].height,
+                             high = i == list.size() ? 1e300 : list[i].height;
+                if (std::any_of(shut.begin(), shut.end(),
+                                [&](const interval& c) { return c.first <= low && high <= c.second; }))
+                    continue;
+                const long band = std::count_if(going_on.begin(), going_on.end(), [&](double h) { return h <= low; });
+                const bool outside = i == 0 || i == list.size();
+                bands[band].push_back(outside ? -1 : static_cast<long>(all_.hollow[{at_place, i}]));
+            }
+        };
+        sort_out(one, where);
+        sort_out(other, s.beyond);
+        for (const auto& [band, list] : bands)
+            join(list, s.length);
+    }
+    void join(const std::vector<long>& list, integer length) {
+        const bool outside = std::find(list.begin(), list.end(), -1) != list.end();
+        for (const long a : list) {
+            if (a >= 0 && outside)
+                open_[static_cast<std::size_t>(a)] += length;
+            for (const long b : list)
+                if (a >= 0 && b >= 0 && walls(a) == walls(b))
+                    up_[top(static_cast<std::size_t>(a))] = top(static_cast<std::size_t>(b));
+        }
+    }
+    std::pair<std::size_t, std::size_t> walls(long gap) {
+        if (walls_.empty())
+            for (const auto& [key, h] : all_.hollow)
+                walls_[static_cast<long>(h)] =
+                    std::minmax({all_.over[key.first][key.second - 1].part, all_.over[key.first][key.second].part});
+        return walls_[gap];
+    }
+
+    flooded all_;
+    std::vector<std::size_t> up_;
+    std::map<std::size_t, integer> open_;
+    std::map<at, std::vector<interval>> rows_;
+    std::map<long, std::pair<std::size_t, std::size_t>> walls_;
+};
+
+} // namespace grains
+
+#endif
