@@ -373,6 +373,12 @@ lay<Unit> lay_out(const std::vector<cloth_piece<Unit>>& pieces, const std::type_
     return whole.with_units(detail::shortest_lay(whole.pieces, whole.cloth, effort, shown));
 }
 
+TURNCLOTH_ONCE(lay<inch> lay_out<inch>(const std::vector<cloth_piece<inch>>&, const bolt<inch>&, const lay_effort&,
+                                       const std::function<bool(const lay<inch>&)>&));
+TURNCLOTH_ONCE(lay<centimetre> lay_out<centimetre>(const std::vector<cloth_piece<centimetre>>&, const bolt<centimetre>&,
+                                                   const lay_effort&,
+                                                   const std::function<bool(const lay<centimetre>&)>&));
+
 } // namespace turncloth
 
 #endif

@@ -260,6 +260,13 @@ length_plan<Unit> cut_from_stock(const std::vector<wanted_length<Unit>>& wanted,
     return whole.with_units(detail::plan_stock(whole.problem(), rules.effort));
 }
 
+TURNCLOTH_ONCE(length_plan<inch> cut_from_stock<inch>(const std::vector<wanted_length<inch>>&,
+                                                      const std::vector<stock_length<inch>>&,
+                                                      const cutting_rules<inch>&));
+TURNCLOTH_ONCE(length_plan<centimetre> cut_from_stock<centimetre>(const std::vector<wanted_length<centimetre>>&,
+                                                                  const std::vector<stock_length<centimetre>>&,
+                                                                  const cutting_rules<centimetre>&));
+
 } // namespace turncloth
 
 #endif
