@@ -11,6 +11,7 @@
 #ifndef TURNCLOTH_MEASURE_WRITE_HPP
 #define TURNCLOTH_MEASURE_WRITE_HPP
 
+#include <turncloth/measure/detail/compiled.hpp>
 #include <turncloth/measure/length.hpp>
 #include <turncloth/measure/rounding.hpp>
 
@@ -144,6 +145,11 @@ std::basic_ostream<char, Traits>& operator<<(std::basic_ostream<char, Traits>& o
                                              const boost::units::quantity<Unit, fraction>& l) {
     return out << to_text(l);
 }
+
+TURNCLOTH_ONCE(std::string to_text(length<inch>));
+TURNCLOTH_ONCE(std::string to_text(length<centimetre>));
+TURNCLOTH_ONCE(std::string to_text(length<inch>, const ruler&));
+TURNCLOTH_ONCE(std::string to_text(length<centimetre>, const ruler&));
 
 } // namespace turncloth
 

@@ -284,6 +284,9 @@ std::string to_text(const sheet<Unit>& s, const ruler& by = {}) {
     return detail::sheet_writer<Unit>(s, by).write();
 }
 
+TURNCLOTH_ONCE(std::string to_text(const sheet<inch>&, const ruler&));
+TURNCLOTH_ONCE(std::string to_text(const sheet<centimetre>&, const ruler&));
+
 } // namespace turncloth
 
 #endif
