@@ -27,8 +27,8 @@
 #ifndef TURNCLOTH_CLOTH_LAY_HPP
 #define TURNCLOTH_CLOTH_LAY_HPP
 
+#include <turncloth/cloth/detail/common_denominator.hpp>
 #include <turncloth/cloth/lay/solve.hpp>
-#include <turncloth/measure/detail/wide.hpp>
 #include <turncloth/measure/require.hpp>
 #include <turncloth/panel/size.hpp>
 
