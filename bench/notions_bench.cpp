@@ -111,7 +111,7 @@ void roll(benchmark::State& state) {
     beside_boost(
         state, rolls(), [](const rolled<inch>& r) { return roll_radius_of(r); },
         [](const rolled<inch>& r) {
-            return boosts_roll(as_double(r.strip), as_double(r.thickness), as_double(r.core));
+            return boosts_roll(as_double(r.strip), as_double(r.thickness), as_double(r.core_diameter));
         });
 }
 
@@ -122,7 +122,7 @@ void roll_girth_on_a_ruler(benchmark::State& state) {
             return roll_girth(r, length_of<inch>({1, 8}), side::above);
         },
         [](const rolled<inch>& r) {
-            const double radius = boosts_roll(as_double(r.strip), as_double(r.thickness), as_double(r.core));
+            const double radius = boosts_roll(as_double(r.strip), as_double(r.thickness), as_double(r.core_diameter));
             return std::ceil(boost::math::constants::two_pi<double>() * radius * 8) / 8;
         });
 }

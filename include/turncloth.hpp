@@ -9,15 +9,15 @@
 //   panel: finish, panel, size
 //   notions: bias, binding, bow, boxed, caution, error, hanging, joining, loop, pleats, thread, tie, zipper
 //   cloth: purchase, shrinkage
-//   sheet: making, notion, order, project, sheet, text
+//   sheet: making, notion, piece, project, sheet, text
 //
 // It leaves out, each to be included by itself or all with <turncloth/all.hpp>
 //   measure: format
 //   page: page, paper, svg
 //   panel: corner, folding, made_up, outline, polygon, silhouette
-//   cloth: lay, off_cuts, stock, widths
+//   cloth: cutting_out, lay, off_cuts, stock, widths
 //   making: compartments, design, operations, parts
-//   sheet: bulk, cloth, json, stock_list
+//   sheet: bulk, json, purchases
 //   draw: folded, lay, outline, piece, stock
 #ifndef TURNCLOTH_HPP
 #define TURNCLOTH_HPP
@@ -57,7 +57,7 @@
 #include <turncloth/panel/size.hpp>
 #include <turncloth/sheet/making.hpp>
 #include <turncloth/sheet/notion.hpp>
-#include <turncloth/sheet/order.hpp>
+#include <turncloth/sheet/piece.hpp>
 #include <turncloth/sheet/project.hpp>
 #include <turncloth/sheet/sheet.hpp>
 #include <turncloth/sheet/text.hpp>

@@ -5,7 +5,7 @@
 #include <turncloth/draw/outline.hpp>
 #include <turncloth/draw/piece.hpp>
 #include <turncloth/draw/stock.hpp>
-#include <turncloth/sheet/cloth.hpp>
+#include <turncloth/sheet/purchases.hpp>
 
 #include <cstdio>
 #include <fstream>
@@ -44,8 +44,9 @@ project<inch> heading_with_eyelets() {
     project<inch> p("glove rack", finished_size(18_in, 22_in));
     auto& backing =
         p.add({"backing", "canvas", panel(p.finished(), {heading(3_in, "1/2"_in, "1/8"_in), hem, hem, hem})});
-    const auto row = eyelets(backing.shape(), 4, {"3/8"_in, "5/8"_in}, "1 3/16"_in, "1/8"_in);
-    backing.mark("eyelets", edge::top, row.down).mark("eyelet", edge::left, row.along.centres());
+    const eyelet<inch> brass{"3/8"_in, "5/8"_in};
+    const auto row = eyelets(backing.shape(), 4, brass, "1 3/16"_in, "1/8"_in);
+    backing.eyelets(row, brass);
     p.add(listed("eyelets", row));
     return p;
 }
@@ -73,21 +74,20 @@ project<inch> zipped_pocket() {
 
 project<inch> pleated_flounce() {
     const auto pleats = pleats_near(pleat::box, 24_in, {.width = 4_in, .depth = 1_in});
-    project<inch> p("barrow cover", finished_size(pleats.cut().value(), 6_in));
-    p.add({"flounce", "canvas", panel(p.finished())})
-        .mark("fold out", edge::left, pleats.outer_folds(0))
-        .mark("fold in", edge::left, pleats.inner_folds(0));
+    project<inch> p("barrow cover", finished_size(24_in, 6_in));
+    edges<inch> ends;
+    ends.left = ends.right = seam("1/2"_in);
+    p.add({"flounce", "canvas", panel(finished_size(pleats.cut().value(), 6_in), ends)}).pleated(edge::left, pleats);
     return p;
 }
 
 project<inch> boxed_plate() {
     const boxed_size pad(16_in, 10_in, 2_in);
-    const cut_size<inch> cut = boxed_panel(pad, "1/2"_in);
-    const length<inch> corner = corner_cut(2_in, {.seam = "1/2"_in, .across = "1/2"_in});
-    project<inch> p("kneeling pad", finished_size(cut.width(), cut.height()));
-    auto& plate = p.add({"each of two panels", "canvas", panel(p.finished())});
-    for (const edge e : all_edges)
-        plate.mark("cut the corner square to here", e, at<cut_edge>(corner));
+    const auto shape = panel<inch>::from_cut(boxed_panel(pad, "1/2"_in), all_round(seam("1/2"_in)));
+    project<inch> p("kneeling pad", finished_size(16_in, 10_in));
+    p.add({"panel", "canvas", shape})
+        .count(2)
+        .corners_cut_out(corner_cut(2_in, {.seam = "1/2"_in, .across = "1/2"_in}), "1/2"_in);
     return p;
 }
 

@@ -9,21 +9,13 @@
 #define TURNCLOTH_EXAMPLES_SHEETS_CLOTH_TO_BUY_HPP
 
 #include "edition.hpp"
-#include <turncloth/sheet/cloth.hpp>
+#include <turncloth/sheet/purchases.hpp>
 
 #include <algorithm>
 #include <string>
 #include <vector>
 
 namespace allotment {
-
-template <length_unit Unit>
-constexpr sold_in<Unit> usual_steps() {
-    if constexpr (metric_unit<Unit>)
-        return ten_centimetres<Unit>;
-    else
-        return eighths_of_a_yard<Unit>;
-}
 
 template <length_unit Unit>
 std::vector<std::string> materials_of(const sheet<Unit>& s) {
@@ -43,9 +35,9 @@ std::vector<sheet_cloth<Unit>> add_cloth(sheet<Unit>& s, const cloth_sold<Unit>&
         const purchase_rules<Unit> rules{
             .straightening = cloth.straightening, .change = {}, .sold = usual_steps<Unit>()};
         try {
-            all.push_back(cloth_for<Unit>(s, material, roll, rules,
-                                          hangs && material == "canvas" ? grain::fixed : grain::may_turn,
-                                          {.steps = 20'000}));
+            all.push_back(cloth_for<Unit>(
+                s, material, roll, rules,
+                {.lies = hangs && material == "canvas" ? grain::fixed : grain::may_turn, .effort = {.steps = 20'000}}));
             s.notions.push_back(listed(all.back()));
         } catch (const error& refused) {
             s.warnings.push_back("How much " + material + " to buy is left open: " + refused.what());

@@ -7,6 +7,7 @@
 
 #include "projects.hpp"
 #include "typed_size.hpp"
+#include <turncloth/measure/require.hpp>
 
 #include <CLI/CLI.hpp>
 
@@ -23,6 +24,7 @@ inline constexpr int all_done = 0, some_not_done = 1, wrong_command = 2, file_tr
 struct orders {
     std::string project, size, thickness, table, out, cloth_width;
     ruler by;
+    std::string paper;            ///< "a4", "letter", or empty for what is usual where such a size is typed
     std::int64_t most_layers = 0; ///< that the machine sews through; 0 where it is not said
     bool json = false, quiet = false, progress = false;
 };
@@ -42,7 +44,8 @@ inline std::string help_footer() {
                 std::string(p.usual_centimetres) + "\n";
     return text +
            "\nSizes are finished sizes, width before height: 24x15, \"24 1/2 x 15 in\", \"2 ft x 15 in\", \"60 x 38 "
-           "cm\".\nOne unit at the end holds for both sides; without any they are inches. A metric width gives the\n"
+           "cm\".\nOne unit at the end holds for both sides; a number without a unit is in inches. A metric width "
+           "gives the\n"
            "metric edition of a project, with round metric allowances.\n"
            "\nA table is a CSV file whose first row names its columns: project, width and height, and where wanted\n"
            "name and thickness. Rows that cannot be done are named, and the others are done.\n"
@@ -67,14 +70,14 @@ CLI::Validator refused_by(Read read) {
 template <length_unit Unit>
 length<Unit> read_graduation(const std::string& text) {
     const length<Unit> l = read_length<Unit>(text);
-    if (l.value() <= 0)
-        throw range_error("a graduation must be more than zero: it was " + to_text(l));
+    require_more_than_zero<range_error>(l, "a graduation");
     return l;
 }
 
 inline std::string read_project(const std::string& text) {
     if (text != "all" && find_project(text) == nullptr)
-        throw range_error("there is no project \"" + text + "\": there are " + project_keys() + ", or all");
+        throw range_error("there is no project " + in_short(text) + ": there are " + project_keys() + ", or all",
+                          {.kind = fault::missing, .what = "a project"});
     return text;
 }
 
@@ -125,6 +128,12 @@ inline parsed parse(int argc, char** argv) {
                                "The folder for each sheet as text, and for each piece and each lay of cloth as an SVG "
                                "drawing; made if missing")
                     ->type_name("FOLDER");
+    app.add_option(
+           "--paper", o.paper,
+           "What drawings are printed on, a4 or letter: where none is given, letter for a size in inches and a4 "
+           "for a metric one")
+        ->check(CLI::IsMember({"a4", "letter"}, CLI::ignore_case).description(""))
+        ->type_name("PAPER");
     app.add_flag("--json", o.json, "Write each sheet as JSON too")->needs(out);
     const std::map<std::string, units_shown> editions = {
         {"inches", units_shown::inches}, {"centimetres", units_shown::centimetres}, {"both", units_shown::both}};

@@ -3,6 +3,7 @@
 //   by_edition<U>(inches, centimetres)     the one that belongs to the unit of the project
 //
 //   cloth_sold<U>                          cloth as the shops have it
+//   usual_steps<U>()                       how cloth and ribbon are cut off for a buyer
 //   sewn_throughout<U>()                   the thread that every project counts
 //
 //   const auto seam = by_edition<Unit>("1/2"_in, "1.5"_cm);   // never 1.27 cm
@@ -42,6 +43,15 @@ sewing<Unit> sewn_throughout() {
             by_edition<Unit>(as<inch>(100_yd), 10000_cm)};
 }
 
+/// The steps in which cloth and ribbon are cut off for a buyer.
+template <length_unit Unit>
+constexpr sold_in<Unit> usual_steps() {
+    if constexpr (metric_unit<Unit>)
+        return ten_centimetres<Unit>;
+    else
+        return eighths_of_a_yard<Unit>;
+}
+
 /// A finished size that a project cannot be made at.
 class unsuitable_size : public error {
 public:
@@ -50,15 +60,22 @@ public:
 
 template <length_unit Unit>
 void require_at_least(const finished_size<Unit>& size, length<Unit> width, length<Unit> height, const char* for_what) {
-    if (size.width() < width || size.height() < height)
+    const bool narrow = size.width() < width;
+    if (narrow || size.height() < height)
         throw unsuitable_size(std::string(for_what) + " needs a finished size of at least " +
-                              to_text(finished_size<Unit>(width, height)) + ": it was " + to_text(size));
+                                  to_text(finished_size<Unit>(width, height)) + ": it was " + to_text(size),
+                              {.kind = fault::too_small,
+                               .what = narrow ? "the finished width" : "the finished height",
+                               .given = amount_of(narrow ? size.width() : size.height()),
+                               .least = amount_of(narrow ? width : height)});
 }
 
 /// Keeps a mistyped size from asking for more marks than a sheet can hold.
 inline void require_at_most(fraction count, std::int64_t most, const char* what) {
     if (count > most)
-        throw unsuitable_size("more than " + std::to_string(most) + " " + what + ": is the size right?");
+        throw unsuitable_size(
+            "more than " + std::to_string(most) + " " + what + ": is the size right?",
+            {.kind = fault::too_large, .what = what, .given = amount_of(count), .most = amount_of(most)});
 }
 
 } // namespace allotment

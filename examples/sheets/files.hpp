@@ -2,6 +2,7 @@
 //
 //   read_file(path)              its content
 //   write_file(path, content)    under a name of its own first, renamed when every byte is on its way to the disk
+//   in_short(text)               in quotation marks, and of a long one only the beginning
 //   slug(words)                  "For the school!" as "for-the-school", for a file's name
 //   unused_names                 never the same name twice
 //   file_error                   the path, and the system's reason
@@ -70,6 +71,15 @@ inline void write_file(const fs::path& path, std::string_view content) {
     fs::rename(unfinished, path, why);
     if (why)
         give_up(why);
+}
+
+/// At most 60 bytes, cut before a character of UTF-8.
+inline std::string in_short(std::string_view text) {
+    std::size_t end = text.size();
+    if (end > 60)
+        for (end = 60; end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0U) == 0x80U;)
+            --end;
+    return '"' + std::string(text.substr(0, end)) + (end < text.size() ? "...\"" : "\"");
 }
 
 /// Letters and digits of ASCII in lower case, all else as single hyphens; at most 60 characters.

@@ -16,6 +16,7 @@
 #include <span>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace allotment {
@@ -35,36 +36,53 @@ public:
 
 class row_error : public error {
 public:
-    row_error(std::size_t row, const std::string& why) : error("row " + std::to_string(row) + why) {}
+    /// `facts` say what is wrong; the row is their index, and its column where they are.
+    row_error(std::size_t row, const std::string& why, refusal facts)
+        : error("row " + std::to_string(row) + why, at(row, std::move(facts))) {}
+
+private:
+    static refusal at(std::size_t row, refusal facts) {
+        facts.index = row;
+        return facts;
+    }
 };
 
 class job_table {
 public:
     explicit job_table(const std::vector<table_row>& rows) : rows_(rows) {
         if (rows.empty())
-            throw heading_error("it is empty: the first row must name the columns project, width and height");
+            throw heading_error("it is empty: the first row must name the columns project, width and height",
+                                {.kind = fault::missing, .what = "the first row"});
         if (!rows[0].wrong.empty())
-            throw heading_error("in the first row, " + rows[0].wrong);
+            throw heading_error("in the first row, " + rows[0].wrong,
+                                {.kind = fault::unreadable, .what = "the first row"});
         for (std::size_t i = 0; i < names.size(); ++i)
             columns_[i] = find(names[i]);
         for (const column c : {column::project, column::width, column::height})
             if (!at(c))
                 throw heading_error("its first row names no column \"" + std::string(name_of(c)) +
-                                    "\": it must name project, width and height");
+                                        "\": it must name project, width and height",
+                                    {.kind = fault::missing, .what = "a column", .where = std::string(name_of(c))});
     }
 
     std::span<const table_row> rows() const { return std::span(rows_).subspan(1); }
 
     job job_of(const table_row& r) const {
         if (!r.wrong.empty())
-            throw row_error(r.number, ": " + r.wrong);
+            throw row_error(r.number, ": " + r.wrong, {.kind = fault::unreadable, .what = "a row"});
         if (r.fields.size() > rows_[0].fields.size())
-            throw row_error(r.number, ": it has " + std::to_string(r.fields.size()) + " fields, more than the " +
-                                          std::to_string(rows_[0].fields.size()) + " columns of the first row");
+            throw row_error(r.number,
+                            ": it has " + std::to_string(r.fields.size()) + " fields, more than the " +
+                                std::to_string(rows_[0].fields.size()) + " columns of the first row",
+                            {.kind = fault::too_large,
+                             .what = "the number of fields",
+                             .given = amount_of(r.fields.size()),
+                             .most = amount_of(rows_[0].fields.size())});
         const known_project* project = find_project(needed(r, column::project));
         if (project == nullptr)
             refuse(r, column::project,
-                   "there is no project \"" + field(r, column::project) + "\": there are " + project_keys());
+                   "there is no project " + in_short(field(r, column::project)) + ": there are " + project_keys(),
+                   {.kind = fault::missing, .what = "a project"});
         return {project, size_of(r), thickness_of(r), field(r, column::name),
                 std::string(project->key) + "-row-" + std::to_string(r.number)};
     }
@@ -82,7 +100,8 @@ private:
             if (slug(rows_[0].fields[i]) != name)
                 continue;
             if (found)
-                throw heading_error("its first row names the column \"" + std::string(name) + "\" twice");
+                throw heading_error("its first row names the column \"" + std::string(name) + "\" twice",
+                                    {.kind = fault::repeated, .what = "a column", .where = std::string(name)});
             found = i;
         }
         return found;
@@ -97,15 +116,17 @@ private:
         return first == std::string::npos ? std::string() : text.substr(first, last - first + 1);
     }
 
-    [[noreturn]] void refuse(const table_row& r, column c, const std::string& why) const {
-        throw row_error(r.number, ", column " + std::to_string(at(c).value_or(0) + 1) + " (" + std::string(name_of(c)) +
-                                      "): " + why);
+    [[noreturn]] void refuse(const table_row& r, column c, const std::string& why, refusal facts) const {
+        const std::string where =
+            ", column " + std::to_string(at(c).value_or(0) + 1) + " (" + std::string(name_of(c)) + "): ";
+        facts.where = std::string(name_of(c));
+        throw row_error(r.number, where + why, std::move(facts));
     }
 
     std::string needed(const table_row& r, column c) const {
         std::string text = field(r, c);
         if (text.empty())
-            refuse(r, c, "it is missing");
+            refuse(r, c, "it is missing", {.kind = fault::missing, .what = "a field"});
         return text;
     }
 
@@ -114,7 +135,8 @@ private:
         try {
             return read_sides(width, height);
         } catch (const side_error& refused) {
-            refuse(r, refused.which() == side_of_size::width ? column::width : column::height, refused.why());
+            refuse(r, refused.which() == side_of_size::width ? column::width : column::height, refused.why(),
+                   refused.facts());
         }
     }
 
@@ -124,7 +146,7 @@ private:
             if (!text.empty())
                 check_thickness(text);
         } catch (const error& refused) {
-            refuse(r, column::thickness, refused.what());
+            refuse(r, column::thickness, refused.what(), refused.facts());
         }
         return text;
     }

@@ -50,16 +50,16 @@ struct kneeling_pad {
         const zipped_opening<Unit> z = zipper_across(m, finished.width());
         project<Unit> p("Kneeling pad cover, " + to_text(thickness) + " thick", finished);
         const auto sewn = seam(m.seam_allowance);
-        p.add(piece<Unit>("top", "canvas", panel<Unit>::from_cut(plate(box, m.seam_allowance), all_round(sewn))));
-        p.add(piece<Unit>("base half", "canvas",
-                          panel<Unit>(finished_size<Unit>(finished.width(), finished.height() / 2),
-                                      {beside_zipper(m), sewn, sewn, sewn})))
+        p.add(piece<Unit>("top panel", "canvas", panel<Unit>::from_cut(plate(box, m.seam_allowance), all_round(sewn))));
+        p.add(piece<Unit>("base half", "canvas", finished_size<Unit>(finished.width(), finished.height() / 2),
+                          {beside_zipper(m), sewn, sewn, sewn}))
             .count(2)
-            .mark("end of the zipper's opening", edge::left, at<finished_edge>(z.margin))
-            .mark("end of the zipper's opening", edge::right, at<finished_edge>(z.margin));
+            .mark("end of the zipper's opening", edge::left, at<finished_edge>(z.margin), {{edge::top, m.zipper_turn}})
+            .mark("end of the zipper's opening", edge::right, at<finished_edge>(z.margin),
+                  {{edge::top, m.zipper_turn}});
         add_edging(p, m, box, cloth);
-        p.caution("A cover that is loose on its pad slides: kneel on it only where it fills out every corner.");
-        p.caution("Keep soft pads and loose covers out of the cots of infants and away from animals that chew.");
+        p.caution("A cover that is loose on its pad slides: kneel on it only where it fills out every corner.",
+                  caution::work::using_it);
         p.add(listed("zipper between the base halves", 1, z,
                      zipper_supply<Unit>::made_up(lengths_sold<Unit>(), m.zipper_ends, m.zipper_tail)));
         p.add(filling(m, box)).add(sewn_throughout<Unit>());
@@ -87,16 +87,22 @@ private:
         };
         const box_edging<Unit> whole = edging(box, m.seam_allowance, 1);
         if (whole.total <= cloth.usable()) {
-            add("edging, joined at a corner", whole.total, whole.width)
-                .mark("corner", edge::left, at<finished_edge>(box.width()))
-                .mark("corner", edge::left, at<finished_edge>(box.width() + box.height()))
-                .mark("corner", edge::left, at<finished_edge>(box.width() * 2 + box.height()));
-            p.caution("Clip the edging to its stitching line at each corner mark before it turns the corner.");
+            auto& strip = add("edging joined at a corner", whole.total, whole.width);
+            for (const length<Unit>& turns : {box.width(), box.width() + box.height(), box.width() * 2 + box.height()})
+                strip.mark("corner", edge::left, at<finished_edge>(turns),
+                           {{edge::top, m.seam_allowance}, {edge::bottom, m.seam_allowance}});
+            p.prepare("Stay-stitch the edging just outside its seam lines at each corner mark, and clip there to just "
+                      "short of that stitching.");
             return;
         }
         const box_edging<Unit> four = edging(box, m.seam_allowance, 4);
-        add("edging along the width", four.pieces[0], four.width).count(2);
-        add("edging along the height", four.pieces[1], four.width).count(2);
+        if (box.width() == box.height()) {
+            add("side of the edging", four.pieces[0], four.width).count(4);
+            return;
+        }
+        const bool wide = box.width() > box.height();
+        add("long side of the edging", four.pieces[wide ? 0 : 1], four.width).count(2);
+        add("short side of the edging", four.pieces[wide ? 1 : 0], four.width).count(2);
     }
 
     template <length_unit Unit>
@@ -107,7 +113,9 @@ private:
             .figure("foam, height", foam.height())
             .figure("foam, thickness", foam.depth())
             .number("or instead, layers of wadding of that size", wadding_layers(box.depth(), m.loft, m.kept))
-            .figure("each layer, before it is knelt on, is thick", m.loft);
+            .figure("thickness of each layer before it is knelt on", m.loft)
+            .caution(caution::filling)
+            .caution(caution::infants_and_animals);
     }
 
     /// A wide pad need not open along its whole width, so the margins grow where no zipper would be long enough.

@@ -86,12 +86,13 @@ struct organiser {
         const std::int64_t n =
             fewest_eyelets(finished.width(), {.rim = m.eyelet_rim, .margin = m.eyelet_margin, .most = m.eyelets_apart});
         const auto holes = eyelets(backing.shape(), n, {m.eyelet_hole, m.eyelet_rim}, m.eyelet_margin, m.eyelet_clear);
-        backing.mark("centres of the eyelets", edge::top, holes.down);
+        backing.eyelets(holes, {m.eyelet_hole, m.eyelet_rim});
         p.add(listed("eyelets", holes)).add(sewn_throughout<Unit>());
 
-        p.caution("Draw on film with a wax pencil, and within its allowances: ink does not come off.");
-        p.caution("Hang it where neither infants nor animals reach the cord or the film.");
-        p.caution("Seed may be dressed with poison: hang the packets out of children's reach.");
+        p.caution("Draw on film with a wax pencil, and within its allowances alone: ink does not come off.",
+                  caution::work::cutting);
+        p.caution("Seed may be dressed with poison: hang the packets out of children's reach.",
+                  caution::work::using_it);
         return p;
     }
 };

@@ -40,7 +40,8 @@ struct tool_roll_measures {
     length<Unit> tie_loop = by_edition<Unit>("2 1/4"_in, 6_cm), tie_tail = by_edition<Unit>(4_in, 10_cm);
     length<Unit> tie_knot = by_edition<Unit>(1_in, "2.5"_cm), tie_ease = by_edition<Unit>("1/2"_in, 1_cm);
     length<Unit> tie_turned = by_edition<Unit>("1/4"_in, "0.6"_cm);
-    length<Unit> ribbon_sold = by_edition<Unit>(54_in, 150_cm);
+    length<Unit> tie_width = by_edition<Unit>(1_in, "2.5"_cm);
+    length<Unit> tie_mark = by_edition<Unit>("1/2"_in, "1.2"_cm); ///< runs so far in from the finished edge
 };
 
 struct tool_roll {
@@ -62,7 +63,8 @@ struct tool_roll {
         project<Unit> p("Hand-tool roll, " + std::to_string(pockets) + " tool pockets", finished);
         const auto layers = self_bound(finished, m.binding, m.inset, turn_of_cloth(m.layers, m.canvas, m.turn_step));
         auto& outer = p.add(piece<Unit>("outer", "canvas", layers.outer));
-        outer.mark("tie, its middle on the left edge", edge::bottom, at<finished_edge>(finished.height() / 4));
+        outer.mark("middle of the tie", edge::bottom, at<finished_edge>(finished.height() / 4),
+                   {{edge::left, layers.outer.finish_of(edge::left).allowance() + m.tie_mark}});
         const panel<Unit> inner(finished, {});
         p.add(piece<Unit>("wadding", "thin wadding", inner)).lies_inside(outer);
         p.add(piece<Unit>("back of the zipped pockets", "lining cloth", inner)).lies_inside(outer);
@@ -82,8 +84,8 @@ struct tool_roll {
         p.add(zippers(m, between_bindings, folds[0]));
         add_tie(p, m);
         p.add(sewn_throughout<Unit>());
-        p.caution("Put each blade into its sheath before it goes into the roll: a point works its way through cloth.");
-        p.caution("Tie it up out of the reach of infants and animals: long ties can strangle.");
+        p.caution("Put each blade into its sheath before it goes into the roll: a point works its way through cloth.",
+                  caution::work::using_it);
         return p;
     }
 
@@ -95,8 +97,9 @@ private:
         const length<Unit> girth = roll_girth(rolled<Unit>{p.finished().width(), stack, {}}, m.girth_step, side::above);
         const figure<Unit> ribbon =
             tie_round<Unit>(girth, 1, {m.tie_loop, m.tie_tail, m.tie_knot}, m.tie_ease, m.tie_turned);
-        p.add(listed_round("tie", ribbon, girth));
-        p.add(must_reach<Unit>{"the tie's ribbon, as it is sold,", m.ribbon_sold, ribbon.value()});
+        p.add(listed_round("tie", ribbon, girth)
+                  .figure("width of the ribbon", m.tie_width)
+                  .figure("ribbon to buy, cut off the reel", up_to(ribbon.value(), usual_steps<Unit>().step)));
     }
 
     template <length_unit Unit>

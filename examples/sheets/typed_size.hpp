@@ -12,10 +12,12 @@
 #define TURNCLOTH_EXAMPLES_SHEETS_TYPED_SIZE_HPP
 
 #include <turncloth.hpp>
+#include <turncloth/measure/require.hpp>
 
 #include <algorithm>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <variant>
 #include <vector>
 
@@ -29,14 +31,19 @@ enum class side_of_size { width, height };
 
 class side_error : public error {
 public:
-    side_error(side_of_size which, const std::string& why)
-        : error(std::string(which == side_of_size::width ? "the width: " : "the height: ") + why),
+    side_error(side_of_size which, const std::string& why, refusal facts)
+        : error(std::string(which == side_of_size::width ? "the width: " : "the height: ") + why,
+                at(which, std::move(facts))),
           which_(which),
           why_(why) {}
     side_of_size which() const noexcept { return which_; }
     const std::string& why() const noexcept { return why_; }
 
 private:
+    static refusal at(side_of_size which, refusal facts) {
+        facts.where = which == side_of_size::width ? "width" : "height";
+        return facts;
+    }
     side_of_size which_;
     std::string why_;
 };
@@ -73,12 +80,16 @@ length<Unit> read_side(side_of_size which, const std::string& text) {
     try {
         const length<Unit> l = read_length<Unit>(text);
         if (l.value() <= 0)
-            throw side_error(which, "it must be more than zero: it was " + to_text(l));
+            throw side_error(which, "it must be more than zero: it was " + to_text(l),
+                             {.kind = fault::too_small,
+                              .what = "a side of a size",
+                              .given = amount_of(l),
+                              .least = amount_of(length<Unit>())});
         return l;
     } catch (const side_error&) {
         throw;
     } catch (const error& refused) {
-        throw side_error(which, refused.what());
+        throw side_error(which, refused.what(), refused.facts());
     }
 }
 
@@ -105,12 +116,14 @@ inline typed_size read_sides(std::string width, const std::string& height) {
         detail::read_side<inch>(side_of_size::height, height);
         const std::string_view unit = detail::only_unit(height);
         if (unit.empty())
-            throw side_error(side_of_size::width, "it needs a unit, as the height is in more than one");
+            throw side_error(side_of_size::width, "it needs a unit, as the height is in more than one",
+                             {.kind = fault::missing, .what = "a unit"});
         width += unit;
     }
     if (!bare_width && bare_height) {
         detail::read_side<inch>(side_of_size::width, width);
-        throw side_error(side_of_size::height, "it needs a unit, as the width has one");
+        throw side_error(side_of_size::height, "it needs a unit, as the width has one",
+                         {.kind = fault::missing, .what = "a unit"});
     }
     if (detail::has_letter_m(width))
         return detail::read_both<centimetre>(width, height);
@@ -128,20 +141,19 @@ inline typed_size read_size(const std::string& text) {
             long_as = word.size();
         }
     if (partings != 1)
-        throw size_text_error("cannot read \"" + text + "\" as a size: write width x height, as in 24 x 15 in");
+        throw size_text_error("cannot read it as a size: write width x height, as in 24 x 15 in",
+                              {.kind = fault::unreadable, .what = "a size"});
     return read_sides(text.substr(0, at), text.substr(at + long_as));
 }
 
 /// Throws text_error, overflow_error or range_error.
 inline void check_thickness(const std::string& text) {
-    if (read_length<inch>(text).value() <= 0)
-        throw range_error("a thickness must be more than zero: it was " + text);
+    require_more_than_zero<range_error>(read_length<inch>(text), "a thickness");
 }
 
 /// The same.
 inline void check_cloth_width(const std::string& text) {
-    if (read_length<inch>(text).value() <= 0)
-        throw range_error("the width of the cloth must be more than zero: it was " + text);
+    require_more_than_zero<range_error>(read_length<inch>(text), "the width of the cloth");
 }
 
 } // namespace allotment

@@ -77,17 +77,25 @@ private:
             write_file(with(stem, ".json"), to_json(s).dump(2) + "\n");
         for (const sheet_piece<Unit>& p : s.pieces) {
             write_file(with(stem, "." + slug(p.made_from.name()) + ".svg"),
-                       drawing_of(p, orders_.by, {.project = s.name}));
+                       drawing_of(p, orders_.by, {.project = s.name, .on = paper_for<Unit>()}));
             ++drawings_;
         }
         // Left-overs are kept that would make another pocket.
         const length<Unit> worth_keeping = by_edition<Unit>(6_in, 15_cm);
         for (const sheet_cloth<Unit>& lay : lays) {
-            write_file(with(stem, ".lay." + slug(lay.material) + ".svg"),
-                       drawing_of(lay, orders_.by,
-                                  {.project = s.name, .keep_across = worth_keeping, .keep_along = worth_keeping}));
+            write_file(with(stem, ".lay." + slug(lay.material) + ".svg"), drawing_of(lay, orders_.by,
+                                                                                     {.project = s.name,
+                                                                                      .on = paper_for<Unit>(),
+                                                                                      .keep_across = worth_keeping,
+                                                                                      .keep_along = worth_keeping}));
             ++drawings_;
         }
+    }
+
+    template <length_unit Unit>
+    paper paper_for() const {
+        const bool metric = orders_.paper.empty() ? metric_unit<Unit> : slug(orders_.paper) == "a4";
+        return metric ? paper::a4 : paper::letter;
     }
 
     template <length_unit Unit>

@@ -65,14 +65,13 @@
 #include <turncloth/panel/silhouette.hpp>
 #include <turncloth/panel/size.hpp>
 #include <turncloth/sheet/bulk.hpp>
-#include <turncloth/sheet/cloth.hpp>
 #include <turncloth/sheet/json.hpp>
 #include <turncloth/sheet/making.hpp>
 #include <turncloth/sheet/notion.hpp>
-#include <turncloth/sheet/order.hpp>
+#include <turncloth/sheet/piece.hpp>
 #include <turncloth/sheet/project.hpp>
+#include <turncloth/sheet/purchases.hpp>
 #include <turncloth/sheet/sheet.hpp>
-#include <turncloth/sheet/stock_list.hpp>
 #include <turncloth/sheet/text.hpp>
 #include <turncloth/version.hpp>
 

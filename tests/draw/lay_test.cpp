@@ -23,7 +23,7 @@ sheet_cloth<inch> tidy(cutting ways, grain lies = grain::fixed) {
     p.add({"back", "canvas", panel(p.finished())}).count(2);
     p.add({"pocket", "canvas", panel(finished_size(9_in, 12_in))}).count(3);
     return cloth_for<inch>(sheet_of(p), "canvas", {.width = 45_in, .selvedge = "1/2"_in, .cutting = ways},
-                           by_the_eighth, lies);
+                           by_the_eighth, {.lies = lies});
 }
 
 /// Every piece is drawn where the lay has it, the cuts too, and nothing else.
@@ -99,7 +99,7 @@ TEST_CASE("a turned piece says so, and its arrow lies across the cloth") {
     project<inch> one("Mat", finished_size(40_in, 20_in));
     one.add({"mat", "felt", panel(one.finished())});
     const auto lay = [&](length<inch> width) {
-        return cloth_for<inch>(sheet_of(one), "felt", {.width = width}, by_the_eighth, grain::may_turn);
+        return cloth_for<inch>(sheet_of(one), "felt", {.width = width}, by_the_eighth, {.lies = grain::may_turn});
     };
     const picture turned(drawing_of(lay(30_in), inch_ruler(16))), straight(drawing_of(lay(45_in), inch_ruler(16)));
     CHECK(turned.says("turned"));
@@ -187,7 +187,7 @@ TEST_CASE("lays of random projects are true and can be read, on either paper, do
         const auto c = cloth_for<inch>(
             sheet_of(p), "canvas",
             {.width = 36_in, .selvedge = "1/2"_in, .cutting = round % 3 == 0 ? cutting::free : cutting::edge_to_edge},
-            by_the_eighth, grain::may_turn, {.steps = 1000});
+            by_the_eighth, {.lies = grain::may_turn, .effort = {.steps = 1000}});
         const picture drawn(drawing_of(c, {},
                                        {.project = p.name(),
                                         .on = round % 2 == 0 ? paper::a4 : paper::letter,
@@ -202,7 +202,7 @@ TEST_CASE("a long list is counted, not crowded, and thousands of pieces are draw
     project<inch> p("Bunting", finished_size(2_in, 3_in));
     p.add({"flag", "cotton", panel(p.finished())}).count(3000);
     const auto c = cloth_for<inch>(sheet_of(p), "cotton", {.width = 45_in, .cutting = cutting::edge_to_edge},
-                                   by_the_eighth, grain::fixed, {.steps = 1000});
+                                   by_the_eighth, {.effort = {.steps = 1000}});
     const picture drawn(drawing_of(c, inch_ruler(16)));
     check_places(drawn, c);
     CHECK(drawn.says("A: flag, 2 x 3 in, 3000 of them"));

@@ -277,6 +277,8 @@ inline const char* group_of(line_kind kind) {
         return "stitching";
     case line_kind::mark:
         return "mark";
+    case line_kind::placement:
+        return "placement line";
     case line_kind::slit:
         break;
     }

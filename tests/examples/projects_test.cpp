@@ -4,6 +4,7 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <cstdint>
 #include <numbers>
@@ -83,7 +84,11 @@ void check_organiser(std::int64_t w, std::int64_t h) {
     REQUIRE(piece_named(s, "film strip").made_from.shape().finished().width() == Grid::at(w + columns * Grid::over));
     const std::int64_t between = w - 2 * Grid::margin - Grid::rim, steps = (between + Grid::apart - 1) / Grid::apart;
     REQUIRE(detail_of(s, "eyelets", "eyelets").count == steps + 1);
-    REQUIRE(detail_of(s, "eyelets", "from centre to centre").amount.value() * steps == Grid::at(between));
+    const auto centres = detail_of(s, "eyelets", "centres, from the finished left edge").places;
+    REQUIRE(static_cast<std::int64_t>(centres.size()) == steps + 1);
+    for (std::int64_t k = 0; k <= steps; ++k) // 2 steps times each, so that no division is needed
+        REQUIRE(centres[static_cast<std::size_t>(k)] * (2 * steps) ==
+                Grid::at((2 * Grid::margin + Grid::rim) * steps + 2 * between * k));
 }
 
 template <class Grid>
@@ -111,19 +116,21 @@ void check_kneeling_pad(std::int64_t w, std::int64_t h) {
     const auto s = allotment::kneeling_pad::make(finished_size<unit>(Grid::at(w), Grid::at(h)));
     REQUIRE(s.warnings.empty());
     const auto cut = [&](std::string_view name) { return piece_named(s, name).cut; };
-    REQUIRE(cut("top") == cut_size<unit>(Grid::at(w + 2 * Grid::seam), Grid::at(h + 2 * Grid::seam)));
+    REQUIRE(cut("top panel") == cut_size<unit>(Grid::at(w + 2 * Grid::seam), Grid::at(h + 2 * Grid::seam)));
     REQUIRE(cut("base half").height() * 2 == Grid::at(h + 2 * (Grid::seam + Grid::zipper)));
     const bool in_one = 2 * (w + h) + 2 * Grid::seam <= Grid::cloth;
     const auto strip = [](std::int64_t along) {
         return cut_size<unit>(Grid::at(along + 2 * Grid::seam), Grid::at(Grid::thick + 2 * Grid::seam));
     };
     if (in_one) {
-        REQUIRE(cut("edging, joined at a corner") == strip(2 * (w + h)));
+        REQUIRE(cut("edging joined at a corner") == strip(2 * (w + h)));
     } else {
-        REQUIRE(cut("edging along the width") == strip(w));
-        REQUIRE(cut("edging along the height") == strip(h));
-        REQUIRE(piece_named(s, "edging along the width").made_from.count() == 2);
-        REQUIRE(piece_named(s, "edging along the height").made_from.count() == 2);
+        const bool square = w == h;
+        REQUIRE(cut(square ? "side of the edging" : "long side of the edging") == strip(std::max(w, h)));
+        REQUIRE(cut(square ? "side of the edging" : "short side of the edging") == strip(std::min(w, h)));
+        for (const auto& p : s.pieces)
+            if (p.made_from.name().find("side of the edging") != std::string::npos)
+                REQUIRE(p.made_from.count() == (square ? 4 : 2));
     }
 }
 

@@ -32,7 +32,7 @@ TEST_CASE("every row of a table is made, with its own name, size and edition") {
     CHECK(o.says("51 x 4 in")); // 3 + 2 x 1/2 high
     const auto names = dir.files("here");
     const std::set<std::string> all(names.begin(), names.end());
-    for (const char* name : {"plot-7.txt", "plot-7.top.svg", "organiser-row-4.txt", "thick.txt"})
+    for (const char* name : {"plot-7.txt", "plot-7.top-panel.svg", "organiser-row-4.txt", "thick.txt"})
         CHECK_MESSAGE(all.count(name) == 1, name);
 }
 

@@ -27,6 +27,8 @@ static_assert(bias_from<inch>({"18 1/8"_in, "18 1/8"_in}, {"2 1/2"_in, "1/4"_in}
 static_assert(bias_from<inch>({"18 1/8"_in, "18 1/8"_in}, {"2 1/2"_in, "1/4"_in}, "1/8"_in).count == 4);
 static_assert(square_for_bias(piping, "1/8"_in) == "18 7/8"_in);
 static_assert(bias_from<inch>({"18 7/8"_in, "18 7/8"_in}, {"2 1/2"_in, "1/4"_in}, "1/8"_in).count == 5);
+// A strip 6 in wide lies 8.485 in along the thread: one of 4 in from cloth 7 in wide takes 8.485 + 1/2 in of it.
+static_assert(cloth_for_bias<inch>({.joined = 4_in, .width = 6_in, .seam = "1/4"_in}, 7_in, "1/8"_in) == 9_in);
 // The rule of areas (derived): a square of side s gives at most s^2 / w, so a length L needs at least sqrt(L w).
 static_assert(least_square_before_seams<inch>({.joined = 150_in, .width = 2_in}, "1/8"_in) == "17 3/8"_in); // 17.32
 static_assert(least_square_before_seams<inch>({.joined = 72_in, .width = 2_in}, "1/8"_in) == 12_in);        // exactly

@@ -26,6 +26,8 @@ static_assert(single_fold(1_cm, {.seam = 1_cm}).value() == 4_cm && double_fold(1
 static_assert(double_fold("1/4"_in, {.seam = "1/4"_in}).value() == "1 1/2"_in);
 static_assert(double_fold("1/2"_in, {.seam = "1/4"_in}).value() == "2 1/2"_in);
 static_assert(double_fold("3/4"_in, {.seam = "1/4"_in}).value() == "3 1/2"_in);
+// A trade book on light packs (published): a loop strip cut 3 1/2 in, its edges to the middle and folded again, is 7/8 in.
+static_assert(finished_width_of_single("3 1/2"_in, {.seam = "7/8"_in}) == "7/8"_in);
 // Round a thickness each layer goes once.
 static_assert(double_fold("3/8"_in, {.seam = "3/8"_in, .turn = "1/8"_in}).value() == "2 1/2"_in); // the synopsis
 static_assert(single_fold("3/8"_in, {.seam = "3/8"_in, .turn = "1/8"_in}).value() == "1 5/8"_in);

@@ -35,6 +35,13 @@ static_assert(fewest_eyelets(15_in, {.rim = "3/4"_in, .margin = "1 1/2"_in, .mos
               4);
 static_assert(fewest_eyelets(15_in, {.rim = "3/4"_in, .margin = "1 1/2"_in, .most = 20_in}) == 2);
 
+// A magazine's ground sheet (published): 140 cm wide, 11 rivets 11 cm apart, 10 gaps, 15 cm from each end to the first.
+constexpr eyelet_limits<centimetre> rivets{.rim = 1_cm, .margin = 14.5_cm, .most = 11_cm};
+static_assert(fewest_eyelets(140_cm, rivets) == 11);
+// US Army TM 10-1670-281-23&P, par. 2-33 (published): webbing of 8 3/4 in, doubled and stitched 1/4 in back from its
+// ends, is 8 1/4 in round inside the row.
+static_assert(folded_ribbons(1, "8 1/4"_in / 2, "1/4"_in).value() == "8 3/4"_in);
+
 // Three hanging ribbons of 10 in, folded in half (common practice): 5 in each way, of which 1/2 in in the seam.
 static_assert(folded_ribbons(3, "4 1/2"_in, "1/2"_in).value() == 30_in);
 
@@ -107,6 +114,26 @@ TEST_CASE("the fewest eyelets are near enough to each other, and one less would 
         CHECK(even % 2 == 0);
         CHECK(even - n == n % 2);
     }
+}
+
+TEST_CASE("eyelets marked from the edge, each rounded by itself, stay at their places; a rounded step runs off") {
+    // 200 in with rims of 3/4 in 2 in from the ends: 195 1/4 in between the outer centres, 24 gaps of 8.135 in. Rounded to
+    // 8 1/8 in and laid off 24 times, the last would be 1/4 in short.
+    const panel<inch> wide(finished_size(200_in, 30_in), hanging_edges);
+    const eyelet_row<inch> row = eyelets(wide, 25, brass, 2_in, "1/8"_in);
+    const length<inch> first = nearest_to(row.along.centres()[0].from_datum(), "1/8"_in);
+    std::int64_t k = 0;
+    for (const auto& centre : row.along.centres()) {
+        CAPTURE(k);
+        const length<inch> exact_place = "2 3/8"_in + "195 1/4"_in * k / 24; // counted from the first by hand
+        CHECK(abs(nearest_to(centre.from_datum(), "1/8"_in) - exact_place) <= "1/16"_in);
+        ++k;
+    }
+    CHECK(k == 25);
+    CHECK(nearest_to(row.along.centres()[24].from_datum(), "1/8"_in) == "197 5/8"_in);
+    CHECK(first + nearest_to(row.along.centres().step(), "1/8"_in) * 24 == "197 3/8"_in);
+    CHECK(row.each.hole == "3/8"_in);
+    CHECK(row.each.rim == "3/4"_in);
 }
 
 TEST_CASE("film taken for a fullness never exceeds it, keeps every pocket on the ruler, and falls short by under a "

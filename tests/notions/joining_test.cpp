@@ -29,6 +29,12 @@ static_assert(cloth_widths(225_in, {.width = 54_in, .join = 0_in}, joined::flat)
 static_assert(cloth_widths(225_in, {.width = 54_in, .join = 1_in}, joined::flat).count == 5);
 // A textbook problem (published): a quilt's back of 102 in from cloth of 44 in takes 3 widths; still 3 with seams.
 static_assert(cloth_widths(102_in, {.width = 44_in, .join = 1_in}, joined::flat).count == 3);
+// A school mathematics page (published): two curtains of 112 in from cloth of 54 in take 3 widths each, or 5 shared.
+static_assert(cloth_widths(112_in, {.width = 54_in, .join = 0_in}, joined::flat).count == 3);
+static_assert(cloth_widths(224_in, {.width = 54_in, .join = 0_in}, joined::flat).count == 5);
+// US Army TM 10-1670-279-23&P, p. 2-59 (published): webbing of 20 in whose ends overlap by 5 in is a loop 15 in round.
+constexpr auto sling = cloth_widths(15_in, {.width = 20_in, .join = 5_in}, joined::in_the_round);
+static_assert(sling.count == 1 && sling.joins == 1 && sling.made_up.value() == 15_in);
 // One width needs no join, unless it is closed to a ring.
 static_assert(cloth_widths(30_in, {.width = 30_in, .join = 1_in}, joined::flat).joins == 0);
 static_assert(cloth_widths(29_in, {.width = 30_in, .join = 1_in}, joined::in_the_round).joins == 1);

@@ -31,6 +31,10 @@ static_assert(loop_over_box<inch>({4_in, 3_in}, 4_in, "1/8"_in, side::above) == 
 static_assert(loop_over_box<inch>({4_in, 3_in}, 0_in, "1/8"_in, side::below) ==
               10_in); // straight up, over, straight down
 
+// A Manual of Home-Making, Portieres (published): a run is at least twice as wide as its rod is thick, 1 1/2 in for 3/4 in,
+// which is more than the half girth, 1.18 in (derived).
+static_assert(casing_for_rod("3/4"_in, {}, "0.01"_in, side::nearest) == "1.18"_in);
+
 constexpr boxed_thing<inch> seed_tin{6_in, "2 1/2"_in, 8_in};
 static_assert(pocket_for_box(seed_tin, "1/4"_in, -2 * 1_in).width.value() == "8 3/4"_in);
 static_assert(pocket_for_box(seed_tin, "1/4"_in, -2 * 1_in).height.value() == "7 1/4"_in); // 8 + 1 1/4 - 2

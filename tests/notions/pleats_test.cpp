@@ -66,6 +66,8 @@ static_assert(tucks(39_cm, {.ends = "1.5"_cm, .pitch = "1.2"_cm, .depth = "0.2"_
 constexpr auto yoke = tucks(28_cm, {.ends = 2_cm, .pitch = "1.7"_cm, .depth = "0.2"_cm});
 static_assert(yoke.count == 16 && yoke.pitch == "1.6"_cm && yoke.clear == "1.4"_cm && yoke.cut.value() == "34.4"_cm);
 
+// Stephenson, Cutting and Draping, 1905 (published): a curtain of 50 in shirred to 20, a fullness of 2 1/2.
+static_assert(gathered(20_in, {5, 2}).value() == 50_in);
 // The Complete Arithmetic (published): 32 tucks of a quarter inch take up 16 in.
 constexpr auto many = tucks(40_in, {.ends = "1/2"_in, .pitch = "39/31"_in, .depth = "1/4"_in});
 static_assert(many.count == 32 && many.cut.value() - 40_in == 16_in);

@@ -44,6 +44,17 @@ constexpr ribbon_tie<inch> webbing_loop{4_in, 0, 1, {}, "2 1/8"_in, "2 1/8"_in, 
 static_assert(ribbon(webbing_loop) == "8 1/4"_in && ribbon(chape) == 5_in);
 static_assert(marks_on_ribbon(webbing_loop).sewn_from == at<ribbon_end>("2 1/8"_in));
 
+// US Army TM 10-1670-281-23&P, p. 2-151 (published): of a cord of 7 7/8 in with 2 1/4 in stitched at each end 3 3/8 in is
+// free.
+constexpr ribbon_tie<inch> stitched_cord{"3 3/8"_in, 0, 1, {}, "2 1/4"_in, "2 1/4"_in, {}};
+static_assert(ribbon(stitched_cord) == "7 7/8"_in);
+// TM 10-1670-271-23&P (published): an edge of 5 7/8 in, less two turns of 1/4 in, takes 6 3/8 in of tape with its ends
+// turned under 1/2 in.
+constexpr ribbon_tie<inch> edge_tape{"5 7/8"_in - 2 * "1/4"_in, 0, 1, {}, {}, {}, "1/2"_in};
+static_assert(ribbon(edge_tape) == "6 3/8"_in);
+// Ontario Teachers' Manual, Household Science (published): the tape of a bag 12 in wide is twice its width and 2 in: 26 in.
+static_assert(tie_round(12_in * 2, 1, tied_bow<inch>{{}, 1_in, {}}, {}, {}).value() == 26_in);
+
 // A core of 1 in radius and paper of 0.01 in to an outer radius of 3 and of 5 in (a published exercise, "Joan's Paper
 // Roll Problem"): 800 pi and 2400 pi in of paper, in the ratio 1 : 3. 2513.274 and 7539.822 in are derived.
 static_assert(roll_diameter(rolled<inch>{"2513.274"_in, "0.01"_in, 2_in}, "0.001"_in, side::nearest) == 6_in);

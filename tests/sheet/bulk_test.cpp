@@ -144,7 +144,7 @@ TEST_CASE("pieces without stitching bring no warning, and the metric edition cou
 
 TEST_CASE("a limit of no layers is refused") {
     CHECK_THROWS_WITH_AS(bulk_warnings(sheet_of(mat()), 0),
-                         "a machine sews through at least one layer: the limit was 0", range_error);
+                         "the number of layers that a machine sews through must be at least 1: it was 0", range_error);
     CHECK_THROWS_AS(bulk_warnings(sheet_of(mat()), -1), range_error);
 }
 

@@ -11,10 +11,10 @@ using namespace turncloth;
 
 namespace {
 
-/// One detail as it is listed: a length, or a number of things.
+/// One detail as it is listed: a length, a number of things, or places one by one.
 struct entry {
     std::string what;
-    std::variant<length<inch>, std::int64_t> amount;
+    std::variant<length<inch>, std::int64_t, std::vector<length<inch>>> amount;
 };
 
 std::vector<entry> entries(const notion<inch>& n) {
@@ -22,6 +22,8 @@ std::vector<entry> entries(const notion<inch>& n) {
     for (const auto& d : n.details()) {
         if (d.count > 0)
             all.push_back({d.what, d.count});
+        else if (!d.places.empty())
+            all.push_back({d.what, d.places});
         else
             all.push_back({d.what, d.amount.value()});
     }
@@ -41,8 +43,8 @@ void check(const notion<inch>& n, const std::vector<entry>& expected) {
 std::int64_t n(std::int64_t count) { return count; }
 
 bool warns(const notion<inch>& of, std::string_view sentence) {
-    for (const std::string& c : of.cautions())
-        if (c == sentence)
+    for (const sheet_caution& c : of.cautions())
+        if (c.sentence == sentence)
             return true;
     return false;
 }
@@ -77,6 +79,13 @@ TEST_CASE("made-up zippers: the next length sold, with a new stop and a cut wher
     check(listed("zipper", 1, opens, zipper_supply<inch>::made_up({14_in, 11_in}, "3/8"_in, "1/4"_in)),
           {{"openings", n(1)}, {"each opening", 11_in}, {"made-up length to buy, each", 11_in}});
     CHECK_THROWS_AS(listed("zipper", 1, opens, zipper_supply<inch>::made_up({9_in}, "3/8"_in, "1/4"_in)), zipper_error);
+    try {
+        static_cast<void>(listed("zipper", 1, opens, zipper_supply<inch>()));
+        FAIL_CHECK("a zipper from nowhere is refused");
+    } catch (const zipper_error& refused) {
+        CHECK(refused.facts().kind == fault::missing);
+        CHECK(refused.facts().what == "a supply of zippers");
+    }
 }
 
 TEST_CASE("a ribbon sewn on at one line, with a free end on either side") {
@@ -128,9 +137,11 @@ TEST_CASE("eyelets in a heading, from their centres") {
     const panel<inch> hanging(finished_size(30_in, 20_in), {heading(3_in, "1/2"_in, "1/8"_in), hem, hem, hem});
     const auto row = listed("eyelets", eyelets(hanging, 5, {"3/8"_in, "3/4"_in}, 2_in, "1/4"_in));
     check(row, {{"eyelets", n(5)},
-                {"first centre, from the finished left edge", "2 3/8"_in},
-                {"from centre to centre", "6 5/16"_in},
-                {"centres below the finished top edge", "1 7/16"_in}});
+                {"centres, from the finished left edge",
+                 std::vector<length<inch>>{"2 3/8"_in, "8 11/16"_in, 15_in, "21 5/16"_in, "27 5/8"_in}},
+                {"centres below the finished top edge", "1 7/16"_in},
+                {"hole, across", "3/8"_in},
+                {"rim, across", "3/4"_in}});
     CHECK(warns(row, caution::setting_eyelets));
     CHECK(warns(row, caution::hanging_up));
 }
@@ -171,11 +182,11 @@ TEST_CASE("a notion of one's own: figures with their working, numbers of one and
     rod.figure("length", figure<inch>().plus(20_in, "width").plus_times(2, {1_in}, "beyond"))
         .figure("diameter", "3/8"_in)
         .number("knobs", 2)
-        .caution("Sand its ends.")
+        .caution("Sand its ends.", caution::work::cutting)
         .before_seams();
     check(rod, {{"length", 22_in}, {"diameter", "3/8"_in}, {"knobs", n(2)}});
     CHECK(to_text(rod.details()[0].amount) == "22 in = 20 in width + 2 x 1 in beyond");
-    CHECK(rod.cautions() == std::vector<std::string>{"Sand its ends."});
+    CHECK(rod.cautions() == std::vector<sheet_caution>{{caution::work::cutting, "Sand its ends."}});
     CHECK(rod.goes_in_before_seams());
-    CHECK_THROWS_WITH_AS(rod.number("knobs", 0), "at least one of \"knobs\" is listed: it was 0", range_error);
+    CHECK_THROWS_WITH_AS(rod.number("knobs", 0), "the number of \"knobs\" must be at least 1: it was 0", range_error);
 }

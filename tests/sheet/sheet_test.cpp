@@ -4,6 +4,7 @@
 
 #include <doctest/doctest.h>
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -16,13 +17,25 @@ piece<inch> flat(const char* name, length<inch> width, length<inch> height) {
 }
 
 /// The reasons for which a project is refused; none where it is not.
-std::vector<std::string> reasons(const project<inch>& p) {
+std::vector<sheet_reason> all_reasons(const project<inch>& p) {
     try {
         static_cast<void>(sheet_of(p));
         return {};
     } catch (const sheet_error& refused) {
         return refused.reasons();
     }
+}
+
+/// Their sentences.
+std::vector<std::string> reasons(const project<inch>& p) {
+    std::vector<std::string> all;
+    for (const sheet_reason& r : all_reasons(p))
+        all.push_back(r.sentence);
+    return all;
+}
+
+bool is(const std::optional<amount>& found, std::int64_t numerator, std::int64_t denominator = 1) {
+    return found && found->numerator == numerator && found->denominator == denominator && found->unit == "in";
 }
 
 std::vector<length<inch>> places(const sheet_piece<inch>& p, line_kind kind, const std::string& what) {
@@ -210,14 +223,15 @@ TEST_CASE("zippers that cannot be sewn are refused") {
                          "two zippers on front are only 3/8 in apart, less than the 1/2 in that each is stitched"});
 }
 
-TEST_CASE("tape that ends on the very seam can be sewn, but is said") {
+TEST_CASE("tape that ends exactly on the seam line can be sewn, but is said") {
     project<inch> p("pocket", finished_size(10_in, 6_in));
     p.add(flat("front", 10_in, 6_in));
     auto z = cut_from_a_roll("front", {at<finished_edge>(2_in)});
     z.opening.beyond = z.opening.margin;
     p.add(z);
     CHECK(sheet_of(p).warnings ==
-          std::vector<std::string>{"the tape of a zipper on front ends on the very seam: keep a little away"});
+          std::vector<std::string>{
+              "the tape of a zipper on front ends exactly on the seam line: keep a little away from it"});
 }
 
 TEST_CASE("a zipper may run down a piece as well as across it") {
@@ -247,7 +261,10 @@ TEST_CASE("marks of a longer piece meet those of a shorter one, and both are mar
     CHECK(s.meetings[0].marks.surplus(4) == 3_in);
 
     p.add(meeting<inch>{"film", "backing", edge::left, 13_in, "13 1/8"_in, 2});
-    CHECK_THROWS_AS(sheet_of(p), marks_error);
+    // What the marks refuse is a reason like any other.
+    REQUIRE(reasons(p).size() == 1);
+    CHECK(reasons(p)[0].find("the meeting of film and backing: ") == 0);
+    CHECK(all_reasons(p)[0].piece == "film");
 }
 
 TEST_CASE("a meeting off a piece, or on none, is refused") {
@@ -269,25 +286,39 @@ TEST_CASE("everything wrong is said at once") {
                                    "inner is cut 10 x 15 in, but outer, round which it lies, finishes 10 x 16 in",
                                    "pocket is said to lie inside nothing, which is not in the project"});
     CHECK_THROWS_WITH_AS(sheet_of(project<inch>("mat", finished_size(1_in, 1_in))),
-                         "mat cannot be made so: it has no pieces", sheet_error);
-    CHECK_THROWS_WITH_AS(flat("mat", 1_in, 1_in).count(0), "at least one mat must be cut: it was 0", range_error);
+                         "mat cannot be made as designed: it has no pieces", sheet_error);
+    CHECK_THROWS_WITH_AS(flat("mat", 1_in, 1_in).count(0), "the number of mat to cut must be at least 1: it was 0",
+                         range_error);
 }
 
-TEST_CASE("film, zippers, ties and blades bring their cautions once each, after the project's own") {
+TEST_CASE("every caution that the work calls for is given once, in the order of the work") {
+    using enum caution::work;
+    const auto of = [](const project<inch>& p) {
+        std::vector<caution::work> all;
+        for (const sheet_caution& c : sheet_of(p).cautions)
+            all.push_back(c.at);
+        return all;
+    };
     project<inch> p("mat", finished_size(10_in, 16_in));
-    p.add(flat("mat", 10_in, 16_in));
-    p.caution("Keep it dry.");
-    CHECK(sheet_of(p).cautions.size() == 3);
-    CHECK(sheet_of(p).cautions.front() == "Keep it dry.");
+    auto& mat = p.add(flat("mat", 10_in, 16_in));
+    p.caution("Keep it dry.", using_it);
+    CHECK(of(p) == std::vector{cutting, pinning, using_it});
+    CHECK(sheet_of(p).cautions.back() == sheet_caution{using_it, "Keep it dry."});
+    CHECK(to_text(sheet_of(p)).find("\n  - in use: Keep it dry.\n  Local codes") != std::string::npos);
     p.add(flat("window", 5_in, 5_in)).of_film();
     p.add(flat("second window", 5_in, 5_in)).of_film();
-    CHECK(sheet_of(p).cautions.size() == 4);
-    p.add(cut_from_a_roll("mat", {at<finished_edge>(2_in)}));
-    CHECK(sheet_of(p).cautions.size() == 5);
+    CHECK(of(p) == std::vector{buying, cutting, pinning, pressing, stitching, using_it});
+    p.add(cut_from_a_roll("mat", {at<finished_edge>(2_in)})); // needles, cut ends, small parts
+    CHECK(of(p) == std::vector{buying, cutting, pinning, pressing, stitching, zippers, zippers, using_it, using_it});
     const ribbon_tie<inch> tie{
         .across = 10_in, .from = 0, .to = 0, .loop = {}, .free_at_start = 8_in, .free_at_end = 8_in, .turned = {}};
     p.add(listed("tie", 2, tie)).add(listed("second tie", 1, tie));
-    CHECK(sheet_of(p).cautions.size() == 6);
+    CHECK(of(p).size() == 10);
+    p.add(flat("lining", 10_in, 16_in)).lies_inside(mat); // many layers
+    p.add({"flap", "waxed canvas", panel(finished_size(5_in, 5_in), all_round(single_turned_hem(1_in)))});
+    CHECK(of(p).size() == 12);
+    p.add({"strap", "canvas", panel(finished_size(5_in, 5_in), all_round(single_turned_hem(1_in)))}); // an iron
+    CHECK(of(p).size() == 13);
 }
 
 TEST_CASE("a piece sewn onto another is marked there, and must lie on it") {
@@ -316,7 +347,7 @@ TEST_CASE("a piece sewn onto another is marked there, and must lie on it") {
           std::vector<std::string>{"pocket, which finishes 5 x 4 in, is placed 7 1/8 in from the left and 0 in from "
                                    "the top of back, and does not lie on it: that finishes 12 x 9 in"});
     p.add(placing<inch>{"pocket", "front", at<finished_edge>(1_in), at<finished_edge>(1_in)});
-    CHECK(reasons(p).back() == "pocket is placed on front, but both must be in the project");
+    CHECK(reasons(p).back() == "pocket is to be sewn onto front, which is not in the project");
 }
 
 TEST_CASE("spans given one by one must fill what they are marked on") {
@@ -376,13 +407,14 @@ TEST_CASE("what goes onto a piece is finished before that piece's own edges are 
     p.add(placing<inch>{"pocket", "lining", at<finished_edge>(1_in), at<finished_edge>(1_in)});
     p.add(placing<inch>{"pocket", "lining", at<finished_edge>(8_in), at<finished_edge>(1_in)});
     p.add(notion<inch>("bow")).add(notion<inch>("cord").before_seams());
-    CHECK(order_of_making(p) ==
-          std::vector<std::string>{"Cut every piece, and mark it while it is flat: folds, stitching, marks.",
-                                   "Turn and stitch pocket: top, bottom, left and right.", "Add the cord.",
-                                   "Sew pocket onto lining.",
-                                   "Lay lining on outer. Turn and stitch outer: top, bottom, left and right.",
-                                   "Sew the remaining seams of gusset.", "Add the bow."});
-    CHECK(sheet_of(p).order == order_of_making(p));
+    CHECK(detail::order_of_making(p) ==
+          std::vector<std::string>{"Cut every piece, and mark it while it is flat: folds, stitching and marks.",
+                                   "Turn and stitch the top, bottom, left and right edges of each pocket.",
+                                   "Sew each pocket onto the lining.",
+                                   "Lay the lining on the outer. Turn and stitch the top, bottom, left and right edges "
+                                   "of the outer.",
+                                   "Add the cord.", "Sew the remaining seams of the gusset.", "Add the bow."});
+    CHECK(sheet_of(p).order == detail::order_of_making(p));
 }
 
 TEST_CASE("a film whose ends come to the finished edges goes on after these are turned") {
@@ -391,11 +423,11 @@ TEST_CASE("a film whose ends come to the finished edges goes on after these are 
     p.add({"backing", "canvas", panel(p.finished(), all_round(single_turned_hem(1_in)))});
     auto part = p;
     p.add(meeting<inch>{"film", "backing", edge::top, 50_in, 35_in, 5});
-    CHECK(order_of_making(p)[1] == "Turn and stitch backing: left, right, top and bottom.");
-    CHECK(order_of_making(p)[2] == "Sew film to backing, mark to mark.");
-    CHECK(order_of_making(p).size() == 3);
+    CHECK(detail::order_of_making(p)[1] == "Turn and stitch the left, right, top and bottom edges of the backing.");
+    CHECK(detail::order_of_making(p)[2] == "Sew the film to the backing, mark to mark.");
+    CHECK(detail::order_of_making(p).size() == 3);
     part.add(meeting<inch>{"film", "backing", edge::top, 42_in, 28_in, 4});
-    CHECK(order_of_making(part)[1] == "Sew film to backing, mark to mark.");
+    CHECK(detail::order_of_making(part)[1] == "Sew the film to the backing, mark to mark.");
 }
 
 TEST_CASE("what notions compute is listed with its working and its cautions") {
@@ -424,4 +456,209 @@ TEST_CASE("the metric edition is worked out in its own unit") {
     project<centimetre> p("mat", finished_size(24_cm, 40_cm));
     p.add({"outer", "canvas", panel(p.finished(), all_round(self_binding(1.2_cm)))});
     CHECK(sheet_of(p).pieces[0].cut == cut_size(28.8_cm, 44.8_cm)); // 4 x 1.2 = 4.8 cm more each way
+}
+
+TEST_CASE("what a notion refuses is one reason among all, and each reason can be acted on without reading it") {
+    // One piece has a zipper whose tape is caught, one a zipper that is not sold so long, one a mark off it.
+    project<inch> p("pockets", finished_size(10_in, 6_in));
+    p.add(flat("front", 10_in, 6_in)).mark("middle", edge::left, at<cut_edge>("10 1/4"_in));
+    p.add(flat("back", 10_in, 6_in));
+    auto caught = cut_from_a_roll("front", {at<finished_edge>(2_in)});
+    caught.opening.beyond = "3/4"_in;
+    auto long_ = cut_from_a_roll("back", {at<finished_edge>(2_in)});
+    long_.supply = zipper_supply<inch>::made_up({7_in}, "1/2"_in, "1/2"_in);
+    p.add(caught).add(long_);
+    p.add(sewing<inch>{stitched_rows::all, stitch(301), {}, 0, {}}); // a spool of nothing
+    const auto all = all_reasons(p);
+    REQUIRE(all.size() == 4);
+    CHECK(all[0].piece == "front");
+    CHECK(all[0].measured_from == edge::left);
+    CHECK(all[0].facts.kind == fault::too_large);
+    CHECK(is(all[0].facts.given, 41, 4));
+    CHECK(is(all[0].facts.most, 10));
+    CHECK(all[1].piece == "front");
+    CHECK(all[1].facts.kind == fault::no_room);
+    CHECK(is(all[1].facts.given, 3, 4));
+    CHECK(is(all[1].facts.most, 1, 2));
+    CHECK(all[2].piece == "back");
+    CHECK(all[2].facts.where == "back");
+    CHECK(all[2].sentence.find("the zipper on back: ") == 0);
+    CHECK(all[3].piece.empty());
+    CHECK(all[3].sentence.find("thread for stitch 301: ") == 0);
+    try {
+        static_cast<void>(sheet_of(p));
+    } catch (const error& refused) { // as a program that knows no sheets sees it
+        CHECK(refused.facts().kind == fault::too_large);
+    }
+}
+
+TEST_CASE("a zipper without a supply, and layers that disagree, are told apart by their facts") {
+    auto p = bound_over(finished_size(10_in, 15_in));
+    auto z = cut_from_a_roll("outer", {at<finished_edge>(2_in)});
+    z.supply = {};
+    p.add(z);
+    const auto all = all_reasons(p);
+    REQUIRE(all.size() == 2);
+    CHECK(all[0].facts.kind == fault::disagree);
+    CHECK(is(all[0].facts.given, 15));
+    CHECK(is(all[0].facts.most, 16));
+    CHECK(all[1].facts.kind == fault::missing);
+    CHECK(all[1].facts.what == "a supply of zippers");
+    CHECK(all[1].piece == "outer");
+}
+
+TEST_CASE("a piece lies inside neither itself nor what lies inside it") {
+    project<inch> p("mat", finished_size(10_in, 6_in));
+    auto& self = p.add(flat("self", 10_in, 6_in));
+    self.lies_inside(self);
+    auto &a = p.add(flat("a", 10_in, 6_in)), &b = p.add(flat("b", 10_in, 6_in)), &c = p.add(flat("c", 10_in, 6_in));
+    a.lies_inside(b);
+    b.lies_inside(c);
+    CHECK(reasons(p) == std::vector<std::string>{"self is said to lie inside itself"});
+    c.lies_inside(a);
+    CHECK(reasons(p) == std::vector<std::string>{"self is said to lie inside itself",
+                                                 "a is said to lie inside b, which itself lies inside it",
+                                                 "b is said to lie inside c, which itself lies inside it",
+                                                 "c is said to lie inside a, which itself lies inside it"});
+}
+
+TEST_CASE(
+    "names: none is missing, of several lines, or quoted without end; what could be misread is in quotation marks") {
+    project<inch> p("mat", finished_size(10_in, 6_in));
+    p.add(flat("", 1_in, 1_in));
+    p.add(flat("two\nlines", 1_in, 1_in));
+    p.add(flat("front, back", 1_in, 1_in));
+    p.add(flat("front, back", 1_in, 1_in));
+    p.add(flat("top", 1_in, 1_in));
+    p.add(flat("top", 1_in, 1_in));
+    CHECK(reasons(p) == std::vector<std::string>{"a piece has no name",
+                                                 "the name of a piece is one line of plain text: \"two\nlines\" is not",
+                                                 "two pieces are named \"front, back\"",
+                                                 "two pieces are named \"top\""});
+    const std::string endless(10'000'000, 'x');
+    project<inch> q(endless, finished_size(10_in, 6_in));
+    q.add(flat(endless.c_str(), 1_in, 1_in)).mark(endless, edge::top, at<cut_edge>(2_in));
+    try {
+        static_cast<void>(sheet_of(q));
+        FAIL_CHECK("the mark is off its piece");
+    } catch (const sheet_error& refused) {
+        CHECK(std::string(refused.what()).size() < 500);
+    }
+    CHECK(detail::excerpt("a\xC3\xA9" + std::string(57, 'b') + "\xC3\xA9z") ==
+          "a\xC3\xA9" + std::string(57, 'b') + "...");
+}
+
+TEST_CASE("a mark may lie at an edge only, and film is marked in its allowances alone") {
+    project<inch> p("pocket", finished_size(24_in, 5_in));
+    const auto turned = single_turned_hem("1/2"_in);
+    p.add({"film", "clear film", panel(finished_size(30_in, 5_in), {turned, turned, seam("3/8"_in), turned})})
+        .of_film();
+    auto& strip = p.add(flat("strip", 24_in, 5_in));
+    strip.mark("middle", edge::left, at<cut_edge>(12_in), {{edge::bottom, 1_in}});
+    p.add(meeting<inch>{"film", "strip", edge::left, 30_in, 24_in, 2});
+    const auto s = sheet_of(p);
+    const auto& on_film = s.pieces[0].lines.back();
+    REQUIRE(on_film.only.size() == 2);
+    CHECK(on_film.only[0].at == edge::top);
+    CHECK(on_film.only[0].size == "1/2"_in);
+    CHECK(on_film.only[1].at == edge::bottom);
+    CHECK(on_film.only[1].size == "3/8"_in);
+    CHECK(s.pieces[1].lines.back().only.empty()); // cloth takes a chalk line right across
+    const std::string text = to_text(s, inch_ruler(16));
+    CHECK(text.find(
+              "left edge, mark meets strip: 15 1/2 in, marked only along 1/2 in at the top edge and along 3/8 in at "
+              "the bottom edge\n") != std::string::npos);
+    CHECK(text.find("left edge, mark middle: 12 in, marked only along 1 in at the bottom edge\n") != std::string::npos);
+
+    strip.mark("side", edge::left, at<cut_edge>(12_in), {{edge::left, 1_in}});
+    strip.mark("long", edge::left, at<cut_edge>(12_in), {{edge::top, "5 1/8"_in}});
+    const auto all = all_reasons(p);
+    REQUIRE(all.size() == 2);
+    CHECK(all[0].facts.kind == fault::unsuitable);
+    CHECK(all[1].facts.kind == fault::too_large);
+    CHECK(is(all[1].facts.given, 41, 8));
+    CHECK(is(all[1].facts.most, 5));
+    CHECK(all[1].measured_from == edge::top);
+}
+
+TEST_CASE("a pleated piece has every crease and placement line, and finishes smaller by what its pleats take up") {
+    // Box pleats by hand: each takes 4 x 1 in and shows 4 in, so its cloth is 8 in: back at 1, fold at 2, fold at 6, back
+    // at 7, brought to 0 and 8. Three of them, with 1/2 in seams at both ends: 12 + 12 + 2 x 1/2 = 25 in cut.
+    project<inch> p("cover", finished_size(12_in, 6_in));
+    edges<inch> ends;
+    ends.left = ends.right = seam("1/2"_in);
+    p.add({"flounce", "canvas", panel(finished_size(24_in, 6_in), ends)})
+        .pleated(edge::left, pleats_near(pleat::box, 12_in, {.width = 4_in, .depth = 1_in}));
+    const auto s = sheet_of(p);
+    CHECK(s.pieces[0].cut == cut_size(25_in, 6_in));
+    CHECK(s.pieces[0].finished == finished_size(12_in, 6_in));
+    CHECK(places(s.pieces[0], line_kind::fold, "pleat") ==
+          std::vector<length<inch>>{"2 1/2"_in, "6 1/2"_in, "10 1/2"_in, "14 1/2"_in, "18 1/2"_in, "22 1/2"_in});
+    CHECK(places(s.pieces[0], line_kind::fold, "back of the pleat") ==
+          std::vector<length<inch>>{"1 1/2"_in, "7 1/2"_in, "9 1/2"_in, "15 1/2"_in, "17 1/2"_in, "23 1/2"_in});
+    CHECK(places(s.pieces[0], line_kind::placement, "pleat") ==
+          std::vector<length<inch>>{"1/2"_in, "8 1/2"_in, "8 1/2"_in, "16 1/2"_in, "16 1/2"_in, "24 1/2"_in});
+    const auto text = to_text(s, inch_ruler(16));
+    CHECK(text.find("finishes 12 x 6 in when it is pleated\n") != std::string::npos);
+    CHECK(text.find("left edge, fold pleat: 2 1/2 in, folded and brought to 1/2 in\n") != std::string::npos);
+    CHECK(s.order[1] == "Lay the pleats of the flounce, fold to placement line, and tack them.");
+
+    p.add(flat("short", "23 7/8"_in, 6_in))
+        .pleated(edge::left, pleats_near(pleat::box, 12_in, {.width = 4_in, .depth = 1_in}));
+    const auto all = all_reasons(p);
+    REQUIRE(all.size() == 1);
+    CHECK(all[0].facts.kind == fault::no_room);
+    CHECK(is(all[0].facts.given, 24));
+    CHECK(is(all[0].facts.most, 191, 8));
+}
+
+TEST_CASE("corners are cut out of a panel of a box, which then finishes as the box does") {
+    // 16 + 2 + 2 x 1/2 by 10 + 2 + 2 x 1/2, a square of half the depth.
+    project<inch> p("pad", finished_size(16_in, 10_in));
+    const auto shape = panel<inch>::from_cut(cut_size(19_in, 13_in), all_round(seam("1/2"_in)));
+    p.add({"panel", "canvas", shape}).count(2).corners_cut_out(1_in, "1/2"_in);
+    const auto s = sheet_of(p);
+    CHECK(s.pieces[0].corner == 1_in);
+    CHECK(s.pieces[0].depth == 2_in);
+    CHECK(s.pieces[0].finished == finished_size(16_in, 10_in));
+    CHECK(to_text(s, inch_ruler(16))
+              .find("cut a square of 1 in out of each corner; two make a box of 16 x 10 in, 2 in "
+                    "deep\n") != std::string::npos);
+    p.add({"open", "canvas", panel(finished_size(16_in, 10_in))}).corners_cut_out(1_in, "1/2"_in);
+    CHECK(reasons(p) ==
+          std::vector<std::string>{"the corners of open cannot be cut out: all four edges need one seam"});
+}
+
+TEST_CASE("eyelets are listed centre by centre, each rounded from its own place: a first and a step would drift") {
+    // Rims of 3/4 in, 1 in from the edges of 200 in: the outer centres are 197 1/4 in apart. At most 8 in from one to the
+    // next takes 25 steps of 7.89 in, to the sixteenth 7 7/8; 25 of those end 3/8 in short of 198 5/8 in.
+    project<inch> p("wind break", finished_size(200_in, 30_in));
+    const auto hem = double_turned_hem("3/8"_in, "3/4"_in, "1/8"_in);
+    auto& sheet_ =
+        p.add({"sheet", "canvas", panel(p.finished(), {heading("2 1/2"_in, "1/2"_in, "1/8"_in), hem, hem, hem})});
+    const auto row = eyelets(sheet_.shape(), 26, {"3/8"_in, "3/4"_in}, 1_in, "1/4"_in);
+    sheet_.eyelets(row, {"3/8"_in, "3/4"_in});
+    p.add(listed("eyelets", row));
+    const auto s = sheet_of(p);
+    REQUIRE(s.pieces[0].eyelets.size() == 1);
+    REQUIRE(s.pieces[0].eyelets[0].from_left.size() == 26);
+    CHECK(s.pieces[0].eyelets[0].from_left.back() == "199 3/4"_in); // 1 1/8 in further from the cut edge
+    const auto text = to_text(s, inch_ruler(16));
+    CHECK(text.find("centres, from the finished left edge: 1 3/8 in, 9 1/4 in, 17 1/8 in, ") != std::string::npos);
+    CHECK(text.find(" 198 5/8 in\n") != std::string::npos);
+    CHECK(text.find(
+              "eyelets, holes of 3/8 in with rims of 3/4 in: centres 4 3/16 in from the top edge, and from the left "
+              "edge 2 1/2 in, ") != std::string::npos);
+}
+
+TEST_CASE("a piece that has no room for its finishes is named") {
+    try {
+        static_cast<void>(
+            piece<inch>("base half", "canvas", finished_size(9_in, "1/2"_in), all_round(single_turned_hem("3/4"_in))));
+        FAIL_CHECK("hems of 3/4 in do not go into 1/2 in");
+    } catch (const finish_error& refused) {
+        CHECK(std::string(refused.what()).find("base half: ") == 0);
+        CHECK(refused.facts().where == "base half");
+    }
+    CHECK_THROWS_WITH_AS(inch_ruler(0), "an inch on a ruler has at least 1 part: it was 0", range_error);
 }

@@ -39,25 +39,25 @@ finishes 15 1/2 x 9 in (39.4 x 22.9 cm)
 Figures are rounded to 1/16 in and 0.1 cm, each from the exact length; workings are exact.
 
 Cut
-  top, 2 of canvas: 16 1/2 x 10 3/4 in (41.9 x 27.3 cm)
+  "top", 2 of canvas: 16 1/2 x 10 3/4 in (41.9 x 27.3 cm)
       width: 16 1/2 in = 15 1/2 in finished + 2 x 1/2 in seam allowance
       height: 10 3/4 in = 9 in finished + 1/2 in seam allowance + (1/4 + 1) in double-turned hem
   lining, 1 of cotton: 15 1/2 x 9 in (39.4 x 22.9 cm)
 
 Fold, stitch and mark: distances are from the cut edge named
-  top
-      top, left, right, seam allowance: stitch at 1/2 in (1.3 cm)
-      bottom, double-turned hem: fold at 1/4 in (0.6 cm), 1 1/4 in (3.2 cm); stitch at 2 1/8 in (5.4 cm)
-      left, mark handle: 8 1/4 in (21 cm)
+  "top"
+      top, left and right edges, seam allowance: stitch at 1/2 in (1.3 cm)
+      bottom edge, double-turned hem: fold at 1/4 in (0.6 cm), 1 1/4 in (3.2 cm); stitch at 2 1/8 in (5.4 cm)
+      left edge, mark handle: 8 1/4 in (21 cm)
           8 1/4 in = 1/2 in seam allowance + 7 3/4 in from the finished edge
-      top, stitch zipper: 3 1/4 in (8.3 cm), from 1 3/4 in (4.4 cm) to 14 3/4 in (37.5 cm) off the cut left edge
+      top edge, stitch zipper: 3 1/4 in (8.3 cm), from 1 3/4 in (4.4 cm) to 14 3/4 in (37.5 cm) off the cut left edge
           3 1/4 in = 1/2 in seam allowance + 2 3/4 in from the finished edge
-      top, stitch zipper: 3 3/4 in (9.5 cm), from 1 3/4 in (4.4 cm) to 14 3/4 in (37.5 cm) off the cut left edge
+      top edge, stitch zipper: 3 3/4 in (9.5 cm), from 1 3/4 in (4.4 cm) to 14 3/4 in (37.5 cm) off the cut left edge
           3 3/4 in = 1/2 in seam allowance + 3 1/4 in from the finished edge
-      top, slit behind the zipper: 3 1/2 in (8.9 cm), from 2 1/4 in (5.7 cm) to 14 1/4 in (36.2 cm) off the cut left edge
+      top edge, slit behind the zipper: 3 1/2 in (8.9 cm), from 2 1/4 in (5.7 cm) to 14 1/4 in (36.2 cm) off the cut left edge
           3 1/2 in = 1/2 in seam allowance + 3 in from the finished edge
 
-For the zipper on top
+For the zipper on the "top"
   openings: 2
   each opening: 12 in (30.5 cm)
       12 in = 14 in across - 2 x 1 in margin
@@ -69,15 +69,20 @@ For the zipper on top
   left on the last roll: 64 in (162.6 cm)
 
 In this order
-  1. Cut every piece, and mark it while it is flat: folds, stitching, marks.
-  2. Sew the zippers to top, then open the slits behind them.
-  3. Lay lining on top. Turn and stitch top: bottom.
-  4. Sew the remaining seams of top.
+  1. Cut every piece, and mark it while it is flat: folds, stitching and marks.
+  2. Sew the zipper to each "top", then open the slit behind it.
+  3. Lay the lining on the "top". Turn and stitch the bottom edge of each "top".
+  4. Sew the remaining seams of the "top".
 
-Take care
-  - Turn the wheel by hand where stitching crosses a zipper or meets metal: a needle that strikes it breaks and flies. Wear eye protection.
-  - Cut away from the hand that holds the rule, close a rotary cutter's guard at every pause, and follow its maker's instructions.
-  - Local codes, the makers' instructions and licensed practice go before this sheet.
+Safety
+  - cutting: Cut away from the hand that holds the rule, close a rotary cutter's guard at every pause, and follow its maker's instructions.
+  - pinning: Count pins and needles before and after: one that is left in the work wounds. Put none into film, where every hole stays; clip it.
+  - pressing: An iron and its steam burn: stand it on its heel, keep the other hand out of the steam, and never leave it on where children or animals are.
+  - stitching: Many layers break a light needle, and its pieces fly: use a needle and a machine meant for them, turn the handwheel by hand over the thickest, and wear eye protection.
+  - zippers: Turn the handwheel by hand where stitching crosses a zipper or meets metal: a needle that strikes it breaks and flies. Wear eye protection.
+  - zippers: Teeth that are cut off fly: wear eye protection. A tape end that is melted to seal it burns: let it cool before you touch it, and keep out of its fumes.
+  - in use: Sliders, eyelets and other small parts choke toddlers: see that none can come off, and keep the thing from children under three (USA: 16 CFR 1501).
+  Local codes, the makers' instructions and licensed practice go before this sheet.
 )");
 }
 
@@ -101,11 +106,11 @@ TEST_CASE("warnings and meetings have a place of their own") {
     backing.mark("low", edge::top, at<cut_edge>("1/2"_in));
     p.add(meeting<inch>{"film", "backing", edge::top, 50_in, 35_in, 5});
     const std::string text = to_text(sheet_of(p), inch_ruler(16));
-    CHECK(text.find("\nLook again\n  - the mark \"low\" of backing, 1/2 in from the cut top edge, lies in") !=
+    CHECK(text.find("\nCheck\n  - the mark \"low\" of backing, 1/2 in from the cut top edge, lies in") !=
           std::string::npos);
-    CHECK(text.find("\nWhere film meets backing: distances are from the finished top edge\n"
+    CHECK(text.find("\nWhere the film meets the backing: distances are from the finished top edge\n"
                     "  10 in of film meets 7 in of backing\n  20 in of film meets 14 in of backing\n") !=
           std::string::npos);
-    CHECK(text.find("\n  fullness 1 3/7 (about 1.43), over in each span: 3 in\n") != std::string::npos);
+    CHECK(text.find("\n  fullness 1 3/7 (about 1.43), extra in each span: 3 in\n") != std::string::npos);
     CHECK(text.find("every edge, single-turned hem: fold at 1 in; stitch at 2 in\n") != std::string::npos);
 }

@@ -36,6 +36,8 @@ constexpr pen pen_of(line_kind kind) {
         return stitching_pen;
     case line_kind::mark:
         return {"", 0.25, {6, 1, 1, 1}};
+    case line_kind::placement:
+        return {"", 0.25, {1, 1}};
     case line_kind::slit:
         break;
     }
@@ -50,13 +52,16 @@ constexpr stroke_name legend_of(line_kind kind) {
         return "stitching";
     case line_kind::mark:
         return "mark";
+    case line_kind::placement:
+        return "placement line";
     case line_kind::slit:
         break;
     }
     return "slit";
 }
 
-inline constexpr line_kind all_line_kinds[] = {line_kind::fold, line_kind::stitching, line_kind::mark, line_kind::slit};
+inline constexpr line_kind all_line_kinds[] = {line_kind::fold, line_kind::stitching, line_kind::mark,
+                                               line_kind::placement, line_kind::slit};
 
 class drawer {
 public:
@@ -296,6 +301,9 @@ std::string drawing_of(const sheet_piece<Unit>& piece, const ruler& by = {}, con
     const detail::plan what = detail::plan_of(piece, by, options);
     return detail::drawer(what, detail::arrangement_of(what, options.on)).draw();
 }
+
+TURNCLOTH_ONCE(std::string drawing_of(const sheet_piece<inch>&, const ruler&, const drawing_options&));
+TURNCLOTH_ONCE(std::string drawing_of(const sheet_piece<centimetre>&, const ruler&, const drawing_options&));
 
 } // namespace turncloth
 

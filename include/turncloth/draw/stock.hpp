@@ -11,7 +11,7 @@
 // lie in it in the order to cut, each with the letter by which the list names it; below stands how far from the start
 // every cut is, with the loss of those before it allowed for. What is left over at the end has a broken outline.
 //
-// Included by itself, as stock_list.hpp is.
+// Included by itself, as sheet/purchases.hpp is.
 #ifndef TURNCLOTH_DRAW_STOCK_HPP
 #define TURNCLOTH_DRAW_STOCK_HPP
 
@@ -227,6 +227,10 @@ template <length_unit Unit>
 std::string drawing_of(const stock_cuts<Unit>& cuts, const ruler& by = {}, const drawing_options& options = {}) {
     return std::move(drawings_of(cuts, by, options).front());
 }
+
+TURNCLOTH_ONCE(std::vector<std::string> drawings_of(const stock_cuts<inch>&, const ruler&, const drawing_options&));
+TURNCLOTH_ONCE(std::vector<std::string> drawings_of(const stock_cuts<centimetre>&, const ruler&,
+                                                    const drawing_options&));
 
 } // namespace turncloth
 

@@ -9,13 +9,15 @@
 //   try { cut = read_length<inch>(typed); }
 //   catch (const turncloth::error& refused) { mark_field(refused.facts().index); show(refused.what()); }
 //
-// The type of an error says who refuses (a finish, a zipper, a lay), its kind says what is wrong. All are thrown through
-// boost::throw_exception, so that a program built with -fno-exceptions supplies that one function and decides there what
-// becomes of a refusal.
+// The type of an error says who refuses (a finish, a zipper, a lay), its kind says what is wrong. A program
+// built with -fno-exceptions supplies boost::throw_exception and decides there what becomes of a refusal.
 #ifndef TURNCLOTH_MEASURE_ERROR_HPP
 #define TURNCLOTH_MEASURE_ERROR_HPP
 
+#include <boost/config.hpp>
+#ifdef BOOST_NO_EXCEPTIONS
 #include <boost/throw_exception.hpp>
+#endif
 
 #include <cstddef>
 #include <cstdint>
@@ -139,11 +141,16 @@ private:
 
 namespace detail {
 
-/// Throws through Boost's hook; kept out of line so that the checks around it stay short and fast. It is not constexpr:
-/// reaching it in a constant expression is a compile error that points at the call.
+/// Kept out of line so that the checks around it stay short and fast. It is not constexpr: reaching it in a constant
+/// expression is a compile error that points at the call. Boost's hook is left to programs without exceptions, as with
+/// them it wraps every type of error in one of its own, a dozen functions each to compile.
 template <class Error, class... Parts>
 [[noreturn, gnu::cold, gnu::noinline]] void refuse(Parts&&... parts) {
+#ifdef BOOST_NO_EXCEPTIONS
     ::boost::throw_exception(Error(std::forward<Parts>(parts)...));
+#else
+    throw Error(std::forward<Parts>(parts)...);
+#endif
 }
 
 } // namespace detail

@@ -69,11 +69,11 @@ constexpr void require_strips(const bias_strip<Unit>& strip, length<Unit> across
                                       .least = amount_of(strip.seam * 2)});
 }
 
-/// floor((along - 2 seam) / (sqrt(2) width)), or none.
+/// floor((along - 2 seam) / (sqrt(2) width)), of a piece that is longer than two seams.
 template <length_unit Unit>
 constexpr std::int64_t bias_count(const bias_piece<Unit>& piece, const bias_strip<Unit>& strip) {
     const fraction base = (piece.along - strip.seam * 2).value() / strip.width.value();
-    return base <= 0 ? 0 : floor(square_root(base * base / 2, 1, side::below));
+    return floor(square_root(base * base / 2, 1, side::below));
 }
 
 /// Of n strips along one of their threads, where a seam takes its own width: the strips themselves are sqrt(2) times as
@@ -148,7 +148,8 @@ constexpr length<Unit> cloth_for_bias(const bias_wanted<Unit>& w, length<Unit> a
     if (detail::gives_bias(bias_piece<Unit>{across, across}, w))
         return across;
     return length_of<Unit>(detail::least_multiple(step.value(), [&](fraction along) {
-        return detail::gives_bias(bias_piece<Unit>{across, length_of<Unit>(along)}, w);
+        const length<Unit> l = length_of<Unit>(along);
+        return l > across && detail::gives_bias(bias_piece<Unit>{across, l}, w);
     }));
 }
 

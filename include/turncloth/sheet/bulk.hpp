@@ -17,6 +17,7 @@
 #ifndef TURNCLOTH_SHEET_BULK_HPP
 #define TURNCLOTH_SHEET_BULK_HPP
 
+#include <turncloth/measure/require.hpp>
 #include <turncloth/panel/made_up.hpp>
 #include <turncloth/sheet/sheet.hpp>
 
@@ -39,7 +40,11 @@ struct bulk_warning {
 
     std::string what() const {
         std::string all = "stitching at ";
-        all.append(where).append(" of ").append(piece).append(" goes through ").append(std::to_string(layers));
+        all.append(where)
+            .append(" of ")
+            .append(detail::named(piece))
+            .append(" goes through ")
+            .append(std::to_string(layers));
         return all.append(" layers, more than the ").append(std::to_string(limit)).append(" that are allowed");
     }
 };
@@ -160,9 +165,7 @@ std::int64_t layers_inside(const sheet<Unit>& s, const piece<Unit>& outer) {
 template <length_unit Unit>
 std::vector<bulk_warning> bulk_warnings(const sheet<Unit>& s, std::int64_t most_layers,
                                         const std::type_identity_t<corners<Unit>>& ways) {
-    if (most_layers < 1)
-        detail::refuse<range_error>("a machine sews through at least one layer: the limit was " +
-                                    std::to_string(most_layers));
+    require_at_least<range_error>(most_layers, std::int64_t{1}, "the number of layers that a machine sews through");
     std::vector<bulk_warning> all;
     for (const sheet_piece<Unit>& p : s.pieces) {
         const detail::bulk_counter<Unit> count(p.made_from.shape(), ways, detail::layers_inside(s, p.made_from));

@@ -24,6 +24,7 @@
 #include <nlohmann/json.hpp>
 
 #include <string>
+#include <vector>
 
 namespace turncloth {
 
@@ -43,10 +44,32 @@ json to_json(const figure<Unit>& f) {
 }
 
 template <length_unit Unit>
+json to_json(const std::vector<length<Unit>>& all) {
+    json j = json::array();
+    for (const length<Unit>& l : all)
+        j.push_back(to_json(l));
+    return j;
+}
+
+/// `only`, for a line that is not drawn from end to end, and `brought_to`, for a fold of a pleat, are left out elsewhere.
+template <length_unit Unit>
 json to_json(const sheet_line<Unit>& l) {
-    return {{"kind", detail::verb_of(l.kind)},       {"what", l.what},
-            {"parallel_to", name_of(l.parallel_to)}, {"from_cut_edge", to_json(l.from_cut_edge)},
-            {"begins", to_json(l.begins)},           {"ends", to_json(l.ends)}};
+    json j = {{"kind", detail::verb_of(l.kind)},       {"what", l.what},
+              {"parallel_to", name_of(l.parallel_to)}, {"from_cut_edge", to_json(l.from_cut_edge)},
+              {"begins", to_json(l.begins)},           {"ends", to_json(l.ends)}};
+    for (const short_mark<Unit>& t : l.only)
+        j["only"].push_back({{"at", name_of(t.at)}, {"size", to_json(t.size)}});
+    if (l.brought_to)
+        j["brought_to"] = to_json(*l.brought_to);
+    return j;
+}
+
+template <length_unit Unit>
+json to_json(const sheet_eyelets<Unit>& e) {
+    return {{"hole", to_json(e.size.hole)},
+            {"rim", to_json(e.size.rim)},
+            {"from_top", to_json(e.from_top)},
+            {"from_left", to_json(e.from_left)}};
 }
 
 template <length_unit Unit>
@@ -56,6 +79,13 @@ json to_json(const sheet_piece<Unit>& p) {
     if (!from.inside().empty())
         j["inside"] = from.inside();
     j["cut"] = {{"width", to_json(p.width)}, {"height", to_json(p.height)}};
+    j["finished"] = {{"width", to_json(p.finished.width())}, {"height", to_json(p.finished.height())}};
+    if (p.corner.value() > 0) {
+        j["cut_out_of_each_corner"] = to_json(p.corner);
+        j["depth"] = to_json(p.depth);
+    }
+    for (const sheet_eyelets<Unit>& e : p.eyelets)
+        j["eyelets"].push_back(to_json(e));
     j["lines"] = json::array();
     for (const sheet_line<Unit>& l : p.lines)
         j["lines"].push_back(to_json(l));
@@ -82,12 +112,16 @@ json to_json(const notion<Unit>& n) {
         json j = {{"what", d.what}};
         if (d.count > 0)
             j["count"] = d.count;
+        else if (!d.places.empty())
+            j["places"] = to_json(d.places);
         else
             j["amount"] = to_json(d.amount);
         details.push_back(j);
     }
     return {{"name", n.name()}, {"details", details}};
 }
+
+inline json to_json(const sheet_caution& c) { return {{"at", detail::heading_of(c.at)}, {"sentence", c.sentence}}; }
 
 template <length_unit Unit>
 json to_json(const sheet<Unit>& s) {
@@ -103,9 +137,12 @@ json to_json(const sheet<Unit>& s) {
             {"meetings", all(s.meetings)},
             {"notions", all(s.notions)},
             {"order", s.order},
-            {"cautions", s.cautions},
+            {"cautions", all(s.cautions)},
             {"warnings", s.warnings}};
 }
+
+TURNCLOTH_ONCE(json to_json(const sheet<inch>&));
+TURNCLOTH_ONCE(json to_json(const sheet<centimetre>&));
 
 } // namespace turncloth
 

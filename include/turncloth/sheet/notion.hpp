@@ -1,7 +1,8 @@
 // What a sheet lists beside its pieces: things to buy or to make ready, each as labelled figures with their working.
 //
-//   notion<U>(name)                 .figure(what, figure or length)  .number(what, n)  .caution(sentence)  .before_seams()
-//   listed(name, how_many, opening, supply)  listed(name, how_many, tie)  listed(name, eyelet row or pleating)
+//   notion<U>(name)     .figure(what, figure or length)  .number(what, n)  .places(what, lengths)
+//                       .caution(note)  .before_seams()
+//   listed(name, count, opening, supply)  listed(name, count, tie)  listed(name, eyelet row or pleating)
 //   listed(name, width, length, strips)  listed_round(name, working, girth)
 //                                            what notions/ computes, as a notion that a project can hold
 //   zipper_supply<U>                         from_roll(length)  made_up(lengths sold, ends, tail)
@@ -12,6 +13,7 @@
 #ifndef TURNCLOTH_SHEET_NOTION_HPP
 #define TURNCLOTH_SHEET_NOTION_HPP
 
+#include <turncloth/measure/require.hpp>
 #include <turncloth/measure/working.hpp>
 #include <turncloth/notions/binding.hpp>
 #include <turncloth/notions/boxed.hpp>
@@ -20,6 +22,7 @@
 #include <turncloth/notions/pleats.hpp>
 #include <turncloth/notions/tie.hpp>
 #include <turncloth/notions/zipper.hpp>
+#include <turncloth/sheet/detail/words.hpp>
 
 #include <cstdint>
 #include <string>
@@ -29,12 +32,20 @@
 
 namespace turncloth {
 
-/// A labelled figure, or a labelled number of things where `count` is more than zero.
+/// A labelled figure, or a labelled number of things where `count` is more than zero, or labelled places one by one.
 template <length_unit Unit>
 struct notion_detail {
     std::string what;
     turncloth::figure<Unit> amount;
     std::int64_t count = 0;
+    std::vector<length<Unit>> places = {};
+};
+
+/// A caution, and the work that it belongs to.
+struct sheet_caution {
+    caution::work at;
+    std::string sentence;
+    friend bool operator==(const sheet_caution&, const sheet_caution&) = default;
 };
 
 template <length_unit Unit>
@@ -44,7 +55,7 @@ public:
 
     const std::string& name() const { return name_; }
     const std::vector<notion_detail<Unit>>& details() const { return details_; }
-    const std::vector<std::string>& cautions() const { return cautions_; }
+    const std::vector<sheet_caution>& cautions() const { return cautions_; }
     bool goes_in_before_seams() const { return before_seams_; }
 
     /// Says that it is sewn in before the seams beside it are closed.
@@ -61,20 +72,27 @@ public:
     }
     /// Throws range_error for less than one.
     notion& number(std::string what, std::int64_t n) {
-        if (n < 1)
-            detail::refuse<range_error>("at least one of \"" + what + "\" is listed: it was " + std::to_string(n));
+        require_at_least<range_error>(n, std::int64_t{1}, ("the number of " + detail::in_quotes(what)).c_str());
         details_.push_back({std::move(what), {}, n});
         return *this;
     }
-    notion& caution(std::string_view sentence) {
-        cautions_.emplace_back(sentence);
+    /// Places in a row, each from the same edge: a first one and a rounded step would drift. Throws range_error for none.
+    notion& places(std::string what, std::vector<length<Unit>> from_edge) {
+        require_at_least<range_error>(from_edge.size(), std::size_t{1},
+                                      ("the number of " + detail::in_quotes(what)).c_str());
+        details_.push_back({std::move(what), {}, 0, std::move(from_edge)});
+        return *this;
+    }
+    notion& caution(const caution::note& n) { return caution(std::string(n.sentence), n.at); }
+    notion& caution(std::string sentence, caution::work at) {
+        cautions_.push_back({at, std::move(sentence)});
         return *this;
     }
 
 private:
     std::string name_;
     std::vector<notion_detail<Unit>> details_;
-    std::vector<std::string> cautions_;
+    std::vector<sheet_caution> cautions_;
     bool before_seams_ = false;
 };
 
@@ -93,15 +111,21 @@ struct zipper_supply {
 
 /// Zippers of one opening, and what they are made from. Throws zipper_error where that cannot be had.
 template <length_unit Unit>
-notion<Unit> listed(std::string name, std::int64_t how_many, const zipped_opening<Unit>& z,
+notion<Unit> listed(std::string name, std::int64_t count, const zipped_opening<Unit>& z,
                     const zipper_supply<Unit>& from) {
     notion<Unit> n(std::move(name));
-    n.number("openings", how_many)
+    if (from.roll.value() == 0 && from.lengths_sold.empty())
+        detail::refuse<zipper_error>("nothing is said of what zippers are bought as: rolls of a length, or the lengths "
+                                     "sold made up",
+                                     refusal{.kind = fault::missing, .what = "a supply of zippers"});
+    n.number("openings", count)
         .figure("each opening", opening_working(z))
         .caution(caution::needles_and_metal)
+        .caution(caution::zipper_ends)
+        .caution(caution::small_parts)
         .before_seams();
     if (from.roll.value() > 0) {
-        const auto cut = from_roll(z, how_many, from.roll);
+        const auto cut = from_roll(z, count, from.roll);
         n.figure("tape to cut from the roll, each, bar-tacked at both ends first", tape_working(z));
         n.number("sliders", cut.sliders).number("rolls", cut.rolls);
         return n.figure("length of a roll", from.roll).figure("left on the last roll", cut.left);
@@ -117,14 +141,14 @@ notion<Unit> listed(std::string name, std::int64_t how_many, const zipped_openin
 
 /// Ribbons that tie a piece, alike.
 template <length_unit Unit>
-notion<Unit> listed(std::string name, std::int64_t how_many, const ribbon_tie<Unit>& t) {
+notion<Unit> listed(std::string name, std::int64_t count, const ribbon_tie<Unit>& t) {
     notion<Unit> n(std::move(name));
-    n.number("ribbons", how_many).figure("each, cut", ribbon_working(t));
+    n.number("ribbons", count).figure("each, cut", ribbon_working(t));
     const auto sewn = where_sewn(t);
     n.figure("sewn on, from the finished edge where it starts", sewn.sewn_from.from_datum());
     if (sewn.sewn_to != sewn.sewn_from)
         n.figure("sewn on, as far as", sewn.sewn_to.from_datum());
-    n.figure("ribbon in all", ribbon(t) * how_many);
+    n.figure("ribbon in all", ribbon(t) * count);
     return n.caution(caution::infants_and_animals);
 }
 
@@ -139,12 +163,17 @@ notion<Unit> listed_round(std::string name, const turncloth::figure<Unit>& worki
 
 template <length_unit Unit>
 notion<Unit> listed(std::string name, const eyelet_row<Unit>& row) {
+    std::vector<length<Unit>> centres;
+    for (const auto& centre : row.along.centres())
+        centres.push_back(centre.from_datum());
     return notion<Unit>(std::move(name))
         .number("eyelets", row.along.size())
-        .figure("first centre, from the finished left edge", row.along.centres()[0].from_datum())
-        .figure("from centre to centre", row.along.centres().step())
+        .places("centres, from the finished left edge", std::move(centres))
         .figure("centres below the finished top edge", row.down.from_datum())
+        .figure("hole, across", row.each.hole)
+        .figure("rim, across", row.each.rim)
         .caution(caution::setting_eyelets)
+        .caution(caution::small_parts)
         .caution(caution::hanging_up);
 }
 

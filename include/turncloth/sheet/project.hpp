@@ -3,12 +3,13 @@
 //
 //   project<U>(name, finished)             pieces and all that is done with them:
 //     .add(piece)                          returns the piece, to be marked
-//     .add(meeting or placing or span_list or zipper or must_reach or notion or sewing)  .caution(sentence)
-//   piece<U>(name, material, panel)        count(n)  lies_inside(outer)  of_film()  mark(what, edge, place or row)
+//     .add(meeting or placing or span_list or zipper or must_reach or notion or sewing)  .caution(note)
+//     .prepare(step)
+//   piece<U>(name, material, panel)        piece.hpp
 //   meeting<U>                             a longer piece sewn to a shorter one, mark to mark
-//   placing<U>   span_list<U>                a piece sewn onto another; spans that must fill a side
+//   placing<U>   span_list<U>              a piece sewn onto another; spans that must fill a side
 //   zipper<U>                              openings on a piece, and what they are cut from
-//   must_reach<U>   sewing<U>                   what must be long enough; a stitch, for its thread
+//   must_reach<U>   sewing<U>              what must be long enough; a stitch, for its thread
 //
 //   project<inch> roll("Hand-tool roll", finished_size(20_in, 12_in));
 //   auto& outer = roll.add(piece<inch>("outer", "canvas", panel(roll.finished(), all_round(self_binding("1/2"_in)))));
@@ -22,8 +23,8 @@
 #include <turncloth/marks/row.hpp>
 #include <turncloth/notions/thread.hpp>
 #include <turncloth/notions/zipper.hpp>
-#include <turncloth/panel/panel.hpp>
 #include <turncloth/sheet/notion.hpp>
+#include <turncloth/sheet/piece.hpp>
 
 #include <cstdint>
 #include <deque>
@@ -33,78 +34,6 @@
 #include <vector>
 
 namespace turncloth {
-
-/// A line to be marked right across a piece, parallel to one of its edges.
-template <length_unit Unit>
-struct mark_line {
-    std::string what;
-    edge from;                  ///< the edge that it is parallel to and measured from
-    figure<Unit> from_cut_edge; ///< with the way there as its working
-};
-
-/// One kind of piece to be cut.
-template <length_unit Unit>
-class piece {
-public:
-    piece(std::string name, std::string material, panel<Unit> shape)
-        : name_(std::move(name)), material_(std::move(material)), shape_(std::move(shape)) {}
-
-    const std::string& name() const { return name_; }
-    const std::string& material() const { return material_; }
-    const panel<Unit>& shape() const { return shape_; }
-    std::int64_t count() const { return count_; }
-    const std::string& inside() const { return inside_; }
-    bool is_film() const { return film_; }
-    const std::vector<mark_line<Unit>>& marks() const { return marks_; }
-
-    /// How many are cut alike. Throws range_error below one.
-    piece& count(std::int64_t n) {
-        if (n < 1)
-            detail::refuse<range_error>("at least one " + name_ + " must be cut: it was " + std::to_string(n));
-        count_ = n;
-        return *this;
-    }
-
-    /// Says that this piece is an inner layer of another, so that the sheet checks that it fits inside.
-    piece& lies_inside(const piece& outer) {
-        inside_ = outer.name();
-        return *this;
-    }
-
-    /// Says that this piece is of plastic film, which melts under an iron and keeps every pin hole.
-    piece& of_film() {
-        film_ = true;
-        return *this;
-    }
-
-    /// A line to be marked right across, `p` away from an edge; `p` may count from any of the three datums of a piece.
-    /// Throws finish_error for a place from stitching where the edge has none.
-    template <class Datum>
-    piece& mark(std::string what, edge from, const place<Datum, Unit>& p) {
-        marks_.push_back({std::move(what), from, shape_.way_from_cut_edge(from, p)});
-        return *this;
-    }
-
-    /// Every place of a row.
-    template <class Row>
-        requires requires(const Row& r) {
-            r.begin() != r.end();
-            (*r.begin()).from_datum();
-        }
-    piece& mark(const std::string& what, edge from, const Row& places) {
-        for (const auto& p : places)
-            mark(what, from, p);
-        return *this;
-    }
-
-private:
-    std::string name_, material_;
-    panel<Unit> shape_;
-    std::int64_t count_ = 1;
-    std::string inside_;
-    bool film_ = false;
-    std::vector<mark_line<Unit>> marks_;
-};
 
 /// Zippers sewn across one piece, right to left, each centred on a place down from one of its edges.
 template <length_unit Unit>
@@ -176,7 +105,8 @@ public:
     const std::vector<must_reach<Unit>>& must_reach_list() const { return must_reach_; }
     const std::vector<notion<Unit>>& notions() const { return notions_; }
     const std::vector<sewing<Unit>>& sewings() const { return sewings_; }
-    const std::vector<std::string>& cautions() const { return cautions_; }
+    const std::vector<sheet_caution>& cautions() const { return cautions_; }
+    const std::vector<std::string>& preparations() const { return preparations_; }
 
     /// The piece as it stands in the project; the reference stays good while further pieces are added.
     piece<Unit>& add(piece<Unit> p) {
@@ -190,7 +120,12 @@ public:
     project& add(must_reach<Unit> r) { return push(must_reach_, std::move(r)); }
     project& add(notion<Unit> n) { return push(notions_, std::move(n)); }
     project& add(sewing<Unit> s) { return push(sewings_, std::move(s)); }
-    project& caution(std::string sentence) { return push(cautions_, std::move(sentence)); }
+    project& caution(const caution::note& n) { return caution(std::string(n.sentence), n.at); }
+    project& caution(std::string sentence, caution::work at) {
+        return push(cautions_, sheet_caution{at, std::move(sentence)});
+    }
+    /// A step that no piece tells of, done once all is cut and marked: "Stay-stitch the corners."
+    project& prepare(std::string step) { return push(preparations_, std::move(step)); }
 
 private:
     template <class T>
@@ -209,7 +144,8 @@ private:
     std::vector<must_reach<Unit>> must_reach_;
     std::vector<notion<Unit>> notions_;
     std::vector<sewing<Unit>> sewings_;
-    std::vector<std::string> cautions_;
+    std::vector<sheet_caution> cautions_;
+    std::vector<std::string> preparations_;
 };
 
 } // namespace turncloth

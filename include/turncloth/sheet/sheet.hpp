@@ -4,52 +4,81 @@
 //   sheet<U>                 name, finished, pieces, meetings, notions, order, cautions, warnings
 //   sheet_piece<U>           the piece, its cut size with workings, and every line on it from a cut edge
 //   sheet_line<U>            one of these lines; line_kind
-//   sheet_error              reasons(): all that is wrong, not only the first
+//   sheet_error              reasons(): all that is wrong, not only the first, as sentences and as data
 //
 //   const sheet<inch> s = sheet_of(roll);   // making.hpp
-//   std::puts(to_text(s).c_str());          // text.hpp; drawing.hpp draws each piece, json.hpp writes it all
+//   std::puts(to_text(s).c_str());          // text.hpp; draw/piece.hpp draws each piece, json.hpp writes it all
+//
+//   catch (const sheet_error& refused) { for (const sheet_reason& r : refused.reasons()) mark(r.piece, r.sentence); }
 #ifndef TURNCLOTH_SHEET_SHEET_HPP
 #define TURNCLOTH_SHEET_SHEET_HPP
 
+#include <turncloth/sheet/detail/edges.hpp>
 #include <turncloth/sheet/project.hpp>
 
-#include <array>
-#include <cstdint>
+#include <optional>
 #include <string>
 #include <utility>
 #include <vector>
 
 namespace turncloth {
 
-/// A project that cannot be made as designed, with every reason found.
-class sheet_error : public error {
-public:
-    sheet_error(const std::string& project, std::vector<std::string> reasons)
-        : error(joined(project, reasons)), reasons_(std::move(reasons)) {}
-    const std::vector<std::string>& reasons() const noexcept { return reasons_; }
-
-private:
-    static std::string joined(const std::string& project, const std::vector<std::string>& reasons) {
-        std::string all = project + " cannot be made so: ";
-        for (const std::string& reason : reasons)
-            all += (&reason == reasons.data() ? "" : "; ") + reason;
-        return all;
-    }
-    std::vector<std::string> reasons_;
+/// One reason why a project cannot be made: a sentence for people, and the same as data.
+struct sheet_reason {
+    std::string sentence;
+    refusal facts;
+    std::string piece = {};                 ///< its name; empty where no one piece is meant
+    std::optional<edge> measured_from = {}; ///< that the line or place is measured from
 };
 
-enum class line_kind { fold, stitching, mark, slit };
+/// A project that cannot be made as designed, with every reason found. Its facts are those of the first.
+class sheet_error : public error {
+public:
+    sheet_error(const std::string& project, std::vector<sheet_reason> reasons)
+        : error(joined(project, reasons), first(reasons)), reasons_(std::move(reasons)) {}
+    const std::vector<sheet_reason>& reasons() const noexcept { return reasons_; }
 
-/// One line on the flat cut piece, parallel to an edge; it runs across the whole piece unless `from` and `to` say
-/// otherwise.
+private:
+    static std::string joined(const std::string& project, const std::vector<sheet_reason>& reasons) {
+        std::string all = detail::excerpt(project) + " cannot be made as designed";
+        for (const sheet_reason& reason : reasons)
+            all.append(&reason == reasons.data() ? ": " : "; ").append(reason.sentence);
+        return all;
+    }
+    static refusal first(const std::vector<sheet_reason>& reasons) {
+        return reasons.empty() ? refusal{.kind = fault::missing, .what = "a reason"} : reasons.front().facts;
+    }
+    std::vector<sheet_reason> reasons_;
+};
+
+enum class line_kind {
+    fold,
+    stitching,
+    mark,
+    slit,
+    placement ///< onto which a fold is brought
+};
+
+/// One line on the flat cut piece, parallel to an edge; it runs across the whole piece unless `begins` and `ends` say
+/// otherwise, or it is drawn only in ticks.
 template <length_unit Unit>
 struct sheet_line {
     line_kind kind;
     std::string what;
     edge parallel_to;
     figure<Unit> from_cut_edge;
-    length<Unit> begins, ends; ///< along the edge, from its left or top end
-    bool of_finish = false;    ///< it belongs to the finish of that edge
+    length<Unit> begins, ends;                             ///< along the edge, from its left or top end
+    bool of_finish = false;                                ///< it belongs to the finish of that edge
+    std::vector<short_mark<Unit>> only = {};               ///< where it is drawn, if not from one end to the other
+    std::optional<length<Unit>> brought_to = std::nullopt; ///< of a fold: its placement, from the same cut edge
+};
+
+/// Eyelets of one size along a piece, from its cut edges.
+template <length_unit Unit>
+struct sheet_eyelets {
+    eyelet<Unit> size;
+    figure<Unit> from_top;
+    std::vector<length<Unit>> from_left;
 };
 
 template <length_unit Unit>
@@ -57,7 +86,11 @@ struct sheet_piece {
     piece<Unit> made_from;
     cut_size<Unit> cut;
     figure<Unit> width, height;
-    std::vector<sheet_line<Unit>> lines; ///< in the order of work: long edges before short ones, folds before stitching
+    finished_size<Unit> finished;             ///< when its pleats are laid and its corners sewn
+    std::vector<sheet_line<Unit>> lines = {}; ///< in the order of work: long edges before short, folds before stitching
+    std::vector<sheet_eyelets<Unit>> eyelets = {};
+    length<Unit> corner = {}; ///< the square to cut out of each corner; zero for none
+    length<Unit> depth = {};  ///< of the box that two such pieces make, where corners are cut out
 };
 
 /// The marks at which a longer piece meets a shorter one, from the finished edge of both.
@@ -74,61 +107,10 @@ struct sheet {
     std::vector<sheet_piece<Unit>> pieces;
     std::vector<sheet_meeting<Unit>> meetings;
     std::vector<notion<Unit>> notions;
-    std::vector<std::string> order; ///< of making, a sentence a step
-    std::vector<std::string> cautions;
-    std::vector<std::string> warnings; ///< what can be made, but may not be meant
+    std::vector<std::string> order;      ///< of making, a sentence a step
+    std::vector<sheet_caution> cautions; ///< each once, in the order of the work that they belong to
+    std::vector<std::string> warnings;   ///< what can be made, but may not be meant
 };
-
-namespace detail {
-
-/// Common practice: the long edges are finished first, so that the short ones lie over them at the corners.
-template <length_unit Unit>
-std::array<edge, 4> edges_in_order(const panel<Unit>& p) {
-    if (p.finished().width() > p.finished().height())
-        return {edge::top, edge::bottom, edge::left, edge::right};
-    return {edge::left, edge::right, edge::top, edge::bottom};
-}
-
-/// Edges finished alike, by name.
-struct edges_alike {
-    std::string names; ///< "left, right"; "every edge" for all four
-    edge first;
-};
-
-template <length_unit Unit>
-std::vector<edges_alike> finished_alike(const panel<Unit>& p, std::vector<edge> edges) {
-    std::vector<edges_alike> all;
-    const bool may_be_every = edges.size() == all_edges.size();
-    while (!edges.empty()) {
-        const finish<Unit>& f = p.finish_of(edges.front());
-        edges_alike alike{{}, edges.front()};
-        std::vector<edge> others;
-        for (const edge e : edges) {
-            if (p.finish_of(e) == f)
-                alike.names.append(alike.names.empty() ? "" : ", ").append(name_of(e));
-            else
-                others.push_back(e);
-        }
-        if (may_be_every && others.empty() && all.empty())
-            alike.names = "every edge";
-        all.push_back(alike);
-        edges = others;
-    }
-    return all;
-}
-
-constexpr bool is_level(edge e) { return e == edge::top || e == edge::bottom; }
-
-template <length_unit Unit>
-length<Unit> across(const cut_size<Unit>& cut, edge e) {
-    return is_level(e) ? cut.height() : cut.width();
-}
-template <length_unit Unit>
-length<Unit> along(const cut_size<Unit>& cut, edge e) {
-    return is_level(e) ? cut.width() : cut.height();
-}
-
-} // namespace detail
 
 } // namespace turncloth
 

@@ -57,10 +57,36 @@ constexpr std::string_view verb_of(line_kind kind) {
         return "stitch";
     case line_kind::mark:
         return "mark";
+    case line_kind::placement:
+        return "placement line";
     case line_kind::slit:
         break;
     }
     return "slit";
+}
+
+constexpr std::string_view heading_of(caution::work at) {
+    switch (at) {
+    case caution::work::buying:
+        return "buying";
+    case caution::work::cutting:
+        return "cutting";
+    case caution::work::pinning:
+        return "pinning";
+    case caution::work::pressing:
+        return "pressing";
+    case caution::work::stitching:
+        return "stitching";
+    case caution::work::zippers:
+        return "zippers";
+    case caution::work::eyelets:
+        return "eyelets";
+    case caution::work::filling:
+        return "filling";
+    case caution::work::using_it:
+        break;
+    }
+    return "in use";
 }
 
 /// Writes one sheet, line by line.
@@ -84,8 +110,8 @@ public:
         for (const auto& n : sheet_.notions)
             write(n);
         steps("In this order", sheet_.order);
-        list("Look again", sheet_.warnings);
-        list("Take care", sheet_.cautions);
+        list("Check", sheet_.warnings);
+        write_cautions();
         return std::move(text_);
     }
 
@@ -107,6 +133,14 @@ private:
             line(1, "- " + sentence);
     }
 
+    /// Each with the work that it belongs to, so that none hides among the others.
+    void write_cautions() {
+        heading("Safety");
+        for (const sheet_caution& c : sheet_.cautions)
+            line(1, "- " + std::string(heading_of(c.at)) + ": " + c.sentence);
+        line(1, "Local codes, the makers' instructions and licensed practice go before this sheet.");
+    }
+
     void steps(const char* name, const std::vector<std::string>& sentences) {
         heading(name);
         for (std::size_t i = 0; i < sentences.size(); ++i)
@@ -121,20 +155,28 @@ private:
 
     void write_cut(const sheet_piece<Unit>& p) {
         const piece<Unit>& from = p.made_from;
-        line(1, from.name() + ", " + std::to_string(from.count()) + " of " + from.material() + ": " +
+        line(1, named(from.name()) + ", " + std::to_string(from.count()) + " of " + from.material() + ": " +
                     size_text(p.cut.width(), p.cut.height(), by_));
         working(3, "width: ", p.width);
         working(3, "height: ", p.height);
+        if (p.corner.value() > 0)
+            line(3, "cut a square of " + to_text(p.corner, by_) + " out of each corner; two make a box of " +
+                        size_text(p.finished.width(), p.finished.height(), by_) + ", " + to_text(p.depth, by_) +
+                        " deep");
+        else if (!from.pleats().empty())
+            line(3, "finishes " + size_text(p.finished.width(), p.finished.height(), by_) + " when it is pleated");
     }
 
     void write_lines(const sheet_piece<Unit>& p) {
-        if (p.lines.empty())
+        if (p.lines.empty() && p.eyelets.empty())
             return;
-        line(1, p.made_from.name());
+        line(1, named(p.made_from.name()));
         write_finishes(p);
         for (const sheet_line<Unit>& l : p.lines)
             if (!l.of_finish)
                 write_mark(p, l);
+        for (const sheet_eyelets<Unit>& e : p.eyelets)
+            write(e);
     }
 
     /// Edges that are finished alike share a line.
@@ -146,7 +188,7 @@ private:
                 rest.push_back(e);
         for (const edges_alike& alike : finished_alike(shape, rest)) {
             const finish<Unit>& f = shape.finish_of(alike.first);
-            line(3, alike.names + ", " + std::string(f.name()) + ": " + places(f));
+            line(3, alike.in_words() + ", " + std::string(f.name()) + ": " + places(f));
         }
     }
 
@@ -165,35 +207,66 @@ private:
     }
 
     void write_mark(const sheet_piece<Unit>& p, const sheet_line<Unit>& l) {
-        const std::string what = l.kind == line_kind::slit ? l.what : std::string(verb_of(l.kind)) + " " + l.what;
-        line(3, std::string(name_of(l.parallel_to)) + ", " + what + ": " + to_text(l.from_cut_edge.value(), by_) +
+        const bool says_itself = l.kind == line_kind::slit; // "slit behind the zipper"
+        const std::string what = (says_itself ? "" : std::string(verb_of(l.kind)) + " ") + l.what;
+        line(3, std::string(name_of(l.parallel_to)) + " edge, " + what + ": " + to_text(l.from_cut_edge.value(), by_) +
                     extent(p, l));
         working(5, "", l.from_cut_edge);
     }
 
-    /// Nothing for a line that runs right across.
+    /// Nothing for a line that runs right across and stays where it is.
     std::string extent(const sheet_piece<Unit>& p, const sheet_line<Unit>& l) const {
+        if (l.brought_to)
+            return ", folded and brought to " + to_text(*l.brought_to, by_);
+        if (!l.only.empty())
+            return ", marked only " + ticks(l);
         if (l.begins.value() == 0 && l.ends == along(p.cut, l.parallel_to))
             return "";
         const char* start = is_level(l.parallel_to) ? "left" : "top";
         return ", from " + to_text(l.begins, by_) + " to " + to_text(l.ends, by_) + " off the cut " + start + " edge";
     }
 
+    /// "1/2 in in from the top edge and 3/8 in in from the bottom edge"
+    std::string ticks(const sheet_line<Unit>& l) const {
+        std::vector<std::string> all;
+        for (const short_mark<Unit>& t : l.only)
+            all.push_back("along " + to_text(t.size, by_) + " at the " + std::string(name_of(t.at)) + " edge");
+        return enumerated(all);
+    }
+
+    void write(const sheet_eyelets<Unit>& e) {
+        line(3, "eyelets, holes of " + to_text(e.size.hole, by_) + " with rims of " + to_text(e.size.rim, by_) +
+                    ": centres " + to_text(e.from_top.value(), by_) + " from the top edge, and from the left edge " +
+                    all_of(e.from_left));
+        working(5, "", e.from_top);
+    }
+
+    /// Each rounded from its exact place.
+    std::string all_of(const std::vector<length<Unit>>& places) const {
+        std::string all;
+        for (const length<Unit>& l : places)
+            all.append(all.empty() ? "" : ", ").append(to_text(l, by_));
+        return all;
+    }
+
     void write(const sheet_meeting<Unit>& m) {
         const meeting<Unit>& of = m.made_from;
-        heading("Where " + of.longer + " meets " + of.shorter + ": distances are from the finished " +
-                std::string(name_of(of.from)) + " edge");
+        heading("Where the " + named(of.longer) + " meets the " + named(of.shorter) +
+                ": distances are from the finished " + std::string(name_of(of.from)) + " edge");
         for (std::int64_t k = 1; k <= m.marks.spans(); ++k)
-            line(1, to_text(m.marks.mark_on_long(k).from_datum(), by_) + " of " + of.longer + " meets " +
-                        to_text(m.marks.mark_on_short(k).from_datum(), by_) + " of " + of.shorter);
+            line(1, to_text(m.marks.mark_on_long(k).from_datum(), by_) + " of " + named(of.longer) + " meets " +
+                        to_text(m.marks.mark_on_short(k).from_datum(), by_) + " of " + named(of.shorter));
         line(1, "fullness " + fullness_text(m.marks.fullness()) +
-                    ", over in each span: " + to_text(m.marks.surplus(0), by_));
+                    ", extra in each span: " + to_text(m.marks.surplus(0), by_));
     }
 
     void write(const notion<Unit>& n) {
         heading("For the " + n.name());
         for (const notion_detail<Unit>& d : n.details()) {
-            line(1, d.what + ": " + (d.count > 0 ? std::to_string(d.count) : to_text(d.amount.value(), by_)));
+            line(1, d.what + ": " +
+                        (d.count > 0        ? std::to_string(d.count)
+                         : d.places.empty() ? to_text(d.amount.value(), by_)
+                                            : all_of(d.places)));
             working(3, "", d.amount);
         }
     }
@@ -210,6 +283,9 @@ template <length_unit Unit>
 std::string to_text(const sheet<Unit>& s, const ruler& by = {}) {
     return detail::sheet_writer<Unit>(s, by).write();
 }
+
+TURNCLOTH_ONCE(std::string to_text(const sheet<inch>&, const ruler&));
+TURNCLOTH_ONCE(std::string to_text(const sheet<centimetre>&, const ruler&));
 
 } // namespace turncloth
 

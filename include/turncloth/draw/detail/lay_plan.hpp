@@ -10,7 +10,7 @@
 #include <turncloth/cloth/cutting_out.hpp>
 #include <turncloth/cloth/off_cuts.hpp>
 #include <turncloth/draw/detail/page_parts.hpp>
-#include <turncloth/sheet/cloth.hpp>
+#include <turncloth/sheet/purchases.hpp>
 
 #include <algorithm>
 #include <cstddef>

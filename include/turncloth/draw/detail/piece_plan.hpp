@@ -124,10 +124,13 @@ private:
     void name_sizes() {
         const piece<Unit>& p = from_.made_from;
         const finished_size<Unit>& f = p.shape().finished();
+        const finished_size<Unit>& made = from_.finished;
         made_.piece = p.name();
         made_.count = "cut " + std::to_string(p.count()) + " of " + p.material();
         made_.cut_size = "cut " + unbroken(size_text(from_.cut.width(), from_.cut.height(), by_));
-        made_.finished_size = "finishes " + unbroken(size_text(f.width(), f.height(), by_));
+        made_.finished_size = "finishes " + unbroken(size_text(made.width(), made.height(), by_));
+        if (from_.corner.value() > 0)
+            made_.finished_size += ", " + unbroken(written(from_.depth)) + " deep, with its pair";
         made_.width = mm(from_.cut.width());
         made_.height = mm(from_.cut.height());
         made_.finished = {mm(p.shape().finish_of(edge::left).allowance()),
@@ -145,13 +148,22 @@ private:
         const bool from_far = l.parallel_to == edge::bottom || l.parallel_to == edge::right;
         const double at = mm(from_far ? across(from_.cut, l.parallel_to) - off : off);
         const double begins = mm(l.begins), ends = mm(l.ends);
-        made_.lines.push_back(level ? plan_line{l.kind, {begins, at}, {ends, at}}
-                                    : plan_line{l.kind, {at, begins}, {at, ends}});
+        const auto stretch = [&](double from, double to) {
+            made_.lines.push_back(level ? plan_line{l.kind, {from, at}, {to, at}}
+                                        : plan_line{l.kind, {at, from}, {at, to}});
+        };
+        for (const short_mark<Unit>& t : l.only)
+            if (t.at == edge::top || t.at == edge::left)
+                stretch(begins, begins + mm(t.size));
+            else
+                stretch(ends - mm(t.size), ends);
+        if (l.only.empty())
+            stretch(begins, ends);
         if (l.of_finish)
             return; // the list of edges says it
         const std::string what =
-            (l.kind == line_kind::stitching || l.kind == line_kind::fold ? std::string(verb_of(l.kind)) + ' '
-                                                                         : std::string()) +
+            (l.kind != line_kind::mark && l.kind != line_kind::slit ? std::string(verb_of(l.kind)) + ' '
+                                                                    : std::string()) +
             l.what;
         (level ? made_.beside : made_.above)
             .push_back({at, level ? ends : begins, written(off), std::string(name_of(l.parallel_to)), what});

@@ -1,6 +1,7 @@
-// sheet/cloth.hpp: the pieces of one material and no other are laid, the lay can be cut, and the purchase is right.
+// sheet/purchases.hpp: the pieces of one material and no other are laid, the lay can be cut, and the purchase is right;
+// what is to be cut from stock is listed with how each piece of it is cut.
 #include <turncloth.hpp>
-#include <turncloth/sheet/cloth.hpp>
+#include <turncloth/sheet/purchases.hpp>
 #include <turncloth/testing/lay_faults.hpp>
 
 #include <doctest/doctest.h>
@@ -28,6 +29,14 @@ constexpr purchase_rules<inch> by_the_eighth{.straightening = 1_in, .sold = eigh
 template <length_unit Unit>
 std::vector<lay_fault> faults(const sheet_cloth<Unit>& c) {
     return lay_faults(c.lay, c.pieces, c.bolt);
+}
+
+/// "4 3/4 in" or "12", in order, each after its label.
+std::vector<std::string> lines(const notion<inch>& n) {
+    std::vector<std::string> all;
+    for (const auto& d : n.details())
+        all.push_back(d.what + ": " + (d.count > 0 ? std::to_string(d.count) : to_text(d.amount.value())));
+    return all;
 }
 
 } // namespace
@@ -67,11 +76,11 @@ TEST_CASE("what may turn can take less cloth, and one-way cloth forbids it") {
     p.add({"back", "canvas", panel(p.finished())}).count(2);
     const auto s = sheet_of(p);
     CHECK(cloth_for<inch>(s, "canvas", {.width = 30_in}, by_the_eighth).lay.length == 60_in);
-    const auto turned = cloth_for<inch>(s, "canvas", {.width = 30_in}, by_the_eighth, grain::may_turn);
+    const auto turned = cloth_for<inch>(s, "canvas", {.width = 30_in}, by_the_eighth, {.lies = grain::may_turn});
     CHECK(turned.lay.length == 40_in);
     CHECK(faults(turned).empty());
-    CHECK(cloth_for<inch>(s, "canvas", {.width = 30_in, .one_way = true}, by_the_eighth, grain::may_turn).lay.length ==
-          60_in);
+    CHECK(cloth_for<inch>(s, "canvas", {.width = 30_in, .one_way = true}, by_the_eighth, {.lies = grain::may_turn})
+              .lay.length == 60_in);
 }
 
 TEST_CASE("lays of random projects can be cut as they stand, in every way of cutting") {
@@ -80,6 +89,7 @@ TEST_CASE("lays of random projects can be cut as they stand, in every way of cut
         return std::uniform_int_distribution<std::int64_t>(low, high)(random);
     };
     for (int round = 0; round < 60; ++round) {
+        CAPTURE(round); // of the seed above
         project<inch> p("Tidy", finished_size(1_in, 1_in));
         const std::int64_t kinds = between(1, 5);
         for (std::int64_t k = 0; k < kinds; ++k)
@@ -92,8 +102,9 @@ TEST_CASE("lays of random projects can be cut as they stand, in every way of cut
                                .selvedge = "1/2"_in,
                                .gap = between(0, 1) == 0 ? length<inch>() : "1/8"_in,
                                .cutting = static_cast<cutting>(round % 3)};
-        const auto c = cloth_for<inch>(sheet_of(p), "canvas", cloth, by_the_eighth,
-                                       round % 2 == 0 ? grain::fixed : grain::may_turn, {.steps = 3000});
+        const auto c =
+            cloth_for<inch>(sheet_of(p), "canvas", cloth, by_the_eighth,
+                            {.lies = round % 2 == 0 ? grain::fixed : grain::may_turn, .effort = {.steps = 3000}});
         for (const lay_fault& f : faults(c))
             FAIL_CHECK(f.what());
         CHECK(c.bought.bought >= c.lay.length + 2_in);
@@ -102,7 +113,7 @@ TEST_CASE("lays of random projects can be cut as they stand, in every way of cut
 
 TEST_CASE("what cannot be laid is refused by name") {
     CHECK_THROWS_WITH_AS(cloth_for<inch>(tidy(), "silk", {.width = 45_in}, by_the_eighth),
-                         "Seed tidy cannot be made so: no piece is of silk", sheet_error);
+                         "Seed tidy cannot be made as designed: no piece is of silk", sheet_error);
     CHECK_THROWS_WITH_AS(cloth_for<inch>(tidy(), "canvas", {.width = 16_in}, by_the_eighth),
                          "back is 20 in wide, 4 in more than the usable width of 16 in; turning it does not help",
                          piece_too_wide_error);
@@ -118,7 +129,7 @@ TEST_CASE("cloth to buy is listed with its working, and with the bound where the
     REQUIRE(best.details().size() == 4);
     CHECK(best.details()[0].amount.value() == 45_in);
     CHECK(best.details()[1].amount.value() == 44_in);
-    CHECK(best.details()[2].what == "length laid, the least that can be");
+    CHECK(best.details()[2].what == "length laid, the shortest possible");
     CHECK(best.details()[2].amount.value() == 42_in);
     CHECK(to_text(best.details()[3].amount) ==
           "45 in = 42 in laid + 2 x 1 in straightened ends + 1 in up to what is sold");
@@ -138,4 +149,62 @@ TEST_CASE("metric cloth is bought by ten centimetres") {
                                          {.straightening = 2_cm, .sold = ten_centimetres<centimetre>});
     CHECK(c.lay.length == 96_cm);
     CHECK(c.bought.bought == 100_cm);
+}
+
+TEST_CASE("ties from ribbon: the pieces of stock, how each is cut, and what is left, by hand") {
+    // Four of 25 in take 100 of 108 in; five do not fit. Eight so take two pieces, each with 8 in left.
+    const auto ties = stock_for<inch>("ribbon", {{"tie", 25_in, 8}}, {{108_in}});
+    CHECK(lines(listed(ties)) == std::vector<std::string>{"tie, pieces: 8", "tie, each: 25 in", "stock, each: 108 in",
+                                                          "pieces of stock, the fewest that will do: 2",
+                                                          "length of stock: 216 in", "left over in all: 16 in",
+                                                          "stock, to be cut into 4 tie: 2",
+                                                          "left of each of these: 8 in"});
+    CHECK(listed(ties).name() == "ribbon");
+}
+
+TEST_CASE("several pieces on one length, several lengths of stock, and a loss at every cut") {
+    // A strip of 30 in and two of 14 in, each parted by a cut of 1/4 in, take 58 1/2 in: all of 58 1/2, with two cuts.
+    // The other length, 20 in, holds none but a strip of 14.
+    const auto strips = stock_for<inch>("chain", {{"long strip", 30_in, 1}, {"strip", 14_in, 2}},
+                                        {{20_in}, {"58 1/2"_in}}, {.loss_per_cut = "1/4"_in});
+    CHECK(lines(listed(strips)) ==
+          std::vector<std::string>{"long strip, pieces: 1", "long strip, each: 30 in", "strip, pieces: 2",
+                                   "strip, each: 14 in", "stock 1, each: 20 in", "stock 2, each: 58 1/2 in",
+                                   "pieces of stock, the fewest that will do: 1", "length of stock: 58 1/2 in",
+                                   "lost in cuts: 1/2 in", "left over in all: 0 in",
+                                   "stock 2, to be cut into 1 long strip, 2 strip: 1", "left of each of these: 0 in"});
+}
+
+TEST_CASE("the length of stock is told to be the least where that was asked for and is proved") {
+    // Two of 9 in: from one of 20 in, 20; from two of 9 in, 18.
+    const auto least =
+        stock_for<inch>("ribbon", {{"loop", 9_in, 2}}, {{20_in}, {9_in}}, {.aim = stock_aim::least_length});
+    const auto all = lines(listed(least));
+    CHECK(all[4] == "pieces of stock: 2");
+    CHECK(all[5] == "length of stock, the least that will do: 18 in");
+}
+
+TEST_CASE("what is not proved says how few might do") {
+    auto ties = stock_for<inch>("ribbon", {{"tie", 25_in, 8}}, {{108_in}});
+    ties.plan.proved_best = false;
+    ties.plan.bound = 1;
+    const auto pieces = lines(listed(ties));
+    CHECK(pieces[3] == "pieces of stock: 2");
+    CHECK(pieces[4] == "pieces of stock, at least this many are needed: 1");
+    ties.rules.aim = stock_aim::least_length;
+    ties.plan.bound = 200;
+    const auto length = lines(listed(ties));
+    CHECK(length[4] == "length of stock: 216 in");
+    CHECK(length[5] == "length of stock, at least this much is needed: 200 in");
+}
+
+TEST_CASE("a sheet holds it as it holds any notion, and what cannot be cut is refused") {
+    project<inch> p("Hanging", finished_size(20_in, 30_in));
+    p.add({"backing", "canvas", panel(p.finished())});
+    auto s = sheet_of(p);
+    s.notions.push_back(listed(stock_for<inch>("ribbon", {{"loop", "4 3/4"_in, 6}}, {{36_in}})));
+    // 36 in hold seven of 4 3/4 in; six take 28 1/2 and leave 7 1/2.
+    CHECK(to_text(s, inch_ruler(16)).find("stock, to be cut into 6 loop: 1\n  left of each of these: 7 1/2 in\n") !=
+          std::string::npos);
+    CHECK_THROWS_AS(stock_for<inch>("ribbon", {{"tie", 40_in, 1}}, {{36_in}}), stock_error);
 }

@@ -1,0 +1,74 @@
+// What can hurt in the making of a sheet, in the order of the work.
+//
+//   add_cautions(draft)     the project's own and those of its pieces and notions, each once
+#ifndef TURNCLOTH_SHEET_DETAIL_CAUTIONS_HPP
+#define TURNCLOTH_SHEET_DETAIL_CAUTIONS_HPP
+
+#include <turncloth/notions/caution.hpp>
+#include <turncloth/sheet/detail/draft.hpp>
+
+#include <algorithm>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace turncloth {
+
+namespace detail {
+
+/// Gathers cautions, each once.
+class caution_list {
+public:
+    void say(const sheet_caution& c) {
+        if (std::find(all_.begin(), all_.end(), c) == all_.end())
+            all_.push_back(c);
+    }
+    void say(const caution::note& n) { say(sheet_caution{n.at, std::string(n.sentence)}); }
+    void say(const std::vector<sheet_caution>& some) {
+        for (const sheet_caution& c : some)
+            say(c);
+    }
+
+    std::vector<sheet_caution> in_order_of_work() {
+        std::stable_sort(all_.begin(), all_.end(),
+                         [](const sheet_caution& a, const sheet_caution& b) { return a.at < b.at; });
+        return std::move(all_);
+    }
+
+private:
+    std::vector<sheet_caution> all_;
+};
+
+template <length_unit Unit>
+void say_for(caution_list& list, const piece<Unit>& p) {
+    if (p.is_film()) {
+        list.say(caution::soft_film);
+        list.say(caution::film_and_iron);
+        list.say(caution::film_fumes);
+    } else if (p.material().find("waxed") != std::string::npos)
+        list.say(caution::waxed_cloth);
+    else if (!p.pleats().empty() || std::any_of(all_edges.begin(), all_edges.end(),
+                                                [&](edge e) { return p.shape().finish_of(e).allowance().value() > 0; }))
+        list.say(caution::hot_iron);
+    if (!p.inside().empty())
+        list.say(caution::many_layers);
+}
+
+template <length_unit Unit>
+void add_cautions(sheet_draft<Unit>& draft) {
+    caution_list list;
+    list.say(caution::cutting);
+    list.say(caution::pins_and_needles);
+    for (const piece<Unit>& p : draft.from().pieces())
+        say_for(list, p);
+    list.say(draft.from().cautions());
+    for (const notion<Unit>& n : draft.made().notions)
+        list.say(n.cautions());
+    draft.made().cautions = list.in_order_of_work();
+}
+
+} // namespace detail
+
+} // namespace turncloth
+
+#endif

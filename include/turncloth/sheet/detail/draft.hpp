@@ -1,0 +1,100 @@
+// A sheet being worked out: what is made so far, and all that is found wrong.
+//
+//   sheet_draft<U>(project)     made()  find(name)  refuse(reason)  warn(sentence)
+//     .attempt(what, piece, work)   does it; what is refused in it becomes a reason, and the rest goes on
+//     .done()                   the sheet; throws sheet_error where anything was refused
+#ifndef TURNCLOTH_SHEET_DETAIL_DRAFT_HPP
+#define TURNCLOTH_SHEET_DETAIL_DRAFT_HPP
+
+#include <turncloth/measure/require.hpp>
+#include <turncloth/sheet/sheet.hpp>
+
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace turncloth {
+
+namespace detail {
+
+/// A size from side to side at right angles to an edge, or along it.
+template <length_unit Unit>
+length<Unit> across(const finished_size<Unit>& size, edge e) {
+    return is_level(e) ? size.height() : size.width();
+}
+template <length_unit Unit>
+length<Unit> along(const finished_size<Unit>& size, edge e) {
+    return is_level(e) ? size.width() : size.height();
+}
+
+template <length_unit Unit>
+class sheet_draft {
+public:
+    explicit sheet_draft(const project<Unit>& from)
+        : from_(from), made_{from.name(), from.finished(), {}, {}, {}, {}, {}, {}} {}
+
+    const project<Unit>& from() const { return from_; }
+    sheet<Unit>& made() { return made_; }
+
+    sheet_piece<Unit>* find(const std::string& name) {
+        for (sheet_piece<Unit>& s : made_.pieces)
+            if (s.made_from.name() == name)
+                return &s;
+        return nullptr;
+    }
+
+    /// Nothing and a reason where there is no such piece: "<what> is put on <name>".
+    sheet_piece<Unit>* find_for(const std::string& what, const std::string& name) {
+        sheet_piece<Unit>* found = find(name);
+        if (found == nullptr)
+            refuse(missing(what + " " + named(name) + ", which is not in the project", name));
+        return found;
+    }
+
+    static sheet_reason missing(const std::string& sentence, const std::string& name) {
+        return {sentence, {.kind = fault::missing, .what = "a piece", .where = name}, name};
+    }
+
+    /// Each reason once.
+    void refuse(sheet_reason why) {
+        for (const sheet_reason& said : wrong_)
+            if (said.sentence == why.sentence)
+                return;
+        wrong_.push_back(std::move(why));
+    }
+    void warn(std::string sentence) { made_.warnings.push_back(std::move(sentence)); }
+
+    /// Without exceptions, the program's own handler has the first refusal.
+    template <class Work>
+    void attempt(const std::string& what, const std::string& piece, Work work) {
+#ifdef BOOST_NO_EXCEPTIONS
+        work();
+#else
+        try {
+            work();
+        } catch (const error& refused) {
+            sheet_reason why{what + ": " + refused.what(), refused.facts(), piece};
+            if (why.facts.where.empty())
+                why.facts.where = piece;
+            refuse(std::move(why));
+        }
+#endif
+    }
+
+    sheet<Unit> done() {
+        if (!wrong_.empty())
+            detail::refuse<sheet_error>(from_.name(), std::move(wrong_));
+        return std::move(made_);
+    }
+
+private:
+    const project<Unit>& from_;
+    sheet<Unit> made_;
+    std::vector<sheet_reason> wrong_;
+};
+
+} // namespace detail
+
+} // namespace turncloth
+
+#endif

@@ -1,0 +1,195 @@
+// What joins pieces, and what is sewn or marked on one because of another.
+//
+//   add_meetings(draft)   add_placings(draft)   add_span_lists(draft)   check_reaches(draft)
+#ifndef TURNCLOTH_SHEET_DETAIL_JOINED_HPP
+#define TURNCLOTH_SHEET_DETAIL_JOINED_HPP
+
+#include <turncloth/sheet/detail/pieces.hpp>
+
+#include <cstdint>
+#include <string>
+#include <vector>
+
+namespace turncloth {
+
+namespace detail {
+
+/// Film keeps what is drawn on it, so its marks are made in its allowances alone.
+template <length_unit Unit>
+std::vector<short_mark<Unit>> ticks_on(const piece<Unit>& p, edge from) {
+    std::vector<short_mark<Unit>> all;
+    if (p.is_film())
+        for (const edge e : all_edges)
+            if (const length<Unit> size = p.shape().finish_of(e).allowance();
+                is_level(e) != is_level(from) && size.value() > 0)
+                all.push_back({e, size});
+    return all;
+}
+
+/// Marks a piece where it meets another, and checks that the spans lie on it.
+template <length_unit Unit>
+void add_spans(sheet_draft<Unit>& draft, const meeting<Unit>& m, bool longer) {
+    const std::string &name = longer ? m.longer : m.shorter, &other = longer ? m.shorter : m.longer;
+    const length<Unit> span = longer ? m.on_longer : m.on_shorter;
+    sheet_piece<Unit>* on = draft.find_for("a meeting is put on", name);
+    if (on == nullptr)
+        return;
+    const panel<Unit>& shape = on->made_from.shape();
+    const length<Unit> room = across(shape.finished(), m.from);
+    if (span > room)
+        return draft.refuse(
+            {"the spans marked on " + named(name) + " need " + to_text(span) + ", but it finishes " + to_text(room),
+             {.kind = fault::no_room,
+              .what = "the spans of a meeting",
+              .given = amount_of(span),
+              .most = amount_of(room),
+              .where = name},
+             name,
+             m.from});
+    for (const auto& at : divided<finished_edge>(span, m.spans))
+        piece_work<Unit>(draft, *on)
+            .add_mark({"meets " + other, m.from, shape.way_from_cut_edge(m.from, at), ticks_on(on->made_from, m.from)});
+}
+
+template <length_unit Unit>
+void add_meetings(sheet_draft<Unit>& draft) {
+    for (const meeting<Unit>& m : draft.from().meetings())
+        draft.attempt("the meeting of " + named(m.longer) + " and " + named(m.shorter), m.longer, [&] {
+            draft.made().meetings.push_back({m, even_mapping<Unit>(m.on_longer, m.on_shorter, m.spans)});
+            add_spans(draft, m, true);
+            add_spans(draft, m, false);
+        });
+}
+
+/// The finished left and top edge of what is sewn on, marked on what lies beneath.
+template <length_unit Unit>
+void add_outline(sheet_piece<Unit>& under, const placing<Unit>& p, const finished_size<Unit>& size) {
+    const panel<Unit>& shape = under.made_from.shape();
+    const length<Unit> left = shape.from_cut_edge(edge::left, p.from_left).from_datum();
+    const length<Unit> top = shape.from_cut_edge(edge::top, p.from_top).from_datum();
+    under.lines.push_back({line_kind::mark, "left edge of " + p.piece, edge::left,
+                           shape.way_from_cut_edge(edge::left, p.from_left), top, top + size.height()});
+    under.lines.push_back({line_kind::mark, "top edge of " + p.piece, edge::top,
+                           shape.way_from_cut_edge(edge::top, p.from_top), left, left + size.width()});
+}
+
+/// What is sewn on must lie on the finished piece beneath.
+template <length_unit Unit>
+void add_placing(sheet_draft<Unit>& draft, const placing<Unit>& p) {
+    const sheet_piece<Unit>* top = draft.find_for("a piece to be sewn onto " + named(p.on) + " is", p.piece);
+    sheet_piece<Unit>* under = draft.find_for(named(p.piece) + " is to be sewn onto", p.on);
+    if (top == nullptr || under == nullptr)
+        return;
+    const finished_size<Unit>&size = top->finished, &room = under->made_from.shape().finished();
+    const length<Unit> x = p.from_left.from_datum(), y = p.from_top.from_datum();
+    const bool off_sideways = x.value() < 0 || x + size.width() > room.width();
+    if (off_sideways || y.value() < 0 || y + size.height() > room.height())
+        draft.refuse({named(p.piece) + ", which finishes " + to_text(size) + ", is placed " + to_text(x) +
+                          " from the left and " + to_text(y) + " from the top of " + named(p.on) +
+                          ", and does not lie on it: that finishes " + to_text(room),
+                      {.kind = fault::no_room,
+                       .what = "the place of a piece sewn on",
+                       .given = amount_of(off_sideways ? x : y),
+                       .least = amount_of(length<Unit>()),
+                       .most = amount_of(off_sideways ? room.width() - size.width() : room.height() - size.height()),
+                       .where = p.piece},
+                      p.piece,
+                      off_sideways ? edge::left : edge::top});
+    add_outline(*under, p, size);
+}
+
+template <length_unit Unit>
+bool overlap(sheet_draft<Unit>& draft, const placing<Unit>& a, const placing<Unit>& b) {
+    const sheet_piece<Unit>*of_a = draft.find(a.piece), *of_b = draft.find(b.piece);
+    if (a.on != b.on || of_a == nullptr || of_b == nullptr)
+        return false;
+    const finished_size<Unit>&of = of_a->finished, &other = of_b->finished;
+    return a.from_left < b.from_left + other.width() && b.from_left < a.from_left + of.width() &&
+           a.from_top < b.from_top + other.height() && b.from_top < a.from_top + of.height();
+}
+
+/// Two pieces sewn onto one that lie over each other may be meant, as pockets on pockets are; it is said.
+template <length_unit Unit>
+void check_placings(sheet_draft<Unit>& draft) {
+    const auto& all = draft.from().placings();
+    for (std::size_t i = 0; i < all.size(); ++i) {
+        std::int64_t uses = 0;
+        bool last = true;
+        for (std::size_t j = 0; j < all.size(); ++j) {
+            uses += all[j].piece == all[i].piece ? 1 : 0;
+            last = last && (j <= i || all[j].piece != all[i].piece);
+            if (j < i && overlap(draft, all[i], all[j]))
+                draft.warn(named(all[j].piece) + " and " + named(all[i].piece) + " overlap on " + named(all[i].on));
+        }
+        const sheet_piece<Unit>* placed = draft.find(all[i].piece);
+        if (last && placed != nullptr && uses > placed->made_from.count())
+            draft.warn(named(all[i].piece) + " is placed " + std::to_string(uses) + " times, but " +
+                       std::to_string(placed->made_from.count()) +
+                       (placed->made_from.count() == 1 ? " is cut" : " are cut"));
+    }
+}
+
+template <length_unit Unit>
+void add_placings(sheet_draft<Unit>& draft) {
+    for (const placing<Unit>& p : draft.from().placings())
+        draft.attempt(named(p.piece) + " on " + named(p.on), p.piece, [&] { add_placing(draft, p); });
+    check_placings(draft);
+}
+
+/// Marks where spans end, all but the last, which must end on the finished edge.
+template <length_unit Unit>
+void add_span_list(sheet_draft<Unit>& draft, const span_list<Unit>& p) {
+    sheet_piece<Unit>* on = draft.find_for("spans are marked on", p.on);
+    if (on == nullptr)
+        return;
+    const panel<Unit>& shape = on->made_from.shape();
+    const length<Unit> room = across(shape.finished(), p.from);
+    length<Unit> sum;
+    const auto refuse = [&](const std::string& sentence, refusal facts) {
+        facts.where = p.on;
+        draft.refuse({sentence, std::move(facts), p.on, p.from});
+    };
+    for (std::size_t i = 0; i < p.spans.size(); ++i) {
+        if (p.spans[i].value() <= 0)
+            return refuse("a span of " + in_quotes(p.what) + " on " + named(p.on) + " must be more than zero: it was " +
+                              to_text(p.spans[i]),
+                          {.kind = fault::too_small,
+                           .what = "a span",
+                           .given = amount_of(p.spans[i]),
+                           .least = amount_of(length<Unit>()),
+                           .index = i});
+        sum += p.spans[i];
+        if (sum < room)
+            piece_work<Unit>(draft, *on)
+                .add_mark({p.what, p.from, shape.way_from_cut_edge(p.from, at<finished_edge>(sum))});
+    }
+    if (sum != room)
+        refuse("the spans of " + in_quotes(p.what) + " on " + named(p.on) + " add up to " + to_text(sum) +
+                   ", but it finishes " + to_text(room),
+               {.kind = fault::disagree, .what = "spans", .given = amount_of(sum), .most = amount_of(room)});
+}
+
+template <length_unit Unit>
+void add_span_lists(sheet_draft<Unit>& draft) {
+    for (const span_list<Unit>& p : draft.from().span_lists())
+        draft.attempt("the spans of " + in_quotes(p.what) + " on " + named(p.on), p.on,
+                      [&] { add_span_list(draft, p); });
+}
+
+template <length_unit Unit>
+void check_reaches(sheet_draft<Unit>& draft) {
+    for (const must_reach<Unit>& r : draft.from().must_reach_list())
+        if (r.has < r.needs)
+            draft.refuse({excerpt(r.what) + " is " + to_text(r.has) + ", " + to_text(r.needs - r.has) +
+                              " short of the " + to_text(r.needs) + " that it must reach",
+                          {.kind = fault::too_small,
+                           .what = excerpt(r.what),
+                           .given = amount_of(r.has),
+                           .least = amount_of(r.needs)}});
+}
+
+} // namespace detail
+
+} // namespace turncloth
+
+#endif

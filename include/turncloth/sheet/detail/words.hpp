@@ -1,0 +1,53 @@
+// Names and lists as a sheet prints them.
+//
+//   excerpt(text)         at most 60 characters of it
+//   named(name)           the same, in quotation marks where it could be read as something else
+//   enumerated(words)     "left, right and top"
+//
+// A name is the user's: it may hold a comma and read as two pieces, or be that of an edge.
+#ifndef TURNCLOTH_SHEET_DETAIL_WORDS_HPP
+#define TURNCLOTH_SHEET_DETAIL_WORDS_HPP
+
+#include <turncloth/panel/panel.hpp>
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace turncloth {
+
+namespace detail {
+
+/// A longer text is cut before a character of UTF-8 and goes on in dots.
+inline std::string excerpt(std::string_view text) {
+    constexpr std::size_t most = 60;
+    if (text.size() <= most)
+        return std::string(text);
+    std::size_t end = most;
+    while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0U) == 0x80U)
+        --end;
+    return std::string(text.substr(0, end)) + "...";
+}
+
+inline std::string in_quotes(std::string_view text) { return '"' + excerpt(text) + '"'; }
+
+inline std::string named(std::string_view name) {
+    bool plain = name.find_first_of(",;:\"") == std::string_view::npos && !name.empty();
+    for (const edge e : all_edges)
+        plain = plain && name != name_of(e);
+    return plain ? excerpt(name) : in_quotes(name);
+}
+
+inline std::string enumerated(const std::vector<std::string>& words) {
+    std::string all;
+    for (std::size_t i = 0; i < words.size(); ++i)
+        all.append(i == 0 ? "" : (i + 1 == words.size() ? " and " : ", ")).append(words[i]);
+    return all;
+}
+
+} // namespace detail
+
+} // namespace turncloth
+
+#endif

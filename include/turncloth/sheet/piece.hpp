@@ -1,0 +1,177 @@
+// One kind of piece to be cut, and all that is marked on it or done to it by itself.
+//
+//   piece<U>(name, material, panel), or (name, material, finished, edges)
+//                                       count(n)  lies_inside(outer)  of_film()
+//     .mark(what, edge, place or row)   lines right across, parallel to an edge
+//     .mark(what, edge, place, ticks)   short marks at the edges named, for what must not be drawn right across
+//     .pleated(edge, pleats, starts)    side by side from a place on
+//     .corners_cut_out(square, across)  of each of the two equal panels of a box
+//     .eyelets(row, size)               along its heading
+//   short_mark<U>{at, size}                   a mark at one edge only, so long
+//
+//   piece<inch> front("front", "canvas", panel(finished_size(9_in, 6_in), all_round(seam("1/2"_in))));
+//   front.mark("middle", edge::left, at<finished_edge>("4 1/2"_in), {{edge::top, "1/2"_in}});
+#ifndef TURNCLOTH_SHEET_PIECE_HPP
+#define TURNCLOTH_SHEET_PIECE_HPP
+
+#include <turncloth/measure/require.hpp>
+#include <turncloth/notions/hanging.hpp>
+#include <turncloth/notions/pleats.hpp>
+#include <turncloth/panel/panel.hpp>
+#include <turncloth/sheet/detail/words.hpp>
+
+#include <cstdint>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace turncloth {
+
+/// A mark at one edge only, running so far inward from the cut edge.
+template <length_unit Unit>
+struct short_mark {
+    edge at;
+    length<Unit> size;
+};
+
+/// A line to be marked on a piece, parallel to one of its edges; right across, or only in ticks.
+template <length_unit Unit>
+struct mark_line {
+    std::string what;
+    edge from;                  ///< the edge that it is parallel to and measured from
+    figure<Unit> from_cut_edge; ///< with the way there as its working
+    std::vector<short_mark<Unit>> only = {};
+};
+
+/// Pleats side by side, from a place on away from an edge.
+template <length_unit Unit>
+struct pleats_on_piece {
+    edge from;
+    pleating<Unit> pleats;
+    place<finished_edge, Unit> starts;
+};
+
+/// Squares to be cut out of all four corners of a panel of a box, and the seam across each opened corner.
+template <length_unit Unit>
+struct corners_cut {
+    length<Unit> square, across;
+};
+
+template <length_unit Unit>
+struct eyelets_on_piece {
+    eyelet_row<Unit> row;
+    eyelet<Unit> size;
+};
+
+/// One kind of piece to be cut.
+template <length_unit Unit>
+class piece {
+public:
+    piece(std::string name, std::string material, panel<Unit> shape)
+        : name_(std::move(name)), material_(std::move(material)), shape_(std::move(shape)) {}
+    /// The same, with its shape put together here: throws finish_error that names the piece where it has no room for its
+    /// finishes.
+    piece(const std::string& name, std::string material, const finished_size<Unit>& finished,
+          const edges<Unit>& finishes)
+        : piece(name, std::move(material), shaped(name, finished, finishes)) {}
+
+    const std::string& name() const { return name_; }
+    const std::string& material() const { return material_; }
+    const panel<Unit>& shape() const { return shape_; }
+    std::int64_t count() const { return count_; }
+    const std::string& inside() const { return inside_; }
+    bool is_film() const { return film_; }
+    const std::vector<mark_line<Unit>>& marks() const { return marks_; }
+    const std::vector<pleats_on_piece<Unit>>& pleats() const { return pleats_; }
+    const std::vector<eyelets_on_piece<Unit>>& eyelets() const { return eyelets_; }
+    /// None, or one for all four corners.
+    const std::vector<corners_cut<Unit>>& corners() const { return corners_; }
+
+    /// How many are cut alike. Throws range_error below one.
+    piece& count(std::int64_t n) {
+        require_at_least<range_error>(n, std::int64_t{1},
+                                      ("the number of " + detail::named(name_) + " to cut").c_str());
+        count_ = n;
+        return *this;
+    }
+
+    /// Says that this piece is an inner layer of another, so that the sheet checks that it fits inside.
+    piece& lies_inside(const piece& outer) {
+        inside_ = outer.name();
+        return *this;
+    }
+
+    /// Says that this piece is of plastic film, which melts under an iron and keeps every pin hole and every mark.
+    piece& of_film() {
+        film_ = true;
+        return *this;
+    }
+
+    /// A line to be marked, `p` away from an edge; `p` may count from any of the three datums of a piece. It runs right
+    /// across, or only where `only` says. Throws finish_error for a place from stitching where the edge has none.
+    template <class Datum>
+    piece& mark(std::string what, edge from, const place<Datum, Unit>& p, std::vector<short_mark<Unit>> only = {}) {
+        marks_.push_back({std::move(what), from, shape_.way_from_cut_edge(from, p), std::move(only)});
+        return *this;
+    }
+
+    /// Every place of a row.
+    template <class Row>
+        requires requires(const Row& r) {
+            r.begin() != r.end();
+            (*r.begin()).from_datum();
+        }
+    piece& mark(const std::string& what, edge from, const Row& places, const std::vector<short_mark<Unit>>& only = {}) {
+        for (const auto& p : places)
+            mark(what, from, p, only);
+        return *this;
+    }
+
+    /// Pleats whose first begins at a place from the finished edge; the piece finishes smaller by what they take up.
+    piece& pleated(edge from, const pleating<Unit>& pleats, const place<finished_edge, Unit>& starts = {}) {
+        pleats_.push_back({from, pleats, starts});
+        return *this;
+    }
+
+    /// Squares to be cut out of its raw corners, each then opened and sewn `across`: see notions/boxed.hpp. Two such
+    /// pieces, seamed all round, make a box.
+    piece& corners_cut_out(length<Unit> square, length<Unit> across) {
+        corners_.assign(1, {square, across});
+        return *this;
+    }
+
+    piece& eyelets(const eyelet_row<Unit>& row, const eyelet<Unit>& size) {
+        eyelets_.push_back({row, size});
+        return *this;
+    }
+
+private:
+    static panel<Unit> shaped(const std::string& name, const finished_size<Unit>& finished,
+                              const edges<Unit>& finishes) {
+#ifndef BOOST_NO_EXCEPTIONS
+        try {
+            return panel<Unit>(finished, finishes);
+        } catch (const finish_error& refused) {
+            refusal facts = refused.facts();
+            facts.where = name;
+            detail::refuse<finish_error>(detail::named(name) + ": " + refused.what(), std::move(facts));
+        }
+#else
+        return panel<Unit>(finished, finishes);
+#endif
+    }
+
+    std::string name_, material_;
+    panel<Unit> shape_;
+    std::int64_t count_ = 1;
+    std::string inside_;
+    bool film_ = false;
+    std::vector<mark_line<Unit>> marks_;
+    std::vector<pleats_on_piece<Unit>> pleats_;
+    std::vector<eyelets_on_piece<Unit>> eyelets_;
+    std::vector<corners_cut<Unit>> corners_;
+};
+
+} // namespace turncloth
+
+#endif
