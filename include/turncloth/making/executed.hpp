@@ -230,12 +230,12 @@ private:
         const length<Unit> step = c.step * fraction(k), nothing;
         const flat_work::spot own{model_.along(part, true, c.from_left + (level ? step : nothing)),
                                   model_.along(part, false, c.from_top + (level ? nothing : step))};
-        const std::optional<std::size_t> gap = in.gap_at(part, other, own);
-        if (!gap)
+        const std::optional<std::size_t> there = in.gap_at(part, other, own);
+        if (!there)
             return fault_is(name_of_space(c, k) + " is not there: no gap lies between " + name(part) + " and " +
                                 name(other) + " at that place",
                             {.kind = fault::missing, .what = "a compartment", .index = index, .where = c.name});
-        space_found<Unit> found{{index}, k, in.all().hollow_of(*gap), {}, {}};
+        space_found<Unit> found{{index}, k, in.all().hollow_of(*there), {}, {}};
         one_hollow_each(found, part, c);
         for (const flat_work::opening& o : in.openings(found.hollow, model_.on_table(design_.lips())))
             found.openings.push_back(opening_of(o, part));
