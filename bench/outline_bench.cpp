@@ -52,13 +52,13 @@ std::vector<edge_allowance<centimetre>> allowances_of(std::size_t edges) {
     return allowances;
 }
 
-void outline_with_a_take_each(benchmark::State& state) {
+void outline_with_an_allowance_each(benchmark::State& state) {
     const auto edges = static_cast<std::size_t>(state.range(0));
     const auto corners = piece_of(edges);
     const auto allowances = allowances_of(edges);
     std::size_t crossings = 0;
     for (auto _ : state) {
-        const outline<centimetre> made(corners, allowance);
+        const outline<centimetre> made(corners, allowances);
         crossings += made.crossings().size();
         benchmark::DoNotOptimize(crossings);
     }
@@ -66,7 +66,7 @@ void outline_with_a_take_each(benchmark::State& state) {
         state.SkipWithError("this outline must not cross itself");
     state.SetComplexityN(state.range(0));
 }
-BENCHMARK(outline_with_a_take_each)
+BENCHMARK(outline_with_an_allowance_each)
     ->RangeMultiplier(10)
     ->Range(100, 100000)
     ->Unit(benchmark::kMicrosecond)

@@ -139,7 +139,9 @@ TEST_CASE("eyelets in a heading, from their centres") {
     check(row, {{"eyelets", n(5)},
                 {"centres, from the finished left edge",
                  std::vector<length<inch>>{"2 3/8"_in, "8 11/16"_in, 15_in, "21 5/16"_in, "27 5/8"_in}},
-                {"centres below the finished top edge", "1 7/16"_in}});
+                {"centres below the finished top edge", "1 7/16"_in},
+                {"hole, across", "3/8"_in},
+                {"rim, across", "3/4"_in}});
     CHECK(warns(row, caution::setting_eyelets));
     CHECK(warns(row, caution::hanging_up));
 }

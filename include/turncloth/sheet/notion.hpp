@@ -170,6 +170,8 @@ notion<Unit> listed(std::string name, const eyelet_row<Unit>& row) {
         .number("eyelets", row.along.size())
         .places("centres, from the finished left edge", std::move(centres))
         .figure("centres below the finished top edge", row.down.from_datum())
+        .figure("hole, across", row.each.hole)
+        .figure("rim, across", row.each.rim)
         .caution(caution::setting_eyelets)
         .caution(caution::small_parts)
         .caution(caution::hanging_up);
