@@ -15,6 +15,7 @@
 namespace {
 
 using namespace turncloth;
+using namespace turncloth::detail;
 
 std::int64_t between(std::mt19937& dice, std::int64_t low, std::int64_t high) {
     return low + static_cast<std::int64_t>(dice() % static_cast<std::uint32_t>(high - low + 1));

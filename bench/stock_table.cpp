@@ -31,6 +31,7 @@
 namespace {
 
 using namespace turncloth;
+using namespace turncloth::detail;
 
 struct instance {
     std::string name;
@@ -94,7 +95,7 @@ struct totals {
         proved += plan.proved_best ? 1 : 0;
         over_bound += plan.value > plan.bound + 1 ? 1 : 0;
         over_listed += plan.value > i.listed ? 1 : 0;
-        faulty += stock_check(i.problem, plan).empty() ? 0 : 1;
+        faulty += faults_of(plan, i.problem).empty() ? 0 : 1;
         seconds += took;
         longest = std::max(longest, took);
         ratio += static_cast<double>(plain) / static_cast<double>(plan.value);

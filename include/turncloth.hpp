@@ -15,7 +15,7 @@
 //   measure: format
 //   page: page, paper, svg
 //   panel: corner, folding, made_up, outline, polygon, silhouette
-//   cloth: lay, off_cuts, stock, widths
+//   cloth: cutting_out, lay, off_cuts, stock, widths
 //   making: compartments, design, operations, parts
 //   sheet: bulk, json, purchases
 //   draw: folded, lay, outline, piece, stock

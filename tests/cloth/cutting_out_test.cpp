@@ -118,7 +118,7 @@ std::vector<cloth_piece<inch>> some_pieces(dice& d, const bolt<inch>& cloth) {
 
 } // namespace
 
-TEST_CASE("The printed cuts, carried out one by one, give the pieces and nothing but left-overs besides") {
+TEST_CASE("the printed cuts, carried out one by one, give the pieces and nothing but left-overs besides") {
     dice d{std::mt19937_64(81)};
     for (int round = 0; round < 300; ++round) {
         CAPTURE(round);
@@ -153,7 +153,7 @@ TEST_CASE("The printed cuts, carried out one by one, give the pieces and nothing
     }
 }
 
-TEST_CASE("Off-cuts of a lay with cuts are what the printed cuts leave over") {
+TEST_CASE("off-cuts of a lay with cuts are what the printed cuts leave over") {
     dice d{std::mt19937_64(82)};
     for (int round = 0; round < 100; ++round) {
         CAPTURE(round);
@@ -171,7 +171,7 @@ TEST_CASE("Off-cuts of a lay with cuts are what the printed cuts leave over") {
     }
 }
 
-TEST_CASE("A strip is measured on what is in hand, not from an edge that has been cut away") {
+TEST_CASE("a strip is measured on what is in hand, not from an edge that has been cut away") {
     // Two strips of 5 1/2 in down cloth of 12 in with selvedges of 1/2 in: 5 1/2 and 11 in from the trimmed edge.
     const bolt<inch> cloth{.width = in(12), .selvedge = in({1, 2}), .cutting = cutting::strips};
     const std::vector<cloth_piece<inch>> pieces{{"strip", {in({11, 2}), in(20)}, 2}};
@@ -185,7 +185,7 @@ TEST_CASE("A strip is measured on what is in hand, not from an edge that has bee
           "off strip, 5 1/2 x 20 in and leaves strip, 5 1/2 x 20 in");
 }
 
-TEST_CASE("A lay that is cut free gives each piece its place from two edges that are there to be measured from") {
+TEST_CASE("a lay that is cut free gives each piece its place from two edges that are there to be measured from") {
     dice d{std::mt19937_64(83)};
     static const std::regex told(
         "(piece .), (.+?) x (.+?) in(, turned)?(, on the fold)?: (.+?) from the (left edge|fold), "
@@ -221,7 +221,7 @@ TEST_CASE("A lay that is cut free gives each piece its place from two edges that
     }
 }
 
-TEST_CASE("No pieces need no cutting out, and one that is as wide as the cloth is ready when the cloth is") {
+TEST_CASE("no pieces need no cutting out, and one that is as wide as the cloth is ready when the cloth is") {
     const bolt<inch> cloth{.width = in(12), .cutting = cutting::edge_to_edge};
     const std::vector<cloth_piece<inch>> none, one{{"mat", {in(12), in(9)}}};
     CHECK(cutting_out(lay_out(none, cloth), none, cloth).empty());
@@ -231,7 +231,7 @@ TEST_CASE("No pieces need no cutting out, and one that is as wide as the cloth i
               "from it: that is mat, 12 x 9 in"});
 }
 
-TEST_CASE("Both units are told of, each rounded from the exact place") {
+TEST_CASE("both units are told of, each rounded from the exact place") {
     const bolt<inch> cloth{.width = in(12), .selvedge = in({1, 2}), .cutting = cutting::strips};
     const std::vector<cloth_piece<inch>> pieces{{"strip", {in({11, 3}), in(20)}, 3}};
     const auto steps = cutting_out(lay_out(pieces, cloth), pieces, cloth);

@@ -1,10 +1,12 @@
 // Lengths from stock in inches and centimetres: fractions stay exact, sums agree, refusals speak in the caller's units.
 #include <turncloth/cloth/stock.hpp>
 #include <turncloth/measure/read.hpp>
+#include <turncloth/testing/stock_faults.hpp>
 
 #include <doctest/doctest.h>
 
 #include <string>
+#include <vector>
 
 using namespace turncloth;
 
@@ -33,7 +35,7 @@ TEST_CASE("the loss of every cut, the pieces and what is left make up the stock"
     CHECK(plan.wanted == "272.25"_cm);
     CHECK(plan.length_of_stock == plan.wanted + plan.lost + plan.left);
     length<centimetre> cuts;
-    for (const auto& p : plan.patterns)
+    for (const auto& p : plan.cuttings)
         cuts += "0.3"_cm * (p.cuts * p.times);
     CHECK(plan.lost == cuts); // no cut of this plan runs out at an end
     CHECK(plan.value == 300);
@@ -51,10 +53,14 @@ TEST_CASE("a piece longer than the stock is named, with by how much, in the call
     try {
         cut_from_stock<inch>({{"tie", "40 3/8"_in, 1}}, {{"36"_in}, {"40"_in}});
         FAIL("was accepted");
-    } catch (const stock_too_short& e) {
-        CHECK(e.by() == fraction(3, 8));
-        CHECK(std::string(e.what()) ==
-              "lengths from stock: piece 1 (tie) of 40 3/8 in is longer by 3/8 in than the longest stock, 40 in");
+    } catch (const stock_error& e) {
+        CHECK(e.facts().kind == fault::no_room);
+        CHECK(e.facts().index == 0);
+        CHECK(e.facts().where == "tie");
+        CHECK(fraction(e.facts().given->numerator, e.facts().given->denominator) == fraction(323, 8));
+        CHECK(e.facts().most->numerator == 40);
+        CHECK(e.facts().most->unit == "in");
+        CHECK(std::string(e.what()) == "piece 1 (tie) of 40 3/8 in is longer by 3/8 in than the longest stock, 40 in");
     }
 }
 
@@ -62,25 +68,60 @@ TEST_CASE("too little on hand is said in the caller's unit") {
     try {
         cut_from_stock<inch>({{"tie", "20 1/2"_in, 5}}, {{"42"_in, 2}});
         FAIL("was accepted");
-    } catch (const stock_runs_out& e) {
+    } catch (const stock_runs_out_error& e) {
         CHECK(e.more_pieces() == 1);
-        CHECK(e.length_short() == fraction(37, 2));
-        CHECK(std::string(e.what()) ==
-              "lengths from stock: the stock on hand does not supply the pieces; it is too short "
-              "by 18 1/2 in in all; 1 more of 42 in would do");
+        CHECK(e.facts().given->numerator == 2);
+        CHECK(e.facts().least->numerator == 3);
+        CHECK(fraction(e.length_short().numerator, e.length_short().denominator) == fraction(37, 2));
+        CHECK(e.length_short().unit == "in");
+        CHECK(std::string(e.what()) == "the stock on hand does not supply the pieces; it is too short "
+                                       "by 18 1/2 in in all; 1 more of 42 in would do");
     }
 }
 
-TEST_CASE("a quantity of none and a length of none are refused in the caller's unit") {
-    CHECK_THROWS_WITH_AS(cut_from_stock<inch>({{"tie", "20"_in, 0}}, {{"42"_in}}),
-                         "lengths from stock: the quantity of piece 1 (tie) is 0; it must be at least 1",
-                         bad_stock_problem);
-    CHECK_THROWS_WITH_AS(cut_from_stock<inch>({{"tie", "20"_in}}, {{"42"_in}}, {.loss_per_cut = -"1/8"_in}),
-                         "lengths from stock: the loss per cut is -1/8 in; it must be at least 0", bad_stock_problem);
+TEST_CASE("numbers that make no sense are refused in the caller's unit") {
+    const auto cut = [](const std::vector<wanted_length<inch>>& wanted, const std::vector<stock_length<inch>>& stock,
+                        const cutting_rules<inch>& rules = {}) { return cut_from_stock(wanted, stock, rules); };
+    CHECK_THROWS_WITH_AS(cut({{"tie", "20"_in, 0}}, {{"42"_in}}),
+                         "the quantity of piece 1 (tie) must be at least 1: it was 0", stock_error);
+    CHECK_THROWS_WITH_AS(cut({{"tie", "20"_in}, {"", "0"_in}}, {{"42"_in}}),
+                         "the length of piece 2 must be more than zero: it was 0 in", stock_error);
+    CHECK_THROWS_WITH_AS(cut({{"tie", "20"_in}}, {{"42"_in}}, {.loss_per_cut = -"1/8"_in}),
+                         "the loss per cut must be zero or more: it was -1/8 in", stock_error);
+    CHECK_THROWS_WITH_AS(cut({}, {{"42"_in}}), "at least one length must be wanted: none was given", stock_error);
+    CHECK_THROWS_WITH_AS(cut({{"tie", "20"_in}}, {}), "at least one length of stock must be given: none was",
+                         stock_error);
+    CHECK_THROWS_WITH_AS(cut({{"tie", "20"_in}}, {{"42"_in}, {"0"_in}}),
+                         "the length of stock 2 must be more than zero: it was 0 in", stock_error);
+    CHECK_THROWS_WITH_AS(cut({{"tie", "20"_in}}, {{"42"_in, -1}}),
+                         "the number on hand of stock 1 must be zero or more: it was -1", stock_error);
+    CHECK_THROWS_WITH_AS(cut({{"tie", "20"_in}}, {{"42"_in, {}, 0}}, {.aim = stock_aim::least_cost}),
+                         "the cost of stock 1 must be more than zero: it was 0", stock_error);
+    CHECK(cut({{"tie", "20"_in}}, {{"42"_in, {}, 0}}).pieces_of_stock == 1); // which asks no cost
+}
+
+TEST_CASE("the check with units passes every plan and finds one that was changed") {
+    const std::vector<wanted_length<inch>> wanted{{"tie", "22 1/2"_in, 8}, {"loop", "4 3/4"_in, 12}};
+    const std::vector<stock_length<inch>> stock{{"36"_in}, {"108"_in, 1}};
+    for (const stock_aim aim : {stock_aim::fewest_pieces, stock_aim::least_length, stock_aim::least_cost}) {
+        const cutting_rules<inch> rules{.loss_per_cut = "1/8"_in, .aim = aim};
+        const auto good = cut_from_stock(wanted, stock, rules);
+        CHECK(stock_faults(good, wanted, stock, rules).empty());
+        const auto broken = [&](auto change) {
+            auto plan = good;
+            change(plan);
+            return !stock_faults(plan, wanted, stock, rules).empty();
+        };
+        CHECK(broken([](auto& p) { p.cuttings.pop_back(); }));
+        CHECK(broken([](auto& p) { p.cuttings.front().left += "1/64"_in; }));
+        CHECK(broken([](auto& p) { p.wanted += "1"_in; }));
+        CHECK(broken([](auto& p) { p.bound = p.value + 1; }));
+    }
 }
 
 TEST_CASE("denominators without a common one in 64 bits are reported") {
     const auto odd = [](std::int64_t prime) { return length_of<inch>(fraction(prime + 1, prime)); };
-    CHECK_THROWS_AS(cut_from_stock<inch>({{"a", odd(999983)}, {"b", odd(999979)}, {"c", odd(999961)}}, {{"10"_in}}),
-                    stock_too_large);
+    CHECK_THROWS_AS(cut_from_stock<inch>(
+                        {{"a", odd(999983)}, {"b", odd(999979)}, {"c", odd(999961)}, {"d", odd(999959)}}, {{"10"_in}}),
+                    overflow_error);
 }

@@ -131,7 +131,7 @@ void check_figure(const bar& b, double x, length<Unit> from_start, const ruler& 
 template <length_unit Unit>
 void check_places(const std::vector<picture>& pages, const stock_cuts<Unit>& c, const ruler& by, bool named = true) {
     const auto bars = bars_of(pages);
-    REQUIRE(bars.size() == c.plan.patterns.size());
+    REQUIRE(bars.size() == c.plan.cuttings.size());
     const double loss = mm(c.rules.loss_per_cut);
     std::vector<std::int64_t> cut(c.wanted.size());
     std::int64_t stock_used = 0;
@@ -139,7 +139,7 @@ void check_places(const std::vector<picture>& pages, const stock_cuts<Unit>& c, 
     for (std::size_t n = 0; n < bars.size(); ++n) {
         CAPTURE(n);
         const bar& b = bars[n];
-        const double scale = b.page->scale(), whole = mm(c.stock[c.plan.patterns[n].stock].size);
+        const double scale = b.page->scale(), whole = mm(c.stock[c.plan.cuttings[n].stock].size);
         CHECK(scale == pages[0].scale());
         stock_used += b.times;
         double at = 0;

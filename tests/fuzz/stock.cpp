@@ -2,10 +2,10 @@
 // are answered by trying everything as well.
 #include "../cloth/stock/reference.hpp"
 #include "feed.hpp"
-#include <turncloth/cloth/stock/check.hpp>
-#include <turncloth/cloth/stock/solve.hpp>
+#include <turncloth/testing/stock_faults.hpp>
 
 using namespace fuzzing;
+using namespace turncloth::detail;
 
 namespace {
 
@@ -39,18 +39,25 @@ bool is_small(const stock_problem& p) {
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     feed bytes(data, size);
     const stock_problem problem = any_problem(bytes);
+    std::vector<wanted_length<inch>> wanted;
+    std::vector<stock_length<inch>> stock;
+    for (const stock_demand& d : problem.wanted)
+        wanted.push_back({{}, length_of<inch>(d.length), d.count});
+    for (const stock_kind& k : problem.stock)
+        stock.push_back({length_of<inch>(k.length), k.on_hand, k.cost});
+    const cutting_rules<inch> rules{length_of<inch>(problem.loss_per_cut), problem.aim, 20'000};
     try {
-        const stock_plan plan = plan_stock(problem, 20'000);
-        for (const std::string& wrong : stock_check(problem, plan))
+        const auto plan = cut_from_stock(wanted, stock, rules);
+        for (const std::string& wrong : stock_faults(plan, wanted, stock, rules))
             must(false, wrong.c_str());
         must(!plan.proved_best || plan.value == plan.bound, "a plan proved best is at its bound");
         if (is_small(problem)) {
             const auto least = stock_reference::least_value(problem);
-            must(least && plan.bound <= *least && *least <= plan.value,
+            must(least && plan.bound <= *least && fraction(*least) <= plan.value,
                  "the least value lies from the bound to the plan's");
         }
-    } catch (const stock_runs_out&) {
-        must(!is_small(problem) || !stock_reference::least_value(problem),
+    } catch (const stock_runs_out_error& refused) {
+        must(!refused.proved() || !is_small(problem) || !stock_reference::least_value(problem),
              "stock is said to run out only where it does");
     } catch (const error&) {
     }

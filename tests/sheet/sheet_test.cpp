@@ -410,10 +410,10 @@ TEST_CASE("what goes onto a piece is finished before that piece's own edges are 
     CHECK(detail::order_of_making(p) ==
           std::vector<std::string>{"Cut every piece, and mark it while it is flat: folds, stitching and marks.",
                                    "Turn and stitch the top, bottom, left and right edges of each pocket.",
-                                   "Add the cord.", "Sew each pocket onto the lining.",
+                                   "Sew each pocket onto the lining.",
                                    "Lay the lining on the outer. Turn and stitch the top, bottom, left and right edges "
                                    "of the outer.",
-                                   "Sew the remaining seams of the gusset.", "Add the bow."});
+                                   "Add the cord.", "Sew the remaining seams of the gusset.", "Add the bow."});
     CHECK(sheet_of(p).order == detail::order_of_making(p));
 }
 
@@ -523,7 +523,7 @@ TEST_CASE("a piece lies inside neither itself nor what lies inside it") {
 }
 
 TEST_CASE(
-    "Names: none is missing, of several lines, or quoted without end; what could be misread is in quotation marks") {
+    "names: none is missing, of several lines, or quoted without end; what could be misread is in quotation marks") {
     project<inch> p("mat", finished_size(10_in, 6_in));
     p.add(flat("", 1_in, 1_in));
     p.add(flat("two\nlines", 1_in, 1_in));
@@ -649,4 +649,16 @@ TEST_CASE("eyelets are listed centre by centre, each rounded from its own place:
     CHECK(text.find(
               "eyelets, holes of 3/8 in with rims of 3/4 in: centres 4 3/16 in from the top edge, and from the left "
               "edge 2 1/2 in, ") != std::string::npos);
+}
+
+TEST_CASE("a piece that has no room for its finishes is named") {
+    try {
+        static_cast<void>(
+            piece<inch>("base half", "canvas", finished_size(9_in, "1/2"_in), all_round(single_turned_hem("3/4"_in))));
+        FAIL_CHECK("hems of 3/4 in do not go into 1/2 in");
+    } catch (const finish_error& refused) {
+        CHECK(std::string(refused.what()).find("base half: ") == 0);
+        CHECK(refused.facts().where == "base half");
+    }
+    CHECK_THROWS_WITH_AS(inch_ruler(0), "an inch on a ruler has at least 1 part: it was 0", range_error);
 }

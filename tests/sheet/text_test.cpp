@@ -57,7 +57,7 @@ Fold, stitch and mark: distances are from the cut edge named
       top edge, slit behind the zipper: 3 1/2 in (8.9 cm), from 2 1/4 in (5.7 cm) to 14 1/4 in (36.2 cm) off the cut left edge
           3 1/2 in = 1/2 in seam allowance + 3 in from the finished edge
 
-For the zipper on top
+For the zipper on the "top"
   openings: 2
   each opening: 12 in (30.5 cm)
       12 in = 14 in across - 2 x 1 in margin
@@ -108,7 +108,7 @@ TEST_CASE("warnings and meetings have a place of their own") {
     const std::string text = to_text(sheet_of(p), inch_ruler(16));
     CHECK(text.find("\nCheck\n  - the mark \"low\" of backing, 1/2 in from the cut top edge, lies in") !=
           std::string::npos);
-    CHECK(text.find("\nWhere film meets backing: distances are from the finished top edge\n"
+    CHECK(text.find("\nWhere the film meets the backing: distances are from the finished top edge\n"
                     "  10 in of film meets 7 in of backing\n  20 in of film meets 14 in of backing\n") !=
           std::string::npos);
     CHECK(text.find("\n  fullness 1 3/7 (about 1.43), extra in each span: 3 in\n") != std::string::npos);

@@ -27,8 +27,8 @@
 #ifndef TURNCLOTH_CLOTH_LAY_HPP
 #define TURNCLOTH_CLOTH_LAY_HPP
 
+#include <turncloth/cloth/detail/common_denominator.hpp>
 #include <turncloth/cloth/lay/solve.hpp>
-#include <turncloth/measure/detail/wide.hpp>
 #include <turncloth/measure/require.hpp>
 #include <turncloth/panel/size.hpp>
 
@@ -372,6 +372,12 @@ lay<Unit> lay_out(const std::vector<cloth_piece<Unit>>& pieces, const std::type_
         shown = [&](const detail::whole_lay& better) { return improved(whole.with_units(better)); };
     return whole.with_units(detail::shortest_lay(whole.pieces, whole.cloth, effort, shown));
 }
+
+TURNCLOTH_ONCE(lay<inch> lay_out<inch>(const std::vector<cloth_piece<inch>>&, const bolt<inch>&, const lay_effort&,
+                                       const std::function<bool(const lay<inch>&)>&));
+TURNCLOTH_ONCE(lay<centimetre> lay_out<centimetre>(const std::vector<cloth_piece<centimetre>>&, const bolt<centimetre>&,
+                                                   const lay_effort&,
+                                                   const std::function<bool(const lay<centimetre>&)>&));
 
 } // namespace turncloth
 

@@ -1,10 +1,10 @@
 // How much to buy: the length laid, what is trimmed at the ends, what washing takes, rounded up to what is sold.
 //
-//   sold_in<U>{step, least}             cut off the bolt in steps, and no less than so much
-//   eighths_of_a_yard<U>  ten_centimetres<U>            the usual steps
-//   purchase_rules<U>{straightening, change, sold}      the rules of one cloth
-//   amount_to_buy(laid, rules)          -> purchase<U> { needed, bought, spare, working }
-//   bought_together({laid, ...}, rules) -> joint_purchase<U> { together, apart, saved }
+//   sold_in<Unit>{step, least}             cut off the bolt in steps, and no less than so much
+//   eighths_of_a_yard<Unit>  ten_centimetres<Unit>            the usual steps
+//   purchase_rules<Unit>{straightening, change, sold}      the rules of one cloth
+//   amount_to_buy(laid, rules)          -> purchase<Unit> { needed, bought, spare, working }
+//   bought_together({laid, ...}, rules) -> joint_purchase<Unit> { together, apart, saved }
 //   length_by_area(l, from, to)         a first guess at another width of cloth
 //   purchase_error                      a length, step or width that is not allowed
 //
@@ -20,6 +20,7 @@
 #define TURNCLOTH_CLOTH_PURCHASE_HPP
 
 #include <turncloth/cloth/shrinkage.hpp>
+#include <turncloth/measure/require.hpp>
 #include <turncloth/measure/rounding.hpp>
 #include <turncloth/measure/working.hpp>
 
@@ -74,13 +75,9 @@ namespace detail {
 
 template <length_unit Unit>
 constexpr void require_sound(const purchase_rules<Unit>& rules) {
-    if (rules.straightening.value() < 0)
-        refuse<purchase_error>("the straightening at an end must not be negative: it was " +
-                               to_text(rules.straightening));
-    if (rules.sold.step.value() <= 0)
-        refuse<purchase_error>("cloth is sold in steps of more than zero: the step was " + to_text(rules.sold.step));
-    if (rules.sold.least.value() < 0)
-        refuse<purchase_error>("the least length sold must not be negative: it was " + to_text(rules.sold.least));
+    require_not_negative<purchase_error>(rules.straightening, "the straightening at an end");
+    require_more_than_zero<purchase_error>(rules.sold.step, "the step that cloth is sold in");
+    require_not_negative<purchase_error>(rules.sold.least, "the least length sold");
 }
 
 } // namespace detail
@@ -89,8 +86,7 @@ constexpr void require_sound(const purchase_rules<Unit>& rules) {
 template <length_unit Unit>
 constexpr purchase<Unit> amount_to_buy(length<Unit> laid, const purchase_rules<Unit>& rules) {
     detail::require_sound(rules);
-    if (laid.value() <= 0)
-        detail::refuse<purchase_error>("the length to lay must be more than zero: it was " + to_text(laid));
+    require_more_than_zero<purchase_error>(laid, "the length to lay");
     const length<Unit> washed = laid + rules.straightening * 2;
     purchase<Unit> p;
     p.needed = before_washing(washed, rules.change);
@@ -113,7 +109,8 @@ constexpr purchase<Unit> amount_to_buy(length<Unit> laid, const purchase_rules<U
 template <length_unit Unit>
 joint_purchase<Unit> bought_together(const std::vector<length<Unit>>& laid, const purchase_rules<Unit>& rules) {
     if (laid.empty())
-        detail::refuse<purchase_error>("nothing is to be bought: at least one length to lay is needed");
+        detail::refuse<purchase_error>("at least one length to lay must be given: none was",
+                                       refusal{.kind = fault::missing, .what = "a length to lay"});
     joint_purchase<Unit> joint;
     length<Unit> all, apart;
     for (const length<Unit>& l : laid) {
@@ -130,9 +127,8 @@ joint_purchase<Unit> bought_together(const std::vector<length<Unit>>& laid, cons
 /// width as well, so lay them out before buying. Throws purchase_error for a width that is not more than zero.
 template <length_unit Unit>
 constexpr length<Unit> length_by_area(length<Unit> l, length<Unit> from, length<Unit> to) {
-    if (from.value() <= 0 || to.value() <= 0)
-        detail::refuse<purchase_error>("a width of cloth must be more than zero: they were " + to_text(from) + " and " +
-                                       to_text(to));
+    require_more_than_zero<purchase_error>(from, "the width of cloth that the length is for");
+    require_more_than_zero<purchase_error>(to, "the width of cloth to buy");
     return l * ratio(from, to);
 }
 

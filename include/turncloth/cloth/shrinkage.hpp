@@ -18,6 +18,7 @@
 #define TURNCLOTH_CLOTH_SHRINKAGE_HPP
 
 #include <turncloth/measure/length.hpp>
+#include <turncloth/measure/require.hpp>
 #include <turncloth/measure/working.hpp>
 #include <turncloth/panel/size.hpp>
 
@@ -41,9 +42,12 @@ public:
     constexpr explicit dimensional_change(fraction part) : part_(part) {
         if (part <= -1)
             detail::refuse<shrinkage_error>(
-                "cloth cannot shrink by its whole length or more: the part that remains was "
-                "given as " +
-                to_text(part + 1));
+                "cloth cannot shrink by its whole length or more: the part that remains was given as " +
+                    to_text(part + 1),
+                refusal{.kind = fault::too_small,
+                        .what = "a change of length",
+                        .given = amount_of(part),
+                        .least = amount_of(fraction(-1))});
     }
     constexpr fraction part() const { return part_; }
     /// As the standards report it: 100 (B - A) / A.
@@ -60,16 +64,18 @@ private:
 /// Shrinkage as a positive part of the length before. Throws shrinkage_error unless 0 <= s < 1.
 constexpr dimensional_change shrinks_by(fraction s) {
     if (s < 0)
-        detail::refuse<shrinkage_error>("a shrinkage is given as a positive part: it was " + to_text(s) +
-                                        "; cloth that becomes longer grows_by");
+        detail::refuse<shrinkage_error>(
+            "a shrinkage is given as a positive part: it was " + to_text(s) + "; cloth that becomes longer grows_by",
+            refusal{.kind = fault::too_small, .what = "a shrinkage", .given = amount_of(s), .least = amount_of(0)});
     return dimensional_change(-s);
 }
 
 /// Growth as a positive part of the length before. Throws shrinkage_error if it is negative.
 constexpr dimensional_change grows_by(fraction g) {
     if (g < 0)
-        detail::refuse<shrinkage_error>("a growth is given as a positive part: it was " + to_text(g) +
-                                        "; cloth that becomes shorter shrinks_by");
+        detail::refuse<shrinkage_error>(
+            "a growth is given as a positive part: it was " + to_text(g) + "; cloth that becomes shorter shrinks_by",
+            refusal{.kind = fault::too_small, .what = "a growth", .given = amount_of(g), .least = amount_of(0)});
     return dimensional_change(g);
 }
 
@@ -77,9 +83,8 @@ constexpr dimensional_change grows_by(fraction g) {
 /// than zero.
 template <length_unit Unit>
 constexpr dimensional_change measured_change(length<Unit> before, length<Unit> after) {
-    if (before.value() <= 0 || after.value() <= 0)
-        detail::refuse<shrinkage_error>("marks before and after washing lie more than zero apart: they were " +
-                                        to_text(before) + " and " + to_text(after));
+    require_more_than_zero<shrinkage_error>(before, "the distance of marks before washing");
+    require_more_than_zero<shrinkage_error>(after, "the distance of marks after washing");
     return dimensional_change(ratio(after - before, before));
 }
 

@@ -1,29 +1,32 @@
 // Lengths cut from stock (ribbon, zipper chain, binding strips): what to cut from what, how much stock it takes, and
 // how much less any plan could take at best.
 //
-//     struct wanted_length<U> { name, size, count }             pieces to cut
-//     struct stock_length<U>  { size, on_hand, cost }           what there is to cut them from
-//     struct cutting_rules<U> { loss_per_cut, aim, effort }
-//     struct cut_pattern<U>   { stock, times, pieces, cuts, left }
-//     struct length_plan<U>   { patterns, pieces_of_stock, length_of_stock, wanted, lost, left,
-//                               value, bound, proved_best }
-//     cut_from_stock(wanted, stock, rules) -> length_plan<U>
+//   struct wanted_length<Unit>   name, size, count             pieces to cut
+//   struct stock_length<Unit>    size, on_hand, cost           what there is to cut them from
+//   struct cutting_rules<Unit>   loss_per_cut, aim, effort     aim: a stock_aim, cloth/stock/problem.hpp
+//   struct length_plan<Unit>     cuttings, pieces_of_stock, length_of_stock, wanted, lost, left, value, bound, proved_best
+//   struct stock_cutting<Unit>   stock, times, pieces, cuts, left
+//   length_plan<Unit> cut_from_stock(wanted, stock, rules = {})
+//   stock_error  stock_runs_out_error
 //
-//     auto plan = cut_from_stock<inch>({{"tie", "22 1/2"_in, 8}, {"loop", "4 3/4"_in, 12}}, {{"108"_in}});
-//     plan.pieces_of_stock;                                     // 3, and plan.proved_best says that 2 cannot do
+//   auto plan = cut_from_stock<inch>({{"tie", "22 1/2"_in, 8}, {"loop", "4 3/4"_in, 12}}, {{108_in}});
+//   plan.pieces_of_stock;                                     // 3, and plan.proved_best says that 2 cannot do
 //
 // Lengths are exact fractions. They are brought to whole numbers by their common denominator, so nothing is rounded;
-// where that does not fit 64 bits, `stock_too_large` says so. The loss per cut is explained in cloth/stock/problem.hpp.
+// where that does not fit 64 bits, overflow_error says so. The loss per cut is explained in cloth/stock/problem.hpp.
 #ifndef TURNCLOTH_CLOTH_STOCK_HPP
 #define TURNCLOTH_CLOTH_STOCK_HPP
 
+#include <turncloth/cloth/detail/common_denominator.hpp>
 #include <turncloth/cloth/stock/solve.hpp>
-#include <turncloth/measure/length.hpp>
+#include <turncloth/measure/require.hpp>
 
+#include <algorithm>
 #include <cstddef>
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace turncloth {
@@ -53,7 +56,7 @@ struct cutting_rules {
 
 /// `times` pieces of stock, all cut alike.
 template <length_unit Unit>
-struct cut_pattern {
+struct stock_cutting {
     std::size_t stock;                ///< which of the stock lengths
     std::int64_t times;               ///< pieces of stock cut so
     std::vector<std::int64_t> pieces; ///< of each wanted length, from one piece of stock
@@ -63,7 +66,7 @@ struct cut_pattern {
 
 template <length_unit Unit>
 struct length_plan {
-    std::vector<cut_pattern<Unit>> patterns;
+    std::vector<stock_cutting<Unit>> cuttings;
     std::int64_t pieces_of_stock = 0;
     length<Unit> length_of_stock; ///< the sum of the next three
     length<Unit> wanted;          ///< all the pieces
@@ -74,55 +77,132 @@ struct length_plan {
     bool proved_best = false;
 };
 
-namespace detail {
-
-/// Brings fractions to whole numbers.
-class common_measure {
+/// A length, count, cost or loss that admits no plan; its facts have the index and name of a piece that is to blame.
+class stock_error : public error {
 public:
-    void include(fraction x) {
-        const auto shared = static_cast<std::int64_t>(gcd(magnitude(denominator_), magnitude(denominator(x))));
-        denominator_ = checked(int128{denominator_} / shared * denominator(x));
-    }
-    std::int64_t whole(fraction x) const { return checked(int128{numerator(x)} * (denominator_ / denominator(x))); }
-    std::int64_t parts() const { return denominator_; }
+    using error::error;
+};
+
+/// Limited stock that does not supply what is wanted. Its facts give the pieces of stock on hand, and the least that
+/// would do.
+class stock_runs_out_error : public stock_error {
+public:
+    stock_runs_out_error(const std::string& sentence, refusal facts, std::int64_t more_pieces, amount length_short,
+                         bool proved)
+        : stock_error(sentence, std::move(facts)),
+          more_pieces_(more_pieces),
+          length_short_(length_short),
+          proved_(proved) {}
+
+    /// How many more pieces of the longest stock the best plan found would need.
+    std::int64_t more_pieces() const noexcept { return more_pieces_; }
+    /// By how much the stock on hand is shorter in all than the pieces and the loss; 0 if only its division fails.
+    amount length_short() const noexcept { return length_short_; }
+    /// True if it is proved that the stock on hand does not do; else no plan was found within the effort.
+    bool proved() const noexcept { return proved_; }
 
 private:
-    static std::int64_t checked(int128 n) {
-        if (n > greatest_total || n < -greatest_total)
-            refuse<stock_too_large>("lengths from stock: with the common denominator of these numbers they exceed " +
-                                    std::to_string(greatest_total) + "; round them to one graduation first");
-        return static_cast<std::int64_t>(n);
-    }
-    std::int64_t denominator_ = 1;
+    std::int64_t more_pieces_;
+    amount length_short_;
+    bool proved_;
 };
+
+namespace detail {
+
+/// "piece 2 (tie)"
+template <length_unit Unit>
+std::string named(const wanted_length<Unit>& piece, std::size_t index) {
+    return "piece " + std::to_string(index + 1) + (piece.name.empty() ? std::string() : " (" + piece.name + ")");
+}
+
+template <length_unit Unit>
+void check_wanted(const std::vector<wanted_length<Unit>>& wanted, length<Unit> longest) {
+    if (wanted.empty())
+        refuse<stock_error>("at least one length must be wanted: none was given",
+                            refusal{.kind = fault::missing, .what = "a length wanted"});
+    for (std::size_t i = 0; i < wanted.size(); ++i) {
+        const wanted_length<Unit>& w = wanted[i];
+        const auto refused = [&](fault kind, const std::string& what) {
+            return refusal{.kind = kind, .what = what + named(w, i), .index = i, .where = w.name};
+        };
+        if (w.size.value() <= 0)
+            refuse_value<stock_error>(refused(fault::too_small, "the length of "), w.size, "more than zero");
+        if (w.count < 1)
+            refuse_value<stock_error>(refused(fault::too_small, "the quantity of "), w.count, "at least 1");
+        if (w.size > longest) {
+            refusal facts = refused(fault::no_room, "the length of ");
+            facts.given = amount_of(w.size);
+            facts.most = amount_of(longest);
+            refuse<stock_error>(named(w, i) + " of " + to_text(w.size) + " is longer by " + to_text(w.size - longest) +
+                                    " than the longest stock, " + to_text(longest),
+                                std::move(facts));
+        }
+    }
+}
+
+/// Returns the longest.
+template <length_unit Unit>
+length<Unit> check_stock(const std::vector<stock_length<Unit>>& stock, stock_aim aim) {
+    if (stock.empty())
+        refuse<stock_error>("at least one length of stock must be given: none was",
+                            refusal{.kind = fault::missing, .what = "a length of stock"});
+    length<Unit> longest;
+    for (std::size_t k = 0; k < stock.size(); ++k) {
+        const stock_length<Unit>& s = stock[k];
+        const auto refused = [&](const char* what) {
+            return refusal{.kind = fault::too_small, .what = what + std::to_string(k + 1), .index = k};
+        };
+        if (s.size.value() <= 0)
+            refuse_value<stock_error>(refused("the length of stock "), s.size, "more than zero");
+        if (s.on_hand && *s.on_hand < 0)
+            refuse_value<stock_error>(refused("the number on hand of stock "), *s.on_hand, "zero or more");
+        if (aim == stock_aim::least_cost && s.cost <= 0)
+            refuse_value<stock_error>(refused("the cost of stock "), s.cost, "more than zero");
+        longest = std::max(longest, s.size);
+    }
+    return longest;
+}
 
 template <length_unit Unit>
 class stock_translation {
 public:
     stock_translation(const std::vector<wanted_length<Unit>>& wanted, const std::vector<stock_length<Unit>>& stock,
                       const cutting_rules<Unit>& rules)
-        : wanted_(wanted) {
+        : wanted_(wanted), stock_(stock) {
         lengths_.include(rules.loss_per_cut.value());
+        const bool by_cost = rules.aim == stock_aim::least_cost; // no other aim asks what the costs are
         for (const auto& w : wanted)
             lengths_.include(w.size.value());
         for (const auto& s : stock) {
             lengths_.include(s.size.value());
-            costs_.include(s.cost);
+            if (by_cost)
+                costs_.include(s.cost);
         }
         for (const auto& w : wanted)
-            problem_.wanted.push_back({lengths_.whole(w.size.value()), w.count});
+            problem_.wanted.push_back({whole(w.size), w.count});
         for (const auto& s : stock)
-            problem_.stock.push_back({lengths_.whole(s.size.value()), s.on_hand, costs_.whole(s.cost)});
-        problem_.loss_per_cut = lengths_.whole(rules.loss_per_cut.value());
+            problem_.stock.push_back({whole(s.size), s.on_hand, by_cost ? costs_.whole(s.cost) : 1});
+        problem_.loss_per_cut = whole(rules.loss_per_cut);
         problem_.aim = rules.aim;
     }
 
-    length_plan<Unit> plan(std::int64_t effort) const {
-        const stock_plan whole = stock_desk(problem_, words()).plan(effort);
+    const stock_problem& problem() const { return problem_; }
+    /// How many parts one Unit is divided into.
+    std::int64_t parts() const { return lengths_.parts(); }
+    /// How many parts one of what the aim makes least is divided into.
+    std::int64_t value_parts() const {
+        return problem_.aim == stock_aim::least_length ? lengths_.parts()
+               : problem_.aim == stock_aim::least_cost ? costs_.parts()
+                                                       : 1;
+    }
+
+    length_plan<Unit> with_units(const stock_plan& whole) const {
+        if (whole.runs_out)
+            refuse_for(*whole.runs_out);
         length_plan<Unit> out;
-        for (const stock_pattern& p : whole.patterns) {
-            out.patterns.push_back({p.kind, p.times, p.pieces, p.cuts, back(p.left)});
-            out.left += out.patterns.back().left * p.times;
+        for (const stock_filling& f : whole.fillings) {
+            out.cuttings.push_back({f.kind, f.times, f.pieces, f.cuts, back(f.left)});
+            out.left += out.cuttings.back().left * f.times;
         }
         out.pieces_of_stock = whole.pieces_of_stock;
         out.length_of_stock = back(whole.length_of_stock);
@@ -136,35 +216,56 @@ public:
     }
 
 private:
-    length<Unit> back(std::int64_t n) const { return length_of<Unit>(fraction(n, lengths_.parts())); }
+    std::int64_t whole(length<Unit> l) const { return lengths_.whole(l.value()); }
+    length<Unit> back(std::int64_t n) const { return length_of<Unit>(lengths_.part(n)); }
 
-    std::int64_t value_parts() const {
-        return problem_.aim == stock_aim::least_length ? lengths_.parts()
-                                                       : (problem_.aim == stock_aim::least_cost ? costs_.parts() : 1);
-    }
-
-    stock_words words() const {
-        stock_words w{lengths_.parts(), " " + std::string(unit_name<Unit>), {}};
-        for (const auto& piece : wanted_)
-            w.names.push_back(piece.name);
-        return w;
+    [[noreturn]] void refuse_for(const stock_shortage& s) const {
+        length<Unit> longest;
+        std::int64_t on_hand = 0;
+        for (const stock_length<Unit>& one : stock_) {
+            longest = std::max(longest, one.size);
+            on_hand += std::min(one.on_hand.value_or(0), greatest_total);
+        }
+        std::string sentence = "the stock on hand does not supply the pieces";
+        if (s.length > 0)
+            sentence += "; it is too short by " + to_text(back(s.length)) + " in all";
+        sentence += "; " + std::to_string(s.more_pieces) + " more of " + to_text(longest) + " would do";
+        if (!s.proved)
+            sentence += " (no plan without was found, and it is not proved that there is none: allow more effort)";
+        refuse<stock_runs_out_error>(sentence,
+                                     refusal{.kind = fault::no_room,
+                                             .what = "the stock on hand",
+                                             .given = amount_of(on_hand),
+                                             .least = amount_of(on_hand + s.more_pieces)},
+                                     s.more_pieces, amount_of(back(s.length)), s.proved);
     }
 
     const std::vector<wanted_length<Unit>>& wanted_;
-    common_measure lengths_, costs_;
+    const std::vector<stock_length<Unit>>& stock_;
+    common_denominator lengths_, costs_;
     stock_problem problem_;
 };
 
 } // namespace detail
 
-/// The best plan found within the effort. Throws `bad_stock_problem` (a length, count, cost or loss that is not
-/// allowed), `stock_too_short` (a piece is longer than the stock), `stock_runs_out` (too little on hand),
-/// `stock_too_large`.
+/// The best plan found within the effort. Throws stock_error (a length, count, cost or loss that is not allowed, a
+/// piece longer than the stock), stock_runs_out_error (too little on hand), overflow_error (numbers whose common
+/// denominator or totals are too large).
 template <length_unit Unit>
 length_plan<Unit> cut_from_stock(const std::vector<wanted_length<Unit>>& wanted,
                                  const std::vector<stock_length<Unit>>& stock, const cutting_rules<Unit>& rules = {}) {
-    return detail::stock_translation<Unit>(wanted, stock, rules).plan(rules.effort);
+    require_not_negative<stock_error>(rules.loss_per_cut, "the loss per cut");
+    detail::check_wanted(wanted, detail::check_stock(stock, rules.aim));
+    const detail::stock_translation<Unit> whole(wanted, stock, rules);
+    return whole.with_units(detail::plan_stock(whole.problem(), rules.effort));
 }
+
+TURNCLOTH_ONCE(length_plan<inch> cut_from_stock<inch>(const std::vector<wanted_length<inch>>&,
+                                                      const std::vector<stock_length<inch>>&,
+                                                      const cutting_rules<inch>&));
+TURNCLOTH_ONCE(length_plan<centimetre> cut_from_stock<centimetre>(const std::vector<wanted_length<centimetre>>&,
+                                                                  const std::vector<stock_length<centimetre>>&,
+                                                                  const cutting_rules<centimetre>&));
 
 } // namespace turncloth
 

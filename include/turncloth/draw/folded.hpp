@@ -370,6 +370,11 @@ std::string drawing_of(const folded_panel<Unit, Number>& folded, const ruler& by
     return detail::folded_drawer(what, where).draw();
 }
 
+TURNCLOTH_ONCE(std::string drawing_of(const folded_panel<inch, fraction>&, const ruler&,
+                                      const folded_drawing_options&));
+TURNCLOTH_ONCE(std::string drawing_of(const folded_panel<centimetre, fraction>&, const ruler&,
+                                      const folded_drawing_options&));
+
 } // namespace turncloth
 
 #endif

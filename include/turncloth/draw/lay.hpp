@@ -311,6 +311,10 @@ std::string drawing_of(const sheet_cloth<Unit>& cloth, const ruler& by = {},
     return detail::lay_drawer(what, sideways.scale < upright.scale ? sideways : upright).draw();
 }
 
+TURNCLOTH_ONCE(std::string drawing_of<inch>(const sheet_cloth<inch>&, const ruler&, const lay_drawing_options<inch>&));
+TURNCLOTH_ONCE(std::string drawing_of<centimetre>(const sheet_cloth<centimetre>&, const ruler&,
+                                                  const lay_drawing_options<centimetre>&));
+
 } // namespace turncloth
 
 #endif

@@ -244,6 +244,11 @@ std::string drawing_of(const outline<Unit>& piece, const std::type_identity_t<ou
     return detail::outline_drawer(what, at).draw();
 }
 
+TURNCLOTH_ONCE(std::string drawing_of<inch>(const outline<inch>&, const outline_labels<inch>&, const ruler&,
+                                            const drawing_options&));
+TURNCLOTH_ONCE(std::string drawing_of<centimetre>(const outline<centimetre>&, const outline_labels<centimetre>&,
+                                                  const ruler&, const drawing_options&));
+
 } // namespace turncloth
 
 #endif

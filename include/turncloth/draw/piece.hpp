@@ -302,6 +302,9 @@ std::string drawing_of(const sheet_piece<Unit>& piece, const ruler& by = {}, con
     return detail::drawer(what, detail::arrangement_of(what, options.on)).draw();
 }
 
+TURNCLOTH_ONCE(std::string drawing_of(const sheet_piece<inch>&, const ruler&, const drawing_options&));
+TURNCLOTH_ONCE(std::string drawing_of(const sheet_piece<centimetre>&, const ruler&, const drawing_options&));
+
 } // namespace turncloth
 
 #endif

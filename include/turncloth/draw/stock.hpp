@@ -228,6 +228,10 @@ std::string drawing_of(const stock_cuts<Unit>& cuts, const ruler& by = {}, const
     return std::move(drawings_of(cuts, by, options).front());
 }
 
+TURNCLOTH_ONCE(std::vector<std::string> drawings_of(const stock_cuts<inch>&, const ruler&, const drawing_options&));
+TURNCLOTH_ONCE(std::vector<std::string> drawings_of(const stock_cuts<centimetre>&, const ruler&,
+                                                    const drawing_options&));
+
 } // namespace turncloth
 
 #endif

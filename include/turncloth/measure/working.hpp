@@ -117,6 +117,13 @@ std::string to_text(const figure<Unit>& f) {
     return text;
 }
 
+TURNCLOTH_ONCE(class term<inch>);
+TURNCLOTH_ONCE(class term<centimetre>);
+TURNCLOTH_ONCE(class figure<inch>);
+TURNCLOTH_ONCE(class figure<centimetre>);
+TURNCLOTH_ONCE(std::string to_text(const figure<inch>&));
+TURNCLOTH_ONCE(std::string to_text(const figure<centimetre>&));
+
 } // namespace turncloth
 
 #endif

@@ -11,6 +11,7 @@
 #ifndef TURNCLOTH_MEASURE_WRITE_HPP
 #define TURNCLOTH_MEASURE_WRITE_HPP
 
+#include <turncloth/measure/detail/compiled.hpp>
 #include <turncloth/measure/length.hpp>
 #include <turncloth/measure/rounding.hpp>
 
@@ -31,7 +32,16 @@ struct ruler {
 };
 
 /// The ruler whose inch scale is divided into `largest_denominator` parts.
+/// Throws range_error below one part to the inch.
 constexpr ruler inch_ruler(std::int64_t largest_denominator) {
+    if (largest_denominator < 1)
+        detail::refuse<range_error>(
+            "an inch on a ruler has at least 1 part: it was " + std::to_string(largest_denominator),
+            refusal{.kind = fault::too_small,
+                    .what = "the parts of an inch on a ruler",
+                    .given =
+                        amount{.numerator = largest_denominator, .nearest = static_cast<double>(largest_denominator)},
+                    .least = amount{.numerator = 1, .nearest = 1}});
     return {.shows = units_shown::inches, .inches = length_of<inch>(reciprocal(fraction(largest_denominator)))};
 }
 
@@ -135,6 +145,11 @@ std::basic_ostream<char, Traits>& operator<<(std::basic_ostream<char, Traits>& o
                                              const boost::units::quantity<Unit, fraction>& l) {
     return out << to_text(l);
 }
+
+TURNCLOTH_ONCE(std::string to_text(length<inch>));
+TURNCLOTH_ONCE(std::string to_text(length<centimetre>));
+TURNCLOTH_ONCE(std::string to_text(length<inch>, const ruler&));
+TURNCLOTH_ONCE(std::string to_text(length<centimetre>, const ruler&));
 
 } // namespace turncloth
 

@@ -284,6 +284,9 @@ constexpr length<Unit> turn_of_cloth(length<Unit> stack, length<Unit> cloth, len
     return times_pi((stack + cloth) / 2, step, side::above);
 }
 
+TURNCLOTH_ONCE(class finish<inch>);
+TURNCLOTH_ONCE(class finish<centimetre>);
+
 } // namespace turncloth
 
 #endif

@@ -371,6 +371,9 @@ folded_panel<Unit, Number> fold_panel(const panel<Unit>& piece, const corners<Un
     return folded_panel<Unit, Number>(piece, ways, lie);
 }
 
+TURNCLOTH_ONCE(class folded_panel<inch, fraction>);
+TURNCLOTH_ONCE(class folded_panel<centimetre, fraction>);
+
 } // namespace turncloth
 
 #endif

@@ -229,6 +229,9 @@ constexpr self_bound_layers<Unit> self_bound(const finished_size<Unit>& finished
             cut_size<Unit>(finished.width(), finished.height())};
 }
 
+TURNCLOTH_ONCE(class panel<inch>);
+TURNCLOTH_ONCE(class panel<centimetre>);
+
 } // namespace turncloth
 
 #endif

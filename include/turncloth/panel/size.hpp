@@ -98,6 +98,9 @@ std::string to_text(const detail::sides<Unit>& s) {
     return number_text(s.width()) + " x " + to_text(s.height());
 }
 
+TURNCLOTH_ONCE(std::string to_text(const detail::sides<inch>&));
+TURNCLOTH_ONCE(std::string to_text(const detail::sides<centimetre>&));
+
 } // namespace turncloth
 
 #endif

@@ -141,6 +141,9 @@ json to_json(const sheet<Unit>& s) {
             {"warnings", s.warnings}};
 }
 
+TURNCLOTH_ONCE(json to_json(const sheet<inch>&));
+TURNCLOTH_ONCE(json to_json(const sheet<centimetre>&));
+
 } // namespace turncloth
 
 #endif

@@ -38,6 +38,9 @@ sheet<Unit> sheet_of(const project<Unit>& p) {
     return draft.done();
 }
 
+TURNCLOTH_ONCE(sheet<inch> sheet_of(const project<inch>&));
+TURNCLOTH_ONCE(sheet<centimetre> sheet_of(const project<centimetre>&));
+
 } // namespace turncloth
 
 #endif

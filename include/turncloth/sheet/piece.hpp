@@ -1,6 +1,7 @@
 // One kind of piece to be cut, and all that is marked on it or done to it by itself.
 //
-//   piece<U>(name, material, panel)     count(n)  lies_inside(outer)  of_film()
+//   piece<U>(name, material, panel), or (name, material, finished, edges)
+//                                       count(n)  lies_inside(outer)  of_film()
 //     .mark(what, edge, place or row)   lines right across, parallel to an edge
 //     .mark(what, edge, place, ticks)   short marks at the edges named, for what must not be drawn right across
 //     .pleated(edge, pleats, starts)    side by side from a place on
@@ -62,6 +63,11 @@ class piece {
 public:
     piece(std::string name, std::string material, panel<Unit> shape)
         : name_(std::move(name)), material_(std::move(material)), shape_(std::move(shape)) {}
+    /// The same, with its shape put together here: throws finish_error that names the piece where it has no room for its
+    /// finishes.
+    piece(const std::string& name, std::string material, const finished_size<Unit>& finished,
+          const edges<Unit>& finishes)
+        : piece(name, std::move(material), shaped(name, finished, finishes)) {}
 
     const std::string& name() const { return name_; }
     const std::string& material() const { return material_; }
@@ -134,6 +140,21 @@ public:
     }
 
 private:
+    static panel<Unit> shaped(const std::string& name, const finished_size<Unit>& finished,
+                              const edges<Unit>& finishes) {
+#ifndef BOOST_NO_EXCEPTIONS
+        try {
+            return panel<Unit>(finished, finishes);
+        } catch (const finish_error& refused) {
+            refusal facts = refused.facts();
+            facts.where = name;
+            detail::refuse<finish_error>(detail::named(name) + ": " + refused.what(), std::move(facts));
+        }
+#else
+        return panel<Unit>(finished, finishes);
+#endif
+    }
+
     std::string name_, material_;
     panel<Unit> shape_;
     std::int64_t count_ = 1;

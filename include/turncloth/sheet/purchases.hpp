@@ -91,7 +91,7 @@ namespace detail {
 
 /// "4 tie, 3 loop"
 template <length_unit Unit>
-std::string cut_into(const stock_cuts<Unit>& c, const cut_pattern<Unit>& p) {
+std::string cut_into(const stock_cuts<Unit>& c, const stock_cutting<Unit>& p) {
     std::string all;
     for (std::size_t i = 0; i < p.pieces.size(); ++i)
         if (p.pieces[i] > 0)
@@ -135,7 +135,7 @@ notion<Unit> listed(const stock_cuts<Unit>& c) {
     for (std::size_t i = 0; i < c.stock.size(); ++i)
         n.figure(detail::which_stock(c, i).append(", each"), c.stock[i].size);
     detail::add_totals(n, c);
-    for (const cut_pattern<Unit>& p : c.plan.patterns)
+    for (const stock_cutting<Unit>& p : c.plan.cuttings)
         n.number(detail::which_stock(c, p.stock).append(", to be cut into ").append(detail::cut_into(c, p)), p.times)
             .figure("left of each of these", p.left);
     return n;

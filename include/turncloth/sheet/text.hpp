@@ -251,8 +251,8 @@ private:
 
     void write(const sheet_meeting<Unit>& m) {
         const meeting<Unit>& of = m.made_from;
-        heading("Where " + named(of.longer) + " meets " + named(of.shorter) + ": distances are from the finished " +
-                std::string(name_of(of.from)) + " edge");
+        heading("Where the " + named(of.longer) + " meets the " + named(of.shorter) +
+                ": distances are from the finished " + std::string(name_of(of.from)) + " edge");
         for (std::int64_t k = 1; k <= m.marks.spans(); ++k)
             line(1, to_text(m.marks.mark_on_long(k).from_datum(), by_) + " of " + named(of.longer) + " meets " +
                         to_text(m.marks.mark_on_short(k).from_datum(), by_) + " of " + named(of.shorter));
@@ -283,6 +283,9 @@ template <length_unit Unit>
 std::string to_text(const sheet<Unit>& s, const ruler& by = {}) {
     return detail::sheet_writer<Unit>(s, by).write();
 }
+
+TURNCLOTH_ONCE(std::string to_text(const sheet<inch>&, const ruler&));
+TURNCLOTH_ONCE(std::string to_text(const sheet<centimetre>&, const ruler&));
 
 } // namespace turncloth
 

@@ -77,7 +77,7 @@ TEST_CASE("whatever the prices, they prove no bound above the least") {
     for (int trial = 0; trial < 20000; ++trial) {
         stock_task task;
         stock_rest rest;
-        turncloth::stock_problem problem{.wanted = {}, .stock = {}, .aim = turncloth::stock_aim::least_cost};
+        turncloth::detail::stock_problem problem{.wanted = {}, .stock = {}, .aim = turncloth::stock_aim::least_cost};
         std::vector<std::int64_t> prices;
         for (std::int64_t size = roll(dice, 10, 20); size > 0 && task.size.size() < 4; size -= roll(dice, 1, 6)) {
             task.size.push_back(size);

@@ -18,6 +18,7 @@
 namespace stock_reference {
 
 using namespace turncloth;
+using namespace turncloth::detail;
 
 // Each open piece of stock is kept by where the blade stands on it. The blade takes its loss from what is left, all of
 // it if less is left.

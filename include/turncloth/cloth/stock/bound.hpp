@@ -9,7 +9,7 @@
 //
 // Why prices prove a bound. Let y_i >= 0 be any whole prices, d_i the demand, c_k the cost of a piece of stock of kind
 // k and V_k the most that pieces cut from one are worth (a knapsack, solved exactly or bounded from above). Choose a
-// scale s > 0. Every pattern p of kind k satisfies s a_p.y <= s V_k <= c_k + z_k with z_k = max(0, s V_k - c_k). Sum
+// scale s > 0. Every filling p of kind k satisfies s a_p.y <= s V_k <= c_k + z_k with z_k = max(0, s V_k - c_k). Sum
 // over the pieces of stock of any plan, n_k of them of kind k, n_k <= h_k where only h_k are on hand:
 //
 //     cost = sum n_k c_k  >=  s d.y - sum h_k z_k.

@@ -1,9 +1,9 @@
 // Is a cutting plan sound? Answered by walking along every piece of stock with the blade, and by counting; nothing here
-// is shared with the search that made the plan.
+// is shared with the search that made the plan. Its front with units is testing/stock_faults.hpp.
 //
-//     stock_check(problem, plan) -> std::vector<std::string>     what is wrong with it, in sentences; empty if nothing
+//   std::vector<std::string> detail::faults_of(plan, problem)     what is wrong with it, in sentences; empty if nothing
 //
-//     assert(stock_check(ribbon, plan_stock(ribbon)).empty());
+//   assert(detail::faults_of(detail::plan_stock(ribbon), ribbon).empty());
 //
 // It tells that a plan can be cut and supplies what is wanted. That no plan is better is what `bound` claims, and is
 // not looked into here beyond bound <= value.
@@ -18,9 +18,7 @@
 #include <string>
 #include <vector>
 
-namespace turncloth {
-
-namespace detail {
+namespace turncloth::detail {
 
 class stock_checker {
 public:
@@ -29,8 +27,8 @@ public:
     std::vector<std::string> run() {
         made_.assign(problem_.wanted.size(), 0);
         used_.assign(problem_.stock.size(), 0);
-        for (std::size_t p = 0; p < plan_.patterns.size(); ++p)
-            walk(plan_.patterns[p], "pattern " + std::to_string(p + 1));
+        for (std::size_t p = 0; p < plan_.fillings.size(); ++p)
+            walk(plan_.fillings[p], "filling " + std::to_string(p + 1));
         for (std::size_t i = 0; i < made_.size(); ++i)
             equal(made_[i], problem_.wanted[i].count, "pieces " + std::to_string(i + 1) + " made");
         for (std::size_t k = 0; k < used_.size(); ++k)
@@ -49,16 +47,16 @@ private:
             say(what + ": " + std::to_string(got) + ", not " + std::to_string(needed));
     }
 
-    void walk(const stock_pattern& pattern, const std::string& name) {
-        if (pattern.kind >= problem_.stock.size() || pattern.pieces.size() != problem_.wanted.size() ||
-            pattern.times < 1)
+    void walk(const stock_filling& filling, const std::string& name) {
+        if (filling.kind >= problem_.stock.size() || filling.pieces.size() != problem_.wanted.size() ||
+            filling.times < 1)
             return say(name + " names stock or pieces that do not exist, or is used less than once");
-        const std::int64_t end = problem_.stock[pattern.kind].length;
+        const std::int64_t end = problem_.stock[filling.kind].length;
         std::int64_t at = 0, cuts = 0;
-        for (std::size_t i = 0; i < pattern.pieces.size(); ++i) {
-            if (pattern.pieces[i] < 0)
+        for (std::size_t i = 0; i < filling.pieces.size(); ++i) {
+            if (filling.pieces[i] < 0)
                 say(name + " makes fewer than no pieces");
-            for (std::int64_t n = 0; n < pattern.pieces[i]; ++n) {
+            for (std::int64_t n = 0; n < filling.pieces[i]; ++n) {
                 at += problem_.wanted[i].length;
                 if (at > end)
                     return say(name + " runs past the end of its stock");
@@ -67,11 +65,11 @@ private:
                     at = std::min(end, at + problem_.loss_per_cut);
                 }
             }
-            made_[i] += pattern.pieces[i] * pattern.times;
+            made_[i] += filling.pieces[i] * filling.times;
         }
-        used_[pattern.kind] += pattern.times;
-        equal(pattern.cuts, cuts, name + ", cuts");
-        equal(pattern.left, end - at, name + ", left over");
+        used_[filling.kind] += filling.times;
+        equal(filling.cuts, cuts, name + ", cuts");
+        equal(filling.left, end - at, name + ", left over");
     }
 
     void totals() {
@@ -99,13 +97,11 @@ private:
     std::vector<std::string> faults_;
 };
 
-} // namespace detail
-
 /// What is wrong with the plan as an answer to the problem; empty if nothing is.
-inline std::vector<std::string> stock_check(const stock_problem& problem, const stock_plan& plan) {
-    return detail::stock_checker(problem, plan).run();
+inline std::vector<std::string> faults_of(const stock_plan& plan, const stock_problem& problem) {
+    return stock_checker(problem, plan).run();
 }
 
-} // namespace turncloth
+} // namespace turncloth::detail
 
 #endif

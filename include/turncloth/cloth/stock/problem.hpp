@@ -1,15 +1,17 @@
-// Lengths cut from stock, in whole numbers of some small unit: what is asked, what is answered, what goes wrong.
+// Lengths cut from stock, in whole numbers of some small unit: what is asked and what is answered.
 //
-//     struct stock_demand  { length, count }                      pieces wanted
-//     struct stock_kind    { length, on_hand, cost }              stock to cut them from
-//     enum class stock_aim { fewest_pieces, least_length, least_cost }
-//     struct stock_problem { wanted, stock, loss_per_cut, aim }
-//     struct stock_pattern { kind, times, pieces, cuts, left }    one way to cut a piece of stock
-//     struct stock_plan    { patterns, bound, proved_best, ... }
-//     stock_too_short, stock_runs_out, bad_stock_problem, stock_too_large     errors
+//   enum class stock_aim { fewest_pieces, least_length, least_cost }      a word of the front, cloth/stock.hpp, too
+//   struct detail::stock_demand   length, count                           pieces wanted
+//   struct detail::stock_kind     length, on_hand, cost                   stock to cut them from
+//   struct detail::stock_problem  wanted, stock, loss_per_cut, aim
+//   struct detail::stock_filling  kind, times, pieces, cuts, left         what one piece of stock is cut into
+//   struct detail::stock_plan     fillings, bound, proved_best, ..., or what it runs short of
 //
-//     stock_problem ribbon{.wanted = {{24, 5}, {10, 3}}, .stock = {{100, {}}}};   // 5 of 24, 3 of 10; rolls of 100
-//     stock_plan plan = plan_stock(ribbon);                                       // cloth/stock/solve.hpp
+//   stock_problem ribbon{.wanted = {{24, 5}, {10, 3}}, .stock = {{100, {}}}};   // 5 of 24, 3 of 10; rolls of 100
+//   stock_plan plan = plan_stock(ribbon);                                       // cloth/stock/solve.hpp
+//
+// Lengths, counts and costs are above zero, the loss is not below it, and no piece is longer than the longest stock:
+// cloth/stock.hpp asks that of the caller, in the caller's units.
 //
 // The loss per cut. A cut that separates m pieces of lengths l1..lm from a piece of stock of length L loses k (the kerf
 // of a saw, the melted end of a ribbon, the tooth freed from a zipper chain). There is a cut after each piece, except
@@ -23,18 +25,19 @@
 #ifndef TURNCLOTH_CLOTH_STOCK_PROBLEM_HPP
 #define TURNCLOTH_CLOTH_STOCK_PROBLEM_HPP
 
-#include <turncloth/measure/error.hpp>
-#include <turncloth/measure/fraction.hpp>
-
 #include <cstddef>
 #include <cstdint>
 #include <optional>
-#include <string>
 #include <vector>
 
 namespace turncloth {
 
-/// `count` pieces of `length` wanted. Both at least 1.
+/// What is made least: the number of pieces of stock, their length in all (and so what is left over), or their cost.
+enum class stock_aim : unsigned char { fewest_pieces, least_length, least_cost };
+
+namespace detail {
+
+/// `count` pieces of `length` wanted.
 struct stock_demand {
     std::int64_t length;
     std::int64_t count;
@@ -48,9 +51,6 @@ struct stock_kind {
     std::int64_t cost = 1;
 };
 
-/// What is made least: the number of pieces of stock, their length in all (and so what is left over), or their cost.
-enum class stock_aim { fewest_pieces, least_length, least_cost };
-
 struct stock_problem {
     std::vector<stock_demand> wanted;
     std::vector<stock_kind> stock;
@@ -59,7 +59,7 @@ struct stock_problem {
 };
 
 /// `times` pieces of stock of one kind, all cut alike.
-struct stock_pattern {
+struct stock_filling {
     std::size_t kind;                 ///< place in `stock_problem::stock`
     std::int64_t times;               ///< pieces of stock cut so
     std::vector<std::int64_t> pieces; ///< of each of `stock_problem::wanted`, from one piece of stock
@@ -67,67 +67,27 @@ struct stock_pattern {
     std::int64_t left;                ///< of one piece of stock, after the last cut
 };
 
-/// A plan that supplies what is wanted, and what is known about how good it is.
+/// Limited stock that does not supply what is wanted.
+struct stock_shortage {
+    std::int64_t more_pieces = 0; ///< of the longest stock, which the best plan found would need besides
+    std::int64_t length =
+        0;               ///< by which all that is on hand is shorter than pieces and loss; 0 if only its division fails
+    bool proved = false; ///< that what is on hand does not do; else no plan was found within the effort
+};
+
+/// A plan that supplies what is wanted, and what is known about how good it is; or, of what does not, what is short.
 struct stock_plan {
-    std::vector<stock_pattern> patterns;
+    std::vector<stock_filling> fillings;
     std::int64_t pieces_of_stock = 0;
     std::int64_t length_of_stock = 0;
     std::int64_t value = 0;   ///< of what the aim makes least
     std::int64_t bound = 0;   ///< no plan has a smaller value: proved
     bool proved_best = false; ///< value == bound
     std::int64_t effort = 0;  ///< steps spent
+    std::optional<stock_shortage> runs_out{};
 };
 
-/// The base of what can be wrong with a question about stock.
-class stock_error : public error {
-public:
-    using error::error;
-};
-
-/// A length, count, cost or loss that is not allowed.
-class bad_stock_problem : public stock_error {
-public:
-    using stock_error::stock_error;
-};
-
-/// Numbers whose sums do not fit 64 bits.
-class stock_too_large : public stock_error {
-public:
-    using stock_error::stock_error;
-};
-
-/// A piece longer than the longest stock.
-class stock_too_short : public stock_error {
-public:
-    stock_too_short(const std::string& sentence, std::size_t piece, fraction by)
-        : stock_error(sentence), piece_(piece), by_(by) {}
-    /// Its place in `stock_problem::wanted`.
-    std::size_t piece() const noexcept { return piece_; }
-    /// By how much it is longer.
-    fraction by() const noexcept { return by_; }
-
-private:
-    std::size_t piece_;
-    fraction by_;
-};
-
-/// Limited stock that does not supply what is wanted.
-class stock_runs_out : public stock_error {
-public:
-    stock_runs_out(const std::string& sentence, std::int64_t more_pieces, fraction length_short, bool proved)
-        : stock_error(sentence), more_pieces_(more_pieces), length_short_(length_short), proved_(proved) {}
-    /// How many more pieces of the longest stock the best plan found would need.
-    std::int64_t more_pieces() const noexcept { return more_pieces_; }
-    /// By how much the stock on hand is shorter in all than the pieces and the loss; 0 if only its division fails.
-    fraction length_short() const noexcept { return length_short_; }
-    /// True if it is proved that the stock on hand does not do; else no plan was found within the effort.
-    bool proved() const noexcept { return proved_; }
-
-private:
-    std::int64_t more_pieces_;
-    fraction length_short_;
-    bool proved_;
-};
+} // namespace detail
 
 } // namespace turncloth
 

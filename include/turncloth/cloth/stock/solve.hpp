@@ -1,9 +1,9 @@
 // Lengths from stock in whole numbers: the best plan that can be found, and the bound that proves how good it is.
 //
-//     plan_stock(problem, effort = default_stock_effort) -> stock_plan
+//   stock_plan detail::plan_stock(problem, effort = default_stock_effort)
 //
-//     stock_problem tapes{.wanted = {{9, 20}, {14, 6}}, .stock = {{100, {}}}, .loss_per_cut = 1};
-//     stock_plan plan = plan_stock(tapes);              // plan.pieces_of_stock, plan.proved_best, plan.patterns
+//   stock_problem tapes{.wanted = {{9, 20}, {14, 6}}, .stock = {{100, {}}}, .loss_per_cut = 1};
+//   stock_plan plan = plan_stock(tapes);              // plan.pieces_of_stock, plan.proved_best, plan.fillings
 //
 // The answer depends on the question and the effort alone: no clock, no chance.
 #ifndef TURNCLOTH_CLOTH_STOCK_SOLVE_HPP
@@ -11,7 +11,7 @@
 
 #include <turncloth/cloth/stock/problem.hpp>
 #include <turncloth/cloth/stock/search.hpp>
-#include <turncloth/measure/write.hpp>
+#include <turncloth/measure/require.hpp>
 
 #include <algorithm>
 #include <cstddef>
@@ -19,13 +19,14 @@
 #include <limits>
 #include <map>
 #include <numeric>
+#include <optional>
 #include <string>
 #include <utility>
 #include <vector>
 
 namespace turncloth {
 
-/// Steps that `plan_stock` may spend. A step is one small piece of arithmetic (one state of a knapsack, four numbers of
+/// Steps that a search for a plan may spend. A step is one small piece of arithmetic (one state of a knapsack, four numbers of
 /// a row of the linear relaxation); a thousand million take a second or two.
 inline constexpr std::int64_t default_stock_effort = 1'000'000'000;
 
@@ -33,69 +34,23 @@ namespace detail {
 
 inline constexpr std::int64_t greatest_total = std::int64_t{1} << 50;
 
-/// a * b + c, all at least 0, or `stock_too_large`.
+/// a * b + c, all at least 0, or a refusal.
 inline std::int64_t fitting(std::int64_t a, std::int64_t b, std::int64_t c) {
     const int128 sum = int128{a} * b + c;
     if (sum > greatest_total)
-        refuse<stock_too_large>("lengths from stock: a total of lengths or costs exceeds " +
-                                std::to_string(greatest_total) + "; use a coarser unit");
+        refuse<overflow_error>("a total of lengths from stock, or of their costs, exceeds " +
+                                   std::to_string(greatest_total) +
+                                   " of their common measure: use a coarser graduation",
+                               refusal{.kind = fault::does_not_fit,
+                                       .what = "a total of lengths from stock",
+                                       .most = amount_of(greatest_total)});
     return static_cast<std::int64_t>(sum);
-}
-
-/// How a refusal speaks of the numbers and pieces: as the caller gave them.
-struct stock_words {
-    std::int64_t scale = 1;         ///< so many of the problem's units make one of the caller's
-    std::string unit;               ///< with the space before it
-    std::vector<std::string> names; ///< of the pieces wanted
-
-    fraction number(std::int64_t n) const { return {n, scale}; }
-    std::string length(std::int64_t n) const { return to_text(number(n)) + unit; }
-    std::string piece(std::size_t i) const {
-        const bool named = i < names.size() && !names[i].empty();
-        return "piece " + std::to_string(i + 1) + (named ? " (" + names[i] + ")" : "");
-    }
-};
-
-inline void require(bool fine, const std::string& what, const std::string& value, const char* allowed) {
-    if (!fine)
-        refuse<bad_stock_problem>("lengths from stock: " + what + " is " + value + "; it must be " + allowed);
-}
-
-inline void check_problem(const stock_problem& p, const stock_words& words) {
-    if (p.wanted.empty() || p.stock.empty())
-        refuse<bad_stock_problem>(p.wanted.empty() ? "lengths from stock: no piece is wanted"
-                                                   : "lengths from stock: no stock is given");
-    for (std::size_t i = 0; i < p.wanted.size(); ++i) {
-        const auto& [length, count] = p.wanted[i];
-        require(length > 0, "the length of " + words.piece(i), words.length(length), "more than 0");
-        require(count > 0, "the quantity of " + words.piece(i), std::to_string(count), "at least 1");
-    }
-    for (std::size_t k = 0; k < p.stock.size(); ++k) {
-        const auto& [length, on_hand, cost] = p.stock[k];
-        const std::string name = " of stock " + std::to_string(k + 1);
-        require(length > 0, "the length" + name, words.length(length), "more than 0");
-        require(!on_hand || *on_hand >= 0, "the number on hand" + name, std::to_string(on_hand.value_or(0)),
-                "at least 0");
-        require(p.aim != stock_aim::least_cost || cost > 0, "the cost" + name, std::to_string(cost), "more than 0");
-    }
-    require(p.loss_per_cut >= 0, "the loss per cut", words.length(p.loss_per_cut), "at least 0");
-    std::int64_t longest = 0;
-    for (const stock_kind& kind : p.stock)
-        longest = std::max(longest, kind.length);
-    for (std::size_t i = 0; i < p.wanted.size(); ++i)
-        if (const std::int64_t by = p.wanted[i].length - longest; by > 0)
-            refuse<stock_too_short>("lengths from stock: " + words.piece(i) + " of " +
-                                        words.length(p.wanted[i].length) + " is longer by " + words.length(by) +
-                                        " than the longest stock, " + words.length(longest),
-                                    i, words.number(by));
 }
 
 /// From the question as it was asked to the form that the search works on, and back.
 class stock_desk {
 public:
-    explicit stock_desk(const stock_problem& problem, stock_words words = {})
-        : problem_(problem), words_(std::move(words)) {
-        check_problem(problem_, words_);
+    explicit stock_desk(const stock_problem& problem) : problem_(problem) {
         gather_sizes();
         gather_kinds();
         lend_stock();
@@ -105,8 +60,10 @@ public:
     stock_plan plan(std::int64_t effort) const {
         plan_search search(task_, rest_, effort);
         search.run();
-        refuse_borrowed(search);
         stock_plan out;
+        out.runs_out = shortage(search);
+        if (out.runs_out)
+            return out;
         for (const stock_cut& cut : search.cuts()) {
             out.pieces_of_stock += cut.times;
             out.length_of_stock += problem_.stock[cut.fill.kind].length * cut.times;
@@ -115,7 +72,7 @@ public:
         out.bound = search.bound() * money_;
         out.proved_best = out.value == out.bound;
         out.effort = search.steps();
-        out.patterns = unmerged(search.cuts());
+        out.fillings = unmerged(search.cuts());
         return out;
     }
 
@@ -189,29 +146,17 @@ private:
             kind.room /= common;
     }
 
-    void refuse_borrowed(const plan_search& search) const {
+    std::optional<stock_shortage> shortage(const plan_search& search) const {
         if (task_.kinds.size() == problem_.stock.size())
-            return;
-        const std::int64_t lent = task_.kinds.back().cost;
-        const std::int64_t missing = search.cost() / lent;
+            return std::nullopt;
+        const std::int64_t lent = task_.kinds.back().cost, missing = search.cost() / lent, too_short = length_short();
         if (missing == 0)
-            return;
-        const std::int64_t short_by = shortage();
-        const bool proved = search.bound() / lent > 0 || short_by > 0;
-        std::int64_t longest = 0;
-        for (const stock_kind& kind : problem_.stock)
-            longest = std::max(longest, kind.length);
-        std::string message = "lengths from stock: the stock on hand does not supply the pieces";
-        if (short_by > 0)
-            message += "; it is too short by " + words_.length(short_by) + " in all";
-        message += "; " + std::to_string(missing) + " more of " + words_.length(longest) + " would do";
-        if (!proved)
-            message += " (no plan without was found, and it is not proved that there is none: allow more effort)";
-        refuse<stock_runs_out>(message, missing, words_.number(short_by), proved);
+            return std::nullopt;
+        return stock_shortage{missing, too_short, search.bound() / lent > 0 || too_short > 0};
     }
 
     // By how much pieces and loss exceed the stock on hand, when no stock is without limit.
-    std::int64_t shortage() const {
+    std::int64_t length_short() const {
         int128 room = 0;
         for (const stock_kind& kind : problem_.stock) {
             if (!kind.on_hand)
@@ -221,27 +166,27 @@ private:
         return room < length_ ? static_cast<std::int64_t>(length_ - room) : 0;
     }
 
-    // Gives the pieces of equal length back to the demands they came from, the first demand first. A pattern is split
+    // Gives the pieces of equal length back to the demands they came from, the first demand first. A filling is split
     // where one demand is filled and the next begins.
-    std::vector<stock_pattern> unmerged(const std::vector<stock_cut>& cuts) const {
-        std::vector<stock_pattern> patterns;
+    std::vector<stock_filling> unmerged(const std::vector<stock_cut>& cuts) const {
+        std::vector<stock_filling> fillings;
         std::vector<std::int64_t> still;
         for (const stock_demand& d : problem_.wanted)
             still.push_back(d.count);
         for (const stock_cut& cut : cuts)
-            for (std::int64_t left = cut.times; left > 0; left -= patterns.back().times) {
-                stock_pattern p{cut.fill.kind, left, std::vector<std::int64_t>(still.size(), 0), 0, 0};
+            for (std::int64_t left = cut.times; left > 0; left -= fillings.back().times) {
+                stock_filling p{cut.fill.kind, left, std::vector<std::int64_t>(still.size(), 0), 0, 0};
                 for (auto [size, count] : cut.fill.pieces)
                     deal(size, count, still, p);
                 for (std::size_t i = 0; i < still.size(); ++i)
                     still[i] -= p.pieces[i] * p.times;
                 finish(p);
-                patterns.push_back(std::move(p));
+                fillings.push_back(std::move(p));
             }
-        return patterns;
+        return fillings;
     }
 
-    void deal(std::size_t size, std::int64_t count, const std::vector<std::int64_t>& still, stock_pattern& p) const {
+    void deal(std::size_t size, std::int64_t count, const std::vector<std::int64_t>& still, stock_filling& p) const {
         for (std::size_t i : members_[size]) {
             const std::int64_t some = std::min(count, still[i]);
             if (some == 0)
@@ -252,7 +197,7 @@ private:
         }
     }
 
-    void finish(stock_pattern& p) const {
+    void finish(stock_filling& p) const {
         std::int64_t pieces = 0, length = 0;
         for (std::size_t i = 0; i < p.pieces.size(); ++i) {
             pieces += p.pieces[i];
@@ -264,7 +209,6 @@ private:
     }
 
     const stock_problem& problem_;
-    stock_words words_;
     stock_task task_;
     stock_rest rest_;
     std::vector<std::vector<std::size_t>> members_; // of each size, the demands of that length
@@ -273,13 +217,13 @@ private:
     std::int64_t length_ = 0; // of all pieces, each with its loss
 };
 
-} // namespace detail
-
-/// The best plan found within the effort. Lengths and costs are whole numbers of units of the caller's choice.
-/// Throws `bad_stock_problem`, `stock_too_short`, `stock_runs_out`, `stock_too_large`.
+/// The best plan found within the effort, or what the stock on hand runs short of. Lengths and costs are whole numbers of
+/// units of the caller's choice. Throws overflow_error where their totals are too large.
 inline stock_plan plan_stock(const stock_problem& problem, std::int64_t effort = default_stock_effort) {
-    return detail::stock_desk(problem).plan(effort);
+    return stock_desk(problem).plan(effort);
 }
+
+} // namespace detail
 
 } // namespace turncloth
 

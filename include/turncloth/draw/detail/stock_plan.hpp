@@ -73,7 +73,7 @@ public:
     bar_plan make() {
         add_list();
         add_facts();
-        for (const cut_pattern<Unit>& p : from_.plan.patterns)
+        for (const stock_cutting<Unit>& p : from_.plan.cuttings)
             made_.bars.push_back(bar_of(p));
         say_how();
         return std::move(made_);
@@ -99,7 +99,7 @@ private:
         if (from_.stock.size() == 1)
             return;
         std::vector<std::int64_t> used(from_.stock.size());
-        for (const cut_pattern<Unit>& p : from_.plan.patterns)
+        for (const stock_cutting<Unit>& p : from_.plan.cuttings)
             used[p.stock] += p.times;
         for (std::size_t i = 0; i < from_.stock.size(); ++i) {
             std::string entry = joined({which_stock(from_, i), ": ", to_text(from_.stock[i].size, by_), ", ",
@@ -133,7 +133,7 @@ private:
         made_.facts.push_back(joined({"left over in all ", written(plan.left)}));
     }
 
-    stock_bar bar_of(const cut_pattern<Unit>& p) const {
+    stock_bar bar_of(const stock_cutting<Unit>& p) const {
         stock_bar bar;
         const length<Unit> size = from_.stock[p.stock].size, loss = from_.rules.loss_per_cut;
         bar.times = p.times == 1 ? "once" : std::to_string(p.times).append(" times");

@@ -34,7 +34,6 @@ public:
         for (const piece<Unit>& p : project_.pieces())
             if (goes_onto_another(p.name()))
                 turn_edges(p);
-        add_notions(true);
         for (const meeting<Unit>& m : project_.meetings()) {
             turn_first_where_ends_lie_on_edges(m);
             say("Sew " + each(m.longer) + " to " + the(m.shorter) + ", mark to mark.");
@@ -44,6 +43,7 @@ public:
         for (const piece<Unit>& p : project_.pieces())
             if (!goes_onto_another(p.name()))
                 turn_edges(p);
+        add_notions(true); // whose edges may have been turned for them
         join_seams();
         add_notions(false);
         return order_;

@@ -54,7 +54,7 @@ public:
 
     void add_notion() {
         const auto how_many = static_cast<std::int64_t>(z_.centres.size()) * on_.made_from.count();
-        draft_.made().notions.push_back(listed("zipper on " + z_.on, how_many, z_.opening, z_.supply));
+        draft_.made().notions.push_back(listed("zipper on the " + named(z_.on), how_many, z_.opening, z_.supply));
     }
 
 private:

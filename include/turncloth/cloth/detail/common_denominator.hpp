@@ -6,8 +6,8 @@
 //   eighths.include({3, 8});            // eighths.whole(2) == 16, eighths.part(3) == fraction(3, 8)
 //
 // Products are formed in 128 bits, where none of two 64-bit numbers overflows, and refused where they do not come back.
-#ifndef TURNCLOTH_MEASURE_DETAIL_WIDE_HPP
-#define TURNCLOTH_MEASURE_DETAIL_WIDE_HPP
+#ifndef TURNCLOTH_CLOTH_DETAIL_COMMON_DENOMINATOR_HPP
+#define TURNCLOTH_CLOTH_DETAIL_COMMON_DENOMINATOR_HPP
 
 #include <turncloth/measure/error.hpp>
 #include <turncloth/measure/fraction.hpp>
