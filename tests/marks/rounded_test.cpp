@@ -151,19 +151,19 @@ TEST_CASE("a graduation too coarse for the parts is refused") {
 }
 
 TEST_CASE("a graduation of nothing is refused before a mark is read") {
-    CHECK_THROWS_WITH_AS(rounded<inch>(10_in, 3, 0_in), "a graduation must be more than zero: it was 0/1", range_error);
+    CHECK_THROWS_WITH_AS(rounded<inch>(10_in, 3, 0_in), "a graduation must be more than zero: it was 0", range_error);
     CHECK_THROWS_WITH_AS(rounded<inch>(10_in, 1, -"1/8"_in), "a graduation must be more than zero: it was -1/8",
                          range_error);
-    CHECK_THROWS_WITH_AS(stepped(1_in, 0_in), "a graduation must be more than zero: it was 0/1", range_error);
+    CHECK_THROWS_WITH_AS(stepped(1_in, 0_in), "a graduation must be more than zero: it was 0", range_error);
 }
 
 TEST_CASE("a rounded division refuses what a division refuses, and parts that it does not have") {
     CHECK_THROWS_WITH_AS(rounded<inch>(0_in, 3, "1/8"_in), "a span to divide must be more than zero: it was 0 in",
                          marks_error);
-    CHECK_THROWS_WITH_AS(rounded<inch>(1_in, 0, "1/8"_in), "the number of parts must be at least 1: it was 0",
-                         marks_error);
-    CHECK_THROWS_WITH_AS(sevenths.part(7), "the parts of a span are numbered from 0 to 6: it was 7", marks_error);
-    CHECK_THROWS_WITH_AS(sevenths.part(-1), "the parts of a span are numbered from 0 to 6: it was -1", marks_error);
+    CHECK_THROWS_WITH_AS(rounded<inch>(1_in, 0, "1/8"_in),
+                         "the number of parts must be from 1 to 4611686018427387904: it was 0", marks_error);
+    CHECK_THROWS_WITH_AS(sevenths.part(7), "a part of a span must be numbered from 0 to 6: it was 7", marks_error);
+    CHECK_THROWS_WITH_AS(sevenths.part(-1), "a part of a span must be numbered from 0 to 6: it was -1", marks_error);
 }
 
 TEST_CASE("a spacing that cannot be stepped along is refused") {
@@ -173,4 +173,16 @@ TEST_CASE("a spacing that cannot be stepped along is refused") {
                          "a distance between marks of 1/16 in rounds to nothing at a graduation of 1/8 in",
                          marks_error);
     CHECK(stepped("3/32"_in, "1/8"_in).spacing == "1/8"_in);
+}
+
+TEST_CASE("How far a mark of a billion is off is known at once, and is what the farthest of few shows") {
+    // Parts of 1 1/16 in on 1/8 in are 8 1/2 graduations: every second mark is halfway between two, 1/16 in off.
+    CHECK(rounded<inch>(length_of<inch>({17'000'000'000, 16}), 1'000'000'000, "1/8"_in).farthest_off() == "1/16"_in);
+    // Parts of 4/3 graduations: a third off at most. Three marks reach both remainders, and so do many.
+    for (const std::int64_t parts : {4, 5, 7, 1000})
+        CHECK(rounded<inch>(length_of<inch>({4 * parts, 3}), parts, 1_in).farthest_off() == length_of<inch>({1, 3}));
+    // Parts of 1 in and a 10^8-th: more remainders than the 10^7 marks, and too many to look at.
+    CHECK_THROWS_AS(
+        rounded<inch>(length_of<inch>({1'000'000'010'000'000, 100'000'000}), 10'000'000, 1_in).farthest_off(),
+        marks_error);
 }

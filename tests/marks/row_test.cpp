@@ -161,7 +161,7 @@ TEST_CASE("a division is as fine as 2^62 parts, and its marks can still be count
     CHECK(divided_with_ends<strip_end>(1_in, most).size() == most + 1);
     CHECK(divided_with_ends<strip_end>(1_in, most).back() == at<strip_end>(1_in));
     CHECK_THROWS_WITH_AS(divided_with_ends<strip_end>(1_in, std::numeric_limits<std::int64_t>::max()),
-                         "the number of parts must be at most 4611686018427387904: it was 9223372036854775807",
+                         "the number of parts must be from 1 to 4611686018427387904: it was 9223372036854775807",
                          marks_error);
 }
 
@@ -170,11 +170,12 @@ TEST_CASE("a span of nothing and a count that makes no sense are refused") {
                          marks_error);
     CHECK_THROWS_WITH_AS(divided_with_ends<strip_end>(-"2 1/2"_cm, 4),
                          "a span to divide must be more than zero: it was -2.5 cm", marks_error);
-    CHECK_THROWS_WITH_AS(divided<strip_end>(10_in, 0), "the number of parts must be at least 1: it was 0", marks_error);
-    CHECK_THROWS_WITH_AS(divided<strip_end>(10_in, -3), "the number of parts must be at least 1: it was -3",
-                         marks_error);
+    CHECK_THROWS_WITH_AS(divided<strip_end>(10_in, 0),
+                         "the number of parts must be from 1 to 4611686018427387904: it was 0", marks_error);
+    CHECK_THROWS_WITH_AS(divided<strip_end>(10_in, -3),
+                         "the number of parts must be from 1 to 4611686018427387904: it was -3", marks_error);
     CHECK_THROWS_WITH_AS((row<strip_end, inch>(at<strip_end>(1_in), 1_in, -1)),
-                         "the number of marks must be at least 0: it was -1", marks_error);
+                         "the number of marks must be zero or more: it was -1", marks_error);
     CHECK_THROWS_WITH_AS(every<strip_end>(0_in, 10_in),
                          "the distance between marks must be more than zero: it was 0 in", marks_error);
     CHECK_THROWS_WITH_AS(every<strip_end>(-1_in, 10_in),
@@ -189,15 +190,32 @@ TEST_CASE("what folding in half cannot make is refused") {
             foldings(parts),
             ("folding in half makes 2, 4, 8, ... parts, not " + std::to_string(parts) + ": measure these").c_str(),
             marks_error);
-    CHECK_THROWS_WITH_AS(foldings(0), "the number of parts must be at least 1: it was 0", marks_error);
-    CHECK_THROWS_WITH_AS(foldings(std::numeric_limits<std::int64_t>::min()),
-                         "the number of parts must be at least 1: it was -9223372036854775808", marks_error);
-    CHECK_THROWS_WITH_AS(halved<strip_end>(10_in, -1), "a span is folded in half from 0 to 62 times: it was -1",
+    CHECK_THROWS_WITH_AS(foldings(0), "the number of parts must be from 1 to 4611686018427387904: it was 0",
                          marks_error);
-    CHECK_THROWS_WITH_AS(halved<strip_end>(10_in, 63), "a span is folded in half from 0 to 62 times: it was 63",
+    CHECK_THROWS_WITH_AS(foldings(std::numeric_limits<std::int64_t>::min()),
+                         "the number of parts must be from 1 to 4611686018427387904: it was -9223372036854775808",
+                         marks_error);
+    CHECK_THROWS_WITH_AS(halved<strip_end>(10_in, -1), "the number of foldings in half must be from 0 to 62: it was -1",
+                         marks_error);
+    CHECK_THROWS_WITH_AS(halved<strip_end>(10_in, 63), "the number of foldings in half must be from 0 to 62: it was 63",
                          marks_error);
     CHECK_THROWS_WITH_AS(halved<strip_end>(0_in, 2), "a span to divide must be more than zero: it was 0 in",
                          marks_error);
 }
 
 TEST_CASE("a refusal of marks is an error of the library") { CHECK_THROWS_AS(foldings(3), error); }
+
+TEST_CASE("A mark past either end of a row is refused, with the marks that there are") {
+    const auto quarters = divided<strip_end>(10_in, 4);
+    CHECK(quarters[2] == at<strip_end>("7 1/2"_in));
+    CHECK_THROWS_WITH_AS(quarters[3], "a mark of a row must be numbered from 0 to 2: it was 3", marks_error);
+    CHECK_THROWS_WITH_AS(quarters[-1], "a mark of a row must be numbered from 0 to 2: it was -1", marks_error);
+    CHECK_THROWS_WITH_AS(divided<strip_end>(10_in, 1)[0], "a mark of a row must be one of none: it was 0", marks_error);
+    try {
+        static_cast<void>(quarters[7]);
+    } catch (const marks_error& refused) {
+        CHECK(refused.facts().kind == fault::too_large);
+        CHECK(refused.facts().given->numerator == 7);
+        CHECK(refused.facts().most->numerator == 2);
+    }
+}

@@ -138,11 +138,11 @@ TEST_CASE("counts and lengths that make no sense are refused") {
     CHECK_THROWS_WITH_AS(spaced<strip_end>(3, 0_in, 0_in),
                          "the length to space things along must be more than zero: it was 0 in", marks_error);
     CHECK_THROWS_WITH_AS(spaced<strip_end>(3, -"1/2"_in, 10_in),
-                         "neither a width nor a margin may be negative: they were -1/2 in and 0 in", marks_error);
+                         "the width of a thing must be zero or more: it was -1/2 in", marks_error);
     CHECK_THROWS_WITH_AS(spaced_from_margins<strip_end>(3, 1_in, 10_in, -2_in),
-                         "neither a width nor a margin may be negative: they were 1 in and -2 in", marks_error);
+                         "the margin beside the outer things must be zero or more: it was -2 in", marks_error);
     CHECK_THROWS_WITH_AS(spaced_centred<strip_end>(3, 1_in, 10_in, -"1/4"_in),
-                         "a gap must not be negative: it was -1/4 in", marks_error);
+                         "the gap between two things must be zero or more: it was -1/4 in", marks_error);
 }
 
 TEST_CASE("as many things as can be counted are refused for their number, not miscounted") {

@@ -48,7 +48,7 @@ TEST_CASE("a refusal says what was given and what is allowed, in words and as da
 TEST_CASE("both limits are named, with the reason for them") {
     const error e =
         refused([] { require_between<range_error>(0_cm, 3_cm, 2_cm, "the inset of stitching", "so that it holds"); });
-    CHECK(std::string(e.what()) == "the inset of stitching must be from 0 cm to 2 cm, so that it holds: it was 3 cm");
+    CHECK(std::string(e.what()) == "the inset of stitching must be from 0 to 2 cm, so that it holds: it was 3 cm");
     CHECK(e.facts().kind == fault::too_large);
     CHECK(e.facts().most->numerator == 2);
     CHECK(e.facts().most->unit == "cm");

@@ -204,7 +204,7 @@ TEST_CASE("finishes that cannot be made are refused with their numbers") {
                          "the first turn of a hem must be from 0 to 1 in, so that it lies inside the hem: it was 2 in",
                          finish_error);
     CHECK_THROWS_WITH_AS(double_turned_hem("1/4"_in, 1_in, 0_in, -("1/8"_in)),
-                         "the turn of cloth must not be negative: it was -1/8 in", finish_error);
+                         "the turn of cloth must be zero or more: it was -1/8 in", finish_error);
     CHECK_THROWS_AS(heading(-(1_in)), finish_error);
     CHECK_THROWS_AS(heading(1_in, 2_in), finish_error);
     CHECK_THROWS_WITH_AS(casing(2_in, 0_in), "the channel of a casing must be more than zero: it was 0 in",
@@ -244,12 +244,12 @@ TEST_CASE("finishes that cannot be made are refused with their numbers") {
     CHECK_THROWS_WITH_AS(lapped_over(-("1/2"_in)),
                          "the turn under a lapped seam must be more than zero: it was -1/2 in", finish_error);
     CHECK_THROWS_AS(lapped_over("1/2"_in, "5/8"_in), finish_error);
-    CHECK_THROWS_WITH_AS(lapped_over(0_in, -("1/8"_in)), "the inset of stitching must not be negative: it was -1/8 in",
+    CHECK_THROWS_WITH_AS(lapped_over(0_in, -("1/8"_in)), "the inset of stitching must be zero or more: it was -1/8 in",
                          finish_error);
     CHECK_THROWS_WITH_AS(lapped_under(0_in), "the lap of a seam must be more than zero: it was 0 in", finish_error);
     CHECK_THROWS_AS(lapped_under("1/2"_in, "5/8"_in), finish_error);
     CHECK_THROWS_WITH_AS(turn_of_cloth(-(1_mm), 1_mm, 1_mm),
-                         "a thickness must not be negative: the stack was -1 mm, the cloth 1 mm", finish_error);
+                         "the thickness of a stack must be zero or more: it was -1 mm", finish_error);
     CHECK_THROWS_AS(turn_of_cloth(1_mm, 1_mm, 0_mm), range_error);
     finish<inch> full("four of each");
     for (int i = 1; i <= 4; ++i)

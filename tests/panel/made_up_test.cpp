@@ -185,8 +185,8 @@ TEST_CASE("mitred corners of equal hems: every proof holds, and the layers are t
         turn_all(paper, s, piece.cut());
         for (int i = 0; i < 4; ++i) {
             const fraction x = any_distance(any, 3), y = any_distance(any, 3) + fraction(1, 1013),
-                           allowance = hem.made.allowance().value();
-            const std::size_t expected = paper.layers_at(sheet::exact(point_of<inch>(allowance + x, allowance + y)));
+                           cut_off = hem.made.allowance().value();
+            const std::size_t expected = paper.layers_at(sheet::exact(point_of<inch>(cut_off + x, cut_off + y)));
             REQUIRE(folded.layers_at(in_from_edge(x), in_from_edge(y)) == expected);
             const fraction right = piece.finished().width().value() - x, top = piece.finished().height().value() - y;
             REQUIRE(folded.layers_at(in_from_edge(right), in_from_edge(top)) == expected);

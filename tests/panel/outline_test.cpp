@@ -445,8 +445,8 @@ TEST_CASE("angles to the grain: along, across and on the bias") {
 TEST_CASE("outlines that cannot be drafted are refused with their numbers") {
     const pieces square = {at_cm(0, 0), at_cm(10, 0), at_cm(10, 10), at_cm(0, 10)};
     using piece = outline<centimetre>;
-    CHECK_THROWS_WITH_AS(piece({at_cm(0, 0), at_cm(1, 0)}, {cm(1)}), "an outline needs at least 3 corners: it had 2",
-                         outline_error);
+    CHECK_THROWS_WITH_AS(piece({at_cm(0, 0), at_cm(1, 0)}, {cm(1)}),
+                         "the number of corners of an outline must be at least 3: it was 2", outline_error);
     CHECK_THROWS_WITH_AS(piece(square, {cm(1), cm(2)}), "an outline of 4 edges needs 1 allowance or 4: it had 2",
                          outline_error);
     CHECK_THROWS_AS(piece(square, {}), outline_error);

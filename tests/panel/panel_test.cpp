@@ -171,3 +171,30 @@ TEST_CASE("a piece that is gathered is cut fuller, and its working says so") {
         CHECK(refused.facts().least->numerator == 1);
     }
 }
+
+TEST_CASE("A finish made by hand is held to the piece, whoever made it") {
+    const auto with = [](const finish<inch>& f) {
+        return panel(finished_size(6_in, 6_in), edges<inch>{{}, {}, {}, f});
+    };
+    CHECK_THROWS_WITH_AS(
+        with(finish<inch>("far fold").allows(1_in).folds_at(50_in)),
+        "a fold of the far fold of its left edge must lie on the piece, which is cut 7 in across: it was "
+        "50 in",
+        finish_error);
+    CHECK_THROWS_WITH_AS(with(finish<inch>("odd").allows(-(1_in))),
+                         "a part of an allowance of the odd of its left edge must be zero or more: it was -1 in",
+                         finish_error);
+    CHECK_THROWS_WITH_AS(with(finish<inch>("odd").allows(1_in).stitched_at(-("1/8"_in))),
+                         "a row of stitching of the odd of its left edge must be zero or more: it was -1/8 in",
+                         finish_error);
+    CHECK_THROWS_AS(with(finish<inch>("odd").reaches(-(1_in))), finish_error);
+    CHECK_THROWS_AS(with(finish<inch>("odd").allows(2_in).allows(-(1_in))), finish_error); // though 1 in all told
+    try {
+        static_cast<void>(with(finish<inch>("far fold").allows(1_in).folds_at(50_in)));
+    } catch (const finish_error& refused) {
+        CHECK(refused.facts().where == "left");
+        CHECK(refused.facts().kind == fault::too_large);
+        CHECK(refused.facts().most->numerator == 7);
+    }
+    CHECK(with(finish<inch>("to the far edge").allows(1_in).folds_at(1_in)).cut().width() == 7_in);
+}

@@ -36,11 +36,11 @@ public:
     using on_short = place<short_piece, Unit>;
 
     constexpr fraction fullness(std::int64_t k) const {
-        require_index(k, self().spans() - 1, "the spans of a mapping");
+        require_index<marks_error>(k, self().spans(), "a span of a mapping");
         return ratio(long_span(k), short_span(k));
     }
     constexpr length<Unit> surplus(std::int64_t k) const {
-        require_index(k, self().spans() - 1, "the spans of a mapping");
+        require_index<marks_error>(k, self().spans(), "a span of a mapping");
         return long_span(k) - short_span(k);
     }
 
@@ -50,16 +50,12 @@ public:
     /// Throws marks_error for a place off the piece.
     constexpr on_short onto_short(const on_long& p) const {
         require_on_piece(p, end_of_long(), "long");
-        std::int64_t k = 0;
-        while (p > self().mark_on_long(k + 1)) // false at the last mark: the place is on the piece
-            ++k;
+        const std::int64_t k = first_span([&](std::int64_t span) { return p <= self().mark_on_long(span + 1); });
         return self().mark_on_short(k) + (p - self().mark_on_long(k)) / fullness(k);
     }
     constexpr on_long onto_long(const on_short& p) const {
         require_on_piece(p, end_of_short(), "short");
-        std::int64_t k = 0;
-        while (p > self().mark_on_short(k + 1))
-            ++k;
+        const std::int64_t k = first_span([&](std::int64_t span) { return p <= self().mark_on_short(span + 1); });
         return self().mark_on_long(k) + (p - self().mark_on_short(k)) * fullness(k);
     }
 
@@ -79,12 +75,28 @@ private:
         return self().mark_on_short(k + 1) - self().mark_on_short(k);
     }
 
+    /// The first span that reaches as far as a place does, by halving: the last one does, as the place is on the piece.
+    template <class Reaches>
+    constexpr std::int64_t first_span(Reaches reaches) const {
+        std::int64_t low = 0, high = self().spans() - 1;
+        while (low < high) {
+            const std::int64_t middle = low + (high - low) / 2;
+            reaches(middle) ? high = middle : low = middle + 1;
+        }
+        return low;
+    }
+
     template <class Datum>
     static constexpr void require_on_piece(const place<Datum, Unit>& p, const place<Datum, Unit>& end,
                                            const char* which) {
         if (p < place<Datum, Unit>() || p > end)
             refuse<marks_error>("a place " + to_text(p.from_datum()) + " along is off the " + which +
-                                " piece, which is " + to_text(end.from_datum()) + " long");
+                                    " piece, which is " + to_text(end.from_datum()) + " long",
+                                refusal{.kind = p > end ? fault::too_large : fault::too_small,
+                                        .what = "a place on the piece",
+                                        .given = amount_of(p.from_datum()),
+                                        .least = amount_of(length<Unit>()),
+                                        .most = amount_of(end.from_datum())});
     }
 };
 
@@ -98,7 +110,11 @@ public:
         : long_(divided_with_ends<long_piece>(longer, spans)), short_(divided_with_ends<short_piece>(shorter, spans)) {
         if (longer < shorter)
             detail::refuse<marks_error>("the long piece must not be shorter than the short one: they were " +
-                                        to_text(longer) + " and " + to_text(shorter));
+                                            to_text(longer) + " and " + to_text(shorter),
+                                        refusal{.kind = fault::too_small,
+                                                .what = "the long piece",
+                                                .given = amount_of(longer),
+                                                .least = amount_of(shorter)});
     }
 
     constexpr std::int64_t spans() const { return long_.size() - 1; }
@@ -108,13 +124,18 @@ public:
 private:
     template <class Row>
     static constexpr typename Row::value_type mark(const Row& marks, std::int64_t k) {
-        detail::require_index(k, marks.size() - 1, "the marks of a mapping");
         return marks[k];
     }
 
     row<long_piece, Unit> long_;
     row<short_piece, Unit> short_;
 };
+
+namespace detail {
+template <class List, class Unit>
+concept temporary_list = !std::is_lvalue_reference_v<List> && !std::same_as<List, std::span<const length<Unit>>> &&
+                         !std::same_as<List, const std::span<const length<Unit>>>;
+} // namespace detail
 
 /// The lists stay the caller's and must outlive the mapping. Throws marks_error for lists of unequal number, for none,
 /// and for a span of nothing or one that is shorter on the long piece than on the short.
@@ -125,15 +146,31 @@ public:
         : long_(longer), short_(shorter) {
         if (longer.size() != shorter.size() || longer.empty())
             detail::refuse<marks_error>("both pieces need the same number of spans, at least one: they had " +
-                                        std::to_string(longer.size()) + " and " + std::to_string(shorter.size()));
+                                            std::to_string(longer.size()) + " and " + std::to_string(shorter.size()),
+                                        refusal{.kind = fault::disagree,
+                                                .what = "the number of spans",
+                                                .given = amount_of(longer.size()),
+                                                .most = amount_of(shorter.size())});
+        require_at_most<marks_error>(longer.size(), std::size_t{10'000}, "the number of spans in a list");
         for (std::size_t k = 0; k < longer.size(); ++k) {
-            detail::require_span(shorter[k], "a span of the short piece");
+            require_more_than_zero<marks_error>(shorter[k], "a span of the short piece");
             if (longer[k] < shorter[k])
                 detail::refuse<marks_error>("span " + std::to_string(k + 1) + " of the long piece is " +
-                                            to_text(longer[k]) + ", less than the " + to_text(shorter[k]) +
-                                            " it is sewn to");
+                                                to_text(longer[k]) + ", less than the " + to_text(shorter[k]) +
+                                                " it is sewn to",
+                                            refusal{.kind = fault::too_small,
+                                                    .what = "a span of the long piece",
+                                                    .given = amount_of(longer[k]),
+                                                    .least = amount_of(shorter[k]),
+                                                    .index = k});
         }
     }
+
+    /// Lists that are gone at the end of the statement would be read after it.
+    template <class Long, class Short, class Please = please::name_the_lists_first_since_a_mapping_only_refers_to_them>
+        requires(detail::temporary_list<Long, Unit> || detail::temporary_list<Short, Unit>)
+    listed_mapping(Long&&, Short&&)
+    = delete;
 
     constexpr std::int64_t spans() const { return static_cast<std::int64_t>(long_.size()); }
     constexpr place<long_piece, Unit> mark_on_long(std::int64_t k) const { return at<long_piece>(sum_of(long_, k)); }
@@ -143,7 +180,7 @@ public:
 
 private:
     static constexpr length<Unit> sum_of(std::span<const length<Unit>> spans, std::int64_t k) {
-        detail::require_index(k, static_cast<std::int64_t>(spans.size()), "the marks of a mapping");
+        require_index<marks_error>(k, static_cast<std::int64_t>(spans.size()) + 1, "a mark of a mapping");
         length<Unit> sum;
         for (const length<Unit>& l : spans.first(static_cast<std::size_t>(k)))
             sum += l;

@@ -31,8 +31,10 @@ public:
         // Neighbours a graduation or more apart stay apart: they could meet only if they lay exactly one graduation
         // apart, both halfway between two, and then every mark would be a whole number of graduations.
         if (detail::steps_in(exact_.step().value(), graduation.value()) < 1 && parts > 1)
-            detail::refuse<marks_error>("parts of " + to_text(exact_.step()) +
-                                        " cannot be told apart at a graduation of " + to_text(graduation));
+            detail::refuse<marks_error>(
+                "parts of " + to_text(exact_.step()) + " cannot be told apart at a graduation of " +
+                    to_text(graduation),
+                refusal{fault::too_small, "a part", amount_of(exact_.step()), amount_of(graduation)});
     }
 
     constexpr std::int64_t size() const noexcept { return exact_.size(); }
@@ -44,12 +46,22 @@ public:
     /// From the mark before (or the datum) to mark k (or the end of the span), for k from 0 to size(). Each is the
     /// difference of two marks, so together they are the span exactly. Throws marks_error for another k.
     constexpr length<Unit> part(std::int64_t k) const {
-        detail::require_index(k, size(), "the parts of a span");
+        require_index<marks_error>(k, size() + 1, "a part of a span");
         return mark_or_end(k) - (k == 0 ? place<Datum, Unit>() : (*this)[k - 1]);
     }
 
-    /// The largest distance of a mark from its exact place: at most half a graduation.
+    /// The largest distance of a mark from its exact place: at most half a graduation. With a part of p/q graduations in
+    /// lowest terms, mark k lies k p mod q q-ths past a graduation, and q - 1 marks and more reach every remainder: then
+    /// the nearest to q/2 is the farthest off. Fewer are looked at one by one; throws marks_error for more than a million
+    /// of those.
     constexpr length<Unit> farthest_off() const {
+        if (size() == 0)
+            return {};
+        const std::int64_t q = denominator(detail::steps_in(exact_.step().value(), graduation_.value()));
+        if (size() >= q - 1)
+            return graduation_ * fraction(q / 2, q);
+        require_at_most<marks_error>(size(), std::int64_t{1'000'000},
+                                     "the number of marks that are looked at one by one");
         length<Unit> most;
         for (std::int64_t k = 0; k < size(); ++k)
             if (const length<Unit> off = abs((*this)[k] - exact_[k]); off > most)
@@ -79,11 +91,15 @@ struct stepping {
 /// Throws marks_error for a spacing that is not above zero, or that rounds to nothing.
 template <length_unit Unit>
 constexpr stepping<Unit> stepped(length<Unit> spacing, length<Unit> graduation) {
-    detail::require_span(spacing, "the distance between marks");
+    require_more_than_zero<marks_error>(spacing, "the distance between marks");
     const length<Unit> rounded = nearest_to(spacing, graduation);
     if (rounded.value() == 0)
         detail::refuse<marks_error>("a distance between marks of " + to_text(spacing) +
-                                    " rounds to nothing at a graduation of " + to_text(graduation));
+                                        " rounds to nothing at a graduation of " + to_text(graduation),
+                                    refusal{.kind = fault::too_small,
+                                            .what = "the distance between marks",
+                                            .given = amount_of(spacing),
+                                            .least = amount_of(graduation)});
     return {rounded, rounded - spacing};
 }
 

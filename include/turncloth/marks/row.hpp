@@ -15,7 +15,7 @@
 
 #include <turncloth/marks/detail/indexed.hpp>
 #include <turncloth/measure/place.hpp>
-#include <turncloth/measure/write.hpp>
+#include <turncloth/measure/require.hpp>
 
 #include <bit>
 #include <cstdint>
@@ -32,32 +32,11 @@ public:
 
 namespace detail {
 
-template <length_unit Unit>
-constexpr void require_span(length<Unit> span, const char* what) {
-    if (span.value() <= 0)
-        refuse<marks_error>(std::string(what) + " must be more than zero: it was " + to_text(span));
-}
-
-constexpr void require_count(std::int64_t n, std::int64_t least, const char* what) {
-    if (n < least)
-        refuse<marks_error>(std::string(what) + " must be at least " + std::to_string(least) + ": it was " +
-                            std::to_string(n));
-}
-
 /// As many as 62 foldings make; so the marks can be counted with both ends.
 inline constexpr std::int64_t most_parts = std::int64_t{1} << 62;
 
 constexpr void require_parts(std::int64_t parts) {
-    require_count(parts, 1, "the number of parts");
-    if (parts > most_parts)
-        refuse<marks_error>("the number of parts must be at most " + std::to_string(most_parts) + ": it was " +
-                            std::to_string(parts));
-}
-
-constexpr void require_index(std::int64_t k, std::int64_t last, const char* what) {
-    if (k < 0 || k > last)
-        refuse<marks_error>(std::string(what) + " are numbered from 0 to " + std::to_string(last) + ": it was " +
-                            std::to_string(k));
+    require_between<marks_error>(std::int64_t{1}, parts, most_parts, "the number of parts");
 }
 
 } // namespace detail
@@ -69,13 +48,17 @@ public:
     constexpr row() = default;
     constexpr row(place<Datum, Unit> first, length<Unit> step, std::int64_t count)
         : first_(first), step_(step), count_(count) {
-        detail::require_count(count, 0, "the number of marks");
+        require_not_negative<marks_error>(count, "the number of marks");
     }
 
     constexpr std::int64_t size() const noexcept { return count_; }
     constexpr length<Unit> step() const { return step_; }
-    /// The mark k, counted from 0. Multiplied out from the first, so that no error can add up.
-    constexpr place<Datum, Unit> operator[](std::int64_t k) const { return first_ + step_ * fraction(k); }
+    /// The mark k, counted from 0. Multiplied out from the first, so that no error can add up. Throws marks_error for a
+    /// mark that is not in the row.
+    constexpr place<Datum, Unit> operator[](std::int64_t k) const {
+        require_index<marks_error>(k, count_, "a mark of a row");
+        return first_ + step_ * fraction(k);
+    }
 
 private:
     place<Datum, Unit> first_;
@@ -85,7 +68,7 @@ private:
 
 template <class Datum, length_unit Unit>
 constexpr row<Datum, Unit> divided(length<Unit> span, std::int64_t parts) {
-    detail::require_span(span, "a span to divide");
+    require_more_than_zero<marks_error>(span, "a span to divide");
     detail::require_parts(parts);
     const length<Unit> step = span / fraction(parts);
     return {at<Datum>(step), step, parts - 1};
@@ -99,18 +82,18 @@ constexpr row<Datum, Unit> divided_with_ends(length<Unit> span, std::int64_t par
 /// The marks that folding in half, `times` over, presses into a span: 2^times parts. At most 62 foldings.
 template <class Datum, length_unit Unit>
 constexpr row<Datum, Unit> halved(length<Unit> span, int times) {
-    if (times < 0 || times > 62)
-        detail::refuse<marks_error>("a span is folded in half from 0 to 62 times: it was " + std::to_string(times));
+    require_between<marks_error>(0, times, 62, "the number of foldings in half");
     return divided<Datum>(span, std::int64_t{1} << times);
 }
 
 /// How many foldings in half make `parts` parts. Throws marks_error unless that is a power of two: thirds and fifths
 /// must be measured.
 constexpr int foldings(std::int64_t parts) {
-    detail::require_count(parts, 1, "the number of parts");
+    detail::require_parts(parts);
     if (!std::has_single_bit(static_cast<std::uint64_t>(parts)))
         detail::refuse<marks_error>("folding in half makes 2, 4, 8, ... parts, not " + std::to_string(parts) +
-                                    ": measure these");
+                                        ": measure these",
+                                    refusal{fault::unsuitable, "the number of parts", amount_of(parts)});
     return std::countr_zero(static_cast<std::uint64_t>(parts));
 }
 
@@ -123,8 +106,8 @@ struct marks_and_rest {
 /// A mark at every `step` from the datum, as far as the span goes; one may fall on its very end, with nothing to spare.
 template <class Datum, length_unit Unit>
 constexpr marks_and_rest<Datum, Unit> every(length<Unit> step, length<Unit> span) {
-    detail::require_span(step, "the distance between marks");
-    detail::require_span(span, "a span to mark");
+    require_more_than_zero<marks_error>(step, "the distance between marks");
+    require_more_than_zero<marks_error>(span, "a span to mark");
     const std::int64_t count = floor(ratio(span, step));
     return {row<Datum, Unit>(at<Datum>(step), step, count), span - step * fraction(count)};
 }

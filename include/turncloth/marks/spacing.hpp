@@ -50,16 +50,19 @@ inline std::string counted(std::int64_t n, const char* what) {
 /// pin.
 template <length_unit Unit>
 constexpr length<Unit> clear_of(std::int64_t n, length<Unit> width, length<Unit> along, length<Unit> margin) {
-    require_count(n, 1, "the number of things to space");
-    require_span(along, "the length to space things along");
-    if (width.value() < 0 || margin.value() < 0)
-        refuse<marks_error>("neither a width nor a margin may be negative: they were " + to_text(width) + " and " +
-                            to_text(margin));
+    require_at_least<marks_error>(n, std::int64_t{1}, "the number of things to space");
+    require_more_than_zero<marks_error>(along, "the length to space things along");
+    require_not_negative<marks_error>(width, "the width of a thing");
+    require_not_negative<marks_error>(margin, "the margin beside the outer things");
     const length<Unit> needed = width * fraction(n) + margin * 2;
     if (needed > along)
         refuse<marks_error>("for " + counted(n, "thing") + " " + to_text(width) + " wide, with margins of " +
-                            to_text(margin) + ", " + to_text(needed) + " is needed, which is " +
-                            to_text(needed - along) + " more than the " + to_text(along) + " there is");
+                                to_text(margin) + ", " + to_text(needed) + " is needed, which is " +
+                                to_text(needed - along) + " more than the " + to_text(along) + " there is",
+                            refusal{.kind = fault::no_room,
+                                    .what = "the things to space",
+                                    .given = amount_of(needed),
+                                    .most = amount_of(along)});
     return along - needed;
 }
 
@@ -76,7 +79,7 @@ constexpr spacing<Datum, Unit> spaced(std::int64_t n, length<Unit> width, length
 template <class Datum, length_unit Unit>
 constexpr spacing<Datum, Unit> spaced_from_margins(std::int64_t n, length<Unit> width, length<Unit> along,
                                                    length<Unit> margin) {
-    detail::require_count(n, 2, "the number of things to space from two margins");
+    require_at_least<marks_error>(n, std::int64_t{2}, "the number of things to space from two margins");
     return {n, width, margin, detail::clear_of(n, width, along, margin) / fraction(n - 1)};
 }
 
@@ -85,13 +88,16 @@ template <class Datum, length_unit Unit>
 constexpr spacing<Datum, Unit> spaced_centred(std::int64_t n, length<Unit> width, length<Unit> along,
                                               length<Unit> gap) {
     const length<Unit> clear = detail::clear_of(n, width, along, length<Unit>());
-    if (gap.value() < 0)
-        detail::refuse<marks_error>("a gap must not be negative: it was " + to_text(gap));
+    require_not_negative<marks_error>(gap, "the gap between two things");
     const length<Unit> gaps = gap * fraction(n - 1);
     if (gaps > clear)
         detail::refuse<marks_error>("for " + detail::counted(n - 1, "gap") + " of " + to_text(gap) + ", " +
-                                    to_text(gaps) + " is needed, which is " + to_text(gaps - clear) +
-                                    " more than the " + to_text(clear) + " that the things leave");
+                                        to_text(gaps) + " is needed, which is " + to_text(gaps - clear) +
+                                        " more than the " + to_text(clear) + " that the things leave",
+                                    refusal{.kind = fault::no_room,
+                                            .what = "the gaps between the things",
+                                            .given = amount_of(gaps),
+                                            .most = amount_of(clear)});
     return {n, width, (clear - gaps) / 2, gap};
 }
 

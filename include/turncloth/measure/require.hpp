@@ -46,6 +46,16 @@ std::string text_of(Count n) {
     return std::to_string(n);
 }
 
+/// Without its unit, where another follows that bears it.
+template <class Number>
+std::string bare_text_of(const Number& x) {
+    return text_of(x);
+}
+template <length_unit Unit>
+std::string bare_text_of(length<Unit> l) {
+    return number_text(l);
+}
+
 /// Throws `Error` with the sentence "<what> must be <allowed>: it was <x>".
 template <class Error, class Number>
 [[noreturn, gnu::cold, gnu::noinline]] void refuse_value(refusal facts, const Number& x, const std::string& allowed) {
@@ -94,7 +104,7 @@ constexpr void require_between(const Number& least, const Number& x, const Numbe
                                      .least = amount_of(least),
                                      .most = amount_of(most)},
                                     x,
-                                    "from " + detail::text_of(least) + " to " + detail::text_of(most) +
+                                    "from " + detail::bare_text_of(least) + " to " + detail::text_of(most) +
                                         (why == nullptr ? std::string() : std::string(", ") + why));
 }
 

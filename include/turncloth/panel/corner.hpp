@@ -91,7 +91,8 @@ template <length_unit Unit>
 constexpr turned_part<Unit> turned_part_of(const finish<Unit>& f, const char* which) {
     if (!is_turned(f))
         refuse<corner_error>("this corner needs turned cloth on both edges: the " + std::string(which) +
-                             " edge has a " + std::string(f.name()));
+                                 " edge has a " + std::string(f.name()),
+                             refusal{.kind = fault::unsuitable, .what = "a finish", .where = which});
     const auto folds = f.folds();
     return {folds.size() > 1 ? folds[folds.size() - 2].from_datum() : length<Unit>(), folds.back().from_datum()};
 }
@@ -125,16 +126,16 @@ public:
     /// is toward the corner. A leg is shorter than the crease's by allowance x sqrt(1 + (D1 / D2)^2), or D2 / D1 along
     /// the upright edge: by sqrt(2) allowances for equal hems. Throws corner_error where nothing is left to cut.
     constexpr corner_legs<Unit> trim(length<Unit> allowance, length<Unit> step, side wanted = side::below) const {
-        if (allowance.value() < 0)
-            detail::refuse<corner_error>("the allowance of a mitre must not be negative: it was " + to_text(allowance));
+        require_not_negative<corner_error>(allowance, "the allowance of a mitre");
         const corner_legs<Unit> crease = crease_legs();
         corner_legs<Unit> cut{trimmed(crease.along_level, allowance, shape(), step, wanted),
                               trimmed(crease.along_upright, allowance, reciprocal(shape()), step, wanted)};
         if (cut.along_level.value() <= 0 || cut.along_upright.value() <= 0)
             detail::refuse<corner_error>("an allowance of " + to_text(allowance) +
-                                         " leaves nothing to trim from a mitre whose crease meets the edges " +
-                                         number_text(crease.along_level) + " and " + to_text(crease.along_upright) +
-                                         " from the corner");
+                                             " leaves nothing to trim from a mitre whose crease meets the edges " +
+                                             number_text(crease.along_level) + " and " + to_text(crease.along_upright) +
+                                             " from the corner",
+                                         refusal{fault::too_large, "the allowance of a mitre", amount_of(allowance)});
         return cut;
     }
 
@@ -185,7 +186,12 @@ public:
         const length<Unit> least = upright_.fold < level_.fold ? upright_.fold : level_.fold;
         if (margin.value() < 0 || margin >= least)
             detail::refuse<corner_error>("the margin of an underlay must be from 0 to less than " + to_text(least) +
-                                         ", which is turned: it was " + to_text(margin));
+                                             ", which is turned: it was " + to_text(margin),
+                                         refusal{.kind = margin.value() < 0 ? fault::too_small : fault::too_large,
+                                                 .what = "the margin of an underlay",
+                                                 .given = amount_of(margin),
+                                                 .least = amount_of(length<Unit>()),
+                                                 .most = amount_of(least)});
         return {upright_.fold - margin, level_.fold - margin};
     }
 
@@ -203,12 +209,15 @@ public:
     /// Throws corner_error for lengths that are not above zero, or a strip so wide that its mitres cross.
     constexpr mitred_border(length<Unit> outer, length<Unit> width, length<Unit> allowance)
         : outer_(outer), width_(width), allowance_(allowance) {
-        if (width.value() <= 0 || allowance.value() < 0)
-            detail::refuse<corner_error>("a border must be wider than zero, its allowance not negative: they were " +
-                                         to_text(width) + " and " + to_text(allowance));
+        require_more_than_zero<corner_error>(width, "the width of a border");
+        require_not_negative<corner_error>(allowance, "the allowance of a border");
         if (outer < width * 2)
             detail::refuse<corner_error>("the outer side of a mitred border " + to_text(width) +
-                                         " wide must be at least twice that: it was " + to_text(outer));
+                                             " wide must be at least twice that: it was " + to_text(outer),
+                                         refusal{.kind = fault::too_small,
+                                                 .what = "the outer side of a mitred border",
+                                                 .given = amount_of(outer),
+                                                 .least = amount_of(width * 2)});
     }
 
     constexpr length<Unit> cut_width() const { return width_ + allowance_ * 2; }

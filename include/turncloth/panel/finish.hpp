@@ -15,6 +15,7 @@
 
 #include <turncloth/measure/irrational.hpp>
 #include <turncloth/measure/place.hpp>
+#include <turncloth/measure/require.hpp>
 #include <turncloth/measure/working.hpp>
 
 #include <array>
@@ -78,7 +79,11 @@ private:
     public:
         constexpr void add(const T& t) {
             if (count_ == all_.size())
-                detail::refuse<finish_error>("a finish has at most 4 parts, 4 folds and 4 rows of stitching");
+                detail::refuse<finish_error>("a finish has at most 4 parts, 4 folds and 4 rows of stitching",
+                                             refusal{.kind = fault::does_not_fit,
+                                                     .what = "a finish",
+                                                     .given = amount_of(count_ + 1),
+                                                     .most = amount_of(all_.size())});
             all_[count_++] = t;
         }
         constexpr std::span<const T> view() const { return {all_.data(), count_}; }
@@ -98,20 +103,6 @@ private:
 
 namespace detail {
 
-template <length_unit Unit>
-constexpr void require_above_zero(length<Unit> l, const char* what) {
-    if (l.value() <= 0)
-        refuse<finish_error>(std::string(what) + " must be more than zero: it was " + to_text(l));
-}
-
-template <length_unit Unit>
-constexpr void require_between(length<Unit> least, length<Unit> l, length<Unit> most, const char* what,
-                               const char* why) {
-    if (l < least || l > most)
-        refuse<finish_error>(std::string(what) + " must be from " + number_text(least) + " to " + to_text(most) + ", " +
-                             why + ": it was " + to_text(l));
-}
-
 /// Turned under by `first` (zero for not at all), then turned by `depth` round something that takes up `turn` (zero for
 /// nothing). The second crease is in the middle of the turn. What was the edge comes to lie `depth` inward of the
 /// finished edge, which itself is first + depth + turn from the cut edge.
@@ -119,11 +110,10 @@ template <length_unit Unit>
 constexpr finish<Unit> turned_over(label name, length<Unit> first, length<Unit> depth, length<Unit> inset,
                                    length<Unit> turn) {
     const length<Unit> nothing;
-    require_above_zero(depth, "the depth of a hem");
-    require_between(nothing, first, depth, "the first turn of a hem", "so that it lies inside the hem");
-    require_between(nothing, inset, depth, "the inset of stitching", "so that it holds the hem");
-    if (turn < nothing)
-        refuse<finish_error>("the turn of cloth must not be negative: it was " + to_text(turn));
+    require_more_than_zero<finish_error>(depth, "the depth of a hem");
+    require_between<finish_error>(nothing, first, depth, "the first turn of a hem", "so that it lies inside the hem");
+    require_between<finish_error>(nothing, inset, depth, "the inset of stitching", "so that it holds the hem");
+    require_not_negative<finish_error>(turn, "the turn of cloth");
     finish<Unit> f(name);
     if (first > nothing)
         f.allows(first).folds_at(first);
@@ -142,7 +132,7 @@ constexpr finish<Unit> turned_over(label name, length<Unit> first, length<Unit> 
 /// A seam with its allowance: the stitching is the finished edge.
 template <length_unit Unit>
 constexpr finish<Unit> seam(length<Unit> allowance) {
-    detail::require_above_zero(allowance, "a seam allowance");
+    require_more_than_zero<finish_error>(allowance, "a seam allowance");
     return finish<Unit>("seam allowance").joins_another().allows(allowance).stitched_at(allowance);
 }
 
@@ -156,7 +146,7 @@ constexpr finish<Unit> single_turned_hem(length<Unit> depth, length<Unit> inset 
 template <length_unit Unit>
 constexpr finish<Unit> double_turned_hem(length<Unit> first, length<Unit> depth, length<Unit> inset = {},
                                          length<Unit> turn = {}) {
-    detail::require_above_zero(first, "the first turn of a double-turned hem");
+    require_more_than_zero<finish_error>(first, "the first turn of a double-turned hem");
     return detail::turned_over("double-turned hem", first, depth, inset, turn);
 }
 
@@ -172,9 +162,9 @@ template <length_unit Unit>
 constexpr finish<Unit> casing(length<Unit> depth, length<Unit> channel, length<Unit> under = {},
                               length<Unit> inset = {}) {
     finish<Unit> f = detail::turned_over("casing", under, depth, inset, length<Unit>());
-    detail::require_above_zero(channel, "the channel of a casing");
-    detail::require_between(length<Unit>(), channel, depth - inset, "the channel of a casing",
-                            "the depth within its stitching");
+    require_more_than_zero<finish_error>(channel, "the channel of a casing");
+    require_between<finish_error>(length<Unit>(), channel, depth - inset, "the channel of a casing",
+                                  "the depth within its stitching");
     return f.stitched_at(f.stitching()[0].from_datum() - channel);
 }
 
@@ -189,7 +179,7 @@ constexpr finish<Unit> self_binding(length<Unit> width, length<Unit> inset = {},
 /// A strip bound over the edge: nothing is taken, and the strip's own edge is stitched `width` in, on both faces.
 template <length_unit Unit>
 constexpr finish<Unit> separate_binding(length<Unit> width) {
-    detail::require_above_zero(width, "the width of a binding");
+    require_more_than_zero<finish_error>(width, "the width of a binding");
     return finish<Unit>("separate binding").stitched_at(width).reaches(width);
 }
 
@@ -198,13 +188,17 @@ constexpr finish<Unit> separate_binding(length<Unit> width) {
 /// 1922.)
 template <length_unit Unit>
 constexpr finish<Unit> french_seam(length<Unit> first, length<Unit> second, length<Unit> trimmed) {
-    detail::require_above_zero(first, "the first seam of a French seam");
-    detail::require_above_zero(second, "the second seam of a French seam");
-    detail::require_between(length<Unit>(), trimmed, first, "the trimmed edge of a French seam",
-                            "the first seam's allowance");
+    require_more_than_zero<finish_error>(first, "the first seam of a French seam");
+    require_more_than_zero<finish_error>(second, "the second seam of a French seam");
+    require_between<finish_error>(length<Unit>(), trimmed, first, "the trimmed edge of a French seam",
+                                  "the first seam's allowance");
     if (trimmed >= second)
         detail::refuse<finish_error>("the second seam of a French seam must be wider than the edge it encloses, " +
-                                     to_text(trimmed) + ": it was " + to_text(second));
+                                         to_text(trimmed) + ": it was " + to_text(second),
+                                     refusal{.kind = fault::too_small,
+                                             .what = "the second seam of a French seam",
+                                             .given = amount_of(second),
+                                             .least = amount_of(trimmed)});
     return finish<Unit>("French seam")
         .joins_another()
         .allows(first)
@@ -222,11 +216,12 @@ constexpr finish<Unit> french_seam(length<Unit> first, length<Unit> second) {
 /// under, and stitched down `inset` from that fold.
 template <length_unit Unit>
 constexpr finish<Unit> felled_over(length<Unit> width, length<Unit> under, length<Unit> inset = {}) {
-    detail::require_above_zero(width, "the width of a fell");
-    detail::require_above_zero(under, "the turn under a fell");
-    detail::require_between(length<Unit>(), under, width, "the turn under a fell", "so that it lies inside the fell");
-    detail::require_between(length<Unit>(), inset, under, "the inset of stitching",
-                            "so that it holds what is turned under");
+    require_more_than_zero<finish_error>(width, "the width of a fell");
+    require_more_than_zero<finish_error>(under, "the turn under a fell");
+    require_between<finish_error>(length<Unit>(), under, width, "the turn under a fell",
+                                  "so that it lies inside the fell");
+    require_between<finish_error>(length<Unit>(), inset, under, "the inset of stitching",
+                                  "so that it holds what is turned under");
     return finish<Unit>("flat-felled seam, over")
         .joins_another()
         .allows(under)
@@ -239,7 +234,7 @@ constexpr finish<Unit> felled_over(length<Unit> width, length<Unit> under, lengt
 /// The side of a flat-felled seam that lies inside it, sewn `allowance` from its edge.
 template <length_unit Unit>
 constexpr finish<Unit> felled_under(length<Unit> allowance) {
-    detail::require_above_zero(allowance, "the allowance inside a fell");
+    require_more_than_zero<finish_error>(allowance, "the allowance inside a fell");
     return finish<Unit>("flat-felled seam, under").joins_another().allows(allowance).stitched_at(allowance);
 }
 
@@ -248,13 +243,12 @@ constexpr finish<Unit> felled_under(length<Unit> allowance) {
 template <length_unit Unit>
 constexpr finish<Unit> lapped_over(length<Unit> under, length<Unit> inset = {}) {
     if (under.value() == 0) {
-        if (inset.value() < 0)
-            detail::refuse<finish_error>("the inset of stitching must not be negative: it was " + to_text(inset));
+        require_not_negative<finish_error>(inset, "the inset of stitching");
         return finish<Unit>("lapped seam, over").joins_another().stitched_at(inset);
     }
-    detail::require_above_zero(under, "the turn under a lapped seam");
-    detail::require_between(length<Unit>(), inset, under, "the inset of stitching",
-                            "so that it holds what is turned under");
+    require_more_than_zero<finish_error>(under, "the turn under a lapped seam");
+    require_between<finish_error>(length<Unit>(), inset, under, "the inset of stitching",
+                                  "so that it holds what is turned under");
     return finish<Unit>("lapped seam, over")
         .joins_another()
         .allows(under)
@@ -266,8 +260,8 @@ constexpr finish<Unit> lapped_over(length<Unit> under, length<Unit> inset = {}) 
 /// The lower side of a lapped seam, which goes on under the upper by `lap`; stitched where the upper is.
 template <length_unit Unit>
 constexpr finish<Unit> lapped_under(length<Unit> lap, length<Unit> inset = {}) {
-    detail::require_above_zero(lap, "the lap of a seam");
-    detail::require_between(length<Unit>(), inset, lap, "the inset of stitching", "so that it holds the lap");
+    require_more_than_zero<finish_error>(lap, "the lap of a seam");
+    require_between<finish_error>(length<Unit>(), inset, lap, "the inset of stitching", "so that it holds the lap");
     return finish<Unit>("lapped seam, under").joins_another().allows(lap).stitched_at(lap - inset);
 }
 
@@ -277,9 +271,8 @@ constexpr finish<Unit> lapped_under(length<Unit> lap, length<Unit> inset = {}) {
 /// cloth. Throws finish_error for a negative thickness, range_error for a step not above zero.
 template <length_unit Unit>
 constexpr length<Unit> turn_of_cloth(length<Unit> stack, length<Unit> cloth, length<Unit> step) {
-    if (stack.value() < 0 || cloth.value() < 0)
-        detail::refuse<finish_error>("a thickness must not be negative: the stack was " + to_text(stack) +
-                                     ", the cloth " + to_text(cloth));
+    require_not_negative<finish_error>(stack, "the thickness of a stack");
+    require_not_negative<finish_error>(cloth, "the thickness of a cloth");
     return times_pi((stack + cloth) / 2, step, side::above);
 }
 

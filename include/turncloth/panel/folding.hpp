@@ -19,6 +19,7 @@
 #ifndef TURNCLOTH_PANEL_FOLDING_HPP
 #define TURNCLOTH_PANEL_FOLDING_HPP
 
+#include <turncloth/measure/require.hpp>
 #include <turncloth/panel/detail/mirror.hpp>
 #include <turncloth/panel/polygon.hpp>
 
@@ -65,16 +66,29 @@ public:
     /// The piece, its corners either way round. Throws folding_error unless it is convex.
     explicit folding(polygon<Unit, Number> piece) : corners_(std::move(piece)) {
         if (!is_convex(corners_))
-            detail::refuse<folding_error>("only a convex piece can be folded here: cut it into convex parts first");
+            detail::refuse<folding_error>("only a convex piece can be folded here: cut it into convex parts first",
+                                          refusal{fault::unsuitable, "a piece to fold"});
         if (signed_area_of(corners_).value() < 0)
             std::reverse(corners_.begin(), corners_.end());
         layers_.push_back({0, corners_.size(), 0, 0});
     }
 
-    /// Turns what lies left of the crease. Throws folding_error where the crease is not a line, or after 64 folds.
+    /// Turns what lies left of the crease. Throws folding_error where the crease is not a line, after 64
+    /// folds, and where more than 2^20 layers could come of it.
     folding& fold(const line_type& crease, turned way = turned::under) {
         if (creases_.size() == most_folds)
-            detail::refuse<folding_error>("a piece can be folded " + std::to_string(most_folds) + " times here");
+            detail::refuse<folding_error>("a piece can be folded " + std::to_string(most_folds) + " times here",
+                                          refusal{.kind = fault::does_not_fit,
+                                                  .what = "the number of folds",
+                                                  .given = amount_of(creases_.size() + 1),
+                                                  .most = amount_of(most_folds)});
+        if (layers_.size() > largest_stack / 2) // a crease may part them all
+            detail::refuse<folding_error>("a piece is folded here into at most " + std::to_string(largest_stack) +
+                                              " layers: it has " + std::to_string(layers_.size()) + " before this fold",
+                                          refusal{.kind = fault::does_not_fit,
+                                                  .what = "the number of layers",
+                                                  .given = amount_of(layers_.size() * 2),
+                                                  .most = amount_of(largest_stack)});
         const mirror axis = mirror_in(crease);
         part_all(axis);
         const std::uint64_t this_fold = std::uint64_t{1} << creases_.size();
@@ -182,7 +196,8 @@ public:
 
 private:
     using mirror = detail::mirror<Number>;
-    static constexpr std::size_t most_folds = 64;
+    static constexpr std::size_t most_folds = 64;                      // a bit for each in what a layer remembers
+    static constexpr std::size_t largest_stack = std::size_t{1} << 20; // some 100 MB of corners
     static constexpr std::size_t whole = 0;
 
     /// Corners lie together in one pool, so that a fold allocates nothing once the pool is large enough. Each bit of
@@ -194,7 +209,8 @@ private:
 
     static mirror mirror_in(const line_type& l) {
         if (l.from == l.to)
-            detail::refuse<folding_error>("a crease needs two different points");
+            detail::refuse<folding_error>("a crease needs two different points",
+                                          refusal{fault::unsuitable, "a crease"});
         return mirror(detail::bare(l.from), detail::bare(l.to));
     }
 

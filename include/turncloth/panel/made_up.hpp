@@ -236,7 +236,12 @@ private:
         const length<Unit> needed = leg(one, shared) + leg(other, shared);
         if (needed > cut)
             detail::refuse<corner_error>("the mitres of the " + std::string(name_of(shared)) + " edge take up " +
-                                         to_text(needed) + " of it, and it is cut " + to_text(cut) + " long");
+                                             to_text(needed) + " of it, and it is cut " + to_text(cut) + " long",
+                                         refusal{.kind = fault::no_room,
+                                                 .what = "the mitres of an edge",
+                                                 .given = amount_of(needed),
+                                                 .most = amount_of(cut),
+                                                 .where = std::string(name_of(shared))});
     }
     length<Unit> leg(corner c, edge along) const {
         if (!ways_[c].is_mitred)
@@ -265,7 +270,8 @@ private:
         if (face_up != 1)
             detail::refuse<corner_error>(
                 "the corners of this piece, folded across, lie over one another: trim them, or "
-                "stack them, or make its hems less unequal");
+                "stack them, or make its hems less unequal",
+                refusal{fault::disagree, "the corners of a piece"});
     }
 
     void turn(edge e) {

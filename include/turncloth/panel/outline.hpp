@@ -19,6 +19,7 @@
 #ifndef TURNCLOTH_PANEL_OUTLINE_HPP
 #define TURNCLOTH_PANEL_OUTLINE_HPP
 
+#include <turncloth/measure/require.hpp>
 #include <turncloth/panel/detail/crossings.hpp>
 #include <turncloth/panel/polygon.hpp>
 
@@ -130,17 +131,25 @@ public:
         const double edge_length = detail::length_of_arrow(at(mark.edge + 1) - at(mark.edge));
         if (!(from_start >= 0 && from_start <= edge_length))
             detail::refuse<outline_error>("a notch on edge " + std::to_string(mark.edge) + " must lie from 0 to " +
-                                          std::to_string(edge_length) + " from its start: it was at " +
-                                          std::to_string(from_start));
+                                              std::to_string(edge_length) + " from its start: it was at " +
+                                              std::to_string(from_start),
+                                          refusal{.kind = from_start < 0 ? fault::too_small : fault::too_large,
+                                                  .what = "a notch",
+                                                  .given = amount_of(from_start),
+                                                  .least = amount_of(0.0),
+                                                  .most = amount_of(edge_length),
+                                                  .index = mark.edge});
         const vector on_seam = at(mark.edge) + along_[mark.edge] * from_start;
         const vector on_cut = on_seam + normal(mark.edge) * allowance(mark.edge);
         const auto [begin, end] = cut_edge(mark.edge);
         const double from = detail::dot(detail::bare(begin) - on_cut, along_[mark.edge]),
                      to = detail::dot(detail::bare(end) - on_cut, along_[mark.edge]);
         if (from > drafting_tolerance || to < -drafting_tolerance)
-            detail::refuse<outline_error>("the notch " + std::to_string(from_start) + " along edge " +
-                                          std::to_string(mark.edge) +
-                                          " has no cut edge opposite: the corner beside it takes that away");
+            detail::refuse<outline_error>(
+                "the notch " + std::to_string(from_start) + " along edge " + std::to_string(mark.edge) +
+                    " has no cut edge opposite: the corner beside it takes that away",
+                refusal{
+                    .kind = fault::unsuitable, .what = "a notch", .given = amount_of(from_start), .index = mark.edge});
         return {detail::in_unit<Unit>(on_seam), detail::in_unit<Unit>(on_cut)};
     }
 
@@ -157,7 +166,8 @@ public:
         require_edge(i);
         const vector way = detail::bare(grain.to) - detail::bare(grain.from);
         if (detail::length_of_arrow(way) == 0)
-            detail::refuse<outline_error>("a grain line needs two different points");
+            detail::refuse<outline_error>("a grain line needs two different points",
+                                          refusal{fault::unsuitable, "a grain line"});
         return std::atan2(std::abs(detail::cross(along_[i], way)), std::abs(detail::dot(along_[i], way))) * 180 /
                std::numbers::pi;
     }
@@ -176,43 +186,70 @@ private:
 
     void require_sound() const {
         const std::size_t n = seam_.size();
-        if (n < 3)
-            detail::refuse<outline_error>("an outline needs at least 3 corners: it had " + std::to_string(n));
+        require_at_least<outline_error>(n, std::size_t{3}, "the number of corners of an outline");
         if (allowances_.size() != 1 && allowances_.size() != n)
             detail::refuse<outline_error>("an outline of " + std::to_string(n) + " edges needs 1 allowance or " +
-                                          std::to_string(n) + ": it had " + std::to_string(allowances_.size()));
+                                              std::to_string(n) + ": it had " + std::to_string(allowances_.size()),
+                                          refusal{.kind = fault::disagree,
+                                                  .what = "the number of allowances",
+                                                  .given = amount_of(allowances_.size()),
+                                                  .most = amount_of(n)});
         if (shapes_.size() > 1 && shapes_.size() != n)
             detail::refuse<outline_error>("an outline of " + std::to_string(n) + " corners needs 1 shape or " +
-                                          std::to_string(n) + ": it had " + std::to_string(shapes_.size()));
+                                              std::to_string(n) + ": it had " + std::to_string(shapes_.size()),
+                                          refusal{.kind = fault::disagree,
+                                                  .what = "the number of corner shapes",
+                                                  .given = amount_of(shapes_.size()),
+                                                  .most = amount_of(n)});
         if (!(limit_ >= 1))
-            detail::refuse<outline_error>("the limit of a mitre must be at least 1: it was " + std::to_string(limit_));
+            detail::refuse<outline_error>("the limit of a mitre must be at least 1: it was " + std::to_string(limit_),
+                                          refusal{.kind = fault::too_small,
+                                                  .what = "the limit of a mitre",
+                                                  .given = amount_of(limit_),
+                                                  .least = amount_of(1.0)});
         for (std::size_t i = 0; i < n; ++i) {
             const vector edge = at(i + 1) - at(i);
             const double size = detail::length_of_arrow(edge);
             if (!std::isfinite(size) || size <= drafting_tolerance)
                 detail::refuse<outline_error>("edge " + std::to_string(i) +
-                                              " of an outline must have a length: its "
-                                              "corners were one point, or not finite");
+                                                  " of an outline must have a length: its "
+                                                  "corners were one point, or not finite",
+                                              refusal{.kind = fault::unsuitable,
+                                                      .what = "an edge of an outline",
+                                                      .given = amount_of(size),
+                                                      .index = i});
         }
-        for (const edge_allowance<Unit>& t : allowances_)
-            if (!(t.allowance.value() >= 0 && std::isfinite(t.allowance.value()) && t.first_turn.value() >= 0 &&
+        for (std::size_t i = 0; i < allowances_.size(); ++i)
+            if (const edge_allowance<Unit>& t = allowances_[i];
+                !(t.allowance.value() >= 0 && std::isfinite(t.allowance.value()) && t.first_turn.value() >= 0 &&
                   t.first_turn.value() <= t.allowance.value()))
                 detail::refuse<outline_error>(
                     "an allowance must be zero or more, and at least what is turned under first: it "
                     "was " +
-                    std::to_string(t.allowance.value()) + " with " + std::to_string(t.first_turn.value()) +
-                    " turned under");
+                        std::to_string(t.allowance.value()) + " with " + std::to_string(t.first_turn.value()) +
+                        " turned under",
+                    refusal{.kind = fault::too_small,
+                            .what = "an allowance",
+                            .given = amount_of(t.allowance.value()),
+                            .least = amount_of(std::max(0.0, t.first_turn.value())),
+                            .index = i});
         const auto meetings = detail::meetings_of(bare(seam_));
         if (!meetings.empty())
             detail::refuse<outline_error>(
                 "a seam line must not cross itself: edges " + std::to_string(meetings[0].first) + " and " +
-                std::to_string(meetings[0].second) + " meet at (" + std::to_string(meetings[0].where.x) + ", " +
-                std::to_string(meetings[0].where.y) + ")");
+                    std::to_string(meetings[0].second) + " meet at (" + std::to_string(meetings[0].where.x) + ", " +
+                    std::to_string(meetings[0].where.y) + ")",
+                refusal{.kind = fault::disagree, .what = "a seam line", .index = meetings[0].first});
     }
     void require_edge(std::size_t i) const {
         if (i >= seam_.size())
             detail::refuse<outline_error>("there is no edge " + std::to_string(i) + ": an outline of " +
-                                          std::to_string(seam_.size()) + " counts them from 0");
+                                              std::to_string(seam_.size()) + " counts them from 0",
+                                          refusal{.kind = fault::too_large,
+                                                  .what = "the number of an edge",
+                                                  .given = amount_of(i),
+                                                  .most = amount_of(seam_.size() - 1),
+                                                  .index = i});
     }
 
     vector at(std::size_t i) const { return detail::bare(seam_[i < seam_.size() ? i : i - seam_.size()]); }
@@ -285,9 +322,10 @@ private:
         if (sine * limit_ < 1)
             detail::refuse<outline_error>(
                 "corner " + std::to_string(i) +
-                " is too straight or too sharp to be squared or reflected: its cut lines would "
-                "run on for more than " +
-                std::to_string(limit_) + " allowances; mitre it");
+                    " is too straight or too sharp to be squared or reflected: its cut lines would "
+                    "run on for more than " +
+                    std::to_string(limit_) + " allowances; mitre it",
+                refusal{.kind = fault::unsuitable, .what = "the shape of a corner", .index = i});
         return of_edge_before ? at(i) + d1 * (allowance(i) / sine) : at(i) - d2 * (allowance(before) / sine);
     }
 

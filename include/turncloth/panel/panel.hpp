@@ -74,11 +74,16 @@ template <length_unit Unit>
 class panel {
 public:
     /// From what it must measure when sewn. Throws finish_error where turned cloth or stitching of two opposite edges
-    /// would lie over each other, that is where the piece is too small for its finishes.
+    /// would lie over each other, that is where the piece is too small for its finishes; and for a finish, whoever made
+    /// it, that allows less than nothing or has a line off the piece.
     constexpr panel(const finished_size<Unit>& finished, const edges<Unit>& finishes = {})
         : finished_(finished), finishes_(finishes) {
+        for (const edge e : all_edges)
+            require_sound(e);
         require_room(edge::left, edge::right, finished.width(), "wide");
         require_room(edge::top, edge::bottom, finished.height(), "high");
+        for (const edge e : all_edges)
+            require_lines_on_piece(e);
     }
 
     /// From a piece that is cut already. Throws finish_error where the finishes take all of it or more.
@@ -151,7 +156,9 @@ private:
     constexpr place<cut_edge, Unit> innermost_stitching(edge e) const {
         const auto rows = finishes_[e].stitching();
         if (rows.empty())
-            detail::refuse<finish_error>("the " + std::string(name_of(e)) + " edge has no stitching to measure from");
+            detail::refuse<finish_error>(
+                "the " + std::string(name_of(e)) + " edge has no stitching to measure from",
+                refusal{.kind = fault::missing, .what = "stitching", .where = std::string(name_of(e))});
         auto innermost = rows[0];
         for (const auto& row : rows)
             if (row > innermost)
@@ -159,12 +166,56 @@ private:
         return innermost;
     }
 
+    /// What a finish made by hand may have got wrong, before its allowances are added up to a cut size.
+    constexpr void require_sound(edge e) const {
+        for (const length<Unit>& part : finishes_[e].allowance_parts())
+            if (part.value() < 0)
+                refuse_line(e, "a part of an allowance", part, fault::too_small);
+        if (finishes_[e].reach().value() < 0)
+            refuse_line(e, "the reach of turned cloth", finishes_[e].reach(), fault::too_small);
+    }
+
+    constexpr void require_lines_on_piece(edge e) const {
+        const length<Unit> across = e == edge::top || e == edge::bottom ? cut().height() : cut().width();
+        for (const auto& fold : finishes_[e].folds())
+            require_on_piece(e, "a fold", fold.from_datum(), across);
+        for (const auto& row : finishes_[e].stitching())
+            require_on_piece(e, "a row of stitching", row.from_datum(), across);
+    }
+    constexpr void require_on_piece(edge e, const char* what, length<Unit> at, length<Unit> across) const {
+        if (at.value() < 0)
+            refuse_line(e, what, at, fault::too_small);
+        if (at > across)
+            refuse_line(e, what, at, fault::too_large, across);
+    }
+    [[noreturn, gnu::cold]] void refuse_line(edge e, const char* what, length<Unit> given, fault kind,
+                                             length<Unit> most = {}) const {
+        refusal facts{.kind = kind,
+                      .what = what,
+                      .given = amount_of(given),
+                      .least = amount_of(length<Unit>()),
+                      .where = std::string(name_of(e))};
+        if (kind == fault::too_large)
+            facts.most = amount_of(most);
+        detail::refuse<finish_error>(std::string(what) + " of the " + described(e) +
+                                         (kind == fault::too_large
+                                              ? " must lie on the piece, which is cut " + to_text(most) + " across"
+                                              : std::string(" must be zero or more")) +
+                                         ": it was " + to_text(given),
+                                     std::move(facts));
+    }
+
     constexpr void require_room(edge one, edge other, length<Unit> finished, const char* way) const {
         const length<Unit> needed = depth_of(finishes_[one]) + depth_of(finishes_[other]);
         if (needed > finished)
             detail::refuse<finish_error>("a piece that finishes " + to_text(finished) + " " + way +
-                                         " has no room for the " + described(one) + " and the " + described(other) +
-                                         ", which lie " + to_text(needed) + " deep together");
+                                             " has no room for the " + described(one) + " and the " + described(other) +
+                                             ", which lie " + to_text(needed) + " deep together",
+                                         refusal{.kind = fault::no_room,
+                                                 .what = "the finishes of opposite edges",
+                                                 .given = amount_of(needed),
+                                                 .most = amount_of(finished),
+                                                 .where = std::string(name_of(one))});
     }
 
     /// How far turned cloth and stitching lie inward of the finished edge.
@@ -185,7 +236,11 @@ private:
         const length<Unit> taken = one.allowance() + other.allowance();
         if (taken >= cut)
             detail::refuse<finish_error>("a piece cut " + to_text(cut) + " " + way +
-                                         " is too small for its finishes, which take " + to_text(taken));
+                                             " is too small for its finishes, which take " + to_text(taken),
+                                         refusal{.kind = fault::no_room,
+                                                 .what = "the finishes of opposite edges",
+                                                 .given = amount_of(taken),
+                                                 .most = amount_of(cut)});
         return cut - taken;
     }
 

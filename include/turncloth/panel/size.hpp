@@ -11,7 +11,7 @@
 #define TURNCLOTH_PANEL_SIZE_HPP
 
 #include <turncloth/measure/length.hpp>
-#include <turncloth/measure/write.hpp>
+#include <turncloth/measure/require.hpp>
 
 #include <string>
 
@@ -36,7 +36,11 @@ protected:
     constexpr sides(length<Unit> width, length<Unit> height, const char* which) : width_(width), height_(height) {
         if (width.value() <= 0 || height.value() <= 0)
             refuse<size_error>(std::string("a ") + which + " size must be more than zero each way: it was " +
-                               to_text(width) + " wide and " + to_text(height) + " high");
+                                   to_text(width) + " wide and " + to_text(height) + " high",
+                               refusal{.kind = fault::too_small,
+                                       .what = std::string("a ") + which + " size",
+                                       .given = amount_of(width.value() <= 0 ? width : height),
+                                       .least = amount_of(length<Unit>())});
     }
 
 private:
