@@ -621,6 +621,10 @@ TEST_CASE("corners are cut out of a panel of a box, which then finishes as the b
     CHECK(s.pieces[0].corner == 1_in);
     CHECK(s.pieces[0].depth == 2_in);
     CHECK(s.pieces[0].finished == finished_size(16_in, 10_in));
+    for (const auto& row : s.pieces[0].lines) { // the seams end where the corners are cut out
+        CHECK(row.begins == 1_in);
+        CHECK(row.ends == (row.parallel_to == edge::top || row.parallel_to == edge::bottom ? 18_in : 12_in));
+    }
     CHECK(to_text(s, inch_ruler(16))
               .find("cut a square of 1 in out of each corner; two make a box of 16 x 10 in, 2 in "
                     "deep\n") != std::string::npos);
