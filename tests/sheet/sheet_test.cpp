@@ -523,7 +523,7 @@ TEST_CASE("a piece lies inside neither itself nor what lies inside it") {
 }
 
 TEST_CASE(
-    "Names: none is missing, of several lines, or quoted without end; what could be misread is in quotation marks") {
+    "names: none is missing, of several lines, or quoted without end; what could be misread is in quotation marks") {
     project<inch> p("mat", finished_size(10_in, 6_in));
     p.add(flat("", 1_in, 1_in));
     p.add(flat("two\nlines", 1_in, 1_in));

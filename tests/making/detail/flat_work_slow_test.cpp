@@ -3,7 +3,7 @@
 
 #include <doctest/doctest.h>
 
-TEST_CASE("Layers, outlines and hollows of ten thousand projects are those of grains moved one by one") {
+TEST_CASE("layers, outlines and hollows of ten thousand projects are those of grains moved one by one") {
     const random_work::counts seen = random_work::compared(1'000'000, 10'000);
     CHECK_MESSAGE(seen.wrong.empty(), seen.wrong);
     CHECK(seen.projects == 10'000);

@@ -14,7 +14,7 @@ static_assert(after(lie{0, -1, 1, 0, 3, 4}, inverse(lie{0, -1, 1, 0, 3, 4})) == 
 
 } // namespace
 
-TEST_CASE("Layers, outlines and hollows are those of grains moved one by one") {
+TEST_CASE("layers, outlines and hollows are those of grains moved one by one") {
     const random_work::counts seen = random_work::compared(1, 800);
     CHECK_MESSAGE(seen.wrong.empty(), seen.wrong);
     CHECK(seen.projects == 800);
