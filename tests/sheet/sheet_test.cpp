@@ -205,6 +205,10 @@ TEST_CASE("zippers that cannot be sewn are refused") {
     z.opening.across = 11_in;
     CHECK(with(z) == std::vector<std::string>{"a zipper 11 in across is wider than front, which finishes 10 in"});
     z = sound;
+    z.opening.margin = 5_in; // both its lines and its tape cannot be worked out, for one reason
+    CHECK(with(z) ==
+          std::vector<std::string>{"the zipper on front: margins of 5 in leave no opening in a width of 10 in"});
+    z = sound;
     z.on = "back";
     CHECK(with(z) == std::vector<std::string>{"a zipper is put on back, which is not in the project"});
     z = sound;
