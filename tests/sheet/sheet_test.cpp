@@ -636,8 +636,8 @@ TEST_CASE("eyelets are listed centre by centre, each rounded from its own place:
     const auto hem = double_turned_hem("3/8"_in, "3/4"_in, "1/8"_in);
     auto& sheet_ =
         p.add({"sheet", "canvas", panel(p.finished(), {heading("2 1/2"_in, "1/2"_in, "1/8"_in), hem, hem, hem})});
-    const auto row = eyelets(sheet_.shape(), 26, {"3/8"_in, "3/4"_in}, 1_in, "1/4"_in);
-    sheet_.eyelets(row, {"3/8"_in, "3/4"_in});
+    const auto row = eyelets(sheet_.shape(), 26, {"3/8"_in, "3/4"_in}, {.margin = 1_in, .clear = "1/4"_in});
+    sheet_.eyelets(row);
     p.add(listed("eyelets", row));
     const auto s = sheet_of(p);
     REQUIRE(s.pieces[0].eyelets.size() == 1);
