@@ -651,6 +651,20 @@ TEST_CASE("eyelets are listed centre by centre, each rounded from its own place:
               "edge 2 1/2 in, ") != std::string::npos);
 }
 
+TEST_CASE("A name made while the program runs outlives its project on the sheet") {
+    const auto made = [] {
+        project<inch> p("Seed bags", {10_in, 8_in});
+        const auto hem = finish<inch>(p.keep("hem of bag number " + std::to_string(1'000'000)))
+                             .allows(1_in)
+                             .folds_at(1_in)
+                             .stitched_at("1 7/8"_in)
+                             .reaches(1_in);
+        p.add({"bag", "calico", panel(p.finished(), all_round(hem))});
+        return sheet_of(p);
+    }();
+    CHECK(to_text(made.pieces[0].width) == "12 in = 10 in finished + 2 x 1 in hem of bag number 1000000");
+}
+
 TEST_CASE("a piece that has no room for its finishes is named") {
     try {
         static_cast<void>(
