@@ -149,9 +149,9 @@ private:
         on_.finished = finished_size<Unit>(made.width(), made.height());
     }
 
-    void add_eyelets(const eyelets_on_piece<Unit>& e) {
-        sheet_eyelets<Unit> made{e.size, shape_.way_from_cut_edge(edge::top, e.row.down), {}};
-        for (const auto& centre : e.row.along.centres())
+    void add_eyelets(const eyelet_row<Unit>& row) {
+        sheet_eyelets<Unit> made{row.each, shape_.way_from_cut_edge(edge::top, row.down), {}};
+        for (const auto& centre : row.along.centres())
             made.from_left.push_back(shape_.from_cut_edge(edge::left, centre).from_datum());
         on_.eyelets.push_back(std::move(made));
     }
