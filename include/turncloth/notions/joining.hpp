@@ -101,9 +101,9 @@ constexpr joined_widths<Unit> cloth_widths(length<Unit> needed, const width_and_
     const std::int64_t by_gain = ceil(ratio(needed - each.join * not_joined, gain));
     const std::int64_t count = by_gain < 1 ? 1 : by_gain, joins = count - not_joined;
     figure<Unit> made_up;
-    made_up.plus_times(count, {each.width}, count == 1 ? "width" : "widths");
+    made_up.plus_times(count, {each.width}, count == 1 ? label("width") : label("widths"));
     if (joins > 0 && each.join.value() > 0)
-        made_up.plus_times(-fraction(joins), {each.join}, joins == 1 ? "join" : "joins");
+        made_up.plus_times(-fraction(joins), {each.join}, joins == 1 ? label("join") : label("joins"));
     return {count, joins, made_up, made_up.value() - needed};
 }
 

@@ -135,7 +135,8 @@ constexpr pocket_sizes<Unit> pocket_for_box(const boxed_thing<Unit>& box, const 
         width.plus(ease, "ease");
     height.plus(box.height, "the box's height").plus_times(fraction(1, 2), {box.depth}, "its depth");
     if (above.value() != 0)
-        height.plus_times(above.value() < 0 ? -1 : 1, {abs(above)}, above.value() < 0 ? "left bare" : "above it");
+        height.plus_times(above.value() < 0 ? -1 : 1, {abs(above)},
+                          above.value() < 0 ? label("left bare") : label("above it"));
     return {width, height};
 }
 

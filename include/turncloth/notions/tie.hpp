@@ -69,7 +69,7 @@ constexpr void require_sound(const ribbon_tie<Unit>& t) {
 
 /// One more term, unless it is nothing.
 template <length_unit Unit>
-constexpr void plus_any(figure<Unit>& f, std::int64_t times, length<Unit> l, const char* what) {
+constexpr void plus_any(figure<Unit>& f, std::int64_t times, length<Unit> l, label what) {
     if (l.value() != 0)
         f.plus_times(times, {l}, what);
 }
