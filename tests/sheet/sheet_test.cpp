@@ -205,6 +205,10 @@ TEST_CASE("zippers that cannot be sewn are refused") {
     z.opening.across = 11_in;
     CHECK(with(z) == std::vector<std::string>{"a zipper 11 in across is wider than front, which finishes 10 in"});
     z = sound;
+    z.opening.margin = 5_in; // both its lines and its tape cannot be worked out, for one reason
+    CHECK(with(z) ==
+          std::vector<std::string>{"the zipper on front: margins of 5 in leave no opening in a width of 10 in"});
+    z = sound;
     z.on = "back";
     CHECK(with(z) == std::vector<std::string>{"a zipper is put on back, which is not in the project"});
     z = sound;
@@ -621,6 +625,10 @@ TEST_CASE("corners are cut out of a panel of a box, which then finishes as the b
     CHECK(s.pieces[0].corner == 1_in);
     CHECK(s.pieces[0].depth == 2_in);
     CHECK(s.pieces[0].finished == finished_size(16_in, 10_in));
+    for (const auto& row : s.pieces[0].lines) { // the seams end where the corners are cut out
+        CHECK(row.begins == 1_in);
+        CHECK(row.ends == (row.parallel_to == edge::top || row.parallel_to == edge::bottom ? 18_in : 12_in));
+    }
     CHECK(to_text(s, inch_ruler(16))
               .find("cut a square of 1 in out of each corner; two make a box of 16 x 10 in, 2 in "
                     "deep\n") != std::string::npos);

@@ -140,6 +140,11 @@ private:
                               {.kind = fault::disagree, .what = "the seams beside a corner cut out"});
         const boxed_size<Unit> made = box_from_cut(on_.cut, c.square, corner_seams<Unit>{seam, c.across});
         on_.corner = c.square;
+        for (sheet_line<Unit>& l : on_.lines)
+            if (l.of_finish && l.from_cut_edge.value() < c.square) { // it ends where the corners are cut out
+                l.begins = c.square;
+                l.ends = along(on_.cut, l.parallel_to) - c.square;
+            }
         on_.depth = made.depth();
         on_.finished = finished_size<Unit>(made.width(), made.height());
     }
