@@ -249,7 +249,7 @@ std::optional<piece_too_wide_error> too_wide(const cloth_piece<Unit>& piece, std
                                              const bolt<Unit>& cloth) {
     const length<Unit> across = across_as_laid(piece), usable = cloth.usable_width();
     const length<Unit> start = into_repeat(piece.match_across, cloth.repeat_across), end = start + across;
-    const bool fits_turned = piece.size.height() <= usable && !piece.on_fold;
+    const bool fits_turned = piece.size.height() <= usable && !piece.on_fold && start.value() == 0;
     if (end <= usable || (may_turn(piece, cloth) && fits_turned))
         return std::nullopt;
     std::string sentence = named(piece, index);

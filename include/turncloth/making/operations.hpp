@@ -7,7 +7,7 @@
 //   snip<U>       cloth cut open or away
 //   spot<U>       what pierces at places: an eyelet, a bar-tack
 //   before        one operation before another, because the designer says so
-//   operation     the handle of any of them
+//   operation     the handle of any of them        order_reason  why one comes before another
 //
 //   design.add(laying<inch>{.piece = tools, .on = lining, .top = 6_in});
 //   design.add(stitching<inch>{.along = {.on = tools, .from = edge::left, .in = at<cut_edge>(3_in)},
@@ -56,6 +56,7 @@ struct laying {
     face up = face::right;
     length<Unit> left{}, top{};
     turncloth::fit<Unit> fit{};
+    bool upside_down = false;  ///< given half a turn: its bottom edge comes to lie at the top
     bool beneath = false;      ///< under all that lies there, not on top of it
     bool set_into_one = false; ///< what it is laid on and it are one wall, as with a zipper
     friend bool operator==(const laying&, const laying&) = default;
@@ -136,6 +137,18 @@ struct operation {
     operation_kind kind = operation_kind::laying;
     std::size_t index = 0;
     friend constexpr bool operator==(const operation&, const operation&) = default;
+};
+
+/// Why one operation comes before another.
+enum class order_reason : unsigned char {
+    walls_laid,     ///< a row needs the layings among its walls
+    before_covered, ///< it is sewn before what it does not pierce lies there
+    turned_first,   ///< it runs over turned cloth
+    sewn_flat,      ///< it runs in what is turned later, or along the crease
+    enclosed,       ///< what a turning encloses is laid and sewn before
+    outer_first,    ///< of the creases from one edge
+    corner_first,   ///< a corner is folded across before its edges
+    asked           ///< by the designer
 };
 
 /// `first` is done before `then`, and `why` says so to whoever reads the steps.

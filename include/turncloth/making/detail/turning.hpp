@@ -1,0 +1,66 @@
+// What a crease turns and covers, and whether a row runs there: comparisons of rectangles and lines.
+//
+//   struct turning{turned, covers}     in the spots of the piece at the root
+//   struct place                       a line or a spot that an operation works on
+//   covers(cloth, place)               cloth lies on both sides of it
+//   holds(turning, place)              it runs over the turned cloth, or on its very edge
+//   along(turning, place)              a row runs along the crease, not across it
+//   in_turned(turning, place)          it runs along it in what is turned, or on the crease
+#ifndef TURNCLOTH_MAKING_DETAIL_TURNING_HPP
+#define TURNCLOTH_MAKING_DETAIL_TURNING_HPP
+
+#include <turncloth/making/detail/whole.hpp>
+
+#include <cstddef>
+
+namespace turncloth::detail::flat_work {
+
+/// What a crease turns, and where it comes to lie, in the spots of the root. Corners have no band.
+struct turning {
+    bounds turned{}, covers{};
+    bool corner = false, encloses = false;
+};
+/// What an operation does its work on: a line of no width, or a spot.
+struct place {
+    std::size_t part = 0;
+    bounds where{}; ///< in the root's spots; of no width across
+    bool level = true, is_line = true;
+};
+
+/// Whether cloth lies on both sides of the line somewhere along it, or round the spot.
+inline bool covers(const bounds& cloth, const place& p) {
+    const bool across = p.where.left < cloth.right && cloth.left < p.where.right;
+    const bool down = p.where.top < cloth.bottom && cloth.top < p.where.bottom;
+    if (!p.is_line)
+        return cloth.left <= p.where.left && p.where.left <= cloth.right && cloth.top <= p.where.top &&
+               p.where.top <= cloth.bottom;
+    return p.level ? across && cloth.top < p.where.top && p.where.top < cloth.bottom
+                   : down && cloth.left < p.where.left && p.where.left < cloth.right;
+}
+/// As covers, the far edge of turned cloth too: a row on the very edge of a hem holds it.
+inline bool holds(const turning& t, const place& p) {
+    bounds wider = t.covers;
+    const bool up_down = t.turned.left == t.covers.left && t.turned.right == t.covers.right;
+    whole& far = up_down ? (t.turned.top < t.covers.top ? wider.bottom : wider.top)
+                         : (t.turned.left < t.covers.left ? wider.right : wider.left);
+    far += (&far == &wider.bottom || &far == &wider.right) ? 1 : -1;
+    return covers(wider, p);
+}
+/// Whether a row runs along the crease, not across it.
+inline bool along(const turning& t, const place& p) {
+    const bool level = t.turned.left == t.covers.left && t.turned.right == t.covers.right;
+    return p.is_line && p.level == level;
+}
+inline bool in_turned(const turning& t, const place& p) {
+    if (!along(t, p))
+        return false;
+    const whole at = p.level ? p.where.top : p.where.left;
+    return p.level ? t.turned.top <= at && at <= t.turned.bottom && p.where.left < t.turned.right &&
+                         t.turned.left < p.where.right
+                   : t.turned.left <= at && at <= t.turned.right && p.where.top < t.turned.bottom &&
+                         t.turned.top < p.where.bottom;
+}
+
+} // namespace turncloth::detail::flat_work
+
+#endif

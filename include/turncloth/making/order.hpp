@@ -1,0 +1,320 @@
+// The order of making, as a consequence of what is laid, turned and sewn where.
+//
+//   steps_of(design)       every operation once, in the order of work, each with what it had to wait for
+//   struct making_step     the operation, its phase, and its needs
+//   described(design, operation)      "the row on tools, 3 in from its left edge", for sentences
+//
+//   for (const making_step& s : steps_of(roll)) std::puts(described(roll, s.what).c_str());
+//
+// The rules are in detail/needs.hpp. Where they leave a choice the phase decides (rows on one piece and zippers; slits;
+// hems of what goes onto another; what joins; hems of the base; what encloses; spots), then the piece's name, then left,
+// right, top, bottom, then the distance from the edge. So the same operations, entered in whatever order, give the same
+// steps. A laying or a crease is done when the next piece of work needs it. Where needs go round in a circle, the
+// shortest is refused with the reason of each.
+#ifndef TURNCLOTH_MAKING_ORDER_HPP
+#define TURNCLOTH_MAKING_ORDER_HPP
+
+#include <turncloth/making/design.hpp>
+#include <turncloth/making/detail/model.hpp>
+#include <turncloth/making/detail/needs.hpp>
+
+#include <algorithm>
+#include <cstddef>
+#include <cstdint>
+#include <string>
+#include <string_view>
+#include <tuple>
+#include <utility>
+#include <vector>
+
+namespace turncloth {
+
+/// The phases of work, in their order.
+using making_phase = detail::flat_work::phase;
+
+struct step_need {
+    operation first{}; ///< what had to come before
+    order_reason why = order_reason::asked;
+};
+
+struct making_step {
+    operation what{};
+    making_phase phase = making_phase::rest;
+    std::vector<step_need> needs{};
+};
+
+constexpr std::string_view text_of(order_reason why) {
+    switch (why) {
+    case order_reason::walls_laid:
+        return "the row goes through what is laid";
+    case order_reason::before_covered:
+        return "it is sewn before what it does not go through lies over it";
+    case order_reason::turned_first:
+        return "the row runs over what is turned";
+    case order_reason::sewn_flat:
+        return "the row runs in what is turned later";
+    case order_reason::enclosed:
+        return "what a turning encloses is laid and sewn before";
+    case order_reason::outer_first:
+        return "of two creases from one edge the outer comes first";
+    case order_reason::corner_first:
+        return "a corner is folded across before its edges";
+    case order_reason::asked:
+        break;
+    }
+    return "the designer asks for it";
+}
+
+namespace detail {
+
+template <length_unit Unit>
+chalk_line<Unit> line_of(const making<Unit>& design, const operation& o) {
+    switch (o.kind) {
+    case operation_kind::crease:
+        return design.creases()[o.index].at;
+    case operation_kind::stitching:
+        return design.rows()[o.index].along;
+    case operation_kind::snip:
+        return design.snips()[o.index].at;
+    case operation_kind::spot:
+        return design.spots()[o.index].along;
+    case operation_kind::seam:
+        return design.seams()[o.index].one.front();
+    case operation_kind::laying:
+        break;
+    }
+    return {};
+}
+
+} // namespace detail
+
+template <length_unit Unit>
+std::string described(const making<Unit>& design, const operation& o) {
+    constexpr std::string_view verbs[] = {"the laying of ", "the crease on ", "the row on ",
+                                          "the seam on ",   "the snip in ",   "the spots on "};
+    std::string text(verbs[static_cast<std::size_t>(o.kind)]);
+    if (o.kind == operation_kind::laying)
+        return text + name_of(design, design.layings()[o.index].piece);
+    if (o.kind == operation_kind::crease && design.creases()[o.index].across) {
+        const corner_line<Unit>& c = *design.creases()[o.index].across;
+        return text + name_of(design, c.on) + ", across its " + std::string(name_of(c.level)) + " " +
+               std::string(name_of(c.upright)) + " corner";
+    }
+    const chalk_line<Unit> l = detail::line_of(design, o);
+    return text + name_of(design, l.on) + ", " + to_text(l.in.from_datum()) + " from its " +
+           std::string(name_of(l.from)) + " edge";
+}
+
+namespace detail {
+
+template <length_unit Unit>
+class step_maker {
+public:
+    step_maker(const making<Unit>& design, const flat_model<Unit>& model) : design_(design), model_(model) {
+        gather();
+        const flat_work::needs found(model.flat(), flat_);
+        before_.resize(all_.size());
+        for (const flat_work::arrow& a : found.arrows())
+            before_[a.then].push_back(a);
+        for (const before& b : design.befores())
+            if (number_of(b.first) < all_.size() && number_of(b.then) < all_.size())
+                before_[number_of(b.then)].push_back({number_of(b.first), number_of(b.then), order_reason::asked});
+        for (std::size_t i = 0; i < all_.size(); ++i)
+            phases_.push_back(found.phase_of(i));
+        rank();
+    }
+
+    std::vector<making_step> steps() {
+        state_.assign(all_.size(), not_met);
+        for (const std::size_t i : by_rank_)
+            take(i);
+        return std::move(steps_);
+    }
+
+private:
+    enum state : unsigned char { not_met, waiting, done };
+
+    /// Layings on the table need no step: a piece lies so from the start.
+    void gather() {
+        for (std::size_t i = 0; i < design_.layings().size(); ++i)
+            if (design_.layings()[i].on.is_given())
+                add({operation_kind::laying, i}, flat_work::flat_kind::laying,
+                    {model_.number_of(design_.layings()[i].piece), 0});
+        for (std::size_t i = 0; i < design_.creases().size(); ++i)
+            add({operation_kind::crease, i}, flat_work::flat_kind::crease, {i, 0});
+        for (std::size_t i = 0; i < design_.rows().size(); ++i)
+            add({operation_kind::stitching, i}, flat_work::flat_kind::row, model_.rows_of(i));
+        for (std::size_t i = 0; i < design_.snips().size(); ++i)
+            add({operation_kind::snip, i}, flat_work::flat_kind::snip, {i, i + 1});
+        for (std::size_t i = 0; i < design_.spots().size(); ++i)
+            if (model_.spots_of(i).first < model_.spots_of(i).second)
+                add({operation_kind::spot, i}, flat_work::flat_kind::spot, model_.spots_of(i));
+    }
+    void add(const operation& o, flat_work::flat_kind kind, std::pair<std::size_t, std::size_t> range) {
+        all_.push_back(o);
+        flat_.push_back({kind, range.first, range.second});
+    }
+    std::size_t number_of(const operation& o) const {
+        return static_cast<std::size_t>(std::find(all_.begin(), all_.end(), o) - all_.begin());
+    }
+
+    /// Everything in which two operations may differ, and nothing of when they were entered.
+    struct key {
+        making_phase phase;
+        std::string part;
+        std::int64_t copy;
+        operation_kind kind;
+        int edge;
+        fraction in, begins, ends, more;
+        auto tied() const { return std::tie(phase, part, copy, edge, in, kind, begins, ends, more); }
+        bool operator<(const key& other) const { return tied() < other.tied(); }
+    };
+    key key_of(std::size_t i) const {
+        const operation& o = all_[i];
+        key k{phases_[i], {}, 0, o.kind, 0, 0, 0, 0, 0};
+        cut_part on;
+        if (o.kind == operation_kind::laying) {
+            on = design_.layings()[o.index].piece;
+        } else if (const auto* c = o.kind == operation_kind::crease ? &design_.creases()[o.index] : nullptr;
+                   c != nullptr && c->across) {
+            on = c->across->on;
+            k.edge = -4 + 2 * static_cast<int>(c->across->level == edge::bottom) +
+                     static_cast<int>(c->across->upright == edge::right);
+            k.in = c->across->leg.value();
+        } else {
+            const chalk_line<Unit> l = line_of(design_, o);
+            on = l.on;
+            k.edge = l.from == edge::left ? 0 : l.from == edge::right ? 1 : l.from == edge::top ? 2 : 3;
+            k.in = l.in.from_datum().value();
+            k.begins = l.begins ? l.begins->value() : fraction(-1);
+            k.ends = l.ends ? l.ends->value() : fraction(-1);
+        }
+        if (o.kind == operation_kind::stitching && design_.rows()[o.index].each.size() > 0)
+            k.more = design_.rows()[o.index].each[0].from_datum().value();
+        k.part = design_.parts()[on.index].name;
+        k.copy = on.copy;
+        return k;
+    }
+    void rank() {
+        std::vector<key> keys;
+        for (std::size_t i = 0; i < all_.size(); ++i)
+            keys.push_back(key_of(i));
+        for (std::size_t i = 0; i < all_.size(); ++i)
+            by_rank_.push_back(i);
+        std::stable_sort(by_rank_.begin(), by_rank_.end(),
+                         [&](std::size_t a, std::size_t b) { return keys[a] < keys[b]; });
+        std::vector<std::size_t> rank(all_.size());
+        for (std::size_t r = 0; r < by_rank_.size(); ++r)
+            rank[by_rank_[r]] = r;
+        for (auto& list : before_) {
+            std::stable_sort(list.begin(), list.end(), [&](const auto& a, const auto& b) {
+                return std::pair(rank[a.first], a.why) < std::pair(rank[b.first], b.why);
+            });
+            list.erase(std::unique(list.begin(), list.end(),
+                                   [](const auto& a, const auto& b) { return a.first == b.first && a.why == b.why; }),
+                       list.end());
+        }
+    }
+
+    /// What it needs, then itself. Without recursion, since needs may be as many as operations.
+    void take(std::size_t target) {
+        std::vector<std::pair<std::size_t, std::size_t>> way = {{target, 0}}; // and how many of its needs are done
+        while (!way.empty()) {
+            auto& [i, next] = way.back();
+            if (state_[i] == done) {
+                way.pop_back();
+            } else if (next < before_[i].size()) {
+                state_[i] = waiting;
+                const std::size_t first = before_[i][next++].first;
+                if (state_[first] == waiting)
+                    refuse_circle(first);
+                if (state_[first] == not_met)
+                    way.emplace_back(first, 0);
+            } else {
+                state_[i] = done;
+                making_step made{all_[i], phases_[i], {}};
+                for (const flat_work::arrow& a : before_[i])
+                    made.needs.push_back({all_[a.first], a.why});
+                steps_.push_back(std::move(made));
+                way.pop_back();
+            }
+        }
+    }
+
+    /// The shortest way from what is waited for back to itself: breadth first, from each operation on the circle found.
+    [[noreturn]] void refuse_circle(std::size_t) const {
+        std::vector<flat_work::arrow> shortest;
+        for (std::size_t i = 0; i < all_.size(); ++i)
+            if (state_[i] == waiting)
+                if (auto circle = circle_through(i);
+                    !circle.empty() && (shortest.empty() || circle.size() < shortest.size()))
+                    shortest = std::move(circle);
+        std::vector<making_fault> faults;
+        for (const flat_work::arrow& a : shortest)
+            faults.push_back({described(design_, all_[a.first]) + " comes before " + described(design_, all_[a.then]) +
+                                  ", since " + std::string(text_of(a.why)),
+                              {.kind = fault::disagree,
+                               .what = "the order of making",
+                               .index = all_[a.then].index,
+                               .where = described(design_, all_[a.then])}});
+        refuse<making_error>(std::move(faults));
+    }
+    std::vector<flat_work::arrow> circle_through(std::size_t start) const {
+        std::vector<const flat_work::arrow*> by(all_.size(), nullptr);
+        std::vector<std::size_t> queue = {start};
+        for (std::size_t q = 0; q < queue.size(); ++q)
+            for (const flat_work::arrow& a : before_[queue[q]]) {
+                if (a.first == start) {
+                    std::vector<flat_work::arrow> circle = {a};
+                    for (std::size_t at = a.then; at != start; at = by[at]->then)
+                        circle.push_back(*by[at]);
+                    return circle;
+                }
+                if (by[a.first] == nullptr) {
+                    by[a.first] = &a;
+                    queue.push_back(a.first);
+                }
+            }
+        return {};
+    }
+
+    const making<Unit>& design_;
+    const flat_model<Unit>& model_;
+    std::vector<operation> all_{};
+    std::vector<flat_work::flat_operation> flat_{};
+    std::vector<std::vector<flat_work::arrow>> before_{};
+    std::vector<making_phase> phases_{};
+    std::vector<std::size_t> by_rank_{};
+    std::vector<state> state_{};
+    std::vector<making_step> steps_{};
+};
+
+} // namespace detail
+
+/// Throws making_error where something of the design is not flat work, and cannot be carried out as such.
+template <length_unit Unit>
+void require_flat(const making<Unit>& design) {
+    std::vector<making_fault> found;
+    for (std::size_t i = 0; i < design.seams().size(); ++i)
+        found.push_back({"a seam is checked but not carried out: lay one piece on the other, and sew a row",
+                         {.kind = fault::unsuitable, .what = "a seam", .index = i}});
+    for (std::size_t i = 0; i < design.creases().size(); ++i)
+        if (design.creases()[i].turn == turning::quarter)
+            found.push_back(
+                {"a quarter turn is not flat work", {.kind = fault::unsuitable, .what = "a crease", .index = i}});
+    if (!found.empty())
+        detail::refuse<making_error>(std::move(found));
+}
+
+/// Throws making_error with every fault of the design, or with each arrow of the shortest circle.
+template <length_unit Unit>
+std::vector<making_step> steps_of(const making<Unit>& design) {
+    require_flat(design);
+    design.require_sound();
+    const detail::flat_model<Unit> model(design);
+    return detail::step_maker<Unit>(design, model).steps();
+}
+
+} // namespace turncloth
+
+#endif

@@ -1,0 +1,181 @@
+// Things carried out: what rows meet, what compartments come to be, and faults that are found.
+#include "making/things.hpp"
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <string>
+
+using namespace things;
+
+namespace {
+
+std::string all_of(const executed<inch>& made) {
+    std::string all;
+    for (const auto& f : made.faults)
+        all += f.sentence + "\n";
+    return all;
+}
+
+/// The sewn length of one row, if there is just one of it.
+length<inch> sewn_length(const executed<inch>& made, const operation& o, std::int64_t member = 0) {
+    for (const auto& r : made.rows)
+        if (r.what == o && r.member == member)
+            return r.sewn;
+    return {};
+}
+std::size_t place_in_order(const executed<inch>& made, const operation& o) {
+    return static_cast<std::size_t>(
+        std::find_if(made.steps.begin(), made.steps.end(), [&](const making_step& s) { return s.what == o; }) -
+        made.steps.begin());
+}
+
+compartment<inch> zipped(const tool_roll& roll, const char* name, length<inch> down, std::vector<mouth_handle> mouths) {
+    return {.name = name,
+            .between = {roll.back, roll.lining},
+            .from_left = 10_in,
+            .from_top = down,
+            .mouths = std::move(mouths)};
+}
+
+} // namespace
+
+// By hand, the back and the lining of the roll as it is today: no row but the binding's goes through both, so one hollow
+// lies from binding to binding, under all the tool pockets. It opens along both chains, 17 in each. The tape goes on
+// 1/2 in beyond its slit between two rows 1/2 in apart, so at each of its four ends a tunnel 1/2 in wide leads outside.
+TEST_CASE("the roll of today has one hollow under all its tool pockets, with two zippers and four leaks") {
+    tool_roll roll(false);
+    roll.design.add(zipped(roll, "upper", 2_in, {roll.zip[0]}));
+    roll.design.add(zipped(roll, "lower", 12_in, {roll.zip[1]}));
+    const auto made = execute(roll.design);
+    REQUIRE(made.spaces.size() == 8); // and six for tools
+    const auto &upper = made.spaces[6], &lower = made.spaces[7];
+    CHECK(upper.hollow == lower.hollow);
+    REQUIRE(upper.openings.size() == 6);
+    CHECK(std::count_if(upper.openings.begin(), upper.openings.end(),
+                        [](const auto& o) { return o.mouths.empty() && o.wide == "1/2"_in; }) == 4);
+    CHECK(std::count_if(upper.openings.begin(), upper.openings.end(),
+                        [](const auto& o) { return o.mouths.size() == 1 && o.wide == 17_in; }) == 2);
+    const std::string said = all_of(made);
+    CHECK(said.find("the compartment \"lower\" is one hollow with the compartment \"upper\"") != std::string::npos);
+    CHECK(said.find(
+              "the compartment \"upper\" leaks 1/2 in wide, 1 in from the left and 1 3/4 in from the top of back") !=
+          std::string::npos);
+}
+
+TEST_CASE("with rows across the tape ends, between the zippers and at the middle fold it has two pockets") {
+    tool_roll roll(true);
+    auto upper = zipped(roll, "upper", 2_in, {roll.zip[0]}), lower = zipped(roll, "lower", 6_in, {roll.zip[1]});
+    upper.least_width = lower.least_width = 19_in;
+    // Between the rows: 3/8 to 3 in, and 3 to 7 3/4 in, from the top of the lining; 19 1/4 in from side to side.
+    upper.least_height = "2 5/8"_in;
+    lower.least_height = "4 3/4"_in;
+    roll.design.add(upper);
+    roll.design.add(lower);
+    const auto made = execute(roll.design);
+    CHECK_MESSAGE(made.faults.empty(), all_of(made));
+    REQUIRE(made.spaces.size() == 8);
+    CHECK(made.spaces[6].hollow != made.spaces[7].hollow);
+    CHECK(made.spaces[6].tallest == "2 5/8"_in);
+    CHECK(made.spaces[7].tallest == "4 3/4"_in);
+    CHECK(made.spaces[6].openings.size() == 1);
+    // A tool: from the fold of the pockets' hem, 8 in down, to the binding's row, 3/8 in from the foot.
+    CHECK(made.spaces[2].tallest == "7 5/8"_in);
+}
+
+TEST_CASE("a pocket that is too low, a row left out and one too many are each found") {
+    {
+        tool_roll roll(true);
+        auto lower = zipped(roll, "lower", 6_in, {roll.zip[1]});
+        lower.least_width = 19_in;
+        lower.least_height = 5_in;
+        roll.design.add(lower);
+        CHECK(all_of(execute(roll.design)) ==
+              "the compartment \"lower\" does not hold 19 in x 5 in: that wide, it is 4 3/4 in high\n");
+    }
+    {
+        tool_roll roll(true);
+        auto shut = zipped(roll, "foot", 12_in, {roll.zip[1]});
+        roll.design.add(shut);
+        CHECK(all_of(execute(roll.design)) == "the compartment \"foot\" is closed at its mouth \"zipper\"\n");
+    }
+    {
+        tool_roll roll(true);
+        roll.design.add(compartment<inch>{
+            .name = "none", .between = {roll.outer, roll.tools}, .from_left = 9_in, .from_top = 9_in});
+        CHECK(all_of(execute(roll.design)).find("\"none\" is not there") != std::string::npos);
+    }
+    {
+        tool_roll roll(true);
+        // It crosses the zippers, which are not among its walls, and is to be sewn when they are there already.
+        roll.design.add(sewn(roll.lining, edge::left, 10_in, {roll.lining, roll.back}));
+        CHECK_THROWS_AS(execute(roll.design), making_error);
+    }
+}
+
+// By hand: a strip's hems are sewn along its own length; its foot and the sides of its columns after it was tucked, in
+// the backing's. The backing's left hem is sewn first, along its raw height, its heading last, along the finished width.
+TEST_CASE("a row is as long as its cloth is at the moment at which it is sewn") {
+    organiser o;
+    const auto made = execute(o.design);
+    CHECK_MESSAGE(made.faults.empty(), all_of(made));
+    const auto row = [](std::size_t i) { return operation{operation_kind::stitching, i}; };
+    CHECK(sewn_length(made, row(0)) == "22 1/8"_in); // left hem of the backing, raw: 18 + 3 + 1 1/8
+    CHECK(sewn_length(made, row(3)) == 20_in);       // heading
+    CHECK(sewn_length(made, row(4)) == "4 7/8"_in);  // left hem of the first strip, raw
+    CHECK(sewn_length(made, row(6)) == "22 5/8"_in); // its top hem
+    CHECK(sewn_length(made, row(7)) == 20_in);       // its foot, in tucks
+    CHECK(sewn_length(made, row(8)) == 4_in);        // each side of a column
+    CHECK(place_in_order(made, row(4)) < place_in_order(made, row(7)));
+    CHECK(place_in_order(made, row(2)) < place_in_order(made, {operation_kind::laying, 1})); // the foot's hem first
+    // Eyelets go through the heading, turned once over and its edge under: two layers, 1 in from its fold.
+    REQUIRE(made.spots.size() == 3);
+    CHECK(made.spots[1].layers.size() == 2);
+    REQUIRE(made.spaces.size() == 6);
+    CHECK(made.spaces[0].openings.size() == 1);
+    CHECK(made.spaces[1].openings[0].wide == "19 3/4"_in / 3);
+}
+
+TEST_CASE("common practice: zippers before their back is laid, tools before the lining goes in, self-binding last") {
+    tool_roll roll(true);
+    const auto made = execute(roll.design);
+    const auto laying = [](std::size_t i) { return operation{operation_kind::laying, i}; };
+    for (const std::size_t zipper_row : {0, 1, 2, 3})
+        CHECK(place_in_order(made, {operation_kind::stitching, zipper_row}) < place_in_order(made, laying(3)));
+    CHECK(place_in_order(made, laying(4)) < place_in_order(made, laying(3)));
+    for (std::size_t i = 0; i < made.steps.size(); ++i)
+        if (made.steps[i].phase == making_phase::enclosing)
+            CHECK(i > place_in_order(made, laying(1)));
+}
+
+TEST_CASE("needs in a circle are refused by the shortest, each with its reason") {
+    tool_roll roll(true);
+    roll.design.add(before{{operation_kind::stitching, 8}, {operation_kind::crease, 0}, ""}); // hem row before its fold
+    try {
+        execute(roll.design);
+        FAIL("a circle was taken");
+    } catch (const making_error& refused) {
+        REQUIRE(refused.faults().size() == 3);
+        CHECK(refused.facts().what == "the order of making");
+    }
+}
+
+TEST_CASE("what is not flat work is refused") {
+    making<inch> d("box");
+    const cut_part a = d.cut({.name = "a", .width = 4_in, .height = 4_in});
+    d.add(crease<inch>{.at = line(a, edge::left, 1_in), .turn = turning::quarter});
+    CHECK_THROWS_WITH_AS(execute(d), "a quarter turn is not flat work", making_error);
+}
+
+TEST_CASE("a row along a fold holds nothing, and a crease through sewn cloth tears it") {
+    making<inch> d("strip");
+    const cut_part base = d.cut({.name = "base", .width = 8_in, .height = 8_in});
+    const cut_part strip = d.cut({.name = "strip", .width = 8_in, .height = 4_in});
+    const auto laid = d.add(laying<inch>{.piece = strip, .on = base});
+    const auto sewn_down = d.add(sewn(strip, edge::top, 1_in, {strip, base}));
+    const auto folded = d.add(crease<inch>{.at = line(strip, edge::top, 2_in), .over = true});
+    d.add(before{laid, folded, ""});
+    d.add(before{sewn_down, folded, ""});
+    d.add(compartment<inch>{.name = "any", .between = {base, strip}, .from_left = 4_in, .from_top = 3_in});
+    CHECK(all_of(execute(d)).find("is torn") != std::string::npos);
+}
