@@ -128,10 +128,10 @@ struct cloth_cut {
     friend bool operator==(const cloth_cut&, const cloth_cut&) = default;
 };
 
-/// Cuts are in the order of the shears, cut 1 first; there are none where cutting is free. They start from `made_ready`:
-/// the cloth with its end straightened, cut off at the length laid, and the selvedges trimmed off where they are not
-/// used. `use` is the area of the pieces wanted over the area of cloth, selvedges and all. `spare` says of each piece
-/// how many more come out than are wanted (an odd one cut through folded cloth).
+/// Cuts are in the order of the shears, cut 1 first; there are none where cutting is free. They start from
+/// `made_ready`: the cloth with its end straightened, cut off at the length laid, and the selvedges trimmed off where
+/// they are not used. `use` is the area of the pieces wanted over the area of cloth, selvedges and all. `spare` says of
+/// each piece how many more come out than are wanted (an odd one cut through folded cloth).
 template <length_unit Unit>
 struct lay {
     std::vector<cloth_place<Unit>> places;

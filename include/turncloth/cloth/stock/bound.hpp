@@ -1,8 +1,8 @@
 // Bounds below which no cutting plan can go, each with its proof: a price on every piece.
 //
-//   struct stock_task                                the question in the form that the search works on
-//   struct stock_rest                                what is still wanted and still on hand
-//   price_proof(task, rest, prices, allowance)       the bound that these prices prove
+//   struct detail::stock_task    the question in the form that the search works on
+//   struct detail::stock_rest    what is still wanted and still on hand
+//   class detail::price_proof    bound(), the bound that these prices prove
 //
 //   price_proof p(task, rest, task.size, allowance);          // priced by length: the bound by material
 //   p.bound()                                                 // no plan for the rest costs less
