@@ -45,8 +45,8 @@ project<inch> heading_with_eyelets() {
     auto& backing =
         p.add({"backing", "canvas", panel(p.finished(), {heading(3_in, "1/2"_in, "1/8"_in), hem, hem, hem})});
     const eyelet<inch> brass{"3/8"_in, "5/8"_in};
-    const auto row = eyelets(backing.shape(), 4, brass, "1 3/16"_in, "1/8"_in);
-    backing.eyelets(row, brass);
+    const auto row = eyelets(backing.shape(), 4, brass, {.margin = "1 3/16"_in, .clear = "1/8"_in});
+    backing.eyelets(row);
     p.add(listed("eyelets", row));
     return p;
 }

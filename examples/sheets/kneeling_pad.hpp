@@ -107,7 +107,7 @@ private:
 
     template <length_unit Unit>
     static notion<Unit> filling(const kneeling_pad_measures<Unit>& m, const boxed_size<Unit>& box) {
-        const boxed_size<Unit> foam = filling_for(box, -m.squeeze, length<Unit>());
+        const boxed_size<Unit> foam = filling_for(box, {.around = -m.squeeze});
         return notion<Unit>("filling")
             .figure("foam, width", foam.width())
             .figure("foam, height", foam.height())

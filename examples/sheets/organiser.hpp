@@ -85,8 +85,9 @@ struct organiser {
 
         const std::int64_t n =
             fewest_eyelets(finished.width(), {.rim = m.eyelet_rim, .margin = m.eyelet_margin, .most = m.eyelets_apart});
-        const auto holes = eyelets(backing.shape(), n, {m.eyelet_hole, m.eyelet_rim}, m.eyelet_margin, m.eyelet_clear);
-        backing.eyelets(holes, {m.eyelet_hole, m.eyelet_rim});
+        const auto holes = eyelets(backing.shape(), n, {m.eyelet_hole, m.eyelet_rim},
+                                   {.margin = m.eyelet_margin, .clear = m.eyelet_clear});
+        backing.eyelets(holes);
         p.add(listed("eyelets", holes)).add(sewn_throughout<Unit>());
 
         p.caution("Draw on film with a wax pencil, and within its allowances alone: ink does not come off.",

@@ -95,8 +95,8 @@ private:
     static void add_tie(project<Unit>& p, const tool_roll_measures<Unit>& m) {
         const length<Unit> stack = (m.layers + m.canvas) * 2 + m.canvas + m.tools;
         const length<Unit> girth = roll_girth(rolled<Unit>{p.finished().width(), stack, {}}, m.girth_step, side::above);
-        const figure<Unit> ribbon =
-            tie_round<Unit>(girth, 1, {m.tie_loop, m.tie_tail, m.tie_knot}, m.tie_ease, m.tie_turned);
+        const figure<Unit> ribbon = tie_round<Unit>(girth, 1, {m.tie_loop, m.tie_tail, m.tie_knot},
+                                                    {.ease = m.tie_ease, .turned = m.tie_turned});
         p.add(listed_round("tie", ribbon, girth)
                   .figure("width of the ribbon", m.tie_width)
                   .figure("ribbon to buy, cut off the reel", up_to(ribbon.value(), usual_steps<Unit>().step)));

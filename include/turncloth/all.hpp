@@ -32,6 +32,7 @@
 #include <turncloth/measure/format.hpp>
 #include <turncloth/measure/fraction.hpp>
 #include <turncloth/measure/irrational.hpp>
+#include <turncloth/measure/label.hpp>
 #include <turncloth/measure/length.hpp>
 #include <turncloth/measure/place.hpp>
 #include <turncloth/measure/read.hpp>

@@ -97,7 +97,7 @@ void check_root(fraction x, fraction step) {
 void check_approximate(double real, fraction step) {
     const mpq_class x(real), s = against_gmp::exact(step);
     const mpq_class expected = expected_nearest(x, s);
-    const mpq_class steps = abs(expected) / s;
+    const mpq_class steps = expected / s; // with its sign: -2^63 fits, 2^63 does not
     try {
         const auto [value, error] = approximate(real, step);
         const double exact_error = mpq_class(expected - x).get_d();
@@ -206,6 +206,15 @@ TEST_CASE("the smallest and the largest doubles, and those beside a tie, are no 
             }
 }
 
+TEST_CASE("the lowest whole number of 64 bits is a value like any other") {
+    CHECK(approximate(-0x1p63, 1).value == std::numeric_limits<std::int64_t>::min());
+    CHECK_THROWS_AS(approximate(0x1p63, 1), overflow_error);
+    // Whole multiples of 2^10 and 2^11 steps of 1 / (2^30 - 1) below 2^63 of them, as near as doubles come.
+    const fraction step(1, (std::int64_t{1} << 30) - 1);
+    for (double real = -0x1p63 / 0x3fffffffp0, end = real * 0.99999999999; real < end; real = std::nextafter(real, 0.0))
+        check_approximate(real, step);
+}
+
 TEST_CASE("a double a hair above half a very small step is not taken for a tie") {
     // With x = 2^-63 (1 + 2^-52) and a step of 1 / (2^62 - 1023), x / step is 1/2 + (2^52 - 1023) / 2^115 (derived).
     const double above_half = std::nextafter(0x1p-63, 1.0);
@@ -220,6 +229,8 @@ TEST_CASE("what has no answer is refused") {
     const double infinite = std::numeric_limits<double>::infinity();
     CHECK_THROWS_AS(square_root(-1, {1, 8}, side::below), range_error);
     CHECK_THROWS_AS(square_root(2, 0, side::below), range_error);
+    CHECK_THROWS_WITH_AS(diagonal(3_in, -(4_in), 1_in, side::above),
+                         "a side of a rectangle must be zero or more: it was -4 in", range_error);
     CHECK_THROWS_AS(square_root(against_gmp::largest, {1, 8}, side::below), overflow_error);
     CHECK_THROWS_AS(times_pi(1, -1, side::below), range_error);
     CHECK_THROWS_AS(times_pi(against_gmp::largest, 1, side::below), overflow_error);

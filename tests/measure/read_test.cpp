@@ -1,4 +1,4 @@
-// Reading: what people write, every refusal with its position and reason, literals, and random bytes.
+// Reading: what people write, every mistake with its position and reason, literals, and random bytes.
 #include "against_gmp.hpp"
 #include <turncloth/measure/read.hpp>
 #include <turncloth/measure/write.hpp>
@@ -104,7 +104,7 @@ static_assert(read_fraction("-3074457345618258602 2/3") == fraction(against_gmp:
 static_assert(read_fraction("1/9223372036854775807") == fraction(1, against_gmp::largest));
 static_assert(read_fraction("0.000000000000000001") == fraction(1, 1000000000000000000));
 
-struct refusal {
+struct mistake {
     std::string_view text;
     std::size_t position;
     std::string_view reason;
@@ -112,7 +112,7 @@ struct refusal {
 
 /// Whether `read` refuses the text there and for that reason.
 template <class Read>
-void check_refused(const refusal& r, Read read) {
+void check_refused(const mistake& r, Read read) {
     CAPTURE(std::string(r.text));
     try {
         read(r.text);
@@ -143,7 +143,7 @@ constexpr std::string_view last_unit = "expected the unit of the last number";
 constexpr std::string_view trailing = "expected nothing after the number";
 
 /// Refused alike as a number and as a length.
-constexpr refusal refused_by_both[] = {
+constexpr mistake refused_by_both[] = {
     {"", 0, no_number},
     {"   ", 3, no_number},
     {"-", 1, no_number},
@@ -178,12 +178,12 @@ constexpr refusal refused_by_both[] = {
     {"0.0000000000000000001", 2, "more decimal digits than 64 bits hold"},
 };
 
-constexpr refusal refused_as_number[] = {
+constexpr mistake refused_as_number[] = {
     {"12 in", 3, trailing}, {"12 -1/2", 3, trailing}, {"12½½", 4, trailing},     {"12.5 1/2", 5, trailing},
     {"1/2/3", 3, trailing}, {"1e3", 1, trailing},     {"12 1/2 x", 7, trailing}, {"1/2 1/2", 4, trailing},
 };
 
-constexpr refusal refused_as_length[] = {
+constexpr mistake refused_as_length[] = {
     {"12 x", 3, no_unit},      {"12 inchworms", 3, no_unit},     {"12 -1/2", 3, no_unit},
     {"1e3", 1, no_unit},       {"12 cmm", 3, no_unit},           {"12.5 1/2", 5, no_unit},
     {"1 in 1 ft", 7, growing}, {"1 ft 12 in 1 ft", 13, growing}, {"5' 5'", 4, growing},
@@ -194,13 +194,13 @@ constexpr refusal refused_as_length[] = {
 } // namespace
 
 TEST_CASE("a text that is not a measurement is refused where it fails and for the reason") {
-    for (const refusal& r : refused_by_both) {
+    for (const mistake& r : refused_by_both) {
         check_refused(r, as_number);
         check_refused(r, as_length);
     }
-    for (const refusal& r : refused_as_number)
+    for (const mistake& r : refused_as_number)
         check_refused(r, as_number);
-    for (const refusal& r : refused_as_length)
+    for (const mistake& r : refused_as_length)
         check_refused(r, as_length);
 }
 

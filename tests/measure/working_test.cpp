@@ -50,11 +50,12 @@ TEST_CASE("a ninth term, a fifth part and a term of no parts are refused") {
     figure<inch> f;
     for (int i = 0; i < 8; ++i)
         f.plus(1_in, "slat");
-    CHECK_THROWS_WITH_AS(f.plus(1_in, "slat"), "a working has at most 8 terms", range_error);
+    CHECK_THROWS_WITH_AS(f.plus(1_in, "slat"), "the number of terms of a working must be at most 8: it was 9",
+                         range_error);
     CHECK(f.value() == 8_in);
     CHECK_NOTHROW(figure<inch>().plus_times(1, {1_in, 1_in, 1_in, 1_in}, ""));
     CHECK_THROWS_WITH_AS(figure<inch>().plus_times(1, {1_in, 1_in, 1_in, 1_in, 1_in}, ""),
-                         "a term of a working has 1 to 4 parts: 5 were given", range_error);
-    CHECK_THROWS_WITH_AS(figure<inch>().plus_times(2, {}, "hem"), "a term of a working has 1 to 4 parts: 0 were given",
-                         range_error);
+                         "the number of parts of a term must be from 1 to 4: it was 5", range_error);
+    CHECK_THROWS_WITH_AS(figure<inch>().plus_times(2, {}, "hem"),
+                         "the number of parts of a term must be from 1 to 4: it was 0", range_error);
 }

@@ -46,8 +46,8 @@ static_assert(most_bias_before_seams<centimetre>({96_cm, 20_cm}, 2_cm, 10_cm) ==
 static_assert(abs(most_bias_before_seams<centimetre>({96_cm, 20_cm}, 2_cm, 10_cm) - "934.79"_cm) < "0.25"_cm);
 // The same page, a single strip on the diagonal of 65 cm: (65 - 2.14) x 1.4 = 88 cm. The width, 3 cm, is inferred from
 // 2.14 = 3 / 1.4. With the root itself, 65 sqrt(2) - 3 = 88.92 cm.
-static_assert(longest_bias(65_cm, 3_cm, "0.01"_cm) == "88.92"_cm);
-static_assert(longest_bias(65_cm, 3_cm, 1_cm) == 88_cm);
+static_assert(longest_bias<centimetre>({.square = 65_cm, .width = 3_cm}, "0.01"_cm) == "88.92"_cm);
+static_assert(longest_bias<centimetre>({.square = 65_cm, .width = 3_cm}, 1_cm) == 88_cm);
 
 struct along {
     length<inch> width, printed;
@@ -196,7 +196,7 @@ TEST_CASE("the longest strip of a square is its diagonal less the strip's width,
     reference::sampler random(1901);
     for (int i = 0; i < 5'000; ++i) {
         const length<inch> square = random.inches(60) + 4_in, width = random.inches(4);
-        CHECK(exact(longest_bias(square, width, "1/8"_in)) * 8 ==
+        CHECK(exact(longest_bias<inch>({.square = square, .width = width}, "1/8"_in)) * 8 ==
               floor((sqrt(real(2)) * exact(square) - exact(width)) * 8));
     }
 }
@@ -205,7 +205,7 @@ TEST_CASE("what gives no bias says why") {
     const auto areas = [] { return most_bias_before_seams<centimetre>({10_cm, 4_cm}, 2_cm, 10_cm); };
     CHECK(message<binding_error>(areas) == "strips of 10 cm and more cannot be cut from a piece 10 cm by 4 cm");
     CHECK(facts<binding_error>(areas) == "no room: the shortest strip, given 10 cm");
-    const auto diagonal = [] { return longest_bias(2_in, 3_in, "1/8"_in); };
+    const auto diagonal = [] { return longest_bias<inch>({.square = 2_in, .width = 3_in}, "1/8"_in); };
     CHECK(message<binding_error>(diagonal) == "a square of 2 in gives no strip 3 in wide on its diagonal");
     CHECK(facts<binding_error>(diagonal) == "no room: the width of a strip, given 3 in");
     const auto counted = [](length<inch> across, length<inch> along, length<inch> width, length<inch> seam) {
@@ -279,8 +279,8 @@ TEST_CASE("what gives no bias says why") {
           "too small: the shortest strip, given -1 in, least 0 in");
     CHECK(facts<binding_error>([] { return along_selvedge(0_in, "1/8"_in, side::above); }) ==
           "too small: the width of a strip, given 0 in, least 0 in");
-    CHECK(facts<binding_error>([] { return longest_bias(0_in, 1_in, "1/8"_in); }) ==
+    CHECK(facts<binding_error>([] { return longest_bias<inch>({.square = 0_in, .width = 1_in}, "1/8"_in); }) ==
           "too small: the side of a square, given 0 in, least 0 in");
-    CHECK(facts<binding_error>([] { return longest_bias(1_in, 0_in, "1/8"_in); }) ==
+    CHECK(facts<binding_error>([] { return longest_bias<inch>({.square = 1_in, .width = 0_in}, "1/8"_in); }) ==
           "too small: the width of a strip, given 0 in, least 0 in");
 }

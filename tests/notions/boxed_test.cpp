@@ -40,8 +40,9 @@ static_assert(zipped.rest_width == 4_in && zipped.rest_length == 35_in);
 static_assert(boxed_bag<inch>({12_in, 14_in, 4_in}, {.seam = "1/2"_in, .top = 1_in}).width.value() == 17_in);
 static_assert(boxed_bag<inch>({12_in, 14_in, 4_in}, {.seam = "1/2"_in, .top = 1_in}).height.value() == "17 1/2"_in);
 
-static_assert(covering(pad, "1/4"_in, {}) == boxed_size("16 1/4"_in, "9 1/4"_in, 2_in));
-static_assert(filling_for(pad, "-1/2"_in, {}) == boxed_size("16 1/2"_in, "9 1/2"_in, 2_in)); // foam squeezed by 1/2 in
+static_assert(covering(pad, {.around = "1/4"_in, .in_depth = {}}) == boxed_size("16 1/4"_in, "9 1/4"_in, 2_in));
+static_assert(filling_for(pad, {.around = "-1/2"_in, .in_depth = {}}) ==
+              boxed_size("16 1/2"_in, "9 1/2"_in, 2_in)); // foam squeezed by 1/2 in
 static_assert(wadding_layers(2_in, "1/2"_in, 1) == 4 && wadding_layers(2_in, "1/2"_in, {3, 5}) == 7);
 static_assert(as<centimetre>(pad) == boxed_size("40.64"_cm, "22.86"_cm, "5.08"_cm));
 
@@ -130,7 +131,8 @@ TEST_CASE("ease and squeeze come off again") {
         CAPTURE(i);
         const boxed_size<inch> box(random.inches(40) + 4_in, random.inches(40) + 4_in, random.inches(8) + 4_in);
         const length<inch> ease = random.inches(4) - 2_in, in_depth = random.inches(4) - 2_in;
-        CHECK(filling_for(covering(box, ease, in_depth), ease, in_depth) == box);
+        CHECK(filling_for(covering(box, {.around = ease, .in_depth = in_depth}),
+                          {.around = ease, .in_depth = in_depth}) == box);
         const std::int64_t layers = wadding_layers(box.depth(), "3/8"_in, {2, 3});
         CHECK("1/4"_in * layers >= box.depth());
         CHECK("1/4"_in * (layers - 1) < box.depth());
@@ -229,7 +231,7 @@ TEST_CASE("what makes no box says why") {
     CHECK(facts<boxed_error>([&] {
               return boxed_bag<inch>({1_in, 1_in, 1_in}, {.seam = 1_in, .top = "-1"_in});
           }) == "too small: the allowance of a bag's top edge, given -1 in, least 0 in");
-    CHECK(facts<boxed_error>([&] { return filling_for(pad, 9_in, {}); }) ==
+    CHECK(facts<boxed_error>([&] { return filling_for(pad, {.around = 9_in, .in_depth = {}}); }) ==
           "too small: the height of a box, given 0 in, least 0 in");
     CHECK(message<boxed_error>([] {
               return wadding_layers(2_in, 1_in, {3, 2});

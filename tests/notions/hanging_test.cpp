@@ -21,7 +21,7 @@ constexpr edges<inch> hanging_edges{heading(4_in), single_turned_hem(1_in), sing
                                     single_turned_hem(1_in)};
 constexpr panel<inch> backing(finished_size(15_in, 42_in), hanging_edges);
 constexpr eyelet<inch> brass{"3/8"_in, "3/4"_in};
-constexpr auto three = eyelets(backing, 3, brass, "1 1/2"_in, "1/8"_in);
+constexpr auto three = eyelets(backing, 3, brass, {.margin = "1 1/2"_in, .clear = "1/8"_in});
 static_assert(three.down == at<finished_edge>(2_in)); // midway between the fold and the stitching 4 in below it
 static_assert(three.along.centres()[0] == at<finished_edge>("1 7/8"_in) &&
               three.along.centres()[1] == at<finished_edge>("7 1/2"_in));
@@ -78,7 +78,7 @@ TEST_CASE("every rim lies clear of the fold, the stitching and the side hems, fo
         const eyelet<inch> e{"1/4"_in, "1/4"_in + random.inches(1)};
         const length<inch> margin = random.inches(3), clear = random.inches(1);
         try {
-            const eyelet_row<inch> row = eyelets(p, 2 + i % 6, e, margin, clear);
+            const eyelet_row<inch> row = eyelets(p, 2 + i % 6, e, {.margin = margin, .clear = clear});
             ++set;
             const length<inch> down = row.down.from_datum();
             CHECK(down - e.rim / 2 >= clear);
@@ -120,7 +120,7 @@ TEST_CASE("eyelets marked from the edge, each rounded by itself, stay at their p
     // 200 in with rims of 3/4 in 2 in from the ends: 195 1/4 in between the outer centres, 24 gaps of 8.135 in. Rounded to
     // 8 1/8 in and laid off 24 times, the last would be 1/4 in short.
     const panel<inch> wide(finished_size(200_in, 30_in), hanging_edges);
-    const eyelet_row<inch> row = eyelets(wide, 25, brass, 2_in, "1/8"_in);
+    const eyelet_row<inch> row = eyelets(wide, 25, brass, {.margin = 2_in, .clear = "1/8"_in});
     const length<inch> first = nearest_to(row.along.centres()[0].from_datum(), "1/8"_in);
     std::int64_t k = 0;
     for (const auto& centre : row.along.centres()) {
@@ -195,30 +195,32 @@ TEST_CASE("a film's working counts its pockets, and ribbons are counted there an
 
 TEST_CASE("what would not hang says why") {
     CHECK(message<hanging_error>([] {
-              return eyelets(backing, 3, eyelet<inch>{"1/2"_in, "1/2"_in}, 2_in, 0_in);
+              return eyelets(backing, 3, eyelet<inch>{"1/2"_in, "1/2"_in}, {.margin = 2_in, .clear = 0_in});
           }) == "the rim of an eyelet must be wider than its hole, 1/2 in: it was 1/2 in");
     CHECK(message<hanging_error>([] {
-              return eyelets(backing, 3, eyelet<inch>{2_in, "3 7/8"_in}, 2_in, "1/8"_in);
+              return eyelets(backing, 3, eyelet<inch>{2_in, "3 7/8"_in}, {.margin = 2_in, .clear = "1/8"_in});
           }) == "a rim of 3 7/8 in kept 1/8 in clear does not fit the heading, which is stitched 4 in below its fold");
-    CHECK(message<hanging_error>([] { return eyelets(backing, 3, brass, 1_in, "1/8"_in); }) ==
+    CHECK(message<hanging_error>([] { return eyelets(backing, 3, brass, {.margin = 1_in, .clear = "1/8"_in}); }) ==
           "an eyelet 1 in from the left edge is not clear of the single-turned hem there, which lies 1 in deep and "
           "needs 1/8 "
           "in more");
     CHECK(message<hanging_error>([] {
               const edges<inch> wide_right{heading(4_in), single_turned_hem(2_in), finish<inch>(), finish<inch>()};
-              return eyelets(panel<inch>(finished_size(15_in, 42_in), wide_right), 3, brass, 1_in, "1/8"_in);
+              return eyelets(panel<inch>(finished_size(15_in, 42_in), wide_right), 3, brass,
+                             {.margin = 1_in, .clear = "1/8"_in});
           }) ==
           "an eyelet 1 in from the right edge is not clear of the single-turned hem there, which lies 2 in deep and "
           "needs 1/8 in more");
     CHECK(message<hanging_error>([] {
-              return eyelets(panel<inch>(finished_size(15_in, 42_in), all_round(seam("1/2"_in))), 3, brass, 2_in, 0_in);
+              return eyelets(panel<inch>(finished_size(15_in, 42_in), all_round(seam("1/2"_in))), 3, brass,
+                             {.margin = 2_in, .clear = 0_in});
           }) == "eyelets need a turned and stitched heading: a seam allowance has no cloth between two layers");
     CHECK(facts<hanging_error>([&] {
-              return eyelets(backing, 3, eyelet<inch>{0_in, 1_in}, 2_in, 0_in);
+              return eyelets(backing, 3, eyelet<inch>{0_in, 1_in}, {.margin = 2_in, .clear = 0_in});
           }) == "too small: the hole of an eyelet, given 0 in, least 0 in");
-    CHECK(facts<hanging_error>([&] { return eyelets(backing, 3, brass, 2_in, "-1/8"_in); }) ==
+    CHECK(facts<hanging_error>([&] { return eyelets(backing, 3, brass, {.margin = 2_in, .clear = "-1/8"_in}); }) ==
           "too small: the distance that a rim keeps clear, given -1/8 in, least 0 in");
-    CHECK_THROWS_AS(eyelets(backing, 40, brass, 2_in, "1/8"_in), marks_error);
+    CHECK_THROWS_AS(eyelets(backing, 40, brass, {.margin = 2_in, .clear = "1/8"_in}), marks_error);
     CHECK(message<hanging_error>([] {
               return fewest_eyelets(4_in, {.rim = 1_in, .margin = "1 1/2"_in, .most = 2_in});
           }) == "two eyelets with rims of 1 in and margins of 1 1/2 in have no room in 4 in");

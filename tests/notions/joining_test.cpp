@@ -43,10 +43,11 @@ static_assert(cloth_widths(30_in, {.width = 30_in, .join = 1_in}, joined::in_the
 static_assert(cloth_widths("1/2"_in, {.width = 4_in, .join = 3_in}, joined::flat).count == 1);
 
 // Joins (derived): 2 a straight, the width on the diagonal, 2 sqrt(2) a between slanting ends: for 1/4 in 0.7071 in.
-static_assert(join_loss(join::straight, 2_in, "1/4"_in, "1/16"_in) == "1/2"_in);
-static_assert(join_loss(join::diagonal, 2_in, "1/4"_in, "1/16"_in) == 2_in);
-static_assert(join_loss(join::slanting, 2_in, "1/4"_in, "0.0001"_in) == "0.7072"_in); // rounded up
-static_assert(join_loss(join::slanting, 2_in, "1/4"_in, "1/16"_in) == "3/4"_in);
+static_assert(join_loss<inch>(join::straight, {.width = 2_in, .allowance = "1/4"_in}, "1/16"_in) == "1/2"_in);
+static_assert(join_loss<inch>(join::diagonal, {.width = 2_in, .allowance = "1/4"_in}, "1/16"_in) == 2_in);
+static_assert(join_loss<inch>(join::slanting, {.width = 2_in, .allowance = "1/4"_in}, "0.0001"_in) ==
+              "0.7072"_in); // rounded up
+static_assert(join_loss<inch>(join::slanting, {.width = 2_in, .allowance = "1/4"_in}, "1/16"_in) == "3/4"_in);
 
 } // namespace
 
@@ -92,7 +93,8 @@ TEST_CASE("the join of slanting ends takes the root of eight allowances, rounded
     for (int i = 0; i < 2'000; ++i) {
         const length<centimetre> a = random.centimetres(3);
         const reference::real steps = sqrt(reference::real(8)) * exact(a) * 10;
-        CHECK(exact(join_loss(join::slanting, 9_cm, a, "0.1"_cm)) * 10 == ceil(steps));
+        CHECK(exact(join_loss<centimetre>(join::slanting, {.width = 9_cm, .allowance = a}, "0.1"_cm)) * 10 ==
+              ceil(steps));
     }
 }
 
@@ -108,13 +110,17 @@ TEST_CASE("what cannot be joined says why") {
     CHECK(facts<joining_error>(widths(100_cm, 0_cm, 2_cm)) == "too small: a width of cloth, given 0 cm, least 0 cm");
     CHECK(facts<joining_error>(widths(100_cm, 90_cm, "-1"_cm)) ==
           "too small: what a join takes, given -1 cm, least 0 cm");
-    const auto diagonal = [] { return join_loss(join::diagonal, 1_in, "5/8"_in, "1/8"_in); };
+    const auto diagonal = [] {
+        return join_loss<inch>(join::diagonal, {.width = 1_in, .allowance = "5/8"_in}, "1/8"_in);
+    };
     CHECK(message<joining_error>(diagonal) ==
           "a diagonal join of strips 1 in wide has no room for an allowance of 5/8 in");
     CHECK(facts<joining_error>(diagonal) == "no room: the allowance of a join, given 5/8 in, most 1/2 in");
-    CHECK(facts<joining_error>([] { return join_loss(join::straight, 0_in, "1/4"_in, "1/8"_in); }) ==
-          "too small: the width of a strip, given 0 in, least 0 in");
-    CHECK(facts<joining_error>([] { return join_loss(join::straight, 1_in, 0_in, "1/8"_in); }) ==
-          "too small: the allowance of a join, given 0 in, least 0 in");
-    CHECK_THROWS_AS(join_loss(join::slanting, 1_in, "1/4"_in, 0_in), range_error);
+    CHECK(facts<joining_error>([] {
+              return join_loss<inch>(join::straight, {.width = 0_in, .allowance = "1/4"_in}, "1/8"_in);
+          }) == "too small: the width of a strip, given 0 in, least 0 in");
+    CHECK(facts<joining_error>([] {
+              return join_loss<inch>(join::straight, {.width = 1_in, .allowance = 0_in}, "1/8"_in);
+          }) == "too small: the allowance of a join, given 0 in, least 0 in");
+    CHECK_THROWS_AS(join_loss<inch>(join::slanting, {.width = 1_in, .allowance = "1/4"_in}, 0_in), range_error);
 }

@@ -18,14 +18,17 @@ using reference::real;
 namespace {
 
 // Stitched as far out as the rod's radius r, the way is r (2 + pi): a half circle and two straights of r... and r = 1.
-static_assert(loop_for_rod(2_in, 1_in, "0.00001"_in, side::nearest) == "5.14159"_in);
+static_assert(loop_for_rod<inch>({.diameter = 2_in, .stitched = 1_in}, "0.00001"_in, side::nearest) == "5.14159"_in);
 // Stitched on the rod's own line, all the way round: pi.
-static_assert(loop_for_rod(1_in, 0_in, "0.00001"_in, side::nearest) == "3.14159"_in);
+static_assert(loop_for_rod<inch>({.diameter = 1_in, .stitched = 0_in}, "0.00001"_in, side::nearest) == "3.14159"_in);
 // r = 1, stitched at sqrt(3) = 1.7320508: a third of the circle and two straights, 2 sqrt(3) + 2 pi / 3 = 5.5584967...
-static_assert(loop_for_rod(2_in, "1.7320508"_in, "0.00001"_in, side::nearest) == "5.5585"_in);
-static_assert(loop_for_rod("3/4"_in, "3/8"_in, "1/8"_in, side::above) == 2_in); // the synopsis
+static_assert(loop_for_rod<inch>({.diameter = 2_in, .stitched = "1.7320508"_in}, "0.00001"_in, side::nearest) ==
+              "5.5585"_in);
+static_assert(loop_for_rod<inch>({.diameter = "3/4"_in, .stitched = "3/8"_in}, "1/8"_in, side::above) ==
+              2_in); // the synopsis
 
-static_assert(casing_for_rod(1_in, "1/4"_in, "1/8"_in, side::above) == "1 7/8"_in);     // 1.5708 + 0.25 = 1.8208
+static_assert(casing_for_rod<inch>({.diameter = 1_in, .ease = "1/4"_in}, "1/8"_in, side::above) ==
+              "1 7/8"_in);                                                              // 1.5708 + 0.25 = 1.8208
 static_assert(rod_for_casing(2_in, "1/8"_in, side::below) == "1 1/4"_in);               // 4 / pi = 1.2732
 static_assert(loop_over_box<inch>({4_in, 3_in}, 4_in, "1/8"_in, side::above) == 14_in); // 4 + 2 x 5, exactly
 static_assert(loop_over_box<inch>({4_in, 3_in}, 0_in, "1/8"_in, side::below) ==
@@ -33,12 +36,13 @@ static_assert(loop_over_box<inch>({4_in, 3_in}, 0_in, "1/8"_in, side::below) ==
 
 // A Manual of Home-Making, Portieres (published): a run is at least twice as wide as its rod is thick, 1 1/2 in for 3/4 in,
 // which is more than the half girth, 1.18 in (derived).
-static_assert(casing_for_rod("3/4"_in, {}, "0.01"_in, side::nearest) == "1.18"_in);
+static_assert(casing_for_rod<inch>({.diameter = "3/4"_in, .ease = {}}, "0.01"_in, side::nearest) == "1.18"_in);
 
 constexpr boxed_thing<inch> seed_tin{6_in, "2 1/2"_in, 8_in};
-static_assert(pocket_for_box(seed_tin, "1/4"_in, -2 * 1_in).width.value() == "8 3/4"_in);
-static_assert(pocket_for_box(seed_tin, "1/4"_in, -2 * 1_in).height.value() == "7 1/4"_in); // 8 + 1 1/4 - 2
-static_assert(box_for_pocket("8 3/4"_in, "2 1/2"_in, "1/4"_in) == 6_in);
+static_assert(pocket_for_box(seed_tin, {.ease = "1/4"_in, .above = -2 * 1_in}).width.value() == "8 3/4"_in);
+static_assert(pocket_for_box(seed_tin, {.ease = "1/4"_in, .above = -2 * 1_in}).height.value() ==
+              "7 1/4"_in); // 8 + 1 1/4 - 2
+static_assert(box_for_pocket("8 3/4"_in, {.depth = "2 1/2"_in, .ease = "1/4"_in}) == 6_in);
 
 /// A string pulled tight over a circle of radius r that lies on the axis at the origin, from (-h, 0) to (h, 0). Where
 /// it meets the circle is found by looking along its right half, point by point, for the one seen outermost from (h,
@@ -67,7 +71,8 @@ TEST_CASE("the ribbon over a rod is as long as its path: two tangents and the ar
         CAPTURE(i);
         const length<inch> diameter = random.inches(3), stitched = random.inches(3);
         const double path = laid_over(to_double(diameter.value()) / 2, to_double(stitched.value()));
-        CHECK(loop_of_rod(diameter, stitched).value() == doctest::Approx(path).epsilon(1e-6));
+        CHECK(loop_of_rod<inch>({.diameter = diameter, .stitched = stitched}).value() ==
+              doctest::Approx(path).epsilon(1e-6));
     }
 }
 
@@ -80,9 +85,14 @@ TEST_CASE("the ribbon over a rod is 2 h + r (2 pi - 4 atan(h / r)), rounded righ
         const length<centimetre> diameter = random.centimetres(8), stitched = random.centimetres(8);
         const real r = exact(diameter) / 2, h = exact(stitched);
         const real way = 2 * h + r * (boost::math::constants::two_pi<real>() - 4 * atan(h / r));
-        CHECK(exact(loop_for_rod(diameter, stitched, "0.1"_cm, side::above)) * 10 == ceil(way * 10));
-        CHECK(exact(loop_for_rod(diameter, stitched, "0.1"_cm, side::below)) * 10 == floor(way * 10));
-        CHECK(abs(real(loop_of_rod(diameter, stitched).value()) - way) <= loop_of_rod(diameter, stitched).bound());
+        CHECK(exact(loop_for_rod<centimetre>({.diameter = diameter, .stitched = stitched}, "0.1"_cm, side::above)) *
+                  10 ==
+              ceil(way * 10));
+        CHECK(exact(loop_for_rod<centimetre>({.diameter = diameter, .stitched = stitched}, "0.1"_cm, side::below)) *
+                  10 ==
+              floor(way * 10));
+        CHECK(abs(real(loop_of_rod<centimetre>({.diameter = diameter, .stitched = stitched}).value()) - way) <=
+              loop_of_rod<centimetre>({.diameter = diameter, .stitched = stitched}).bound());
     }
 }
 
@@ -90,14 +100,16 @@ TEST_CASE(
     "the shortest loop is stitched a radius out; further out it nears its base, further in it goes under the rod") {
     // d/dh (2 h + 4 r atan(r / h)) = 2 - 4 r^2 / (h^2 + r^2), which is zero at h = r. As h grows, 4 r atan(r / h) falls
     // to 4 r^2 / h.
-    CHECK(loop_of_rod(2_in, 1000_in).value() == doctest::Approx(2000.004).epsilon(1e-9));
+    CHECK(loop_of_rod<inch>({.diameter = 2_in, .stitched = 1000_in}).value() ==
+          doctest::Approx(2000.004).epsilon(1e-9));
     constexpr int seed = 1848;
     reference::sampler random(seed);
     for (int i = 0; i < 1'000; ++i) {
         CAPTURE(seed);
         CAPTURE(i);
         const length<inch> diameter = random.inches(4), h = random.inches(4);
-        const double here = loop_of_rod(diameter, h).value(), further = loop_of_rod(diameter, h + "1/64"_in).value();
+        const double here = loop_of_rod<inch>({.diameter = diameter, .stitched = h}).value(),
+                     further = loop_of_rod<inch>({.diameter = diameter, .stitched = h + "1/64"_in}).value();
         CHECK((h >= diameter / 2 ? further > here : true));
         CHECK((h + "1/64"_in <= diameter / 2 ? further < here : true));
         CHECK(here > 2 * to_double(h.value()));
@@ -111,7 +123,7 @@ TEST_CASE("the rod that a casing is made for goes in, and not much thicker a one
         CAPTURE(seed);
         CAPTURE(i);
         const length<inch> rod = random.inches(3) + "1/8"_in, ease = random.inches(1);
-        const length<inch> width = casing_for_rod(rod, ease, "1/16"_in, side::above);
+        const length<inch> width = casing_for_rod<inch>({.diameter = rod, .ease = ease}, "1/16"_in, side::above);
         CHECK(rod_for_casing(width - ease, "1/64"_in, side::above) >= rod);
         CHECK(rod_for_casing(width - ease - "1/16"_in, "1/64"_in, side::below) <= rod);
     }
@@ -125,12 +137,12 @@ TEST_CASE("a pocket goes round its box with its ease to spare, and covers it to 
         CAPTURE(i);
         const boxed_thing<inch> box{random.inches(10), random.inches(4), random.inches(12)};
         const length<inch> ease = random.inches(1), above = random.inches(3);
-        const pocket_sizes<inch> p = pocket_for_box(box, ease, above);
+        const pocket_sizes<inch> p = pocket_for_box(box, {.ease = ease, .above = above});
         CHECK(p.width.value() * 2 - (box.width + box.depth) * 2 == ease * 2); // both layers, less round the box
         CHECK(p.height.value() - box.depth / 2 - box.height == above);        // up from the middle of the base
-        CHECK(box_for_pocket(p.width.value(), box.depth, ease) == box.width);
+        CHECK(box_for_pocket(p.width.value(), {.depth = box.depth, .ease = ease}) == box.width);
     }
-    CHECK(to_text(pocket_for_box(seed_tin, "1/4"_in, -2 * 1_in).height) ==
+    CHECK(to_text(pocket_for_box(seed_tin, {.ease = "1/4"_in, .above = -2 * 1_in}).height) ==
           "7 1/4 in = 8 in the box's height + 1/2 x 2 1/2 in its depth - 2 in left bare");
 }
 
@@ -142,14 +154,16 @@ TEST_CASE("a ribbon over a box is checked by whole right triangles") {
 }
 
 TEST_CASE("what holds nothing says why") {
-    CHECK(message<loop_error>([] { return loop_of_rod(0_in, 1_in); }) ==
+    CHECK(message<loop_error>([] { return loop_of_rod<inch>({.diameter = 0_in, .stitched = 1_in}); }) ==
           "the diameter of a rod must be more than zero: it was 0 in");
-    CHECK(message<loop_error>([] { return loop_of_rod(1_in, "-1/2"_in); }) ==
+    CHECK(message<loop_error>([] { return loop_of_rod<inch>({.diameter = 1_in, .stitched = "-1/2"_in}); }) ==
           "the distance of stitching from the middle of a loop must be zero or more: it was -1/2 in");
-    CHECK(facts<loop_error>([&] { return casing_for_rod(-1 * 1_in, 0_in, "1/8"_in, side::above); }) ==
-          "too small: the diameter of a rod, given -1 in, least 0 in");
-    CHECK(facts<loop_error>([&] { return casing_for_rod(1_in, "-1/8"_in, "1/8"_in, side::above); }) ==
-          "too small: the ease of a casing, given -1/8 in, least 0 in");
+    CHECK(facts<loop_error>([&] {
+              return casing_for_rod<inch>({.diameter = -1 * 1_in, .ease = 0_in}, "1/8"_in, side::above);
+          }) == "too small: the diameter of a rod, given -1 in, least 0 in");
+    CHECK(facts<loop_error>([&] {
+              return casing_for_rod<inch>({.diameter = 1_in, .ease = "-1/8"_in}, "1/8"_in, side::above);
+          }) == "too small: the ease of a casing, given -1/8 in, least 0 in");
     CHECK(facts<loop_error>([&] { return rod_for_casing(0_in, "1/8"_in, side::below); }) ==
           "too small: the width of a casing, given 0 in, least 0 in");
     CHECK(facts<loop_error>([&] {
@@ -161,23 +175,23 @@ TEST_CASE("what holds nothing says why") {
     CHECK(facts<loop_error>([&] {
               return loop_over_box<inch>({1_in, 1_in}, "-1"_in, "1/8"_in, side::below);
           }) == "too small: the distance of stitching from a box, given -1 in, least 0 in");
-    CHECK(message<loop_error>([] { return pocket_for_box(seed_tin, 0_in, -8 * 1_in); }) ==
+    CHECK(message<loop_error>([] { return pocket_for_box(seed_tin, {.ease = 0_in, .above = -8 * 1_in}); }) ==
           "a pocket must cover some of the box: of 8 in it leaves 8 in bare");
     CHECK(facts<loop_error>([&] {
-              return pocket_for_box(boxed_thing<inch>{0_in, 1_in, 1_in}, 0_in, 0_in);
+              return pocket_for_box(boxed_thing<inch>{0_in, 1_in, 1_in}, {.ease = 0_in, .above = 0_in});
           }) == "too small: the width of a box, given 0 in, least 0 in");
     CHECK(facts<loop_error>([&] {
-              return pocket_for_box(boxed_thing<inch>{1_in, 0_in, 1_in}, 0_in, 0_in);
+              return pocket_for_box(boxed_thing<inch>{1_in, 0_in, 1_in}, {.ease = 0_in, .above = 0_in});
           }) == "too small: the depth of a box, given 0 in, least 0 in");
     CHECK(facts<loop_error>([&] {
-              return pocket_for_box(boxed_thing<inch>{1_in, 1_in, 0_in}, 0_in, 0_in);
+              return pocket_for_box(boxed_thing<inch>{1_in, 1_in, 0_in}, {.ease = 0_in, .above = 0_in});
           }) == "too small: the height of a box, given 0 in, least 0 in");
-    CHECK(facts<loop_error>([&] { return pocket_for_box(seed_tin, "-1/4"_in, 0_in); }) ==
+    CHECK(facts<loop_error>([&] { return pocket_for_box(seed_tin, {.ease = "-1/4"_in, .above = 0_in}); }) ==
           "too small: the ease of a pocket, given -1/4 in, least 0 in");
-    CHECK(message<loop_error>([] { return box_for_pocket(3_in, "2 1/2"_in, "1/2"_in); }) ==
+    CHECK(message<loop_error>([] { return box_for_pocket(3_in, {.depth = "2 1/2"_in, .ease = "1/2"_in}); }) ==
           "a pocket 3 in wide has no room for a box 2 1/2 in deep with an ease of 1/2 in");
-    CHECK(facts<loop_error>([&] { return box_for_pocket(3_in, 0_in, 0_in); }) ==
+    CHECK(facts<loop_error>([&] { return box_for_pocket(3_in, {.depth = 0_in, .ease = 0_in}); }) ==
           "too small: the depth of a box, given 0 in, least 0 in");
-    CHECK(facts<loop_error>([&] { return box_for_pocket(3_in, 1_in, "-1/8"_in); }) ==
+    CHECK(facts<loop_error>([&] { return box_for_pocket(3_in, {.depth = 1_in, .ease = "-1/8"_in}); }) ==
           "too small: the ease of a pocket, given -1/8 in, least 0 in");
 }

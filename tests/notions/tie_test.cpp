@@ -53,7 +53,7 @@ static_assert(ribbon(stitched_cord) == "7 7/8"_in);
 constexpr ribbon_tie<inch> edge_tape{"5 7/8"_in - 2 * "1/4"_in, 0, 1, {}, {}, {}, "1/2"_in};
 static_assert(ribbon(edge_tape) == "6 3/8"_in);
 // Ontario Teachers' Manual, Household Science (published): the tape of a bag 12 in wide is twice its width and 2 in: 26 in.
-static_assert(tie_round(12_in * 2, 1, tied_bow<inch>{{}, 1_in, {}}, {}, {}).value() == 26_in);
+static_assert(tie_round(12_in * 2, 1, tied_bow<inch>{{}, 1_in, {}}, {}).value() == 26_in);
 
 // A core of 1 in radius and paper of 0.01 in to an outer radius of 3 and of 5 in (a published exercise, "Joan's Paper
 // Roll Problem"): 800 pi and 2400 pi in of paper, in the ratio 1 : 3. 2513.274 and 7539.822 in are derived.
@@ -71,7 +71,8 @@ static_assert(roll_girth(thick, "0.000001"_in, side::nearest) == "15.853309"_in)
 static_assert(roll_diameter(thick, "1/8"_in, side::above) == "5 1/8"_in);
 
 // Twice round 8 1/4 in, a bow of 2 in loops and 3 in tails with 1 1/2 in in its knot.
-static_assert(tie_round("8 1/4"_in, 2, tied_bow<inch>{2_in, 3_in, "1 1/2"_in}, "1/2"_in, "1/4"_in).value() == 33_in);
+static_assert(tie_round("8 1/4"_in, 2, tied_bow<inch>{2_in, 3_in, "1 1/2"_in}, {.ease = "1/2"_in, .turned = "1/4"_in})
+                  .value() == 33_in);
 
 /// The length of an Archimedean spiral that grows by `thickness` a turn, from radius r to s: the integral of sqrt(u^2 +
 /// a^2) / a du.
@@ -111,7 +112,7 @@ TEST_CASE("a ribbon's working names its parts and leaves out what is not there")
     CHECK(to_text(ribbon_working(closure)) == "21 in = 3/4 x 20 in run + 2 x 1 1/2 in loop + 3 in free end");
     CHECK(to_text(ribbon_working(middle)) ==
           "72 cm = 35 cm free end at the start + 35 cm free end + 2 x 1 cm turned under");
-    CHECK(to_text(tie_round(8_in, 1, tied_bow<inch>{2_in, 3_in, {}}, {}, {})) ==
+    CHECK(to_text(tie_round(8_in, 1, tied_bow<inch>{2_in, 3_in, {}}, {})) ==
           "22 in = 8 in round + 4 x 2 in loops, there and back + 2 x 3 in tails");
 }
 
@@ -230,21 +231,21 @@ TEST_CASE("what cannot be tied says why") {
           }) == "too small: the diameter of a roll's core, given -1 in, least 0 in");
 
     const tied_bow<inch> bow{2_in, 3_in, 1_in};
-    CHECK(message<tie_error>([&] { return tie_round(8_in, 0, bow, 0_in, 0_in); }) ==
+    CHECK(message<tie_error>([&] { return tie_round(8_in, 0, bow, {.ease = 0_in, .turned = 0_in}); }) ==
           "how often a tie goes round must be at least 1: it was 0");
-    CHECK(facts<tie_error>([&] { return tie_round(0_in, 1, bow, 0_in, 0_in); }) ==
+    CHECK(facts<tie_error>([&] { return tie_round(0_in, 1, bow, {.ease = 0_in, .turned = 0_in}); }) ==
           "too small: the girth that a tie goes round, given 0 in, least 0 in");
-    CHECK(facts<tie_error>([&] { return tie_round(8_in, 1, bow, "-1"_in, 0_in); }) ==
+    CHECK(facts<tie_error>([&] { return tie_round(8_in, 1, bow, {.ease = "-1"_in, .turned = 0_in}); }) ==
           "too small: the ease of a tie, given -1 in, least 0 in");
-    CHECK(facts<tie_error>([&] { return tie_round(8_in, 1, bow, 0_in, "-1"_in); }) ==
+    CHECK(facts<tie_error>([&] { return tie_round(8_in, 1, bow, {.ease = 0_in, .turned = "-1"_in}); }) ==
           "too small: what is turned under at a ribbon's end, given -1 in, least 0 in");
     CHECK(facts<tie_error>([&] {
-              return tie_round(8_in, 1, tied_bow<inch>{"-1"_in, 3_in, 1_in}, 0_in, 0_in);
+              return tie_round(8_in, 1, tied_bow<inch>{"-1"_in, 3_in, 1_in}, {.ease = 0_in, .turned = 0_in});
           }) == "too small: the loop of a bow, given -1 in, least 0 in");
     CHECK(facts<tie_error>([&] {
-              return tie_round(8_in, 1, tied_bow<inch>{2_in, "-1"_in, 1_in}, 0_in, 0_in);
+              return tie_round(8_in, 1, tied_bow<inch>{2_in, "-1"_in, 1_in}, {.ease = 0_in, .turned = 0_in});
           }) == "too small: the tail of a bow, given -1 in, least 0 in");
     CHECK(facts<tie_error>([&] {
-              return tie_round(8_in, 1, tied_bow<inch>{2_in, 3_in, "-1"_in}, 0_in, 0_in);
+              return tie_round(8_in, 1, tied_bow<inch>{2_in, 3_in, "-1"_in}, {.ease = 0_in, .turned = 0_in});
           }) == "too small: the ribbon in a knot, given -1 in, least 0 in");
 }

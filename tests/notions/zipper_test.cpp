@@ -33,30 +33,30 @@ static_assert(opening(caught) == 22_cm && tape(caught) == 26_cm && clearance(cau
 // Length of a zipper: from the top stop to the bottom stop, closed, tape ends not included (ASTM D2050, and the trade;
 // value from memory). So a 9 in zipper fits a 9 in opening as sold, whatever its tape ends, while they clear the seams.
 constexpr std::array<length<inch>, 3> sold_in_inches = {7_in, 12_in, 9_in};
-constexpr auto as_sold = trimmed<inch>(pocket, sold_in_inches, "1/2"_in, "1/2"_in);
+constexpr auto as_sold = trimmed<inch>(pocket, sold_in_inches, {.ends = "1/2"_in, .tail = "1/2"_in});
 static_assert(as_sold.sold == 9_in && !as_sold.needs_a_stop && as_sold.stop_at == 9_in);
 static_assert(as_sold.cut_at == "9 1/2"_in && as_sold.cut_off == 0_in);
-static_assert(trimmed<inch>(pocket, sold_in_inches, 0_in, "1/2"_in).sold == 9_in);
+static_assert(trimmed<inch>(pocket, sold_in_inches, {.ends = 0_in, .tail = "1/2"_in}).sold == 9_in);
 
 // By hand: an opening of 10 in takes the 12 in zipper, with a new stop at 10 in and a tail of 1/2 in below it. Its tape
 // ended at 12 3/4 in; 2 1/4 in fall away.
 constexpr zipped_opening<inch> longer{"11 1/2"_in, "3/4"_in, "1/2"_in};
-constexpr auto cut = trimmed<inch>(longer, sold_in_inches, "3/4"_in, "1/2"_in);
+constexpr auto cut = trimmed<inch>(longer, sold_in_inches, {.ends = "3/4"_in, .tail = "1/2"_in});
 static_assert(cut.sold == 12_in && cut.needs_a_stop && cut.stop_at == 10_in);
 static_assert(cut.cut_at == "10 1/2"_in && cut.cut_off == "2 1/4"_in);
 
 // The zipper is longer, but not by so much that a tail could be cut: a stop, and nothing falls away.
 constexpr std::array<length<inch>, 1> a_little_longer = {"10 1/4"_in};
-constexpr auto uncut = trimmed<inch>(longer, a_little_longer, "1/4"_in, "1/2"_in);
+constexpr auto uncut = trimmed<inch>(longer, a_little_longer, {.ends = "1/4"_in, .tail = "1/2"_in});
 static_assert(uncut.sold == "10 1/4"_in && uncut.needs_a_stop && uncut.stop_at == 10_in);
 static_assert(uncut.cut_at == "10 1/2"_in && uncut.cut_off == 0_in);
-static_assert(trimmed<inch>(longer, a_little_longer, 0_in, "1/2"_in).cut_at == "10 1/4"_in);
+static_assert(trimmed<inch>(longer, a_little_longer, {.ends = 0_in, .tail = "1/2"_in}).cut_at == "10 1/4"_in);
 
 // University of Hawaii, Extension Circular 352, Zippers: take the next longer zipper and leave the extra: for 23 in a
 // 24 in one, 1 in extra. Nothing is cut where a tail of that inch is asked for.
 constexpr zipped_opening<inch> back{25_in, 1_in, 1_in};
 constexpr std::array<length<inch>, 3> dress_zippers = {22_in, 24_in, 26_in};
-constexpr auto next_longer = trimmed<inch>(back, dress_zippers, 0_in, 1_in);
+constexpr auto next_longer = trimmed<inch>(back, dress_zippers, {.ends = 0_in, .tail = 1_in});
 static_assert(next_longer.sold == 24_in && next_longer.sold - next_longer.stop_at == 1_in);
 static_assert(next_longer.cut_at == 24_in && next_longer.cut_off == 0_in);
 
@@ -148,7 +148,7 @@ TEST_CASE("a made-up zipper is the shortest that is long enough, and is cut wher
         const zipped_opening<inch> z{length_of<inch>(across), length_of<inch>(margin), 0_in};
         const auto reference = searched(z, lengths, ends, tail);
         try {
-            const auto t = trimmed<inch>(z, lengths, length_of<inch>(ends), length_of<inch>(tail));
+            const auto t = trimmed<inch>(z, lengths, {.ends = length_of<inch>(ends), .tail = length_of<inch>(tail)});
             REQUIRE(reference);
             REQUIRE(exact(t.sold.value()) == reference->sold);
             REQUIRE(t.stop_at == opening(z));
@@ -237,7 +237,7 @@ TEST_CASE("an opening that cannot be is refused by all that ask for it") {
         CHECK_THROWS_WITH_AS(tape(z), why, zipper_error);
         CHECK_THROWS_WITH_AS(tape_working(z), why, zipper_error);
         CHECK_THROWS_WITH_AS(clearance(z), why, zipper_error);
-        CHECK_THROWS_WITH_AS(trimmed<inch>(z, sold_in_inches, 0_in, 1_in), why, zipper_error);
+        CHECK_THROWS_WITH_AS(trimmed<inch>(z, sold_in_inches, {.ends = 0_in, .tail = 1_in}), why, zipper_error);
         CHECK_THROWS_WITH_AS(from_roll(z, 1, 90_in), why, zipper_error);
         CHECK_THROWS_WITH_AS(end_tab(z, 1_in, 2_in), why, zipper_error);
     };
@@ -248,39 +248,39 @@ TEST_CASE("an opening that cannot be is refused by all that ask for it") {
 }
 
 TEST_CASE("where no made-up zipper will do, the refusal says why") {
-    CHECK_THROWS_WITH_AS(trimmed<inch>({14_in, "3/4"_in, 0_in}, sold_in_inches, "1/2"_in, "1/2"_in),
+    CHECK_THROWS_WITH_AS(trimmed<inch>({14_in, "3/4"_in, 0_in}, sold_in_inches, {.ends = "1/2"_in, .tail = "1/2"_in}),
                          "no zipper sold is long enough for an opening of 12 1/2 in: the longest is 12 in",
                          zipper_error);
-    CHECK_THROWS_WITH_AS(trimmed<inch>(pocket, inches(), "1/2"_in, "1/2"_in),
+    CHECK_THROWS_WITH_AS(trimmed<inch>(pocket, inches(), {.ends = "1/2"_in, .tail = "1/2"_in}),
                          "at least one length in which zippers are sold must be given: there was none", zipper_error);
-    CHECK_THROWS_WITH_AS(trimmed<inch>(pocket, inches{9_in, 0_in}, "1/2"_in, "1/2"_in),
+    CHECK_THROWS_WITH_AS(trimmed<inch>(pocket, inches{9_in, 0_in}, {.ends = "1/2"_in, .tail = "1/2"_in}),
                          "a length in which zippers are sold must be more than zero: it was 0 in", zipper_error);
     CHECK_THROWS_WITH_AS(
-        trimmed<inch>(pocket, sold_in_inches, "3/4"_in, "1/2"_in),
+        trimmed<inch>(pocket, sold_in_inches, {.ends = "3/4"_in, .tail = "1/2"_in}),
         "the top end of the tape reaches 3/4 in beyond the opening, into the seam: the margin there is "
         "1/2 in",
         zipper_error);
     CHECK_THROWS_WITH_AS(
-        trimmed<inch>(pocket, inches{12_in}, "1/4"_in, "5/8"_in),
+        trimmed<inch>(pocket, inches{12_in}, {.ends = "1/4"_in, .tail = "5/8"_in}),
         "the bottom end of the tape reaches 5/8 in beyond the opening, into the seam: the margin there "
         "is 1/2 in",
         zipper_error);
     // Too short to be given its tail, and still in the seam.
     CHECK_THROWS_WITH_AS(
-        trimmed<inch>(pocket, inches{"9 1/2"_in}, "1/4"_in, 1_in),
+        trimmed<inch>(pocket, inches{"9 1/2"_in}, {.ends = "1/4"_in, .tail = 1_in}),
         "the bottom end of the tape reaches 3/4 in beyond the opening, into the seam: the margin there "
         "is 1/2 in",
         zipper_error);
-    CHECK_THROWS_WITH_AS(trimmed<inch>(pocket, sold_in_inches, -"1/8"_in, "1/2"_in),
+    CHECK_THROWS_WITH_AS(trimmed<inch>(pocket, sold_in_inches, {.ends = -"1/8"_in, .tail = "1/2"_in}),
                          "the tape beyond the stops of a zipper as sold must be zero or more: it was -1/8 in",
                          zipper_error);
-    CHECK_THROWS_WITH_AS(trimmed<inch>(pocket, sold_in_inches, 0_in, 0_in),
+    CHECK_THROWS_WITH_AS(trimmed<inch>(pocket, sold_in_inches, {.ends = 0_in, .tail = 0_in}),
                          "the tail below a new stop must be more than zero: it was 0 in", zipper_error);
 }
 
 TEST_CASE("tape that just reaches the seam is not in it") {
-    CHECK(trimmed<inch>(pocket, sold_in_inches, "1/2"_in, "1/2"_in).cut_at == "9 1/2"_in);
-    CHECK(trimmed<inch>(pocket, inches{12_in}, "1/2"_in, "1/2"_in).cut_at == "9 1/2"_in);
+    CHECK(trimmed<inch>(pocket, sold_in_inches, {.ends = "1/2"_in, .tail = "1/2"_in}).cut_at == "9 1/2"_in);
+    CHECK(trimmed<inch>(pocket, inches{12_in}, {.ends = "1/2"_in, .tail = "1/2"_in}).cut_at == "9 1/2"_in);
     CHECK(from_roll<inch>({10_in, "1/2"_in, "1/2"_in}, 1, 90_in).each == 10_in);
 }
 
@@ -330,7 +330,7 @@ TEST_CASE("a refusal of a zipper knows what was given and what is allowed") {
               return tape<inch>({9_in, 1_in, -"1/4"_in});
           }) == "too small: the tape beyond an opening, given -1/4 in, least 0 in");
     const auto trim = [](inches sold, length<inch> ends, length<inch> tail) {
-        return [=] { return trimmed<inch>(pocket, sold, ends, tail); };
+        return [=] { return trimmed<inch>(pocket, sold, {.ends = ends, .tail = tail}); };
     };
     CHECK(facts<zipper_error>(trim({7_in, 8_in}, "1/2"_in, "1/2"_in)) ==
           "too large: the opening of a zipper, given 9 in, most 8 in");

@@ -125,7 +125,8 @@ TEST_CASE("a ribbon sewn on along a run is listed as far as it is sewn") {
 
 TEST_CASE("a tie that goes round") {
     // Twice round 11 in, loops 4 x 3 in, tails 2 x 6 in, a knot of 1 in, 1/2 in of ease and 2 x 1/4 in turned: 48 in.
-    const auto tie = listed_round("tie", tie_round<inch>(11_in, 2, {3_in, 6_in, 1_in}, "1/2"_in, "1/4"_in), 11_in);
+    const auto tie = listed_round(
+        "tie", tie_round<inch>(11_in, 2, {3_in, 6_in, 1_in}, {.ease = "1/2"_in, .turned = "1/4"_in}), 11_in);
     check(tie, {{"once round the roll", 11_in}, {"ribbon, cut", 48_in}});
     CHECK(warns(tie, caution::infants_and_animals));
 }
@@ -135,7 +136,7 @@ TEST_CASE("eyelets in a heading, from their centres") {
     // from 2 3/8 to 27 5/8 in, 25 1/4 in in four steps of 6 5/16 in.
     const auto hem = single_turned_hem(1_in);
     const panel<inch> hanging(finished_size(30_in, 20_in), {heading(3_in, "1/2"_in, "1/8"_in), hem, hem, hem});
-    const auto row = listed("eyelets", eyelets(hanging, 5, {"3/8"_in, "3/4"_in}, 2_in, "1/4"_in));
+    const auto row = listed("eyelets", eyelets(hanging, 5, {"3/8"_in, "3/4"_in}, {.margin = 2_in, .clear = "1/4"_in}));
     check(row, {{"eyelets", n(5)},
                 {"centres, from the finished left edge",
                  std::vector<length<inch>>{"2 3/8"_in, "8 11/16"_in, 15_in, "21 5/16"_in, "27 5/8"_in}},

@@ -205,6 +205,10 @@ TEST_CASE("zippers that cannot be sewn are refused") {
     z.opening.across = 11_in;
     CHECK(with(z) == std::vector<std::string>{"a zipper 11 in across is wider than front, which finishes 10 in"});
     z = sound;
+    z.opening.margin = 5_in; // both its lines and its tape cannot be worked out, for one reason
+    CHECK(with(z) ==
+          std::vector<std::string>{"the zipper on front: margins of 5 in leave no opening in a width of 10 in"});
+    z = sound;
     z.on = "back";
     CHECK(with(z) == std::vector<std::string>{"a zipper is put on back, which is not in the project"});
     z = sound;
@@ -621,6 +625,10 @@ TEST_CASE("corners are cut out of a panel of a box, which then finishes as the b
     CHECK(s.pieces[0].corner == 1_in);
     CHECK(s.pieces[0].depth == 2_in);
     CHECK(s.pieces[0].finished == finished_size(16_in, 10_in));
+    for (const auto& row : s.pieces[0].lines) { // the seams end where the corners are cut out
+        CHECK(row.begins == 1_in);
+        CHECK(row.ends == (row.parallel_to == edge::top || row.parallel_to == edge::bottom ? 18_in : 12_in));
+    }
     CHECK(to_text(s, inch_ruler(16))
               .find("cut a square of 1 in out of each corner; two make a box of 16 x 10 in, 2 in "
                     "deep\n") != std::string::npos);
@@ -636,8 +644,8 @@ TEST_CASE("eyelets are listed centre by centre, each rounded from its own place:
     const auto hem = double_turned_hem("3/8"_in, "3/4"_in, "1/8"_in);
     auto& sheet_ =
         p.add({"sheet", "canvas", panel(p.finished(), {heading("2 1/2"_in, "1/2"_in, "1/8"_in), hem, hem, hem})});
-    const auto row = eyelets(sheet_.shape(), 26, {"3/8"_in, "3/4"_in}, 1_in, "1/4"_in);
-    sheet_.eyelets(row, {"3/8"_in, "3/4"_in});
+    const auto row = eyelets(sheet_.shape(), 26, {"3/8"_in, "3/4"_in}, {.margin = 1_in, .clear = "1/4"_in});
+    sheet_.eyelets(row);
     p.add(listed("eyelets", row));
     const auto s = sheet_of(p);
     REQUIRE(s.pieces[0].eyelets.size() == 1);
@@ -649,6 +657,20 @@ TEST_CASE("eyelets are listed centre by centre, each rounded from its own place:
     CHECK(text.find(
               "eyelets, holes of 3/8 in with rims of 3/4 in: centres 4 3/16 in from the top edge, and from the left "
               "edge 2 1/2 in, ") != std::string::npos);
+}
+
+TEST_CASE("A name made while the program runs outlives its project on the sheet") {
+    const auto made = [] {
+        project<inch> p("Seed bags", {10_in, 8_in});
+        const auto hem = finish<inch>(p.keep("hem of bag number " + std::to_string(1'000'000)))
+                             .allows(1_in)
+                             .folds_at(1_in)
+                             .stitched_at("1 7/8"_in)
+                             .reaches(1_in);
+        p.add({"bag", "calico", panel(p.finished(), all_round(hem))});
+        return sheet_of(p);
+    }();
+    CHECK(to_text(made.pieces[0].width) == "12 in = 10 in finished + 2 x 1 in hem of bag number 1000000");
 }
 
 TEST_CASE("a piece that has no room for its finishes is named") {

@@ -93,7 +93,7 @@ constexpr purchase<Unit> amount_to_buy(length<Unit> laid, const purchase_rules<U
     p.bought = up_to(std::max(p.needed, rules.sold.least), rules.sold.step);
     p.spare = p.bought - p.needed;
     p.working.plus(laid, "laid");
-    const auto note = [&](length<Unit> l, std::string_view what) {
+    const auto note = [&](length<Unit> l, label what) {
         if (l.value() != 0)
             p.working.plus(l, what);
     };

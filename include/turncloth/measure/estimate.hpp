@@ -107,9 +107,7 @@ public:
 
     /// Exact where 64 bits hold it, else to one unit. Throws range_error for x < 0.
     constexpr explicit estimate(fraction x) {
-        if (x < 0)
-            detail::refuse<range_error>("an estimate is of a number not below zero: it was " +
-                                        std::to_string(to_double(x)));
+        require_not_negative<range_error>(x, "a number that is estimated");
         if (x == 0)
             return;
         // The numerator moved up to bit 126 leaves a quotient of at least 64 bits.
@@ -185,7 +183,8 @@ public:
         if (low != high)
             detail::refuse<undecided_error>(
                 std::to_string(value()) + " is known to within " + std::to_string(r_ + 1) +
-                " parts in 2^63, and that is too near a border between two graduations to tell them apart");
+                    " parts in 2^63, and that is too near a border between two graduations to tell them apart",
+                refusal{fault::does_not_fit, "an estimate", amount_of(value())});
         return fraction(low) * step;
     }
 
@@ -204,8 +203,9 @@ private:
         if (n == 0)
             return 0;
         if (down < 1)
-            detail::refuse<overflow_error>(std::to_string(value()) +
-                                           " does not fit a fraction: numerator and denominator are 64-bit integers");
+            detail::refuse<overflow_error>(
+                std::to_string(value()) + " does not fit a fraction: numerator and denominator are 64-bit integers",
+                refusal{fault::does_not_fit, "an estimate", amount_of(value())});
         // Twice the quotient, rounded down, and whether anything was dropped: enough for all three sides.
         const detail::uint128 halves = down > 128 ? 0 : (scaled_up >> (down - 1)) / by;
         const bool dropped = down > 128 || halves * by << (down - 1) != scaled_up;
@@ -214,8 +214,9 @@ private:
         const bool up =
             wanted == side::above ? odd || dropped : wanted == side::nearest && odd && (dropped || (below & 1) != 0);
         if (below >= detail::uint128{1} << 62)
-            detail::refuse<overflow_error>(std::to_string(value()) +
-                                           " does not fit a fraction: numerator and denominator are 64-bit integers");
+            detail::refuse<overflow_error>(
+                std::to_string(value()) + " does not fit a fraction: numerator and denominator are 64-bit integers",
+                refusal{fault::does_not_fit, "an estimate", amount_of(value())});
         return static_cast<std::int64_t>(below) + (up ? 1 : 0);
     }
 
@@ -271,9 +272,7 @@ inline constexpr uint128 quarter_pi = uint128{0xC90FDAA22168C234U} << 64 | 0xC4C
 /// Brought below sqrt(2) - 1 by atan(x) = pi/2 - atan(1/x) and atan(u) = pi/4 - atan((1 - u) / (1 + u)), exactly, since
 /// x is a fraction; then the series above.
 constexpr estimate arctangent(fraction x) {
-    if (x < 0)
-        detail::refuse<range_error>("an arctangent is taken of a number not below zero: it was " +
-                                    std::to_string(to_double(x)));
+    require_not_negative<range_error>(x, "a number whose arctangent is taken");
     const bool steep = x > 1;
     const auto over = static_cast<std::uint64_t>(numerator(x)), under = static_cast<std::uint64_t>(denominator(x));
     const std::uint64_t n = steep ? under : over, d = steep ? over : under; // n / d <= 1

@@ -266,6 +266,9 @@ constexpr double to_double(fraction x) noexcept {
     return static_cast<double>(numerator(x)) / static_cast<double>(denominator(x));
 }
 
+/// As the data of a refusal.
+constexpr amount amount_of(fraction x) { return {numerator(x), denominator(x), to_double(x), {}}; }
+
 } // namespace turncloth
 
 template <>

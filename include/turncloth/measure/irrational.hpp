@@ -10,6 +10,7 @@
 #ifndef TURNCLOTH_MEASURE_IRRATIONAL_HPP
 #define TURNCLOTH_MEASURE_IRRATIONAL_HPP
 
+#include <turncloth/measure/require.hpp>
 #include <turncloth/measure/rounding.hpp>
 
 #include <cstdint>
@@ -41,9 +42,7 @@ constexpr std::int64_t whole_root(std::int64_t n) noexcept {
 /// < r + 1, and sqrt(n/d) is above r + 1/2 exactly where 4 n/d is above (2r + 1)^2; a half goes to the even multiple.
 /// Throws range_error for x < 0, overflow_error where x / step^2 does not fit.
 constexpr fraction square_root(fraction x, fraction step, side wanted) {
-    if (x < 0)
-        detail::refuse<range_error>("a square root needs a value of zero or more: it was " +
-                                    std::to_string(to_double(x)));
+    require_not_negative<range_error>(x, "a number whose square root is taken");
     const fraction square = detail::steps_in(detail::steps_in(x, step), step);
     const std::int64_t root = detail::whole_root(floor(square));
     const detail::int128 n = numerator(square), d = denominator(square);
@@ -56,9 +55,11 @@ constexpr fraction square_root(fraction x, fraction step, side wanted) {
     return (fraction(root) + (goes_up ? 1 : 0)) * step;
 }
 
-/// The diagonal of a rectangle, on a graduation. Throws as square_root.
+/// The diagonal of a rectangle, on a graduation. Throws range_error for a negative side, and as square_root.
 template <length_unit Unit>
 constexpr length<Unit> diagonal(length<Unit> a, length<Unit> b, length<Unit> step, side wanted) {
+    require_not_negative<range_error>(a, "a side of a rectangle");
+    require_not_negative<range_error>(b, "a side of a rectangle");
     return length_of<Unit>(square_root(a.value() * a.value() + b.value() * b.value(), step.value(), wanted));
 }
 
@@ -80,8 +81,9 @@ constexpr fraction times_pi(fraction x, fraction step, side wanted) {
     const fraction low = detail::on_side(x * detail::pi_below, step, wanted);
     const fraction high = detail::on_side(x * detail::pi_above, step, wanted);
     if (low != high)
-        detail::refuse<overflow_error>("pi times " + std::to_string(to_double(x)) +
-                                       " lies too near a border between two graduations to tell them apart in 64 bits");
+        detail::refuse<overflow_error>(
+            "pi times " + to_text(x) + " lies too near a border between two graduations to tell them apart in 64 bits",
+            refusal{fault::does_not_fit, "a multiple of pi", amount_of(x)});
     return low;
 }
 
@@ -110,17 +112,25 @@ constexpr binary_parts binary_parts_of(double real) {
     const auto field = static_cast<int>(bits >> 52 & 0x7FF);
     const std::uint64_t tail = bits & ((std::uint64_t{1} << 52) - 1);
     if (field == 0x7FF)
-        refuse<range_error>("a measurement must be a finite number");
+        refuse<range_error>("a measurement must be a finite number",
+                            refusal{fault::unsuitable, "a measurement", amount_of(real)});
     if (field == 0)
         return {static_cast<std::int64_t>(tail), -1074};
     return {static_cast<std::int64_t>(tail | std::uint64_t{1} << 52), field - 1075};
 }
 
-/// The whole number nearest to m 2^exponent / step; a half goes to the even one.
-constexpr std::int64_t nearest_steps(binary_parts real, fraction step) {
+[[noreturn, gnu::cold]] inline void refuse_large(double real) {
+    refuse<overflow_error>("the number is too large for a fraction of 64-bit integers: it was " + std::to_string(real),
+                           refusal{fault::does_not_fit, "a measurement", amount_of(real)});
+}
+
+/// The whole number nearest to x / step; a half goes to the even one. The sign comes before the check of what fits,
+/// since -2^63 does and 2^63 does not.
+constexpr std::int64_t nearest_steps(double x, fraction step) {
+    const binary_parts real = binary_parts_of(x);
     // From 2^64 on no multiple fits: steps stay below 2^63, so the nearest is less than 2^62 away.
     if (real.exponent > 11)
-        refuse<overflow_error>("the number is too large for a fraction of 64-bit integers");
+        refuse_large(x);
     // With a negative exponent both sides are scaled by a power of two. Of it, at most 2^63 goes to the divisor, which
     // then stays below 2^126; the rest is taken from the dividend, where a lost digit can only matter to a tie.
     const int down = real.exponent < 0 ? -real.exponent : 0;
@@ -131,9 +141,9 @@ constexpr std::int64_t nearest_steps(binary_parts real, fraction step) {
     const int128 divisor = int128{numerator(step)} << (down - lost);
     const int128 below = dividend / divisor, twice_rest = 2 * (dividend % divisor);
     const bool goes_up = twice_rest > divisor || (twice_rest == divisor && (sticky || below % 2 != 0));
-    const int128 steps = below + (goes_up ? 1 : 0);
+    const int128 size = below + (goes_up ? 1 : 0), steps = x < 0 ? -size : size;
     if (!fits(steps))
-        refuse<overflow_error>("the number is too large for a fraction of 64-bit integers");
+        refuse_large(x);
     return static_cast<std::int64_t>(steps);
 }
 
@@ -144,8 +154,7 @@ constexpr std::int64_t nearest_steps(binary_parts real, fraction step) {
 /// number of steps, or the multiple, does not fit.
 constexpr approximation approximate(double real, fraction step) {
     static_cast<void>(detail::steps_in(0, step));
-    const fraction size = fraction(detail::nearest_steps(detail::binary_parts_of(real), step)) * step;
-    const fraction value = real < 0 ? -size : size;
+    const fraction value = fraction(detail::nearest_steps(real, step)) * step;
     return {value, to_double(value) - real};
 }
 

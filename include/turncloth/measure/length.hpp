@@ -129,6 +129,14 @@ constexpr area<To> as_area(const boost::units::quantity<Square, fraction>& a) {
     return area<To>::from_value(a.value() * units_per<To, from> * units_per<To, from>);
 }
 
+/// As the data of a refusal, with the name of the unit.
+template <length_unit Unit>
+constexpr amount amount_of(length<Unit> l) {
+    amount a = amount_of(l.value());
+    a.unit = unit_name<Unit>;
+    return a;
+}
+
 /// How many times `b` goes into `a`. Throws zero_denominator_error where b is nothing.
 template <length_unit Unit>
 constexpr fraction ratio(length<Unit> a, length<Unit> b) {
@@ -178,6 +186,7 @@ concept different_units = length_unit<A> && length_unit<B> && !std::same_as<A, B
 template <class Number>
 concept bare_number = std::is_arithmetic_v<Number> || std::same_as<Number, fraction>;
 using bring_to_one_unit = please::bring_both_lengths_to_one_unit_first_for_instance_as_centimetre_x;
+using ratio_in_one_unit = please::bring_both_lengths_to_one_unit_first_since_their_ratio_is_a_plain_number;
 using name_the_unit = please::name_the_unit_of_a_length_for_instance_12_in_or_30_cm;
 } // namespace detail
 
@@ -196,6 +205,15 @@ bool operator==(const detail::exact_quantity<A>&, const detail::exact_quantity<B
 template <class Please = detail::bring_to_one_unit, class A, class B>
     requires detail::different_units<A, B>
 bool operator<=>(const detail::exact_quantity<A>&, const detail::exact_quantity<B>&) = delete;
+
+// Boost.Units divides any quantity by any other, so that 10 in over 2 cm would be 5 of "in per cm".
+template <class Please = detail::ratio_in_one_unit, class A, class B>
+    requires detail::different_units<A, B>
+void operator/(const detail::exact_quantity<A>&, const detail::exact_quantity<B>&) = delete;
+
+template <class Please = detail::ratio_in_one_unit, class A, class B>
+    requires detail::different_units<A, B>
+void ratio(const detail::exact_quantity<A>&, const detail::exact_quantity<B>&) = delete;
 
 // A number without a unit is not a length, so it neither adds to one nor compares with one.
 

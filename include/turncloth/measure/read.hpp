@@ -16,6 +16,7 @@
 #include <turncloth/measure/length.hpp>
 
 #include <array>
+#include <cstddef>
 #include <cstdint>
 #include <string_view>
 
@@ -307,7 +308,23 @@ constexpr length<Unit> read_length(std::string_view text) {
 
 namespace detail {
 
-/// Digits as a template argument, so that they are read while the program is compiled, wherever they stand.
+/// The characters of a literal as a template argument.
+template <std::size_t Size>
+struct literal_text {
+    char characters[Size];
+    consteval literal_text(const char (&literal)[Size]) {
+        for (std::size_t i = 0; i < Size; ++i)
+            characters[i] = literal[i];
+    }
+};
+
+/// Read while the program is compiled, wherever it stands.
+template <class Unit, literal_text Text>
+struct quoted_literal {
+    static constexpr length<Unit> value = read_length<Unit>({Text.characters, sizeof(Text.characters) - 1});
+};
+
+/// The same for digits without quotation marks.
 template <class Unit, char... Digits>
 struct literal {
     static constexpr char text[] = {Digits...};
@@ -315,14 +332,6 @@ struct literal {
 };
 
 } // namespace detail
-
-// Text is read while compiling too, except by Clang 14, which has trouble with immediate functions: there a mistake in
-// a text that is no part of a constant expression is refused when the program runs.
-#if defined(__clang__) && __clang_major__ < 15
-#define TURNCLOTH_IMMEDIATE constexpr
-#else
-#define TURNCLOTH_IMMEDIATE consteval
-#endif
 
 /// Literals, to be had with `using namespace turncloth::literals`: 12_in, 12.5_in, "12 1/2"_in, 30_cm, "31,75"_cm.
 /// The digits are read as written, so that 0.1_cm is one tenth exactly; a mistake in one does not compile.
@@ -353,22 +362,32 @@ constexpr length<metre> operator""_m() {
     return detail::literal<metre, Digits...>::value;
 }
 
-TURNCLOTH_IMMEDIATE length<inch> operator""_in(const char* text, std::size_t n) { return read_length<inch>({text, n}); }
-TURNCLOTH_IMMEDIATE length<foot> operator""_ft(const char* text, std::size_t n) { return read_length<foot>({text, n}); }
-TURNCLOTH_IMMEDIATE length<yard> operator""_yd(const char* text, std::size_t n) { return read_length<yard>({text, n}); }
-TURNCLOTH_IMMEDIATE length<millimetre> operator""_mm(const char* text, std::size_t n) {
-    return read_length<millimetre>({text, n});
+template <detail::literal_text Text>
+constexpr length<inch> operator""_in() {
+    return detail::quoted_literal<inch, Text>::value;
 }
-TURNCLOTH_IMMEDIATE length<centimetre> operator""_cm(const char* text, std::size_t n) {
-    return read_length<centimetre>({text, n});
+template <detail::literal_text Text>
+constexpr length<foot> operator""_ft() {
+    return detail::quoted_literal<foot, Text>::value;
 }
-TURNCLOTH_IMMEDIATE length<metre> operator""_m(const char* text, std::size_t n) {
-    return read_length<metre>({text, n});
+template <detail::literal_text Text>
+constexpr length<yard> operator""_yd() {
+    return detail::quoted_literal<yard, Text>::value;
+}
+template <detail::literal_text Text>
+constexpr length<millimetre> operator""_mm() {
+    return detail::quoted_literal<millimetre, Text>::value;
+}
+template <detail::literal_text Text>
+constexpr length<centimetre> operator""_cm() {
+    return detail::quoted_literal<centimetre, Text>::value;
+}
+template <detail::literal_text Text>
+constexpr length<metre> operator""_m() {
+    return detail::quoted_literal<metre, Text>::value;
 }
 
 } // namespace literals
-
-#undef TURNCLOTH_IMMEDIATE
 
 } // namespace turncloth
 

@@ -5,7 +5,7 @@
 //   require_at_least<Error>(x, least, what)   require_at_most<Error>(x, most, what)
 //   require_between<Error>(least, x, most, what, why)
 //   require_index<Error>(i, count, "an edge")                      numbered from 0
-//   amount_of(x)                                                   a value as the data of a refusal
+//   amount_of(x)                                                   a count or a double as the data of a refusal
 //
 //   require_more_than_zero<finish_error>(allowance, "a seam allowance");
 //   // finish_error: "a seam allowance must be more than zero: it was -1/4 in", fault::too_small, given -1/4 in, least 0 in
@@ -26,13 +26,6 @@
 
 namespace turncloth {
 
-inline amount amount_of(fraction x) { return {numerator(x), denominator(x), to_double(x), {}}; }
-template <length_unit Unit>
-amount amount_of(length<Unit> l) {
-    amount a = amount_of(l.value());
-    a.unit = unit_name<Unit>;
-    return a;
-}
 template <std::integral Count>
 amount amount_of(Count n) {
     if (std::in_range<std::int64_t>(n))

@@ -32,8 +32,9 @@ namespace detail {
 /// How many steps x is, not necessarily a whole number.
 constexpr fraction steps_in(fraction x, fraction step) {
     if (step <= 0)
-        refuse<range_error>("a graduation must be more than zero: it was " + std::to_string(numerator(step)) + "/" +
-                            std::to_string(denominator(step)));
+        refuse<range_error>("a graduation must be more than zero: it was " + std::to_string(numerator(step)) +
+                                (is_whole(step) ? std::string() : "/" + std::to_string(denominator(step))),
+                            refusal{fault::too_small, "a graduation", amount_of(step), amount_of(fraction(0))});
     return x / step;
 }
 

@@ -8,12 +8,13 @@
 //   auto cut = figure<inch>().plus("10"_in, "finished").plus_times(2, {"1/2"_in, "1/2"_in}, "hem");
 //
 // The value is computed from the terms and from nothing else, so a printed working can never disagree with its figure.
-// Nothing is allocated: a figure has room for eight terms of up to four parts, and names are not copied, so they must
-// be literals or outlive the figure.
+// Nothing is allocated: a figure has room for eight terms of up to four parts, and names are labels (label.hpp): literals,
+// or kept in a table of words.
 #ifndef TURNCLOTH_MEASURE_WORKING_HPP
 #define TURNCLOTH_MEASURE_WORKING_HPP
 
-#include <turncloth/measure/write.hpp>
+#include <turncloth/measure/label.hpp>
+#include <turncloth/measure/require.hpp>
 
 #include <array>
 #include <cstddef>
@@ -29,18 +30,16 @@ template <length_unit Unit>
 class term {
 public:
     constexpr term() = default;
-    constexpr term(fraction times, std::span<const length<Unit>> parts, std::string_view what)
+    constexpr term(fraction times, std::span<const length<Unit>> parts, label what)
         : times_(times), count_(parts.size()), what_(what) {
-        if (parts.empty() || parts.size() > parts_.size())
-            detail::refuse<range_error>("a term of a working has 1 to 4 parts: " + std::to_string(parts.size()) +
-                                        " were given");
+        require_between<range_error>(std::size_t{1}, parts.size(), parts_.size(), "the number of parts of a term");
         for (std::size_t i = 0; i < parts.size(); ++i)
             parts_[i] = parts[i];
     }
 
     constexpr fraction times() const { return times_; }
     constexpr std::span<const length<Unit>> parts() const { return {parts_.data(), count_}; }
-    constexpr std::string_view what() const { return what_; }
+    constexpr label what() const { return what_; }
     constexpr length<Unit> value() const {
         length<Unit> sum;
         for (const length<Unit>& part : parts())
@@ -52,7 +51,7 @@ private:
     fraction times_ = 1;
     std::array<length<Unit>, 4> parts_{};
     std::size_t count_ = 0;
-    std::string_view what_;
+    label what_;
 };
 
 template <length_unit Unit>
@@ -62,13 +61,12 @@ public:
 
     /// Adds one term. Throws range_error for a ninth.
     constexpr figure& plus(const term<Unit>& t) {
-        if (count_ == terms_.size())
-            detail::refuse<range_error>("a working has at most 8 terms");
+        require_at_most<range_error>(count_ + 1, terms_.size(), "the number of terms of a working");
         terms_[count_++] = t;
         return *this;
     }
-    constexpr figure& plus(length<Unit> l, std::string_view what) { return plus_times(1, {l}, what); }
-    constexpr figure& plus_times(fraction times, std::initializer_list<length<Unit>> parts, std::string_view what) {
+    constexpr figure& plus(length<Unit> l, label what) { return plus_times(1, {l}, what); }
+    constexpr figure& plus_times(fraction times, std::initializer_list<length<Unit>> parts, label what) {
         return plus(term<Unit>(times, {parts.begin(), parts.size()}, what));
     }
 
@@ -96,7 +94,8 @@ std::string term_text(const term<Unit>& t, Write write) {
         sum = "(" + sum + ")";
     std::string text = abs(t.times()) == 1 ? sum : to_text(abs(t.times())) + " x " + sum;
     text += " " + std::string(unit_name<Unit>);
-    return t.what().empty() ? text : text + " " + std::string(t.what());
+    const std::string_view what = t.what();
+    return what.empty() ? text : text + " " + std::string(what);
 }
 
 } // namespace detail

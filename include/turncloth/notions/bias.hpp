@@ -6,7 +6,7 @@
 //   most_bias_before_seams(piece, width)      the rule of areas, which no seam is taken from: at most so much
 //   least_square_before_seams(wanted, step)   least_cloth_before_seams(wanted, across, shortest, step)   at least so much
 //   along_selvedge(width, step, side)         where to mark along the selvedge for a strip of that width
-//   longest_bias(square, width, step)         one strip from corner to corner
+//   longest_bias({.square, .width}, step)     one strip from corner to corner
 //
 //   constexpr bias_wanted<inch> piping{.joined = 130_in, .width = "2 1/2"_in, .seam = "1/4"_in};
 //   static_assert(square_for_bias(piping, "1/8"_in) == "18 7/8"_in);            // 5 strips, 4 joins
@@ -204,11 +204,19 @@ constexpr length<Unit> along_selvedge(length<Unit> width, length<Unit> step, sid
     return length_of<Unit>(square_root(width.value() * width.value() * 2, step.value(), wanted));
 }
 
+/// A square, and one strip to be cut along its diagonal.
+template <length_unit Unit>
+struct diagonal_strip {
+    length<Unit> square; ///< its side
+    length<Unit> width;  ///< of the strip, to cut
+};
+
 /// One strip along the diagonal of a square, measured where both its edges are still there: the diagonal less the width
 /// (each end comes to a right-angled point half as long as the strip is wide). Rounded down. Throws binding_error where
 /// nothing is left.
 template <length_unit Unit>
-constexpr length<Unit> longest_bias(length<Unit> square, length<Unit> width, length<Unit> step) {
+constexpr length<Unit> longest_bias(const diagonal_strip<Unit>& strip, length<Unit> step) {
+    const length<Unit> square = strip.square, width = strip.width;
     require_more_than_zero<binding_error>(square, "the side of a square");
     require_more_than_zero<binding_error>(width, "the width of a strip");
     const fraction s = square.value(), w = width.value();

@@ -115,7 +115,7 @@ constexpr figure<Unit> binding_length(length<Unit> perimeter, std::int64_t corne
     figure<Unit> f;
     f.plus(perimeter, "edge");
     if (corners > 0 && extra.fold.value() > 0)
-        f.plus_times(corners, {extra.fold}, corners == 1 ? "corner fold" : "corner folds");
+        f.plus_times(corners, {extra.fold}, corners == 1 ? label("corner fold") : label("corner folds"));
     if (extra.overlap.value() > 0)
         f.plus(extra.overlap, "overlap of the ends");
     return f;

@@ -8,7 +8,7 @@
 //   edging(box, allowance, pieces)              a pad's edging: its width, and its length in one piece or four
 //   split_edging(box, allowance, zipper)        an edging with a zipper along its middle, in two halves and a rest
 //   boxed_bag(bag, {.seam, .top})               each of two equal panels of a bag with a flat bottom, figures
-//   covering(filling, ease, ease_in_depth)      the cover for a filling; filling_for(cover, ...), wadding_layers(...)
+//   covering(filling, {.around, .in_depth})     the cover for a filling; filling_for(cover, ...), wadding_layers(...)
 //   boxed_error                                 a box that cannot be sewn
 //
 //   constexpr boxed_size pad(16_in, 9_in, 2_in);
@@ -320,16 +320,22 @@ constexpr boxed_size<Unit> box_from_plates(const cut_size<Unit>& plate, const ed
 
 // Covers and what fills them. Ease above zero leaves room; below zero it squeezes, for a firm pad.
 
-/// The cover for a filling: larger by `ease` in width and height, and by `ease_in_depth`.
 template <length_unit Unit>
-constexpr boxed_size<Unit> covering(const boxed_size<Unit>& filling, length<Unit> ease, length<Unit> ease_in_depth) {
-    return {filling.width() + ease, filling.height() + ease, filling.depth() + ease_in_depth};
+struct cover_ease {
+    length<Unit> around = {}; ///< in width and in height
+    length<Unit> in_depth = {};
+};
+
+/// The cover for a filling.
+template <length_unit Unit>
+constexpr boxed_size<Unit> covering(const boxed_size<Unit>& filling, const cover_ease<Unit>& ease) {
+    return {filling.width() + ease.around, filling.height() + ease.around, filling.depth() + ease.in_depth};
 }
 
 /// The filling for a cover, the other way about.
 template <length_unit Unit>
-constexpr boxed_size<Unit> filling_for(const boxed_size<Unit>& cover, length<Unit> ease, length<Unit> ease_in_depth) {
-    return covering(cover, -ease, -ease_in_depth);
+constexpr boxed_size<Unit> filling_for(const boxed_size<Unit>& cover, const cover_ease<Unit>& ease) {
+    return covering(cover, cover_ease<Unit>{-ease.around, -ease.in_depth});
 }
 
 /// Layers of wadding for a depth: each `loft` thick and, sat on, `kept` of that (1 for all of it, as foam; 1/2 for

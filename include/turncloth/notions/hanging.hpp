@@ -1,7 +1,7 @@
 // Things that hang: eyelets in a heading, ribbons folded over a rail, pockets of fuller film, dividers.
 //
 //   eyelet<U>{hole, rim}                                 two diameters
-//   eyelets(panel, n, e, margin, clear)                  a row in the panel's heading, clear of its hems: an eyelet_row
+//   eyelets(panel, n, e, {.margin, .clear})              a row in the panel's heading, clear of its hems: an eyelet_row
 //   fewest_eyelets(along, {.rim, .margin, .most})        how many, at most `most` from centre to centre
 //   folded_ribbons(n, hang, caught)                      ribbon for n loops that hang from a seam, a figure
 //   pocket_row<U>(backing, film, n)                      n pockets of film that is longer than what it is sewn to
@@ -84,15 +84,21 @@ constexpr void require_clear_of_side(const finish<Unit>& side, length<Unit> marg
 
 } // namespace detail
 
-/// n eyelets in the top edge's heading, midway between its fold and its stitching, the first and the last rim `margin`
-/// from the side edges. Rims keep `clear` from the fold, from the stitching and from the turned cloth of the side hems,
-/// whose extra layers an eyelet does not close on. Throws hanging_error where they cannot, marks_error where the row
+/// Where the rims of eyelets may lie.
+template <length_unit Unit>
+struct rim_distances {
+    length<Unit> margin; ///< from each side edge to the nearest rim
+    length<Unit> clear;  ///< at least, from the fold, from the stitching and from the turned cloth of the side hems
+};
+
+/// n eyelets in the top edge's heading, midway between its fold and its stitching, clear of the hems, whose extra layers
+/// an eyelet does not close on. Throws hanging_error where they cannot, marks_error where the row
 /// has no room.
 template <length_unit Unit>
-constexpr eyelet_row<Unit> eyelets(const panel<Unit>& p, std::int64_t n, const eyelet<Unit>& e, length<Unit> margin,
-                                   length<Unit> clear) {
+constexpr eyelet_row<Unit> eyelets(const panel<Unit>& p, std::int64_t n, const eyelet<Unit>& e,
+                                   const rim_distances<Unit>& keep) {
     require_more_than_zero<hanging_error>(e.hole, "the hole of an eyelet");
-    require_not_negative<hanging_error>(clear, "the distance that a rim keeps clear");
+    require_not_negative<hanging_error>(keep.clear, "the distance that a rim keeps clear");
     if (e.rim <= e.hole)
         detail::refuse<hanging_error>("the rim of an eyelet must be wider than its hole, " + to_text(e.hole) +
                                           ": it was " + to_text(e.rim),
@@ -101,17 +107,18 @@ constexpr eyelet_row<Unit> eyelets(const panel<Unit>& p, std::int64_t n, const e
                                               .given = amount_of(e.rim),
                                               .least = amount_of(e.hole)});
     const length<Unit> room = detail::stitched_below(p.finish_of(edge::top));
-    if (e.rim + clear * 2 > room)
-        detail::refuse<hanging_error>("a rim of " + to_text(e.rim) + " kept " + to_text(clear) +
+    if (e.rim + keep.clear * 2 > room)
+        detail::refuse<hanging_error>("a rim of " + to_text(e.rim) + " kept " + to_text(keep.clear) +
                                           " clear does not fit the heading, which is stitched " + to_text(room) +
                                           " below its fold",
                                       refusal{.kind = fault::no_room,
                                               .what = "the rim of an eyelet",
                                               .given = amount_of(e.rim),
-                                              .most = amount_of(room - clear * 2)});
-    detail::require_clear_of_side(p.finish_of(edge::left), margin, clear, "left");
-    detail::require_clear_of_side(p.finish_of(edge::right), margin, clear, "right");
-    return {spaced_from_margins<finished_edge>(n, e.rim, p.finished().width(), margin), at<finished_edge>(room / 2), e};
+                                              .most = amount_of(room - keep.clear * 2)});
+    detail::require_clear_of_side(p.finish_of(edge::left), keep.margin, keep.clear, "left");
+    detail::require_clear_of_side(p.finish_of(edge::right), keep.margin, keep.clear, "right");
+    return {spaced_from_margins<finished_edge>(n, e.rim, p.finished().width(), keep.margin),
+            at<finished_edge>(room / 2), e};
 }
 
 /// What eyelets along an edge keep to.

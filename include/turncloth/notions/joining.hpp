@@ -1,7 +1,7 @@
 // Widths of cloth, or strips, joined to make up a length: how many, and what the joins take.
 //
 //   cloth_widths(needed, {.width, .join}, joined::flat)   as many widths as make up a length, with their sum
-//   join_loss(kind, width, allowance, step)               what one join takes, by the way it is sewn
+//   join_loss(kind, {.width, .allowance}, step)           what one join takes, by the way it is sewn
 //   joining_error                                         joins that take all there is
 //
 //   constexpr auto tent = cloth_widths(117_in, {.width = 30_in, .join = 1_in}, joined::flat);
@@ -31,11 +31,19 @@ enum class join {
     slanting  ///< ends cut at 45 degrees, as bias strips are, sewn along the slant
 };
 
-/// What one join takes from the length, with the joint's allowance. Straight: both allowances. Diagonal: the strips lie
+/// The strips of a join.
+template <length_unit Unit>
+struct strip_ends {
+    length<Unit> width;
+    length<Unit> allowance; ///< of each, at the join
+};
+
+/// What one join takes from the length. Straight: both allowances. Diagonal: the strips lie
 /// square on each other, so the width of the strip, whatever is trimmed. Slanting: each allowance, measured across the
 /// slant, is sqrt(2) times as long along the strip: 2 sqrt(2) a, rounded up to `step`.
 template <length_unit Unit>
-constexpr length<Unit> join_loss(join kind, length<Unit> width, length<Unit> allowance, length<Unit> step) {
+constexpr length<Unit> join_loss(join kind, const strip_ends<Unit>& ends, length<Unit> step) {
+    const length<Unit> width = ends.width, allowance = ends.allowance;
     require_more_than_zero<joining_error>(width, "the width of a strip");
     require_more_than_zero<joining_error>(allowance, "the allowance of a join");
     switch (kind) {
@@ -93,9 +101,9 @@ constexpr joined_widths<Unit> cloth_widths(length<Unit> needed, const width_and_
     const std::int64_t by_gain = ceil(ratio(needed - each.join * not_joined, gain));
     const std::int64_t count = by_gain < 1 ? 1 : by_gain, joins = count - not_joined;
     figure<Unit> made_up;
-    made_up.plus_times(count, {each.width}, count == 1 ? "width" : "widths");
+    made_up.plus_times(count, {each.width}, count == 1 ? label("width") : label("widths"));
     if (joins > 0 && each.join.value() > 0)
-        made_up.plus_times(-fraction(joins), {each.join}, joins == 1 ? "join" : "joins");
+        made_up.plus_times(-fraction(joins), {each.join}, joins == 1 ? label("join") : label("joins"));
     return {count, joins, made_up, made_up.value() - needed};
 }
 

@@ -5,7 +5,7 @@
 //     where_sewn(t)  marks_on_ribbon(t)            places on the piece; places on the ribbon
 //   rolled<U>{strip, thickness, core_diameter}     a strip or stack rolled up, round a core or round nothing
 //     roll_diameter(r, step, side)  roll_girth(r, step, side)      across it and round it; roll_radius_of(r)
-//   tied_bow<U>{loop, tail, knot}   tie_round(girth, times, bow, ease, turned)   ribbon round a roll, tied in a bow
+//   tied_bow<U>{loop, tail, knot}   tie_round(girth, times, bow, {.ease, .turned})   ribbon round a roll, tied in a bow
 //   tie_error                                      what cannot be tied, and why
 //
 //   constexpr ribbon_tie<inch> t{12_in, {1, 4}, 1, "1 1/2"_in, {}, 3_in, "1/4"_in};
@@ -69,7 +69,7 @@ constexpr void require_sound(const ribbon_tie<Unit>& t) {
 
 /// One more term, unless it is nothing.
 template <length_unit Unit>
-constexpr void plus_any(figure<Unit>& f, std::int64_t times, length<Unit> l, const char* what) {
+constexpr void plus_any(figure<Unit>& f, std::int64_t times, length<Unit> l, label what) {
     if (l.value() != 0)
         f.plus_times(times, {l}, what);
 }
@@ -188,25 +188,32 @@ struct tied_bow {
     length<Unit> knot; ///< ribbon in the knot: tie one, mark it, and measure
 };
 
-/// Ribbon that goes `times` round a girth, with `ease` to get a finger under, and is tied in a bow. Throws tie_error
+/// What a tie takes beside its way round and its bow.
+template <length_unit Unit>
+struct tie_extra {
+    length<Unit> ease = {};   ///< to get a finger under
+    length<Unit> turned = {}; ///< turned under at each of the two cut ends
+};
+
+/// Ribbon that goes `times` round a girth and is tied in a bow. Throws tie_error
 /// for less than once, a girth of nothing, or a negative part.
 template <length_unit Unit>
-constexpr figure<Unit> tie_round(length<Unit> girth, std::int64_t times, const tied_bow<Unit>& bow, length<Unit> ease,
-                                 length<Unit> turned) {
+constexpr figure<Unit> tie_round(length<Unit> girth, std::int64_t times, const tied_bow<Unit>& bow,
+                                 const tie_extra<Unit>& extra) {
     require_more_than_zero<tie_error>(girth, "the girth that a tie goes round");
     require_at_least<tie_error>(times, std::int64_t{1}, "how often a tie goes round");
     require_not_negative<tie_error>(bow.loop, "the loop of a bow");
     require_not_negative<tie_error>(bow.tail, "the tail of a bow");
     require_not_negative<tie_error>(bow.knot, "the ribbon in a knot");
-    require_not_negative<tie_error>(ease, "the ease of a tie");
-    require_not_negative<tie_error>(turned, "what is turned under at a ribbon's end");
+    require_not_negative<tie_error>(extra.ease, "the ease of a tie");
+    require_not_negative<tie_error>(extra.turned, "what is turned under at a ribbon's end");
     figure<Unit> f;
     f.plus_times(times, {girth}, "round");
     detail::plus_any(f, 4, bow.loop, "loops, there and back");
     detail::plus_any(f, 2, bow.tail, "tails");
     detail::plus_any(f, 1, bow.knot, "knot");
-    detail::plus_any(f, 1, ease, "ease");
-    detail::plus_any(f, 2, turned, "turned under");
+    detail::plus_any(f, 1, extra.ease, "ease");
+    detail::plus_any(f, 2, extra.turned, "turned under");
     return f;
 }
 

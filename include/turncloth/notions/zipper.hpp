@@ -3,7 +3,7 @@
 //   zipped_opening<U>{across, margin, beyond}     a zipper that lies across a piece, from seam to seam
 //     opening(z)  tape(z)  clearance(z)           what the slider runs, what is cut, what parts the tape from the seam
 //     opening_working(z)  tape_working(z)         the same as figures with their working
-//   trimmed(z, lengths_sold, ends, tail)          made up: which one to buy, where the new stop goes, what is cut off
+//   trimmed(z, lengths_sold, {.ends, .tail})      made up: which one to buy, where the new stop goes, what is cut off
 //   from_roll(z, pieces, roll)                    from a roll: pieces and sliders, rolls, and what is left
 //   zipper_lines(centre, rows, slit)              stitching above and below, and the slit behind
 //   end_tab(z, allowance, width)                  the cloth that is wrapped round each tape end
@@ -113,15 +113,20 @@ struct trimmed_zipper {
     length<Unit> cut_off; ///< what falls away, chain and tape
 };
 
-/// The shortest of the lengths sold that is long enough. Its tape goes on by `ends` beyond both stops as sold; where it
-/// is trimmed, a stop is sewn at the opening's end and `tail` of tape is left below it (extension leaflets: at least
-/// 1/2 in; value from memory). Throws zipper_error where none is long enough, or where a tape end would lie in a seam.
+/// Tape of a made-up zipper beyond its stops.
+template <length_unit Unit>
+struct tape_ends {
+    length<Unit> ends; ///< beyond both stops as sold
+    length<Unit> tail; ///< left below a new stop (extension leaflets: at least 1/2 in; value from memory)
+};
+
+/// The shortest of the lengths sold that is long enough. Where it is trimmed, a stop is sewn at the opening's end. Throws zipper_error where none is long enough, or where a tape end would lie in a seam.
 template <length_unit Unit>
 constexpr trimmed_zipper<Unit> trimmed(const zipped_opening<Unit>& z, std::span<const length<Unit>> lengths_sold,
-                                       length<Unit> ends, length<Unit> tail) {
+                                       const tape_ends<Unit>& beyond) {
     const length<Unit> wanted = opening(z);
-    require_not_negative<zipper_error>(ends, "the tape beyond the stops of a zipper as sold");
-    require_more_than_zero<zipper_error>(tail, "the tail below a new stop");
+    require_not_negative<zipper_error>(beyond.ends, "the tape beyond the stops of a zipper as sold");
+    require_more_than_zero<zipper_error>(beyond.tail, "the tail below a new stop");
     if (lengths_sold.empty())
         detail::refuse<zipper_error>("at least one length in which zippers are sold must be given: there was none",
                                      refusal{.kind = fault::missing, .what = "a length in which zippers are sold"});
@@ -140,10 +145,10 @@ constexpr trimmed_zipper<Unit> trimmed(const zipped_opening<Unit>& z, std::span<
                                              .what = "the opening of a zipper",
                                              .given = amount_of(wanted),
                                              .most = amount_of(longest)});
-    detail::require_clear(ends, z.margin, "top");
-    const length<Unit> as_sold = best + ends;
-    const bool cut = best > wanted && as_sold > wanted + tail;
-    const length<Unit> cut_at = cut ? wanted + tail : as_sold;
+    detail::require_clear(beyond.ends, z.margin, "top");
+    const length<Unit> as_sold = best + beyond.ends;
+    const bool cut = best > wanted && as_sold > wanted + beyond.tail;
+    const length<Unit> cut_at = cut ? wanted + beyond.tail : as_sold;
     detail::require_clear(cut_at - wanted, z.margin, "bottom");
     return {best, best > wanted, wanted, cut_at, as_sold - cut_at};
 }

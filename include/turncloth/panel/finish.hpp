@@ -43,10 +43,9 @@ public:
     using line = place<cut_edge, Unit>;
 
     constexpr finish() : finish("raw edge") {}
-    /// `name` is not copied: give a literal.
-    constexpr explicit finish(std::string_view name) : name_(name) {}
+    constexpr explicit finish(label name) : name_(name) {}
 
-    constexpr std::string_view name() const { return name_; }
+    constexpr label name() const { return name_; }
     /// From the cut edge to the finished edge.
     constexpr length<Unit> allowance() const {
         length<Unit> sum;
@@ -90,7 +89,7 @@ private:
         std::size_t count_ = 0;
     };
 
-    std::string_view name_;
+    label name_;
     few<length<Unit>> allowances_;
     few<line> folds_, stitching_;
     length<Unit> reach_;
@@ -117,7 +116,7 @@ constexpr void require_between(length<Unit> least, length<Unit> l, length<Unit> 
 /// nothing). The second crease is in the middle of the turn. What was the edge comes to lie `depth` inward of the
 /// finished edge, which itself is first + depth + turn from the cut edge.
 template <length_unit Unit>
-constexpr finish<Unit> turned_over(const char* name, length<Unit> first, length<Unit> depth, length<Unit> inset,
+constexpr finish<Unit> turned_over(label name, length<Unit> first, length<Unit> depth, length<Unit> inset,
                                    length<Unit> turn) {
     const length<Unit> nothing;
     require_above_zero(depth, "the depth of a hem");

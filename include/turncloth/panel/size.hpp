@@ -38,9 +38,6 @@ protected:
             refuse<size_error>(std::string("a ") + which + " size must be more than zero each way: it was " +
                                to_text(width) + " wide and " + to_text(height) + " high");
     }
-    friend constexpr bool operator==(const sides& a, const sides& b) {
-        return a.width_ == b.width_ && a.height_ == b.height_;
-    }
 
 private:
     length<Unit> width_, height_;
@@ -56,7 +53,9 @@ template <length_unit Unit>
 class finished_size : public detail::sides<Unit> {
 public:
     constexpr finished_size(length<Unit> width, length<Unit> height) : detail::sides<Unit>(width, height, "finished") {}
-    friend constexpr bool operator==(const finished_size&, const finished_size&) = default;
+    friend constexpr bool operator==(const finished_size& a, const finished_size& b) {
+        return a.width() == b.width() && a.height() == b.height();
+    }
 
     template <class Please = please::turn_a_cut_size_into_a_finished_size_with_the_finishes_of_a_panel>
     finished_size(const cut_size<Unit>&) = delete;
@@ -69,13 +68,18 @@ template <length_unit Unit>
 class cut_size : public detail::sides<Unit> {
 public:
     constexpr cut_size(length<Unit> width, length<Unit> height) : detail::sides<Unit>(width, height, "cut") {}
-    friend constexpr bool operator==(const cut_size&, const cut_size&) = default;
+    friend constexpr bool operator==(const cut_size& a, const cut_size& b) {
+        return a.width() == b.width() && a.height() == b.height();
+    }
 
     template <class Please = please::turn_a_finished_size_into_a_cut_size_with_the_finishes_of_a_panel>
     cut_size(const finished_size<Unit>&) = delete;
     template <detail::bare_number A, detail::bare_number B, class Please = detail::name_the_unit>
     cut_size(A, B) = delete;
 };
+
+template <class Please = please::compare_two_finished_or_two_cut_sizes_but_not_one_with_the_other, class U, class V>
+bool operator==(const finished_size<U>&, const cut_size<V>&) = delete;
 
 /// The same size in another unit, exactly.
 template <length_unit To, length_unit From>

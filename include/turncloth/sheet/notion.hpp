@@ -130,7 +130,7 @@ notion<Unit> listed(std::string name, std::int64_t count, const zipped_opening<U
         n.number("sliders", cut.sliders).number("rolls", cut.rolls);
         return n.figure("length of a roll", from.roll).figure("left on the last roll", cut.left);
     }
-    const auto cut = trimmed<Unit>(z, from.lengths_sold, from.ends, from.tail);
+    const auto cut = trimmed<Unit>(z, from.lengths_sold, {.ends = from.ends, .tail = from.tail});
     n.figure("made-up length to buy, each", cut.sold);
     if (cut.needs_a_stop)
         n.figure("new stop, from the top stop", cut.stop_at);

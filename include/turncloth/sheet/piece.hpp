@@ -6,7 +6,7 @@
 //     .mark(what, edge, place, ticks)   short marks at the edges named, for what must not be drawn right across
 //     .pleated(edge, pleats, starts)    side by side from a place on
 //     .corners_cut_out(square, across)  of each of the two equal panels of a box
-//     .eyelets(row, size)               along its heading
+//     .eyelets(row)                     along its heading
 //   short_mark<U>{at, size}                   a mark at one edge only, so long
 //
 //   piece<inch> front("front", "canvas", panel(finished_size(9_in, 6_in), all_round(seam("1/2"_in))));
@@ -57,12 +57,6 @@ struct corners_cut {
     length<Unit> square, across;
 };
 
-template <length_unit Unit>
-struct eyelets_on_piece {
-    eyelet_row<Unit> row;
-    eyelet<Unit> size;
-};
-
 /// One kind of piece to be cut.
 template <length_unit Unit>
 class piece {
@@ -83,7 +77,7 @@ public:
     bool is_film() const { return film_; }
     const std::vector<mark_line<Unit>>& marks() const { return marks_; }
     const std::vector<pleats_on_piece<Unit>>& pleats() const { return pleats_; }
-    const std::vector<eyelets_on_piece<Unit>>& eyelets() const { return eyelets_; }
+    const std::vector<eyelet_row<Unit>>& eyelets() const { return eyelets_; }
     /// None, or one for all four corners.
     const std::vector<corners_cut<Unit>>& corners() const { return corners_; }
 
@@ -140,13 +134,13 @@ public:
         return *this;
     }
 
-    piece& eyelets(const eyelet_row<Unit>& row, const eyelet<Unit>& size) {
-        eyelets_.push_back({row, size});
+    piece& eyelets(const eyelet_row<Unit>& row) {
+        eyelets_.push_back(row);
         return *this;
     }
 
 private:
-    static panel<Unit> shaped(const std::string& name, const finished_size<Unit>& finished,
+    static panel<Unit> shaped([[maybe_unused]] const std::string& name, const finished_size<Unit>& finished,
                               const edges<Unit>& finishes) {
 #ifndef BOOST_NO_EXCEPTIONS
         try {
@@ -168,7 +162,7 @@ private:
     bool film_ = false;
     std::vector<mark_line<Unit>> marks_;
     std::vector<pleats_on_piece<Unit>> pleats_;
-    std::vector<eyelets_on_piece<Unit>> eyelets_;
+    std::vector<eyelet_row<Unit>> eyelets_;
     std::vector<corners_cut<Unit>> corners_;
 };
 

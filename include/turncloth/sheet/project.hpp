@@ -97,6 +97,10 @@ public:
 
     const std::string& name() const { return name_; }
     const finished_size<Unit>& finished() const { return finished_; }
+    /// A name made while the program runs, for figures and finishes of this project: good as long as the project, one of
+    /// its copies or a sheet worked out from it lives.
+    label keep(std::string text) { return kept_.keep(std::move(text)); }
+    const words& kept() const { return kept_; }
     const std::deque<piece<Unit>>& pieces() const { return pieces_; }
     const std::vector<meeting<Unit>>& meetings() const { return meetings_; }
     const std::vector<placing<Unit>>& placings() const { return placings_; }
@@ -136,6 +140,7 @@ private:
 
     std::string name_;
     finished_size<Unit> finished_;
+    words kept_;
     std::deque<piece<Unit>> pieces_;
     std::vector<meeting<Unit>> meetings_;
     std::vector<placing<Unit>> placings_;

@@ -110,6 +110,7 @@ struct sheet {
     std::vector<std::string> order;      ///< of making, a sentence a step
     std::vector<sheet_caution> cautions; ///< each once, in the order of the work that they belong to
     std::vector<std::string> warnings;   ///< what can be made, but may not be meant
+    words kept;                          ///< the names that figures and finishes bear
 };
 
 } // namespace turncloth

@@ -31,7 +31,7 @@ template <length_unit Unit>
 class sheet_draft {
 public:
     explicit sheet_draft(const project<Unit>& from)
-        : from_(from), made_{from.name(), from.finished(), {}, {}, {}, {}, {}, {}} {}
+        : from_(from), made_{from.name(), from.finished(), {}, {}, {}, {}, {}, {}, from.kept()} {}
 
     const project<Unit>& from() const { return from_; }
     sheet<Unit>& made() { return made_; }
@@ -66,7 +66,7 @@ public:
 
     /// Without exceptions, the program's own handler has the first refusal.
     template <class Work>
-    void attempt(const std::string& what, const std::string& piece, Work work) {
+    void attempt([[maybe_unused]] const std::string& what, [[maybe_unused]] const std::string& piece, Work work) {
 #ifdef BOOST_NO_EXCEPTIONS
         work();
 #else

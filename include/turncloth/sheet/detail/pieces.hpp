@@ -140,13 +140,18 @@ private:
                               {.kind = fault::disagree, .what = "the seams beside a corner cut out"});
         const boxed_size<Unit> made = box_from_cut(on_.cut, c.square, corner_seams<Unit>{seam, c.across});
         on_.corner = c.square;
+        for (sheet_line<Unit>& l : on_.lines)
+            if (l.of_finish && l.from_cut_edge.value() < c.square) { // it ends where the corners are cut out
+                l.begins = c.square;
+                l.ends = along(on_.cut, l.parallel_to) - c.square;
+            }
         on_.depth = made.depth();
         on_.finished = finished_size<Unit>(made.width(), made.height());
     }
 
-    void add_eyelets(const eyelets_on_piece<Unit>& e) {
-        sheet_eyelets<Unit> made{e.size, shape_.way_from_cut_edge(edge::top, e.row.down), {}};
-        for (const auto& centre : e.row.along.centres())
+    void add_eyelets(const eyelet_row<Unit>& row) {
+        sheet_eyelets<Unit> made{row.each, shape_.way_from_cut_edge(edge::top, row.down), {}};
+        for (const auto& centre : row.along.centres())
             made.from_left.push_back(shape_.from_cut_edge(edge::left, centre).from_datum());
         on_.eyelets.push_back(std::move(made));
     }

@@ -1,0 +1,10 @@
+// must-say: bring_both_lengths_to_one_unit_first_since_their_ratio_is_a_plain_number
+#include <turncloth.hpp>
+
+using namespace turncloth;
+
+#ifdef MISUSE
+using times = decltype(ratio(10_in, 2_cm));
+#else
+using times = decltype(ratio(10_in, as<inch>(2_cm)));
+#endif
