@@ -16,7 +16,7 @@
 //   page: page, paper, svg
 //   panel: corner, folding, made_up, outline, polygon, silhouette
 //   cloth: cutting_out, lay, off_cuts, stock, widths
-//   making: compartments, design, operations, parts
+//   making: compartments, design, executed, operations, order, parts
 //   sheet: bulk, json, purchases
 //   draw: folded, lay, outline, piece, stock
 #ifndef TURNCLOTH_HPP

@@ -21,7 +21,9 @@
 #include <turncloth/draw/stock.hpp>
 #include <turncloth/making/compartments.hpp>
 #include <turncloth/making/design.hpp>
+#include <turncloth/making/executed.hpp>
 #include <turncloth/making/operations.hpp>
+#include <turncloth/making/order.hpp>
 #include <turncloth/making/parts.hpp>
 #include <turncloth/marks/mapping.hpp>
 #include <turncloth/marks/rounded.hpp>

@@ -659,7 +659,7 @@ TEST_CASE("eyelets are listed centre by centre, each rounded from its own place:
               "edge 2 1/2 in, ") != std::string::npos);
 }
 
-TEST_CASE("A name made while the program runs outlives its project on the sheet") {
+TEST_CASE("a name made while the program runs outlives its project on the sheet") {
     const auto made = [] {
         project<inch> p("Seed bags", {10_in, 8_in});
         const auto hem = finish<inch>(p.keep("hem of bag number " + std::to_string(1'000'000)))
