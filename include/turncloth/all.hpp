@@ -65,7 +65,6 @@
 #include <turncloth/panel/outline.hpp>
 #include <turncloth/panel/panel.hpp>
 #include <turncloth/panel/polygon.hpp>
-#include <turncloth/panel/silhouette.hpp>
 #include <turncloth/panel/size.hpp>
 #include <turncloth/sheet/bulk.hpp>
 #include <turncloth/sheet/json.hpp>
