@@ -4,6 +4,7 @@
 #include <doctest/doctest.h>
 
 #include <cstdint>
+#include <limits>
 #include <string>
 #include <vector>
 
@@ -172,4 +173,39 @@ TEST_CASE("sizes without a common denominator in 64 bits are refused, not rounde
     for (const std::int64_t prime : {1'000'003, 1'000'033, 1'000'037, 1'000'039})
         pieces.push_back(piece<inch>("odd", fraction(1, prime), 1));
     CHECK_THROWS_AS(lay_out(pieces, canvas(44)), overflow_error);
+}
+
+TEST_CASE("a piece that the repeat lets start too late is refused in the caller's unit") {
+    bolt<inch> cloth = canvas(44);
+    cloth.repeat_across = in({45, 2});
+    cloth_piece<inch> late = piece<inch>("panel", 30, 8);
+    late.match_across = in(15);
+    // 15 + 30 = 45 in, by hand; from 15 - 22 1/2 in the same; and at 14 in it just goes.
+    for (const fraction match : {fraction(15), fraction(-15, 2), fraction(75, 2)}) {
+        late.match_across = in(match);
+        CHECK(sentence({late}, cloth) ==
+              "panel is 30 in wide, starts 15 in into the repeat and so ends 1 in beyond the "
+              "usable width of 44 in; turning it does not help");
+    }
+    late.match_across = in(14);
+    CHECK(lay_out<inch>({late}, cloth).places.front().where.from_left == in(14));
+}
+
+TEST_CASE("more pieces than a lay can hold are refused at once, with the number allowed") {
+    const auto many = [](std::int64_t a, std::int64_t b) {
+        return sentence({piece<inch>("flag", 1, 2, a), piece<inch>("tab", 1, 1, b)}, canvas(44));
+    };
+    CHECK(many(1'000'000'000, 1) == "a lay must be of at most 100000 pieces in all: with flag it has more");
+    CHECK(many(1, std::numeric_limits<std::int64_t>::max()) ==
+          "a lay must be of at most 100000 pieces in all: with tab it has more");
+    CHECK(many(60'000, 40'001) == "a lay must be of at most 100000 pieces in all: with tab it has more");
+    try {
+        lay_out<inch>({piece<inch>("flag", 1, 2, 100'001)}, canvas(44));
+        FAIL("not refused");
+    } catch (const lay_error& refused) {
+        CHECK(refused.facts().kind == fault::does_not_fit);
+        CHECK(refused.facts().given->numerator == 100'001);
+        CHECK(refused.facts().most->numerator == 100'000);
+        CHECK(refused.facts().where == "flag");
+    }
 }

@@ -128,10 +128,10 @@ struct cloth_cut {
     friend bool operator==(const cloth_cut&, const cloth_cut&) = default;
 };
 
-/// Cuts are in the order of the shears, cut 1 first; there are none where cutting is free. They start from `made_ready`:
-/// the cloth with its end straightened, cut off at the length laid, and the selvedges trimmed off where they are not
-/// used. `use` is the area of the pieces wanted over the area of cloth, selvedges and all. `spare` says of each piece
-/// how many more come out than are wanted (an odd one cut through folded cloth).
+/// Cuts are in the order of the shears, cut 1 first; there are none where cutting is free. They start from
+/// `made_ready`: the cloth with its end straightened, cut off at the length laid, and the selvedges trimmed off where
+/// they are not used. `use` is the area of the pieces wanted over the area of cloth, selvedges and all. `spare` says of
+/// each piece how many more come out than are wanted (an odd one cut through folded cloth).
 template <length_unit Unit>
 struct lay {
     std::vector<cloth_place<Unit>> places;
@@ -249,7 +249,7 @@ std::optional<piece_too_wide_error> too_wide(const cloth_piece<Unit>& piece, std
                                              const bolt<Unit>& cloth) {
     const length<Unit> across = across_as_laid(piece), usable = cloth.usable_width();
     const length<Unit> start = into_repeat(piece.match_across, cloth.repeat_across), end = start + across;
-    const bool fits_turned = piece.size.height() <= usable && !piece.on_fold;
+    const bool fits_turned = piece.size.height() <= usable && !piece.on_fold && start.value() == 0;
     if (end <= usable || (may_turn(piece, cloth) && fits_turned))
         return std::nullopt;
     std::string sentence = named(piece, index);

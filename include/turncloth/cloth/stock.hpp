@@ -4,7 +4,8 @@
 //   struct wanted_length<Unit>   name, size, count             pieces to cut
 //   struct stock_length<Unit>    size, on_hand, cost           what there is to cut them from
 //   struct cutting_rules<Unit>   loss_per_cut, aim, effort     aim: a stock_aim, cloth/stock/problem.hpp
-//   struct length_plan<Unit>     cuttings, pieces_of_stock, length_of_stock, wanted, lost, left, value, bound, proved_best
+//   struct length_plan<Unit>     cuttings, pieces_of_stock, length_of_stock, wanted, lost, left, value, bound,
+//                                proved_best
 //   struct stock_cutting<Unit>   stock, times, pieces, cuts, left
 //   length_plan<Unit> cut_from_stock(wanted, stock, rules = {})
 //   stock_error  stock_runs_out_error

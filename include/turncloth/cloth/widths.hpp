@@ -1,7 +1,7 @@
 // Which cloth to buy: the widths sold compared, and what is on hand used first.
 //
 //   std::vector<length<Unit>> widths_sold<Unit>()                   36, 44, 45, 54, 60 in; 110, 140, 150 cm
-//   std::vector<width_choice<Unit>> compare_widths(pieces, bolts)   the least cloth by area first; what will not do last
+//   std::vector<width_choice<Unit>> compare_widths(pieces, bolts)   least cloth by area first, what will not do last
 //   cloth_plan<Unit> lay_with_remnants(pieces, remnants, bolt)      remnants filled in turn, the rest laid on new cloth
 //
 //   auto best = compare_widths<inch>(pieces, {{.width = 44_in}, {.width = 60_in}}).front();

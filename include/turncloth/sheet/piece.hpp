@@ -140,7 +140,7 @@ public:
     }
 
 private:
-    static panel<Unit> shaped(const std::string& name, const finished_size<Unit>& finished,
+    static panel<Unit> shaped([[maybe_unused]] const std::string& name, const finished_size<Unit>& finished,
                               const edges<Unit>& finishes) {
 #ifndef BOOST_NO_EXCEPTIONS
         try {

@@ -5,8 +5,8 @@
 //
 //   CHECK(stock_faults(plan, ties, ribbon).empty());
 //
-// It tells that a plan can be cut and supplies what is wanted. That no plan is better is what `bound` claims, and is not
-// looked into beyond bound <= value. Not a part of turncloth.hpp.
+// It tells that a plan can be cut and supplies what is wanted. That no plan is better is what `bound` claims, and is
+// not looked into beyond bound <= value. Not a part of turncloth.hpp.
 #ifndef TURNCLOTH_TESTING_STOCK_FAULTS_HPP
 #define TURNCLOTH_TESTING_STOCK_FAULTS_HPP
 

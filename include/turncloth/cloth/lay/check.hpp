@@ -1,5 +1,5 @@
-// Whether a lay may be cut as it stands: a check that shares nothing with the code that makes lays. Its front with units
-// is testing/lay_faults.hpp.
+// Whether a lay may be cut as it stands: a check that shares nothing with the code that makes lays. Its front with
+// units is testing/lay_faults.hpp.
 //
 //   enum class lay_fault_kind            what may be wrong
 //   struct lay_fault                     kind, piece, what(name = {})

@@ -2,7 +2,7 @@
 //
 //   class detail::exact_lay   prove(length, steps) -> found, refuted or given_up; placed(), steps()
 //
-//   detail::exact_lay exact{entries};
+//   detail::exact_lay exact{problem};
 //   if (exact.prove(length - 1, 100'000) == detail::proof::refuted) bound = length;
 //
 // Take any lay and push every piece left and near until it stops. Of two pieces one is left of or nearer than the

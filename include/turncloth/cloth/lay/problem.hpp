@@ -4,8 +4,8 @@
 //
 //   auto problem = detail::prepared(pieces, {.width = 44});
 //
-// Every piece must go on the width one way or the other, from where the repeat lets it start: cloth/lay.hpp asks that of
-// the caller, in the caller's units. Only sums too large for 64 bits are refused here.
+// Every piece must go on the width one way or the other, from where the repeat lets it start: cloth/lay.hpp asks that
+// of the caller, in the caller's units. Only sums too large for 64 bits are refused here.
 //
 // The gap: let every piece, and the cloth's width, grow by the gap g on its far side. Two grown pieces are apart
 // exactly when the pieces are g apart, and a grown piece fits the grown width exactly when the piece fits the width; so

@@ -6,6 +6,9 @@
 //   detail::lay_search<detail::skyline> search{entries, bound, seed, show};
 //   search.run(100'000);
 //
+// A pass lays the pieces in an order as well as it can and says what area it left over within the target length.
+// Exchanges in the order are kept as long as no more is left over than before. The target is bisected between the bound
+// and the best length; each time that is through, twice the effort goes into every target.
 #ifndef TURNCLOTH_CLOTH_LAY_SEARCH_HPP
 #define TURNCLOTH_CLOTH_LAY_SEARCH_HPP
 

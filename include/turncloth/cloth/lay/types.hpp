@@ -1,4 +1,5 @@
-// A lay in whole numbers: what is laid, on what, and where every piece comes to lie. What has units is in cloth/lay.hpp.
+// A lay in whole numbers: what is laid, on what, and where every piece comes to lie. What has units is in
+// cloth/lay.hpp.
 //
 //   enum class grain   { fixed, may_turn }                      the first five are words of the front too
 //   enum class cutting { free, edge_to_edge, strips }
@@ -40,7 +41,8 @@ enum class cutting : unsigned char {
 /// The way a cut runs: across the cloth from side to side, or along it.
 enum class cut_direction : unsigned char { across, along };
 
-/// Where a part in hand comes from: cut number `cut`, counted from 1, took it off, or left it; of cut 0 it is the whole.
+/// Where a part in hand comes from: cut number `cut`, counted from 1, took it off, or left it; of cut 0 it is the
+/// whole.
 struct part_origin {
     std::size_t cut = 0;
     bool taken_off = false;

@@ -1,23 +1,23 @@
 // Bounds below which no cutting plan can go, each with its proof: a price on every piece.
 //
-//     struct stock_task                                the question in the form that the search works on
-//     struct stock_rest                                what is still wanted and still on hand
-//     price_proof(task, rest, prices, allowance)       the bound that these prices prove
+//   struct detail::stock_task    the question in the form that the search works on
+//   struct detail::stock_rest    what is still wanted and still on hand
+//   class detail::price_proof    bound(), the bound that these prices prove
 //
-//     price_proof p(task, rest, task.size, allowance);          // priced by length: the bound by material
-//     p.bound()                                                 // no plan for the rest costs less
+//   price_proof p(task, rest, task.size, allowance);          // priced by length: the bound by material
+//   p.bound()                                                 // no plan for the rest costs less
 //
 // Why prices prove a bound. Let y_i >= 0 be any whole prices, d_i the demand, c_k the cost of a piece of stock of kind
 // k and V_k the most that pieces cut from one are worth (a knapsack, solved exactly or bounded from above). Choose a
 // scale s > 0. Every filling p of kind k satisfies s a_p.y <= s V_k <= c_k + z_k with z_k = max(0, s V_k - c_k). Sum
 // over the pieces of stock of any plan, n_k of them of kind k, n_k <= h_k where only h_k are on hand:
 //
-//     cost = sum n_k c_k  >=  s d.y - sum h_k z_k.
+//   cost = sum n_k c_k  >=  s d.y - sum h_k z_k.
 //
 // A kind without limit must have z_k = 0, so s is at most c_k / V_k for each of those. We take s = c* / V* of one kind
 // and multiply by V*, which leaves whole numbers throughout:
 //
-//     cost >= ceil((c* d.y - sum h_k max(0, V_k c* - c_k V*)) / V*).
+//   cost >= ceil((c* d.y - sum h_k max(0, V_k c* - c_k V*)) / V*).
 //
 // The prices may come from floating-point arithmetic: nothing is claimed of them but what this whole-number sum
 // shows.

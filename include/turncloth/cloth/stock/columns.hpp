@@ -1,11 +1,11 @@
 // The linear relaxation of cutting stock, solved by making columns as they are wanted.
 //
-//     class fill_pool                                   fillings met so far, each once
-//     struct relaxation { value, share, proof, steps }  how often each filling is used, in fractions; the bound proved
-//     relax(task, rest, pool, goal) -> relaxation
+//   class detail::fill_pool      fillings met so far, each once
+//   struct detail::relaxation    value, share (how often each filling is used, in fractions), proof (of a bound), steps
+//   relaxation detail::relax(task, rest, pool, goal)
 //
-//     relaxation r = relax(task, rest, pool, {});
-//     r.proof.bound();                                  // holds whatever the floating-point arithmetic did
+//   relaxation r = relax(task, rest, pool, {});
+//   r.proof.bound();                                          // holds whatever the floating-point arithmetic did
 //
 // Minimise sum c_p x_p over the fillings p so that every size is supplied and no kind of stock is used more often than
 // it is on hand, x real. The simplex method on the fillings of the pool gives prices on the pieces; a knapsack asks

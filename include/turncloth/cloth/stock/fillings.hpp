@@ -1,13 +1,13 @@
 // Ways to fill one piece of stock, and the plain plan that takes them one after the other.
 //
-//     struct stock_cut { fill, times }                          a filling and how many pieces of stock are cut so
-//     first_fit_decreasing(task, rest, choice)                  the plan that a person makes
-//     refit(task, on_hand, cuts)                                the same fillings, each from the cheapest stock it fits
-//     top_up(task, rest, fill)                                  adds pieces until none more goes in
-//     fillings_with(task, rest, b, proof, cost, allowance)      every full filling with size b that a plan of this
-//                                                               cost can use
+//   struct detail::stock_cut { fill, times }       a filling and how many pieces of stock are cut so
+//   first_fit_decreasing(task, rest, choice)       the plan that a person makes
+//   refit(task, on_hand, cuts)                     the same fillings, each from the cheapest stock it fits
+//   top_up(task, rest, fill)                       adds pieces until none more goes in
+//   fillings_with(task, rest, b, proof, cost, allowance)
+//                                                  every full filling with size b that a plan of this cost can use
 //
-//     auto plan = refit(task, rest.on_hand, first_fit_decreasing(task, rest, first_choice::longest));
+//   auto plan = refit(task, rest.on_hand, first_fit_decreasing(task, rest, first_choice::longest));
 #ifndef TURNCLOTH_CLOTH_STOCK_FILLINGS_HPP
 #define TURNCLOTH_CLOTH_STOCK_FILLINGS_HPP
 

@@ -1,9 +1,9 @@
 // The pieces of greatest worth that one piece of stock holds: a bounded knapsack, solved exactly.
 //
-//     struct worth { length, price, most }                       a length, what one is worth, how many may be used
-//     best_fill(worths, room, allowance) -> filling { value, upper, take, steps }
+//   struct detail::worth { length, price, most }   a length, what one is worth, how many may be used
+//   filling detail::best_fill(worths, room, allowance)        value, upper, take, steps
 //
-//     filling f = best_fill({{60, 7, 3}, {40, 4, 3}}, 100);      // f.value == 11, f.take == {1, 1}
+//   filling f = best_fill({{60, 7, 3}, {40, 4, 3}}, 100);     // f.value == 11, f.take == {1, 1}
 //
 // The method is a list of states (length used, worth) in which none is both longer and worth no more than another.
 // Lengths join in the order of worth per unit of length; a state dies when even filling the rest of the stock with the

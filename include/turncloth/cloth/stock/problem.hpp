@@ -18,7 +18,7 @@
 // that the last piece needs none where it ends exactly at the end. Where less than k is left beyond the last piece, the
 // last cut eats all of it and runs out at the end, which spoils no piece. So the pieces can be cut if and only if
 //
-//     l1 + ... + lm + (m - 1) k <= L,   that is   (l1 + k) + ... + (lm + k) <= L + k:
+//   l1 + ... + lm + (m - 1) k <= L,   that is   (l1 + k) + ... + (lm + k) <= L + k:
 //
 // a packing without loss of pieces longer by k into stock longer by k. What is left is max(0, L - sum - m k), and the
 // cuts are m - 1 if sum + (m - 1) k = L and m otherwise.

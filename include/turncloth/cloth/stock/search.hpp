@@ -1,11 +1,11 @@
 // The search for the best cutting plan: first fit for a start, the linear relaxation for a guide, branching for the
 // proof.
 //
-//     class possible_costs { from(cost), below(cost) }              totals that pieces of stock can come to
-//     class plan_search { run(); cuts(), cost(), bound(), steps() }
+//   class detail::possible_costs { from(cost), below(cost) }              totals that pieces of stock can come to
+//   class detail::plan_search { run(); cuts(), cost(), bound(), steps() }
 //
-//     plan_search search(task, rest, effort);
-//     search.run();                                          // search.cost() == search.bound() if proved
+//   plan_search search(task, rest, effort);
+//   search.run();                                          // search.cost() == search.bound() if proved
 //
 // Branching. Take a size b that is still wanted. In any plan some piece of stock holds it, so it is enough to try, one
 // after the other, every filling with b in it that no piece still wanted could be added to (adding one, taken from

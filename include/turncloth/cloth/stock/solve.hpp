@@ -26,8 +26,8 @@
 
 namespace turncloth {
 
-/// Steps that a search for a plan may spend. A step is one small piece of arithmetic (one state of a knapsack, four numbers of
-/// a row of the linear relaxation); a thousand million take a second or two.
+/// Steps that a search for a plan may spend. A step is one small piece of arithmetic (one state of a knapsack, four
+/// numbers of a row of the linear relaxation); a thousand million take a second or two.
 inline constexpr std::int64_t default_stock_effort = 1'000'000'000;
 
 namespace detail {
@@ -217,8 +217,8 @@ private:
     std::int64_t length_ = 0; // of all pieces, each with its loss
 };
 
-/// The best plan found within the effort, or what the stock on hand runs short of. Lengths and costs are whole numbers of
-/// units of the caller's choice. Throws overflow_error where their totals are too large.
+/// The best plan found within the effort, or what the stock on hand runs short of. Lengths and costs are whole numbers
+/// of units of the caller's choice. Throws overflow_error where their totals are too large.
 inline stock_plan plan_stock(const stock_problem& problem, std::int64_t effort = default_stock_effort) {
     return stock_desk(problem).plan(effort);
 }

@@ -66,7 +66,7 @@ public:
 
     /// Without exceptions, the program's own handler has the first refusal.
     template <class Work>
-    void attempt(const std::string& what, const std::string& piece, Work work) {
+    void attempt([[maybe_unused]] const std::string& what, [[maybe_unused]] const std::string& piece, Work work) {
 #ifdef BOOST_NO_EXCEPTIONS
         work();
 #else

@@ -125,9 +125,9 @@ private:
             on_.lines.push_back({kind, what, p.from, at, {}, along(on_.cut, p.from)});
             return on_.lines.back();
         };
-        line(line_kind::fold, "pleat", way(p.pleats.outer_folds(i)[k])).brought_to = onto.value();
+        line(line_kind::fold, "front of the pleat", way(p.pleats.outer_folds(i)[k])).brought_to = onto.value();
         line(line_kind::fold, "back of the pleat", way(p.pleats.inner_folds(i)[k]));
-        line(line_kind::placement, "pleat", onto);
+        line(line_kind::placement, "of the pleat", onto);
     }
 
     /// A square c of a panel seamed at s, its opened corner sewn `across`, makes half of a depth of 2 (c - s + across)
@@ -140,6 +140,11 @@ private:
                               {.kind = fault::disagree, .what = "the seams beside a corner cut out"});
         const boxed_size<Unit> made = box_from_cut(on_.cut, c.square, corner_seams<Unit>{seam, c.across});
         on_.corner = c.square;
+        for (sheet_line<Unit>& l : on_.lines)
+            if (l.of_finish && l.from_cut_edge.value() < c.square) { // it ends where the corners are cut out
+                l.begins = c.square;
+                l.ends = along(on_.cut, l.parallel_to) - c.square;
+            }
         on_.depth = made.depth();
         on_.finished = finished_size<Unit>(made.width(), made.height());
     }
