@@ -15,6 +15,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstddef>
+#include <cstdint>
 #include <initializer_list>
 #include <string>
 #include <string_view>
@@ -47,9 +48,10 @@ Number first_in_series(std::initializer_list<Number> steps, Enough enough) {
     }
 }
 
+/// In 64 bits wherever it is compiled: a bar at a small scale stands for more units than 32 bits count.
 template <class Enough>
-std::size_t round_number(Enough enough) {
-    return first_in_series<std::size_t>({1, 2, 5}, enough);
+std::uint64_t round_number(Enough enough) {
+    return first_in_series<std::uint64_t>({1, 2, 5}, enough);
 }
 
 /// Whether words stand over a dimension of this length; otherwise they stand past its end.
@@ -62,16 +64,16 @@ inline std::string scale_text(double scale) { return "scale 1:" + number(scale);
 
 /// A bar of whole units of cloth, to scale and with its name; returns its length on paper.
 inline double scale_bar(svg_page& svg, page_point start, double unit, const char* name, double scale) {
-    const auto length = [&](std::size_t n) { return static_cast<double>(n) * unit / scale; };
-    std::size_t most = 1;
-    round_number([&](std::size_t n) {
+    const auto length = [&](std::uint64_t n) { return static_cast<double>(n) * unit / scale; };
+    std::uint64_t most = 1;
+    round_number([&](std::uint64_t n) {
         most = length(n) <= 51 ? n : most;
         return length(n) > 51;
     });
-    const std::size_t step = round_number([&](std::size_t n) { return length(n) >= 1.2 && most % n == 0; });
+    const std::uint64_t step = round_number([&](std::uint64_t n) { return length(n) >= 1.2 && most % n == 0; });
     svg.open("scale", {"", 0.25});
     svg.line(start, {start.x + length(most), start.y});
-    for (std::size_t n = 0; n <= most; n += step)
+    for (std::uint64_t n = 0; n <= most; n += step)
         svg.line({start.x + length(n), start.y}, {start.x + length(n), start.y - (n % most == 0 ? 3 : 1.6)});
     svg.close();
     svg.text({start.x + length(most) + 1.5, start.y}, std::to_string(most) + ' ' + name, body);
