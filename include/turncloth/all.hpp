@@ -25,6 +25,7 @@
 #include <turncloth/making/operations.hpp>
 #include <turncloth/making/order.hpp>
 #include <turncloth/making/parts.hpp>
+#include <turncloth/making/stitched.hpp>
 #include <turncloth/marks/mapping.hpp>
 #include <turncloth/marks/rounded.hpp>
 #include <turncloth/marks/row.hpp>
@@ -55,6 +56,7 @@
 #include <turncloth/notions/thread.hpp>
 #include <turncloth/notions/tie.hpp>
 #include <turncloth/notions/zipper.hpp>
+#include <turncloth/page/drawing.hpp>
 #include <turncloth/page/page.hpp>
 #include <turncloth/page/paper.hpp>
 #include <turncloth/page/svg.hpp>
@@ -65,7 +67,6 @@
 #include <turncloth/panel/outline.hpp>
 #include <turncloth/panel/panel.hpp>
 #include <turncloth/panel/polygon.hpp>
-#include <turncloth/panel/silhouette.hpp>
 #include <turncloth/panel/size.hpp>
 #include <turncloth/sheet/bulk.hpp>
 #include <turncloth/sheet/json.hpp>
