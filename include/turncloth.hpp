@@ -13,7 +13,7 @@
 //
 // It leaves out, each to be included by itself or all with <turncloth/all.hpp>
 //   measure: format
-//   page: page, paper, svg
+//   page: drawing, page, paper, svg
 //   panel: corner, folding, made_up, outline, polygon
 //   cloth: cutting_out, lay, off_cuts, stock, widths
 //   making: compartments, design, executed, operations, order, parts

@@ -55,6 +55,7 @@
 #include <turncloth/notions/thread.hpp>
 #include <turncloth/notions/tie.hpp>
 #include <turncloth/notions/zipper.hpp>
+#include <turncloth/page/drawing.hpp>
 #include <turncloth/page/page.hpp>
 #include <turncloth/page/paper.hpp>
 #include <turncloth/page/svg.hpp>

@@ -32,8 +32,6 @@ const std::vector<string> still_large{
     "turncloth/cloth/lay/exact_cuts.hpp: joined has 7 parameters",
     "turncloth/cloth/lay/skyline.hpp: choose has 55 lines",
     "turncloth/cloth/stock/fillings.hpp: fillings_with has 6 parameters",
-    "turncloth/draw/detail/drawing_foot.hpp: add_rows has 6 parameters",
-    "turncloth/draw/detail/svg_page.hpp: text has 6 parameters",
 };
 
 /// Programs and pages that show a user what to include.
