@@ -3,13 +3,14 @@
 
 Changes one operator or constant at a time in the arithmetic and the finishes, in a copy of include/, and sees whether the
 tests notice: the compiler first, as most of them are static_asserts, then the program. Names the survivors, and fails if
-one of them is not among those that change nothing (cmake/mutants_alike.txt). A sample is every so-manieth of all the
-changes, so it is the same every time.
+one of them is not among those that change nothing (cmake/mutants_alike.txt). A sample is drawn by the commit: another one
+with every commit, and the same one for the same commit.
 """
 import argparse
 import concurrent.futures
 import os
 import pathlib
+import random
 import re
 import shutil
 import subprocess
@@ -46,10 +47,35 @@ def joins_text(source, found):
     return before.endswith('"') or re.match(r'"|to_text|number_text|std::to_string|std::string|described', after)
 
 
+HEAD = re.compile(r"^(?:    )?(?!return |else |throw |delete )(?:[\w:<>,&*]+ )+(operator\S+?|\w+)\(")
+
+
+def function_around(code, at):
+    """The name in the last line before it that begins as a function does: words, a name, a bracket."""
+    for line in reversed(code[:code.find("\n", at)].splitlines()):
+        if head := HEAD.match(line):
+            return head.group(1)
+    return "-"
+
+
+def expression_around(code, start, end):
+    """From the bracket, comma or statement that encloses it to the one that ends it: the part that the change is about."""
+    depth, first = 0, start
+    while not (depth == 0 and code[first - 1] in "([{;,}?:"):
+        depth += {")": 1, "]": 1, "(": -1, "[": -1}.get(code[first - 1], 0)
+        first -= 1
+    depth, last = 0, end
+    while not (depth == 0 and code[last] in ")]};,{?:"):
+        depth += {"(": 1, "[": 1, ")": -1, "]": -1}.get(code[last], 0)
+        last += 1
+    return first, last
+
+
 def mutants(header):
-    """(line number, the line as it is, the line changed, the whole source changed)"""
+    """(line number, the name of the change, the whole source changed)"""
     source = (ROOT / "include/turncloth" / header).read_text()
-    for found in FOUND.finditer(blanked(source)):
+    code = blanked(source)
+    for found in FOUND.finditer(code):
         text = found.group()
         if text == "+" and joins_text(source, found):
             continue
@@ -61,10 +87,13 @@ def mutants(header):
             changes = ["false" if text == "true" else "true"]
         else:
             changes = [""]
-        start, end = source.rfind("\n", 0, found.start()) + 1, source.find("\n", found.end())
+        first, last = expression_around(code, found.start(), found.end())
+        one_line = lambda text: " ".join(text.split())
+        old = one_line(source[first:last])
         for change in changes:
-            line = source[start:found.start()] + change + source[found.end():end]
-            yield (source.count("\n", 0, start) + 1, source[start:end].strip(), line.strip(),
+            new = one_line(source[first:found.start()] + change + source[found.end():last])
+            yield (source.count("\n", 0, found.start()) + 1,
+                   f"{header} {function_around(code, found.start())}: {old} => {new}",
                    source[:found.start()] + change + source[found.end():])
 
 
@@ -89,7 +118,7 @@ def survives(header, changed):
 
 
 def known_alike():
-    """Lines "header: line as it is => line changed", each below a comment that says why nothing can tell them apart."""
+    """Lines "header function: expression => expression changed", below comments on why nothing can tell them apart."""
     text = (ROOT / "cmake/mutants_alike.txt").read_text()
     return {line for line in text.splitlines() if line and not line.startswith("#")}
 
@@ -102,20 +131,22 @@ def main():
 
     alike = known_alike()
     every = [(header, *mutant) for header in chosen.headers for mutant in mutants(header)]
-    named = [f"{header}: {old} => {new}" for header, _, old, new, _ in every]
+    named = [name for _, _, name, _ in every]
     stale = [] if chosen.headers != list(TESTS) else sorted(alike - set(named))
     todo = [mutant for mutant, name in zip(every, named) if name not in alike]
     if 0 < chosen.sample < len(todo):
-        todo = [todo[i * len(todo) // chosen.sample] for i in range(chosen.sample)]
+        commit = subprocess.run(["git", "rev-parse", "HEAD"], cwd=ROOT, capture_output=True, text=True).stdout.strip()
+        print(f"a sample drawn by {commit}")
+        todo = random.Random(commit).sample(todo, chosen.sample)
     # The tests as they are must pass, or every change would seem to be noticed.
     for header in chosen.headers:
         if not survives(header, (ROOT / "include/turncloth" / header).read_text()):
             sys.exit(f"the tests of {header} fail without any change")
     with concurrent.futures.ThreadPoolExecutor(len(os.sched_getaffinity(0))) as pool:
-        alive = list(pool.map(lambda mutant: survives(mutant[0], mutant[4]), todo))
+        alive = list(pool.map(lambda mutant: survives(mutant[0], mutant[3]), todo))
     survivors = [mutant for mutant, is_alive in zip(todo, alive) if is_alive]
-    for header, number, old, new, _ in survivors:
-        print(f"SURVIVED {header}:{number}\n  {header}: {old} => {new}")
+    for header, number, name, _ in survivors:
+        print(f"SURVIVED at {header}:{number}\n  {name}")
     for line in stale:
         print(f"no such change any more: {line}")
     print(f"{len(every)} changes, {len(named) - len([n for n in named if n not in alike])} known to change nothing; "
@@ -123,4 +154,5 @@ def main():
     sys.exit(1 if survivors or stale else 0)
 
 
-main()
+if __name__ == "__main__":
+    main()

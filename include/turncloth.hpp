@@ -13,10 +13,10 @@
 //
 // It leaves out, each to be included by itself or all with <turncloth/all.hpp>
 //   measure: format
-//   page: page, paper, svg
-//   panel: corner, folding, made_up, outline, polygon, silhouette
+//   page: drawing, page, paper, svg
+//   panel: corner, folding, made_up, outline, polygon
 //   cloth: cutting_out, lay, off_cuts, stock, widths
-//   making: compartments, design, operations, parts
+//   making: compartments, design, executed, operations, order, parts
 //   sheet: bulk, json, purchases
 //   draw: folded, lay, outline, piece, stock
 #ifndef TURNCLOTH_HPP

@@ -93,7 +93,7 @@ project<inch> boxed_plate() {
 
 std::string folded_napkin() {
     const panel napkin(finished_size(15_in, 15_in), all_round(double_turned_hem("1/4"_in, 1_in)));
-    return drawing_of(fold_panel(napkin, all_corners(mitred("1/4"_in, "1/16"_in))), {}, {.piece = "napkin"});
+    return drawing_of(fold_panel(napkin, all_corners(mitred("1/4"_in, "1/16"_in))), {.name = "napkin"});
 }
 
 std::string slanting_end() {

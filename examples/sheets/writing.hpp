@@ -81,13 +81,11 @@ private:
             ++drawings_;
         }
         // Left-overs are kept that would make another pocket.
-        const length<Unit> worth_keeping = by_edition<Unit>(6_in, 15_cm);
+        const length<Unit> kept_from = by_edition<Unit>(6_in, 15_cm);
         for (const sheet_cloth<Unit>& lay : lays) {
-            write_file(with(stem, ".lay." + slug(lay.material) + ".svg"), drawing_of(lay, orders_.by,
-                                                                                     {.project = s.name,
-                                                                                      .on = paper_for<Unit>(),
-                                                                                      .keep_across = worth_keeping,
-                                                                                      .keep_along = worth_keeping}));
+            write_file(with(stem, ".lay." + slug(lay.material) + ".svg"),
+                       drawing_of(lay, orders_.by, {.project = s.name, .on = paper_for<Unit>()},
+                                  {.across = kept_from, .along = kept_from}));
             ++drawings_;
         }
     }

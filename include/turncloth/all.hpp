@@ -21,7 +21,9 @@
 #include <turncloth/draw/stock.hpp>
 #include <turncloth/making/compartments.hpp>
 #include <turncloth/making/design.hpp>
+#include <turncloth/making/executed.hpp>
 #include <turncloth/making/operations.hpp>
+#include <turncloth/making/order.hpp>
 #include <turncloth/making/parts.hpp>
 #include <turncloth/marks/mapping.hpp>
 #include <turncloth/marks/rounded.hpp>
@@ -53,6 +55,7 @@
 #include <turncloth/notions/thread.hpp>
 #include <turncloth/notions/tie.hpp>
 #include <turncloth/notions/zipper.hpp>
+#include <turncloth/page/drawing.hpp>
 #include <turncloth/page/page.hpp>
 #include <turncloth/page/paper.hpp>
 #include <turncloth/page/svg.hpp>
@@ -63,7 +66,6 @@
 #include <turncloth/panel/outline.hpp>
 #include <turncloth/panel/panel.hpp>
 #include <turncloth/panel/polygon.hpp>
-#include <turncloth/panel/silhouette.hpp>
 #include <turncloth/panel/size.hpp>
 #include <turncloth/sheet/bulk.hpp>
 #include <turncloth/sheet/json.hpp>

@@ -133,8 +133,8 @@ std::vector<long> sorted_counts(const std::vector<told>& all, bool in_frame) {
 TEST_CASE("a napkin with a double-turned hem and stacked corners: 1 layer, 3 in a hem, 9 at a corner") {
     // Both turns 1/2 in: cut 17 x 17 in, finished 15 x 15 in (381 mm). Common practice.
     const panel napkin(finished_size(15_in, 15_in), all_round(double_turned_hem("1/2"_in, "1/2"_in)));
-    const picture p(drawing_of(fold_panel(napkin, all_corners(stacked<inch>())), inch_ruler(16),
-                               {.project = "Picnic on the plots", .piece = "napkin"}));
+    const picture p(drawing_of(fold_panel(napkin, all_corners(stacked<inch>())), {.name = "napkin"}, inch_ruler(16),
+                               {.project = "Picnic on the plots"}));
     CHECK((p.page().width == 210 && p.page().height == 297)); // ISO 216, A4
     const box outline = boxes(p, "outline").at(0);
     CHECK(near(outline.width * p.scale(), 381));
@@ -160,7 +160,7 @@ TEST_CASE("a napkin with a double-turned hem and stacked corners: 1 layer, 3 in 
     CHECK(p.says("stacked; alike: top right, bottom right, bottom left"));
     for (const char* words :
          {"Picnic on the plots", "napkin", "as it lies folded, seen from the back", "cut 17 x 17 in",
-          "finishes 15 x 15 in", "stitching", "edge in sight", "drawn larger", "top edge", "left edge"})
+          "finishes 15 x 15 in", "stitching", "visible edge", "enlarged", "top edge", "left edge"})
         CHECK_MESSAGE(p.says(words), words);
     CHECK(p.count("finished 15 in") == 2);
     CHECK_FALSE(p.says("mitre"));
@@ -230,7 +230,7 @@ TEST_CASE("corners with room enough are not drawn again, and a turn of cloth is 
     CHECK(sorted_counts(numbers(p, 127, 101.6), false) == std::vector<long>{1, 2, 2, 2, 2, 4, 4, 4, 4});
     // 1/4 in is taken up, half of it at each edge: folded flat it is 1/4 in wider.
     const panel thick(finished_size(15_in, 15_in), all_round(double_turned_hem("1/4"_in, 1_in, "1/8"_in, "1/4"_in)));
-    const picture q(drawing_of(fold_panel(thick, all_corners(stacked<inch>())), inch_ruler(16)));
+    const picture q(drawing_of(fold_panel(thick, all_corners(stacked<inch>())), {}, inch_ruler(16)));
     CHECK(q.count("folded flat 15 1/4 in") == 2);
     CHECK(near(boxes(q, "outline").at(0).width * q.scale(), 15.25 * 25.4));
 }
@@ -253,7 +253,7 @@ TEST_CASE("panels of any kind, either way made, are true and can be read; every 
             return stacks_all || between(0, 1) == 0 ? stacked<Unit>() : mitred(step / 2, step / 8);
         };
         const auto folded = fold_panel<double>(shape, {way(), way(), way(), way()});
-        const picture p(drawing_of(folded, {}, {.project = "Things for the shed", .piece = "panel", .on = on}));
+        const picture p(drawing_of(folded, {.name = "panel"}, {}, {.project = "Things for the shed", .on = on}));
         const double w = mm(shape.finished().width()), h = mm(shape.finished().height());
         const box o = boxes(p, "outline").at(0);
         CHECK(near(o.width * p.scale(), w));
@@ -303,7 +303,8 @@ TEST_CASE("a panel without turned cloth, a long strip and a tiny piece are drawn
         check_legible(p);
     }
     const panel napkin(finished_size(15_in, 15_in), hem);
-    CHECK_THROWS_AS(drawing_of(fold_panel(napkin, all_corners(stacked<inch>())), ruler{.inches = 0_in}), range_error);
+    CHECK_THROWS_AS(drawing_of(fold_panel(napkin, all_corners(stacked<inch>())), {}, ruler{.inches = 0_in}),
+                    range_error);
 }
 
 } // namespace turncloth::drawn

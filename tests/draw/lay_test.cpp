@@ -64,7 +64,7 @@ TEST_CASE("a lay is drawn to a scale that is written, with its pieces named and 
     CHECK((p.page().width == 210 && p.page().height == 297)); // ISO 216, A4
     CHECK(p.scale() == 8);                                    // 45 in are 1143 mm: 229 at 1:5, 143 at 1:8
     check_places(p, c);
-    for (const char* words : {"width 45 in", "usable 44 in", "laid 42 in", "A: back", "20 x 30 in", "B: pocket",
+    for (const char* words : {"width 45 in", "usable width 44 in", "laid 42 in", "A: back", "20 x 30 in", "B: pocket",
                               "9 x 12 in", "A: back, 20 x 30 in, 2 of them", "B: pocket, 9 x 12 in, 3 of them",
                               "Seed tidy", "lay of canvas", "length to buy 45 in", "scale 1:8"})
         CHECK_MESSAGE(p.says(words), words);
@@ -126,7 +126,7 @@ TEST_CASE("what the cuts leave is drawn where it is large enough to keep") {
     for (const cutting ways : {cutting::free, cutting::edge_to_edge}) {
         const auto c = cloth_for<inch>(sheet_of(p), "felt", {.width = 44_in, .cutting = ways}, by_the_eighth);
         const auto drawn = [&](length<inch> across, length<inch> along) {
-            return picture(drawing_of(c, inch_ruler(16), {.keep_across = across, .keep_along = along}));
+            return picture(drawing_of(c, inch_ruler(16), {}, {.across = across, .along = along}));
         };
         const picture kept = drawn(24_in, 30_in);
         CHECK(kept.says("left over, to keep: 24 x 30 in"));
@@ -147,7 +147,7 @@ TEST_CASE("folded cloth is drawn double, its fold along the left edge") {
     check_places(drawn, c);
     CHECK(drawn.lines("selvedge").size() == 1);
     CHECK(drawn.says("half the width, folded: 22 1/2 in"));
-    CHECK(drawn.says("usable 22 in"));
+    CHECK(drawn.says("usable width 22 in"));
     CHECK(drawn.says("A: mat, 18 x 20 in, 2 of them")); // cut through both layers, one place gives two
     CHECK(drawn.mentions("left: fold"));
 }
@@ -166,7 +166,7 @@ TEST_CASE("pieces have letters, as many as it takes, and cuts numbers") {
 }
 
 TEST_CASE("no two kinds of line are drawn alike, and none by colour alone") {
-    const picture p(drawing_of(tidy(cutting::edge_to_edge), {}, {.keep_across = 4_in, .keep_along = 4_in}));
+    const picture p(drawing_of(tidy(cutting::edge_to_edge), {}, {}, {.across = 4_in, .along = 4_in}));
     check_told_apart(p, {"cloth", "selvedge", "piece", "cutting", "left-over"});
 }
 
@@ -188,11 +188,8 @@ TEST_CASE("lays of random projects are true and can be read, on either paper, do
             sheet_of(p), "canvas",
             {.width = 36_in, .selvedge = "1/2"_in, .cutting = round % 3 == 0 ? cutting::free : cutting::edge_to_edge},
             by_the_eighth, {.lies = grain::may_turn, .effort = {.steps = 1000}});
-        const picture drawn(drawing_of(c, {},
-                                       {.project = p.name(),
-                                        .on = round % 2 == 0 ? paper::a4 : paper::letter,
-                                        .keep_across = 3_in,
-                                        .keep_along = 3_in}));
+        const picture drawn(drawing_of(c, {}, {.project = p.name(), .on = round % 2 == 0 ? paper::a4 : paper::letter},
+                                       {.across = 3_in, .along = 3_in}));
         check_places(drawn, c);
         check_legible(drawn);
     }

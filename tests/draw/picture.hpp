@@ -278,7 +278,7 @@ inline const char* group_of(line_kind kind) {
     case line_kind::mark:
         return "mark";
     case line_kind::placement:
-        return "placement line";
+        return "placement";
     case line_kind::slit:
         break;
     }

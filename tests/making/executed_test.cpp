@@ -148,6 +148,61 @@ TEST_CASE("Common practice: zippers before their back is laid, tools before the 
             CHECK(i > place_in_order(made, laying(1)));
 }
 
+/// The design without one of its rows, or without one of a family.
+making<inch> without_row(const making<inch>& d, std::size_t left_out, std::int64_t member) {
+    making<inch> again(d.name());
+    again.lips(d.lips());
+    for (const auto& p : d.parts())
+        again.cut(p);
+    for (const auto& l : d.layings())
+        again.add(l);
+    for (const auto& c : d.creases())
+        again.add(c);
+    for (const auto& s : d.snips())
+        again.add(s);
+    for (const auto& m : d.mouths())
+        again.add(m);
+    for (const auto& c : d.compartments())
+        again.add(c);
+    for (std::size_t i = 0; i < d.rows().size(); ++i) {
+        stitching<inch> row = d.rows()[i];
+        if (i != left_out) {
+            again.add(row);
+            continue;
+        }
+        for (std::int64_t k = 0; k < row.each.size(); ++k) {
+            stitching<inch> one = row;
+            one.along.in = row.each[k];
+            one.each = {};
+            if (k != member)
+                again.add(one);
+        }
+    }
+    return again;
+}
+
+TEST_CASE("Each row left out of what needs it is found") {
+    tool_roll roll(true);
+    roll.design.add(zipped(roll, "upper", 2_in, {roll.zip[0]}));
+    roll.design.add(zipped(roll, "lower", 6_in, {roll.zip[1]}));
+    roll.design.add(zipped(roll, "under the tools", 12_in, {})); // closed all round
+    organiser strips(3);
+    int planted = 0;
+    for (const making<inch>* d : {&roll.design, &strips.design}) {
+        CHECK(execute(*d).faults.empty());
+        for (std::size_t i = 0; i < d->rows().size(); ++i) {
+            const stitching<inch>& row = d->rows()[i];
+            const bool of_compartment = row.through.size() > 1; // a hem left open lets nothing out of a pocket
+            for (std::int64_t k = 0; of_compartment && k < std::max<std::int64_t>(1, row.each.size()); ++k) {
+                const auto made = execute(without_row(*d, i, k));
+                CHECK_MESSAGE(!made.faults.empty(), described(*d, {operation_kind::stitching, i}));
+                ++planted;
+            }
+        }
+    }
+    CHECK(planted == 34);
+}
+
 TEST_CASE("Needs in a circle are refused by the shortest, each with its reason") {
     tool_roll roll(true);
     roll.design.add(before{{operation_kind::stitching, 8}, {operation_kind::crease, 0}, ""}); // hem row before its fold

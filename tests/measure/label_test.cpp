@@ -26,7 +26,7 @@ static_assert(std::is_trivially_copyable_v<label>);
 
 } // namespace
 
-TEST_CASE("What a table keeps is good as long as one of its copies lives") {
+TEST_CASE("what a table keeps is good as long as one of its copies lives") {
     label kept;
     words survivor;
     {

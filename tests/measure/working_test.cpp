@@ -13,7 +13,8 @@ using namespace turncloth;
 namespace {
 
 static_assert(figure<inch>().plus(10_in, "finished").plus_times(2, {"1/2"_in, "1/2"_in}, "hem").value() == 12_in);
-static_assert(figure<inch>().value() == 0_in && figure<inch>().terms().empty());
+constexpr figure<inch> nothing;
+static_assert(nothing.value() == 0_in && nothing.terms().empty());
 static_assert(figure<inch>().plus_times(-2, {3_in}, "").value() == -(6_in));
 static_assert(figure<centimetre>().plus_times({1, 3}, {1_cm, 0.5_cm}, "").value() == 0.5_cm);
 

@@ -75,9 +75,9 @@ TEST_CASE("a number that no page can hold is refused, with the limit") {
     CHECK(detail::number(1e12) == "1000000000000");
 }
 
-TEST_CASE("a side of paper is from 100 mm to 2 m") {
-    CHECK_NOTHROW(paper::custom(100_mm, 2000_mm));
-    CHECK_THROWS_WITH_AS(paper::custom(99_mm, 300_mm), "a side of paper must be from 100 mm to 2000 mm: it was 99 mm",
+TEST_CASE("a side of paper is from 120 mm to 2 m") {
+    CHECK_NOTHROW(paper::custom(120_mm, 2000_mm));
+    CHECK_THROWS_WITH_AS(paper::custom(119_mm, 300_mm), "a side of paper must be from 120 mm to 2000 mm: it was 119 mm",
                          range_error);
     CHECK_THROWS_AS(paper::custom(300_mm, 2001_mm), range_error);
 }

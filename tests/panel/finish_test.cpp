@@ -28,7 +28,8 @@ constexpr bool makes(const finish<inch>& f, length<inch> allowance, std::initial
 
 // Every finish, with lengths of our own; what is expected is geometry: fold a strip, prick it, unfold it.
 static_assert(makes(finish<inch>(), 0_in, {}, {}));
-static_assert(finish<inch>().name() == "raw edge" && finish<inch>().allowance_parts().empty());
+constexpr finish<inch> raw;
+static_assert(raw.name() == "raw edge" && raw.allowance_parts().empty());
 static_assert(makes(seam("5/8"_in), "5/8"_in, {}, {"5/8"_in}));
 static_assert(makes(single_turned_hem("3/4"_in, "1/8"_in), "3/4"_in, {"3/4"_in}, {"1 3/8"_in}));
 static_assert(makes(single_turned_hem("3/4"_in), "3/4"_in, {"3/4"_in}, {"1 1/2"_in}));
@@ -65,11 +66,11 @@ static_assert(!double_turned_hem("3/8"_in, "3/4"_in).joins() && !self_binding("5
 static_assert(!separate_binding("3/8"_in).joins() && !finish<inch>().joins());
 
 // The parts of an allowance, for the working: none of nothing.
-static_assert(self_binding("1/2"_in).allowance_parts().size() == 2 &&
-              single_turned_hem(1_in).allowance_parts().size() == 1);
-static_assert(double_turned_hem("3/8"_in, "3/4"_in).allowance_parts()[0] == "3/8"_in);
-static_assert(double_turned_hem("3/8"_in, "3/4"_in).allowance_parts()[1] == "3/4"_in);
-static_assert(self_binding("1/2"_in, 0_in, "1/8"_in).allowance_parts().size() == 3);
+constexpr auto flat_binding = self_binding("1/2"_in), thick_binding = self_binding("1/2"_in, 0_in, "1/8"_in);
+static_assert(flat_binding.allowance_parts().size() == 2 && thick_binding.allowance_parts().size() == 3);
+constexpr auto turned_once = single_turned_hem(1_in), turned_twice = double_turned_hem("3/8"_in, "3/4"_in);
+static_assert(turned_once.allowance_parts().size() == 1);
+static_assert(turned_twice.allowance_parts()[0] == "3/8"_in && turned_twice.allowance_parts()[1] == "3/4"_in);
 
 // US Army FM 10-16 (24 May 2000), General Fabric Repair, figures 8-2 and 8-3: a canvas hem of 1 in with 1/2 in turned
 // first takes 1 1/2 in; it is stitched 1/8 in from the fold, which comes to lie 2 in from the first crease.
@@ -102,7 +103,8 @@ static_assert(felled_over("1/4"_in, "1/8"_in).allowance() - felled_under("1/4"_i
 // Common practice: an outer layer 1 in beyond its inner layers, turned as two folds of 1/2 in.
 static_assert(self_binding("1/2"_in).allowance() == 1_in);
 // Common practice: garment seams of 5/8 in, craft seams of 1/2 in.
-static_assert(seam("5/8"_in).allowance() == "5/8"_in && seam("1/2"_in).stitching()[0] == at<cut_edge>("1/2"_in));
+constexpr auto narrow_seam = seam("1/2"_in);
+static_assert(seam("5/8"_in).allowance() == "5/8"_in && narrow_seam.stitching()[0] == at<cut_edge>("1/2"_in));
 
 // Turn of cloth: nothing for nothing; at most half a circle on the middle of the cloth, no less than the square fold.
 static_assert(turn_of_cloth(0_mm, 0_mm, 0.1_mm) == 0_mm);

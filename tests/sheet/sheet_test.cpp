@@ -596,15 +596,15 @@ TEST_CASE("a pleated piece has every crease and placement line, and finishes sma
     const auto s = sheet_of(p);
     CHECK(s.pieces[0].cut == cut_size(25_in, 6_in));
     CHECK(s.pieces[0].finished == finished_size(12_in, 6_in));
-    CHECK(places(s.pieces[0], line_kind::fold, "pleat") ==
+    CHECK(places(s.pieces[0], line_kind::fold, "front of the pleat") ==
           std::vector<length<inch>>{"2 1/2"_in, "6 1/2"_in, "10 1/2"_in, "14 1/2"_in, "18 1/2"_in, "22 1/2"_in});
     CHECK(places(s.pieces[0], line_kind::fold, "back of the pleat") ==
           std::vector<length<inch>>{"1 1/2"_in, "7 1/2"_in, "9 1/2"_in, "15 1/2"_in, "17 1/2"_in, "23 1/2"_in});
-    CHECK(places(s.pieces[0], line_kind::placement, "pleat") ==
+    CHECK(places(s.pieces[0], line_kind::placement, "of the pleat") ==
           std::vector<length<inch>>{"1/2"_in, "8 1/2"_in, "8 1/2"_in, "16 1/2"_in, "16 1/2"_in, "24 1/2"_in});
     const auto text = to_text(s, inch_ruler(16));
     CHECK(text.find("finishes 12 x 6 in when it is pleated\n") != std::string::npos);
-    CHECK(text.find("left edge, fold pleat: 2 1/2 in, folded and brought to 1/2 in\n") != std::string::npos);
+    CHECK(text.find("left edge, fold front of the pleat: 2 1/2 in, folded and brought to 1/2 in\n") != std::string::npos);
     CHECK(s.order[1] == "Lay the pleats of the flounce, fold to placement line, and tack them.");
 
     p.add(flat("short", "23 7/8"_in, 6_in))
@@ -659,7 +659,7 @@ TEST_CASE("eyelets are listed centre by centre, each rounded from its own place:
               "edge 2 1/2 in, ") != std::string::npos);
 }
 
-TEST_CASE("A name made while the program runs outlives its project on the sheet") {
+TEST_CASE("a name made while the program runs outlives its project on the sheet") {
     const auto made = [] {
         project<inch> p("Seed bags", {10_in, 8_in});
         const auto hem = finish<inch>(p.keep("hem of bag number " + std::to_string(1'000'000)))

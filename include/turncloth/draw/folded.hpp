@@ -1,17 +1,17 @@
-// A panel drawn as it lies folded, seen from the back where the turned cloth shows: an SVG 1.1 document.
+// A panel drawn as it lies folded, seen from the back where the turned cloth shows.
 //
-//   drawing_of(folded)                       A4, inches and centimetres
-//   drawing_of(folded, ruler, options)       the units and graduations of a ruler (measure/write.hpp)
-//   folded_drawing_options{project, piece, on}     the names for the title block, and the paper
+//   folded_labels{name}                          what a folded panel does not know of itself
+//   page_of(folded, labels, ruler, options)      a page as a value (page/page.hpp)
+//   drawing_of(folded, labels, ruler, options)   the same as an SVG document
 //
 //   const auto napkin = fold_panel(panel(finished_size(16_in, 16_in), all_round(double_turned_hem("1/4"_in, 1_in))),
 //                                  all_corners(mitred("1/4"_in, "1/16"_in)));
-//   save("napkin.svg", drawing_of(napkin, {}, {.piece = "napkin"}));
+//   save("napkin.svg", drawing_of(napkin, {.name = "napkin"}));
 //
-// The page is in millimetres and the piece at the largest scale of the series that leaves room for its words. A number
-// says how many layers lie in a region: at each corner, along each hem, in the middle. Where the regions of a corner
-// are too small, it is drawn again in a frame, larger; a number that finds no room in its region stands outside the
-// piece and is led to it. Lines come from the folding: an edge is in sight where no layer nearer to the eye covers it.
+// The piece is drawn at the largest scale of the series that leaves room for its words. A number says how many layers
+// lie in a region: at each corner, along each hem, in the middle. Where the regions of a corner are too small, it is
+// drawn again in a frame, larger; a number that finds no room in its region stands outside the piece and is led to it.
+// Lines come from the folding: an edge is visible where no layer nearer to the eye covers it.
 //
 // Included by itself: folding is not part of turncloth.hpp.
 #ifndef TURNCLOTH_DRAW_FOLDED_HPP
@@ -20,7 +20,6 @@
 #include <turncloth/draw/detail/folded_layout.hpp>
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <cstddef>
 #include <optional>
@@ -32,66 +31,65 @@ namespace turncloth {
 
 namespace detail {
 
-inline constexpr pen outline_pen = {"", 0.6}, in_sight_pen = {"", 0.2}, mitre_pen = {"", 0.35},
-                     hidden_pen = {"", 0.15, {1.6, 1}}, enlarged_pen = {"", 0.25, {0.4, 1}};
-
+/// Puts a folded panel on its page; all that words must keep clear of is remembered as it lies there.
 class folded_drawer {
 public:
     folded_drawer(const folded_plan& p, const folded_page& at)
-        : plan_(p), at_(at), svg_(at.page.width, at.page.height, title(p), description(p)) {}
+        : plan_(p), at_(at), by_(at.frame.by), page_(at.frame.begin(description(p))) {
+        page_.title += ", folded";
+    }
 
-    std::string draw() {
-        draw_part(at_.whole, false);
-        draw_outline();
-        draw_dimensions();
+    page draw() {
+        draw_part(at_.whole, {hidden_pen, edge_pen, mitre_pen, stitching_pen});
+        const page_area outline = at_.whole.on_page(plan_.outline());
+        page_.draw_closed(outline_pen, outline);
+        draw_dimensions(outline);
         for (const corner_frame& f : at_.frames)
             draw_frame(f);
-        mark_enlarged();
-        number_regions();
-        draw_leaders();
-        draw_legend();
-        draw_foot(svg_, at_, at_.whole.scale);
-        return svg_.done();
+        if (!at_.frames.empty())
+            for (const folded_corner& c : plan_.corners)
+                if (c.most > 0)
+                    page_.draw_closed(enlarged_pen, at_.whole.on_page(c.where));
+        free_room room(page_, by_);
+        mark_enlarged(room);
+        number_regions(room);
+        return at_.frame.draw(std::move(page_), at_.whole.scale);
     }
 
 private:
-    static std::string title(const folded_plan& p) {
-        return (p.project.empty() ? "" : p.project + ": ") + p.piece + ", folded";
-    }
     static std::string description(const folded_plan& p) {
-        std::string all = p.count + ", " + plain(p.cut_size) + ", " + plain(p.finished_size) + '.';
-        for (const std::string& e : p.edges)
-            all += ' ' + plain(e) + '.';
+        const auto& facts = p.words.facts;
+        std::string all = joined({facts[0], ", ", facts[1], ", ", facts[2], "."});
+        for (std::size_t i = 1; i < p.words.sentences.size(); ++i)
+            all += joined({" ", p.words.sentences[i], "."});
         for (const folded_corner& c : p.corners)
             if (c.most > 0)
-                all += ' ' + p.kinds[c.kind].first + " corner, " + p.kinds[c.kind].way + ": up to " +
-                       std::to_string(c.most) + " layers.";
-        return all;
+                all += joined({" ", p.kinds[c.kind].first, " corner, ", p.kinds[c.kind].way, ": up to ",
+                               std::to_string(c.most), " layers."});
+        return plain(all);
     }
 
-    // Lines. All that words must keep clear of is remembered as it lies on the page.
+    // Lines.
 
-    void draw_part(const placed_part& part, bool corner) {
-        draw_lines(part, corner ? stroke_name("corner-hidden") : stroke_name("hidden"), hidden_pen, plan_.seen.hidden);
-        draw_lines(part, corner ? stroke_name("corner-edge") : stroke_name("edge"), in_sight_pen, plan_.seen.visible);
-        draw_lines(part, corner ? stroke_name("corner-mitre") : stroke_name("mitre"), mitre_pen, plan_.mitres);
-        draw_lines(part, corner ? stroke_name("corner-stitching") : stroke_name("stitching"), stitching_pen,
-                   plan_.rows);
+    struct pens {
+        pen hidden, visible, mitre, stitching;
+    };
+    void draw_part(const placed_part& part, const pens& with) {
+        draw_lines(part, with.hidden, plan_.seen.hidden);
+        draw_lines(part, with.visible, plan_.seen.visible);
+        draw_lines(part, with.mitre, plan_.mitres);
+        draw_lines(part, with.stitching, plan_.rows);
     }
-
-    void draw_lines(const placed_part& part, stroke_name name, const pen& p, const std::vector<straight>& all) {
-        svg_.open(name, p);
-        for (const straight& s : all) {
-            // A line along the finished edge is on the rim of its part, not out of it.
-            const box rim{part.cloth.x - 0.01, part.cloth.y - 0.01, part.cloth.width + 0.02, part.cloth.height + 0.02};
-            const auto inside = clipped(s, rim);
-            const bool on_outline = name.text().find("edge") != std::string_view::npos && lies_on_outline(s);
-            if (inside && !on_outline)
-                draw(part.on_page(*inside));
-        }
-        svg_.close();
+    /// A line along the finished edge is on the rim of its part, not out of it; an edge there is the outline itself.
+    void draw_lines(const placed_part& part, const pen& with, const std::vector<page_segment>& all) {
+        const page_area& c = part.cloth;
+        const page_area rim{c.x - 0.01, c.y - 0.01, c.width + 0.02, c.height + 0.02};
+        const bool is_edge = with.weight == edge_pen.weight;
+        for (const page_segment& s : all)
+            if (const auto inside = clipped(s, rim); inside && !(is_edge && lies_on_outline(s)))
+                page_.draw(with, {part.on_page(inside->from), part.on_page(inside->to)});
     }
-    bool lies_on_outline(const straight& s) const {
+    bool lies_on_outline(const page_segment& s) const {
         const auto on = [](double a, double b, double at) {
             return std::abs(a - at) <= too_thin && std::abs(b - at) <= too_thin;
         };
@@ -99,100 +97,41 @@ private:
                on(s.from.y, s.to.y, plan_.height());
     }
 
-    void draw(const straight& s) {
-        svg_.line(s.from, s.to);
-        lines_.push_back(s);
-    }
-    void keep_clear(const box& b) {
-        const page_point c[] = {{b.x, b.y}, {b.right(), b.y}, {b.right(), b.bottom()}, {b.x, b.bottom()}};
-        for (std::size_t i = 0; i < 4; ++i)
-            lines_.push_back({c[i], c[(i + 1) % 4]});
-    }
-
-    void draw_outline() {
-        svg_.open("outline", outline_pen);
-        svg_.rectangle(at_.whole.on_page(plan_.outline()));
-        svg_.close();
-        keep_clear(at_.whole.on_page(plan_.outline()));
-    }
-
     void draw_frame(const corner_frame& f) {
-        draw_part(f.part, true);
-        const double w = plan_.width(), h = plan_.height();
-        svg_.open("corner-outline", outline_pen);
-        for (const straight& s :
-             {straight{{0, 0}, {w, 0}}, straight{{w, 0}, {w, h}}, straight{{w, h}, {0, h}}, straight{{0, h}, {0, 0}}}) {
-            const box& c = f.part.cloth;
-            if (const auto inside = clipped(s, {c.x - 0.01, c.y - 0.01, c.width + 0.02, c.height + 0.02}))
-                draw(f.part.on_page(*inside));
-        }
-        svg_.close();
-        svg_.open("frame", thin_pen);
-        svg_.rectangle(f.frame);
-        svg_.close();
-        keep_clear(f.frame);
+        draw_part(f.part, {hidden_pen.meaning("corner-hidden"), edge_pen.meaning("corner-edge"),
+                           mitre_pen.meaning("corner-mitre"), stitching_pen.meaning("corner-stitching")});
+        const auto c = plan_.outline().corners();
+        draw_lines(f.part, outline_pen.meaning("corner-outline"),
+                   {{c[0], c[1]}, {c[1], c[2]}, {c[2], c[3]}, {c[3], c[0]}});
+        page_.draw_closed({"frame", 0.15}, f.frame);
         double y = f.frame.y - 1 - static_cast<double>(f.words.size()) * small_line_height;
         for (const std::string& line : f.words)
-            write({f.frame.x, y += small_line_height}, line, small);
-    }
-
-    // Words.
-
-    void write(page_point at, const std::string& words, double size, anchor from = anchor::start, bool turned = false) {
-        const double length = text_width(words, size),
-                     before = from == anchor::middle ? length / 2 : (from == anchor::end ? length : 0);
-        svg_.text(at, words, size, from, turned);
-        taken_.push_back(turned ? box{at.x - 0.8 * size, at.y + before - length, 1.1 * size, length}
-                                : box{at.x - before, at.y - 0.8 * size, length, 1.1 * size});
+            page_.write({f.frame.x, y += small_line_height}, line, small_size);
     }
 
     /// The width below, the height at the left; the names of the other two edges, as the back shows them.
-    void draw_dimensions() {
-        const box o = at_.whole.on_page(plan_.outline());
+    void draw_dimensions(const page_area& o) {
         const double y = o.bottom() + ring + 4.5, x = o.x - ring - 2;
-        svg_.open("dimension", thin_pen);
-        draw({{o.x, y}, {o.right(), y}});
-        draw({{x, o.y}, {x, o.bottom()}});
-        for (const double end : {o.x, o.right()}) {
-            draw({{end, o.bottom()}, {end, y + 1}});
-            tick(svg_, {end, y});
-        }
-        for (const double end : {o.y, o.bottom()}) {
-            draw({{o.x, end}, {x - 1, end}});
-            tick(svg_, {x, end});
-        }
-        svg_.close();
-        if (stands_over(plan_.width_words, o.width))
-            write({o.x + o.width / 2, y - 1}, plan_.width_words, body, anchor::middle);
-        else
-            write({o.right() + past_end, y + 0.35 * body}, plan_.width_words, body);
-        if (stands_over(plan_.height_words, o.height))
-            write({x - 1, o.y + o.height / 2}, plan_.height_words, body, anchor::middle, true);
-        else
-            write({x + 0.35 * body, o.bottom() + past_end}, plan_.height_words, body, anchor::end, true);
-        write({o.x + o.width / 2, o.y - ring - 1}, "top edge", body, anchor::middle);
-        write({o.right() + ring + 0.8 * body + 1, o.y + o.height / 2}, "left edge", body, anchor::middle, true);
+        draw_dimension(page_, by_, {{o.x, y}, {o.right(), y}, o.bottom(), o.right(), plan_.width_words});
+        draw_dimension(page_, by_, {{x, o.y}, {x, o.bottom()}, o.x, o.bottom(), plan_.height_words});
+        page_.write({o.middle().x, o.y - ring - 1}, "top edge", body_size, set_from::middle);
+        page_.write({o.right() + ring + 0.8 * body_size + 1, o.middle().y}, "left edge", body_size, set_from::middle)
+            .turned = 90;
     }
 
     /// On the whole, what the frames show larger: each corner has the letter of its frame, and its most layers.
-    void mark_enlarged() {
+    void mark_enlarged(free_room& room) {
         if (at_.frames.empty())
             return;
-        std::vector<std::pair<page_point, std::string>> words;
-        svg_.open("enlarged", enlarged_pen);
         for (const folded_corner& c : plan_.corners) {
             if (c.most == 0)
                 continue;
-            const box b = at_.whole.on_page(c.where);
-            svg_.rectangle(b);
-            keep_clear(b);
-            words.push_back({{c.right ? b.x : b.right(), c.bottom ? b.y : b.bottom()},
-                             std::string(1, static_cast<char>('A' + c.kind)) + ": up to " + std::to_string(c.most)});
+            const page_area a = at_.whole.on_page(c.where);
+            const page_point inner{c.right ? a.x : a.right(), c.bottom ? a.y : a.bottom()};
+            const std::string letter = letter_of(c.kind), text = joined({letter, ": up to ", std::to_string(c.most)});
+            call_out(room, at_.whole, inner, text + " layers", true) || call_out(room, at_.whole, inner, text, true) ||
+                call_out(room, at_.whole, inner, letter, true);
         }
-        svg_.close();
-        for (const auto& [corner, text] : words)
-            call_out(at_.whole, corner, text + " layers", true) || call_out(at_.whole, corner, text, true) ||
-                call_out(at_.whole, corner, text.substr(0, 1), true);
     }
 
     // Numbers.
@@ -202,178 +141,146 @@ private:
         folded_region region;
     };
 
-    /// First those that stand in their regions, then the others around them.
-    void number_regions() {
+    std::vector<waiting> all_regions() const {
         std::vector<waiting> all;
-        const box& m = plan_.middle;
+        const auto add = [&](const placed_part& part, const page_area& cloth) {
+            for (folded_region& r : plan_.view.within(cloth).regions())
+                all.push_back({&part, std::move(r)});
+        };
+        const page_area& m = plan_.middle;
         const double w = plan_.width(), h = plan_.height();
-        add(all, at_.whole, m);
-        for (const box& hem : {box{m.x, 0, m.width, m.y}, box{m.right(), m.y, w - m.right(), m.height},
-                               box{m.x, m.bottom(), m.width, h - m.bottom()}, box{0, m.y, m.x, m.height}})
-            add(all, at_.whole, hem);
+        for (const page_area& a :
+             {m, page_area{m.x, 0, m.width, m.y}, page_area{m.right(), m.y, w - m.right(), m.height},
+              page_area{m.x, m.bottom(), m.width, h - m.bottom()}, page_area{0, m.y, m.x, m.height}})
+            add(at_.whole, a);
         // A hem ends where the piece alone begins, which the middle's number tells.
         if (m.width > too_thin && m.height > too_thin)
-            std::erase_if(all, [&](const waiting& n) { return n.region.layers == 1 && !n.region.holds(middle_of(m)); });
+            std::erase_if(all, [&](const waiting& n) { return n.region.layers == 1 && !n.region.holds(m.middle()); });
         if (at_.frames.empty())
             for (const folded_corner& c : plan_.corners)
-                add(all, at_.whole, c.where);
+                add(at_.whole, c.where);
         for (const corner_frame& f : at_.frames)
-            add(all, f.part, f.part.cloth);
-        std::erase_if(all, [&](const waiting& n) { return stands_inside(n); });
-        std::size_t left_out = 0;
-        for (const waiting& n : all) {
-            const auto spot = spot_of(n, 0.7, 0.7);
-            const bool done = spot && call_out(*n.part, *spot, std::to_string(n.region.layers), false);
-            left_out += done ? 0 : 1;
-        }
-        if (left_out > 0)
-            svg_.text({at_.note.x, at_.note.y + small_line_height},
-                      std::to_string(left_out) + (left_out == 1 ? " region is" : " regions are") +
-                          " too narrow here for a number.",
-                      small);
+            add(f.part, f.part.cloth);
+        return all;
     }
 
-    static page_point middle_of(const box& b) { return {b.x + b.width / 2, b.y + b.height / 2}; }
-
-    void add(std::vector<waiting>& all, const placed_part& part, const box& cloth) const {
-        for (folded_region& r : plan_.view.within(cloth).regions())
-            all.push_back({&part, std::move(r)});
+    /// First those that stand in their regions, then the others around them.
+    void number_regions(free_room& room) {
+        std::vector<waiting> all = all_regions();
+        std::erase_if(all, [&](const waiting& n) { return stands_inside(room, n); });
+        std::size_t left_out = 0;
+        for (const waiting& n : all) {
+            const auto spot = spot_of(room, n, 0.7, 0.7);
+            if (!spot || !call_out(room, *n.part, *spot, std::to_string(n.region.layers), false))
+                ++left_out;
+        }
+        if (left_out > 0)
+            page_.write({at_.note.x, at_.note.y + small_line_height},
+                        joined({std::to_string(left_out), left_out == 1 ? " region is" : " regions are",
+                                " too narrow here for a number."}),
+                        small_size);
     }
 
     /// The room is given in mm on paper.
-    std::optional<page_point> spot_of(const waiting& n, double wide, double high) const {
+    static std::optional<page_point> spot_of(const free_room& room, const waiting& n, double wide, double high) {
         folded_region on_paper = n.region;
-        for (trapezoid& t : on_paper.parts) {
-            const placed_part& p = *n.part;
+        const placed_part& p = *n.part;
+        for (trapezoid& t : on_paper.parts)
             t = {p.x(t.left), p.x(t.right), p.y(t.top_left), p.y(t.top_right), p.y(t.bottom_left), p.y(t.bottom_right)};
-        }
-        std::vector<straight> around = lines_;
-        for (const box& b : taken_)
-            for (const double y : {b.y, b.y + b.height / 2, b.bottom()})
-                around.push_back({{b.x, y}, {b.right(), y}});
+        std::vector<page_segment> around = room.lines();
+        for (const page_area& a : room.taken())
+            for (const double y : {a.y, a.middle().y, a.bottom()})
+                around.push_back({{a.x, y}, {a.right(), y}});
         return number_spot(on_paper, around, wide, high);
     }
 
-    bool stands_inside(const waiting& n) {
-        const std::string number = std::to_string(n.region.layers);
-        const auto spot = spot_of(n, number_width_of(n.region.layers), number_height_of);
+    bool stands_inside(free_room& room, const waiting& n) {
+        const auto spot = spot_of(room, n, number_width_of(by_, n.region.layers), number_height_of);
         if (spot)
-            write({spot->x, spot->y + 0.36 * body}, number, body, anchor::middle);
+            room.take(covered_by(page_.write({spot->x, spot->y + 0.36 * body_size}, std::to_string(n.region.layers),
+                                             body_size, set_from::middle),
+                                 by_));
         return spot.has_value();
     }
 
     /// Words as near to a spot of the piece as is free, outside the piece (or anywhere beside what they tell of), and
-    /// a line that leads from them to it. False where nowhere is room.
-    bool call_out(const placed_part& part, page_point spot, const std::string& words, bool within) {
+    /// a line that leads from them to it, ending in a dot, as it does within what it tells of (ISO 128). False where
+    /// nowhere is room.
+    bool call_out(free_room& room, const placed_part& part, page_point spot, const std::string& words, bool inside) {
         constexpr double mesh = 0.75;
-        const double wide = text_width(words, body) + number_room, high = number_height_of;
-        const box& zone = part.outside;
-        const box piece = part.on_page(part.cloth);
+        const double wide = by_.width(words, body_size) + number_room, high = number_height_of;
+        const page_area& zone = part.outside;
+        const page_area piece = part.on_page(part.cloth),
+                        kept_off{piece.x - 0.8, piece.y - 0.8, piece.width + 1.6, piece.height + 1.6};
         struct choice {
             double far;
-            box room;
+            page_area there;
             page_point end;
         };
         std::vector<choice> all;
-        const auto meshes = [](double room) { return static_cast<int>(std::floor((room - 1) / mesh)); };
+        const auto meshes = [](double size) { return static_cast<int>(std::floor((size - 1) / mesh)); };
         for (int i = 0; i <= meshes(zone.width - wide); ++i)
             for (int j = 0; j <= meshes(zone.height - high); ++j) {
-                const box room{zone.x + 0.5 + i * mesh, zone.y + 0.5 + j * mesh, wide, high};
-                if (!within && !apart(room, {piece.x - 0.8, piece.y - 0.8, piece.width + 1.6, piece.height + 1.6}))
+                const page_area there{zone.x + 0.5 + i * mesh, zone.y + 0.5 + j * mesh, wide, high};
+                if (!inside && !apart(there, kept_off))
                     continue;
-                const page_point end = nearest_side(room, spot);
-                all.push_back({std::hypot(end.x - spot.x, end.y - spot.y), room, end});
+                const page_point end = nearest_side(there, spot);
+                all.push_back({distance(end, spot), there, end});
             }
         std::sort(all.begin(), all.end(), [](const choice& a, const choice& b) { return a.far < b.far; });
         for (const choice& c : all) {
-            const box words_alone{c.room.x + 0.1, c.room.y + 0.1, c.room.width - 0.2, c.room.height - 0.2};
-            if (!is_free(c.room) || !may_lead(spot, c.end) || clipped({spot, c.end}, words_alone))
+            const page_area words_alone{c.there.x + 0.1, c.there.y + 0.1, wide - 0.2, high - 0.2};
+            const page_segment leader{spot, c.end};
+            if (!room.is_free(c.there) || !room.leads(leader) || meets(leader, words_alone))
                 continue;
-            taken_.push_back(c.room);
-            leaders_.push_back({spot, c.end});
-            svg_.text({c.room.x + wide / 2, c.room.y + high / 2 + 0.36 * body}, words, body, anchor::middle);
+            room.take(c.there);
+            room.take(leader);
+            page_.draw(leader_pen, {spot, c.end});
+            page_.draw({"leader", 0.7}, {spot});
+            page_.write({c.there.middle().x, c.there.middle().y + 0.36 * body_size}, words, body_size,
+                        set_from::middle);
             return true;
         }
         return false;
     }
 
-    static bool apart(const box& a, const box& b) {
-        return a.x >= b.right() || b.x >= a.right() || a.y >= b.bottom() || b.y >= a.bottom();
-    }
-    /// The middle of the side of a box that is nearest to a spot.
-    static page_point nearest_side(const box& b, page_point spot) {
-        page_point best{b.x, b.y + b.height / 2};
-        for (const page_point p : {page_point{b.right(), b.y + b.height / 2}, page_point{b.x + b.width / 2, b.y},
-                                   page_point{b.x + b.width / 2, b.bottom()}})
-            if (std::hypot(p.x - spot.x, p.y - spot.y) < std::hypot(best.x - spot.x, best.y - spot.y))
-                best = p;
-        return best;
-    }
-    bool is_free(const box& room) const {
-        const auto crossed = [&](const straight& s) { return clipped(s, room).has_value(); };
-        return std::all_of(taken_.begin(), taken_.end(), [&](const box& b) { return apart(b, room); }) &&
-               std::none_of(lines_.begin(), lines_.end(), crossed) &&
-               std::none_of(leaders_.begin(), leaders_.end(), crossed);
-    }
-    /// Through no words and over no other leader.
-    bool may_lead(page_point from, page_point to) const {
-        const straight s{from, to};
-        const auto side = [](const straight& l, page_point p) {
-            return (l.to.x - l.from.x) * (p.y - l.from.y) - (l.to.y - l.from.y) * (p.x - l.from.x) > 0;
-        };
-        return std::none_of(taken_.begin(), taken_.end(), [&](const box& b) { return clipped(s, b).has_value(); }) &&
-               std::none_of(leaders_.begin(), leaders_.end(), [&](const straight& l) {
-                   return side(l, s.from) != side(l, s.to) && side(s, l.from) != side(s, l.to);
-               });
-    }
-
-    /// Ending in a dot, as a leader does within what it tells of (ISO 128).
-    void draw_leaders() {
-        svg_.open("leader", thin_pen);
-        for (const straight& l : leaders_) {
-            svg_.path({l.from, l.to});
-            svg_.dot(l.from, 0.35);
-        }
-        svg_.close();
-    }
-
-    void draw_legend() {
-        legend all(svg_, {at_.foot.x, at_.foot.y + 3});
-        all.entry(outline_pen, "finished");
-        if (!plan_.seen.visible.empty())
-            all.entry(in_sight_pen, "edge in sight");
-        if (!plan_.mitres.empty())
-            all.entry(mitre_pen, "mitre");
-        if (!plan_.seen.hidden.empty())
-            all.entry(hidden_pen, "edge hidden");
-        if (!plan_.rows.empty())
-            all.entry(stitching_pen, "stitching");
-        if (!at_.frames.empty())
-            all.entry(enlarged_pen, "drawn larger");
+    /// The middle of the side of an area that is nearest to a spot.
+    static page_point nearest_side(const page_area& a, page_point spot) {
+        const page_point m = a.middle(), sides[] = {{a.x, m.y}, {a.right(), m.y}, {m.x, a.y}, {m.x, a.bottom()}};
+        return *std::min_element(std::begin(sides), std::end(sides),
+                                 [&](page_point p, page_point q) { return distance(p, spot) < distance(q, spot); });
     }
 
     const folded_plan& plan_;
     const folded_page& at_;
-    svg_page svg_;
-    std::vector<straight> lines_, leaders_;
-    std::vector<box> taken_;
+    const lettering& by_;
+    page page_;
 };
 
 } // namespace detail
 
-/// Throws range_error for a ruler whose graduation is not above zero.
+/// Throws range_error for a ruler whose graduation is not above zero, and for a panel over 1 km long or wide.
 template <length_unit Unit, coordinate Number>
-std::string drawing_of(const folded_panel<Unit, Number>& folded, const ruler& by = {},
-                       const folded_drawing_options& options = {}) {
-    const detail::folded_plan what = detail::folded_plan_of(folded, by, options);
-    const detail::folded_page where = detail::folded_page_of(what, options.on);
-    return detail::folded_drawer(what, where).draw();
+page page_of(const folded_panel<Unit, Number>& folded, const folded_labels& labels = {}, const ruler& by = {},
+             const drawing_options& options = {}) {
+    const detail::folded_plan plan = detail::folded_planner<Unit, Number>(folded, by).make(options.project, labels);
+    const detail::folded_page at = detail::best_page(options, [&](double width, double height) {
+        return detail::folded_arranger(plan, options, width, height).make();
+    });
+    return detail::folded_drawer(plan, at).draw();
 }
 
-TURNCLOTH_ONCE(std::string drawing_of(const folded_panel<inch, fraction>&, const ruler&,
-                                      const folded_drawing_options&));
-TURNCLOTH_ONCE(std::string drawing_of(const folded_panel<centimetre, fraction>&, const ruler&,
-                                      const folded_drawing_options&));
+/// Throws as page_of.
+template <length_unit Unit, coordinate Number>
+std::string drawing_of(const folded_panel<Unit, Number>& folded, const folded_labels& labels = {}, const ruler& by = {},
+                       const drawing_options& options = {}) {
+    return to_svg(page_of(folded, labels, by, options));
+}
+
+TURNCLOTH_ONCE(std::string drawing_of(const folded_panel<inch, fraction>&, const folded_labels&, const ruler&,
+                                      const drawing_options&));
+TURNCLOTH_ONCE(std::string drawing_of(const folded_panel<centimetre, fraction>&, const folded_labels&, const ruler&,
+                                      const drawing_options&));
 
 } // namespace turncloth
 

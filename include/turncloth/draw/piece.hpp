@@ -1,24 +1,30 @@
-// A piece drawn to scale on a page to be printed: an SVG 1.1 document.
+// A piece drawn to scale on a page to be printed.
 //
-//   drawing_of(piece)                    A4, inches and centimetres
-//   drawing_of(piece, ruler, options)    the units and graduations of a ruler (measure/write.hpp)
-//   drawing_options{project, on}         the project's name for the title block, and the paper
+//   page_of(piece, ruler, options)       a page as a value (page/page.hpp)
+//   drawing_of(piece, ruler, options)    the same as an SVG document; A4, inches and centimetres where nothing is said
 //
 //   const sheet<inch> s = sheet_of(roll);
 //   save("outer.svg", drawing_of(s.pieces[0], {}, {.project = s.name}));
 //
-// The page is in millimetres and the piece at the largest of 1:1, 1:2, 1:4, 1:5, 1:8, 1:10, 1:20, ... that leaves room
-// for its words. Every kind of line has its own pattern and weight, in black. Figures are rounded to the ruler, each
-// from the exact length; what is drawn is not rounded.
+// The piece is drawn at the largest of 1:1, 1:2, 1:4, 1:5, 1:8, 1:10, 1:20, ... that leaves room for its words. Every
+// kind of line has its own pattern and weight, in black. Figures are rounded to the ruler, each from the exact length;
+// what is drawn is not rounded.
+//
+// The piece stands in a core, which holds the words of its width too. Dimensions keep to the left of the core and below
+// it, labels of level lines to its right, labels of upright lines above it: no two of these meet. Labels that do not fit
+// become numbers, and a list below says what they are.
 #ifndef TURNCLOTH_DRAW_PIECE_HPP
 #define TURNCLOTH_DRAW_PIECE_HPP
 
-#include <turncloth/draw/detail/page_parts.hpp>
+#include <turncloth/draw/detail/piece_plan.hpp>
+#include <turncloth/page/drawing.hpp>
 
 #include <algorithm>
+#include <cmath>
 #include <cstddef>
+#include <optional>
 #include <string>
-#include <string_view>
+#include <tuple>
 #include <vector>
 
 namespace turncloth {
@@ -26,280 +32,354 @@ namespace turncloth {
 namespace detail {
 
 // A finished edge is thin and hardly broken, so that a fold or stitching on it can be told apart from it.
-inline constexpr pen cut_pen = {"", 0.6}, finished_pen = {"", 0.2, {10, 1.2}};
-
-constexpr pen pen_of(line_kind kind) {
-    switch (kind) {
-    case line_kind::fold:
-        return {"", 0.4, {3, 1.5}};
-    case line_kind::stitching:
-        return stitching_pen;
-    case line_kind::mark:
-        return {"", 0.25, {6, 1, 1, 1}};
-    case line_kind::placement:
-        return {"", 0.25, {1, 1}};
-    case line_kind::slit:
-        break;
-    }
-    return {"", 0.7, {0.7, 0.7}};
-}
-
-constexpr stroke_name legend_of(line_kind kind) {
-    switch (kind) {
-    case line_kind::fold:
-        return "fold";
-    case line_kind::stitching:
-        return "stitching";
-    case line_kind::mark:
-        return "mark";
-    case line_kind::placement:
-        return "placement line";
-    case line_kind::slit:
-        break;
-    }
-    return "slit";
-}
+inline constexpr pen cut_pen = {"cut", 0.6}, finished_pen = {"finished", 0.2, {10, 1.2}};
 
 inline constexpr line_kind all_line_kinds[] = {line_kind::fold, line_kind::stitching, line_kind::mark,
                                                line_kind::placement, line_kind::slit};
 
-class drawer {
-public:
-    drawer(const plan& p, const arrangement& where)
-        : plan_(p), at_(where), svg_(where.page.width, where.page.height, title(p), description()) {}
+constexpr pen pen_of(line_kind kind) {
+    switch (kind) {
+    case line_kind::fold:
+        return {"fold", 0.4, {3, 1.5}};
+    case line_kind::stitching:
+        return stitching_pen;
+    case line_kind::mark:
+        return {"mark", 0.25, {6, 1, 1, 1}};
+    case line_kind::placement:
+        return {"placement", 0.25, {1, 1}};
+    case line_kind::slit:
+        break;
+    }
+    return {"slit", 0.7, {0.7, 0.7}};
+}
 
-    std::string draw() {
-        draw_piece();
-        draw_dimensions();
-        draw_beside();
-        draw_above();
-        draw_list();
-        draw_legend();
-        draw_foot(svg_, at_, at_.scale);
-        return svg_.done();
+/// How the labels of one side are written.
+struct label_side {
+    enum class manner { none, level, turned, numbered } how = manner::none;
+    double depth = 0;      ///< across the side, from the core
+    std::size_t every = 1; ///< of numbers, which are written
+    std::size_t first = 1; ///< the number of the first
+};
+
+/// A piece on a page of one size.
+class piece_drawer {
+public:
+    piece_drawer(const piece_plan& p, const drawing_options& options, double width, double height)
+        : plan_(&p), options_(&options), by_(options.letters) {
+        do {
+            choose_sides(width);
+            for (const double most_list : {0.6, 0.5, 0.4, 0.3, 0.2, 0.1}) {
+                take_frame(width, height, most_list);
+                if (fits(std::max(plan_->cut.width, plan_->cut.height) / small_piece))
+                    break;
+            }
+            choose_scale();
+        } while (turns_to_numbers());
+        frame_->take_only(deepest() + 2);
+        place_piece();
+    }
+
+    /// What leaves fewest marks out, then fewest to look up, then the larger scale, then the page that lies as the piece.
+    auto rank() const {
+        return std::tuple(frame_->left_out, above_numbered_ + beside_numbered_, scale_,
+                          frame_->lies() != (plan_->cut.width > plan_->cut.height));
+    }
+
+    page draw() const {
+        page on = frame_->begin(description());
+        draw_piece(on);
+        draw_dimensions(on);
+        draw_beside(on);
+        draw_above(on);
+        return frame_->draw(std::move(on), scale_);
     }
 
 private:
     using manner = label_side::manner;
+    static constexpr double lead = 9;                             // from the core to a label
+    static constexpr double label_line = 3.5, label_height = 8.6; // a label has two lines
+    static constexpr double longest_label = 62, number_height = 3.4;
+    static constexpr double least_piece = 8, small_piece = 30;
+    static constexpr double vanishing = 1e30; // a scale at which only the words are left
 
-    static std::string title(const plan& p) { return (p.project.empty() ? "" : p.project + ": ") + p.piece; }
-    std::string description() const {
-        std::string all =
-            plan_.count + ", " + plan_.cut_size + ", " + plan_.finished_size + ", " + scale_text(at_.scale) + '.';
-        for (const std::string& e : plan_.edges)
-            all += ' ' + e + '.';
-        for (const auto* side : {&plan_.beside, &plan_.above})
-            for (const plan_label& l : *side)
-                all += ' ' + l.what + ", " + l.distance() + '.';
-        return all;
+    // How much room there must be.
+
+    /// A figure is written out whatever it needs; what it is of may be shortened.
+    double label_width(const piece_label& l) const {
+        return std::max(by_.width(l.distance(), body_size), std::min(longest_label, by_.width(l.what, body_size)));
+    }
+    double widest(const std::vector<piece_label>& labels) const {
+        double most = 0;
+        for (const piece_label& l : labels)
+            most = std::max(most, label_width(l));
+        return most;
+    }
+    double number_width(const std::vector<piece_label>& labels, const label_side& s) const {
+        return by_.width(std::to_string(s.first + labels.size() - 1), body_size);
+    }
+    /// Along the side, were each label written out.
+    double extent(const std::vector<piece_label>& labels, bool in_a_row) const {
+        double sum = 0;
+        for (const piece_label& l : labels)
+            sum += in_a_row ? label_width(l) + page_gap : label_height;
+        return sum;
     }
 
-    // The piece.
+    /// Of the dimensions on one side.
+    double rows() const { return (plan_->has_allowances() ? 2 : 1) * dimension_row + 1; }
+    double past(const std::string& cut_words, double cut, const std::string& finished_words, double finished) const {
+        return std::max(overhang(by_, cut_words, cut),
+                        plan_->has_allowances() ? overhang(by_, finished_words, finished) : 0);
+    }
+    double core_width(double scale) const {
+        return plan_->cut.width / scale +
+               past(plan_->cut_width, plan_->cut.width / scale, plan_->finished_width, plan_->finished.width / scale);
+    }
+    /// Below the piece: the rows of its width, and the words of a height that is too short for them.
+    double below(double scale) const {
+        return std::max(rows(), past(plan_->cut_height, plan_->cut.height / scale, plan_->finished_height,
+                                     plan_->finished.height / scale));
+    }
+    double figure_width(double scale) const { return rows() + core_width(scale) + beside_.depth; }
+    double figure_height(double scale) const { return above_.depth + plan_->cut.height / scale + below(scale); }
+    /// With the labels beside it, which begin where the piece does if there are labels above it.
+    double deepest() const {
+        const double labels = beside_numbered_ ? plan_->cut.height / scale_ + 20 : extent(plan_->beside, false);
+        return std::max(figure_height(scale_), above_.depth + labels);
+    }
 
-    void draw_piece() {
-        if (plan_.has_allowances()) {
-            svg_.open("finished", finished_pen);
-            const box& f = plan_.finished;
-            svg_.rectangle({at_.x(f.x), at_.y(f.y), f.width / at_.scale, f.height / at_.scale});
-            svg_.close();
-        }
+    // Where everything goes.
+
+    /// Above, level where one row holds them all, else turned.
+    void choose_sides(double page_width) {
+        const auto &above = plan_->above, &beside = plan_->beside;
+        above_ = beside_ = {};
+        if (above_numbered_)
+            above_ = {manner::numbered, lead + line_height};
+        else if (!above.empty() && extent(above, true) <= page_width - 2 * page_margin)
+            above_ = {manner::level, lead + 2 * label_line};
+        else if (!above.empty())
+            above_ = {manner::turned, lead + widest(above) + 1};
+        if (beside_numbered_)
+            beside_ = {manner::numbered, lead + number_width(beside, beside_) + 2};
+        else if (!beside.empty())
+            beside_ = {manner::level, lead + widest(beside) + 1};
+        above_.first = beside_numbered_ ? beside.size() + 1 : 1;
+    }
+
+    void take_frame(double width, double height, double most_list) {
+        frame_words words = plan_->words;
+        std::vector<std::string> entries;
+        if (beside_numbered_)
+            list_side(entries, plan_->beside, beside_.first);
+        if (above_numbered_)
+            list_side(entries, plan_->above, above_.first);
+        words.lists = {std::move(entries)};
+        words.most_list = most_list;
+        if (!options_->for_screen)
+            words.small_print[0].insert(0, "Print at 100 %. ");
+        words.legend.push_back({cut_pen, "cut edge"});
+        if (plan_->has_allowances())
+            words.legend.push_back({finished_pen, "finished edge"});
         for (const line_kind kind : all_line_kinds)
-            draw_lines(kind);
-        svg_.open("cut", cut_pen);
-        svg_.rectangle({at_.x(0), at_.y(0), plan_.width / at_.scale, plan_.height / at_.scale});
-        svg_.close();
+            if (plan_->has(kind))
+                words.legend.push_back({pen_of(kind), pen_of(kind).means.text()});
+        frame_.emplace(words, *options_, width, height);
     }
 
-    void draw_lines(line_kind kind) {
-        if (!plan_.has(kind))
-            return;
-        svg_.open(legend_of(kind), pen_of(kind));
-        for (const plan_line& l : plan_.lines)
-            if (l.kind == kind)
-                svg_.line({at_.x(l.from.x), at_.y(l.from.y)}, {at_.x(l.to.x), at_.y(l.to.y)});
-        svg_.close();
+    bool fits(double scale) const {
+        return figure_width(scale) <= frame_->picture.width && figure_height(scale) <= frame_->picture.height;
+    }
+    /// A piece whose words alone are too much for the page is drawn all the same, small.
+    void choose_scale() {
+        const double most = std::max(plan_->cut.width, plan_->cut.height);
+        const bool words_fit = fits(vanishing);
+        scale_ = scale_for([&](double scale) { return words_fit ? fits(scale) : most <= least_piece * scale; });
     }
 
-    // Dimensions: the finished size next to the piece, the cut size outside it.
+    /// Labels that find no room, or would stray far from the piece, become numbers, for which all is arranged anew.
+    bool turns_to_numbers() {
+        const auto strays = [](double length, double piece) { return length > 4 * piece + 40; };
+        const double across = extent(plan_->above, above_.how == manner::level), down = extent(plan_->beside, false);
+        const page_area& room = frame_->picture;
+        const double width = plan_->cut.width / scale_, height = plan_->cut.height / scale_;
+        const bool tiny = scale_ > 1 && std::max(width, height) < small_piece; // for the sake of its labels
+        const bool no_room = tiny || figure_width(vanishing) + least_piece > room.width;
+        const bool above =
+            !above_numbered_ && (across > room.width || (above_.how == manner::turned && strays(across, width)) ||
+                                 (above_.depth > 0 && (tiny || figure_height(vanishing) + least_piece > room.height)));
+        const bool beside = !beside_numbered_ && (down > room.height - above_.depth || strays(down, height) ||
+                                                  (beside_.depth > 0 && no_room));
+        above_numbered_ |= above;
+        beside_numbered_ |= beside;
+        return above || beside;
+    }
 
-    void draw_dimensions() {
-        const box& f = plan_.finished;
-        const bool allowances = plan_.has_allowances();
-        svg_.open("dimension", thin_pen);
+    /// The whole figure, dimensions and labels included, in the middle of the picture. Words of a dimension that is too
+    /// short for them stand past its lower or right end.
+    void place_piece() {
+        const page_area& room = frame_->picture;
+        const double width = plan_->cut.width / scale_, height = plan_->cut.height / scale_;
+        piece_ = {std::round(room.x + rows() + std::max(0.0, room.width - figure_width(scale_)) / 2),
+                  std::round(room.y + above_.depth + std::max(0.0, room.height - deepest()) / 2), width, height};
+        core_right_ = piece_.x + core_width(scale_);
+        beside_from_ = above_.depth > 0 ? piece_.y : room.y;
+        const auto fitting = [](std::size_t labels, double size, double there) {
+            const auto most = static_cast<std::size_t>(std::max(1.0, there / size));
+            return round_number([&](std::size_t n) { return labels / n <= most; });
+        };
+        beside_.every =
+            fitting(plan_->beside.size(), number_height, std::min(height + 20, room.bottom() - beside_from_));
+        above_.every =
+            fitting(plan_->above.size(), number_width(plan_->above, above_) + 2, std::min(width + 20, room.width));
+    }
+
+    // Drawing it.
+
+    double x(double cloth) const { return piece_.x + cloth / scale_; }
+    double y(double cloth) const { return piece_.y + cloth / scale_; }
+    page_area on_page(const page_area& a) const { return {x(a.x), y(a.y), a.width / scale_, a.height / scale_}; }
+
+    std::string description() const {
+        const auto& facts = plan_->words.facts;
+        std::string all = joined({facts[0], ", ", facts[1], ", ", facts[2]});
+        if (!options_->for_screen)
+            all += ", " + scale_text(scale_);
+        all += '.';
+        for (std::size_t i = 1; i < plan_->words.sentences.size(); ++i)
+            all += joined({" ", plan_->words.sentences[i], "."});
+        for (const auto* side : {&plan_->beside, &plan_->above})
+            for (const piece_label& l : *side)
+                all += joined({" ", l.what, ", ", l.distance(), "."});
+        return plain(all);
+    }
+
+    void draw_piece(page& on) const {
+        if (plan_->has_allowances())
+            on.draw_closed(finished_pen, on_page(plan_->finished));
+        for (const line_kind kind : all_line_kinds)
+            for (const piece_line& l : plan_->lines)
+                if (l.kind == kind)
+                    on.draw(pen_of(kind), {{x(l.where.from.x), y(l.where.from.y)}, {x(l.where.to.x), y(l.where.to.y)}});
+        on.draw_closed(cut_pen, piece_);
+    }
+
+    /// The finished size next to the piece, the cut size outside it.
+    void draw_dimensions(page& on) const {
         double row = 1;
-        if (allowances) {
-            level_dimension(f.x, f.right(), f.bottom(), row);
-            upright_dimension(f.y, f.bottom(), f.x, row++);
-        }
-        level_dimension(0, plan_.width, plan_.height, row);
-        upright_dimension(0, plan_.height, 0, row);
-        svg_.close();
-        if (allowances)
-            name_dimensions(plan_.finished_width, plan_.finished_height, f, 1);
-        name_dimensions(plan_.cut_width, plan_.cut_height, {0, 0, plan_.width, plan_.height}, row);
+        if (plan_->has_allowances())
+            dimensions_of(on, on_page(plan_->finished), plan_->finished_width, plan_->finished_height, row++);
+        dimensions_of(on, piece_, plan_->cut_width, plan_->cut_height, row);
     }
-
-    double row_below(double row) const { return at_.core.bottom() + row * dimension_row; }
-    double row_left(double row) const { return at_.core.x - row * dimension_row + dimension_row / 2; }
-
-    void level_dimension(double from, double to, double start, double row) {
-        const double y = row_below(row);
-        svg_.line({at_.x(from), y}, {at_.x(to), y});
-        for (const double x : {at_.x(from), at_.x(to)}) {
-            svg_.line({x, at_.y(start)}, {x, y + 1});
-            tick(svg_, {x, y});
-        }
+    void dimensions_of(page& on, const page_area& a, const std::string& width, const std::string& height,
+                       double row) const {
+        const double below = piece_.bottom() + row * dimension_row,
+                     left = piece_.x - row * dimension_row + dimension_row / 2;
+        draw_dimension(on, by_, {{a.x, below}, {a.right(), below}, a.bottom(), piece_.right(), width});
+        draw_dimension(on, by_, {{left, a.y}, {left, a.bottom()}, a.x, piece_.bottom(), height});
     }
-
-    void upright_dimension(double from, double to, double start, double row) {
-        const double x = row_left(row);
-        svg_.line({x, at_.y(from)}, {x, at_.y(to)});
-        for (const double y : {at_.y(from), at_.y(to)}) {
-            svg_.line({at_.x(start), y}, {x - 1, y});
-            tick(svg_, {x, y});
-        }
-    }
-
-    void name_dimensions(const std::string& level, const std::string& upright, const box& of, double row) {
-        if (stands_over(level, of.width / at_.scale))
-            svg_.text({at_.x(of.x + of.width / 2), row_below(row) - 1}, level, body, anchor::middle);
-        else
-            svg_.text({at_.piece.right() + past_end, row_below(row) + 0.35 * body}, level, body);
-        if (stands_over(upright, of.height / at_.scale))
-            svg_.text({row_left(row) - 1, at_.y(of.y + of.height / 2)}, upright, body, anchor::middle, true);
-        else
-            svg_.text({row_left(row) + 0.35 * body, at_.piece.bottom() + past_end}, upright, body, anchor::end, true);
-    }
-
-    // Labels.
 
     struct placed {
-        const plan_label* label;
+        const piece_label* label;
         std::string number;
-        double wanted;
+        double wanted, centre = 0;
     };
 
-    /// What is written on one side: every label, or every so-manieth number.
-    std::vector<placed> chosen(const std::vector<plan_label>& labels, const label_side& side, bool down) const {
+    /// What is written on one side: every label, or every n-th number; moved apart along the margin, where `size` gives
+    /// how much a label takes.
+    template <class Size>
+    std::vector<placed> placed_along(const std::vector<piece_label>& labels, const label_side& side, bool down,
+                                     Size size) const {
         std::vector<placed> all;
+        std::vector<double> wanted, sizes;
         for (std::size_t i = 0; i < labels.size(); ++i) {
             const std::size_t n = side.first + i;
-            if (side.how != manner::numbered || n % side.every == 0)
-                all.push_back({&labels[i], std::to_string(n), down ? at_.y(labels[i].at) : at_.x(labels[i].at)});
+            if (side.how == manner::numbered && n % side.every != 0)
+                continue;
+            all.push_back({&labels[i], std::to_string(n), down ? y(labels[i].at) : x(labels[i].at)});
+            wanted.push_back(all.back().wanted);
+            sizes.push_back(size(all.back()));
         }
+        const page_area& room = frame_->picture;
+        const std::vector<double> centres =
+            spread(wanted, sizes, down ? beside_from_ : room.x, down ? room.bottom() : room.right());
+        for (std::size_t i = 0; i < all.size(); ++i)
+            all[i].centre = centres[i];
         return all;
     }
 
-    /// `size` gives what a label takes along the margin.
-    template <class Size>
-    static std::vector<double> spread_out(const std::vector<placed>& all, Size size, double from, double to) {
-        std::vector<double> wanted(all.size()), sizes(all.size());
-        for (std::size_t i = 0; i < all.size(); ++i) {
-            wanted[i] = all[i].wanted;
-            sizes[i] = size(all[i]);
-        }
-        return spread(wanted, sizes, from, to);
-    }
-
-    void draw_beside() {
-        const std::vector<placed> all = chosen(plan_.beside, at_.beside, true);
-        const bool numbered = at_.beside.how == manner::numbered;
-        const auto size = [numbered](const placed&) { return numbered ? number_height : label_height; };
-        const std::vector<double> centres = spread_out(all, size, at_.beside_from, at_.beside_to);
-        const double edge = at_.core.right();
-        leaders(all, [&](std::size_t i) {
-            svg_.path({{at_.x(all[i].label->start), all[i].wanted},
-                       {edge + 1.5, all[i].wanted},
-                       {edge + lead - 1.5, centres[i]},
-                       {edge + lead, centres[i]}});
-        });
-        for (std::size_t i = 0; i < all.size(); ++i) {
-            const double x = edge + lead + 1;
+    void draw_beside(page& on) const {
+        const bool numbered = beside_.how == manner::numbered;
+        const double edge = core_right_, words = edge + lead + 1;
+        for (const placed& p : placed_along(plan_->beside, beside_, true,
+                                            [&](const placed&) { return numbered ? number_height : label_height; })) {
+            on.draw(leader_pen, {{x(p.label->start), p.wanted},
+                                 {edge + 1.5, p.wanted},
+                                 {edge + lead - 1.5, p.centre},
+                                 {edge + lead, p.centre}});
             if (numbered) {
-                svg_.text({x, centres[i] + 0.35 * body}, all[i].number, body);
+                on.write({words, p.centre + 0.35 * body_size}, p.number, body_size);
                 continue;
             }
-            svg_.text({x, centres[i] - 0.5}, all[i].label->distance(), body);
-            svg_.text({x, centres[i] - 0.5 + label_line}, shortened(all[i].label->what, body, longest_label), body);
+            on.write({words, p.centre - 0.5}, p.label->distance(), body_size);
+            on.write({words, p.centre - 0.5 + label_line}, by_.shortened(p.label->what, body_size, longest_label),
+                     body_size);
         }
     }
 
-    void draw_above() {
-        const std::vector<placed> all = chosen(plan_.above, at_.above, false);
-        const auto how = at_.above.how;
-        const auto size = [how](const placed& p) {
-            if (how == manner::numbered)
-                return text_width(p.number, body) + 2;
-            return how == manner::level ? label_width(*p.label) + gap : label_height;
+    void draw_above(page& on) const {
+        const auto size = [&](const placed& p) {
+            if (above_.how == manner::numbered)
+                return by_.width(p.number, body_size) + 2;
+            return above_.how == manner::level ? label_width(*p.label) + page_gap : label_height;
         };
-        const std::vector<double> centres = spread_out(all, size, at_.picture.x, at_.picture.right());
-        const double edge = at_.core.y;
-        leaders(all, [&](std::size_t i) {
-            svg_.path({{all[i].wanted, at_.y(all[i].label->start)},
-                       {all[i].wanted, edge - 1.5},
-                       {centres[i], edge - lead + 1.5},
-                       {centres[i], edge - lead}});
-        });
-        for (std::size_t i = 0; i < all.size(); ++i)
-            write_above(all[i], {centres[i], edge - lead - 1});
+        const double edge = piece_.y;
+        for (const placed& p : placed_along(plan_->above, above_, false, size)) {
+            on.draw(leader_pen, {{p.wanted, y(p.label->start)},
+                                 {p.wanted, edge - 1.5},
+                                 {p.centre, edge - lead + 1.5},
+                                 {p.centre, edge - lead}});
+            write_above(on, p, {p.centre, edge - lead - 1});
+        }
     }
-
-    void write_above(const placed& p, page_point at) {
-        const std::string what = shortened(p.label->what, body, longest_label);
-        if (at_.above.how == manner::numbered) {
-            svg_.text(at, p.number, body, anchor::middle);
-        } else if (at_.above.how == manner::level) {
-            svg_.text({at.x, at.y - label_line}, p.label->distance(), body, anchor::middle);
-            svg_.text(at, what, body, anchor::middle);
+    void write_above(page& on, const placed& p, page_point at) const {
+        const std::string what = by_.shortened(p.label->what, body_size, longest_label);
+        if (above_.how == manner::numbered) {
+            on.write(at, p.number, body_size, set_from::middle);
+        } else if (above_.how == manner::level) {
+            on.write({at.x, at.y - label_line}, p.label->distance(), body_size, set_from::middle);
+            on.write(at, what, body_size, set_from::middle);
         } else {
-            svg_.text({at.x - 0.5, at.y}, p.label->distance(), body, anchor::start, true);
-            svg_.text({at.x - 0.5 + label_line, at.y}, what, body, anchor::start, true);
+            on.write({at.x - 0.5, at.y}, p.label->distance(), body_size).turned = 90;
+            on.write({at.x - 0.5 + label_line, at.y}, what, body_size).turned = 90;
         }
     }
 
-    template <class Draw>
-    void leaders(const std::vector<placed>& all, Draw draw) {
-        if (all.empty())
-            return;
-        svg_.open("leader", thin_pen);
-        for (std::size_t i = 0; i < all.size(); ++i)
-            draw(i);
-        svg_.close();
-    }
-
-    void draw_list() {
-        if (at_.entries.empty())
-            return;
-        for (std::size_t i = 0; i < at_.entries.size(); ++i) {
-            const std::size_t column = i / at_.list_rows, row = i % at_.list_rows;
-            svg_.text({at_.list.x + static_cast<double>(column) * at_.column,
-                       at_.list.y + static_cast<double>(row) * small_line_height},
-                      shortened(at_.entries[i], small, at_.column - 1), small);
-        }
-    }
-
-    void draw_legend() {
-        legend all(svg_, {at_.foot.x, at_.foot.y + 3});
-        all.entry(cut_pen, "cut edge");
-        if (plan_.has_allowances())
-            all.entry(finished_pen, "finished edge");
-        for (const line_kind kind : all_line_kinds)
-            if (plan_.has(kind))
-                all.entry(pen_of(kind), legend_of(kind).text());
-    }
-
-    const plan& plan_;
-    const arrangement& at_;
-    svg_page svg_;
+    const piece_plan* plan_;
+    const drawing_options* options_;
+    lettering by_;
+    std::optional<page_frame> frame_;
+    label_side above_, beside_;
+    bool above_numbered_ = false, beside_numbered_ = false;
+    double scale_ = 1, core_right_ = 0, beside_from_ = 0;
+    page_area piece_{};
 };
 
 } // namespace detail
 
-/// Throws range_error for a ruler whose graduation is not above zero.
+/// Throws range_error for a ruler whose graduation is not above zero, and for a piece over 1 km long or wide.
+template <length_unit Unit>
+page page_of(const sheet_piece<Unit>& piece, const ruler& by = {}, const drawing_options& options = {}) {
+    const detail::piece_plan plan = detail::piece_planner<Unit>(piece, by).make(options.project);
+    return detail::best_page(
+               options, [&](double width, double height) { return detail::piece_drawer(plan, options, width, height); })
+        .draw();
+}
+
+/// Throws as page_of.
 template <length_unit Unit>
 std::string drawing_of(const sheet_piece<Unit>& piece, const ruler& by = {}, const drawing_options& options = {}) {
-    const detail::plan what = detail::plan_of(piece, by, options);
-    return detail::drawer(what, detail::arrangement_of(what, options.on)).draw();
+    return to_svg(page_of(piece, by, options));
 }
 
 TURNCLOTH_ONCE(std::string drawing_of(const sheet_piece<inch>&, const ruler&, const drawing_options&));

@@ -244,7 +244,7 @@ private:
     /// The shortest way from what is waited for back to itself: breadth first, from each operation on the circle found.
     [[noreturn]] void refuse_circle(std::size_t) const {
         std::vector<flat_work::arrow> shortest;
-        for (std::size_t i = 0; i < all_.size(); ++i)
+        for (const std::size_t i : by_rank_)
             if (state_[i] == waiting)
                 if (auto circle = circle_through(i);
                     !circle.empty() && (shortest.empty() || circle.size() < shortest.size()))

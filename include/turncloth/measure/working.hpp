@@ -38,7 +38,9 @@ public:
     }
 
     constexpr fraction times() const { return times_; }
-    constexpr std::span<const length<Unit>> parts() const { return {parts_.data(), count_}; }
+    constexpr std::span<const length<Unit>> parts() const& { return {parts_.data(), count_}; }
+    template <class Please = please::give_the_thing_a_name_first_since_this_view_of_its_parts_would_outlive_it>
+    void parts() const&& = delete;
     constexpr label what() const { return what_; }
     constexpr length<Unit> value() const {
         length<Unit> sum;
@@ -70,7 +72,9 @@ public:
         return plus(term<Unit>(times, {parts.begin(), parts.size()}, what));
     }
 
-    constexpr std::span<const term<Unit>> terms() const { return {terms_.data(), count_}; }
+    constexpr std::span<const term<Unit>> terms() const& { return {terms_.data(), count_}; }
+    template <class Please = please::give_the_thing_a_name_first_since_this_view_of_its_parts_would_outlive_it>
+    void terms() const&& = delete;
     constexpr length<Unit> value() const {
         length<Unit> sum;
         for (const term<Unit>& t : terms())

@@ -53,10 +53,16 @@ public:
             sum += part;
         return sum;
     }
-    constexpr std::span<const length<Unit>> allowance_parts() const { return allowances_.view(); }
+    constexpr std::span<const length<Unit>> allowance_parts() const& { return allowances_.view(); }
     /// In the order of folding, and of sewing.
-    constexpr std::span<const line> folds() const { return folds_.view(); }
-    constexpr std::span<const line> stitching() const { return stitching_.view(); }
+    constexpr std::span<const line> folds() const& { return folds_.view(); }
+    constexpr std::span<const line> stitching() const& { return stitching_.view(); }
+    template <class Please = please::give_the_thing_a_name_first_since_this_view_of_its_parts_would_outlive_it>
+    void allowance_parts() const&& = delete;
+    template <class Please = please::give_the_thing_a_name_first_since_this_view_of_its_parts_would_outlive_it>
+    void folds() const&& = delete;
+    template <class Please = please::give_the_thing_a_name_first_since_this_view_of_its_parts_would_outlive_it>
+    void stitching() const&& = delete;
     /// How far turned cloth lies inward of the finished edge.
     constexpr length<Unit> reach() const { return reach_; }
 

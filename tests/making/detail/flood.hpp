@@ -68,15 +68,24 @@ private:
     }
 
     /// Folded: the triangle across the side in the part's own coordinates lies over this one.
-    std::vector<interval> closed(const std::vector<grain>& here, const std::set<double>& going_on, const at& middle,
-                                 const at& beyond) {
-        std::vector<interval> shut = rows_[middle];
+    static std::vector<interval> folds(const std::vector<grain>& here, const std::set<double>& going_on,
+                                       const at& beyond) {
+        std::vector<interval> shut;
         for (const grain& g : here)
             for (const grain& h : here)
                 if (g.part == h.part && g.height < h.height && !going_on.contains(g.height) &&
                     !going_on.contains(h.height) && go(undo(g.how), beyond) == h.own)
                     shut.emplace_back(g.height, h.height);
         return shut;
+    }
+
+    /// Whether fewer grains lie from end to end of it.
+    static bool narrower(const std::vector<grain>& list, const interval& a, const interval& b) {
+        const auto count = [&](const interval& i) {
+            return std::count_if(list.begin(), list.end(),
+                                 [&](const grain& g) { return i.first <= g.height && g.height <= i.second; });
+        };
+        return b.first < -1e300 || count(a) < count(b);
     }
 
     void cross(const at& where, const side& s) {
@@ -88,22 +97,31 @@ private:
             for (const grain& h : other)
                 if (g.part == h.part && g.how == h.how)
                     going_on.insert(g.height);
-        std::map<long, std::vector<long>> bands; // -1 is outside
-        const auto sort_out = [&](const std::vector<grain>& list, const at& at_place) {
-            const auto shut = closed(list, going_on, s.middle, at_place == where ? s.beyond : where);
+        std::map<std::tuple<long, int, interval>, std::vector<long>> bands; // -1 is outside
+        const auto sort_out = [&](const std::vector<grain>& list, const at& at_place, int which) {
+            const auto folded = folds(list, going_on, at_place == where ? s.beyond : where);
+            const auto& sewn = rows_[s.middle];
             for (std::size_t i = 0; i <= list.size(); ++i) {
                 const double low = i == 0 ? -1e300 : list[i - 1].height,
                              high = i == list.size() ? 1e300 : list[i].height;
-                if (std::any_of(shut.begin(), shut.end(),
-                                [&](const interval& c) { return c.first <= low && high <= c.second; }))
+                const auto closes = [&](const interval& c) { return c.first <= low && high <= c.second; };
+                if (std::any_of(sewn.begin(), sewn.end(), closes))
                     continue;
+                // In a fold: with what lies in the same one, round the edges that end in it.
+                interval narrowest{-1e301, 1e301};
+                int in = 0;
+                for (const interval& c : folded)
+                    if (closes(c) && narrower(list, c, narrowest)) {
+                        narrowest = c;
+                        in = which;
+                    }
                 const long band = std::count_if(going_on.begin(), going_on.end(), [&](double h) { return h <= low; });
                 const bool outside = i == 0 || i == list.size();
-                bands[band].push_back(outside ? -1 : static_cast<long>(all_.hollow[{at_place, i}]));
+                bands[{band, in, narrowest}].push_back(outside ? -1 : static_cast<long>(all_.hollow[{at_place, i}]));
             }
         };
-        sort_out(one, where);
-        sort_out(other, s.beyond);
+        sort_out(one, where, 1);
+        sort_out(other, s.beyond, 2);
         for (const auto& [band, list] : bands)
             join(list, s.length);
     }

@@ -1,11 +1,8 @@
 // What the drawing of a folded panel shows and says, before anything has a place on the page.
 //
-//   folded_drawing_options{project, piece, on}       the names for the title block, and the paper
-//   detail::folded_plan_of(folded, ruler, options)   its view from the back in millimetres, its corners, its words
-//   detail::clipped(straight, box)                   the part of a line that lies in a box
-//   detail::number_spot(region, lines, wide, high)   where in its region a number stands clear of all lines
-//
-//   const detail::folded_plan p = detail::folded_plan_of(folded, ruler(), {});   // folded_drawing.hpp does this
+//   folded_labels{name}                                what a folded panel does not know of itself
+//   detail::folded_planner<U, N>(folded, ruler).make(project, labels)    its view from the back, its corners, its words
+//   detail::number_spot(region, lines, wide, high)     where in its region a number stands clear of all lines
 #ifndef TURNCLOTH_DRAW_DETAIL_FOLDED_PLAN_HPP
 #define TURNCLOTH_DRAW_DETAIL_FOLDED_PLAN_HPP
 
@@ -23,35 +20,18 @@
 
 namespace turncloth {
 
-struct folded_drawing_options {
-    std::string project = {}, piece = "made up";
-    paper on = paper::a4;
+/// What a folded panel does not know of itself.
+struct folded_labels {
+    std::string name = "made up";
 };
 
 namespace detail {
 
-/// By cutting the line down to what lies within each side in turn; nothing where it only touches.
-inline std::optional<straight> clipped(const straight& s, const box& b) {
-    double from = 0, to = 1;
-    const auto cut = [&](double start, double step, double low, double high) {
-        if (std::abs(step) <= too_thin)
-            return start > low && start < high;
-        const double one = (low - start) / step, other = (high - start) / step;
-        from = std::max(from, std::min(one, other));
-        to = std::min(to, std::max(one, other));
-        return from < to;
-    };
-    const double dx = s.to.x - s.from.x, dy = s.to.y - s.from.y;
-    if (!cut(s.from.x, dx, b.x, b.right()) || !cut(s.from.y, dy, b.y, b.bottom()))
-        return std::nullopt;
-    return straight{{s.from.x + dx * from, s.from.y + dy * from}, {s.from.x + dx * to, s.from.y + dy * to}};
-}
-
 /// Nearest to the middle of the region, of a net of spots and the middles of its parts.
-inline std::optional<page_point> number_spot(const folded_region& region, const std::vector<straight>& lines,
+inline std::optional<page_point> number_spot(const folded_region& region, const std::vector<page_segment>& lines,
                                              double wide, double high) {
     constexpr int meshes = 24;
-    const box all = region.around();
+    const page_area all = region.around();
     const double area = region.area();
     std::vector<page_point> spots;
     page_point middle{0, 0};
@@ -64,12 +44,12 @@ inline std::optional<page_point> number_spot(const folded_region& region, const 
     for (int i = 1; i < meshes; ++i)
         for (int j = 1; j < meshes; ++j)
             spots.push_back({all.x + all.width * i / meshes, all.y + all.height * j / meshes});
-    const auto far = [&](const page_point& p) { return std::hypot(p.x - middle.x, p.y - middle.y); };
+    const auto far = [&](page_point p) { return distance(p, middle); };
     std::sort(spots.begin(), spots.end(), [&](const page_point& p, const page_point& q) { return far(p) < far(q); });
     for (const page_point& p : spots) {
-        const box room{p.x - wide / 2, p.y - high / 2, wide, high};
+        const page_area room{p.x - wide / 2, p.y - high / 2, wide, high};
         if (region.holds(p) &&
-            std::none_of(lines.begin(), lines.end(), [&](const straight& s) { return clipped(s, room).has_value(); }))
+            std::none_of(lines.begin(), lines.end(), [&](const page_segment& s) { return meets(s, room); }))
             return p;
     }
     return std::nullopt;
@@ -78,7 +58,7 @@ inline std::optional<page_point> number_spot(const folded_region& region, const 
 /// A corner of the folded piece as seen from the back.
 struct folded_corner {
     corner which{};
-    box where{};          ///< as far as cloth of both edges is turned; empty where one is not
+    page_area where{};    ///< as far as cloth of both edges is turned; empty where one is not
     std::size_t kind = 0; ///< corners that are alike, or each other's mirror image, have the same
     std::size_t most = 0; ///< layers
     bool right = false, bottom = false;
@@ -88,21 +68,22 @@ struct corner_kind {
     std::string first, alike, way;
 };
 
-struct folded_plan : foot_words {
+struct folded_plan {
+    frame_words words{};
     folded_view view{0, 0, {}};
     std::string width_words{}, height_words{};
-    seen_edges seen{};                      ///< without the mitres
-    std::vector<straight> mitres{}, rows{}; ///< rows of stitching
+    seen_edges seen{};                          ///< without the mitres
+    std::vector<page_segment> mitres{}, rows{}; ///< rows of stitching
     std::array<folded_corner, 4> corners{};
     std::vector<corner_kind> kinds{}; ///< of corners, in words
-    box middle{};                     ///< inward of all turned cloth
+    page_area middle{};               ///< inward of all turned cloth
 
     double width() const { return view.width(); }
     double height() const { return view.height(); }
-    box outline() const { return {0, 0, width(), height()}; }
+    page_area outline() const { return {0, 0, width(), height()}; }
     /// All along which the number of layers may change, and the stitching.
-    std::vector<straight> lines() const {
-        std::vector<straight> all = seen.visible;
+    std::vector<page_segment> lines() const {
+        std::vector<page_segment> all = seen.visible;
         for (const auto* more : {&seen.hidden, &mitres, &rows})
             all.insert(all.end(), more->begin(), more->end());
         return all;
@@ -112,14 +93,14 @@ struct folded_plan : foot_words {
 template <length_unit Unit, coordinate Number>
 class folded_planner {
 public:
-    folded_planner(const folded_panel<Unit, Number>& f, const ruler& by, const folded_drawing_options& options)
-        : from_(f), by_(by) {
-        made_.view = view_of(f);
-        made_.project = options.project;
-        made_.piece = options.piece;
-    }
+    folded_planner(const folded_panel<Unit, Number>& f, const ruler& by) : from_(f), by_(by) {}
 
-    folded_plan make() {
+    folded_plan make(const std::string& project, const folded_labels& labels) {
+        made_.view = view_of(from_);
+        require_drawable(made_.width());
+        require_drawable(made_.height());
+        made_.words.project = project;
+        made_.words.title = labels.name;
         say();
         add_rows();
         find_middle();
@@ -138,15 +119,16 @@ private:
         const finished_size<Unit>& f = shape.finished();
         const length<Unit> width = cut.width() - from_.outer_line(edge::left) - from_.outer_line(edge::right),
                            height = cut.height() - from_.outer_line(edge::top) - from_.outer_line(edge::bottom);
-        made_.count = "as it lies folded, seen from the back";
-        made_.cut_size = "cut " + unbroken(size_text(cut.width(), cut.height(), by_));
-        made_.finished_size = "finishes " + unbroken(size_text(f.width(), f.height(), by_));
+        made_.words.facts_size = body_size;
+        made_.words.facts = {"as it lies folded, seen from the back",
+                             "cut " + unbroken(size_text(cut.width(), cut.height(), by_)),
+                             "finishes " + unbroken(size_text(f.width(), f.height(), by_))};
         // A fold here has no thickness: a turn of cloth that is taken up shows, half of it at each such edge.
         made_.width_words = (width == f.width() ? "finished " : "folded flat ") + written(width);
         made_.height_words = (height == f.height() ? "finished " : "folded flat ") + written(height);
-        made_.edges = edge_sentences(shape, by_);
-        made_.small_print.push_back("Print at 100 %. A number says how many layers lie there. Figures are rounded to " +
-                                    graduation_text(by_) + ", each from the exact length.");
+        made_.words.sentences = edge_sentences(shape, by_);
+        made_.words.small_print.push_back("A number says how many layers lie there. Figures are rounded to " +
+                                          graduation_text(by_) + ", each from the exact length.");
     }
 
     /// Each from side to side of the folded piece.
@@ -155,7 +137,7 @@ private:
             for (const auto& row : from_.piece().finish_of(e).stitching()) {
                 const double in = in_mm(row.from_datum() - from_.outer_line(e)), w = made_.width(), h = made_.height();
                 const double x = e == edge::right ? in : w - in, y = e == edge::top ? in : h - in;
-                made_.rows.push_back(is_level(e) ? straight{{0, y}, {w, y}} : straight{{x, 0}, {x, h}});
+                made_.rows.push_back(is_level(e) ? page_segment{{0, y}, {w, y}} : page_segment{{x, 0}, {x, h}});
             }
     }
 
@@ -176,7 +158,7 @@ private:
     }
 
     void add_corner(corner c) {
-        const box& m = made_.middle;
+        const page_area& m = made_.middle;
         const double w = made_.width(), h = made_.height();
         const bool right = c == corner::top_left || c == corner::bottom_left,
                    bottom = c == corner::bottom_left || c == corner::bottom_right;
@@ -203,11 +185,11 @@ private:
     void part_mitres() {
         const seen_edges all = made_.view.edges();
         straight_lines visible;
-        for (const straight& s : all.visible)
+        for (const page_segment& s : all.visible)
             visible.add(s);
         made_.seen = {visible.without(mitre_lines_), all.hidden};
         straight_lines others;
-        for (const straight& s : made_.seen.visible)
+        for (const page_segment& s : made_.seen.visible)
             others.add(s);
         made_.mitres = visible.without(others);
     }
@@ -249,12 +231,6 @@ private:
     folded_plan made_;
     straight_lines mitre_lines_;
 };
-
-template <length_unit Unit, coordinate Number>
-folded_plan folded_plan_of(const folded_panel<Unit, Number>& f, const ruler& by,
-                           const folded_drawing_options& options) {
-    return folded_planner<Unit, Number>(f, by, options).make();
-}
 
 } // namespace detail
 

@@ -1,7 +1,7 @@
 // A folded panel as one sees it from the back, where the turned cloth shows: its edges and its regions, in millimetres.
 //
 //   detail::view_of(folded)               the layers, nearest first; x to the right and y down from the finished corner
-//   v.within(box)                         the same, cut down to a part of it
+//   v.within(area)                        the same, cut down to a part of it
 //   v.edges()                             seen_edges{visible, hidden}: each straight piece once
 //   v.regions()                           where equally many layers lie: layers, area, and whether a spot is in it
 //
@@ -15,7 +15,7 @@
 #ifndef TURNCLOTH_DRAW_DETAIL_FOLDED_VIEW_HPP
 #define TURNCLOTH_DRAW_DETAIL_FOLDED_VIEW_HPP
 
-#include <turncloth/draw/detail/svg_page.hpp>
+#include <turncloth/page/drawing.hpp>
 #include <turncloth/panel/made_up.hpp>
 
 #include <algorithm>
@@ -31,12 +31,8 @@ namespace turncloth::detail {
 
 inline constexpr double too_thin = 1e-6; // mm: a thousand times the tolerance of what is drafted
 
-struct straight {
-    page_point from, to;
-};
-
 struct seen_edges {
-    std::vector<straight> visible, hidden;
+    std::vector<page_segment> visible, hidden;
 };
 
 /// Between two upright lines, from `top` to `bottom` on each.
@@ -70,7 +66,7 @@ struct folded_region {
     bool holds(page_point p) const {
         return std::any_of(parts.begin(), parts.end(), [&](const trapezoid& t) { return t.holds(p); });
     }
-    box around() const {
+    page_area around() const {
         double left = parts[0].left, right = left, top = parts[0].top_left, bottom = top;
         for (const trapezoid& t : parts) {
             left = std::min(left, t.left);
@@ -103,11 +99,11 @@ public:
             }
         rows_.push_back({way, off, {{start, end}}});
     }
-    void add(const straight& s) { add(s.from, s.to); }
+    void add(const page_segment& s) { add(s.from, s.to); }
 
     /// Without what lies on `others`.
-    std::vector<straight> without(const straight_lines& others) const {
-        std::vector<straight> all;
+    std::vector<page_segment> without(const straight_lines& others) const {
+        std::vector<page_segment> all;
         for (const row& r : rows_) {
             spans taken;
             for (const row& o : others.rows_)
@@ -178,7 +174,7 @@ public:
     std::size_t layer_count() const { return layers_.size(); }
     folded_layer<millimetre, double> layer(std::size_t i) const { return {layers_[i], false}; }
 
-    folded_view within(const box& b) const {
+    folded_view within(const page_area& b) const {
         std::vector<layer_type> kept;
         for (layer_type l : layers_) {
             l = cut_off(cut_off(l, [&](const auto& p) { return p.x - b.x; }),

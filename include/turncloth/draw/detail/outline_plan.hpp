@@ -1,12 +1,10 @@
 // What the drawing of an outline shows and says, before anything has a place on the page.
 //
 //   outline_labels<U>{name, material, count, notches, grain}   what an outline does not know of itself
-//   detail::outline_plan_of(outline, labels, ruler, options)   the piece in millimetres and words
+//   detail::outline_planner<U>(outline, labels, ruler).make(project)   the piece in millimetres and words
 //   detail::on_graduation(drafted, step, ties)                 a drafted length on the graduation nearest to it
 //
-//   const detail::outline_plan p = detail::outline_plan_of<inch>(end, {.name = "end"}, ruler(), {});
-//
-// outline_drawing.hpp does this. An outline has y upward and a page has it downward: the plan has it as the page.
+// An outline has y upward and a page has it downward: the plan has it as the page.
 #ifndef TURNCLOTH_DRAW_DETAIL_OUTLINE_PLAN_HPP
 #define TURNCLOTH_DRAW_DETAIL_OUTLINE_PLAN_HPP
 
@@ -80,25 +78,18 @@ std::string drafted_area_text(double number, const ruler& by) {
         [&] { return tenths(units_per<centimetre, Unit>, " sq cm"); });
 }
 
-/// Straight, in mm of cloth from the top left corner of what is drawn.
-struct plan_stroke {
-    page_point from, to;
-};
-
+/// In mm of cloth from the top left corner of what is drawn.
 struct outline_plan {
-    std::string project, name;
-    std::vector<std::string> facts;    ///< for the title block
-    std::vector<std::string> list;     ///< the edges and the notches
-    std::vector<std::string> warnings; ///< above the drawing
-    std::vector<std::string> small_print;
-    double width = 0, height = 0; ///< of what is drawn, in mm
-    std::vector<page_point> seam, cut, crossings;
-    std::vector<plan_stroke> notches;       ///< from the seam line to the cut line
-    std::vector<page_point> notches_inward; ///< of each, the way into the piece, of length 1
-    std::vector<double> allowances;         ///< of each edge of the seam line
-    std::vector<page_point> outward;        ///< of each edge, of length 1
-    std::vector<std::string> edge_words;    ///< of each edge, its number and length
-    std::optional<plan_stroke> grain;       ///< two points on it
+    frame_words words{};
+    std::vector<std::string> warnings{}; ///< above the drawing
+    double width = 0, height = 0;        ///< of what is drawn, in mm
+    std::vector<page_point> seam{}, cut{}, crossings{};
+    std::vector<page_segment> notches{};      ///< from the seam line to the cut line
+    std::vector<page_point> notches_inward{}; ///< of each, the way into the piece, of length 1
+    std::vector<double> allowances{};         ///< of each edge of the seam line
+    std::vector<page_point> outward{};        ///< of each edge, of length 1
+    std::vector<std::string> edge_words{};    ///< of each edge, its number and length
+    std::optional<page_segment> grain{};      ///< two points on it
 };
 
 template <length_unit Unit>
@@ -110,8 +101,9 @@ public:
     outline_plan make(const std::string& project) {
         if (labels_.count < 1)
             refuse<range_error>("at least one piece must be cut: it was " + std::to_string(labels_.count));
-        made_.project = project;
-        made_.name = labels_.name;
+        made_.words.project = project;
+        made_.words.title = labels_.name;
+        made_.words.lists.resize(1);
         measure();
         made_.seam = on_page(from_.seam_line());
         made_.cut = on_page(from_.cut_line());
@@ -121,8 +113,9 @@ public:
         add_grain();
         add_facts();
         warn();
-        made_.small_print.push_back("Print at 100 %. Figures are rounded to " + graduation_text(by_) +
-                                    ", areas to a tenth, each from the length drafted; what is drawn is not rounded.");
+        made_.words.small_print.push_back(
+            "Figures are rounded to " + graduation_text(by_) +
+            ", areas to a tenth, each from the length drafted; what is drawn is not rounded.");
         return std::move(made_);
     }
 
@@ -139,6 +132,8 @@ private:
             }
         made_.width = (high_.x - low_.x) * mm;
         made_.height = (high_.y - low_.y) * mm;
+        require_drawable(made_.width);
+        require_drawable(made_.height);
     }
 
     page_point on_page(const point<Unit, double>& p) const {
@@ -169,7 +164,7 @@ private:
     void add_edges() {
         const auto& seam = from_.seam_line();
         const double way = signed_area_of(seam).value() > 0 ? 1 : -1;
-        made_.list.emplace_back("Edges of the seam line and their allowances:");
+        made_.words.lists[0].emplace_back("Edges of the seam line and their allowances:");
         for (std::size_t i = 0; i < seam.size(); ++i) {
             const arrow<double> edge = bare(seam[(i + 1) % seam.size()]) - bare(seam[i]);
             const double size = length_of_arrow(edge);
@@ -181,7 +176,7 @@ private:
             entry += t.allowance.value() > 0 ? ", allowance " + written(t.allowance) : std::string(", no allowance");
             if (t.first_turn.value() > 0)
                 entry += ", of which " + written(t.first_turn) + " turned under first";
-            made_.list.push_back(std::move(entry));
+            made_.words.lists[0].push_back(std::move(entry));
         }
     }
 
@@ -192,8 +187,9 @@ private:
             const page_point out = made_.outward[n.edge];
             made_.notches_inward.push_back({-out.x, -out.y});
             const std::size_t before = n.edge == 0 ? from_.seam_line().size() : n.edge;
-            made_.list.push_back("notch on edge " + std::to_string(n.edge + 1) + ", " + written(n.from_start) +
-                                 " from its corner with edge " + std::to_string(before));
+            made_.words.lists[0].push_back("notch on edge " + std::to_string(n.edge + 1) + ", " +
+                                           written(n.from_start) + " from its corner with edge " +
+                                           std::to_string(before));
         }
     }
 
@@ -207,11 +203,11 @@ private:
             refuse<outline_error>("a grain line needs two points that are finite: they were (" +
                                   std::to_string(from.x) + ", " + std::to_string(from.y) + ") and (" +
                                   std::to_string(to.x) + ", " + std::to_string(to.y) + ")");
-        made_.grain = plan_stroke{on_page(g.from), on_page(g.to)};
+        made_.grain = page_segment{on_page(g.from), on_page(g.to)};
     }
 
     void add_facts() {
-        auto& facts = made_.facts;
+        auto& facts = made_.words.facts;
         facts.push_back("cut " + std::to_string(labels_.count) +
                         (labels_.material.empty() ? std::string() : " of " + labels_.material));
         if (made_.crossings.empty())
@@ -227,7 +223,7 @@ private:
             return;
         made_.warnings.push_back("This piece cannot be cut: its cut line crosses or touches itself at " +
                                  (n == 1 ? std::string("the place") : "the " + std::to_string(n) + " places") +
-                                 " marked with a diamond. Take less there, or draft it wider. Its area is not given.");
+                                 " marked with a diamond. Allow less there, or draft it wider. Its area is not given.");
     }
 
     const outline<Unit>& from_;
@@ -236,12 +232,6 @@ private:
     arrow<double> low_{}, high_{}; ///< corners of what is drawn
     outline_plan made_;
 };
-
-template <length_unit Unit>
-outline_plan outline_plan_of(const outline<Unit>& o, const outline_labels<Unit>& labels, const ruler& by,
-                             const drawing_options& options) {
-    return outline_planner<Unit>(o, labels, by).make(options.project);
-}
 
 } // namespace detail
 

@@ -1,8 +1,6 @@
 // What the drawing of lengths cut from stock shows and says, before anything has a place on the page.
 //
-//   detail::bars_of(stock_cuts, ruler, options)    one bar for each way to cut, in millimetres and words
-//
-//   const detail::bar_plan p = detail::bars_of(ties, ruler(), {});   // stock_drawing.hpp does this
+//   bar_planner<U>(stock_cuts, ruler).make(project)     one bar for each way to cut, in millimetres and words
 //
 // In a bar the longest pieces come first, so that after a slip what is left takes the most others; pieces of one size
 // lie side by side. With a loss k at every cut the piece i begins at (l1 + k) + ... + (l(i-1) + k), and is cut where it
@@ -10,7 +8,7 @@
 #ifndef TURNCLOTH_DRAW_DETAIL_STOCK_PLAN_HPP
 #define TURNCLOTH_DRAW_DETAIL_STOCK_PLAN_HPP
 
-#include <turncloth/draw/detail/page_parts.hpp>
+#include <turncloth/draw/detail/piece_plan.hpp>
 #include <turncloth/sheet/purchases.hpp>
 
 #include <algorithm>
@@ -21,9 +19,7 @@
 #include <utility>
 #include <vector>
 
-namespace turncloth {
-
-namespace detail {
+namespace turncloth::detail {
 
 /// In mm of stock from the start of the bar.
 struct bar_piece {
@@ -48,39 +44,47 @@ struct stock_bar {
 };
 
 struct bar_plan {
-    std::string project, name;
-    std::vector<std::string> facts;        ///< for the title block
-    std::vector<std::string> list;         ///< the pieces, and the stock where there are several lengths
-    std::vector<std::string> kinds, sizes; ///< of the pieces
-    std::vector<stock_bar> bars;
+    frame_words words{};
+    std::vector<std::string> kinds{}, sizes{}; ///< of the pieces
+    std::vector<stock_bar> bars{};
     bool loses = false;
-    std::vector<std::string> small_print;
+
+    double longest() const {
+        double most = 0;
+        for (const stock_bar& b : bars)
+            most = std::max(most, b.length);
+        return most;
+    }
 };
 
 template <length_unit Unit>
 class bar_planner {
 public:
-    bar_planner(const stock_cuts<Unit>& c, const ruler& by, const drawing_options& options)
-        : from_(c), by_(by), order_(c.wanted.size()) {
-        made_.project = options.project;
-        made_.name = c.name;
+    bar_planner(const stock_cuts<Unit>& c, const ruler& by) : from_(c), by_(by), order_(c.wanted.size()) {
         made_.loses = c.rules.loss_per_cut.value() > 0;
         std::iota(order_.begin(), order_.end(), std::size_t{0});
         std::stable_sort(order_.begin(), order_.end(),
                          [&](std::size_t a, std::size_t b) { return c.wanted[b].size < c.wanted[a].size; });
     }
 
-    bar_plan make() {
+    bar_plan make(const std::string& project) {
+        made_.words.project = project;
+        made_.words.title = "lengths of " + from_.name;
+        made_.words.lists.resize(1);
         add_list();
         add_facts();
+        std::uint64_t pieces = 0;
+        for (const stock_cutting<Unit>& p : from_.plan.cuttings)
+            for (const std::int64_t n : p.pieces)
+                require_few_enough(pieces += static_cast<std::uint64_t>(n), "the number of lengths that are drawn");
         for (const stock_cutting<Unit>& p : from_.plan.cuttings)
             made_.bars.push_back(bar_of(p));
+        require_drawable(made_.longest());
         say_how();
         return std::move(made_);
     }
 
 private:
-    static double mm(length<Unit> l) { return to_double(l.value()) * to_double(units_per<millimetre, Unit>); }
     std::string written(length<Unit> l) const { return unbroken(to_text(l, by_)); }
     static std::string counted(std::int64_t n, const char* one, const char* more) {
         return std::to_string(n).append(" ").append(n == 1 ? one : more);
@@ -92,9 +96,9 @@ private:
             const wanted_length<Unit>& w = from_.wanted[i];
             made_.kinds.push_back(w.name);
             made_.sizes.push_back(to_text(w.size, by_));
-            made_.list.push_back(
-                joined({letters(i), ": ", shortened(w.name, small, longest_label), ", ", made_.sizes.back(), ", ",
-                        w.count == 1 ? "one" : std::to_string(w.count).append(" of them")}));
+            made_.words.lists[0].push_back(
+                joined({letter_of(i), ": ", lettering().shortened(w.name, small_size, 62), ", ", made_.sizes.back(),
+                        ", ", w.count == 1 ? "one" : std::to_string(w.count).append(" of them")}));
         }
         if (from_.stock.size() == 1)
             return;
@@ -106,7 +110,7 @@ private:
                                         used[i] > 0 ? std::to_string(used[i]) : "none"});
             if (from_.stock[i].on_hand)
                 entry.append(" of ").append(std::to_string(*from_.stock[i].on_hand));
-            made_.list.push_back(entry.append(" to be cut"));
+            made_.words.lists[0].push_back(entry.append(" to be cut"));
         }
     }
 
@@ -115,9 +119,9 @@ private:
         const auto add = [&](std::string words, stock_aim aim, const char* least, const std::string& bound) {
             if (from_.rules.aim == aim && plan.proved_best)
                 words += joined({", the ", least, " that will do"});
-            made_.facts.push_back(std::move(words));
+            made_.words.facts.push_back(std::move(words));
             if (from_.rules.aim == aim && !plan.proved_best)
-                made_.facts.push_back("no plan can do with less than " + bound);
+                made_.words.facts.push_back("at least this much is needed: " + bound);
         };
         std::string pieces = counted(plan.pieces_of_stock, "piece of stock", "pieces of stock");
         if (from_.stock.size() == 1)
@@ -127,10 +131,10 @@ private:
             written(length_of<Unit>(from_.rules.aim == stock_aim::least_length ? plan.bound : fraction(0))));
         if (from_.rules.aim == stock_aim::least_cost)
             add(joined({"cost ", to_text(plan.value)}), stock_aim::least_cost, "least", to_text(plan.bound));
-        made_.facts.push_back(joined({"of it wanted ", written(plan.wanted)}));
+        made_.words.facts.push_back(joined({"used by the pieces ", written(plan.wanted)}));
         if (made_.loses)
-            made_.facts.push_back(joined({"lost in cuts ", written(plan.lost)}));
-        made_.facts.push_back(joined({"left over in all ", written(plan.left)}));
+            made_.words.facts.push_back(joined({"lost in cuts ", written(plan.lost)}));
+        made_.words.facts.push_back(joined({"left over in all ", written(plan.left)}));
     }
 
     stock_bar bar_of(const stock_cutting<Unit>& p) const {
@@ -143,17 +147,17 @@ private:
             if (p.pieces[kind] == 0)
                 continue;
             bar.pieces.append(bar.pieces.empty() ? "" : ", ")
-                .append(unbroken(std::to_string(p.pieces[kind]).append(" ").append(letters(kind))));
+                .append(unbroken(std::to_string(p.pieces[kind]).append(" ").append(letter_of(kind))));
             for (std::int64_t n = 0; n < p.pieces[kind]; ++n) {
                 const length<Unit> end = at + from_.wanted[kind].size, next = std::min(end + loss, size);
-                bar.places.push_back({mm(at), mm(end), kind});
+                bar.places.push_back({in_mm(at), in_mm(end), kind});
                 if (end < size)
-                    bar.cuts.push_back({mm(end), mm(next), in_each_unit(end), to_text(end, by_)});
+                    bar.cuts.push_back({in_mm(end), in_mm(next), in_each_unit(end), to_text(end, by_)});
                 at = next;
             }
         }
-        bar.length = mm(size);
-        bar.left_from = mm(at);
+        bar.length = in_mm(size);
+        bar.left_from = in_mm(at);
         if (at < size)
             bar.left = written(size - at);
         return bar;
@@ -171,14 +175,13 @@ private:
     }
 
     void say_how() {
-        std::string how =
-            joined({"Print at 100 %. The figures under a bar say how far from its start, at the left, each "
-                    "piece ends, rounded to ",
-                    graduation_text(by_), ", each from the exact length."});
+        std::string how = joined({"The figures under a bar say how far from its start, at the left, each "
+                                  "piece ends, rounded to ",
+                                  graduation_text(by_), ", each from the exact length."});
         if (made_.loses)
             how += joined({" Cut there; each cut then takes ", written(from_.rules.loss_per_cut),
                            ", which the places of those that follow allow for."});
-        made_.small_print.push_back(how);
+        made_.words.small_print.push_back(how);
     }
 
     const stock_cuts<Unit>& from_;
@@ -187,13 +190,6 @@ private:
     bar_plan made_;
 };
 
-template <length_unit Unit>
-bar_plan bars_of(const stock_cuts<Unit>& c, const ruler& by, const drawing_options& options) {
-    return bar_planner<Unit>(c, by, options).make();
-}
-
-} // namespace detail
-
-} // namespace turncloth
+} // namespace turncloth::detail
 
 #endif

@@ -9,7 +9,8 @@
 //
 // At the border of two cells: a ply over both parts what lies below it from what lies above, unless it is opened there. A
 // ply that ends there parts nothing, unless it is folded: cloth that goes on beyond the border lies back over the same
-// side, and closes all heights from the one ply to the other. A row closes all heights from the lowest to the highest
+// side, and closes all heights from the one ply to the other; what lies in one fold is linked round the edges that end
+// in it. A row closes all heights from the lowest to the highest
 // ply that it holds. Between plies over both, what is left unclosed on either side is linked. Linked gaps of the same two
 // walls are one hollow; linked gaps of other walls are a passage.
 #ifndef TURNCLOTH_MAKING_DETAIL_GAPS_HPP
@@ -217,16 +218,17 @@ private:
     static bool has(plies over, std::uint32_t p) { return std::binary_search(over.begin(), over.end(), p); }
 
     void meet(const side& a, const side& b, const border& at) {
-        closed_a_ = closed_;
-        close_folds(a.over, b.over, at, closed_a_);
-        closed_b_ = closed_;
-        close_folds(b.over, a.over, at, closed_b_);
+        folds_a_.clear();
+        close_folds(a.over, b.over, at, folds_a_);
+        folds_b_.clear();
+        close_folds(b.over, a.over, at, folds_b_);
         std::size_t i = 0, j = 0;
         for (;;) { // one band after another, from the bottom up
             band_.clear();
             shut_.clear();
-            const bool more_a = collect(a, b.over, closed_a_, i), more_b = collect(b, a.over, closed_b_, j);
-            link(at);
+            const bool more_a = collect(a, b.over, folds_a_, i, at), more_b = collect(b, a.over, folds_b_, j, at);
+            link(band_, at);
+            part(at);
             if (!more_a || !more_b)
                 return;
         }
@@ -247,37 +249,62 @@ private:
             }
         }
     }
-    /// The gaps of a side from its gap `i` up to the next ply that is over both; returns whether there is one.
-    bool collect(const side& s, plies there, const std::vector<closed>& shut, std::size_t& i) {
+    /// The gaps of a side from its gap `i` up to the next ply that is over both; returns whether there is one. Those in
+    /// a fold of this side are linked with what lies in the same fold alone: the narrowest that holds them.
+    bool collect(const side& s, plies there, const std::vector<closed>& folds, std::size_t& i, const border& at) {
+        folded_.clear();
         for (;; ++i) {
             const bool inner = i > 0 && i < s.over.size();
-            const bool sealed = inner && std::any_of(shut.begin(), shut.end(), [&](const closed& c) {
-                                    return c.low <= s.over[i - 1] && s.over[i] <= c.high;
-                                });
-            (sealed ? shut_ : band_).push_back(inner ? s.first + i - 1 : 0);
-            if (i >= s.over.size())
-                return false;
-            if (has(there, s.over[i]) && !is_cut(s.over[i]))
-                return ++i, true;
+            const std::size_t gap = inner ? s.first + i - 1 : 0;
+            const auto closes = [&](const closed& c) { return inner && c.low <= s.over[i - 1] && s.over[i] <= c.high; };
+            const closed* narrowest = nullptr;
+            for (const closed& c : folds)
+                if (closes(c) && (narrowest == nullptr || here(s, c) < here(s, *narrowest)))
+                    narrowest = &c;
+            if (narrowest != nullptr || std::any_of(closed_.begin(), closed_.end(), closes))
+                shut_.push_back(gap);
+            else
+                band_.push_back(gap);
+            if (narrowest != nullptr && std::none_of(closed_.begin(), closed_.end(), closes))
+                folded_.emplace_back(narrowest, gap);
+            const bool ends = i >= s.over.size();
+            if (ends || (has(there, s.over[i]) && !is_cut(s.over[i]))) {
+                link_folded(at);
+                i += ends ? 0 : 1;
+                return !ends;
+            }
+        }
+    }
+    /// How many plies lie here from end to end of it.
+    static std::ptrdiff_t here(const side& s, const closed& c) {
+        return std::upper_bound(s.over.begin(), s.over.end(), c.high) -
+               std::lower_bound(s.over.begin(), s.over.end(), c.low);
+    }
+    void link_folded(const border& at) {
+        for (const auto& [fold, gap] : folded_) {
+            in_fold_.clear();
+            for (const auto& [other, another] : folded_)
+                if (other == fold)
+                    in_fold_.push_back(another);
+            if (in_fold_.front() == gap) // each fold once
+                link(in_fold_, at);
         }
     }
 
-    void link(const border& at) {
-        const auto once = [](std::vector<std::size_t>& list) {
-            std::sort(list.begin(), list.end());
-            list.erase(std::unique(list.begin(), list.end()), list.end());
-        };
-        once(band_);
-        for (std::size_t i = 0; i < band_.size(); ++i)
-            for (std::size_t j = i + 1; j < band_.size(); ++j)
-                link(band_[j], band_[i], at); // outside, which is 0, comes first in order, so second here
+    void link(std::vector<std::size_t>& list, const border& at) {
+        std::sort(list.begin(), list.end());
+        list.erase(std::unique(list.begin(), list.end()), list.end());
+        for (std::size_t i = 0; i < list.size(); ++i)
+            for (std::size_t j = i + 1; j < list.size(); ++j)
+                link(list[j], list[i], at); // outside, which is 0, comes first in order, so second here
+    }
+    void part(const border& at) {
         for (const std::size_t one : shut_)
             for (const std::vector<std::size_t>* list : {&shut_, &band_})
                 for (const std::size_t other : *list)
-                    if (one < other && gap_walls_[one] == gap_walls_[other])
-                        barriers_.push_back({one, other, at, nowhere});
-                    else if (list == &band_ && other != 0 && other < one && gap_walls_[one] == gap_walls_[other])
-                        barriers_.push_back({other, one, at, nowhere});
+                    if (one != other && other != 0 && gap_walls_[one] == gap_walls_[other] &&
+                        (one < other || list == &band_))
+                        barriers_.push_back({std::min(one, other), std::max(one, other), at, nowhere});
     }
     void link(std::size_t one, std::size_t other, const border& at) {
         const std::size_t mouth = mouth_of(one);
@@ -317,11 +344,12 @@ private:
     std::map<key, std::vector<const opened_line*>> opened_{};
     std::vector<passage> passages_{}, barriers_{};
     // While one border is looked at.
-    std::vector<closed> closed_{}, closed_a_{}, closed_b_{};
+    std::vector<closed> closed_{}, folds_a_{}, folds_b_{};
     std::vector<std::uint32_t> cut_{};
     std::size_t cut_mouth_ = nowhere;
     std::vector<const opened_line*> mouths_{};
-    std::vector<std::size_t> band_{}, shut_{};
+    std::vector<std::size_t> band_{}, shut_{}, in_fold_{};
+    std::vector<std::pair<const closed*, std::size_t>> folded_{};
 };
 
 } // namespace turncloth::detail::flat_work

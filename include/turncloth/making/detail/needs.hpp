@@ -306,10 +306,15 @@ private:
         for (const flat_crease& c : design_.creases) {
             if (c.part != part || !straight(c.stays) || design_.parts[part].on == nowhere || !is_hem(c))
                 continue;
-            if (c.stays.a != 0)
-                (c.stays.a < 0 ? left.left : left.right) = c.stays.a * c.stays.c;
+            const whole at = (c.stays.a + c.stays.b) * c.stays.c; // the crease furthest in counts
+            if (c.stays.a < 0)
+                left.left = std::max(left.left, at);
+            else if (c.stays.a > 0)
+                left.right = std::min(left.right, at);
+            else if (c.stays.b < 0)
+                left.top = std::max(left.top, at);
             else
-                (c.stays.b < 0 ? left.top : left.bottom) = c.stays.b * c.stays.c;
+                left.bottom = std::min(left.bottom, at);
         }
         return left;
     }

@@ -125,9 +125,9 @@ private:
             on_.lines.push_back({kind, what, p.from, at, {}, along(on_.cut, p.from)});
             return on_.lines.back();
         };
-        line(line_kind::fold, "pleat", way(p.pleats.outer_folds(i)[k])).brought_to = onto.value();
+        line(line_kind::fold, "front of the pleat", way(p.pleats.outer_folds(i)[k])).brought_to = onto.value();
         line(line_kind::fold, "back of the pleat", way(p.pleats.inner_folds(i)[k]));
-        line(line_kind::placement, "pleat", onto);
+        line(line_kind::placement, "of the pleat", onto);
     }
 
     /// A square c of a panel seamed at s, its opened corner sewn `across`, makes half of a depth of 2 (c - s + across)

@@ -1,4 +1,4 @@
-// draw/detail/piece_layout.hpp and page/svg.hpp: words find room at any size, neither on one another nor on a line.
+// draw/piece.hpp: words find room at any size, neither on one another nor on a line.
 #include "draw/picture.hpp"
 
 #include <doctest/doctest.h>
@@ -55,7 +55,7 @@ TEST_CASE("many marks become numbers, and a list says what each is") {
     std::size_t listed = 0, left_out = 0;
     for (const word& w : more.words()) {
         listed += w.text.find(": ") != std::string::npos && w.text.find_first_not_of("0123456789") == w.text.find(": ");
-        if (w.text.rfind("and ", 0) == 0 && w.text.find(" more on the sheet") != std::string::npos)
+        if (w.text.rfind("and ", 0) == 0 && w.text.find(" more") != std::string::npos)
             left_out = std::stoul(w.text.substr(4));
     }
     CHECK(listed + left_out == 2000);
@@ -133,7 +133,8 @@ TEST_CASE("pieces of random sizes, finishes and marks are true and legible") {
         }
         const auto piece = first_of(p);
         const ruler by{.shows = static_cast<units_shown>(below(3))};
-        const picture drawn(drawing_of(piece, by, {.project = p.name(), .on = below(2) == 0 ? paper::a4 : paper::letter}));
+        const picture drawn(
+            drawing_of(piece, by, {.project = p.name(), .on = below(2) == 0 ? paper::a4 : paper::letter}));
         INFO("round ", round, ", cut ", to_text(piece.cut));
         check_true(drawn, piece);
         check_legible(drawn);
@@ -156,45 +157,7 @@ TEST_CASE("very long names are shortened, and no figure is") {
     CHECK(drawn.mentions("WW..."));
 }
 
-TEST_CASE("labels are spread along a margin: in order, apart, within it, and no further than need be") {
-    using detail::spread;
-    CHECK(spread({}, {}, 0, 10).empty());
-    CHECK(spread({3, 20}, {4, 4}, 0, 30) == std::vector<double>{3, 20});             // none need move
-    CHECK(spread({10, 10}, {4, 4}, 0, 30) == std::vector<double>{8, 12});            // each gives way by half
-    CHECK(spread({10, 10, 13}, {4, 4, 4}, 0, 30) == std::vector<double>{7, 11, 15}); // and all three by their mean
-    CHECK(spread({0, 0}, {4, 4}, 0, 30) == std::vector<double>{2, 6});               // but not off the margin
-    CHECK(spread({30, 30}, {4, 4}, 0, 30) == std::vector<double>{24, 28});
-    std::mt19937 random(7);
-    for (int round = 0; round < 2000; ++round) {
-        std::vector<double> wanted, sizes;
-        for (std::size_t n = 1 + random() % 12; n > 0; --n) {
-            wanted.push_back(static_cast<double>(random() % 100));
-            sizes.push_back(1 + static_cast<double>(random() % 8));
-        }
-        std::sort(wanted.begin(), wanted.end());
-        const auto at = spread(wanted, sizes, 0, 100);
-        REQUIRE(at.size() == wanted.size());
-        CHECK(at.front() - sizes.front() / 2 > -1e-9);
-        CHECK(at.back() + sizes.back() / 2 < 100 + 1e-9);
-        for (std::size_t i = 1; i < at.size(); ++i)
-            CHECK(at[i] - at[i - 1] > (sizes[i] + sizes[i - 1]) / 2 - 1e-9);
-    }
-}
-
-TEST_CASE("the estimate of a text's width is not below that of a wide face, and wrapping keeps to it") {
-    for (char c = ' '; c <= '~'; ++c) {
-        INFO(c);
-        CHECK(detail::text_width(std::string(1, c), 1000) >= dejavu_width(std::string(1, c), 1000) - 1e-9);
-    }
-    const auto lines = detail::wrapped("one two three four five six", 3, 20);
-    std::string joined;
-    for (const std::string& line : lines) {
-        CHECK(detail::text_width(line, 3) <= 20);
-        joined += (joined.empty() ? "" : " ") + line;
-    }
-    CHECK(joined == "one two three four five six");
-    CHECK(lines.size() > 2);
-    // A measurement stays together, but may part from its second unit.
+TEST_CASE("a measurement stays together over the lines of a text, but may part from its second unit") {
     const auto f = single_turned_hem("1 15/16"_in);
     const picture hem(
         drawing_of(plain(118_in, 118_in, {f, double_turned_hem("1 1/16"_in, "1 15/16"_in), f, finish<inch>()})));
@@ -203,12 +166,4 @@ TEST_CASE("the estimate of a text's width is not below that of a wide face, and 
         CHECK((w.bold || std::string("0123456789").find(w.text.back()) == std::string::npos));
         CHECK(w.text.rfind("in ", 0) == std::string::npos);
     }
-    CHECK(detail::wrapped("at " + detail::unbroken("1 1/2 in (3.8 cm)"), 3, 20) ==
-          std::vector<std::string>{"at 1 1/2 in", "(3.8 cm)"});
-    const auto one = detail::wrapped("one two three", 3, 13, 1);
-    REQUIRE(one.size() == 1);
-    CHECK(one[0].substr(0, 3) == "one");
-    CHECK(one[0].substr(one[0].size() - 3) == "...");
-    CHECK(detail::text_width(one[0], 3) <= 13);
-    CHECK(detail::shortened("\xC3\xA9\xC3\xA9\xC3\xA9\xC3\xA9", 3, 8) == "\xC3\xA9\xC3\xA9..."); // no half characters
 }

@@ -1,0 +1,355 @@
+// What surrounds a drawing on its page: lists, kinds of line, scale with its bars, title block and small print.
+//
+//   frame_words                             what is said there
+//   page_frame(words, options, width, height)    takes its room from the foot of the page upward
+//   .picture                                the room that is left for the drawing
+//   .take_only(height)                      a page that is fitted to its content gives back the rest
+//   .begin()  .draw(page, scale)            the page with title and description; the frame upon it
+//   best_page(options, make)                upright or on its side: whichever make(width, height).rank() is less
+//   scale_for(fits)  round_number(enough)   the first of 1, 2, 4, 5, 8, 10, 20, ... and of 1, 2, 5, 10, 20, ...
+#ifndef TURNCLOTH_PAGE_DETAIL_FRAME_HPP
+#define TURNCLOTH_PAGE_DETAIL_FRAME_HPP
+
+#include <turncloth/page/detail/dimension.hpp>
+#include <turncloth/page/paper.hpp>
+#include <turncloth/page/svg.hpp>
+
+#include <algorithm>
+#include <cmath>
+#include <cstddef>
+#include <cstdint>
+#include <initializer_list>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+namespace turncloth::detail {
+
+inline constexpr double page_margin = 10, page_gap = 4;
+
+// Pens after the idea of ISO 128: thick and continuous for what is seen, broken for what is not there yet.
+inline constexpr pen frame_pen = {"frame", 0.35}, scale_pen = {"scale", 0.25}, leader_pen = {"leader", 0.15},
+                     stitching_pen = {"stitching", 0.3, {1, 0.8}}, grain_pen = {"grain", 0.25};
+
+/// The first that is enough of these steps, of ten times them, of a hundred times, ...; in 64 bits whatever the machine,
+/// and at most 8 x 10^15.
+template <class Enough>
+std::int64_t first_in_series(std::initializer_list<std::int64_t> steps, Enough enough) {
+    std::int64_t last = 1;
+    for (std::int64_t ten = 1; ten <= 1'000'000'000'000'000; ten *= 10)
+        for (const std::int64_t step : steps)
+            if (enough(last = step * ten))
+                return last;
+    return last;
+}
+template <class Enough>
+std::size_t round_number(Enough enough) {
+    return static_cast<std::size_t>(
+        first_in_series({1, 2, 5}, [&](std::int64_t n) { return enough(static_cast<std::size_t>(n)); }));
+}
+template <class Fits>
+double scale_for(Fits fits) {
+    return static_cast<double>(
+        first_in_series({1, 2, 4, 5, 8}, [&](std::int64_t n) { return fits(static_cast<double>(n)); }));
+}
+
+/// Throws range_error for more than a drawing shows: 1 km of cloth, 100000 pieces, lines or cuts.
+inline void require_drawable(double millimetres) {
+    constexpr std::int64_t most = 1'000'000;
+    if (!(millimetres <= static_cast<double>(most)))
+        refuse<range_error>("what is drawn must be at most 1000000 mm long and wide: it was " +
+                                std::to_string(millimetres) + " mm",
+                            refusal{.kind = fault::too_large,
+                                    .what = "a side of what is drawn",
+                                    .given = amount{0, 0, millimetres, "mm"},
+                                    .most = amount{most, 1, static_cast<double>(most), "mm"}});
+}
+inline void require_few_enough(std::uint64_t count, const char* what) {
+    require_at_most<range_error>(count, std::uint64_t{100'000}, what);
+}
+
+/// A, B, ... Z, AA, AB, ...: pieces have letters, as cuts have numbers.
+inline std::string letter_of(std::size_t i) {
+    const std::string last(1, static_cast<char>('A' + i % 26));
+    return i < 26 ? last : letter_of(i / 26 - 1).append(last);
+}
+
+inline std::string scale_text(double scale) {
+    return scale < 1 ? "scale " + number(1 / scale) + ":1" : "scale 1:" + number(scale);
+}
+
+/// The lowest `height` of what is left of the page.
+inline page_area lowest(page_area& rest, double height) {
+    rest.height -= height;
+    return {rest.x, rest.bottom(), rest.width, height};
+}
+
+struct legend_line {
+    pen with;
+    std::string_view words;
+};
+
+struct frame_words {
+    std::string project{}, title{};
+    std::vector<std::string> facts{};              ///< below the title
+    double facts_size = small_size;                ///< of their letters
+    std::vector<legend_line> legend{};             ///< the kinds of line
+    std::vector<std::string> sentences{};          ///< beside it, under the first as a heading
+    std::vector<std::vector<std::string>> lists{}; ///< each in columns above the foot, the last lowest
+    double most_list = 0.33;                       ///< of the height of the page, that a list may take
+    std::vector<std::string> small_print{};
+    bool in_pages = false; ///< a line more below the title: which page it is
+};
+
+/// Entries in columns, each read down. What finds no room is counted by the last.
+struct list_in_columns {
+    std::vector<std::string> entries{};
+    std::size_t rows = 0, left_out = 0;
+    double column = 0;
+
+    list_in_columns(const lettering& by, const std::vector<std::string>& all, double width, double height)
+        : entries(all) {
+        if (all.empty())
+            return;
+        const double widest = std::min(width, by.widest(all, small_size) + page_gap);
+        const auto columns = std::max<std::size_t>(1, static_cast<std::size_t>(width / widest)),
+                   most = columns * std::max<std::size_t>(1, static_cast<std::size_t>(height / small_line_height));
+        if (all.size() > most) {
+            left_out = all.size() - most + 1;
+            entries.resize(most - 1);
+            entries.push_back(joined({"and ", std::to_string(left_out), " more"}));
+        }
+        rows = (entries.size() + columns - 1) / columns;
+        column = width / static_cast<double>(columns);
+    }
+    double height() const { return entries.empty() ? 0 : static_cast<double>(rows) * small_line_height + page_gap; }
+
+    void draw(page& on, const lettering& by, page_point at) const {
+        for (std::size_t i = 0; i < entries.size(); ++i)
+            on.write({at.x + static_cast<double>(i / rows) * column,
+                      at.y + page_gap + static_cast<double>(i % rows) * small_line_height},
+                     by.shortened(entries[i], small_size, column - 1), small_size);
+    }
+};
+
+class page_frame {
+public:
+    page_area picture;
+    lettering by;
+
+    page_frame(const frame_words& words, const drawing_options& options, double width, double height)
+        : picture{page_margin, page_margin, width - 2 * page_margin, height - 2 * page_margin},
+          by(options.letters),
+          words_(words),
+          options_(&options),
+          width_(width),
+          height_(height) {
+        for (const std::string& sentence : words.small_print)
+            add_wrapped(print_, sentence, small_size, picture.width, 4);
+        print_area_ = lowest(picture, static_cast<double>(print_.size()) * small_line_height + 1);
+        take_foot();
+        for (auto list = words.lists.rbegin(); list != words.lists.rend(); ++list) {
+            const list_in_columns made(by, *list, picture.width, height * words.most_list);
+            lists_.emplace_back(made, lowest(picture, made.height()));
+            left_out += made.left_out;
+        }
+    }
+
+    std::size_t left_out = 0; ///< entries of lists
+    bool lies() const { return width_ > height_; }
+    double height() const { return height_; }
+
+    /// A page that is fitted to its content gives back what is more than this.
+    void take_only(double height) {
+        if (!options_->on.is_fitted() && !options_->for_screen)
+            return;
+        const double spare = std::max(0.0, picture.height - height);
+        picture.height -= spare;
+        height_ -= spare;
+        for (page_area* a : {&print_area_, &legend_, &sentences_area_, &bars_, &title_})
+            a->y -= spare;
+        for (auto& list : lists_)
+            list.second.y -= spare;
+    }
+
+    page begin(std::string description) const {
+        std::string title = words_.project.empty() ? words_.title : joined({words_.project, ": ", words_.title});
+        return {width_, height_, std::move(title), std::move(description)};
+    }
+
+    /// `which` is what a page of several says of itself.
+    page draw(page on, double scale, const std::string& which = {}) const {
+        for (const auto& [list, where] : lists_)
+            list.draw(on, by, {where.x, where.y});
+        draw_legend(on);
+        for (std::size_t i = 0; i < sentences_.size(); ++i)
+            on.write({sentences_area_.x, sentences_area_.y + 3 + static_cast<double>(i) * line_height}, sentences_[i],
+                     body_size)
+                .bold = i == 0;
+        if (!options_->for_screen)
+            draw_scale(on, scale);
+        draw_title(on, which);
+        double down = print_area_.y + 1;
+        for (const std::string& line : print_)
+            on.write({print_area_.x, down += small_line_height}, line, small_size);
+        return options_->for_screen ? enlarged(std::move(on)) : on;
+    }
+
+    /// How much larger words are on a screen, where paper is as large.
+    static constexpr double on_screen = 1.4;
+
+private:
+    struct title_row {
+        std::string words;
+        double size;
+        bool bold = false;
+    };
+    static constexpr double title_spacing = 1.4; // baseline to baseline, times the size
+    static constexpr double legend_width = 44, bars_width = 66, bars_height = 26;
+
+    void add_wrapped(std::vector<std::string>& to, const std::string& words, double size, double width,
+                     std::size_t most) const {
+        for (std::string& line : by.wrapped(words, size, width, most))
+            to.push_back(std::move(line));
+    }
+
+    /// Side by side, or one below the other on a narrow page. Where there are no scale bars the sentences have a place
+    /// above the rest.
+    void take_foot() {
+        const bool bars = !options_->for_screen;
+        const double room = picture.width, least = legend_width + (bars ? bars_width + page_gap : 0) + page_gap;
+        const bool narrow = room < least + 70;
+        const double title_width = narrow ? room : (room > 200 ? 92 : std::min(74.0, room - least));
+        set_title(title_width);
+        const double middle = room - legend_width - title_width - 2 * page_gap;
+        const double legend_height = 5 + 5 * static_cast<double>(words_.legend.size());
+        double title_height = 2.5;
+        for (const title_row& r : rows_)
+            title_height += r.size * title_spacing;
+        title_height += words_.in_pages ? 2 * small_size * title_spacing : 0;
+        const bool beside = bars && !narrow;
+        for (const std::string& s : words_.sentences)
+            add_wrapped(sentences_, s, body_size, beside ? middle : room, 5);
+        const double sentences = sentences_.empty() ? 0 : static_cast<double>(sentences_.size()) * line_height + 2;
+        if (narrow) {
+            title_ = lowest(picture, title_height);
+            if (bars)
+                bars_ = lowest(picture, bars_height);
+            legend_ = lowest(picture, legend_height + page_gap);
+        } else {
+            const page_area foot = lowest(
+                picture,
+                std::max({legend_height, title_height, bars ? bars_height + (beside ? sentences : 0) : 0}) + page_gap);
+            const double y = foot.y + page_gap, height = foot.height - page_gap;
+            legend_ = {foot.x, y, legend_width, height};
+            title_ = {foot.right() - title_width, y, title_width, height};
+            bars_ = {foot.x + legend_width + page_gap, foot.bottom() - bars_height, middle, bars_height};
+            sentences_area_ = {bars_.x, y, middle, sentences};
+        }
+        if (!beside)
+            sentences_area_ = lowest(picture, sentences);
+    }
+
+    void set_title(double width) {
+        const auto add = [&](const std::string& text, double size, bool bold, std::size_t most) {
+            for (std::string& line : by.wrapped(text, size, width - 6, most, bold))
+                rows_.push_back({std::move(line), size, bold});
+        };
+        add(words_.project, body_size, false, 2);
+        add(words_.title, 4.5, true, 2);
+        facts_from_ = rows_.size();
+        for (const std::string& fact : words_.facts)
+            add(fact, words_.facts_size, false, 4);
+    }
+
+    void draw_title(page& on, const std::string& which) const {
+        on.draw_closed(frame_pen, title_);
+        double down = title_.y + 1;
+        const auto write = [&](const std::string& words, double size, bool bold) {
+            on.write({title_.x + 3, down += size * title_spacing}, words, size).bold = bold;
+        };
+        for (std::size_t i = 0; i <= rows_.size(); ++i) {
+            if (i == facts_from_)
+                for (const std::string& line : by.wrapped(which, small_size, title_.width - 6, 2))
+                    write(line, small_size, false);
+            if (i < rows_.size())
+                write(rows_[i].words, rows_[i].size, rows_[i].bold);
+        }
+    }
+
+    void draw_legend(page& on) const {
+        double y = legend_.y + 3;
+        on.write({legend_.x, y}, "Lines", body_size).bold = true;
+        for (const legend_line& l : words_.legend) {
+            y += 5;
+            on.draw(l.with.meaning("legend"), {{legend_.x, y - 1}, {legend_.x + 11, y - 1}});
+            on.write({legend_.x + 13, y}, by.shortened(l.words, small_size, legend_width - 13), small_size);
+        }
+    }
+
+    void draw_scale(page& on, double scale) const {
+        const double x = bars_.x, y = bars_.y + 4;
+        on.write({x, y}, scale_text(scale), body_size).bold = true;
+        const double inches = scale_bar(on, {x, y + 12}, 25.4, " in", scale),
+                     centimetres = scale_bar(on, {x, y + 20}, 10, " cm", scale);
+        const auto tenths = [](double length) { return number(std::round(length * 10) / 10); };
+        on.write({x, y + small_line_height + 0.6},
+                 joined({"bars print ", tenths(inches), " and ", tenths(centimetres), " mm long"}), small_size);
+    }
+    /// Of whole units of cloth; returns its length on paper.
+    static double scale_bar(page& on, page_point start, double unit, const char* name, double scale) {
+        const auto length = [&](std::size_t n) { return static_cast<double>(n) * unit / scale; };
+        std::size_t most = 1;
+        round_number([&](std::size_t n) {
+            most = length(n) <= 51 ? n : most;
+            return length(n) > 51;
+        });
+        const std::size_t step = round_number([&](std::size_t n) { return length(n) >= 1.2 && most % n == 0; });
+        on.draw(scale_pen, {start, {start.x + length(most), start.y}});
+        for (std::size_t n = 0; n <= most; n += step)
+            on.draw(scale_pen,
+                    {{start.x + length(n), start.y}, {start.x + length(n), start.y - (n % most == 0 ? 3 : 1.6)}});
+        on.write({start.x + length(most) + 1.5, start.y}, std::to_string(most) + name, body_size);
+        return length(most);
+    }
+
+    static page enlarged(page on) {
+        on.width *= on_screen, on.height *= on_screen;
+        for (page_stroke& s : on.strokes) {
+            s.with.weight *= on_screen;
+            for (double& d : s.with.dashes)
+                d *= on_screen;
+            for (page_point& p : s.points)
+                p = {p.x * on_screen, p.y * on_screen};
+        }
+        for (page_words& w : on.words)
+            w.at = {w.at.x * on_screen, w.at.y * on_screen}, w.size *= on_screen;
+        return on;
+    }
+
+    frame_words words_;
+    const drawing_options* options_;
+    double width_, height_;
+    std::vector<std::string> print_, sentences_;
+    std::vector<title_row> rows_;
+    std::size_t facts_from_ = 0;
+    page_area print_area_{}, legend_{}, sentences_area_{}, bars_{}, title_{};
+    std::vector<std::pair<list_in_columns, page_area>> lists_;
+};
+
+/// Upright where both rank alike.
+template <class Make>
+auto best_page(const drawing_options& options, Make make) {
+    double narrow = options.on.narrow(), wide = options.on.wide(), low = narrow, high = wide;
+    if (options.for_screen) { // which is looked at line by line: only its width is scarce
+        narrow = std::max(narrow / page_frame::on_screen, 110.0);
+        wide = low = std::max(wide / page_frame::on_screen, 110.0);
+    }
+    auto upright = make(narrow, high), sideways = make(wide, low);
+    return sideways.rank() < upright.rank() ? sideways : upright;
+}
+
+} // namespace turncloth::detail
+
+#endif
