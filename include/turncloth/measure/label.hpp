@@ -57,10 +57,13 @@ private:
 /// A copy shares the texts, so a label stays good until the last copy is gone.
 class words {
 public:
-    label keep(std::string text) {
+    label keep(std::string text) & {
         all_.push_back(std::make_shared<const std::string>(std::move(text)));
         return {label::kept{}, *all_.back()};
     }
+    /// A table that is gone at the end of the statement keeps nothing.
+    template <class Please = please::keep_the_name_in_a_table_of_words_that_outlives_it_or_write_a_literal>
+    label keep(std::string) && = delete;
 
 private:
     std::vector<std::shared_ptr<const std::string>> all_;
