@@ -25,6 +25,7 @@
 #include <turncloth/making/operations.hpp>
 #include <turncloth/making/order.hpp>
 #include <turncloth/making/parts.hpp>
+#include <turncloth/making/stitched.hpp>
 #include <turncloth/marks/mapping.hpp>
 #include <turncloth/marks/rounded.hpp>
 #include <turncloth/marks/row.hpp>

@@ -43,7 +43,7 @@ compartment<inch> zipped(const tool_roll& roll, const char* name, length<inch> d
 // By hand, the back and the lining of the roll as it is today: no row but the binding's goes through both, so one hollow
 // lies from binding to binding, under all the tool pockets. It opens along both chains, 17 in each. The tape goes on
 // 1/2 in beyond its slit between two rows 1/2 in apart, so at each of its four ends a tunnel 1/2 in wide leads outside.
-TEST_CASE("The roll of today has one hollow under all its tool pockets, with two zippers and four leaks") {
+TEST_CASE("the roll of today has one hollow under all its tool pockets, with two zippers and four leaks") {
     tool_roll roll(false);
     roll.design.add(zipped(roll, "upper", 2_in, {roll.zip[0]}));
     roll.design.add(zipped(roll, "lower", 12_in, {roll.zip[1]}));
@@ -63,7 +63,7 @@ TEST_CASE("The roll of today has one hollow under all its tool pockets, with two
           std::string::npos);
 }
 
-TEST_CASE("With rows across the tape ends, between the zippers and at the middle fold it has two pockets") {
+TEST_CASE("with rows across the tape ends, between the zippers and at the middle fold it has two pockets") {
     tool_roll roll(true);
     auto upper = zipped(roll, "upper", 2_in, {roll.zip[0]}), lower = zipped(roll, "lower", 6_in, {roll.zip[1]});
     upper.least_width = lower.least_width = 19_in;
@@ -83,7 +83,7 @@ TEST_CASE("With rows across the tape ends, between the zippers and at the middle
     CHECK(made.spaces[2].tallest == "7 5/8"_in);
 }
 
-TEST_CASE("A pocket that is too low, a row left out and one too many are each found") {
+TEST_CASE("a pocket that is too low, a row left out and one too many are each found") {
     {
         tool_roll roll(true);
         auto lower = zipped(roll, "lower", 6_in, {roll.zip[1]});
@@ -115,7 +115,7 @@ TEST_CASE("A pocket that is too low, a row left out and one too many are each fo
 
 // By hand: a strip's hems are sewn along its own length; its foot and the sides of its columns after it was tucked, in
 // the backing's. The backing's left hem is sewn first, along its raw height, its heading last, along the finished width.
-TEST_CASE("A row is as long as its cloth is at the moment at which it is sewn") {
+TEST_CASE("a row is as long as its cloth is at the moment at which it is sewn") {
     organiser o;
     const auto made = execute(o.design);
     CHECK_MESSAGE(made.faults.empty(), all_of(made));
@@ -136,7 +136,7 @@ TEST_CASE("A row is as long as its cloth is at the moment at which it is sewn") 
     CHECK(made.spaces[1].openings[0].wide == "19 3/4"_in / 3);
 }
 
-TEST_CASE("Common practice: zippers before their back is laid, tools before the lining goes in, self-binding last") {
+TEST_CASE("common practice: zippers before their back is laid, tools before the lining goes in, self-binding last") {
     tool_roll roll(true);
     const auto made = execute(roll.design);
     const auto laying = [](std::size_t i) { return operation{operation_kind::laying, i}; };
@@ -181,7 +181,7 @@ making<inch> without_row(const making<inch>& d, std::size_t left_out, std::int64
     return again;
 }
 
-TEST_CASE("Each row left out of what needs it is found") {
+TEST_CASE("each row left out of what needs it is found") {
     tool_roll roll(true);
     roll.design.add(zipped(roll, "upper", 2_in, {roll.zip[0]}));
     roll.design.add(zipped(roll, "lower", 6_in, {roll.zip[1]}));
@@ -203,7 +203,7 @@ TEST_CASE("Each row left out of what needs it is found") {
     CHECK(planted == 34);
 }
 
-TEST_CASE("Needs in a circle are refused by the shortest, each with its reason") {
+TEST_CASE("needs in a circle are refused by the shortest, each with its reason") {
     tool_roll roll(true);
     roll.design.add(before{{operation_kind::stitching, 8}, {operation_kind::crease, 0}, ""}); // hem row before its fold
     try {
@@ -215,14 +215,14 @@ TEST_CASE("Needs in a circle are refused by the shortest, each with its reason")
     }
 }
 
-TEST_CASE("What is not flat work is refused") {
+TEST_CASE("what is not flat work is refused") {
     making<inch> d("box");
     const cut_part a = d.cut({.name = "a", .width = 4_in, .height = 4_in});
     d.add(crease<inch>{.at = line(a, edge::left, 1_in), .turn = turning::quarter});
     CHECK_THROWS_WITH_AS(execute(d), "a quarter turn is not flat work", making_error);
 }
 
-TEST_CASE("A row along a fold holds nothing, and a crease through sewn cloth tears it") {
+TEST_CASE("a row along a fold holds nothing, and a crease through sewn cloth tears it") {
     making<inch> d("strip");
     const cut_part base = d.cut({.name = "base", .width = 8_in, .height = 8_in});
     const cut_part strip = d.cut({.name = "strip", .width = 8_in, .height = 4_in});

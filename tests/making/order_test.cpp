@@ -82,7 +82,7 @@ making<inch> random_design(sampler& any) {
 
 } // namespace
 
-TEST_CASE("For 400 random projects any order of entry gives the same steps") {
+TEST_CASE("for 400 random projects any order of entry gives the same steps") {
     sampler any(11);
     int circles = 0;
     for (int i = 0; i < 400; ++i) {
@@ -95,7 +95,7 @@ TEST_CASE("For 400 random projects any order of entry gives the same steps") {
     CHECK(circles < 300); // many rows of random projects run under what must lie there already
 }
 
-TEST_CASE("The things of the demonstration have one order, however they are entered") {
+TEST_CASE("the things of the demonstration have one order, however they are entered") {
     sampler any(12);
     for (const making<inch>& d : {tool_roll(true).design, tool_roll(false).design, organiser(3).design})
         for (int k = 0; k < 20; ++k)
@@ -105,7 +105,7 @@ TEST_CASE("The things of the demonstration have one order, however they are ente
 // By hand: nothing of the roll of today goes through lining and back alone, so the back is laid when the binding needs
 // it, and the lining last before the wadding. A row through those two must be sewn before the wadding lies under the
 // back, so the lining goes onto the back first, and the two together onto the wadding: of five layings one moves.
-TEST_CASE("A row through two layers more moves exactly the laying that it must") {
+TEST_CASE("a row through two layers more moves exactly the laying that it must") {
     const auto layings = [](const making<inch>& d) {
         std::string all;
         for (const making_step& s : steps_of(d))
@@ -119,7 +119,7 @@ TEST_CASE("A row through two layers more moves exactly the laying that it must")
     CHECK(layings(roll.design) == "zipper 1, zipper 2, tools, lining, back, wadding, ");
 }
 
-TEST_CASE("Work that must be done both before and after is a circle") {
+TEST_CASE("work that must be done both before and after is a circle") {
     making<inch> d("pocket");
     const cut_part back = d.cut({.name = "back", .width = 10_in, .height = 10_in});
     const cut_part lining = d.cut({.name = "lining", .width = 10_in, .height = 10_in});
@@ -134,7 +134,7 @@ TEST_CASE("Work that must be done both before and after is a circle") {
     CHECK(order_of(d).rfind("a circle", 0) == 0);
 }
 
-TEST_CASE("Of two folds from one edge the outer comes first, and before each row the turning that it holds") {
+TEST_CASE("of two folds from one edge the outer comes first, and before each row the turning that it holds") {
     const making<inch> d = organiser(1).design;
     const auto steps = steps_of(d);
     const auto position = [&](operation_kind kind, std::size_t i) {

@@ -14,7 +14,7 @@ using namespace things;
 //   between the zippers and at the middle fold, across the lining                2 x 20 = 40
 //   the binding: left and right while the top and foot are turned once, 18 - 2 x 1/2     2 x 17 = 34
 //   its top and foot, as wide as it finishes                                     2 x 20 = 40
-TEST_CASE("The rows of the roll are those listed by hand") {
+TEST_CASE("the rows of the roll are those listed by hand") {
     const tool_roll roll(true);
     const auto all = stitched_in(roll.design, execute(roll.design));
     CHECK(all.by_machine() == 250_in);
@@ -27,13 +27,13 @@ TEST_CASE("The rows of the roll are those listed by hand") {
 //   the backing's sides, raw: 2 x 22 1/8; its foot and its heading, as wide as it finishes: 2 x 20      84 1/4
 //   of each strip: its sides, raw, 2 x 4 7/8; its top, 22 5/8; its foot in tucks, 20; four sides of
 //   columns, 4 each                                                                          2 x 68 3/8 = 136 3/4
-TEST_CASE("The rows of the organiser are those listed by hand") {
+TEST_CASE("the rows of the organiser are those listed by hand") {
     const organiser o;
     const auto all = stitched_in(o.design, execute(o.design));
     CHECK(all.by_machine() == 221_in);
 }
 
-TEST_CASE("What is closed by hand takes no machine's thread, and ends are sewn over") {
+TEST_CASE("what is closed by hand takes no machine's thread, and ends are sewn over") {
     making<inch> d("mat");
     const cut_part top = d.cut({.name = "top", .width = 10_in, .height = 8_in});
     auto by_machine = sewn(top, edge::top, 1_in, {top}), hand = sewn(top, edge::left, 1_in, {top});

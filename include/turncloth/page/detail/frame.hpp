@@ -43,10 +43,11 @@ std::int64_t first_in_series(std::initializer_list<std::int64_t> steps, Enough e
                 return last;
     return last;
 }
+/// In 64 bits wherever it is compiled: a bar at a small scale stands for more units than 32 bits count.
 template <class Enough>
-std::size_t round_number(Enough enough) {
-    return static_cast<std::size_t>(
-        first_in_series({1, 2, 5}, [&](std::int64_t n) { return enough(static_cast<std::size_t>(n)); }));
+std::uint64_t round_number(Enough enough) {
+    return static_cast<std::uint64_t>(
+        first_in_series({1, 2, 5}, [&](std::int64_t n) { return enough(static_cast<std::uint64_t>(n)); }));
 }
 template <class Fits>
 double scale_for(Fits fits) {
@@ -299,15 +300,15 @@ private:
     }
     /// Of whole units of cloth; returns its length on paper.
     static double scale_bar(page& on, page_point start, double unit, const char* name, double scale) {
-        const auto length = [&](std::size_t n) { return static_cast<double>(n) * unit / scale; };
-        std::size_t most = 1;
-        round_number([&](std::size_t n) {
+        const auto length = [&](std::uint64_t n) { return static_cast<double>(n) * unit / scale; };
+        std::uint64_t most = 1;
+        round_number([&](std::uint64_t n) {
             most = length(n) <= 51 ? n : most;
             return length(n) > 51;
         });
-        const std::size_t step = round_number([&](std::size_t n) { return length(n) >= 1.2 && most % n == 0; });
+        const std::uint64_t step = round_number([&](std::uint64_t n) { return length(n) >= 1.2 && most % n == 0; });
         on.draw(scale_pen, {start, {start.x + length(most), start.y}});
-        for (std::size_t n = 0; n <= most; n += step)
+        for (std::uint64_t n = 0; n <= most; n += step)
             on.draw(scale_pen,
                     {{start.x + length(n), start.y}, {start.x + length(n), start.y - (n % most == 0 ? 3 : 1.6)}});
         on.write({start.x + length(most) + 1.5, start.y}, std::to_string(most) + name, body_size);
