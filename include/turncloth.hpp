@@ -16,7 +16,7 @@
 //   page: drawing, page, paper, svg
 //   panel: corner, folding, made_up, outline, polygon
 //   cloth: cutting_out, lay, off_cuts, stock, widths
-//   making: compartments, design, executed, operations, order, parts, stitched
+//   making: compartments, design, executed, lying, operations, order, parts, stitched
 //   sheet: bulk, json, purchases
 //   draw: folded, lay, outline, piece, stock
 #ifndef TURNCLOTH_HPP

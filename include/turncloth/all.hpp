@@ -22,6 +22,7 @@
 #include <turncloth/making/compartments.hpp>
 #include <turncloth/making/design.hpp>
 #include <turncloth/making/executed.hpp>
+#include <turncloth/making/lying.hpp>
 #include <turncloth/making/operations.hpp>
 #include <turncloth/making/order.hpp>
 #include <turncloth/making/parts.hpp>

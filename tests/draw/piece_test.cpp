@@ -9,6 +9,7 @@
 #include <locale>
 #include <set>
 #include <string>
+#include <string_view>
 #include <utility>
 #include <vector>
 
@@ -271,4 +272,89 @@ TEST_CASE("the same piece gives the same document, in any locale") {
 TEST_CASE("a ruler without a graduation is refused") {
     CHECK_THROWS_AS(drawing_of(roll_outer(), {.inches = 0_in}), range_error);
     CHECK_THROWS_AS(drawing_of(roll_outer(), {.centimetres = -(1_cm)}), range_error);
+}
+
+namespace {
+
+/// What a page draws in the pen of a meaning.
+std::vector<page_stroke> strokes_of(const page& p, std::string_view meaning) {
+    std::vector<page_stroke> all;
+    for (const page_stroke& s : p.strokes)
+        if (s.with.means.text() == meaning)
+            all.push_back(s);
+    return all;
+}
+
+} // namespace
+
+TEST_CASE("corners that are cut out are notches of the outline") {
+    // Cut 19 x 13 in with squares of 1 in out of its corners; on A4 at 1:4.
+    project<inch> p("pad", finished_size(16_in, 10_in));
+    p.add({"panel", "canvas", panel<inch>::from_cut(cut_size(19_in, 13_in), all_round(seam("1/2"_in)))})
+        .count(2)
+        .corners_cut_out(1_in, "1/2"_in);
+    const page drawn = page_of(sheet_of(p).pieces[0]);
+    const auto cut = strokes_of(drawn, "cut");
+    const page_stroke& outline = cut.front();
+    REQUIRE(outline.points.size() == 12);
+    CHECK(outline.closed);
+    const double inch_on_page = 25.4 / 4;
+    double left = 1e9, right = 0, top = 1e9, bottom = 0;
+    for (const page_point& at : outline.points) {
+        left = std::min(left, at.x);
+        right = std::max(right, at.x);
+        top = std::min(top, at.y);
+        bottom = std::max(bottom, at.y);
+    }
+    CHECK(right - left == doctest::Approx(19 * inch_on_page));
+    CHECK(bottom - top == doctest::Approx(13 * inch_on_page));
+    for (const page_point& at : outline.points) { // none is at a corner of the piece
+        CHECK_FALSE(((at.x < left + 0.9 * inch_on_page || at.x > right - 0.9 * inch_on_page) &&
+                     (at.y < top + 0.9 * inch_on_page || at.y > bottom - 0.9 * inch_on_page)));
+    }
+}
+
+TEST_CASE("an arrow runs from every fold of a pleat to where it is brought") {
+    // Three box pleats, each back and forward 2 in at both sides: 6 arrows of 2 in, three to the left, three to the right.
+    project<inch> p("cover", finished_size(12_in, 6_in));
+    p.add({"flounce", "canvas", panel(finished_size(24_in, 6_in))})
+        .pleated(edge::left, pleats_near(pleat::box, 12_in, {.width = 4_in, .depth = 1_in}));
+    const page drawn = page_of(sheet_of(p).pieces[0]);
+    const auto cut = strokes_of(drawn, "cut").front().points;
+    const double inch_on_page = (cut[1].x - cut[0].x) / 24;
+    double to_left = 0, to_right = 0;
+    for (const page_stroke& s : strokes_of(drawn, "brought to"))
+        if (s.points.size() == 2) { // its shaft
+            const double along = (s.points[1].x - s.points[0].x) / inch_on_page;
+            CHECK(s.points[0].y == s.points[1].y);
+            (along < 0 ? to_left : to_right) += along;
+        }
+    CHECK(to_left == doctest::Approx(-6));
+    CHECK(to_right == doctest::Approx(6));
+}
+
+TEST_CASE("an eyelet is a cross, its hole and its rim, true to scale") {
+    project<inch> p("rack", finished_size(18_in, 22_in));
+    const auto hem = double_turned_hem("1/4"_in, "3/4"_in, "1/8"_in);
+    auto& backing =
+        p.add({"backing", "canvas", panel(p.finished(), {heading(3_in, "1/2"_in, "1/8"_in), hem, hem, hem})});
+    const eyelet<inch> brass{"3/8"_in, "5/8"_in};
+    backing.eyelets(eyelets(backing.shape(), 4, brass, {.margin = "1 3/16"_in, .clear = "1/8"_in}));
+    const page drawn = page_of(sheet_of(p).pieces[0]);
+    const auto cut = strokes_of(drawn, "cut").front().points; // 20 in wide
+    const double inch_on_page = (cut[1].x - cut[0].x) / 20;
+    std::vector<double> centres, sizes;
+    for (const page_stroke& s : strokes_of(drawn, "eyelet"))
+        if (s.closed) {
+            const auto [least, most] = std::minmax_element(
+                s.points.begin(), s.points.end(), [](const page_point& a, const page_point& b) { return a.x < b.x; });
+            centres.push_back(((least->x + most->x) / 2 - cut[0].x) / inch_on_page);
+            sizes.push_back((most->x - least->x) / inch_on_page);
+        }
+    // 18 - 2 x 1 3/16 - 5/8 = 15 in between the outer centres: 5 in apart from 1 1/2 in on, and 1 in more to the cut edge.
+    REQUIRE(centres.size() == 8);
+    for (std::size_t i = 0; i < 8; ++i) {
+        CHECK(centres[i] == doctest::Approx(2.5 + 5 * static_cast<double>(i / 2)));
+        CHECK(sizes[i] == doctest::Approx(i % 2 == 0 ? 0.375 : 0.625));
+    }
 }

@@ -140,7 +140,7 @@ TEST_CASE("common practice: zippers before their back is laid, tools before the 
     tool_roll roll(true);
     const auto made = execute(roll.design);
     const auto laying = [](std::size_t i) { return operation{operation_kind::laying, i}; };
-    for (const std::size_t zipper_row : {0, 1, 2, 3})
+    for (std::size_t zipper_row = 0; zipper_row < 4; ++zipper_row)
         CHECK(place_in_order(made, {operation_kind::stitching, zipper_row}) < place_in_order(made, laying(3)));
     CHECK(place_in_order(made, laying(4)) < place_in_order(made, laying(3)));
     for (std::size_t i = 0; i < made.steps.size(); ++i)

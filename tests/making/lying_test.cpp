@@ -16,7 +16,7 @@ bool shows(const in_sight& seen, cut_part of, face side) { return seen.of == of 
 // By hand. A mat 12 x 9 in, right side up. Step 1 turns 1 in of its left edge under: 11 x 9 in; along the fold 1 in is two
 // layers, and from below that strip shows its right side, the rest the wrong side. Step 2 sews and moves nothing. Step 3
 // turns 1 in of the right edge over: 10 x 9 in, and from above that strip shows the wrong side.
-TEST_CASE("A mat hemmed under on its left and over on its right") {
+TEST_CASE("a mat hemmed under on its left and over on its right") {
     making<inch> d("mat");
     const cut_part top = d.cut({.name = "mat", .width = 12_in, .height = 9_in});
     d.add(crease<inch>{.at = things::line(top, edge::left, 1_in)});
@@ -42,7 +42,7 @@ TEST_CASE("A mat hemmed under on its left and over on its right") {
     CHECK_THROWS_AS(lying_after(d, steps, 1, cut_part{4}), making_error);
 }
 
-TEST_CASE("The roll finishes as it was asked, its lining and tools framed by the binding") {
+TEST_CASE("the roll finishes as it was asked, its lining and tools framed by the binding") {
     const tool_roll roll(true);
     const auto steps = steps_of(roll.design);
     const auto made = lying_after(roll.design, steps, steps.size(), roll.outer);
@@ -55,7 +55,7 @@ TEST_CASE("The roll finishes as it was asked, its lining and tools framed by the
 }
 
 // The engine of panel/folding.hpp folds one panel by its finishes: the same layers must lie over as much.
-TEST_CASE("A panel hemmed all round has the layers of its own folding") {
+TEST_CASE("a panel hemmed all round has the layers of its own folding") {
     const finished_size<inch> size(20_in, 15_in);
     const panel<inch> piece(size, all_round(double_turned_hem("1/2"_in, 1_in)));
     making<inch> d("panel");

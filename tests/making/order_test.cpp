@@ -144,7 +144,7 @@ TEST_CASE("of two folds from one edge the outer comes first, and before each row
                             }) -
                steps.begin();
     };
-    for (const std::size_t e : {0, 1, 2, 3}) {
+    for (std::size_t e = 0; e < 4; ++e) {
         CHECK(position(operation_kind::crease, 2 * e) < position(operation_kind::crease, 2 * e + 1));
         CHECK(position(operation_kind::crease, 2 * e + 1) < position(operation_kind::stitching, e));
     }

@@ -14,6 +14,8 @@
 #include <turncloth/cloth/lay/free_rectangles.hpp>
 
 #include <algorithm>
+#include <set>
+#include <utility>
 #include <vector>
 
 namespace turncloth {
@@ -64,10 +66,12 @@ std::vector<cloth_part<Unit>> off_cuts(const lay<Unit>& found, length<Unit> leas
     if (found.cuts.empty())
         return detail::parts_between(found, least_across, least_along);
     std::vector<cloth_part<Unit>> parts = detail::parts_left(found);
+    std::set<std::pair<fraction, fraction>> pieces; // by their near left corners
+    for (const cloth_place<Unit>& p : found.places)
+        pieces.emplace(p.where.from_left.value(), p.where.from_end.value());
     std::erase_if(parts, [&](const cloth_part<Unit>& part) {
-        const auto is_piece = [&](const cloth_place<Unit>& p) { return p.where == part; };
         return part.across < least_across || part.along < least_along ||
-               std::any_of(found.places.begin(), found.places.end(), is_piece);
+               pieces.contains({part.from_left.value(), part.from_end.value()});
     });
     std::stable_sort(parts.begin(), parts.end(), [](const cloth_part<Unit>& a, const cloth_part<Unit>& b) {
         return a.across * a.along > b.across * b.along;

@@ -46,7 +46,7 @@ constexpr pen pen_of(line_kind kind) {
     case line_kind::mark:
         return {"mark", 0.25, {6, 1, 1, 1}};
     case line_kind::placement:
-        return {"placement", 0.25, {1, 1}};
+        return {"placement", 0.35, {0.35, 1.4}};
     case line_kind::slit:
         break;
     }
@@ -184,6 +184,8 @@ private:
         for (const line_kind kind : all_line_kinds)
             if (plan_->has(kind))
                 words.legend.push_back({pen_of(kind), pen_of(kind).means.text()});
+        if (!plan_->features.eyelets.empty())
+            words.legend.push_back({eyelet_pen, "eyelet"});
         frame_.emplace(words, *options_, width, height);
     }
 
@@ -261,7 +263,9 @@ private:
             for (const piece_line& l : plan_->lines)
                 if (l.kind == kind)
                     on.draw(pen_of(kind), {{x(l.where.from.x), y(l.where.from.y)}, {x(l.where.to.x), y(l.where.to.y)}});
-        on.draw_closed(cut_pen, piece_);
+        const cloth_on_page place{{piece_.x, piece_.y}, scale_};
+        draw_features(on, plan_->features, place);
+        on.draw_closed(cut_pen, cut_outline(plan_->cut, plan_->features.corner, place));
     }
 
     /// The finished size next to the piece, the cut size outside it.

@@ -107,12 +107,12 @@ TEST_CASE("a filling dearer than a bound allows is not listed, and none that is 
     const stock_rest rest{{2, 2}, {no_limit}};
     const price_proof proof(task, rest, {5, 3}, 1000);
     CHECK(proof.bound() == 2);
-    const filling_list two = fillings_with(task, rest, 0, proof, 2, 1000);
+    const filling_list two = filling_lister(task, rest, 0, proof, 1000).run(2);
     REQUIRE(two.fillings.size() == 1);
     CHECK(two.fillings.front().pieces == stock_fill{0, {{0, 1}, {1, 1}}}.pieces);
     CHECK(two.complete);
-    CHECK(fillings_with(task, rest, 1, proof, 2, 1000).fillings.size() == 1);
-    CHECK(fillings_with(task, rest, 1, proof, 3, 1000).fillings.size() == 2);
+    CHECK(filling_lister(task, rest, 1, proof, 1000).run(2).fillings.size() == 1);
+    CHECK(filling_lister(task, rest, 1, proof, 1000).run(3).fillings.size() == 2);
 }
 
 TEST_CASE("totals that no pieces of stock cost are passed over") {

@@ -98,7 +98,7 @@ private:
                         gave_up_ = true;
                     if (gave_up_)
                         return false;
-                    if (try_piece(stairs, piece, width, length, unlaid, lost))
+                    if (try_piece(stairs, piece, unlaid, lost))
                         return true;
                 }
             }
@@ -108,8 +108,10 @@ private:
         return false;
     }
 
-    bool try_piece(const staircase& stairs, const laid& piece, std::int64_t width, std::int64_t length,
-                   std::int64_t unlaid, std::int64_t lost) {
+    bool try_piece(const staircase& stairs, const laid& piece, std::int64_t unlaid, std::int64_t lost) {
+        const lay_kind& kind = problem_->kinds[piece.entry];
+        const std::int64_t width = piece.turned ? kind.length : kind.width;
+        const std::int64_t length = piece.turned ? kind.width : kind.length;
         staircase next;
         next.reserve(stairs.size() + 2);
         const std::int64_t raised = raise(stairs, piece.x + width, piece.y + length, next);

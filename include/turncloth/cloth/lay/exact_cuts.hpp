@@ -196,7 +196,7 @@ private:
         std::size_t i = 0, j = 0;
         while (i < a.size() && j < b.size() && a[i].width + b[j].width <= problem_->width) {
             const std::int64_t length = std::max(a[i].length, b[j].length);
-            offer(area, joined(a[i].width + b[j].width, length, part, rest, i, j, made::beside));
+            offer(area, joined(a[i].width + b[j].width, length, {part, i}, {rest, j}, made::beside));
             const bool first_gives_way = a[i].length == length, second_gives_way = b[j].length == length;
             i += first_gives_way;
             j += second_gives_way;
@@ -211,7 +211,7 @@ private:
         std::size_t i = a.size(), j = b.size();
         while (i > 0 && j > 0 && a[i - 1].length + b[j - 1].length <= longest_) {
             const std::int64_t width = std::max(a[i - 1].width, b[j - 1].width);
-            offer(area, joined(width, a[i - 1].length + b[j - 1].length, part, rest, i - 1, j - 1, made::above));
+            offer(area, joined(width, a[i - 1].length + b[j - 1].length, {part, i - 1}, {rest, j - 1}, made::above));
             const bool first_gives_way = a[i - 1].width == width, second_gives_way = b[j - 1].width == width;
             i -= first_gives_way;
             j -= second_gives_way;
@@ -219,14 +219,15 @@ private:
         steps_ += (a.size() - i + b.size() - j + 2) / 4;
     }
 
-    static box joined(std::int64_t width, std::int64_t length, std::size_t part, std::size_t rest, std::size_t in_part,
-                      std::size_t in_rest, made how) {
+    /// Of a box of each of two choices: the choice, and the index of the box in it.
+    using chosen = std::pair<std::size_t, std::size_t>;
+    static box joined(std::int64_t width, std::int64_t length, const chosen& part, const chosen& rest, made how) {
         return {width,
                 length,
-                static_cast<std::uint32_t>(part),
-                static_cast<std::uint32_t>(rest),
-                static_cast<std::uint32_t>(in_part),
-                static_cast<std::uint32_t>(in_rest),
+                static_cast<std::uint32_t>(part.first),
+                static_cast<std::uint32_t>(rest.first),
+                static_cast<std::uint32_t>(part.second),
+                static_cast<std::uint32_t>(rest.second),
                 how};
     }
 

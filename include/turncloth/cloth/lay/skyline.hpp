@@ -50,6 +50,12 @@ protected:
     static constexpr unsigned char taken_first = 6; ///< the merit of the first that fits, taken for that alone
 
     niche lowest(std::int64_t length) const noexcept;
+    /// Pieces at most as wide as the niche, and narrower than that (where none just fills it: the same set); at most as
+    /// long as it has room; and those that come up to its higher or lower neighbour, or stay below it.
+    struct niche_sets {
+        const std::uint64_t *fits_width, *narrower, *fits_room, *to_higher, *below_higher, *to_lower, *below_lower;
+    };
+    niche_sets sets_at(const niche& at) const noexcept;
     choice choose(const niche& at) noexcept;
     std::int64_t lay_at(const niche& at, choice best);
     void raise(const niche& at);
@@ -107,38 +113,35 @@ inline skyline::niche skyline::lowest(std::int64_t length) const noexcept {
             .room = length - y};
 }
 
+inline skyline::niche_sets skyline::sets_at(const niche& at) const noexcept {
+    const std::uint32_t wide = widths_.rank(at.width);
+    const std::int64_t higher = std::max(at.left, at.right), lower = std::min(at.left, at.right);
+    const std::uint32_t level_higher = lengths_.rank(higher), level_lower = lengths_.rank(lower);
+    return {.fits_width = widths_.at_most(wide),
+            .narrower = widths_.is_size(wide, at.width) ? widths_.at_most(wide - 1) : widths_.at_most(wide),
+            .fits_room = lengths_.at_most(lengths_.rank(at.room)),
+            .to_higher = lengths_.at_most(level_higher),
+            .below_higher = lengths_.at_most(level_higher - lengths_.is_size(level_higher, higher)),
+            .to_lower = lengths_.at_most(level_lower),
+            .below_lower = lengths_.at_most(level_lower - lengths_.is_size(level_lower, lower))};
+}
+
 inline skyline::choice skyline::choose(const niche& at) noexcept {
     if (matching())
         return {first_matched(x_[at.step], at.y, at.width, at.room), false, 5, none};
-    const std::uint32_t wide = widths_.rank(at.width);
-    if (wide == 0)
+    if (widths_.rank(at.width) == 0)
         return {none, false, 5, none};
-    const std::uint32_t room = lengths_.rank(at.room);
-    const std::int64_t higher = std::max(at.left, at.right);
-    const std::int64_t lower = std::min(at.left, at.right);
-    const std::uint32_t level_higher = lengths_.rank(higher);
-    const std::uint32_t level_lower = lengths_.rank(lower);
-    const bool exact = widths_.is_size(wide, at.width);
-    const bool meets_higher = lengths_.is_size(level_higher, higher);
-    const bool meets_lower = lengths_.is_size(level_lower, lower);
-    const std::uint64_t* const fits_width = widths_.at_most(wide);
-    const std::uint64_t* const narrower = widths_.at_most(wide - 1);
-    const std::uint64_t* const fits_room = lengths_.at_most(room);
-    const std::uint64_t* const to_higher = lengths_.at_most(level_higher);
-    const std::uint64_t* const below_higher = lengths_.at_most(level_higher - meets_higher);
-    const std::uint64_t* const to_lower = lengths_.at_most(level_lower);
-    const std::uint64_t* const below_lower = lengths_.at_most(level_lower - meets_lower);
-
+    const niche_sets sets = sets_at(at);
     // In falling merit: fills the width and meets the higher, the lower neighbour; fills the width; meets one; fits.
     std::uint32_t best[6] = {none, none, none, none, none, none};
     skip_laid();
     for (std::size_t w = first_word_; w < words_; ++w) {
-        const std::uint64_t fit = open(w, x_[at.step]) & fits_width[w] & fits_room[w];
+        const std::uint64_t fit = open(w, x_[at.step]) & sets.fits_width[w] & sets.fits_room[w];
         if (fit == 0)
             continue;
-        const std::uint64_t filling = exact ? fit & ~narrower[w] : 0;
-        const std::uint64_t high = to_higher[w] & ~below_higher[w];
-        const std::uint64_t low = to_lower[w] & ~below_lower[w];
+        const std::uint64_t filling = fit & ~sets.narrower[w];
+        const std::uint64_t high = sets.to_higher[w] & ~sets.below_higher[w];
+        const std::uint64_t low = sets.to_lower[w] & ~sets.below_lower[w];
         if (best[5] == none) {
             note(best[5], w, fit);
             if ((twists_[entry_at(best[5])] & 2U) != 0)

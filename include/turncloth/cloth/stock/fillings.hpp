@@ -4,7 +4,7 @@
 //   first_fit_decreasing(task, rest, choice)       the plan that a person makes
 //   refit(task, on_hand, cuts)                     the same fillings, each from the cheapest stock it fits
 //   top_up(task, rest, fill)                       adds pieces until none more goes in
-//   fillings_with(task, rest, b, proof, cost, allowance)
+//   filling_lister(task, rest, b, proof, allowance).run(cost)
 //                                                  every full filling with size b that a plan of this cost can use
 //
 //   auto plan = refit(task, rest.on_hand, first_fit_decreasing(task, rest, first_choice::longest));
@@ -129,6 +129,8 @@ struct filling_list {
     std::int64_t steps = 0;
 };
 
+/// The fillings with at least one of size b, full (no piece still wanted could be added), that a plan for the rest
+/// costing `cost` or less can use, as far as the proof's prices tell. Those that the prices favour come first.
 class filling_lister {
 public:
     filling_lister(const stock_task& task, const stock_rest& rest, std::size_t b, const price_proof& proof,
@@ -213,13 +215,6 @@ private:
     std::vector<std::pair<int128, stock_fill>> found_;
     filling_list list_;
 };
-
-/// The fillings with at least one of size b, full (no piece still wanted could be added), that a plan for the rest
-/// costing `cost` or less can use, as far as the proof's prices tell. Those that the prices favour come first.
-inline filling_list fillings_with(const stock_task& task, const stock_rest& rest, std::size_t b,
-                                  const price_proof& proof, std::int64_t cost, std::int64_t allowance) {
-    return filling_lister(task, rest, b, proof, allowance).run(cost);
-}
 
 } // namespace turncloth::detail
 

@@ -216,7 +216,7 @@ private:
             return true;
         if (stopped())
             return false;
-        const filling_list list = fillings_with(task_, rest, b, full.proof, aim() - cost, limit_ - steps_);
+        const filling_list list = filling_lister(task_, rest, b, full.proof, limit_ - steps_).run(aim() - cost);
         steps_ += list.steps;
         for (const stock_fill& fill : list.fillings)
             if (std::find(tried.begin(), tried.end(), fill) == tried.end() && !follow(rest, cost, fill))

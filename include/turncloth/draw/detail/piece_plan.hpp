@@ -5,6 +5,7 @@
 #ifndef TURNCLOTH_DRAW_DETAIL_PIECE_PLAN_HPP
 #define TURNCLOTH_DRAW_DETAIL_PIECE_PLAN_HPP
 
+#include <turncloth/draw/detail/piece_features.hpp>
 #include <turncloth/notions/caution.hpp>
 #include <turncloth/page/drawing.hpp>
 #include <turncloth/sheet/text.hpp>
@@ -62,6 +63,7 @@ struct piece_plan {
     page_area cut{}, finished{}; ///< in mm of cloth
     std::vector<piece_line> lines{};
     std::vector<piece_label> beside{}, above{}; ///< of level and of upright lines, in order along their side
+    piece_features features{};
 
     bool has(line_kind kind) const {
         return std::any_of(lines.begin(), lines.end(), [&](const piece_line& l) { return l.kind == kind; });
@@ -99,10 +101,13 @@ public:
         name_sizes();
         for (const sheet_line<Unit>& l : from_.lines)
             add(l);
+        made_.features = features_of(from_);
+        label_features();
         order(made_.beside, true);
         order(made_.above, false);
         made_.words.project = project;
         made_.words.sentences = edge_sentences(from_.made_from.shape(), by_);
+        add_feature_sentences();
         made_.words.small_print.push_back(joined({"Distances are from the cut edge named, rounded to ",
                                                   graduation_text(by_), ", each from the exact length."}));
         if (from_.made_from.is_film())
@@ -125,15 +130,54 @@ private:
         if (from_.corner.value() > 0)
             made_.words.facts[2] += ", " + unbroken(written(from_.depth)) + " deep, with its pair";
         made_.cut = {0, 0, in_mm(from_.cut.width()), in_mm(from_.cut.height())};
-        made_.finished = {in_mm(p.shape().finish_of(edge::left).allowance()),
-                          in_mm(p.shape().finish_of(edge::top).allowance()), in_mm(f.width()), in_mm(f.height())};
+        made_.finished = finished_area(f);
         require_drawable(made_.cut.width);
         require_drawable(made_.cut.height);
         const char* cut = made_.has_allowances() ? "cut " : "cut and finished ";
         made_.cut_width = cut + written(from_.cut.width());
         made_.cut_height = cut + written(from_.cut.height());
-        made_.finished_width = "finished " + written(f.width());
-        made_.finished_height = "finished " + written(f.height());
+        const auto finished_words = [&](length<Unit> flat, length<Unit> made) {
+            const bool pleated = from_.corner.value() == 0 && made != flat;
+            return pleated ? joined({"before pleating ", written(flat)}) : joined({"finished ", written(made)});
+        };
+        made_.finished_width = finished_words(f.width(), from_.finished.width());
+        made_.finished_height = finished_words(f.height(), from_.finished.height());
+    }
+
+    /// Between the finished edges on the flat cloth; where corners are cut out, the face of the box.
+    page_area finished_area(const finished_size<Unit>& flat) const {
+        const panel<Unit>& shape = from_.made_from.shape();
+        const length<Unit> side = from_.depth / 2;
+        return {in_mm(shape.finish_of(edge::left).allowance() + side),
+                in_mm(shape.finish_of(edge::top).allowance() + side), in_mm(flat.width() - from_.depth),
+                in_mm(flat.height() - from_.depth)};
+    }
+
+    /// A corner cut out is as wide as it is high; eyelets share their distance from the top.
+    void label_features() {
+        if (from_.corner.value() > 0) {
+            const double c = made_.features.corner;
+            made_.above.push_back({c, c, written(from_.corner), "left", "corner cut out"});
+            made_.beside.push_back({c, made_.cut.width - c, written(from_.corner), "top", "corner cut out"});
+        }
+        for (const sheet_eyelets<Unit>& row : from_.eyelets) {
+            const double down = in_mm(row.from_top.value());
+            for (const length<Unit>& centre : row.from_left)
+                made_.above.push_back({in_mm(centre), down, written(centre), "left", "eyelet"});
+            made_.beside.push_back(
+                {down, in_mm(row.from_left.back()), written(row.from_top.value()), "top", "eyelets"});
+        }
+    }
+
+    void add_feature_sentences() {
+        std::vector<std::string>& all = made_.words.sentences;
+        if (from_.corner.value() > 0)
+            all.push_back(joined({"corners: cut a square of ", unbroken(written(from_.corner)), " out of each"}));
+        for (const sheet_eyelets<Unit>& row : from_.eyelets)
+            all.push_back(joined({"eyelets: holes of ", unbroken(written(row.size.hole)), ", rims of ",
+                                  unbroken(written(row.size.rim))}));
+        if (!made_.features.brought.empty())
+            all.emplace_back("pleats: each arrow runs from a fold to the placement line that it is brought to");
     }
 
     void add(const sheet_line<Unit>& l) {
