@@ -94,9 +94,10 @@ inline lay<millimetre> laid(const made_drafting& drafting, const std::vector<std
         const cloth_piece<millimetre>& piece = pieces[refused.facts().index.value()];
         const length<millimetre> usable = wanted.width - wanted.selvedge * 2;
         throw range_error("piece \"" + piece.name + "\" is " + to_text(piece.size.width(), shown) +
-                          " across its grain, " + to_text(piece.size.width() - usable, shown) +
-                          " more than the usable width of " + to_text(usable, shown) +
-                          (refused.would_turn() ? ": with \"turn: allowed\" it would fit" : ""));
+                              " across its grain, " + to_text(piece.size.width() - usable, shown) +
+                              " more than the usable width of " + to_text(usable, shown) +
+                              (refused.would_turn() ? ": with \"turn: allowed\" it would fit" : ""),
+                          refused.facts());
     }
 }
 

@@ -33,7 +33,9 @@ using shape = polygon<millimetre, double>;
 class drafting_error : public error {
 public:
     drafting_error(std::size_t line, const std::string& what)
-        : error((line == 0 ? "" : "line " + std::to_string(line) + ": ") + what), line_(line) {}
+        : error((line == 0 ? "" : "line " + std::to_string(line) + ": ") + what,
+                {.kind = fault::unsuitable, .what = "a drafting", .index = line}),
+          line_(line) {}
     std::size_t line() const noexcept { return line_; }
 
 private:

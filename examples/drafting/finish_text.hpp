@@ -26,7 +26,7 @@ using namespace turncloth;
 /// Words that name no finish, or too few or too many lengths for it.
 class unknown_word_error : public error {
 public:
-    using error::error;
+    explicit unknown_word_error(const std::string& sentence) : error(sentence, {fault::unreadable, "a finish"}) {}
 };
 
 inline std::string_view trimmed(std::string_view text) {

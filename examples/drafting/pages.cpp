@@ -29,7 +29,12 @@ print pages_of(const made_drafting& drafting, const page_orders& orders, const t
     }
     if (count > most_pages)
         throw range_error("these pieces would take " + std::to_string(count) + " pages of " +
-                          std::string(orders.on.name()) + ": at most " + std::to_string(most_pages) + " are printed");
+                              std::string(orders.on.name()) + ": at most " + std::to_string(most_pages) +
+                              " are printed",
+                          {.kind = fault::too_large,
+                           .what = "the number of pages",
+                           .given = amount_of(count),
+                           .most = amount_of(most_pages)});
     print made{drafting.title, first_pages(drafting, pieces, orders, measure)};
     for (const placed_piece& piece : pieces)
         for (page& p : pages_of(piece, orders, measure))

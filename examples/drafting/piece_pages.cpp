@@ -309,8 +309,13 @@ placed_piece placed(const made_piece& piece, const paper& on) {
         const tiling parts({bare.x - 1, bare.y - 1, bare.width + 2, bare.height + 2}, on);
         if (parts.rows() > most_pages || parts.columns() > most_pages || parts.rows() * parts.columns() > most_pages)
             throw range_error("piece \"" + piece.name + "\" would take " + std::to_string(parts.rows()) + " x " +
-                              std::to_string(parts.columns()) + " pages of " + std::string(on.name()) + ": at most " +
-                              std::to_string(most_pages) + " are printed");
+                                  std::to_string(parts.columns()) + " pages of " + std::string(on.name()) +
+                                  ": at most " + std::to_string(most_pages) + " are printed",
+                              {.kind = fault::too_large,
+                               .what = "the number of pages",
+                               .given = amount_of(parts.rows()),
+                               .most = amount_of(most_pages),
+                               .where = piece.name});
         return placed_piece{&piece, turned, parts, std::move(cut), std::move(seam)};
     };
     placed_piece upright = lying(false), turned = lying(true);

@@ -159,8 +159,9 @@ TEST_CASE("an outline that cannot be drafted or cut says where") {
     CHECK(refused(raw + "corner: 0; 0\ncorner: 10; 10\ncorner: 10; 0\ncorner: 0; 10\n",
                   "line 3: piece \"cover\": a seam line must not cross itself",
                   "(edge 0 is on line 8, edge 2 is on line 10)"));
-    CHECK(refused(raw + "corner: 0; 0\ncorner: 10; 10\n", "line 3: piece \"cover\": an outline needs at least 3"));
-    CHECK(refused(raw, "line 3: piece \"cover\": an outline needs at least 3 corners"));
+    CHECK(refused(raw + "corner: 0; 0\ncorner: 10; 10\n",
+                  "line 3: piece \"cover\": the number of corners of an outline must be at least 3"));
+    CHECK(refused(raw, "line 3: piece \"cover\": the number of corners of an outline must be at least 3"));
     CHECK(refused(raw + "corner: 0; 0\ncorner: 0; 0\ncorner: 10; 0\ncorner: 0; 10\n",
                   "line 3: piece \"cover\": edge 0 of an outline must have a length", "edge 0 is on line 8"));
     CHECK(refused(raw + "corner: 0; 0\nnotch: 10 1/4\ncorner: 10; 0\ncorner: 0; 10\n",

@@ -25,7 +25,7 @@ TEST_CASE("a sheet is written as text, and each piece of it as a drawing") {
     CHECK(drawing.rfind("</svg>") != std::string::npos);
     CHECK(drawing.find("18 1/2 in") != std::string::npos); // the cut width of the top
     const std::string lay = dir.read("deep/in/here/kneeling-pad.lay.canvas.svg");
-    for (const char* words : {"lay of canvas", "usable 53 in", "A: top panel", "cut 1: "})
+    for (const char* words : {"lay of canvas", "usable width 53 in", "A: top panel", "cut 1: "})
         CHECK_MESSAGE(lay.find(words) != std::string::npos, words);
 }
 

@@ -176,7 +176,7 @@ TEST_CASE("a spacing that cannot be stepped along is refused") {
     CHECK(stepped("3/32"_in, "1/8"_in).spacing == "1/8"_in);
 }
 
-TEST_CASE("How far a mark of a billion is off is known at once, and is what the farthest of few shows") {
+TEST_CASE("how far a mark of a billion is off is known at once, and is what the farthest of few shows") {
     // Parts of 1 1/16 in on 1/8 in are 8 1/2 graduations: every second mark is halfway between two, 1/16 in off.
     CHECK(rounded<inch>(length_of<inch>({17'000'000'000, 16}), 1'000'000'000, "1/8"_in).farthest_off() == "1/16"_in);
     // Parts of 4/3 graduations: a third off at most. Three marks reach both remainders, and so do many.

@@ -209,7 +209,7 @@ TEST_CASE("what folding in half cannot make is refused") {
 
 TEST_CASE("a refusal of marks is an error of the library") { CHECK_THROWS_AS(foldings(3), error); }
 
-TEST_CASE("A mark past either end of a row is refused, with the marks that there are") {
+TEST_CASE("a mark past either end of a row is refused, with the marks that there are") {
     const auto quarters = divided<strip_end>(10_in, 4);
     CHECK(quarters[2] == at<strip_end>("7 1/2"_in));
     CHECK_THROWS_WITH_AS(quarters[3], "a mark of a row must be numbered from 0 to 2: it was 3", marks_error);

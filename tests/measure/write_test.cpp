@@ -154,7 +154,7 @@ TEST_CASE("streams write the same text, and honour the width asked for") {
 }
 
 TEST_CASE("a ruler without graduations is refused") {
-    CHECK_THROWS_AS(inch_ruler(0), zero_denominator_error);
+    CHECK_THROWS_AS(inch_ruler(0), range_error);
     CHECK_THROWS_AS(to_text(1_in, inch_ruler(-8)), range_error);
     CHECK_THROWS_AS(to_text(1_in, {.centimetres = 0_cm}), range_error);
     CHECK_THROWS_AS(to_text(length_of<yard>(against_gmp::largest), ruler{}), overflow_error);

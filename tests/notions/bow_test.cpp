@@ -161,9 +161,9 @@ TEST_CASE("a fuller piece stands off further, and over a wider span a piece stan
 
 TEST_CASE("what makes no bow says why") {
     CHECK(message<bow_error>([] { return bow_height_of(6_in, "6 1/2"_in); }) ==
-          "the span of a bow must be from 0 in to 6 in, the bow's own length: it was 6 1/2 in");
+          "the span of a bow must be from 0 to 6 in, the bow's own length: it was 6 1/2 in");
     CHECK(message<bow_error>([] { return bow_height_of(6_cm, -1 * 1_cm); }) ==
-          "the span of a bow must be from 0 cm to 6 cm, the bow's own length: it was -1 cm");
+          "the span of a bow must be from 0 to 6 cm, the bow's own length: it was -1 cm");
     CHECK(facts<bow_error>([&] { return bow_height_of(0_in, 0_in); }) ==
           "too small: the length of a bow, given 0 in, least 0 in");
     CHECK(message<bow_error>([] { return arc_of_bow(6_in, 0_in); }) ==

@@ -172,7 +172,7 @@ TEST_CASE("a piece that is gathered is cut fuller, and its working says so") {
     }
 }
 
-TEST_CASE("A finish made by hand is held to the piece, whoever made it") {
+TEST_CASE("a finish made by hand is held to the piece, whoever made it") {
     const auto with = [](const finish<inch>& f) {
         return panel(finished_size(6_in, 6_in), edges<inch>{{}, {}, {}, f});
     };

@@ -604,7 +604,8 @@ TEST_CASE("a pleated piece has every crease and placement line, and finishes sma
           std::vector<length<inch>>{"1/2"_in, "8 1/2"_in, "8 1/2"_in, "16 1/2"_in, "16 1/2"_in, "24 1/2"_in});
     const auto text = to_text(s, inch_ruler(16));
     CHECK(text.find("finishes 12 x 6 in when it is pleated\n") != std::string::npos);
-    CHECK(text.find("left edge, fold front of the pleat: 2 1/2 in, folded and brought to 1/2 in\n") != std::string::npos);
+    CHECK(text.find("left edge, fold front of the pleat: 2 1/2 in, folded and brought to 1/2 in\n") !=
+          std::string::npos);
     CHECK(s.order[1] == "Lay the pleats of the flounce, fold to placement line, and tack them.");
 
     p.add(flat("short", "23 7/8"_in, 6_in))

@@ -63,8 +63,6 @@ struct refusal {
 class error : public std::runtime_error {
 public:
     error(const std::string& sentence, refusal facts) : std::runtime_error(sentence), facts_(std::move(facts)) {}
-    /// To go: every refusal is to bring its facts.
-    explicit error(const std::string& sentence) : error(sentence, {fault::unsuitable, sentence}) {}
 
     const refusal& facts() const noexcept { return facts_; }
 

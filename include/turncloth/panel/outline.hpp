@@ -185,7 +185,20 @@ private:
     }
 
     void require_sound() const {
-        const std::size_t n = seam_.size();
+        require_counts(seam_.size());
+        for (std::size_t i = 0; i < seam_.size(); ++i)
+            require_length(i);
+        for (std::size_t i = 0; i < allowances_.size(); ++i)
+            require_allowance(allowances_[i], i);
+        const auto meetings = detail::meetings_of(bare(seam_));
+        if (!meetings.empty())
+            detail::refuse<outline_error>(
+                "a seam line must not cross itself: edges " + std::to_string(meetings[0].first) + " and " +
+                    std::to_string(meetings[0].second) + " meet at (" + std::to_string(meetings[0].where.x) + ", " +
+                    std::to_string(meetings[0].where.y) + ")",
+                refusal{.kind = fault::disagree, .what = "a seam line", .index = meetings[0].first});
+    }
+    void require_counts(std::size_t n) const {
         require_at_least<outline_error>(n, std::size_t{3}, "the number of corners of an outline");
         if (allowances_.size() != 1 && allowances_.size() != n)
             detail::refuse<outline_error>("an outline of " + std::to_string(n) + " edges needs 1 allowance or " +
@@ -207,39 +220,27 @@ private:
                                                   .what = "the limit of a mitre",
                                                   .given = amount_of(limit_),
                                                   .least = amount_of(1.0)});
-        for (std::size_t i = 0; i < n; ++i) {
-            const vector edge = at(i + 1) - at(i);
-            const double size = detail::length_of_arrow(edge);
-            if (!std::isfinite(size) || size <= drafting_tolerance)
-                detail::refuse<outline_error>("edge " + std::to_string(i) +
-                                                  " of an outline must have a length: its "
-                                                  "corners were one point, or not finite",
-                                              refusal{.kind = fault::unsuitable,
-                                                      .what = "an edge of an outline",
-                                                      .given = amount_of(size),
-                                                      .index = i});
-        }
-        for (std::size_t i = 0; i < allowances_.size(); ++i)
-            if (const edge_allowance<Unit>& t = allowances_[i];
-                !(t.allowance.value() >= 0 && std::isfinite(t.allowance.value()) && t.first_turn.value() >= 0 &&
-                  t.first_turn.value() <= t.allowance.value()))
-                detail::refuse<outline_error>(
-                    "an allowance must be zero or more, and at least what is turned under first: it "
-                    "was " +
-                        std::to_string(t.allowance.value()) + " with " + std::to_string(t.first_turn.value()) +
-                        " turned under",
-                    refusal{.kind = fault::too_small,
-                            .what = "an allowance",
-                            .given = amount_of(t.allowance.value()),
-                            .least = amount_of(std::max(0.0, t.first_turn.value())),
-                            .index = i});
-        const auto meetings = detail::meetings_of(bare(seam_));
-        if (!meetings.empty())
+    }
+    void require_length(std::size_t i) const {
+        const double size = detail::length_of_arrow(at(i + 1) - at(i));
+        if (!std::isfinite(size) || size <= drafting_tolerance)
             detail::refuse<outline_error>(
-                "a seam line must not cross itself: edges " + std::to_string(meetings[0].first) + " and " +
-                    std::to_string(meetings[0].second) + " meet at (" + std::to_string(meetings[0].where.x) + ", " +
-                    std::to_string(meetings[0].where.y) + ")",
-                refusal{.kind = fault::disagree, .what = "a seam line", .index = meetings[0].first});
+                "edge " + std::to_string(i) +
+                    " of an outline must have a length: its corners were one point, or not finite",
+                refusal{
+                    .kind = fault::unsuitable, .what = "an edge of an outline", .given = amount_of(size), .index = i});
+    }
+    static void require_allowance(const edge_allowance<Unit>& t, std::size_t i) {
+        const double all = t.allowance.value(), under = t.first_turn.value();
+        if (!(all >= 0 && std::isfinite(all) && under >= 0 && under <= all))
+            detail::refuse<outline_error>(
+                "an allowance must be zero or more, and at least what is turned under first: it was " +
+                    std::to_string(all) + " with " + std::to_string(under) + " turned under",
+                refusal{.kind = fault::too_small,
+                        .what = "an allowance",
+                        .given = amount_of(all),
+                        .least = amount_of(std::max(0.0, under)),
+                        .index = i});
     }
     void require_edge(std::size_t i) const {
         if (i >= seam_.size())

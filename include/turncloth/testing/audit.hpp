@@ -14,6 +14,7 @@
 #define TURNCLOTH_TESTING_AUDIT_HPP
 
 #include <turncloth/measure/irrational.hpp>
+#include <turncloth/measure/require.hpp>
 #include <turncloth/measure/working.hpp>
 
 #include <concepts>
@@ -74,9 +75,8 @@ constexpr figure<Unit> as_figure(length<Unit> l) {
 /// working. Throws range_error for a step not above zero or a range that ends before it begins.
 template <length_unit Unit, std::invocable<double> Theirs, std::invocable<length<Unit>> Ours>
 constexpr finding<Unit> audit(const sizes<Unit>& over, length<Unit> within, Theirs theirs, Ours ours) {
-    if (over.step.value() <= 0 || over.to < over.from)
-        detail::refuse<range_error>("a range of sizes must run upward by steps above zero: it was from " +
-                                    to_text(over.from) + " to " + to_text(over.to) + " by " + to_text(over.step));
+    require_more_than_zero<range_error>(over.step, "the step of a range of sizes");
+    require_at_least<range_error>(over.to, over.from, "the end of a range of sizes");
     for (length<Unit> at = over.from; at <= over.to; at += over.step) {
         const figure<Unit> right = detail::as_figure(ours(at));
         const double said = theirs(to_double(at.value()));

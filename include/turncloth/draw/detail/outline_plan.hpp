@@ -100,7 +100,9 @@ public:
 
     outline_plan make(const std::string& project) {
         if (labels_.count < 1)
-            refuse<range_error>("at least one piece must be cut: it was " + std::to_string(labels_.count));
+            refuse<range_error>(
+                "at least one piece must be cut: it was " + std::to_string(labels_.count),
+                refusal{fault::too_small, "the number of pieces to cut", amount_of(labels_.count), amount_of(1)});
         made_.words.project = project;
         made_.words.title = labels_.name;
         made_.words.lists.resize(1);
@@ -201,8 +203,9 @@ private:
         const arrow<double> from = bare(g.from), to = bare(g.to);
         if (!std::isfinite((length_of_arrow(to - from) + length_of_arrow(from)) * mm))
             refuse<outline_error>("a grain line needs two points that are finite: they were (" +
-                                  std::to_string(from.x) + ", " + std::to_string(from.y) + ") and (" +
-                                  std::to_string(to.x) + ", " + std::to_string(to.y) + ")");
+                                      std::to_string(from.x) + ", " + std::to_string(from.y) + ") and (" +
+                                      std::to_string(to.x) + ", " + std::to_string(to.y) + ")",
+                                  refusal{fault::unsuitable, "a grain line"});
         made_.grain = page_segment{on_page(g.from), on_page(g.to)};
     }
 
