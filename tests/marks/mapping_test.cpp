@@ -248,7 +248,7 @@ TEST_CASE("pieces that cannot be sewn mark to mark are refused") {
 TEST_CASE("lists of spans that do not match are refused") {
     using spans = std::vector<length<inch>>;
     const spans two = {4_in, 5_in}, three = {1_in, 2_in, 3_in}, none, with_nothing = {4_in, 0_in},
-                longer = {4_in, 6_in}, uneven = {"4 1/2"_in, 5_in};
+                longer = {4_in, 6_in}, wider = {"4 1/2"_in, 5_in};
     CHECK_THROWS_WITH_AS(listed_mapping<inch>(two, three),
                          "both pieces need the same number of spans, at least one: they had 2 and 3", marks_error);
     CHECK_THROWS_WITH_AS(listed_mapping<inch>(none, none),
@@ -257,7 +257,7 @@ TEST_CASE("lists of spans that do not match are refused") {
                          "a span of the short piece must be more than zero: it was 0 in", marks_error);
     CHECK_THROWS_WITH_AS(listed_mapping<inch>(two, longer),
                          "span 2 of the long piece is 5 in, less than the 6 in it is sewn to", marks_error);
-    CHECK_THROWS_WITH_AS(listed_mapping<inch>(two, uneven),
+    CHECK_THROWS_WITH_AS(listed_mapping<inch>(two, wider),
                          "span 1 of the long piece is 4 in, less than the 4 1/2 in it is sewn to", marks_error);
     CHECK_THROWS_WITH_AS(listed_mapping<inch>(with_nothing, two),
                          "span 2 of the long piece is 0 in, less than the 5 in it is sewn to", marks_error);

@@ -1,7 +1,5 @@
 // must-say: cannot_read_because
-// must-say (clang): must be initialized by a constant expression
 // must-not-say (gcc): no match for
-// must-not-say (clang): no matching
 #include <turncloth.hpp>
 
 using namespace turncloth;

@@ -324,6 +324,13 @@ struct quoted_literal {
     static constexpr length<Unit> value = read_length<Unit>({Text.characters, sizeof(Text.characters) - 1});
 };
 
+/// In a constant expression: true, or no constant at all.
+template <class Unit>
+constexpr bool is_read(std::string_view text) {
+    static_cast<void>(read_length<Unit>(text));
+    return true;
+}
+
 /// The same for digits without quotation marks.
 template <class Unit, char... Digits>
 struct literal {
@@ -362,30 +369,28 @@ constexpr length<metre> operator""_m() {
     return detail::literal<metre, Digits...>::value;
 }
 
-template <detail::literal_text Text>
-constexpr length<inch> operator""_in() {
-    return detail::quoted_literal<inch, Text>::value;
-}
-template <detail::literal_text Text>
-constexpr length<foot> operator""_ft() {
-    return detail::quoted_literal<foot, Text>::value;
-}
-template <detail::literal_text Text>
-constexpr length<yard> operator""_yd() {
-    return detail::quoted_literal<yard, Text>::value;
-}
-template <detail::literal_text Text>
-constexpr length<millimetre> operator""_mm() {
-    return detail::quoted_literal<millimetre, Text>::value;
-}
-template <detail::literal_text Text>
-constexpr length<centimetre> operator""_cm() {
-    return detail::quoted_literal<centimetre, Text>::value;
-}
-template <detail::literal_text Text>
-constexpr length<metre> operator""_m() {
-    return detail::quoted_literal<metre, Text>::value;
-}
+// Text too is read while compiling, wherever it stands. Clang 14 crashes where such a literal stands in a list, so there
+// its attribute for conditions on arguments refuses what cannot be read.
+#if defined(__clang__) && __clang_major__ < 15
+#define TURNCLOTH_QUOTED(unit, suffix)                                                                              \
+    constexpr length<unit> operator""##suffix(const char* text, std::size_t n)                                      \
+        __attribute__((enable_if(detail::is_read<unit>({text, n}), "cannot_read_because: it is no measurement"))) { \
+        return read_length<unit>({text, n});                                                                        \
+    }
+#else
+#define TURNCLOTH_QUOTED(unit, suffix)                    \
+    template <detail::literal_text Text>                  \
+    constexpr length<unit> operator""##suffix() {         \
+        return detail::quoted_literal<unit, Text>::value; \
+    }
+#endif
+TURNCLOTH_QUOTED(inch, _in)
+TURNCLOTH_QUOTED(foot, _ft)
+TURNCLOTH_QUOTED(yard, _yd)
+TURNCLOTH_QUOTED(millimetre, _mm)
+TURNCLOTH_QUOTED(centimetre, _cm)
+TURNCLOTH_QUOTED(metre, _m)
+#undef TURNCLOTH_QUOTED
 
 } // namespace literals
 
