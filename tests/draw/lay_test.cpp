@@ -5,6 +5,7 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <cstdlib>
 #include <random>
 #include <string>
@@ -73,7 +74,36 @@ TEST_CASE("a lay is drawn to a scale that is written, with its pieces named and 
     CHECK_FALSE(p.mentions("turned of them"));
     CHECK(p.lines("selvedge").size() == 2);
     CHECK(p.groups("cutting").empty());
-    CHECK_FALSE(p.mentions("cut 0"));
+    CHECK_FALSE(p.mentions("cut 1"));
+    check_legible(p);
+}
+
+TEST_CASE("a lay that is cut free lists every place, from an end and an edge that are drawn thick and named") {
+    const auto c = tidy(cutting::free);
+    const page shown = page_of(c, inch_ruler(16), {.for_screen = true});
+    const picture p(drawing_of(c, inch_ruler(16)));
+    const auto says = [&](const std::string& text) {
+        return p.count(text) == 1 && std::count_if(shown.words.begin(), shown.words.end(),
+                                                   [&](const page_words& w) { return w.text == text; }) == 1;
+    };
+    CHECK(says("cut 0: straighten the end, square to the selvedges"));
+    for (const auto& place : c.lay.places) {
+        const std::string listed = std::string(1, "AB"[place.piece]) + ": " +
+                                   to_text(place.where.from_left, inch_ruler(16)) + " from the left edge, " +
+                                   to_text(place.where.from_end, inch_ruler(16)) + " from the end";
+        CHECK_MESSAGE(says(listed), listed);
+    }
+    // The first of two backs, 20 in wide, lies past the selvedge of 1/2 in, so the second 20 1/2 in from the edge.
+    for (const char* words : {"A: 1/2 in from the left edge, 0 in from the end",
+                              "A: 20 1/2 in from the left edge, 0 in from the end", "straightened end", "left edge"})
+        CHECK_MESSAGE(says(words), words);
+    REQUIRE(p.groups("datum").size() == 1);
+    const auto cloth = boxes(p, "cloth").at(0);
+    const auto drawn = points_of(p.groups("datum")[0].child("polyline"));
+    REQUIRE(drawn.size() == 3); // up the left edge, then along the end
+    CHECK((drawn[0].x == cloth.x && drawn[0].y == cloth.bottom()));
+    CHECK((drawn[1].x == cloth.x && drawn[1].y == cloth.y));
+    CHECK((drawn[2].x == cloth.right() && drawn[2].y == cloth.y));
     check_legible(p);
 }
 
@@ -149,7 +179,9 @@ TEST_CASE("folded cloth is drawn double, its fold along the left edge") {
     CHECK(drawn.says("half the width, folded: 22 1/2 in"));
     CHECK(drawn.says("usable width 22 in"));
     CHECK(drawn.says("A: mat, 18 x 20 in, 2 of them")); // cut through both layers, one place gives two
+    CHECK(drawn.says("fold"));
     CHECK(drawn.mentions("left: fold"));
+    CHECK(drawn.says("A: 0 in from the fold, 0 in from the end"));
 }
 
 TEST_CASE("pieces have letters, as many as it takes, and cuts numbers") {
@@ -167,7 +199,7 @@ TEST_CASE("pieces have letters, as many as it takes, and cuts numbers") {
 
 TEST_CASE("no two kinds of line are drawn alike, and none by colour alone") {
     const picture p(drawing_of(tidy(cutting::edge_to_edge), {}, {}, {.across = 4_in, .along = 4_in}));
-    check_told_apart(p, {"cloth", "selvedge", "piece", "cutting", "left-over"});
+    check_told_apart(p, {"cloth", "datum", "selvedge", "piece", "cutting", "left-over"});
 }
 
 TEST_CASE("lays of random projects are true and can be read, on either paper, down to pieces of an inch") {

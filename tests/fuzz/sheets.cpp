@@ -106,7 +106,7 @@ void add_the_rest(feed& bytes, project<Unit>& p) {
         p.add(notion<Unit>(bytes.text()).figure(bytes.text(), a).number(bytes.text(), bytes.between(0, 9)));
         break;
     default:
-        p.caution(bytes.text(40));
+        p.caution(bytes.text(40), caution::all[static_cast<std::size_t>(bytes.between(0, caution::all.size() - 1))].at);
     }
 }
 

@@ -88,8 +88,8 @@ public:
 /// would do.
 class stock_runs_out_error : public stock_error {
 public:
-    stock_runs_out_error(const std::string& sentence, refusal facts, std::int64_t more_pieces, amount length_short,
-                         bool proved)
+    stock_runs_out_error(const std::string& sentence, refusal facts, std::int64_t more_pieces,
+                         const amount& length_short, bool proved)
         : stock_error(sentence, std::move(facts)),
           more_pieces_(more_pieces),
           length_short_(length_short),

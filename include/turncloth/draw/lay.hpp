@@ -9,7 +9,9 @@
 //
 // The cloth lies with its end first cut at the top and its length down the page, at the largest scale of a plain series
 // that it has room at. Every kind of piece has a letter, which the list below explains; where there is room its name
-// and size stand on the piece too. Cuts from edge to edge are numbered in the order in which they are made.
+// and size stand on the piece too. Cuts from edge to edge are numbered in the order in which they are made; of a lay that
+// is cut free the list gives the place of every piece. The end and the edge that all of them count from are drawn thick
+// and named.
 //
 // Included by itself, as sheet/purchases.hpp is.
 #ifndef TURNCLOTH_DRAW_LAY_HPP
@@ -49,6 +51,7 @@ public:
         page on = frame_.begin(description());
         draw_cloth(on);
         draw_dimensions(on);
+        name_datum(on);
         if (plan_->places.size() <=
             crowd) { // of more it would be long to look for a place for each; the lists have them
             free_room room(on, frame_.by);
@@ -63,7 +66,8 @@ public:
     }
 
 private:
-    static constexpr double above = 2 * dimension_row + 2, beside = dimension_row + 2;
+    static constexpr double name_row = small_line_height + 1; ///< between the end and its dimensions
+    static constexpr double above = 2 * dimension_row + name_row + 2, beside = dimension_row + 2;
     static constexpr double below = line_height + page_gap; ///< a line for a length that is too short for its words
     static constexpr std::size_t crowd = 1000;
 
@@ -95,6 +99,7 @@ private:
         for (const lay_plan::laid& p : plan_->places)
             on.draw_closed(laid_pen, on_page(p.where));
         on.draw_closed(cloth_pen, cloth_);
+        on.draw(datum_pen, {{cloth_.x, cloth_.bottom()}, {cloth_.x, cloth_.y}, {cloth_.right(), cloth_.y}});
         for (const page_segment& c : plan_->cuts)
             on.draw(cutting_pen, {on_page(c).from, on_page(c).to});
         for (const page_area& k : plan_->kept)
@@ -110,7 +115,7 @@ private:
     void draw_dimensions(page& on) const {
         const double right = cloth_.right(), left = cloth_.x - dimension_row / 2;
         const auto level = [&](double from, double to, const std::string& words, double row) {
-            const double at = cloth_.y - row * dimension_row + 2;
+            const double at = cloth_.y - name_row - row * dimension_row + 2;
             draw_dimension(on, frame_.by, {{x(from), at}, {x(to), at}, cloth_.y, right, words});
         };
         level(0, plan_->width, plan_->width_words, 2);
@@ -120,6 +125,18 @@ private:
                        {{left, cloth_.y}, {left, cloth_.bottom()}, cloth_.x, 0, over ? plan_->length_words : ""});
         if (!over)
             on.write({cloth_.x, cloth_.bottom() + line_height + 0.5}, plan_->length_words, body_size);
+    }
+
+    /// Outside the edges that all is counted from, where they are as long as their names.
+    void name_datum(page& on) const {
+        constexpr double apart = 1.2;
+        const std::string end = "straightened end";
+        const double from = x(plan_->usable_from), to = x(plan_->usable_to);
+        if (frame_.by.width(end, small_size) + 2 * apart <= to - from)
+            on.write({(from + to) / 2, cloth_.y - apart}, end, small_size, set_from::middle);
+        if (frame_.by.width(plan_->edge_words, small_size) + 2 * apart <= cloth_.height)
+            on.write({cloth_.x - apart, cloth_.y + cloth_.height / 2}, plan_->edge_words, small_size, set_from::middle)
+                .turned = 90;
     }
 
     /// The number stands beside its cut, within one piece or one left-over, as near its beginning as it may be.

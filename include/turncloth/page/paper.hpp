@@ -46,7 +46,7 @@ public:
 private:
     constexpr paper(std::string_view name, double narrow, double wide, bool fitted)
         : name_(name), narrow_(narrow), wide_(wide), fitted_(fitted) {}
-    static constexpr void require_side(length<millimetre> side) {
+    static constexpr void require_side(const length<millimetre>& side) {
         require_between<range_error>(length_of<millimetre>(120), side, length_of<millimetre>(2000), "a side of paper");
     }
 

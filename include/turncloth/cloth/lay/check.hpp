@@ -66,7 +66,7 @@ struct lay_fault {
                                                "the pieces cannot be parted from edge to edge",
                                                "the pieces cannot be cut in strips",
                                                "the cuts do not part the pieces"};
-        const std::string sentence = said[static_cast<std::size_t>(kind)];
+        std::string sentence = said[static_cast<std::size_t>(kind)];
         if (!piece)
             return sentence;
         return (name.empty() ? "piece " + std::to_string(*piece + 1) : name) + " " + sentence;

@@ -25,12 +25,14 @@ struct worth_keeping {
 namespace detail {
 
 inline constexpr pen cloth_pen = {"cloth", 0.6}, laid_pen = {"piece", 0.2}, selvedge_pen = {"selvedge", 0.2, {5, 1.5}},
-                     cutting_pen = {"cutting", 0.5, {2.5, 1.5}}, kept_pen = {"left-over", 0.25, {0.4, 1}};
+                     cutting_pen = {"cutting", 0.5, {2.5, 1.5}}, kept_pen = {"left-over", 0.25, {0.4, 1}},
+                     datum_pen = {"datum", 1.1};
 
 /// Of the cloth as it lies, in mm from its left edge and the end first cut.
 struct lay_plan {
     frame_words words{};
     std::string width_words{}, usable_words{}, length_words{};
+    std::string edge_words{}; ///< what the left edge is; with the end, every place and cut counts from it
     double width = 0, length = 0, usable_from = 0, usable_to = 0;
     struct laid {
         page_area where;
@@ -62,12 +64,16 @@ public:
         made_.width_words = joined({b.folded ? "half the width, folded: " : "width ", to_text(shown, by_)});
         made_.usable_words = joined({"usable width ", to_text(b.usable_width(), by_)});
         made_.length_words = joined({"laid ", to_text(from_.lay.length, by_)});
+        made_.edge_words = left_edge();
         made_.words.project = project;
         made_.words.title = joined({"lay of ", from_.material});
         add_facts();
         made_.words.lists.resize(2);
         add_pieces();
-        add_cuts();
+        if (b.cutting == cutting::free)
+            add_places();
+        else
+            add_cuts();
         if (keep.across.value() > 0 && keep.along.value() > 0)
             add_kept(keep);
         add_legend();
@@ -79,6 +85,7 @@ public:
 
 private:
     std::string written(length<Unit> l) const { return unbroken(to_text(l, by_)); }
+    const char* left_edge() const { return from_.bolt.folded ? "fold" : "left edge"; }
 
     void add_facts() {
         const bolt<Unit>& b = from_.bolt;
@@ -94,6 +101,7 @@ private:
 
     void add_legend() {
         auto& lines = made_.words.legend;
+        lines.push_back({datum_pen, "all counts from here"});
         lines.push_back({cloth_pen, from_.bolt.folded ? "edge; left: fold" : "edge of the cloth"});
         if (made_.usable_to < made_.width)
             lines.push_back({selvedge_pen, "selvedge ends"});
@@ -129,6 +137,16 @@ private:
         return {in_mm(p.from_left), in_mm(p.from_end), in_mm(p.across), in_mm(p.along)};
     }
 
+    /// "A, turned: 3 in from the left edge, 20 in from the end": the corner of a piece that is nearest to both.
+    void add_places() {
+        auto& list = made_.words.lists[0];
+        if (!from_.lay.places.empty())
+            list.push_back("cut 0: straighten the end, square to the selvedges");
+        for (const cloth_place<Unit>& p : from_.lay.places)
+            list.push_back(joined({letter_of(p.piece), p.turned ? ", turned: " : ": ", to_text(p.where.from_left, by_),
+                                   " from the ", left_edge(), ", ", to_text(p.where.from_end, by_), " from the end"}));
+    }
+
     /// Each is told on what is in hand and where it lay on the cloth.
     void add_cuts() {
         if (!from_.lay.cuts.empty())
@@ -142,7 +160,7 @@ private:
             made_.words.lists[0].push_back(joined(
                 {"cut ", std::to_string(made_.cuts.size()), across ? ": across " : ": along ", words_for(c.origin),
                  ", ", to_text(c.at, by_), across ? " from its near side; " : " from its left; ",
-                 to_text(c.on_cloth(), by_), across ? " from the end" : " from the left edge"}));
+                 to_text(c.on_cloth(), by_), " from the ", across ? "end" : left_edge()}));
         }
     }
 

@@ -127,10 +127,12 @@ struct list_in_columns {
     double height() const { return entries.empty() ? 0 : static_cast<double>(rows) * small_line_height + page_gap; }
 
     void draw(page& on, const lettering& by, page_point at) const {
-        for (std::size_t i = 0; i < entries.size(); ++i)
-            on.write({at.x + static_cast<double>(i / rows) * column,
-                      at.y + page_gap + static_cast<double>(i % rows) * small_line_height},
+        for (std::size_t i = 0; i < entries.size(); ++i) {
+            const std::size_t across = i / rows, down = i % rows;
+            on.write({at.x + static_cast<double>(across) * column,
+                      at.y + page_gap + static_cast<double>(down) * small_line_height},
                      by.shortened(entries[i], small_size, column - 1), small_size);
+        }
     }
 };
 
