@@ -238,6 +238,10 @@ std::string drawing_of(const stock_cuts<Unit>& cuts, const ruler& by = {}, const
     return to_svg(pages_of(cuts, by, options).front());
 }
 
+TURNCLOTH_ONCE(std::vector<page> pages_of(const stock_cuts<inch>&, const ruler&, const drawing_options&));
+TURNCLOTH_ONCE(std::vector<page> pages_of(const stock_cuts<centimetre>&, const ruler&, const drawing_options&));
+TURNCLOTH_ONCE(std::string drawing_of(const stock_cuts<inch>&, const ruler&, const drawing_options&));
+TURNCLOTH_ONCE(std::string drawing_of(const stock_cuts<centimetre>&, const ruler&, const drawing_options&));
 TURNCLOTH_ONCE(std::vector<std::string> drawings_of(const stock_cuts<inch>&, const ruler&, const drawing_options&));
 TURNCLOTH_ONCE(std::vector<std::string> drawings_of(const stock_cuts<centimetre>&, const ruler&,
                                                     const drawing_options&));
