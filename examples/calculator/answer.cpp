@@ -8,6 +8,7 @@
 #include <nlohmann/json.hpp>
 
 #include <algorithm>
+#include <array>
 #include <map>
 #include <string>
 #include <string_view>
@@ -297,10 +298,10 @@ struct known_question {
     std::string_view name;
     void (*in_inches)(const question&, reply&);
     void (*in_centimetres)(const question&, reply&);
-    std::vector<std::string> lengths;
+    std::array<std::string_view, 4> lengths; ///< empty where there are fewer
 };
 
-const known_question known[] = {
+constexpr known_question known[] = {
     {"bound", bound<inch>, bound<centimetre>, {"width", "height", "binding"}},
     {"meeting", meeting_marks<inch>, meeting_marks<centimetre>, {"longer", "shorter"}},
     {"zippers", zippers<inch>, zippers<centimetre>, {"across", "margin", "beyond", "roll"}},
@@ -311,8 +312,9 @@ const known_question known[] = {
 std::string units_written(const question& q, const known_question& k) {
     const bool metric = q.text("units") == "centimetres";
     json fields = json::object();
-    for (const std::string& field : k.lengths)
-        fields[field] = with_unit(q.text(field), metric);
+    for (const std::string_view field : k.lengths)
+        if (!field.empty())
+            fields[std::string(field)] = with_unit(q.text(std::string(field)), metric);
     if (k.name == "cloth")
         fields["pieces"] = pieces_with_units(q.text("pieces"), metric);
     return json{{"fields", fields}}.dump(-1, ' ', false, json::error_handler_t::replace);
