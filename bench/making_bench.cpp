@@ -13,7 +13,7 @@ using namespace turncloth::literals;
 
 namespace {
 
-chalk_line<inch> line(cut_part on, edge from, length<inch> in) {
+chalk_line<inch> line(cut_part on, edge from, const length<inch>& in) {
     return {.on = on, .from = from, .in = at<cut_edge>(in)};
 }
 

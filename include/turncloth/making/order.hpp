@@ -250,6 +250,7 @@ private:
                     !circle.empty() && (shortest.empty() || circle.size() < shortest.size()))
                     shortest = std::move(circle);
         std::vector<making_fault> faults;
+        faults.reserve(shortest.size());
         for (const flat_work::arrow& a : shortest)
             faults.push_back({described(design_, all_[a.first]) + " comes before " + described(design_, all_[a.then]) +
                                   ", since " + std::string(text_of(a.why)),

@@ -92,7 +92,9 @@ struct cut_part {
     constexpr cut_part operator[](std::int64_t k) const { return {index, k}; }
     constexpr bool is_given() const { return index != none; }
     friend constexpr bool operator==(const cut_part&, const cut_part&) = default;
-    friend constexpr auto operator<=>(const cut_part&, const cut_part&) = default;
+    friend constexpr auto operator<=>(const cut_part& a, const cut_part& b) {
+        return a.index != b.index ? a.index <=> b.index : a.copy <=> b.copy;
+    }
 };
 
 /// Runs along an edge, `in` from it. It begins and ends at distances from the part's cut left edge where it is level,
