@@ -262,3 +262,14 @@ TEST_CASE("finishes that cannot be made are refused with their numbers") {
     CHECK_THROWS_AS(full.allows(5_in), finish_error);
     CHECK_THROWS_AS(full.stitched_at(5_in), finish_error);
 }
+
+TEST_CASE("a fifth part is counted in the refusal") {
+    try {
+        finish<inch>("crowded").allows(1_in).allows(1_in).allows(1_in).allows(1_in).allows(1_in);
+        FAIL_CHECK("five parts do not fit");
+    } catch (const finish_error& refused) {
+        REQUIRE(refused.facts().given);
+        CHECK(refused.facts().given->numerator == 5);
+        CHECK(refused.facts().most->numerator == 4);
+    }
+}
