@@ -20,8 +20,9 @@ chalk_line<inch> line(cut_part on, edge from, const length<inch>& in) {
 /// n strips, each sewn at its foot and n + 1 times across: n (n + 2) rows.
 making<inch> pockets(std::int64_t n, bool judged) {
     making<inch> d("pockets");
-    const cut_part backing = d.cut({.name = "backing", .width = 4_in * n + 2_in, .height = 6_in * n + 2_in});
-    const cut_part strip = d.cut({.name = "strip", .width = 4_in * n + 2_in, .height = 5_in, .count = n});
+    const length<inch> across = 4_in * n + 2_in, down = 6_in * n + 2_in;
+    const cut_part backing = d.cut({.name = "backing", .width = across, .height = down});
+    const cut_part strip = d.cut({.name = "strip", .width = across, .height = 5_in, .count = n});
     for (std::int64_t k = 0; k < n; ++k) {
         d.add(laying<inch>{.piece = strip[k], .on = backing, .top = 6_in * k + 1_in});
         d.add(stitching<inch>{.along = line(strip[k], edge::bottom, "1/4"_in), .through = {strip[k], backing}});

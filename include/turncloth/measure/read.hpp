@@ -372,6 +372,8 @@ constexpr length<metre> operator""_m() {
 // Text too is read while compiling, wherever it stands. Clang 14 crashes where such a literal stands in a list, so there
 // its attribute for conditions on arguments refuses what cannot be read.
 #if defined(__clang__) && __clang_major__ < 15
+#pragma clang diagnostic push
+#pragma clang diagnostic ignored "-Wgcc-compat"
 #define TURNCLOTH_QUOTED(unit, suffix)                                                                              \
     constexpr length<unit> operator""##suffix(const char* text, std::size_t n)                                      \
         __attribute__((enable_if(detail::is_read<unit>({text, n}), "cannot_read_because: it is no measurement"))) { \
@@ -391,6 +393,9 @@ TURNCLOTH_QUOTED(millimetre, _mm)
 TURNCLOTH_QUOTED(centimetre, _cm)
 TURNCLOTH_QUOTED(metre, _m)
 #undef TURNCLOTH_QUOTED
+#if defined(__clang__) && __clang_major__ < 15
+#pragma clang diagnostic pop
+#endif
 
 } // namespace literals
 
