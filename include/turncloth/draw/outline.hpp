@@ -256,10 +256,11 @@ private:
         std::string slanting;
         for (std::size_t i = 0; i < words.edges.size(); ++i)
             if (const double angle = from_.angle_to_grain(i, g); angle > 15 && angle < 75)
-                slanting += (slanting.empty() ? "" : ", ") + std::to_string(i + 1);
+                slanting += (slanting.empty() ? " " : ", ") + std::to_string(i + 1);
         if (!slanting.empty()) // common practice
             drawn.words.sentences = {"Edges at a slant to the grain",
-                                     slanting + ": they stretch; handle them little until they are sewn"};
+                                     "along edges" + slanting +
+                                         " the cloth stretches: handle it little until it is sewn"};
         words.grain = longest_chord(on_page(from_.seam_line()), {on_page(g.from), on_page(g.to)});
     }
 
