@@ -65,6 +65,7 @@
 #include <turncloth/page/page.hpp>
 #include <turncloth/page/paper.hpp>
 #include <turncloth/page/svg.hpp>
+#include <turncloth/page/tiles.hpp>
 #include <turncloth/panel/corner.hpp>
 #include <turncloth/panel/finish.hpp>
 #include <turncloth/panel/folding.hpp>

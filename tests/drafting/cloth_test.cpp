@@ -1,4 +1,5 @@
 // Bounding rectangles along the grain, and the cloth they need; the parts of pages and of lines.
+#include "at_random.hpp"
 #include "cloth.hpp"
 #include "drafting_file.hpp"
 #include "tiling.hpp"
@@ -58,9 +59,9 @@ TEST_CASE("a piece of half a metre is on two rows of A4, without slivers") {
 }
 
 TEST_CASE("parts cover the whole, neighbours share the overlap, and every spot keeps its place on the page") {
-    std::mt19937 any(5);
+    at_random::seeded<std::mt19937> any(5);
     std::uniform_real_distribution<double> size(1, 3000), at(-500, 500);
-    for (int round = 0; round < 2000; ++round) {
+    for (const int round : any.cases(2000)) {
         const paper& on = round % 2 == 0 ? paper::a4 : paper::letter;
         const page_area extent{at(any), at(any), size(any), size(any)};
         const tiling t(extent, on);
@@ -84,9 +85,9 @@ TEST_CASE("parts cover the whole, neighbours share the overlap, and every spot k
 }
 
 TEST_CASE("what is clipped of a line over all parts is the whole line, once where nothing overlaps") {
-    std::mt19937 any(6);
+    at_random::seeded<std::mt19937> any(6);
     std::uniform_real_distribution<double> at(0, 100);
-    for (int round = 0; round < 2000; ++round) {
+    while (any.another_of(2000)) {
         std::vector<page_point> corners;
         for (int i = 0; i < 5; ++i)
             corners.push_back({at(any), at(any)});

@@ -46,7 +46,7 @@ void check_same(const making<inch>& d, const std::string& order, const std::stri
 TEST_CASE("for 400 random projects any order of entry gives the same steps") {
     sampler any(11);
     int circles = 0;
-    for (int i = 0; i < 400; ++i) {
+    while (any.another_of(400)) {
         const making<inch> d = random_design(any);
         const std::string first = order_of(d), steps = printed(d);
         circles += first.rfind("a circle", 0) == 0;
@@ -59,7 +59,7 @@ TEST_CASE("for 400 random projects any order of entry gives the same steps") {
 TEST_CASE("the things of the demonstration have one order, however they are entered") {
     sampler any(12);
     for (const making<inch>& d : {tool_roll(true).design, tool_roll(false).design, organiser(3).design})
-        for (int k = 0; k < 20; ++k)
+        while (any.another_of(20))
             check_same(entered_anew(d, any), order_of(d), printed(d));
 }
 

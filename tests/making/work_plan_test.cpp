@@ -178,7 +178,7 @@ TEST_CASE(
     "for 300 random projects every operation is in one step, no need is broken and rows are as long as executed") {
     sampler any(31);
     int made = 0;
-    for (int i = 0; i < 300; ++i) {
+    while (any.another_of(300)) {
         const making<inch> d = random_design(any);
         std::vector<making_step> steps;
         try {

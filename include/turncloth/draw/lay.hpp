@@ -2,7 +2,7 @@
 //
 //   page_of(cloth, ruler, options, keep)       a page as a value (page/page.hpp)
 //   drawing_of(cloth, ruler, options, keep)    the same as an SVG document
-//   worth_keeping<U>{across, along}            from what size on what is left over is drawn
+//   worth_keeping<U>{across, along}            from what size on what is left over is drawn; zero for none
 //
 //   const auto canvas = cloth_for<inch>(s, "canvas", {.width = 54_in, .selvedge = "1/2"_in}, rules);
 //   save("canvas.svg", drawing_of(canvas, {}, {.project = s.name}));
@@ -17,212 +17,249 @@
 #ifndef TURNCLOTH_DRAW_LAY_HPP
 #define TURNCLOTH_DRAW_LAY_HPP
 
-#include <turncloth/draw/detail/lay_plan.hpp>
-#include <turncloth/page/drawing.hpp>
+#include <turncloth/cloth/cutting_out.hpp>
+#include <turncloth/cloth/off_cuts.hpp>
+#include <turncloth/draw/detail/words.hpp>
+#include <turncloth/sheet/purchases.hpp>
 
 #include <algorithm>
 #include <cstddef>
 #include <string>
-#include <tuple>
 #include <type_traits>
 #include <utility>
 #include <vector>
 
 namespace turncloth {
 
+template <length_unit Unit>
+struct worth_keeping {
+    length<Unit> across = {}, along = {};
+};
+
 namespace detail {
 
-/// A lay on a page of one size.
-class lay_drawer {
-public:
-    lay_drawer(const lay_plan& p, const drawing_options& options, double width, double height)
-        : plan_(&p), frame_(frame_words_of(p, options), options, width, height) {
-        const page_area& room = frame_.picture;
-        const double wide = room.width - 2 * beside, high = room.height - above - below;
-        scale_ = scale_for([&](double scale) { return p.width <= wide * scale && p.length <= high * scale; });
-        frame_.take_only(above + p.length / scale_ + below);
-        cloth_ = {room.x + (room.width - p.width / scale_) / 2, room.y + above, p.width / scale_, p.length / scale_};
-    }
+inline constexpr kind_of_line datum_line = {{"datum", 1.1}, "all counts from here"},
+                              cloth_line = {{"cloth", 0.6}, "edge of the cloth"},
+                              selvedge_line = {{"selvedge", 0.2, {5, 1.5}}, "selvedge ends"},
+                              laid_line = {{"piece", 0.2}, "piece"},
+                              cutting_line = {{"cutting", 0.5, {2.5, 1.5}}, "cut, in order"},
+                              kept_line = {{"left-over", 0.25, {0.4, 1}}, "left over, to keep"};
 
-    /// The larger scale, then the page that lies as the cloth.
-    auto rank() const { return std::tuple(scale_, frame_.lies() != (plan_->width > plan_->length)); }
+/// What is written on the cloth, in mm from its left edge and the end first cut.
+struct lay_words {
+    struct piece {
+        words_inside words;
+        bool turned;
+    };
+    std::vector<page_segment> cuts{}; ///< in order
+    std::vector<words_inside> kept{};
+    std::vector<piece> pieces{};
+};
 
-    page draw() const {
-        page on = frame_.begin(description());
-        draw_cloth(on);
-        draw_dimensions(on);
-        name_datum(on);
-        if (plan_->places.size() <=
-            crowd) { // of more it would be long to look for a place for each; the lists have them
-            free_room room(on, frame_.by);
-            for (std::size_t i = 0; i < plan_->cuts.size(); ++i)
-                number_cut(on, room, i);
-            for (std::size_t i = 0; i < plan_->kept.size(); ++i)
-                write_in(on, room, inside(on_page(plan_->kept[i])), {"left over", plan_->kept_sizes[i]});
-            for (const lay_plan::laid& p : plan_->places)
-                name_piece(on, room, p);
+/// The number stands beside its cut, within one piece or one left-over, as near its beginning as it may be.
+inline void number_cut(page& on, free_room& room, const page_segment& c, const page_area& cloth,
+                       const std::string& number) {
+    page_area there{0, 0, room.by().width(number, small_size) + 0.8, small_size + 0.8};
+    const bool level = c.from.y == c.to.y;
+    for (const double part : {0.0, 0.5, 0.25, 0.75, 1.0})
+        for (const bool after : {false, true}) {
+            there.x = level ? c.from.x + part * (c.to.x - c.from.x - there.width)
+                            : (after ? c.from.x : c.from.x - there.width);
+            there.y = level ? (after ? c.from.y : c.from.y - there.height)
+                            : c.from.y + part * (c.to.y - c.from.y - there.height);
+            if (!within(there, cloth) || !room.is_free(there))
+                continue;
+            room.take(there);
+            on.write({there.x + 0.4, there.y + 0.3 + 0.85 * small_size}, number, small_size);
+            return;
         }
-        return frame_.draw(std::move(on), scale_);
+}
+
+/// Beside the words, on the side that is free; a small piece goes without.
+inline void add_arrow(page& on, free_room& room, const page_area& a, bool turned) {
+    constexpr double deep = 3;
+    const double size = turned ? a.width : a.height, from = size * 0.2, to = size * 0.8;
+    if (size < 8)
+        return;
+    for (const double part : {1.0, 0.0}) {
+        const page_area strip = turned ? page_area{a.x + from, a.y + part * (a.height - deep), to - from, deep}
+                                       : page_area{a.x + part * (a.width - deep), a.y + from, deep, to - from};
+        if (!within(strip, a) || !room.is_free(strip))
+            continue;
+        room.take(strip);
+        const page_point middle = strip.middle();
+        return draw_arrow(on, grain_pen,
+                          turned ? page_segment{{strip.x, middle.y}, {strip.right(), middle.y}}
+                                 : page_segment{{middle.x, strip.bottom()}, {middle.x, strip.y}});
+    }
+}
+
+inline void write_on_cloth(page& on, const picture_place& at, const lay_words& words) {
+    constexpr std::size_t crowd = 1000; // of more it would be long to look for a place for each; the lists have them
+    if (words.pieces.size() > crowd)
+        return;
+    free_room room(on, at.by);
+    for (std::size_t i = 0; i < words.cuts.size(); ++i)
+        number_cut(on, room, at.to(words.cuts[i]), at.drawn, std::to_string(i + 1));
+    for (const words_inside& k : words.kept)
+        write_in(on, room, at.to(k.where), k.choice);
+    for (const lay_words::piece& p : words.pieces) {
+        write_in(on, room, at.to(p.words.where), p.words.choice);
+        add_arrow(on, room, at.to(p.words.where), p.turned);
+    }
+}
+
+/// Of the cloth as it lies.
+template <length_unit Unit>
+class lay_picture {
+public:
+    picture drawn{};
+    lay_words words{};
+
+    lay_picture(const sheet_cloth<Unit>& c, const ruler& by, const std::string& project,
+                const worth_keeping<Unit>& keep)
+        : from_(c), by_(by) {
+        drawn.words.project = project;
+        drawn.words.title = joined({"lay of ", from_.material});
+        drawn.words.most_list = 0.2;
+        drawn.words.lists.resize(2);
+        drawn.words.small_print.push_back(joined({"Figures are ", rounded_note(by_), " The arrow on a piece ",
+                                                  "shows its height, which lies along the grain unless the piece is "
+                                                  "turned."}));
+        require_few_enough(from_.lay.places.size(), "the number of pieces laid that are drawn");
+        measure();
+        add_facts();
+        add_pieces();
+        if (c.bolt.cutting == cutting::free)
+            add_places();
+        else
+            add_cuts();
+        if (keep.across.value() > 0 && keep.along.value() > 0)
+            add_kept(keep);
     }
 
 private:
-    static constexpr double name_row = small_line_height + 1; ///< between the end and its dimensions
-    static constexpr double above = 2 * dimension_row + name_row + 2, beside = dimension_row + 2;
-    static constexpr double below = line_height + page_gap; ///< a line for a length that is too short for its words
-    static constexpr std::size_t crowd = 1000;
+    std::string text(length<Unit> l) const { return to_text(l, by_); }
+    std::string written(length<Unit> l) const { return unbroken(text(l)); }
+    const char* left_edge() const { return from_.bolt.folded ? "fold" : "left edge"; }
 
-    static frame_words frame_words_of(const lay_plan& p, const drawing_options& options) {
-        frame_words words = p.words;
-        words.most_list = 0.2;
-        if (!options.for_screen)
-            words.small_print[0].insert(0, "Print at 100 %. ");
-        return words;
+    /// The cloth with its usable width; the edges that all is counted from are named.
+    void measure() {
+        const bolt<Unit>& b = from_.bolt;
+        const length<Unit> shown = b.folded ? b.width / 2 : b.width;
+        const double width = drawn.width = in_mm(shown), length_ = drawn.height = in_mm(from_.lay.length),
+                     from = in_mm(b.usable_from_left()), to = from + in_mm(b.usable_width());
+        require_drawable(width);
+        require_drawable(length_);
+        drawn.ring = small_line_height + 1;
+        drawn.draw(datum_line, {{0, length_}, {0, 0}, {width, 0}});
+        drawn.draw({cloth_line.with, b.folded ? "edge; left: fold" : cloth_line.words},
+                   page_area{0, 0, width, length_});
+        for (const double edge : {from, to})
+            if (edge > 0 && edge < width)
+                drawn.draw(selvedge_line, page_segment{{edge, 0}, {edge, length_}});
+        drawn.below = {{from, to, length_, "usable width " + text(b.usable_width())},
+                       {0, width, length_, (b.folded ? "half the width, folded: " : "width ") + text(shown)}};
+        drawn.beside = {{0, length_, 0, "laid " + text(from_.lay.length)}};
+        drawn.names = {{{{from, 0}, {to, 0}}, 1.2, "straightened end"}, {{{0, 0}, {0, length_}}, -1.2, left_edge()}};
     }
 
-    std::string description() const {
-        std::string all;
-        for (const auto* words : {&plan_->words.facts, &plan_->words.lists[1]})
-            for (const std::string& w : *words)
-                all.append(all.empty() ? "" : " ").append(plain(w)).append(".");
-        return all;
+    void add_facts() {
+        const bolt<Unit>& b = from_.bolt;
+        auto& facts = drawn.words.facts;
+        facts.push_back(joined({"cloth ", written(b.width), " wide, usable width ", written(b.usable_width()),
+                                b.folded ? ", folded" : "", b.one_way ? ", one way up" : ""}));
+        facts.push_back(joined(
+            {"length laid ", written(from_.lay.length), from_.lay.proved_best() ? ", the shortest possible" : ""}));
+        if (!from_.lay.proved_best())
+            facts.push_back(joined({"no lay can be shorter than ", written(from_.lay.bound)}));
+        facts.push_back(joined({"length to buy ", written(from_.bought.bought)}));
     }
 
-    double x(double across) const { return cloth_.x + across / scale_; }
-    double y(double along) const { return cloth_.y + along / scale_; }
-    page_area on_page(const page_area& a) const { return {x(a.x), y(a.y), a.width / scale_, a.height / scale_}; }
-    page_segment on_page(const page_segment& s) const { return {{x(s.from.x), y(s.from.y)}, {x(s.to.x), y(s.to.y)}}; }
-
-    void draw_cloth(page& on) const {
-        for (const double edge : {plan_->usable_from, plan_->usable_to})
-            if (edge > 0 && edge < plan_->width)
-                on.draw(selvedge_pen, {{x(edge), cloth_.y}, {x(edge), cloth_.bottom()}});
-        for (const lay_plan::laid& p : plan_->places)
-            on.draw_closed(laid_pen, on_page(p.where));
-        on.draw_closed(cloth_pen, cloth_);
-        on.draw(datum_pen, {{cloth_.x, cloth_.bottom()}, {cloth_.x, cloth_.y}, {cloth_.right(), cloth_.y}});
-        for (const page_segment& c : plan_->cuts)
-            on.draw(cutting_pen, {on_page(c).from, on_page(c).to});
-        for (const page_area& k : plan_->kept)
-            on.draw_closed(kept_pen, inside(on_page(k)));
-    }
-    /// Apart from the lines of its neighbours.
-    static page_area inside(const page_area& a) {
-        const double in = std::min({0.8, a.width / 4, a.height / 4});
-        return {a.x + in, a.y + in, a.width - 2 * in, a.height - 2 * in};
+    static page_area area_of_part(const cloth_part<Unit>& p) {
+        return {in_mm(p.from_left), in_mm(p.from_end), in_mm(p.across), in_mm(p.along)};
     }
 
-    /// The width, and under it what is usable, above the cloth; the length at its left.
-    void draw_dimensions(page& on) const {
-        const double right = cloth_.right(), left = cloth_.x - dimension_row / 2;
-        const auto level = [&](double from, double to, const std::string& words, double row) {
-            const double at = cloth_.y - name_row - row * dimension_row + 2;
-            draw_dimension(on, frame_.by, {{x(from), at}, {x(to), at}, cloth_.y, right, words});
-        };
-        level(0, plan_->width, plan_->width_words, 2);
-        level(plan_->usable_from, plan_->usable_to, plan_->usable_words, 1);
-        const bool over = stands_over(frame_.by, plan_->length_words, cloth_.height);
-        draw_dimension(on, frame_.by,
-                       {{left, cloth_.y}, {left, cloth_.bottom()}, cloth_.x, 0, over ? plan_->length_words : ""});
-        if (!over)
-            on.write({cloth_.x, cloth_.bottom() + line_height + 0.5}, plan_->length_words, body_size);
-    }
-
-    /// Outside the edges that all is counted from, where they are as long as their names.
-    void name_datum(page& on) const {
-        constexpr double apart = 1.2;
-        const std::string end = "straightened end";
-        const double from = x(plan_->usable_from), to = x(plan_->usable_to);
-        if (frame_.by.width(end, small_size) + 2 * apart <= to - from)
-            on.write({(from + to) / 2, cloth_.y - apart}, end, small_size, set_from::middle);
-        if (frame_.by.width(plan_->edge_words, small_size) + 2 * apart <= cloth_.height)
-            on.write({cloth_.x - apart, cloth_.y + cloth_.height / 2}, plan_->edge_words, small_size, set_from::middle)
-                .turned = 90;
-    }
-
-    /// The number stands beside its cut, within one piece or one left-over, as near its beginning as it may be.
-    void number_cut(page& on, free_room& room, std::size_t i) const {
-        const page_segment c = on_page(plan_->cuts[i]);
-        const std::string number = std::to_string(i + 1);
-        page_area there{0, 0, frame_.by.width(number, small_size) + 0.8, small_size + 0.8};
-        const bool level = c.from.y == c.to.y;
-        for (const double part : {0.0, 0.5, 0.25, 0.75, 1.0})
-            for (const bool after : {false, true}) {
-                there.x = level ? c.from.x + part * (c.to.x - c.from.x - there.width)
-                                : (after ? c.from.x : c.from.x - there.width);
-                there.y = level ? (after ? c.from.y : c.from.y - there.height)
-                                : c.from.y + part * (c.to.y - c.from.y - there.height);
-                if (!within(there, cloth_) || !room.is_free(there))
-                    continue;
-                room.take(there);
-                on.write({there.x + 0.4, there.y + 0.3 + 0.85 * small_size}, number, small_size);
-                return;
-            }
-    }
-
-    /// As much as the piece has room for: its letter, name, size and whether it is turned, with an arrow; or its letter.
-    void name_piece(page& on, free_room& room, const lay_plan::laid& p) const {
-        const page_area a = on_page(p.where);
-        const std::string letter = letter_of(p.kind);
-        std::vector<std::string> words = {joined({letter, ": ", plan_->kinds[p.kind]}), plan_->sizes[p.kind]};
-        if (p.turned)
-            words.emplace_back("turned");
-        write_in(on, room, a, words) || write_in(on, room, a, {words[0]}) || write_in(on, room, a, {letter});
-        add_arrow(on, room, a, p.turned);
-    }
-
-    /// Level, or upright in a narrow area, in the middle or below or above it; false where nowhere is room.
-    bool write_in(page& on, free_room& room, const page_area& a, const std::vector<std::string>& lines) const {
-        constexpr double inset = 0.6;
-        const double wide = frame_.by.widest(lines, small_size),
-                     high = static_cast<double>(lines.size()) * small_line_height;
-        const page_area inner{a.x + inset, a.y + inset, a.width - 2 * inset, a.height - 2 * inset};
-        for (const double part : {0.5, 1.0, 0.0})
-            for (const bool upright : {false, true}) {
-                page_area there{0, 0, upright ? high : wide, upright ? wide : high};
-                there.x = inner.x + (upright ? part : 0.5) * (inner.width - there.width);
-                there.y = inner.y + (upright ? 0.5 : part) * (inner.height - there.height);
-                if (!within(there, inner) || !room.is_free(there))
-                    continue;
-                room.take(there);
-                for (std::size_t i = 0; i < lines.size(); ++i) {
-                    const double baseline = (static_cast<double>(i) + 0.8) * small_line_height;
-                    on.write(upright ? page_point{there.x + baseline, there.middle().y}
-                                     : page_point{there.middle().x, there.y + baseline},
-                             lines[i], small_size, set_from::middle)
-                        .turned = upright ? 90 : 0;
-                }
-                return true;
-            }
-        return false;
-    }
-
-    /// Beside the words, on the side that is free; a small piece goes without.
-    static void add_arrow(page& on, free_room& room, const page_area& a, bool turned) {
-        constexpr double head = 1.2, deep = 3;
-        const double size = turned ? a.width : a.height, from = size * 0.2, to = size * 0.8;
-        if (size < 8)
-            return;
-        for (const double part : {1.0, 0.0}) {
-            const page_area strip = turned ? page_area{a.x + from, a.y + part * (a.height - deep), to - from, deep}
-                                           : page_area{a.x + part * (a.width - deep), a.y + from, deep, to - from};
-            if (!within(strip, a) || !room.is_free(strip))
-                continue;
-            room.take(strip);
-            const page_point middle = strip.middle(),
-                             tip = turned ? page_point{strip.right(), middle.y} : page_point{middle.x, strip.y},
-                             tail = turned ? page_point{strip.x, middle.y} : page_point{middle.x, strip.bottom()};
-            on.draw(grain_pen, {tail, tip});
-            for (const double side : {-head / 2, head / 2})
-                on.draw(grain_pen, {tip, turned ? page_point{tip.x - head, tip.y + side}
-                                                : page_point{tip.x + side, tip.y + head}});
-            return;
+    /// "A: back, 20 x 30 in, 2 of them, 1 turned". On a piece stands as much as there is room for.
+    void add_pieces() {
+        std::vector<std::size_t> laid(from_.pieces.size()), turned(from_.pieces.size());
+        for (const cloth_place<Unit>& p : from_.lay.places) {
+            const cloth_piece<Unit>& piece = from_.pieces[p.piece];
+            const std::string named = joined({letter_of(p.piece), ": ", piece.name});
+            std::vector<std::string> all{named, size_text(piece.size.width(), piece.size.height(), by_)};
+            if (p.turned)
+                all.emplace_back("turned");
+            const page_area where = area_of_part(p.where);
+            drawn.draw(laid_line, where);
+            words.pieces.push_back({{where, {std::move(all), {named}, {letter_of(p.piece)}}}, p.turned});
+            laid[p.piece] += static_cast<std::size_t>(p.comes_out);
+            turned[p.piece] += p.turned ? 1U : 0U;
+        }
+        for (std::size_t i = 0; i < from_.pieces.size(); ++i) {
+            const cloth_piece<Unit>& p = from_.pieces[i];
+            std::string entry =
+                joined({letter_of(i), ": ", p.name, ", ", size_text(p.size.width(), p.size.height(), by_)});
+            if (laid[i] > 1)
+                entry.append(", ").append(std::to_string(laid[i])).append(" of them");
+            if (turned[i] > 0)
+                entry.append(", ").append(laid[i] > 1 ? std::to_string(turned[i]) + " turned" : "turned");
+            drawn.words.lists[1].push_back(entry.append(p.on_fold ? ", on the fold" : ""));
         }
     }
 
-    const lay_plan* plan_;
-    page_frame frame_;
-    double scale_ = 1;
-    page_area cloth_{};
+    /// "A, turned: 3 in from the left edge, 20 in from the end": the corner of a piece that is nearest to both.
+    void add_places() {
+        auto& list = drawn.words.lists[0];
+        if (!from_.lay.places.empty())
+            list.push_back("cut 0: straighten the end, square to the selvedges");
+        for (const cloth_place<Unit>& p : from_.lay.places)
+            list.push_back(joined({letter_of(p.piece), p.turned ? ", turned: " : ": ", text(p.where.from_left),
+                                   " from the ", left_edge(), ", ", text(p.where.from_end), " from the end"}));
+    }
+
+    /// Each is told on what is in hand and where it lay on the cloth.
+    void add_cuts() {
+        if (!from_.lay.cuts.empty())
+            say_making_ready();
+        for (const cloth_cut<Unit>& c : from_.lay.cuts) {
+            const page_area in_hand = area_of_part(c.in_hand);
+            const bool across = c.direction == cut_direction::across;
+            const double at = in_mm(c.on_cloth());
+            words.cuts.push_back(across ? page_segment{{in_hand.x, at}, {in_hand.right(), at}}
+                                        : page_segment{{at, in_hand.y}, {at, in_hand.bottom()}});
+            drawn.draw(cutting_line, words.cuts.back());
+            drawn.words.lists[0].push_back(
+                joined({"cut ", std::to_string(words.cuts.size()), across ? ": across " : ": along ",
+                        words_for(c.origin), ", ", text(c.at), across ? " from its near side; " : " from its left; ",
+                        text(c.on_cloth()), " from the ", across ? "end" : left_edge()}));
+        }
+    }
+
+    /// Cut 0 gives the edges that all others are told from.
+    void say_making_ready() {
+        auto& list = drawn.words.lists[0];
+        list.push_back("cut 0: straighten the end; near is toward it");
+        list.push_back(joined({"cut 0: cut off ", text(from_.lay.length), " from that end"}));
+        if (from_.bolt.selvedge.value() > 0)
+            list.push_back(joined({"cut 0: trim ", text(from_.bolt.selvedge), " off the selvedges"}));
+    }
+
+    /// Drawn apart from the lines of its neighbours.
+    void add_kept(const worth_keeping<Unit>& keep) {
+        const double apart = std::max(drawn.width, drawn.height) / 250;
+        for (const cloth_part<Unit>& o : off_cuts<Unit>(from_.lay, keep.across, keep.along)) {
+            const page_area a = area_of_part(o);
+            const double in = std::min({apart, a.width / 4, a.height / 4});
+            const page_area inside{a.x + in, a.y + in, a.width - 2 * in, a.height - 2 * in};
+            const std::string size = size_text(o.across, o.along, by_);
+            drawn.draw(kept_line, inside);
+            words.kept.push_back({inside, {{"left over", size}}});
+            drawn.words.lists[1].push_back(joined({"left over, to keep: ", size}));
+        }
+    }
+
+    const sheet_cloth<Unit>& from_;
+    const ruler by_;
 };
 
 } // namespace detail
@@ -231,10 +268,10 @@ private:
 template <length_unit Unit>
 page page_of(const sheet_cloth<Unit>& cloth, const ruler& by = {}, const drawing_options& options = {},
              const std::type_identity_t<worth_keeping<Unit>>& keep = {}) {
-    const detail::lay_plan plan = detail::lay_planner<Unit>(cloth, by).make(options.project, keep);
-    return detail::best_page(
-               options, [&](double width, double height) { return detail::lay_drawer(plan, options, width, height); })
-        .draw();
+    const detail::lay_picture<Unit> lay(cloth, by, options.project, keep);
+    return detail::best_page_of(lay.drawn, options).draw([&](page& on, const detail::picture_place& at) {
+        detail::write_on_cloth(on, at, lay.words);
+    });
 }
 
 /// Throws as page_of.

@@ -1,16 +1,17 @@
 // A straight-edged piece of any shape drawn to scale on a page to be printed.
 //
-//   outline_labels<U>{name, material, count, notches, grain}     what an outline does not know of itself
+//   outline_labels<U>{name, material, count, notches, grain, finishes}     what an outline does not know of itself
 //   page_of(outline, labels, ruler, options)       a page as a value (page/page.hpp)
 //   drawing_of(outline, labels, ruler, options)    the same as an SVG document
+//   pages_at_full_size(outline, labels, ruler, options, foot)   a pattern to cut by, on pages that are joined again
 //
 //   const outline<inch> gusset({drafted_point<inch>(0, 0), drafted_point<inch>(12, 0), drafted_point<inch>(0, 8)},
 //                              {drafted_length_of<inch>(0.5)});
 //   save("gusset.svg", drawing_of(gusset, {.name = "gusset", .material = "canvas", .count = 2}));
 //
-// The outline lies as it was drafted, y upward. Edge i of it is number i + 1 on the page, as a page counts from 1. The
-// grain's arrow lies on the grain line where that meets the piece, else beside it. Lengths and areas are rounded from
-// the doubles drafted; what is drawn is not rounded.
+// The outline lies as it was drafted, y upward; at full size it is given a quarter turn where that saves pages. Edge i of
+// it is number i + 1 on the page, as a page counts from 1. The grain's arrow lies on the grain line where that meets the
+// piece, else beside it. Lengths and areas are rounded from the doubles drafted; what is drawn is not rounded.
 //
 // A cut line that crosses itself is drawn too, each crossing marked and a sentence above it: whoever drafted it must
 // see where. Included by itself, as outline.hpp is.
@@ -18,196 +19,257 @@
 #define TURNCLOTH_DRAW_OUTLINE_HPP
 
 #include <turncloth/draw/detail/outline_labels.hpp>
-#include <turncloth/draw/detail/outline_plan.hpp>
+#include <turncloth/draw/detail/words.hpp>
+#include <turncloth/measure/irrational.hpp>
+#include <turncloth/page/tiles.hpp>
+#include <turncloth/panel/outline.hpp>
 
 #include <algorithm>
+#include <cmath>
 #include <cstddef>
+#include <cstdint>
 #include <optional>
 #include <string>
-#include <tuple>
 #include <type_traits>
 #include <utility>
 #include <vector>
 
 namespace turncloth {
 
+/// The notches lie on the seam line. The grain leads from the first point of its line through the second.
+template <length_unit Unit>
+struct outline_labels {
+    std::string name = {};
+    std::string material = {};
+    std::int64_t count = 1; ///< how many are cut alike
+    std::vector<notch<Unit>> notches = {};
+    std::optional<line<Unit, double>> grain = {};
+    std::vector<std::string> finishes = {}; ///< of each edge, or of none
+};
+
 namespace detail {
 
-inline constexpr pen cut_line_pen = {"cut", 0.6}, seam_pen = stitching_pen.meaning("seam"), notch_pen = {"notch", 0.35},
-                     crossing_pen = {"crossing", 0.45};
+/// The ruler's rule for halves holds where a double says that it is a half. Throws range_error for a step not above
+/// zero or a length that is not finite, overflow_error where 64 bits do not hold the result.
+template <length_unit To, length_unit Unit>
+length<To> on_graduation(drafted_length<Unit> drafted, length<To> step, ties halfway) {
+    // The step is brought to the unit of the double, exactly, so that the double itself is what is compared.
+    const fraction own_step = as<Unit>(step).value();
+    const approximation half = approximate(drafted.value(), own_step / 2);
+    const fraction number =
+        half.error == 0 ? nearest_to(half.value, own_step, halfway) : approximate(drafted.value(), own_step).value;
+    return as<To>(length_of<Unit>(number));
+}
 
-/// An outline on a page of one size.
-class outline_drawer {
+template <length_unit Unit>
+std::string drafted_text(drafted_length<Unit> l, const ruler& by) {
+    return as_shown(
+        by, [&] { return to_text(on_graduation(l, by.inches, by.halfway)); },
+        [&] { return to_text(on_graduation(l, by.centimetres, by.halfway)); });
+}
+
+/// "12 x 8 in (30.5 x 20.3 cm)"
+template <length_unit Unit>
+std::string drafted_size_text(drafted_length<Unit> width, drafted_length<Unit> height, const ruler& by) {
+    const auto in = [&](auto step) {
+        return number_text(on_graduation(width, step, by.halfway)) + " x " +
+               to_text(on_graduation(height, step, by.halfway));
+    };
+    return as_shown(
+        by, [&] { return in(by.inches); }, [&] { return in(by.centimetres); });
+}
+
+/// In tenths of a square inch and of a square centimetre: a ruler has no graduation for areas.
+template <length_unit Unit>
+std::string drafted_area_text(double number, const ruler& by) {
+    const auto tenths = [&](fraction units, const char* name) {
+        const fraction step = fraction(1, 10) / (units * units);
+        const fraction whole_tenths = approximate(number, step).value / step;
+        return to_decimal_text(whole_tenths / 10) + name;
+    };
+    return as_shown(
+        by, [&] { return tenths(units_per<inch, Unit>, " sq in"); },
+        [&] { return tenths(units_per<centimetre, Unit>, " sq cm"); });
+}
+
+inline constexpr kind_of_line cut_line_kind = {{"cut", 0.6}, "cut line"},
+                              seam_line_kind = {stitching_pen.meaning("seam"), "seam line"};
+
+/// In mm of cloth from the top left corner of what is drawn: an outline has y upward, a page has it downward.
+template <length_unit Unit>
+class outline_picture {
 public:
-    outline_drawer(const outline_plan& p, const drawing_options& options, double width, double height)
-        : plan_(&p), stated_(!options.for_screen), frame_(frame_words_of(p, options), options, width, height) {
-        page_area& room = frame_.picture;
-        for (const std::string& warning : p.warnings)
-            for (std::string& line : frame_.by.wrapped(warning, body_size, room.width, 3, true))
-                warnings_.push_back(std::move(line));
-        const double above = static_cast<double>(warnings_.size()) * line_height, beyond = 2 * round_piece;
-        const double wide = room.width - beyond, high = room.height - above - note_height - beyond;
-        scale_ = scale_for([&](double scale) { return p.width <= wide * scale && p.height <= high * scale; });
-        frame_.take_only(above + note_height + beyond + p.height / scale_);
-        picture_ = {room.x, room.y + above, room.width, room.height - above - note_height};
-        piece_ = centred(picture_.middle(), p.width / scale_, p.height / scale_);
+    picture drawn{};
+    outline_words words{};
+
+    outline_picture(const outline<Unit>& o, const outline_labels<Unit>& labels, const ruler& by, bool turned = false)
+        : from_(o), labels_(labels), by_(by), turned_(turned) {
+        if (labels_.count < 1)
+            refuse<range_error>(
+                "at least one piece must be cut: it was " + std::to_string(labels_.count),
+                refusal{fault::too_small, "the number of pieces to cut", amount_of(labels_.count), amount_of(1)});
+        drawn.words.title = labels_.name;
+        drawn.words.lists.resize(1);
+        drawn.words.small_print.push_back(
+            "Figures are rounded to " + graduation_text(by_) +
+            ", areas to a tenth, each from the length drafted; what is drawn is not rounded.");
+        measure();
+        drawn.draw(cut_line_kind, on_page(from_.cut_line()), true);
+        drawn.draw(seam_line_kind, on_page(from_.seam_line()), true);
+        add_edges();
+        add_notches();
+        add_grain();
+        add_crossings();
+        add_facts();
     }
 
-    /// What fewest entries are left out of the list for, then the larger scale, then the page that lies as the piece.
-    auto rank() const { return std::tuple(frame_.left_out, scale_, frame_.lies() != (plan_->width > plan_->height)); }
+    /// "cut 2 of canvas"
+    static std::string count_text(const outline_labels<Unit>& l) {
+        return "cut " + std::to_string(l.count) + (l.material.empty() ? std::string() : " of " + l.material);
+    }
 
-    page draw() const {
-        page on = frame_.begin(description());
-        double y = page_margin - 1;
-        for (const std::string& line : warnings_)
-            on.write({picture_.x, y += line_height}, line, body_size).bold = true;
-        on.draw_closed(seam_pen, on_page(plan_->seam));
-        on.draw_closed(cut_line_pen, on_page(plan_->cut));
-        draw_notches(on);
-        draw_grain(on);
-        draw_crossings(on);
-        number_edges(on);
-        return frame_.draw(std::move(on), scale_);
+    /// With room for half a line's weight; words keep clear of the joints. Turned where that saves pages.
+    std::pair<page, tiles> at_full_size(const drawing_options& options) {
+        page whole{drawn.width + 2, drawn.height + 2, labels_.name};
+        const tiles parts(whole.width, whole.height, options.on);
+        const placement to{{1, 1}, 1};
+        for (const page_stroke& s : drawn.strokes)
+            whole.strokes.push_back({s.with, to(s.points), s.closed});
+        words.name = {labels_.name, count_text(labels_)};
+        words.kept_clear = parts.shared();
+        for (std::size_t i = 0; i < words.edges.size(); ++i) {
+            const std::string allowance = allowance_text(i);
+            words.edges[i].words = {allowance};
+            if (i < labels_.finishes.size())
+                words.edges[i].words.push_back(labels_.finishes[i] + ", " + allowance);
+        }
+        const page_area area = to(page_area{0, 0, drawn.width, drawn.height});
+        const lettering by(options.letters);
+        outline_marker(whole, {to, area, area, {}, 0, by}, words).write();
+        return {std::move(whole), parts};
     }
 
 private:
-    static constexpr double round_piece = 10;              ///< for numbers outside the piece, on each side, in mm
-    static constexpr double note_height = line_height + 1; ///< for a note below it
+    static constexpr double mm = to_double(units_per<millimetre, Unit>);
 
-    static frame_words frame_words_of(const outline_plan& p, const drawing_options& options) {
-        frame_words words = p.words;
-        words.legend = {{cut_line_pen, "cut line"}, {seam_pen, "seam line"}};
-        if (!p.notches.empty())
-            words.legend.push_back({notch_pen, "notch"});
-        if (p.grain)
-            words.legend.push_back({grain_pen, "grain, an arrow"});
-        if (!p.crossings.empty())
-            words.legend.push_back({crossing_pen, "crossing, a diamond"});
-        if (!options.for_screen)
-            words.small_print[0].insert(0, "Print at 100 %. ");
-        return words;
+    /// The box round both lines: the cut line lies outside, but where it crosses itself it may not.
+    void measure() {
+        low_ = high_ = bare(from_.cut_line().front());
+        for (const auto* points : {&from_.cut_line(), &from_.seam_line()})
+            for (const auto& p : *points) {
+                low_ = {std::min(low_.x, p.x.value()), std::min(low_.y, p.y.value())};
+                high_ = {std::max(high_.x, p.x.value()), std::max(high_.y, p.y.value())};
+            }
+        drawn.width = (turned_ ? high_.y - low_.y : high_.x - low_.x) * mm;
+        drawn.height = (turned_ ? high_.x - low_.x : high_.y - low_.y) * mm;
+        require_drawable(drawn.width);
+        require_drawable(drawn.height);
+        drawn.ring = 10;
+        drawn.has_note = true;
     }
 
-    std::string description() const {
-        std::string all = stated_ ? scale_text(scale_) + '.' : "";
-        for (const auto* words : {&plan_->warnings, &plan_->words.facts, &plan_->words.lists[0]})
-            for (const std::string& w : *words)
-                all += joined({all.empty() ? "" : " ", plain(w), w.back() == '.' || w.back() == ':' ? "" : "."});
+    page_point on_page(const point<Unit, double>& p) const {
+        const double right = (p.x.value() - low_.x) * mm;
+        return turned_ ? page_point{(p.y.value() - low_.y) * mm, right}
+                       : page_point{right, (high_.y - p.y.value()) * mm};
+    }
+    std::vector<page_point> on_page(const polygon<Unit, double>& points) const {
+        std::vector<page_point> all;
+        for (const auto& p : points)
+            all.push_back(on_page(p));
         return all;
     }
+    std::string written(drafted_length<Unit> l) const { return drafted_text(l, by_); }
 
-    page_point on_page(page_point p) const { return {piece_.x + p.x / scale_, piece_.y + p.y / scale_}; }
-    std::vector<page_point> on_page(std::vector<page_point> points) const {
-        for (page_point& p : points)
-            p = on_page(p);
-        return points;
+    /// "3: 12 1/2 in, seam, allowance 1/2 in, of which 1/4 in turned under first"
+    void add_edges() {
+        const std::vector<page_point> seam = on_page(from_.seam_line());
+        const double way = signed_area_of(from_.seam_line()).value() > 0 ? 1 : -1;
+        auto& list = drawn.words.lists[0];
+        list.emplace_back("Edges of the seam line and their allowances:");
+        for (std::size_t i = 0; i < seam.size(); ++i) {
+            const page_segment edge{seam[i], seam[(i + 1) % seam.size()]};
+            const double size = distance(edge.from, edge.to);
+            const edge_allowance<Unit>& t = from_.allowance_of(i);
+            const std::string number = std::to_string(i + 1),
+                              named = number + ": " + written(drafted_length_of<Unit>(size / mm));
+            words.edges.push_back({edge,
+                                   {(edge.from.y - edge.to.y) * way / size, (edge.to.x - edge.from.x) * way / size},
+                                   t.allowance.value() * mm,
+                                   {number, named}});
+            std::string entry =
+                named + (i < labels_.finishes.size() ? ", " + labels_.finishes[i] : "") + ", " + allowance_text(i);
+            if (t.first_turn.value() > 0)
+                entry += ", of which " + written(t.first_turn) + " turned under first";
+            list.push_back(std::move(entry));
+        }
+    }
+    std::string allowance_text(std::size_t i) const {
+        const drafted_length<Unit> allowance = from_.allowance_of(i).allowance;
+        return allowance.value() > 0 ? "allowance " + written(allowance) : std::string("no allowance");
     }
 
-    /// From seam to cut line. Where these lie close or on each other the notch shows as a stroke inward.
-    void draw_notches(page& on) const {
-        for (const page_segment& n : plan_->notches)
-            on.draw(notch_pen, {on_page(n.from), on_page(n.to)});
-        for (std::size_t i = 0; i < plan_->notches.size(); ++i) {
-            const page_point on_seam = on_page(plan_->notches[i].from);
-            if (distance(on_seam, on_page(plan_->notches[i].to)) < 1.5)
-                on.draw(notch_pen.meaning("notch-inward"), {on_seam, moved(on_seam, plan_->notches_inward[i], 2)});
+    void add_notches() {
+        for (const notch<Unit>& n : labels_.notches) {
+            const carried_notch<Unit> c = from_.carried(n);
+            const page_segment mark{on_page(c.on_seam), on_page(c.on_cut)};
+            const page_point out = words.edges[n.edge].outward;
+            drawn.draw(notch_line, mark);
+            words.notches.push_back({mark, {-out.x, -out.y}});
+            const std::size_t before = n.edge == 0 ? from_.seam_line().size() : n.edge;
+            drawn.words.lists[0].push_back("notch on edge " + std::to_string(n.edge + 1) + ", " +
+                                           written(n.from_start) + " from its corner with edge " +
+                                           std::to_string(before));
         }
     }
 
-    /// Over most of the room that there is, and never so short that it cannot be seen.
-    void draw_grain(page& on) const {
-        if (!plan_->grain)
+    void add_grain() {
+        if (!labels_.grain)
             return;
-        constexpr double least = 6, head = 2, splay = 0.35;
-        const page_segment room = longest_chord(plan_->seam, *plan_->grain);
-        const page_point a = on_page(room.from), b = on_page(room.to), middle = middle_of({a, b});
-        const double size = distance(plan_->grain->from, plan_->grain->to);
-        const page_point way{(plan_->grain->to.x - plan_->grain->from.x) / size,
-                             (plan_->grain->to.y - plan_->grain->from.y) / size},
-            across{-way.y, way.x};
-        const double half = std::max(least, 0.7 * distance(a, b)) / 2;
-        const page_point tip = moved(middle, way, half), back = moved(tip, way, -head);
-        on.draw(grain_pen, {moved(middle, way, -half), tip});
-        for (const double side : {head * splay, -head * splay})
-            on.draw(grain_pen, {tip, moved(back, across, side)});
+        const line<Unit, double>& g = *labels_.grain;
+        static_cast<void>(from_.angle_to_grain(0, g)); // which refuses a line without direction
+        const arrow<double> from = bare(g.from), to = bare(g.to);
+        if (!std::isfinite((length_of_arrow(to - from) + length_of_arrow(from)) * mm))
+            refuse<outline_error>("a grain line needs two points that are finite: they were (" +
+                                      std::to_string(from.x) + ", " + std::to_string(from.y) + ") and (" +
+                                      std::to_string(to.x) + ", " + std::to_string(to.y) + ")",
+                                  refusal{fault::unsuitable, "a grain line"});
+        drawn.explain(grain_line);
+        words.grain = longest_chord(on_page(from_.seam_line()), {on_page(g.from), on_page(g.to)});
     }
 
-    void draw_crossings(page& on) const {
-        constexpr double size = 2.2;
-        for (const page_point& c : on_page(plan_->crossings))
-            on.draw_closed(crossing_pen, {{c.x, c.y - size}, {c.x + size, c.y}, {c.x, c.y + size}, {c.x - size, c.y}});
-    }
-
-    // Every edge has its number, with its length where there is room. Of very many edges every n-th is numbered.
-
-    edge_on_page edge(std::size_t i) const {
-        const std::size_t n = plan_->seam.size();
-        return {{on_page(plan_->seam[i]), on_page(plan_->seam[(i + 1) % n])},
-                plan_->outward[i],
-                plan_->allowances[i] / scale_};
-    }
-
-    void number_edges(page& on) const {
-        constexpr std::size_t most = 100;
-        const std::size_t n = plan_->seam.size(), every = round_number([&](std::size_t k) { return n / k <= most; });
-        std::vector<page_segment> seam;
-        for (std::size_t i = 0; i < n; ++i)
-            seam.push_back(edge(i).seam);
-        number_placer place(on, frame_.by, std::move(seam), picture_);
-        std::vector<std::optional<placed_words>> found(n);
-        const auto try_all = [&](auto how) {
-            for (std::size_t i = every - 1; i < n; i += every)
-                if (!found[i] && (found[i] = how(edge(i), std::to_string(i + 1))))
-                    place.take(*found[i]);
-        };
-        try_all([&](const edge_on_page& e, const std::string& words) { return place.beside(e, words); });
-        try_all([&](const edge_on_page& e, const std::string& words) { return place.led(e, words); });
-        lengthen(place, found);
-        std::size_t without = 0;
-        for (std::size_t i = every - 1; i < n; i += every)
-            if (found[i])
-                write(on, *found[i]);
-            else
-                ++without;
-        write_note(on, every, without);
-    }
-
-    void lengthen(number_placer& place, std::vector<std::optional<placed_words>>& found) const {
-        for (std::size_t i = 0; i < found.size(); ++i) {
-            if (!found[i] || found[i]->leader)
-                continue;
-            place.give_back(*found[i]);
-            if (auto longer = place.beside(edge(i), plan_->edge_words[i]))
-                found[i] = std::move(longer);
-            place.take(*found[i]);
+    /// Of edges that meet in one place it is marked once. Such a piece is drawn all the same: where the line goes wrong
+    /// is what its drafter needs to see.
+    void add_crossings() {
+        for (const cut_crossing<Unit>& c : from_.crossings()) {
+            const page_point where = on_page(c.where);
+            if (std::none_of(words.crossings.begin(), words.crossings.end(),
+                             [&](const page_point& p) { return distance(p, where) <= drafting_tolerance * mm; }))
+                words.crossings.push_back(where);
         }
+        const std::size_t n = words.crossings.size();
+        if (n == 0)
+            return;
+        drawn.explain(crossing_line);
+        drawn.warnings.push_back("This piece cannot be cut: its cut line crosses or touches itself at " +
+                                 (n == 1 ? std::string("the place") : "the " + std::to_string(n) + " places") +
+                                 " marked with a diamond. Allow less there, or draft it wider. Its area is not given.");
     }
 
-    static void write(page& on, const placed_words& p) {
-        if (p.leader)
-            on.draw(leader_pen, {p.leader->from, p.leader->to});
-        const page_point middle = p.where.middle();
-        on.write({middle.x, middle.y + 0.26 * body_size}, p.words, body_size, set_from::middle);
+    void add_facts() {
+        auto& facts = drawn.words.facts;
+        facts.push_back(count_text(labels_));
+        if (words.crossings.empty())
+            facts.push_back("area cut " + unbroken(drafted_area_text<Unit>(area_of(from_.cut_line()).value(), by_)));
+        facts.push_back("over all " + unbroken(drafted_size_text(drafted_length_of<Unit>(high_.x - low_.x),
+                                                                 drafted_length_of<Unit>(high_.y - low_.y), by_)));
     }
 
-    void write_note(page& on, std::size_t every, std::size_t without) const {
-        std::string note;
-        if (every > 1)
-            note = joined({"Of every ", std::to_string(every), " edges one has its number here. "});
-        if (without > 0)
-            note += joined(
-                {"No room was found for the number of ", std::to_string(without), without == 1 ? " edge." : " edges."});
-        if (!note.empty())
-            on.write({picture_.x, picture_.bottom() + body_size}, frame_.by.shortened(note, small_size, picture_.width),
-                     small_size);
-    }
-
-    const outline_plan* plan_;
-    bool stated_;
-    page_frame frame_;
-    double scale_ = 1;
-    std::vector<std::string> warnings_{};
-    page_area picture_{}, piece_{};
+    const outline<Unit>& from_;
+    const outline_labels<Unit>& labels_;
+    const ruler by_;
+    bool turned_;
+    arrow<double> low_{}, high_{}; ///< corners of what is drawn
 };
 
 } // namespace detail
@@ -218,11 +280,24 @@ private:
 template <length_unit Unit>
 page page_of(const outline<Unit>& piece, const std::type_identity_t<outline_labels<Unit>>& labels, const ruler& by = {},
              const drawing_options& options = {}) {
-    const detail::outline_plan plan = detail::outline_planner<Unit>(piece, labels, by).make(options.project);
-    return detail::best_page(
-               options,
-               [&](double width, double height) { return detail::outline_drawer(plan, options, width, height); })
-        .draw();
+    detail::outline_picture<Unit> made(piece, labels, by);
+    made.drawn.words.project = options.project;
+    return detail::best_page_of(made.drawn, options).draw([&](page& on, const detail::picture_place& at) {
+        detail::outline_marker(on, at, made.words).write();
+    });
+}
+
+/// Its seam and cut lines with their allowances, notches and grain, for scissors to follow; `foot_words` are written at the foot
+/// of every page. Throws as page_of, and range_error for more than 400 pages.
+template <length_unit Unit>
+std::vector<page> pages_at_full_size(const outline<Unit>& piece,
+                                     const std::type_identity_t<outline_labels<Unit>>& labels, const ruler& by = {},
+                                     const drawing_options& options = {}, const std::string& foot_words = {}) {
+    using made = detail::outline_picture<Unit>;
+    const auto upright = made(piece, labels, by).at_full_size(options),
+               turned = made(piece, labels, by, true).at_full_size(options);
+    const auto& best = turned.second.pages(turned.first) < upright.second.pages(upright.first) ? turned : upright;
+    return parted(best.first, best.second, {labels.name, made::count_text(labels), foot_words}, options.letters);
 }
 
 /// Throws as page_of.

@@ -36,7 +36,7 @@ inline constexpr pen stock_pen = {"stock", 0.6}, length_pen = {"piece", 0.2}, lo
 class stock_drawer {
 public:
     stock_drawer(const bar_plan& p, const drawing_options& options, double width, double height)
-        : plan_(&p), frame_(frame_words_of(p, options), options, width, height) {
+        : plan_(&p), frame_(frame_words_of(p), options, width, height) {
         const page_area room = frame_.picture;
         scale_ = scale_for([&](double scale) { return p.longest() <= room.width * scale; });
         pages_.emplace_back();
@@ -75,7 +75,7 @@ public:
     }
 
 private:
-    static frame_words frame_words_of(const bar_plan& p, const drawing_options& options) {
+    static frame_words frame_words_of(const bar_plan& p) {
         frame_words words = p.words;
         words.most_list = 0.2;
         words.in_pages = true;
@@ -84,8 +84,6 @@ private:
             words.legend.push_back({lost_pen, "lost in the cut"});
         if (std::any_of(p.bars.begin(), p.bars.end(), [](const stock_bar& b) { return !b.left.empty(); }))
             words.legend.push_back({stock_left_pen, "left over"});
-        if (!options.for_screen)
-            words.small_print[0].insert(0, "Print at 100 %. ");
         return words;
     }
 

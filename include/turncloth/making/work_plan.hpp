@@ -34,54 +34,58 @@ void note_family(task& t, const row<cut_edge, Unit>& each) {
     t.step = each.size() > 1 ? each.step().value() : fraction();
 }
 
-/// What it is, and all in which operations that a maker does as one are alike.
+/// All else in which operations that a maker does as one are alike.
 template <length_unit Unit>
-task task_of(const making<Unit>& design, const making_step& step) {
-    task t{.what = step.what, .phase = step.phase};
-    const std::size_t i = step.what.index;
-    if (step.what.kind != operation_kind::laying) {
-        const chalk_line<Unit> l = line_of(design, step.what);
-        t.on = l.on;
-        t.from = l.from;
-        t.in = l.in.from_datum().value();
-    }
+std::vector<fraction> manner_of(const making<Unit>& design, const operation& o) {
     const auto flag = [](auto is) { return fraction(static_cast<int>(is)); };
-    switch (step.what.kind) {
+    switch (o.kind) {
     case operation_kind::laying: {
-        const laying<Unit>& l = design.layings()[i];
-        t.on = l.piece;
-        t.walls = {l.on};
-        t.manner = {flag(l.up),       flag(l.fit.taken_up), l.fit.of_piece.value(),
-                    l.fit.on.value(), flag(l.beneath),      flag(l.upside_down),
-                    l.fit.spans};
-        return t;
+        const laying<Unit>& l = design.layings()[o.index];
+        return {flag(l.up),          flag(l.fit.taken_up), l.fit.of_piece.value(), l.fit.on.value(), flag(l.beneath),
+                flag(l.upside_down), l.fit.spans};
     }
     case operation_kind::crease: {
-        const crease<Unit>& c = design.creases()[i];
-        t.on = c.on();
-        t.corner = c.across.has_value();
-        t.manner = {flag(c.over)};
-        if (c.across)
-            t.manner = {flag(c.over), flag(c.across->upright), flag(c.across->level), c.across->leg.value()};
-        return t;
+        const crease<Unit>& c = design.creases()[o.index];
+        if (!c.across)
+            return {flag(c.over)};
+        return {flag(c.over), flag(c.across->upright), flag(c.across->level), c.across->leg.value()};
     }
     case operation_kind::stitching: {
-        const stitching<Unit>& r = design.rows()[i];
-        t.walls = r.through;
-        t.manner = {r.stitch.number, r.stitch.ratio, r.overrun.value(), flag(r.by_hand)};
-        note_family(t, r.each);
-        return t;
+        const stitching<Unit>& r = design.rows()[o.index];
+        return {r.stitch.number, r.stitch.ratio, r.overrun.value(), flag(r.by_hand)};
     }
     case operation_kind::snip:
-        t.manner = {design.snips()[i].width.value()};
-        return t;
+        return {design.snips()[o.index].width.value()};
     case operation_kind::spot:
-        t.walls = design.spots()[i].through;
-        t.manner = {flag(design.spots()[i].what)};
-        note_family(t, design.spots()[i].places);
-        return t;
+        return {flag(design.spots()[o.index].what)};
     case operation_kind::seam:
+        break;
+    }
+    return {};
+}
+
+template <length_unit Unit>
+task task_of(const making<Unit>& design, const making_step& step) {
+    task t{.what = step.what, .phase = step.phase, .manner = manner_of(design, step.what)};
+    const std::size_t i = step.what.index;
+    if (step.what.kind == operation_kind::laying) {
+        t.on = design.layings()[i].piece;
+        t.walls = {design.layings()[i].on};
         return t;
+    }
+    const chalk_line<Unit> l = line_of(design, step.what);
+    t.on = l.on;
+    t.from = l.from;
+    t.in = l.in.from_datum().value();
+    if (step.what.kind == operation_kind::crease) {
+        t.on = design.creases()[i].on();
+        t.corner = design.creases()[i].across.has_value();
+    } else if (step.what.kind == operation_kind::stitching) {
+        t.walls = design.rows()[i].through;
+        note_family(t, design.rows()[i].each);
+    } else if (step.what.kind == operation_kind::spot) {
+        t.walls = design.spots()[i].through;
+        note_family(t, design.spots()[i].places);
     }
     return t;
 }

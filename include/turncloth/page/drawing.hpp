@@ -1,6 +1,7 @@
-// What drawings are made with: the frame of a page, dimensions, and room for words.
+// What drawings are made with: the frame of a page, a picture with its dimensions and labels, and room for words.
 //
 //   detail::frame_words  page_frame  best_page     what surrounds a drawing, on the paper that it is wanted on
+//   detail::picture  picture_page                  what is drawn of a thing, and its page
 //   detail::draw_dimension                         a dimension with its words
 //   detail::free_room  spread                      words where nothing is drawn or written
 //
@@ -8,7 +9,6 @@
 #ifndef TURNCLOTH_PAGE_DRAWING_HPP
 #define TURNCLOTH_PAGE_DRAWING_HPP
 
-#include <turncloth/page/detail/frame.hpp>
-#include <turncloth/page/detail/labels.hpp>
+#include <turncloth/page/detail/picture.hpp>
 
 #endif

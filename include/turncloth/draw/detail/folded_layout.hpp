@@ -74,7 +74,7 @@ inline constexpr double number_height_of = body_size + 0.6;
 class folded_arranger {
 public:
     folded_arranger(const folded_plan& p, const drawing_options& options, double width, double height)
-        : plan_(p), made_{page_frame(frame_words_of(p, options), options, width, height)}, rest_(made_.frame.picture) {}
+        : plan_(p), made_{page_frame(frame_words_of(p), options, width, height)}, rest_(made_.frame.picture) {}
 
     /// What makes both the whole and the corners largest: without frames the corners are as large as the whole.
     folded_page make() {
@@ -101,7 +101,7 @@ public:
     }
 
 private:
-    static frame_words frame_words_of(const folded_plan& p, const drawing_options& options) {
+    static frame_words frame_words_of(const folded_plan& p) {
         frame_words words = p.words;
         words.legend = {{outline_pen, "finished"}};
         const auto add = [&](bool is_there, const pen& with, std::string_view what) {
@@ -114,8 +114,6 @@ private:
         add(!p.rows.empty(), stitching_pen, "stitching");
         add(std::any_of(p.corners.begin(), p.corners.end(), [](const folded_corner& c) { return c.most > 0; }),
             enlarged_pen, "enlarged");
-        if (!options.for_screen)
-            words.small_print[0].insert(0, "Print at 100 %. ");
         return words;
     }
     const lettering& by() const { return made_.frame.by; }

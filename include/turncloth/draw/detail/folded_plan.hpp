@@ -7,7 +7,7 @@
 #define TURNCLOTH_DRAW_DETAIL_FOLDED_PLAN_HPP
 
 #include <turncloth/draw/detail/folded_view.hpp>
-#include <turncloth/draw/detail/piece_plan.hpp>
+#include <turncloth/draw/detail/words.hpp>
 
 #include <algorithm>
 #include <array>

@@ -8,7 +8,7 @@
 #ifndef TURNCLOTH_DRAW_DETAIL_STOCK_PLAN_HPP
 #define TURNCLOTH_DRAW_DETAIL_STOCK_PLAN_HPP
 
-#include <turncloth/draw/detail/piece_plan.hpp>
+#include <turncloth/draw/detail/words.hpp>
 #include <turncloth/sheet/purchases.hpp>
 
 #include <algorithm>

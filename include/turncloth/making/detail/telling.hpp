@@ -80,12 +80,14 @@ private:
         if (static_cast<std::int64_t>(pieces.size()) == part.count)
             return say(part.count == 1 ? phrases::the_piece : phrases::each_piece, {{"name", part.name}});
         std::vector<std::string> names;
+        names.reserve(pieces.size());
         for (const cut_part& p : pieces)
             names.push_back(copy_name(p));
         return listed(names);
     }
     std::string names(const std::vector<cut_part>& some) const {
         std::vector<std::string> all;
+        all.reserve(some.size());
         for (const cut_part& p : some)
             all.push_back(name(p));
         return listed(all);
@@ -120,6 +122,7 @@ private:
     }
     std::string sides(const std::vector<edge>& all) const {
         std::vector<std::string> each;
+        each.reserve(all.size());
         for (const edge e : all)
             each.push_back(side(e));
         return listed(each);

@@ -15,7 +15,7 @@ inline constexpr double body_size = 3, small_size = 2.6;            // sizes of 
 inline constexpr double line_height = 3.8, small_line_height = 3.2; // baseline to baseline
 inline constexpr double dimension_row = 7;                          // from one dimension to the next
 inline constexpr double past_end = 1.5; // from the end of a dimension to words that it is too short for
-inline constexpr pen dimension_pen = {"dimension", 0.15};
+inline constexpr pen dimension_pen = {"dimension", 0.15}, scale_pen = {"scale", 0.25};
 
 /// Level, or upright and told at its left. `edge` is where across it the lines from its ends begin, at what is measured;
 /// `past` where the thing measured ends along it.

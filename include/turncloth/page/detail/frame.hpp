@@ -29,7 +29,7 @@ namespace turncloth::detail {
 inline constexpr double page_margin = 10, page_gap = 4;
 
 // Pens after the idea of ISO 128: thick and continuous for what is seen, broken for what is not there yet.
-inline constexpr pen frame_pen = {"frame", 0.35}, scale_pen = {"scale", 0.25}, leader_pen = {"leader", 0.15},
+inline constexpr pen frame_pen = {"frame", 0.35}, leader_pen = {"leader", 0.15},
                      stitching_pen = {"stitching", 0.3, {1, 0.8}}, grain_pen = {"grain", 0.25};
 
 /// The first that is enough of these steps, of ten times them, of a hundred times, ...; in 64 bits whatever the machine,
@@ -86,7 +86,8 @@ inline page_area lowest(page_area& rest, double height) {
     return {rest.x, rest.bottom(), rest.width, height};
 }
 
-struct legend_line {
+/// A pen, and how the legend tells of what is drawn with it.
+struct kind_of_line {
     pen with;
     std::string_view words;
 };
@@ -95,7 +96,7 @@ struct frame_words {
     std::string project{}, title{};
     std::vector<std::string> facts{};              ///< below the title
     double facts_size = small_size;                ///< of their letters
-    std::vector<legend_line> legend{};             ///< the kinds of line
+    std::vector<kind_of_line> legend{};            ///< the kinds of line
     std::vector<std::string> sentences{};          ///< beside it, under the first as a heading
     std::vector<std::vector<std::string>> lists{}; ///< each in columns above the foot, the last lowest
     double most_list = 0.33;                       ///< of the height of the page, that a list may take
@@ -148,7 +149,9 @@ public:
           options_(&options),
           width_(width),
           height_(height) {
-        for (const std::string& sentence : words.small_print)
+        if (!options.for_screen && !words_.small_print.empty())
+            words_.small_print[0].insert(0, "Print at 100 %. ");
+        for (const std::string& sentence : words_.small_print)
             add_wrapped(print_, sentence, small_size, picture.width, 4);
         print_area_ = lowest(picture, static_cast<double>(print_.size()) * small_line_height + 1);
         take_foot();
@@ -284,7 +287,7 @@ private:
     void draw_legend(page& on) const {
         double y = legend_.y + 3;
         on.write({legend_.x, y}, "Lines", body_size).bold = true;
-        for (const legend_line& l : words_.legend) {
+        for (const kind_of_line& l : words_.legend) {
             y += 5;
             on.draw(l.with.meaning("legend"), {{legend_.x, y - 1}, {legend_.x + 11, y - 1}});
             on.write({legend_.x + 13, y}, by.shortened(l.words, small_size, legend_width - 13), small_size);

@@ -2,6 +2,8 @@
 //
 //   free_room(page, lettering)            all that is on a page, to be kept clear of
 //   .is_free(area)  .leads(from, to)      whether words may stand there, and a line lead to them
+//   write_in(page, room, area, lines)     lines of words in an area, where they have room in it
+//   led_from(spot, zone, size, room, may_stand)    where words stand that a line leads to
 //   spread(wanted, sizes, from, to)       labels moved apart along a margin, each as near to its line as may be
 //   clipped(segment, area)  crossing(a, b)  distance(a, b)  moved(point, way, by)        straight lines
 //
@@ -10,11 +12,12 @@
 #ifndef TURNCLOTH_PAGE_DETAIL_LABELS_HPP
 #define TURNCLOTH_PAGE_DETAIL_LABELS_HPP
 
-#include <turncloth/page/detail/lettering.hpp>
+#include <turncloth/page/detail/dimension.hpp>
 
 #include <algorithm>
 #include <cmath>
 #include <cstddef>
+#include <iterator>
 #include <limits>
 #include <optional>
 #include <string>
@@ -81,6 +84,17 @@ inline double distance(const page_area& a, const page_segment& s) {
     return least;
 }
 
+/// Whether a point lies inside a figure: a line from it crosses the sides an odd number of times.
+inline bool holds(const std::vector<page_point>& figure, page_point p) {
+    bool within = false;
+    for (std::size_t i = 0; i < figure.size(); ++i) {
+        const page_point a = figure[i], b = figure[(i + 1) % figure.size()];
+        if ((a.y <= p.y) != (b.y <= p.y) && p.x < a.x + (p.y - a.y) / (b.y - a.y) * (b.x - a.x))
+            within = !within;
+    }
+    return within;
+}
+
 constexpr bool apart(const page_area& a, const page_area& b) {
     return a.x >= b.right() || b.x >= a.right() || a.y >= b.bottom() || b.y >= a.bottom();
 }
@@ -89,9 +103,29 @@ constexpr bool within(const page_area& inner, const page_area& outer) {
     return inner.x >= outer.x - slack && inner.y >= outer.y - slack && inner.right() <= outer.right() + slack &&
            inner.bottom() <= outer.bottom() + slack;
 }
+constexpr page_area grown(const page_area& a, double by) {
+    return {a.x - by, a.y - by, a.width + 2 * by, a.height + 2 * by};
+}
 constexpr page_area centred(page_point at, double width, double height) {
     return {at.x - width / 2, at.y - height / 2, width, height};
 }
+
+/// Where a point of what is drawn, in mm from its upper left corner, comes to lie on the page.
+struct placement {
+    page_point origin{};
+    double scale = 1; ///< mm of what is drawn to one on the page
+
+    double x(double at) const { return origin.x + at / scale; }
+    double y(double at) const { return origin.y + at / scale; }
+    page_point operator()(page_point p) const { return {x(p.x), y(p.y)}; }
+    page_segment operator()(const page_segment& s) const { return {(*this)(s.from), (*this)(s.to)}; }
+    page_area operator()(const page_area& a) const { return {x(a.x), y(a.y), a.width / scale, a.height / scale}; }
+    std::vector<page_point> operator()(std::vector<page_point> points) const {
+        for (page_point& p : points)
+            p = (*this)(p);
+        return points;
+    }
+};
 
 /// What words cover, level or turned to run upward.
 inline page_area covered_by(const page_words& w, const lettering& by) {
@@ -101,16 +135,44 @@ inline page_area covered_by(const page_words& w, const lettering& by) {
                          : page_area{w.at.x - 0.8 * w.size, w.at.y + before - length, 1.1 * w.size, length};
 }
 
+inline std::vector<page_segment> sides_of(const page_stroke& s) {
+    std::vector<page_segment> all;
+    for (std::size_t i = 0; i + (s.closed ? 0 : 1) < s.points.size(); ++i)
+        all.push_back({s.points[i], s.points[(i + 1) % s.points.size()]});
+    return all;
+}
+
+/// The runs of a line that lie in an area, each with how far along the line it begins. A run goes on round corners, and
+/// breaks where the line leaves the area.
+inline std::vector<page_stroke> clipped(const page_stroke& s, const page_area& a) {
+    std::vector<page_stroke> runs;
+    double along = s.dash_from;
+    bool open = false; // whether the last run ends at the point that comes next
+    for (const page_segment& side : sides_of(s)) {
+        const auto [first, last] = span_inside(side, a);
+        const double size = distance(side.from, side.to);
+        if (const auto inside = clipped(side, a)) {
+            if (!open || first > 0)
+                runs.push_back({s.with, {inside->from}, false, along + first * size});
+            runs.back().points.push_back(last < 1 ? inside->to : side.to);
+        }
+        open = first < last && last >= 1;
+        along += size;
+    }
+    return runs;
+}
+
 class free_room {
 public:
-    free_room(const page& p, const lettering& by) {
+    free_room(const page& p, const lettering& by) : by_(by) {
         for (const page_stroke& s : p.strokes)
-            for (std::size_t i = 0; i + (s.closed ? 0 : 1) < s.points.size(); ++i)
-                lines_.push_back({s.points[i], s.points[(i + 1) % s.points.size()]});
+            for (const page_segment& side : sides_of(s))
+                lines_.push_back(side);
         for (const page_words& w : p.words)
             taken_.push_back(covered_by(w, by));
     }
 
+    const lettering& by() const { return by_; }
     const std::vector<page_segment>& lines() const { return lines_; }
     const std::vector<page_area>& taken() const { return taken_; }
     void take(const page_area& a) { taken_.push_back(a); }
@@ -134,9 +196,93 @@ public:
     }
 
 private:
+    lettering by_;
     std::vector<page_segment> lines_, leaders_;
     std::vector<page_area> taken_;
 };
+
+/// Words in an area of what is drawn: the first of these that has room there.
+struct words_inside {
+    page_area where;
+    std::vector<std::vector<std::string>> choice;
+};
+
+/// Level, or upright in a narrow area, in the middle or below or above it; false where nowhere is room.
+inline bool write_in(page& on, free_room& room, const page_area& a, const std::vector<std::string>& lines) {
+    constexpr double inset = 0.6;
+    const double wide = room.by().widest(lines, small_size),
+                 high = static_cast<double>(lines.size()) * small_line_height;
+    const page_area inner{a.x + inset, a.y + inset, a.width - 2 * inset, a.height - 2 * inset};
+    for (const double part : {0.5, 1.0, 0.0})
+        for (const bool upright : {false, true}) {
+            page_area there{0, 0, upright ? high : wide, upright ? wide : high};
+            there.x = inner.x + (upright ? part : 0.5) * (inner.width - there.width);
+            there.y = inner.y + (upright ? 0.5 : part) * (inner.height - there.height);
+            if (!within(there, inner) || !room.is_free(there))
+                continue;
+            room.take(there);
+            for (std::size_t i = 0; i < lines.size(); ++i) {
+                const double baseline = (static_cast<double>(i) + 0.8) * small_line_height;
+                on.write(upright ? page_point{there.x + baseline, there.middle().y}
+                                 : page_point{there.middle().x, there.y + baseline},
+                         lines[i], small_size, set_from::middle)
+                    .turned = upright ? 90 : 0;
+            }
+            return true;
+        }
+    return false;
+}
+inline bool write_in(page& on, free_room& room, const page_area& a,
+                     const std::vector<std::vector<std::string>>& choice) {
+    return std::any_of(choice.begin(), choice.end(),
+                       [&](const std::vector<std::string>& lines) { return write_in(on, room, a, lines); });
+}
+
+/// Words off a spot, and the line that leads from it to them.
+struct led_words {
+    page_area where;
+    page_segment leader;
+};
+
+/// As near as may be in a zone, of the size given and where `may_stand`, their leader across as few lines as may be. It
+/// ends in the middle of a side of theirs.
+template <class May>
+std::optional<led_words> led_from(page_point spot, const page_area& zone, const page_area& size, const free_room& room,
+                                  May may_stand) {
+    constexpr double mesh = 0.75, crossing_costs = 12, least = 1;
+    struct choice {
+        double far;
+        led_words made;
+    };
+    std::vector<choice> all;
+    for (double x = zone.x; x + size.width <= zone.right(); x += mesh)
+        for (double y = zone.y; y + size.height <= zone.bottom(); y += mesh) {
+            const page_area a{x, y, size.width, size.height};
+            const page_point m = a.middle(), sides[] = {{a.x, m.y}, {a.right(), m.y}, {m.x, a.y}, {m.x, a.bottom()}};
+            const page_point end =
+                *std::min_element(std::begin(sides), std::end(sides),
+                                  [&](page_point p, page_point q) { return distance(p, spot) < distance(q, spot); });
+            if (distance(end, spot) >= least)
+                all.push_back({distance(end, spot), {a, {spot, end}}});
+        }
+    std::sort(all.begin(), all.end(), [](const choice& a, const choice& b) { return a.far < b.far; });
+    std::optional<led_words> best;
+    double cost = std::numeric_limits<double>::infinity();
+    for (const choice& c : all) {
+        if (c.far >= cost)
+            break;
+        const page_area& a = c.made.where;
+        const page_segment& leader = c.made.leader;
+        if (!may_stand(a) || meets(leader, {a.x + 0.1, a.y + 0.1, a.width - 0.2, a.height - 0.2}) || !room.is_free(a) ||
+            !room.leads(leader))
+            continue;
+        const page_point off = moved(spot, {leader.to.x - spot.x, leader.to.y - spot.y}, 0.02 / c.far);
+        const double all_in = c.far + crossing_costs * static_cast<double>(room.lines_crossed({off, leader.to}));
+        if (all_in < cost)
+            cost = all_in, best = c.made;
+    }
+    return best;
+}
 
 /// Centres for labels of these sizes, in order and without overlap within from..to, nearest to where they are wanted in
 /// least squares: with the room before each label taken off, that is a regression to a sequence that never falls, found

@@ -1,0 +1,46 @@
+// What several drawings say: sizes in millimetres, edges and how they are finished, how figures are rounded.
+//
+//   in_mm(length)                     as a double
+//   edge_sentences(panel, ruler)      what is done to the edges of a panel
+//   rounded_note(ruler)               "rounded to 1/16 in, each from the exact length."
+#ifndef TURNCLOTH_DRAW_DETAIL_WORDS_HPP
+#define TURNCLOTH_DRAW_DETAIL_WORDS_HPP
+
+#include <turncloth/page/drawing.hpp>
+#include <turncloth/sheet/text.hpp>
+
+#include <string>
+#include <vector>
+
+namespace turncloth::detail {
+
+template <length_unit Unit>
+double in_mm(length<Unit> l) {
+    return to_double(l.value()) * to_double(units_per<millimetre, Unit>);
+}
+
+inline std::string rounded_note(const ruler& by) {
+    return joined({"rounded to ", graduation_text(by), ", each from the exact length."});
+}
+
+/// Those that are finished alike share a sentence.
+template <length_unit Unit>
+std::vector<std::string> edge_sentences(const panel<Unit>& shape, const ruler& by) {
+    const auto places = [&](const char* verb, const auto& lines) {
+        std::string all;
+        for (const auto& l : lines)
+            all += joined({all.empty() ? joined({"; ", verb, " at "}) : ", ", unbroken(to_text(l.from_datum(), by))});
+        return all;
+    };
+    std::vector<std::string> all{"Edges, from the cut edge inward"};
+    for (const edges_alike& alike : finished_alike(shape, {all_edges.begin(), all_edges.end()})) {
+        const finish<Unit>& f = shape.finish_of(alike.first);
+        all.push_back(
+            joined({alike.names, ": ", f.name(), places("fold", f.folds()), places("stitch", f.stitching())}));
+    }
+    return all;
+}
+
+} // namespace turncloth::detail
+
+#endif
