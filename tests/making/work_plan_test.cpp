@@ -20,7 +20,7 @@ const work_group<inch>& group(const work_plan<inch>& plan, std::size_t i) {
     REQUIRE(i < plan.groups.size());
     return plan.groups[i];
 }
-bool from_edge(const measured<inch>& m, cut_part of, edge side, bool folded) {
+bool from_edge(const seen_distances<inch>& m, cut_part of, edge side, bool folded) {
     return m.from == seen_edge{of, side, folded};
 }
 

@@ -54,7 +54,7 @@ struct seen_edge {
 
 /// Each of `at` is a distance from one edge.
 template <length_unit Unit>
-struct measured {
+struct seen_distances {
     seen_edge from{};
     std::vector<length<Unit>> at{};
     friend bool operator==(const measured&, const measured&) = default;
@@ -64,9 +64,10 @@ struct measured {
 template <length_unit Unit>
 struct work_place {
     cut_part piece{};
-    edge side = edge::top;   ///< of the piece: what is worked on, or laid nearest to `across.from`
-    measured<Unit> across{}; ///< rows, slits, spots: from the edge; a laying: its side from the other's left or right
-    measured<Unit> along{};  ///< where a row or slit begins and ends; of spots; a laying: from the other's top
+    edge side = edge::top; ///< of the piece: what is worked on, or laid nearest to `across.from`
+    seen_distances<Unit>
+        across{}; ///< rows, slits, spots: from the edge; a laying: its side from the other's left or right
+    seen_distances<Unit> along{};    ///< where a row or slit begins and ends; of spots; a laying: from the other's top
     seen_edge own_left{}, own_top{}; ///< of a laying: the edges of the piece that `across` and `along` measure to
     cut_part end_to_end{};           ///< a row runs from edge to edge of this piece; `along` is empty then
     bool corner = false;             ///< of a fold: across the corner of `side` and `across.from`
@@ -95,7 +96,7 @@ struct work_step {
     face up = face::right;           ///< the side of the piece that lies up
     face towards = face::wrong; ///< of a fold: the side that cloth is turned to; of a laying: the other's, under it
     turncloth::fit<Unit> fit{}; ///< of a laying
-    measured<Unit> marks_on_piece{}, marks_on_other{}; ///< of a fit: brought together, one to one
+    seen_distances<Unit> marks_on_piece{}, marks_on_other{}; ///< of a fit: brought together, one to one
     spot_kind spot = spot_kind::eyelet;
     closed_by closing = closed_by::nothing;
     length<Unit> width{};   ///< of a slit: cloth taken away

@@ -53,7 +53,7 @@ std::string told_number(const length<Unit>& l, const wording& w) {
 }
 
 template <length_unit Unit>
-told_distances told(const measured<Unit>& m, const wording& w) {
+told_distances told(const seen_distances<Unit>& m, const wording& w) {
     told_distances made{m.from, {}, true, false};
     for (std::size_t i = 0; i < m.at.size(); ++i) {
         const length<Unit>& l = m.at[i];

@@ -154,17 +154,17 @@ private:
         p.own_left = measure_laid(l, edge::left, p.across);
         p.own_top = measure_laid(l, edge::top, p.along);
         p.side = p.own_left.side;
-        measured<Unit> right, bottom;
+        seen_distances<Unit> right, bottom;
         measure_laid(l, edge::right, right);
         measure_laid(l, edge::bottom, bottom);
-        const auto like_left = [&](const measured<Unit>& m) { return m.from.of == l.on && m.at == p.across.at; };
+        const auto like_left = [&](const seen_distances<Unit>& m) { return m.from.of == l.on && m.at == p.across.at; };
         p.all_round = like_left(p.across) && like_left(p.along) && like_left(right) && like_left(bottom);
         if (l.fit.is_given() && s.places.empty())
             mark_fit(s, l, p);
         s.places.push_back(std::move(p));
     }
     /// From that side of what a piece is laid on to the edge of the piece that lies there, which is returned.
-    seen_edge measure_laid(const laying<Unit>& l, edge side, measured<Unit>& into) const {
+    seen_edge measure_laid(const laying<Unit>& l, edge side, seen_distances<Unit>& into) const {
         const std::size_t piece = model_.number_of(l.piece), on = model_.number_of(l.on);
         const flat_work::sight now = seen(l.piece);
         const edge toward = flat_work::on_table(side, how(l.on));
@@ -295,7 +295,7 @@ private:
         const std::size_t part = model_.number_of(t.on);
         for (std::size_t i = first; i < end; ++i) {
             const flat_work::spot at = how(t.on)(model_.flat().spots[i].at);
-            const auto measure = [&](edge side, measured<Unit>& into) {
+            const auto measure = [&](edge side, seen_distances<Unit>& into) {
                 const bool level = is_level(flat_work::on_table(side, how(t.on)));
                 const whole there = level ? at.y : at.x;
                 const auto from = seen(t.on).measured_from(part, side, along_all({level, there}));
