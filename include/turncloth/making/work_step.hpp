@@ -5,6 +5,7 @@
 //   work_step<U>         one verb, and every place at which it is done: like rows, edges and copies are one step
 //   work_place<U>        one edge of one copy: distances, how far cloth is turned, how long a row is then, its layers
 //   seen_edge            an edge in sight: of which piece, which one, cut or folded
+//   seen_distances<U>    distances from one such edge
 //
 //   const work_plan<inch> plan = work_plan_of(roll);          // work_plan.hpp; work_words.hpp says it in sentences
 //   plan.groups[2].steps[1].places[0].across.at[0] == "1/2"_in;   // stitched so far from the folded edge
@@ -57,7 +58,7 @@ template <length_unit Unit>
 struct seen_distances {
     seen_edge from{};
     std::vector<length<Unit>> at{};
-    friend bool operator==(const measured&, const measured&) = default;
+    friend bool operator==(const seen_distances&, const seen_distances&) = default;
 };
 
 /// Where a step is done once: along one edge of one copy, or, of a family of rows or spots, at each of `across.at`.
