@@ -1,5 +1,6 @@
 // What is printed about cutting out is carried out on a rectangle of cloth, with nothing known but the words, and gives
 // exactly the pieces.
+#include "at_random.hpp"
 #include <turncloth/cloth/cutting_out.hpp>
 #include <turncloth/cloth/off_cuts.hpp>
 #include <turncloth/measure/read.hpp>
@@ -95,11 +96,8 @@ private:
     std::map<std::string, std::vector<sheet_in_hand>> kept_;
 };
 
-struct dice {
-    std::mt19937_64 random;
-    std::int64_t between(std::int64_t low, std::int64_t high) {
-        return std::uniform_int_distribution<std::int64_t>(low, high)(random);
-    }
+struct dice : at_random::sampler {
+    using sampler::sampler;
     length<inch> sixteenths(std::int64_t low, std::int64_t high) { return in({between(low, high), 16}); }
 };
 
@@ -119,9 +117,8 @@ std::vector<cloth_piece<inch>> some_pieces(dice& d, const bolt<inch>& cloth) {
 } // namespace
 
 TEST_CASE("the printed cuts, carried out one by one, give the pieces and nothing but left-overs besides") {
-    dice d{std::mt19937_64(81)};
-    for (int round = 0; round < 300; ++round) {
-        CAPTURE(round);
+    dice d(19937);
+    while (d.another_of(300)) {
         bolt<inch> cloth{.width = in(45)};
         cloth.selvedge = d.between(0, 2) == 0 ? in(0) : in({1, 2});
         cloth.gap = d.between(0, 3) == 0 ? in({1, 8}) : in(0);
@@ -154,9 +151,8 @@ TEST_CASE("the printed cuts, carried out one by one, give the pieces and nothing
 }
 
 TEST_CASE("off-cuts of a lay with cuts are what the printed cuts leave over") {
-    dice d{std::mt19937_64(82)};
-    for (int round = 0; round < 100; ++round) {
-        CAPTURE(round);
+    dice d(19937);
+    while (d.another_of(100)) {
         const bolt<inch> cloth{.width = in(45), .selvedge = in({1, 2}), .cutting = cutting::edge_to_edge};
         const auto pieces = some_pieces(d, cloth);
         const auto found = lay_out(pieces, cloth, {.steps = 1000});
@@ -186,12 +182,11 @@ TEST_CASE("a strip is measured on what is in hand, not from an edge that has bee
 }
 
 TEST_CASE("a lay that is cut free gives each piece its place from two edges that are there to be measured from") {
-    dice d{std::mt19937_64(83)};
+    dice d(19937);
     static const std::regex told(
         "(piece .), (.+?) x (.+?) in(, turned)?(, on the fold)?: (.+?) from the (left edge|fold), "
         "(.+?) from the end");
-    for (int round = 0; round < 100; ++round) {
-        CAPTURE(round);
+    for (const int round : d.cases(100)) {
         bolt<inch> cloth{.width = in(45), .selvedge = in({1, 2})};
         cloth.folded = round % 3 == 0;
         const auto pieces = some_pieces(d, cloth);

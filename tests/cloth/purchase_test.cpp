@@ -1,4 +1,5 @@
 // Shrinkage and amounts to buy: exact, in the standards' convention, and never less than what is needed.
+#include "at_random.hpp"
 #include <turncloth/cloth/purchase.hpp>
 #include <turncloth/cloth/shrinkage.hpp>
 #include <turncloth/measure/read.hpp>
@@ -36,8 +37,8 @@ static_assert(then(shrinks_by({1, 2}), grows_by(1)) == dimensional_change());
 } // namespace
 
 TEST_CASE("a length cut for washing measures after it what it should, exactly") {
-    std::mt19937 dice(51);
-    for (int trial = 0; trial < 5000; ++trial) {
+    at_random::seeded<std::mt19937> dice(51);
+    while (dice.another_of(5000)) {
         const length<inch> l = in({1 + static_cast<std::int64_t>(dice() % 5000), 64});
         const fraction part(static_cast<std::int64_t>(dice() % 400), 1000);
         for (const dimensional_change change : {shrinks_by(part), grows_by(part)}) {
@@ -81,8 +82,8 @@ TEST_CASE("a change that no cloth makes, or with the wrong sign, is refused") {
 }
 
 TEST_CASE("what is bought leaves the length to lay after washing and straightening, and a step less would not") {
-    std::mt19937 dice(52);
-    for (int trial = 0; trial < 5000; ++trial) {
+    at_random::seeded<std::mt19937> dice(52);
+    for (const int trial : dice.cases(5000)) {
         const length<inch> laid = in({1 + static_cast<std::int64_t>(dice() % 3000), 8});
         const purchase_rules<inch> rules{.straightening = in({static_cast<std::int64_t>(dice() % 17), 8}),
                                          .change = shrinks_by(percent(static_cast<std::int64_t>(dice() % 12))),
@@ -142,8 +143,8 @@ TEST_CASE("several projects on one length share its ends and its rounding") {
     CHECK(joint.saved == "9"_in);
     REQUIRE(joint.apart.size() == 3);
     CHECK(joint.apart[1].bought == "27"_in);
-    std::mt19937 dice(53);
-    for (int trial = 0; trial < 2000; ++trial) {
+    at_random::seeded<std::mt19937> dice(53);
+    while (dice.another_of(2000)) {
         std::vector<length<inch>> laid;
         for (auto n = dice() % 5 + 1; n > 0; --n)
             laid.push_back(in({1 + static_cast<std::int64_t>(dice() % 800), 8}));

@@ -1,4 +1,5 @@
 // Which cloth to buy: widths compared, remnants used up, off-cuts kept.
+#include "at_random.hpp"
 #include <turncloth/cloth/lay/random.hpp>
 #include <turncloth/cloth/off_cuts.hpp>
 #include <turncloth/cloth/widths.hpp>
@@ -77,8 +78,8 @@ TEST_CASE("where remnants hold everything nothing is bought") {
 }
 
 TEST_CASE("pieces on remnants keep inside them, apart, and none is lost or made twice") {
-    detail::lay_random chance(31);
-    for (int round = 0; round < 100; ++round) {
+    at_random::seeded<detail::lay_random> chance(31);
+    while (chance.another_of(100)) {
         std::vector<cloth_piece<inch>> pieces;
         for (int i = 0; i < 5; ++i)
             pieces.push_back(piece("p", 1 + chance.below(20), 1 + chance.below(20), 1 + chance.below(4)));
@@ -127,8 +128,8 @@ TEST_CASE("off-cuts are the largest free rectangles, big enough, and apart") {
 }
 
 TEST_CASE("free rectangles agree with trying every rectangle") {
-    detail::lay_random chance(32);
-    for (int round = 0; round < 300; ++round) {
+    at_random::seeded<detail::lay_random> chance(32);
+    while (chance.another_of(300)) {
         const int width = 1 + static_cast<int>(chance.below(8)), length = 1 + static_cast<int>(chance.below(8));
         std::vector<detail::free_rectangle<int>> taken;
         for (int i = 0; i < 3; ++i) {

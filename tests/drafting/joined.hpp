@@ -52,7 +52,7 @@ struct joined_piece {
     }
 };
 
-namespace joining {
+namespace detail {
 
 inline bool is_upright(const drawn_line& l) { return std::abs(l.points.front().x - l.points.back().x) < 0.01; }
 
@@ -96,7 +96,7 @@ inline page_point moved_by(const shown_joint& first, const shown_joint& second, 
     return by;
 }
 
-} // namespace joining
+} // namespace detail
 
 inline joined_piece joined(const std::vector<printed_page>& pages, const std::string& name, double width,
                            double height) {
@@ -119,9 +119,9 @@ inline joined_piece joined(const std::vector<printed_page>& pages, const std::st
         first = false;
         const auto lay = [&](joined_page& before, bool upright) {
             const double middle = upright ? width / 2 : height / 2;
-            const shown_joint a = joining::joint(*before.page, upright, true, middle),
-                              b = joining::joint(*p.page, upright, false, middle);
-            const page_point by = joining::moved_by(a, b, upright, piece.misfit),
+            const shown_joint a = ::detail::joint(*before.page, upright, true, middle),
+                              b = ::detail::joint(*p.page, upright, false, middle);
+            const page_point by = ::detail::moved_by(a, b, upright, piece.misfit),
                              moved = {before.moved.x + by.x, before.moved.y + by.y};
             (upright ? before.right : before.bottom) = a.at;
             (upright ? p.left : p.top) = b.at;

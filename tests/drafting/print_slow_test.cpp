@@ -1,4 +1,5 @@
 // Many pieces printed and joined again, and the test squares measured in dots by another renderer.
+#include "at_random.hpp"
 #include "drafting/measured.hpp"
 
 #include <doctest/doctest.h>
@@ -100,13 +101,13 @@ TEST_CASE("pieces of any size and shape are joined again as they were drafted, o
         double millimetres;
     } units[] = {{"cm", 10}, {"in", 25.4}, {"mm", 1}};
     const workshop w;
-    std::mt19937 any(11);
+    at_random::seeded<std::mt19937> any(11);
     std::size_t many = 0, printed = 0;
-    for (std::size_t round = 0; round < 24; ++round) {
+    for (const int i : any.cases(24)) {
+        const auto round = static_cast<std::size_t>(i);
         const expected_piece piece = any_piece(any);
         const known_paper& on = papers[round % 2];
         const auto& unit = units[round % 3];
-        CAPTURE(round);
         w.write("piece.drafting", drafting_of(piece, unit.name, unit.millimetres));
         const outcome o = w.run("piece.drafting --quiet --out piece.pdf --paper " + std::string(on.option));
         REQUIRE(o.err.empty());

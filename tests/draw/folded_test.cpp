@@ -1,5 +1,6 @@
 // draw/folded.hpp: a folded panel is drawn as its folds make it, true to scale, and every number that is
 // printed is the number of layers at the spot where it stands or to which it is led.
+#include "at_random.hpp"
 #include "draw/picture.hpp"
 #include <turncloth.hpp>
 #include <turncloth/draw/folded.hpp>
@@ -236,7 +237,7 @@ TEST_CASE("corners with room enough are not drawn again, and a turn of cloth is 
 }
 
 TEST_CASE("panels of any kind, either way made, are true and can be read; every number is that of its spot") {
-    std::mt19937_64 random(20261125);
+    at_random::seeded<std::mt19937_64> random(20261125);
     const auto between = [&](std::int64_t low, std::int64_t high) {
         return std::uniform_int_distribution<std::int64_t>(low, high)(random);
     };
@@ -275,8 +276,7 @@ TEST_CASE("panels of any kind, either way made, are true and can be read; every 
         }
         check_legible(p);
     };
-    for (int round = 0; round < 100; ++round) {
-        CAPTURE(round);
+    for (const int round : random.cases(100)) {
         const paper on = round % 4 < 2 ? paper::a4 : paper::letter;
         if (round % 2 == 0)
             try_one("1/4"_in, round % 3 == 0, on);

@@ -1,4 +1,5 @@
 // draw/lay.hpp: a lay is drawn where its pieces lie, true to scale, and what is written can be read.
+#include "at_random.hpp"
 #include "draw/picture.hpp"
 #include <turncloth.hpp>
 #include <turncloth/draw/lay.hpp>
@@ -204,12 +205,11 @@ TEST_CASE("no two kinds of line are drawn alike, and none by colour alone") {
 }
 
 TEST_CASE("lays of random projects are true and can be read, on either paper, down to pieces of an inch") {
-    std::mt19937_64 random(20260712);
+    at_random::seeded<std::mt19937_64> random(20260712);
     const auto between = [&](std::int64_t low, std::int64_t high) {
         return std::uniform_int_distribution<std::int64_t>(low, high)(random);
     };
-    for (int round = 0; round < 40; ++round) {
-        CAPTURE(round);
+    for (const int round : random.cases(40)) {
         project<inch> p("Tidy for the shed at the far end", finished_size(1_in, 1_in));
         const std::int64_t kinds = between(1, 7), most = round % 4 == 0 ? 60 : 400;
         for (std::int64_t k = 0; k < kinds; ++k)

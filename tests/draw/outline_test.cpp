@@ -321,8 +321,7 @@ TEST_CASE("no two kinds of line are drawn alike, and none by colour alone") {
 TEST_CASE("random outlines are true and can be read, on either paper, from thumbnails to sails") {
     maker any(2026);
     std::size_t notches = 0, crossing = 0, edges = 0, numbered = 0;
-    for (int round = 0; round < 160; ++round) {
-        CAPTURE(round);
+    for (const int round : any.cases(160)) {
         const std::size_t n = any.count(3, 14);
         const double size = round % 5 == 0 ? any.between(0.5, 3) : any.between(5, round % 7 == 0 ? 3000 : 60);
         const bool star = round % 2 == 0;

@@ -1,4 +1,5 @@
 // draw/piece.hpp: words find room at any size, neither on one another nor on a line.
+#include "at_random.hpp"
 #include "draw/picture.hpp"
 
 #include <doctest/doctest.h>
@@ -82,11 +83,11 @@ TEST_CASE("words neither overlap, nor cross a line, nor leave the page, at any s
 }
 
 TEST_CASE("pieces of random sizes, finishes and marks are true and legible") {
-    std::mt19937 random(20240611);
+    at_random::seeded<std::mt19937> random(20240611);
     const auto below = [&](std::int64_t n) {
         return static_cast<std::int64_t>(random() % static_cast<std::uint32_t>(n));
     };
-    for (int round = 0; round < 150; ++round) {
+    for (const int round : random.cases(150)) {
         const auto size = [&] {
             const std::int64_t most = std::int64_t{64} << below(8), sixteenths = 1 + below(most), sevenths = below(7);
             return length_of<inch>(fraction(sixteenths, 16) + fraction(sevenths, 7));
@@ -135,7 +136,7 @@ TEST_CASE("pieces of random sizes, finishes and marks are true and legible") {
         const ruler by{.shows = static_cast<units_shown>(below(3))};
         const picture drawn(
             drawing_of(piece, by, {.project = p.name(), .on = below(2) == 0 ? paper::a4 : paper::letter}));
-        INFO("round ", round, ", cut ", to_text(piece.cut));
+        INFO("cut ", to_text(piece.cut));
         check_true(drawn, piece);
         check_legible(drawn);
     }

@@ -1,5 +1,6 @@
 // draw/stock.hpp: lengths cut from stock are drawn where they are to be cut, true to scale, and what is written
 // can be read.
+#include "at_random.hpp"
 #include "draw/picture.hpp"
 #include <turncloth.hpp>
 #include <turncloth/draw/stock.hpp>
@@ -419,9 +420,8 @@ stock_cuts<Unit> random_cuts(std::mt19937_64& random, std::int64_t parts, std::i
 
 template <length_unit Unit>
 void check_random(std::uint64_t seed, std::int64_t parts, std::int64_t most) {
-    std::mt19937_64 random(seed);
-    for (int round = 0; round < 60; ++round) {
-        CAPTURE(round);
+    at_random::seeded<std::mt19937_64> random(seed);
+    for (const int round : random.cases(60)) {
         const auto c = random_cuts<Unit>(random, parts, most);
         const ruler by{.shows = static_cast<units_shown>(round % 3)};
         const auto pages = pictures(

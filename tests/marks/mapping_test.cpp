@@ -112,8 +112,7 @@ length<inch> sum(const std::vector<length<inch>>& spans) {
 
 TEST_CASE("a place is carried over within its span, exactly, and back to where it was") {
     sampler random(4401);
-    for (int i = 0; i < 1000; ++i) {
-        INFO("seed 4401, case ", i);
+    while (random.another_of(1000)) {
         const auto [longer, shorter] = random_spans(random);
         const listed_mapping<inch> sewn(longer, shorter);
         for (int j = 0; j < 10; ++j) {
@@ -132,8 +131,7 @@ TEST_CASE("a place is carried over within its span, exactly, and back to where i
 
 TEST_CASE("marks meet marks, and the spans' surplus and fullness are those of the lists") {
     sampler random(4402);
-    for (int i = 0; i < 1000; ++i) {
-        INFO("seed 4402, case ", i);
+    while (random.another_of(1000)) {
         const auto [longer, shorter] = random_spans(random);
         const listed_mapping<inch> sewn(longer, shorter);
         REQUIRE(sewn.spans() == static_cast<std::int64_t>(longer.size()));
@@ -159,8 +157,7 @@ TEST_CASE("marks meet marks, and the spans' surplus and fullness are those of th
 
 TEST_CASE("of two places on one piece, the farther is carried over farther") {
     sampler random(4403);
-    for (int i = 0; i < 300; ++i) {
-        INFO("seed 4403, case ", i);
+    while (random.another_of(300)) {
         const auto [longer, shorter] = random_spans(random);
         const listed_mapping<inch> sewn(longer, shorter);
         auto before_short = on_short(-1_in);
@@ -180,8 +177,7 @@ TEST_CASE("of two places on one piece, the farther is carried over farther") {
 
 TEST_CASE("an even mapping divides both pieces into equal spans") {
     sampler random(4404);
-    for (int i = 0; i < 1000; ++i) {
-        INFO("seed 4404, case ", i);
+    while (random.another_of(1000)) {
         const fraction shorter = abs(random.on_a_ruler()) + fraction(1, 8);
         const fraction longer = shorter + fraction(random.between(0, 900), 8);
         const std::int64_t n = random.between(1, 24);

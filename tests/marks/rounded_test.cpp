@@ -121,8 +121,7 @@ TEST_CASE("marks stay apart where the part is no less than the graduation") {
 
 TEST_CASE("stepping the rounded spacing along drifts by what summing the steps gives") {
     sampler random(4203);
-    for (int i = 0; i < 2000; ++i) {
-        INFO("seed 4203, case ", i);
+    while (random.another_of(2000)) {
         const fraction spacing = abs(random.awkward()) + 1;
         const fraction graduation(1, random.between(1, 32));
         const auto along = stepped(length_of<inch>(spacing), length_of<inch>(graduation));

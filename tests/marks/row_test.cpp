@@ -94,8 +94,7 @@ std::vector<mpq_class> exact_places(const Marks& marks) {
 
 TEST_CASE("every mark of a division is exact") {
     sampler random(4101);
-    for (int i = 0; i < 2000; ++i) {
-        INFO("seed 4101, case ", i);
+    while (random.another_of(2000)) {
         const fraction span = abs(random.awkward()) + fraction(1, random.between(1, 64));
         const std::int64_t parts = random.between(1, 200);
         const auto inner = divided<strip_end>(length_of<inch>(span), parts);
@@ -110,8 +109,7 @@ TEST_CASE("every mark of a division is exact") {
 
 TEST_CASE("folding in half makes the creases of a folded strip") {
     sampler random(4102);
-    for (int i = 0; i < 200; ++i) {
-        INFO("seed 4102, case ", i);
+    while (random.another_of(200)) {
         const fraction span = abs(random.on_a_ruler()) + 1;
         const int times = static_cast<int>(random.between(0, 8));
         const auto marks = halved<strip_end>(length_of<centimetre>(span), times);
@@ -123,8 +121,7 @@ TEST_CASE("folding in half makes the creases of a folded strip") {
 TEST_CASE("marks at every step reach as far as the span and no farther") {
     sampler random(4103);
     int with_nothing_to_spare = 0;
-    for (int i = 0; i < 3000; ++i) {
-        INFO("seed 4103, case ", i);
+    for (const int i : random.cases(3000)) {
         const fraction step = abs(random.on_a_ruler()) + fraction(1, 8);
         const fraction span = i % 5 == 0 ? step * random.between(1, 30) : abs(random.awkward()) + fraction(1, 7);
         const auto [marks, to_spare] = every<strip_end>(length_of<inch>(step), length_of<inch>(span));
@@ -141,8 +138,7 @@ TEST_CASE("marks at every step reach as far as the span and no farther") {
 TEST_CASE("a mark that 64 bits do not hold is refused, and is never wrong") {
     sampler random(4104);
     int refused = 0, told = 0;
-    for (int i = 0; i < 20000; ++i) {
-        INFO("seed 4104, case ", i);
+    while (random.another_of(20000)) {
         const fraction first = random.near_overflow(), step = random.mixed();
         const std::int64_t k = random.between(0, 1000000);
         const row<strip_end, inch> marks(at<strip_end>(length_of<inch>(first)), length_of<inch>(step), 1000001);

@@ -69,8 +69,7 @@ void check_laid_down(const spacing<strip_end, inch>& s, std::int64_t n, fraction
 
 TEST_CASE("things laid down one by one with their gaps and margins come out at the far end") {
     sampler random(4301);
-    for (int i = 0; i < 2000; ++i) {
-        INFO("seed 4301, case ", i);
+    for (const int i : random.cases(2000)) {
         const std::int64_t n = random.between(2, 40);
         const fraction width = i % 7 == 0 ? fraction(0) : abs(random.on_a_ruler()) / 16;
         const fraction margin = abs(random.on_a_ruler()) / 8, gap = abs(random.awkward()) / 100;

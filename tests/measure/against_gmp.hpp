@@ -7,13 +7,13 @@
 #ifndef TURNCLOTH_TESTS_MEASURE_AGAINST_GMP_HPP
 #define TURNCLOTH_TESTS_MEASURE_AGAINST_GMP_HPP
 
+#include "at_random.hpp"
 #include <turncloth/measure/fraction.hpp>
 
 #include <gmpxx.h>
 
 #include <cstdint>
 #include <limits>
-#include <random>
 #include <type_traits>
 
 namespace against_gmp {
@@ -49,16 +49,11 @@ inline mpz_class ceil(const mpq_class& q) {
     return whole;
 }
 
-/// Random fractions. The seed is fixed, so a failure comes again.
-class sampler {
+class sampler : public at_random::sampler {
 public:
-    explicit sampler(std::uint64_t seed) : bits_(seed) {}
+    using at_random::sampler::sampler;
 
-    std::int64_t between(std::int64_t least, std::int64_t most) {
-        return std::uniform_int_distribution<std::int64_t>(least, most)(bits_);
-    }
-
-    std::uint64_t bits() { return bits_(); }
+    std::uint64_t bits() { return (*this)(); }
 
     /// Up to 100 either way, on a ruler divided into as many as 64ths.
     fraction on_a_ruler() { return {between(-6400, 6400), std::int64_t{1} << between(0, 6)}; }
@@ -106,8 +101,6 @@ private:
             return -(std::int64_t{1} << 62) + off - 2;
         }
     }
-
-    std::mt19937_64 bits_;
 };
 
 } // namespace against_gmp

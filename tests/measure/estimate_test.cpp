@@ -1,5 +1,6 @@
 // estimate: values known to a bound. At compile time; then against Boost.Multiprecision (100 digits) over many random
 // inputs: the truth is always within the bound, and a graduation is given only where it is the right one.
+#include "at_random.hpp"
 #include <turncloth/measure/estimate.hpp>
 #include <turncloth/measure/read.hpp>
 
@@ -12,7 +13,6 @@
 #include <cmath>
 #include <cstdint>
 #include <limits>
-#include <random>
 
 using namespace turncloth;
 using real = boost::multiprecision::cpp_bin_float_100;
@@ -39,12 +39,10 @@ static_assert(rounded(pi() * estimate({3, 4}), "1/16"_in, side::below) == "2 5/1
 
 real exact(fraction x) { return real(numerator(x)) / denominator(x); }
 
-class sampler {
+class sampler : public at_random::sampler {
 public:
-    explicit sampler(std::uint64_t seed) : bits_(seed) {}
-    std::int64_t between(std::int64_t least, std::int64_t most) {
-        return std::uniform_int_distribution<std::int64_t>(least, most)(bits_);
-    }
+    using at_random::sampler::sampler;
+
     /// Above zero, of any size that 64 bits hold: as many small numbers as large ones.
     fraction of_any_size() { return {part(), part()}; }
     fraction of_cloth() { return {between(1, 100'000), between(1, 1000)}; }
@@ -53,8 +51,7 @@ public:
     }
 
 private:
-    std::int64_t part() { return static_cast<std::int64_t>(bits_() >> between(1, 63)) | 1; }
-    std::mt19937_64 bits_;
+    std::int64_t part() { return static_cast<std::int64_t>((*this)() >> between(1, 63)) | 1; }
 };
 
 /// The truth is within the bound, and the bound within a little more than half of a double's last place.
@@ -75,7 +72,7 @@ real on_graduation(const real& x, fraction step, side wanted) {
 
 TEST_CASE("a fraction of any size is known to within half a double's last place and a little") {
     sampler random(1614);
-    for (int i = 0; i < 20'000; ++i) {
+    while (random.another_of(20'000)) {
         const fraction x = random.of_any_size();
         check(estimate(x), exact(x), 0.501);
     }
@@ -83,7 +80,7 @@ TEST_CASE("a fraction of any size is known to within half a double's last place 
 
 TEST_CASE("sums, products and roots carry bounds that hold") {
     sampler random(1685);
-    for (int i = 0; i < 20'000; ++i) {
+    while (random.another_of(20'000)) {
         const fraction x = random.of_any_size(), y = random.of_any_size(), z = random.of_cloth();
         check(estimate(x) + estimate(y), exact(x) + exact(y), 0.504);
         check(estimate(x) * estimate(y), exact(x) * exact(y), 0.504);
@@ -95,7 +92,7 @@ TEST_CASE("sums, products and roots carry bounds that hold") {
 
 TEST_CASE("an arctangent is right to within its bound, for slopes of any size") {
     sampler random(1671);
-    for (int i = 0; i < 5'000; ++i) {
+    for (const int i : random.cases(5'000)) {
         const fraction x = i % 2 == 0 ? random.of_any_size() : random.of_cloth();
         check(arctangent(x), atan(exact(x)), 0.504);
     }
@@ -111,7 +108,7 @@ TEST_CASE("an arctangent is right to within its bound, for slopes of any size") 
 TEST_CASE("a graduation that is given is the right one, on each side") {
     sampler random(1772);
     int given = 0;
-    for (int i = 0; i < 20'000; ++i) {
+    while (random.another_of(20'000)) {
         const fraction x = random.of_cloth(), step = {random.between(1, 3), std::int64_t{1} << random.between(0, 20)};
         const side wanted = random.any_side();
         const estimate e = arctangent(x) * estimate(x);
@@ -141,7 +138,7 @@ TEST_CASE("at graduations near the last of 64 bits what is given is right, and m
             ++refused;
         }
     };
-    for (int i = 0; i < 4'000; ++i) {
+    while (random.another_of(4'000)) {
         const fraction x = random.of_cloth(), y = random.of_cloth();
         check_fine(estimate(x), exact(x));
         check_fine(square_root(estimate(x)), sqrt(exact(x)));
@@ -167,7 +164,7 @@ TEST_CASE("the 128-bit steps beneath are exact: products of shares, quotients an
     const auto big = [](detail::uint128 n) -> mpz_class {
         return (mpz_class(static_cast<unsigned long>(n >> 64)) << 64) + static_cast<unsigned long>(n);
     };
-    for (int i = 0; i < 20'000; ++i) {
+    for (const int i : random.cases(20'000)) {
         const detail::uint128 a = wide() >> random.between(0, 100), b = wide();
         CHECK(big(detail::share_product(a, b)) == mpz_class(big(a) * big(b) >> 128));
         const auto d = static_cast<std::uint64_t>(b >> 64) | 1, n = static_cast<std::uint64_t>(a >> 64) % d;
@@ -186,7 +183,7 @@ TEST_CASE("the 128-bit steps beneath are exact: products of shares, quotients an
 
 TEST_CASE("exact values on a border are decided, and estimates that straddle one are refused") {
     sampler random(1801);
-    for (int i = 0; i < 2'000; ++i) {
+    while (random.another_of(2'000)) {
         const fraction x = {random.between(1, 1 << 20), std::int64_t{1} << random.between(0, 10)};
         CHECK(estimate(x).on(x, side::below) == x);
         CHECK(estimate(x).on(x, side::above) == x);

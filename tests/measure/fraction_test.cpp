@@ -121,10 +121,10 @@ void check(fraction x, fraction y) {
 
 TEST_CASE("a million random pairs give what GMP gives, and overflow exactly where its lowest terms do not fit") {
     against_gmp::sampler random(1959);
-    for (int i = 0; i < 1'000'000; ++i)
+    while (random.another_of(1'000'000))
         check(random.mixed(), random.mixed());
     int refused = 0;
-    for (int i = 0; i < 50'000; ++i) {
+    while (random.another_of(50'000)) {
         const fraction x = random.near_overflow(), y = random.near_overflow();
         check(x, y);
         try {
@@ -140,7 +140,7 @@ TEST_CASE("a million random pairs give what GMP gives, and overflow exactly wher
 TEST_CASE("results near the border of 64 bits that reduce to something small are given, not refused") {
     against_gmp::sampler random(1824);
     int met = 0;
-    for (int i = 0; i < 20'000; ++i) {
+    while (random.another_of(20'000)) {
         // A partner is made for x, with which the result is a chosen simple number.
         const fraction x = random.bits() % 2 == 0 ? random.near_overflow() : random.of_any_size();
         const fraction simple = random.awkward();
@@ -174,7 +174,7 @@ TEST_CASE("every pair of the extreme values gives what GMP gives") {
 
 TEST_CASE("floor, ceil, sign and reciprocal are those of GMP") {
     against_gmp::sampler random(1893);
-    for (int i = 0; i < 200'000; ++i) {
+    while (random.another_of(200'000)) {
         const fraction x = random.mixed();
         const mpq_class q = against_gmp::exact(x);
         if (against_gmp::floor(q) != floor(x) || against_gmp::ceil(q) != ceil(x) || !agrees([&] { return -x; }, -q) ||
@@ -186,7 +186,7 @@ TEST_CASE("floor, ceil, sign and reciprocal are those of GMP") {
 
 TEST_CASE("a fraction is brought to lowest terms as GMP brings it, or refused where the sign has no place to go") {
     against_gmp::sampler random(1791);
-    for (int i = 0; i < 200'000; ++i) {
+    for (const int i : random.cases(200'000)) {
         const auto part = [&] { return static_cast<std::int64_t>(random.bits()) >> random.between(0, 63); };
         const std::int64_t n = i % 7 == 0 ? lowest : part(), d = i % 5 == 0 ? lowest : part();
         if (d == 0)
@@ -200,7 +200,7 @@ TEST_CASE("a fraction is brought to lowest terms as GMP brings it, or refused wh
 
 TEST_CASE("as a double a fraction is within two units of the last place") {
     against_gmp::sampler random(754);
-    for (int i = 0; i < 100'000; ++i) {
+    while (random.another_of(100'000)) {
         const fraction x = random.mixed();
         const double nearest = against_gmp::exact(x).get_d(); // GMP truncates, which is less than one unit
         const double unit = std::abs(std::nextafter(nearest, 2 * nearest) - nearest);

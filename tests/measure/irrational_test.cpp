@@ -114,7 +114,7 @@ void check_approximate(double real, fraction step) {
 
 TEST_CASE("square roots are right on every side, by the whole-number root of GMP") {
     against_gmp::sampler random(1637);
-    for (int i = 0; i < 50'000; ++i) {
+    while (random.another_of(50'000)) {
         const fraction step(1, std::int64_t{1} << random.between(0, 6));
         check_root(abs(random.on_a_ruler()), step);
         check_root(abs(random.awkward()), fraction(random.between(1, 30), random.between(1, 100)));
@@ -123,7 +123,7 @@ TEST_CASE("square roots are right on every side, by the whole-number root of GMP
 
 TEST_CASE("square roots just beside a graduation or a half are not taken for it") {
     against_gmp::sampler random(1685);
-    for (int i = 0; i < 20'000; ++i) {
+    while (random.another_of(20'000)) {
         const std::int64_t root = random.between(1, 1'000'000'000);
         const fraction square = fraction(root) * root, between = square + root + fraction(1, 4); // (root + 1/2)^2
         const fraction little(1, 8);
@@ -143,7 +143,7 @@ TEST_CASE("square roots just beside a graduation or a half are not taken for it"
 
 TEST_CASE("diagonals are the roots of the sums of squares") {
     against_gmp::sampler random(570);
-    for (int i = 0; i < 20'000; ++i) {
+    while (random.another_of(20'000)) {
         const fraction a = abs(random.on_a_ruler()), b = abs(random.on_a_ruler());
         const mpq_class p = against_gmp::exact(a), q = against_gmp::exact(b);
         for (const side wanted : every_side) {
@@ -156,7 +156,7 @@ TEST_CASE("diagonals are the roots of the sums of squares") {
 
 TEST_CASE("multiples of pi are right on every side, by pi to fifty digits") {
     against_gmp::sampler random(1761);
-    for (int i = 0; i < 50'000; ++i) {
+    for (const int i : random.cases(50'000)) {
         const fraction x = i % 2 == 0 ? random.on_a_ruler() : random.awkward();
         const fraction step(1, i % 3 == 0 ? 10 : std::int64_t{1} << random.between(0, 6));
         for (const side wanted : every_side) {
@@ -169,9 +169,9 @@ TEST_CASE("multiples of pi are right on every side, by pi to fifty digits") {
 
 TEST_CASE("doubles of a size that people measure are brought to their graduation exactly") {
     against_gmp::sampler random(1985);
-    std::mt19937_64 bits(3);
+    at_random::seeded<std::mt19937_64> bits(3);
     std::uniform_real_distribution<double> size(-1000, 1000);
-    for (int i = 0; i < 50'000; ++i) {
+    while (bits.another_of(50'000)) {
         check_approximate(size(bits), {1, std::int64_t{1} << random.between(0, 6)});
         check_approximate(size(bits), fraction(random.between(1, 1000), random.between(1, 1000)));
         check_approximate(static_cast<double>(random.between(-20'000, 20'000)) / 128, {1, 64}); // ties too
@@ -180,7 +180,7 @@ TEST_CASE("doubles of a size that people measure are brought to their graduation
 
 TEST_CASE("doubles of any bits are brought to their graduation exactly, or refused where they do not fit") {
     against_gmp::sampler random(754);
-    for (int i = 0; i < 50'000; ++i) {
+    while (random.another_of(50'000)) {
         const double real = std::bit_cast<double>(random.bits());
         if (!std::isfinite(real))
             continue;

@@ -130,13 +130,13 @@ TEST_CASE("the explicit conversions of Boost.Units are exact between all six uni
     static_assert(boost_agrees_everywhere({7, 12}));
     static_assert(length<centimetre>(5_in) == 12.7_cm); // Boost's own inch gives 12 for whole numbers
     against_gmp::sampler random(1866);
-    for (int i = 0; i < 10'000; ++i)
+    while (random.another_of(10'000))
         CHECK_UNARY(boost_agrees_everywhere(random.awkward()));
 }
 
 TEST_CASE("a conversion and the way back give what was there") {
     against_gmp::sampler random(1975);
-    for (int i = 0; i < 10'000; ++i) {
+    for (const int i : random.cases(10'000)) {
         const auto l = length_of<inch>(i % 2 == 0 ? random.on_a_ruler() : random.awkward());
         CHECK(as<inch>(as<metre>(l)) == l);
         CHECK(as<inch>(as<yard>(as<millimetre>(l))) == l);

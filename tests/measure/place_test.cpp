@@ -64,7 +64,7 @@ static_assert(!std::is_constructible_v<on_shelf, from_wall> && !std::is_construc
 
 TEST_CASE("places and lengths obey the laws of points and differences") {
     against_gmp::sampler random(1637);
-    for (int i = 0; i < 20'000; ++i) {
+    while (random.another_of(20'000)) {
         const auto p = at<shelf_end>(length_of<inch>(random.on_a_ruler()));
         const auto q = at<shelf_end>(length_of<inch>(random.awkward()));
         const auto l = length_of<inch>(random.on_a_ruler()), offset = length_of<inch>(random.awkward());

@@ -130,7 +130,7 @@ TEST_CASE("at 0.0001 mm the odd 32nds are ties and nothing else is") {
 TEST_CASE("every rule gives what GMP and its definition give") {
     against_gmp::sampler random(1982);
     int halves = 0;
-    for (int i = 0; i < 100'000; ++i) {
+    for (const int i : random.cases(100'000)) {
         const fraction step = abs(i % 2 == 0 ? fraction(1, std::int64_t{1} << random.between(0, 6))
                                              : fraction(random.between(1, 20), random.between(1, 20)));
         // Every third value lies on a half or a whole step.
@@ -152,7 +152,7 @@ TEST_CASE("every rule gives what GMP and its definition give") {
 TEST_CASE("rounding at the border of 64 bits is right or refused") {
     against_gmp::sampler random(1985);
     int refused = 0;
-    for (int i = 0; i < 20'000; ++i) {
+    while (random.another_of(20'000)) {
         const fraction x = random.near_overflow(), step = abs(random.on_a_ruler()) + 1;
         const mpq_class q = against_gmp::exact(x), s = against_gmp::exact(step);
         for (const ties rule : every_rule) {

@@ -86,7 +86,7 @@ TEST_CASE("nothing that is rounded to zero keeps a sign") {
 
 TEST_CASE("no denominator is larger than the ruler's, and the text is within half a graduation") {
     against_gmp::sampler random(1851);
-    for (int i = 0; i < 20'000; ++i) {
+    while (random.another_of(20'000)) {
         const std::int64_t largest_denominator = std::int64_t{1} << random.between(0, 6);
         const auto l = length_of<inch>(random.awkward());
         const auto shown = read_length<inch>(to_text(l, inch_ruler(largest_denominator)));
@@ -112,19 +112,19 @@ TEST_CASE("both editions are each rounded from the exact length, not one from th
 
 TEST_CASE("what is written reads back equal, in all six units") {
     against_gmp::sampler random(1837);
-    for (int i = 0; i < 20'000; ++i) {
+    while (random.another_of(20'000)) {
         const fraction x = random.mixed(), decimal(random.between(-1'000'000, 1'000'000), 1000);
         if (!reads_back_in_every_unit(x) || !reads_back_in_every_unit(decimal))
             FAIL(to_text(x), " or ", to_text(decimal), " does not read back");
     }
-    for (int i = 0; i < 20'000; ++i)
+    while (random.another_of(20'000))
         if (const fraction x = random.near_overflow(); !reads_back_in_every_unit(x))
             FAIL(to_text(x), " does not read back");
 }
 
 TEST_CASE("exact decimals are as GMP divides") {
     against_gmp::sampler random(1585);
-    for (int i = 0; i < 5'000; ++i) {
+    while (random.another_of(5'000)) {
         const int digits = static_cast<int>(random.between(0, 9));
         std::int64_t scale = 1;
         for (int d = 0; d < digits; ++d)

@@ -87,11 +87,8 @@ TEST_CASE("the rule of a third more along the selvedge falls short of the root b
 }
 
 TEST_CASE("the side of a square by the rule of areas is rounded up, and by less than a graduation") {
-    constexpr int seed = 1893;
-    reference::sampler random(seed);
-    for (int i = 0; i < 10'000; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    reference::sampler random(1893);
+    while (random.another_of(10'000)) {
         const length<inch> strip = random.inches(1'000), width = random.inches(4);
         // On and beside the border too: lengths whose square is just made by a graduation.
         const length<inch> edge = random.inches(60);
@@ -109,11 +106,8 @@ TEST_CASE("the side of a square by the rule of areas is rounded up, and by less 
 }
 
 TEST_CASE("cloth by the rule of areas gives back at least the strip it was worked out for, and little more") {
-    constexpr int seed = 1895;
-    reference::sampler random(seed);
-    for (int i = 0; i < 5'000; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    reference::sampler random(1895);
+    while (random.another_of(5'000)) {
         const length<centimetre> strip = random.centimetres(2'000), width = random.centimetres(6);
         const length<centimetre> shortest = random.centimetres(20), across = random.centimetres(120) + 30_cm;
         const length<centimetre> along =
@@ -144,12 +138,9 @@ laid_strips laid(length<inch> across, length<inch> along, length<inch> width, le
 } // namespace
 
 TEST_CASE("strips counted on a piece are as many, and as long, as strips laid on it one by one") {
-    constexpr int seed = 1897;
-    reference::sampler random(seed);
+    reference::sampler random(1897);
     int met = 0;
-    for (int i = 0; i < 3'000; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    while (random.another_of(3'000)) {
         const length<inch> seam = random.inches(2); // above 1 in as well as below
         const length<inch> across = random.inches(30) + seam * 2, along = across + random.inches(40);
         const length<inch> width = random.inches(4) + "1/2"_in;
@@ -169,12 +160,9 @@ TEST_CASE("strips counted on a piece are as many, and as long, as strips laid on
 }
 
 TEST_CASE("the cloth or the square for a length gives it when its strips are laid, and a graduation less does not") {
-    constexpr int seed = 1899;
-    reference::sampler random(seed);
+    reference::sampler random(1899);
     int tight = 0;
-    for (int i = 0; i < 1'500; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    while (random.another_of(1'500)) {
         const length<inch> width = random.inches(3) + "1/2"_in, seam = random.inches(3),
                            across = random.inches(40) + 7_in;
         const bias_wanted<inch> wanted{.joined = random.inches(400), .width = width, .seam = seam};
@@ -194,7 +182,7 @@ TEST_CASE("the cloth or the square for a length gives it when its strips are lai
 
 TEST_CASE("the longest strip of a square is its diagonal less the strip's width, rounded down rightly") {
     reference::sampler random(1901);
-    for (int i = 0; i < 5'000; ++i) {
+    while (random.another_of(5'000)) {
         const length<inch> square = random.inches(60) + 4_in, width = random.inches(4);
         CHECK(exact(longest_bias<inch>({.square = square, .width = width}, "1/8"_in)) * 8 ==
               floor((sqrt(real(2)) * exact(square) - exact(width)) * 8));

@@ -71,11 +71,8 @@ TEST_CASE("a strip folded to a mitre uses the edge's own length at every corner"
 }
 
 TEST_CASE("the width that is cut gives back the width that shows, with any seam and thickness") {
-    constexpr int seed = 1881;
-    reference::sampler random(seed);
-    for (int i = 0; i < 2'000; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    reference::sampler random(1881);
+    while (random.another_of(2'000)) {
         const length<inch> width = random.inches(2), seam = random.inches(1), turn = random.inches(1) - "1/64"_in;
         CHECK(finished_width_of_single(single_fold(width, {.seam = seam, .turn = turn}).value(),
                                        {.seam = seam, .turn = turn}) == width);
@@ -101,11 +98,8 @@ TEST_CASE("a binding's working names what there is and leaves out what there is 
 }
 
 TEST_CASE("strips across the cloth are enough, and one less would not be, for any join") {
-    constexpr int seed = 1889;
-    reference::sampler random(seed);
-    for (int i = 0; i < 5'000; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    reference::sampler random(1889);
+    for (const int i : random.cases(5'000)) {
         const length<inch> needed = random.inches(400), usable = random.inches(50) + 4_in, width = random.inches(3);
         const length<inch> loss = i % 3 == 0 ? length<inch>() : random.inches(3);
         const strips<inch> s = strips_across(needed, {.width = width, .usable = usable, .join = loss});

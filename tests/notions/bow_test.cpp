@@ -63,17 +63,12 @@ void check(const estimate& e, const real& truth) {
 } // namespace
 
 TEST_CASE("the height of a bow is right to the last bit, for any fullness") {
-    constexpr int seed = 1665;
-    reference::sampler random(seed);
-    for (int i = 0; i < 1'500; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    reference::sampler random(1665);
+    while (random.another_of(1'500)) {
         const length<inch> arc = random.inches(60), chord = arc * fraction(random.between(0, 9'999), 10'000);
         check(bow_height_of(arc, chord), height(arc, chord));
     }
-    for (int i = 0; i < 500; ++i) { // hardly fuller, and hardly open
-        CAPTURE(seed);
-        CAPTURE(i);
+    while (random.another_of(500)) { // hardly fuller, and hardly open
         const length<centimetre> arc = random.centimetres(60);
         const fraction little = {1, std::int64_t{1} << random.between(14, 36)};
         check(bow_height_of(arc, arc * (1 - little)), height(arc, arc * (1 - little)));
@@ -92,11 +87,8 @@ TEST_CASE("a bow hardly higher than its span follows the parabola, sqrt(3/8 chor
 }
 
 TEST_CASE("a circle through the bow that the library gives is as long as the piece, by quadrature") {
-    constexpr int seed = 1690;
-    reference::sampler random(seed);
-    for (int i = 0; i < 1'000; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    reference::sampler random(1690);
+    while (random.another_of(1'000)) {
         // Up to a half circle the curve is a function over its chord: y = sqrt(r^2 - x^2), with length element r / y.
         const length<inch> chord = random.inches(40), arc = chord * fraction(random.between(1'001, 1'560), 1'000);
         const double c = to_double(chord.value()), h = bow_height_of(arc, chord).value();
@@ -113,11 +105,8 @@ TEST_CASE("a circle through the bow that the library gives is as long as the pie
 }
 
 TEST_CASE("a graduation is the right one on each side, in both units") {
-    constexpr int seed = 1701;
-    reference::sampler random(seed);
-    for (int i = 0; i < 1'000; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    reference::sampler random(1701);
+    while (random.another_of(1'000)) {
         const length<inch> arc = random.inches(30), chord = arc * fraction(random.between(1, 99), 100);
         const real steps = height(arc, chord) * 16;
         CHECK(exact(bow_height(arc, chord, "1/16"_in, side::below)) * 16 == floor(steps));
@@ -132,11 +121,8 @@ TEST_CASE("a graduation is the right one on each side, in both units") {
 
 TEST_CASE(
     "the piece that is cut for a wanted height stands off at least so far, and by less than a graduation's worth") {
-    constexpr int seed = 1711;
-    reference::sampler random(seed);
-    for (int i = 0; i < 1'000; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    reference::sampler random(1711);
+    while (random.another_of(1'000)) {
         const length<inch> chord = random.inches(20), wanted = chord * fraction(random.between(1, 150), 100);
         const length<inch> arc = arc_for_bow(chord, wanted, "1/8"_in, side::above);
         const auto stands_off = [&](length<inch> a) { return bow_height_of(a, chord).value(); };
@@ -147,11 +133,8 @@ TEST_CASE(
 }
 
 TEST_CASE("a fuller piece stands off further, and over a wider span a piece stands off less when it is hardly fuller") {
-    constexpr int seed = 1720;
-    reference::sampler random(seed);
-    for (int i = 0; i < 1'000; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    reference::sampler random(1720);
+    while (random.another_of(1'000)) {
         const length<inch> arc = random.inches(30), chord = arc * fraction(random.between(1, 99), 100);
         CHECK(bow_height_of(arc + "1/64"_in, chord).value() > bow_height_of(arc, chord).value());
         if (ratio(chord, arc) > fraction(8, 10))

@@ -58,11 +58,8 @@ constexpr length<inch> closing_line(length<inch> c, length<inch> a, length<inch>
 } // namespace
 
 TEST_CASE("both corners give the same box, and give back the one that was asked for") {
-    constexpr int seed = 1903;
-    reference::sampler random(seed);
-    for (int i = 0; i < 5'000; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    reference::sampler random(1903);
+    while (random.another_of(5'000)) {
         const boxed_size<inch> box(random.inches(40), random.inches(40), random.inches(8) + "1/8"_in);
         const length<inch> seam = random.inches(1);
         const length<inch> across = box.depth() / 2 * fraction(random.between(1, 99), 100);
@@ -86,11 +83,8 @@ TEST_CASE("a panel's working shows the face, the sides and the seams, each way")
 }
 
 TEST_CASE("the cloth of two panels is that of the box, its seams, and what lies folded or cut away in the corners") {
-    constexpr int seed = 1905;
-    reference::sampler random(seed);
-    for (int i = 0; i < 2'000; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    reference::sampler random(1905);
+    while (random.another_of(2'000)) {
         const boxed_size<inch> box(random.inches(40), random.inches(40), random.inches(8) + "1/8"_in);
         const length<inch> d = box.depth();
         // With no seams: two panels (w + d)(h + d) less eight squares of half the depth are the box's six faces.
@@ -101,11 +95,8 @@ TEST_CASE("the cloth of two panels is that of the box, its seams, and what lies 
 }
 
 TEST_CASE("an edging goes round its plates, in one strip, in four, and with a zipper") {
-    constexpr int seed = 1907;
-    reference::sampler random(seed);
-    for (int i = 0; i < 5'000; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    reference::sampler random(1907);
+    while (random.another_of(5'000)) {
         const boxed_size<inch> box(random.inches(40) + 2_in, random.inches(40) + 2_in, random.inches(8) + "1/8"_in);
         const length<inch> a = random.inches(1);
         const box_edging<inch> one = edging(box, a, 1), four = edging(box, a, 4);
@@ -124,11 +115,8 @@ TEST_CASE("an edging goes round its plates, in one strip, in four, and with a zi
 }
 
 TEST_CASE("ease and squeeze come off again") {
-    constexpr int seed = 1909;
-    reference::sampler random(seed);
-    for (int i = 0; i < 1'000; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    reference::sampler random(1909);
+    while (random.another_of(1'000)) {
         const boxed_size<inch> box(random.inches(40) + 4_in, random.inches(40) + 4_in, random.inches(8) + 4_in);
         const length<inch> ease = random.inches(4) - 2_in, in_depth = random.inches(4) - 2_in;
         CHECK(filling_for(covering(box, {.around = ease, .in_depth = in_depth}),

@@ -65,12 +65,9 @@ static_assert(strip_dividers<finished_edge>(20_cm, 4, 0_cm).starts[2] == at<fini
 } // namespace
 
 TEST_CASE("every rim lies clear of the fold, the stitching and the side hems, for any panel that is accepted") {
-    constexpr int seed = 1911;
-    reference::sampler random(seed);
+    reference::sampler random(1911);
     int set = 0, refused = 0;
-    for (int i = 0; i < 5'000; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    for (const int i : random.cases(5'000)) {
         const length<inch> depth = random.inches(4) + "1/2"_in, inset = depth / 8, side = random.inches(2);
         const panel<inch> p(finished_size(random.inches(40) + 20_in, 30_in),
                             edges<inch>{heading(depth, depth / 8, inset), single_turned_hem(side),
@@ -97,11 +94,8 @@ TEST_CASE("every rim lies clear of the fold, the stitching and the side hems, fo
 }
 
 TEST_CASE("the fewest eyelets are near enough to each other, and one less would not be") {
-    constexpr int seed = 1913;
-    reference::sampler random(seed);
-    for (int i = 0; i < 5'000; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    reference::sampler random(1913);
+    while (random.another_of(5'000)) {
         const length<inch> along = random.inches(60) + 10_in, rim = random.inches(1), margin = random.inches(3);
         const length<inch> most = rim * 2 + random.inches(10);
         const std::int64_t n = fewest_eyelets(along, {.rim = rim, .margin = margin, .most = most});
@@ -136,11 +130,8 @@ TEST_CASE("eyelets marked from the edge, each rounded by itself, stay at their p
 
 TEST_CASE("film taken for a fullness never exceeds it, keeps every pocket on the ruler, and falls short by under a "
           "step each") {
-    constexpr int seed = 1915;
-    reference::sampler random(seed);
-    for (int i = 0; i < 3'000; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    reference::sampler random(1915);
+    while (random.another_of(3'000)) {
         const length<inch> span = random.inches(60) + 10_in;
         const std::int64_t n = random.between(1, 9);
         const fraction fullness = {random.between(110, 200), 100};
@@ -156,11 +147,8 @@ TEST_CASE("film taken for a fullness never exceeds it, keeps every pocket on the
 }
 
 TEST_CASE("film taken for a depth stands off at least so far, and marked a graduation shorter it would not") {
-    constexpr int seed = 1917;
-    reference::sampler random(seed);
-    for (int i = 0; i < 2'000; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    reference::sampler random(1917);
+    while (random.another_of(2'000)) {
         const length<inch> span = random.inches(60) + 10_in, depth = random.inches(3);
         const std::int64_t n = random.between(1, 9);
         const length<inch> long_film = film_for_depth(span, n, depth, "1/8"_in);
@@ -171,11 +159,8 @@ TEST_CASE("film taken for a depth stands off at least so far, and marked a gradu
 }
 
 TEST_CASE("pockets and dividers fill their span exactly") {
-    constexpr int seed = 1919;
-    reference::sampler random(seed);
-    for (int i = 0; i < 3'000; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    reference::sampler random(1919);
+    while (random.another_of(3'000)) {
         const length<inch> span = random.inches(60) + 20_in, width = random.inches(2);
         const std::int64_t n = random.between(1, 9);
         const auto d = strip_dividers<finished_edge>(span, n, width);

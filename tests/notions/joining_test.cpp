@@ -52,12 +52,9 @@ static_assert(join_loss<inch>(join::slanting, {.width = 2_in, .allowance = "1/4"
 } // namespace
 
 TEST_CASE("widths laid down and joined one by one are as many, flat and in the round") {
-    constexpr int seed = 1913;
-    reference::sampler random(seed);
+    reference::sampler random(1913);
     int differ = 0;
-    for (int i = 0; i < 5'000; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    for (const int i : random.cases(5'000)) {
         const length<inch> needed = random.inches(300), width = random.inches(50) + 4_in;
         const length<inch> join = i % 4 == 0 ? length<inch>() : random.inches(3);
         std::int64_t flat = 1, ring = 1;
@@ -90,7 +87,7 @@ TEST_CASE("the sum of the widths can be read") {
 
 TEST_CASE("the join of slanting ends takes the root of eight allowances, rounded up by less than a graduation") {
     reference::sampler random(1885);
-    for (int i = 0; i < 2'000; ++i) {
+    while (random.another_of(2'000)) {
         const length<centimetre> a = random.centimetres(3);
         const reference::real steps = sqrt(reference::real(8)) * exact(a) * 10;
         CHECK(exact(join_loss<centimetre>(join::slanting, {.width = 9_cm, .allowance = a}, "0.1"_cm)) * 10 ==

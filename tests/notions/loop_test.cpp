@@ -64,11 +64,8 @@ double laid_over(double r, double h) {
 } // namespace
 
 TEST_CASE("the ribbon over a rod is as long as its path: two tangents and the arc between them") {
-    constexpr int seed = 1844;
-    reference::sampler random(seed);
-    for (int i = 0; i < 60; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    reference::sampler random(1844);
+    while (random.another_of(60)) {
         const length<inch> diameter = random.inches(3), stitched = random.inches(3);
         const double path = laid_over(to_double(diameter.value()) / 2, to_double(stitched.value()));
         CHECK(loop_of_rod<inch>({.diameter = diameter, .stitched = stitched}).value() ==
@@ -77,11 +74,8 @@ TEST_CASE("the ribbon over a rod is as long as its path: two tangents and the ar
 }
 
 TEST_CASE("the ribbon over a rod is 2 h + r (2 pi - 4 atan(h / r)), rounded rightly on each side") {
-    constexpr int seed = 1846;
-    reference::sampler random(seed);
-    for (int i = 0; i < 5'000; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    reference::sampler random(1846);
+    while (random.another_of(5'000)) {
         const length<centimetre> diameter = random.centimetres(8), stitched = random.centimetres(8);
         const real r = exact(diameter) / 2, h = exact(stitched);
         const real way = 2 * h + r * (boost::math::constants::two_pi<real>() - 4 * atan(h / r));
@@ -102,11 +96,8 @@ TEST_CASE(
     // to 4 r^2 / h.
     CHECK(loop_of_rod<inch>({.diameter = 2_in, .stitched = 1000_in}).value() ==
           doctest::Approx(2000.004).epsilon(1e-9));
-    constexpr int seed = 1848;
-    reference::sampler random(seed);
-    for (int i = 0; i < 1'000; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    reference::sampler random(1848);
+    while (random.another_of(1'000)) {
         const length<inch> diameter = random.inches(4), h = random.inches(4);
         const double here = loop_of_rod<inch>({.diameter = diameter, .stitched = h}).value(),
                      further = loop_of_rod<inch>({.diameter = diameter, .stitched = h + "1/64"_in}).value();
@@ -117,11 +108,8 @@ TEST_CASE(
 }
 
 TEST_CASE("the rod that a casing is made for goes in, and not much thicker a one") {
-    constexpr int seed = 1850;
-    reference::sampler random(seed);
-    for (int i = 0; i < 5'000; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    reference::sampler random(1850);
+    while (random.another_of(5'000)) {
         const length<inch> rod = random.inches(3) + "1/8"_in, ease = random.inches(1);
         const length<inch> width = casing_for_rod<inch>({.diameter = rod, .ease = ease}, "1/16"_in, side::above);
         CHECK(rod_for_casing(width - ease, "1/64"_in, side::above) >= rod);
@@ -130,11 +118,8 @@ TEST_CASE("the rod that a casing is made for goes in, and not much thicker a one
 }
 
 TEST_CASE("a pocket goes round its box with its ease to spare, and covers it to the height that is asked for") {
-    constexpr int seed = 1852;
-    reference::sampler random(seed);
-    for (int i = 0; i < 2'000; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    reference::sampler random(1852);
+    while (random.another_of(2'000)) {
         const boxed_thing<inch> box{random.inches(10), random.inches(4), random.inches(12)};
         const length<inch> ease = random.inches(1), above = random.inches(3);
         const pocket_sizes<inch> p = pocket_for_box(box, {.ease = ease, .above = above});

@@ -126,11 +126,8 @@ TEST_CASE("the exercises of a training manual come out, pleats, cloth, widths an
 }
 
 TEST_CASE("a knife pleat folded at its marks meets its placement line, and the row fills the length") {
-    constexpr int seed = 1921;
-    reference::sampler random(seed);
-    for (int i = 0; i < 3'000; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    reference::sampler random(1921);
+    while (random.another_of(3'000)) {
         const pleating<inch> p(pleat::knife, random.inches(60), random.between(1, 40), random.inches(3));
         const auto outer = p.outer_folds(), inner = p.inner_folds(), placed = p.placements();
         CHECK(outer.size() == p.count());
@@ -149,11 +146,8 @@ TEST_CASE("a knife pleat folded at its marks meets its placement line, and the r
 }
 
 TEST_CASE("box and inverted pleats folded at their marks show their width, and both folds meet their placement lines") {
-    constexpr int seed = 1923;
-    reference::sampler random(seed);
-    for (int i = 0; i < 3'000; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    reference::sampler random(1923);
+    while (random.another_of(3'000)) {
         const length<inch> finished = random.inches(60), depth = random.inches(3);
         const std::int64_t n = random.between(1, 40);
         const pleating<inch> box(pleat::box, finished, n, depth), inverted(pleat::inverted, finished, n, depth);
@@ -187,11 +181,8 @@ TEST_CASE("box and inverted pleats folded at their marks show their width, and b
 }
 
 TEST_CASE("the most layers are those counted point by point across a wide row") {
-    constexpr int seed = 1925;
-    reference::sampler random(seed);
-    for (int i = 0; i < 400; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    reference::sampler random(1925);
+    for (const int i : random.cases(400)) {
         // Whole numbers of eighths, and points at odd 32nds, so that no point lies on a crease.
         const std::int64_t w = random.between(1, 12), d = random.between(1, 40), n = 24;
         const auto kind = std::array{pleat::knife, pleat::box, pleat::inverted}[static_cast<std::size_t>(i % 3)];
@@ -217,11 +208,8 @@ TEST_CASE("the most layers are those counted point by point across a wide row") 
 }
 
 TEST_CASE("the number of pleats comes nearest to the wanted width, and cloth is used up to less than one pleat") {
-    constexpr int seed = 1927;
-    reference::sampler random(seed);
-    for (int i = 0; i < 5'000; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    reference::sampler random(1927);
+    while (random.another_of(5'000)) {
         const length<inch> finished = random.inches(60) + 2_in, width = random.inches(3), depth = random.inches(3);
         const fraction wanted = ratio(finished, width);
         const std::int64_t n = pleats_near(pleat::box, finished, {.width = width, .depth = depth}).count();
@@ -235,11 +223,8 @@ TEST_CASE("the number of pleats comes nearest to the wanted width, and cloth is 
 }
 
 TEST_CASE("pleats rounded to a ruler still fill the length, and their starts keep step on the cloth") {
-    constexpr int seed = 1929;
-    reference::sampler random(seed);
-    for (int i = 0; i < 2'000; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    reference::sampler random(1929);
+    while (random.another_of(2'000)) {
         const pleating<inch> p(pleat::knife, random.inches(40) + 10_in, random.between(1, 20), random.inches(2));
         CHECK(rounded_start(p, 0, "1/8"_in).on_cloth == at<cut_edge>(0_in));
         CHECK(rounded_start(p, p.count(), "1/8"_in).on_face == at<finished_edge>(p.finished()));
@@ -254,11 +239,8 @@ TEST_CASE("pleats rounded to a ruler still fill the length, and their starts kee
 }
 
 TEST_CASE("tucks keep to their ends and their pitch, and take twice their depth each") {
-    constexpr int seed = 1931;
-    reference::sampler random(seed);
-    for (int i = 0; i < 3'000; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    reference::sampler random(1931);
+    while (random.another_of(3'000)) {
         const length<centimetre> finished = random.centimetres(60) + 10_cm, ends = random.centimetres(4);
         const length<centimetre> depth = random.centimetres(1), pitch = depth * 3 + random.centimetres(3);
         if (finished - ends * 2 < pitch)

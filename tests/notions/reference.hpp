@@ -1,8 +1,8 @@
-// What the tests of the notions compare with: numbers of 50 digits from Boost.Multiprecision, random sizes such as cloth
-// has, and what a refusal says and knows.
+// What the tests of the notions compare with: numbers of 50 digits from Boost.Multiprecision, random sizes, and what a refusal says and knows.
 #ifndef TURNCLOTH_TESTS_NOTIONS_REFERENCE_HPP
 #define TURNCLOTH_TESTS_NOTIONS_REFERENCE_HPP
 
+#include "at_random.hpp"
 #include <turncloth/measure/error.hpp>
 #include <turncloth/measure/length.hpp>
 
@@ -11,7 +11,6 @@
 #include <array>
 #include <cstdint>
 #include <optional>
-#include <random>
 #include <string>
 
 namespace reference {
@@ -24,25 +23,7 @@ real exact(turncloth::length<Unit> l) {
     return exact(l.value());
 }
 
-/// Random sizes. The seed is fixed, so a failure comes again.
-class sampler {
-public:
-    explicit sampler(std::uint64_t seed) : bits_(seed) {}
-
-    std::int64_t between(std::int64_t least, std::int64_t most) {
-        return std::uniform_int_distribution<std::int64_t>(least, most)(bits_);
-    }
-    /// From 1/64 in to `most` in, on a ruler of 64ths; from 0.1 mm to `most` cm.
-    turncloth::length<turncloth::inch> inches(std::int64_t most) {
-        return turncloth::length_of<turncloth::inch>({between(1, most * 64), 64});
-    }
-    turncloth::length<turncloth::centimetre> centimetres(std::int64_t most) {
-        return turncloth::length_of<turncloth::centimetre>({between(1, most * 100), 100});
-    }
-
-private:
-    std::mt19937_64 bits_;
-};
+using at_random::sampler;
 
 /// What an Error says that `refused` throws, or that it throws none.
 template <class Error, class Call>

@@ -35,11 +35,8 @@ static_assert(spools(1158_in, as<inch>(length_of<yard>(10))) == 4 && spools(0_in
 } // namespace
 
 TEST_CASE("thread adds up over any runs, in proportion to seams, ends and ratios") {
-    constexpr int seed = 1933;
-    reference::sampler random(seed);
-    for (int i = 0; i < 1'000; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    reference::sampler random(1933);
+    while (random.another_of(1'000)) {
         std::vector<seam_run<centimetre>> runs;
         length<centimetre> thread;
         for (std::int64_t k = random.between(0, 6); k > 0; --k) {

@@ -85,11 +85,8 @@ double spiral_length(double r, double s, double thickness) {
 } // namespace
 
 TEST_CASE("a ribbon's parts add up to what is cut, on the piece and on the ribbon, for any size and fraction") {
-    constexpr int seed = 1867;
-    reference::sampler random(seed);
-    for (int i = 0; i < 5'000; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    reference::sampler random(1867);
+    for (const int i : random.cases(5'000)) {
         ribbon_tie<inch> t{random.inches(40), {random.between(0, 4), 8}, {random.between(4, 8), 8}, {}, {}, {}, {}};
         (i % 2 == 0 ? t.loop : t.free_at_start) = random.inches(4);
         t.free_at_end = random.inches(6);
@@ -117,11 +114,8 @@ TEST_CASE("a ribbon's working names its parts and leaves out what is not there")
 }
 
 TEST_CASE("the radius of a roll keeps the area of its section, to the last bit, and rounds rightly") {
-    constexpr int seed = 1873;
-    reference::sampler random(seed);
-    for (int i = 0; i < 5'000; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    reference::sampler random(1873);
+    while (random.another_of(5'000)) {
         const rolled<inch> r{random.inches(400) + 20_in, random.inches(1), random.inches(3)};
         const real radius = sqrt(exact(r.core_diameter) * exact(r.core_diameter) / 4 +
                                  exact(r.strip) * exact(r.thickness) / boost::math::constants::pi<real>());
@@ -135,11 +129,8 @@ TEST_CASE("the radius of a roll keeps the area of its section, to the last bit, 
 }
 
 TEST_CASE("a spiral as long as the strip ends within a twenty-fifth of the thickness inside the roll's circle") {
-    constexpr int seed = 1877;
-    reference::sampler random(seed);
-    for (int i = 0; i < 3'000; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    reference::sampler random(1877);
+    for (const int i : random.cases(3'000)) {
         // From just once round to many turns, round a core and, every other time, round nothing.
         const length<inch> thickness = random.inches(1), core = i % 2 == 0 ? length<inch>() : random.inches(4);
         const length<inch> once = (core + thickness) * fraction(22, 7);
@@ -163,11 +154,8 @@ TEST_CASE("exact spirals of the paper roll exceed the area's length by thousandt
 TEST_CASE("no point of the cloth stands out more than its thickness beyond the roll's circle") {
     // The cloth's middle is a spiral that starts half a thickness out from the core; its end, half a thickness further
     // out again, is the outermost point.
-    constexpr int seed = 1879;
-    reference::sampler random(seed);
-    for (int i = 0; i < 1'000; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    reference::sampler random(1879);
+    while (random.another_of(1'000)) {
         const length<inch> thickness = random.inches(1), core = random.inches(4);
         const rolled<inch> r{(core + thickness) * fraction(22, 7) + random.inches(200), thickness, core};
         const double t = to_double(thickness.value()), start = to_double(core.value()) / 2 + t / 2;

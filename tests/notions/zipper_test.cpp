@@ -114,11 +114,8 @@ TEST_CASE("what a zipper's opening and tape come from can be read") {
 }
 
 TEST_CASE("the opening, its margins and the tape fill the width between the seams") {
-    constexpr int seed = 5101;
-    sampler random(seed);
-    for (int i = 0; i < 2000; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    sampler random(5101);
+    while (random.another_of(2000)) {
         const fraction margin = length_up_to(random, 3), beyond = length_up_to(random, 3);
         const fraction across = margin * 2 + abs(random.awkward()) + fraction(1, 8);
         const zipped_opening<inch> z{length_of<inch>(across), length_of<inch>(margin), length_of<inch>(beyond)};
@@ -133,12 +130,9 @@ TEST_CASE("the opening, its margins and the tape fill the width between the seam
 }
 
 TEST_CASE("a made-up zipper is the shortest that is long enough, and is cut where its tail ends") {
-    constexpr int seed = 5102;
-    sampler random(seed);
+    sampler random(5102);
     int usable = 0, stops = 0, cuts = 0, refused = 0;
-    for (int i = 0; i < 20000; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    while (random.another_of(20000)) {
         const fraction margin = length_up_to(random, 2), ends = length_up_to(random, 1);
         const fraction tail = length_up_to(random, 1) + fraction(1, 16);
         const fraction across = margin * 2 + fraction(random.between(1, 80), 4);
@@ -171,12 +165,9 @@ TEST_CASE("a made-up zipper is the shortest that is long enough, and is cut wher
 }
 
 TEST_CASE("rolls give what cutting piece by piece gives") {
-    constexpr int seed = 5103;
-    sampler random(seed);
+    sampler random(5103);
     int many_rolls = 0;
-    for (int i = 0; i < 3000; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    for (const int i : random.cases(3000)) {
         const fraction margin = length_up_to(random, 2) + fraction(1, 16),
                        beyond = margin * fraction(random.between(0, 4), 4);
         const fraction across = margin * 2 + length_up_to(random, 20) + fraction(1, 16);
@@ -210,11 +201,8 @@ TEST_CASE("rolls give what cutting piece by piece gives") {
 }
 
 TEST_CASE("a zipper's lines lie on both sides of its centre") {
-    constexpr int seed = 5104;
-    sampler random(seed);
-    for (int i = 0; i < 500; ++i) {
-        CAPTURE(seed);
-        CAPTURE(i);
+    sampler random(5104);
+    while (random.another_of(500)) {
         const fraction centre = random.awkward(), slit = abs(random.on_a_ruler());
         const fraction rows = slit + fraction(random.between(1, 40), 8);
         const auto l =

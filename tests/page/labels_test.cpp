@@ -1,4 +1,5 @@
 // page/detail/labels.hpp and lettering.hpp: words are measured, broken and kept apart.
+#include "at_random.hpp"
 #include "draw/picture.hpp"
 #include <turncloth/page/detail/labels.hpp>
 
@@ -20,8 +21,8 @@ TEST_CASE("labels are spread along a margin: in order, apart, within it, and no 
     CHECK(spread({10, 10, 13}, {4, 4, 4}, 0, 30) == std::vector<double>{7, 11, 15}); // and all three by their mean
     CHECK(spread({0, 0}, {4, 4}, 0, 30) == std::vector<double>{2, 6});               // but not off the margin
     CHECK(spread({30, 30}, {4, 4}, 0, 30) == std::vector<double>{24, 28});
-    std::mt19937 random(7);
-    for (int round = 0; round < 2000; ++round) {
+    at_random::seeded<std::mt19937> random(7);
+    while (random.another_of(2000)) {
         std::vector<double> wanted, sizes;
         for (std::size_t n = 1 + random() % 12; n > 0; --n) {
             wanted.push_back(static_cast<double>(random() % 100));

@@ -1,4 +1,5 @@
 // page/tiles.hpp: a large page is parted so that nothing is missing, and joined again nothing is displaced.
+#include "at_random.hpp"
 #include <turncloth/page/tiles.hpp>
 
 #include <doctest/doctest.h>
@@ -19,9 +20,9 @@ TEST_CASE("a piece of half a metre is on two rows of A4, without slivers") {
 }
 
 TEST_CASE("parts cover the whole, neighbours share the overlap, and every spot keeps its place on the page") {
-    std::mt19937 any(5);
+    at_random::seeded<std::mt19937> any(5);
     std::uniform_real_distribution<double> size(1, 3000);
-    for (int round = 0; round < 2000; ++round) {
+    for (const int round : any.cases(2000)) {
         const paper& on = round % 2 == 0 ? paper::a4 : paper::letter;
         const page_area extent{0, 0, size(any), size(any)};
         const tiles t(extent.width, extent.height, on);
@@ -45,9 +46,9 @@ TEST_CASE("parts cover the whole, neighbours share the overlap, and every spot k
 }
 
 TEST_CASE("what is clipped of a line over all parts is the whole line, once where nothing overlaps") {
-    std::mt19937 any(6);
+    at_random::seeded<std::mt19937> any(6);
     std::uniform_real_distribution<double> at(0, 100);
-    for (int round = 0; round < 2000; ++round) {
+    while (any.another_of(2000)) {
         std::vector<page_point> corners;
         for (int i = 0; i < 5; ++i)
             corners.push_back({at(any), at(any)});

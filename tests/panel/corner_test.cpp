@@ -83,7 +83,7 @@ TEST_CASE("the legs of a trim are rounded correctly: GMP decides which multiple 
     against_gmp::sampler any(5);
 
     int checked = 0;
-    for (int round = 0; round < 3000; ++round) {
+    while (any.another_of(3000)) {
         const auto hem = [&] {
             const fraction depth = {any.between(1, 64), any.between(1, 4) * 4};
             return double_turned_hem(length_of<inch>(depth * fraction(any.between(1, 8), 8)), length_of<inch>(depth));
@@ -125,7 +125,7 @@ TEST_CASE("the legs of a trim are rounded correctly: GMP decides which multiple 
 
 TEST_CASE("the crease passes through the finished corner and is where both hems end when unfolded") {
     against_gmp::sampler any(6);
-    for (int round = 0; round < 3000; ++round) {
+    while (any.another_of(3000)) {
         const auto some = [&] { return length_of<centimetre>({any.between(1, 80), 10}); };
         const auto d1 = some(), d2 = some();
         const auto upright = any.bits() % 2 != 0 ? single_turned_hem(d1) : self_binding(d1, 0_cm, 0.2_cm);

@@ -136,7 +136,7 @@ fraction folded(fraction mark, std::span<const place_in> folds) {
 
 TEST_CASE("fold a strip: the finished edge lies at the allowance, and what was turned lies inward of it by the reach") {
     against_gmp::sampler any(11);
-    for (int round = 0; round < 3000; ++round) {
+    while (any.another_of(3000)) {
         const fraction d = {any.between(1, 64), 16}, t = d * fraction(any.between(1, 8), 8),
                        inset = d * fraction(any.between(0, 8), 8);
         const auto l = [](fraction x) { return length_of<inch>(x); };
@@ -161,7 +161,7 @@ TEST_CASE("fold a strip: the finished edge lies at the allowance, and what was t
 
 TEST_CASE("fold a strip: rows of a fell and of a lap go through what is turned under") {
     against_gmp::sampler any(12);
-    for (int round = 0; round < 2000; ++round) {
+    while (any.another_of(2000)) {
         const fraction under = {any.between(1, 32), 32}, inset = under * fraction(any.between(0, 8), 8);
         const auto l = [](fraction x) { return length_of<inch>(x); };
         for (const finish<inch>& f : {felled_over(l(under * 2), l(under), l(inset)), lapped_over(l(under), l(inset))}) {
@@ -177,7 +177,7 @@ TEST_CASE("turn of cloth grows with the stack, and lies between a square fold an
     against_gmp::sampler any(13);
     const auto step = "0.01"_mm;
     auto last = 0_mm;
-    for (int i = 0; i < 400; ++i) {
+    for (const int i : any.cases(400)) {
         const auto stack = length_of<millimetre>({i, 10}), cloth = length_of<millimetre>({any.between(1, 20), 10});
         const auto turn = turn_of_cloth(stack, cloth, step);
         REQUIRE(turn > stack + cloth);

@@ -133,7 +133,7 @@ TEST_CASE("what is trimmed goes through all layers and is accounted for") {
 TEST_CASE("random folds: every layer count, place and area is that of paper folded point by point") {
     against_gmp::sampler any(4);
     std::size_t spots_on_cloth = 0, deepest = 0;
-    for (int round = 0; round < 1500; ++round) {
+    for (const int round : any.cases(1500)) {
         const bool slanting = round % 4 == 0;
         const int folds = slanting ? 2 : 6;
         folding<inch> cloth(square(12));

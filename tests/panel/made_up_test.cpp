@@ -124,7 +124,7 @@ place<finished_edge, inch> in_from_edge(fraction x) { return at<finished_edge>(l
 
 TEST_CASE("stacked corners: any four finishes of the trade fold to the finished size, layers multiply") {
     against_gmp::sampler any(7);
-    for (int round = 0; round < 3000; ++round) {
+    while (any.another_of(3000)) {
         const four s{any_finish(any), any_finish(any), any_finish(any), any_finish(any)};
         const panel piece(any_size(any), s.all());
         const auto folded = fold_panel(piece, all_corners(stacked<inch>()));
@@ -151,7 +151,7 @@ TEST_CASE("stacked corners: any four finishes of the trade fold to the finished 
 
 TEST_CASE("mitred corners of equal hems: every proof holds, and the layers are those of paper") {
     against_gmp::sampler any(8);
-    for (int round = 0; round < 1500; ++round) {
+    while (any.another_of(1500)) {
         const sample hem = any_turned_finish(any);
         const four s{hem, hem, hem, hem};
         const panel piece(any_size(any), all_round(hem.made));
@@ -196,7 +196,7 @@ TEST_CASE("mitred corners of equal hems: every proof holds, and the layers are t
 
 TEST_CASE("mitred corners of unequal hems: every proof holds in fractions and again in doubles") {
     against_gmp::sampler any(9);
-    for (int round = 0; round < 1500; ++round) {
+    while (any.another_of(1500)) {
         const four s{any_turned_finish(any), any_turned_finish(any), any_turned_finish(any), any_turned_finish(any)};
         const panel piece(finished_size(length_of<inch>(any.between(40, 90)), length_of<inch>(any.between(40, 90))),
                           s.all());
@@ -284,7 +284,7 @@ TEST_CASE("worked: a kneeling pad's cover, self-bound with mitred corners") {
 
 TEST_CASE("a turn of cloth lies half of it beyond the finished edge, and mitres meet all the same") {
     against_gmp::sampler any(10);
-    for (int round = 0; round < 300; ++round) {
+    while (any.another_of(300)) {
         const auto width = length_of<centimetre>({any.between(5, 40), 10}),
                    turn = length_of<centimetre>({any.between(1, 20), 20});
         const panel piece(finished_size(30_cm, 40_cm), all_round(self_binding(width, 0_cm, turn)));

@@ -34,7 +34,7 @@ polygon_2 as_cgal(const pieces& corners) {
 TEST_CASE("a cut line crosses itself exactly where CGAL says that it is not simple") {
     maker any(21);
     int simple = 0, crossing = 0;
-    for (int round = 0; round < 20000; ++round) {
+    while (any.another_of(20000)) {
         const std::size_t n = any.count(3, 40);
         const pieces corners = any.piece(n, 10, 30);
         const outline<centimetre> made(corners, any.allowances(n, 0.1, 2));
@@ -52,7 +52,7 @@ TEST_CASE("a cut line crosses itself exactly where CGAL says that it is not simp
 TEST_CASE("with one allowance all round the cut line is CGAL's exterior offset by the straight skeleton") {
     maker any(22);
     int compared = 0;
-    for (int round = 0; round < 600; ++round) {
+    while (any.another_of(600)) {
         const std::size_t n = any.count(3, 16);
         const pieces corners = any.piece(n, 12, 30);
         const double allowance = any.between(0.3, 2);
@@ -73,7 +73,7 @@ TEST_CASE("with one allowance all round the cut line is CGAL's exterior offset b
 TEST_CASE("a seam line is refused exactly where CGAL says that it is not simple") {
     maker any(23);
     int refused = 0, accepted = 0;
-    for (int round = 0; round < 5000; ++round) {
+    while (any.another_of(5000)) {
         pieces corners;
         const std::size_t n = any.count(3, 7);
         for (std::size_t i = 0; i < n; ++i)

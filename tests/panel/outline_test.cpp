@@ -128,7 +128,7 @@ TEST_CASE("worked: a hem on slanting sides, mitred, squared and reflected") {
 TEST_CASE("convex pieces with any allowances: the mitred cut line is all that lies within the offset edges") {
     maker any(1);
     int convex = 0, compared = 0;
-    for (int round = 0; round < 4000; ++round) {
+    while (any.another_of(4000)) {
         const std::size_t n = any.count(3, 7);
         const pieces corners = any.piece(n, 20, 30);
         if (!is_convex(corners))
@@ -162,7 +162,7 @@ TEST_CASE("pieces with inward corners and one allowance: the cut line is the mit
     const bg::strategy::buffer::end_flat end;
     const bg::strategy::buffer::point_square around_points;
     const bg::strategy::buffer::side_straight side;
-    for (int round = 0; round < 1500; ++round) {
+    while (any.another_of(1500)) {
         const pieces corners = any.piece(any.count(3, 14), 12, 30);
         const outline<centimetre> piece(corners, {cm(allowance)}, {}, 1000);
         if (!piece.crossings().empty())
@@ -187,7 +187,7 @@ TEST_CASE("every edge of the cut line is parallel to its seam and its allowance 
     const corner_shape shapes[] = {mitred, squared_to_edge_before, squared_to_edge_after, reflected_in_edge_before,
                                    reflected_in_edge_after};
     int carried = 0, refused = 0, drafted = 0;
-    for (int round = 0; round < 3000; ++round) {
+    while (any.another_of(3000)) {
         const std::size_t n = any.count(3, 12);
         const pieces corners = any.piece(n, 15, 30);
         const auto allowances = any.allowances(n, 0, 2.5);
@@ -231,7 +231,7 @@ TEST_CASE("every edge of the cut line is parallel to its seam and its allowance 
 TEST_CASE("a reflected hem, folded in, ends on the cut lines beside it") {
     maker any(4);
     int folded = 0;
-    for (int round = 0; round < 3000; ++round) {
+    while (any.another_of(3000)) {
         const std::size_t n = any.count(3, 9);
         const pieces corners = any.piece(n, 20, 30);
         const std::size_t hem = any.count(0, n - 1), before = (hem + n - 1) % n, after = (hem + 1) % n;
@@ -285,7 +285,7 @@ TEST_CASE("a reflected hem, folded in, ends on the cut lines beside it") {
 TEST_CASE("a mitre is cut off at its limit, square to the way from the corner") {
     maker any(5);
     int cut_off = 0;
-    for (int round = 0; round < 2000; ++round) {
+    while (any.another_of(2000)) {
         // A pennant with a sharp tip at the origin.
         const double half = any.between(2, 14) * std::numbers::pi / 180, a = any.between(0.5, 2),
                      b = a * any.between(0.8, 1.2);
@@ -349,7 +349,7 @@ TEST_CASE("where the piece bends a little, the step is square to the edge with t
 TEST_CASE("crossings of level and upright edges that touch, cross and lie on each other are those of Boost.Geometry") {
     maker any(7);
     std::size_t pairs = 0;
-    for (int round = 0; round < 1500; ++round) {
+    while (any.another_of(1500)) {
         const std::size_t n = any.count(4, 30);
         std::vector<detail::arrow<double>> corners;
         while (corners.size() < n) {
@@ -397,7 +397,7 @@ TEST_CASE("crossings are those of Boost.Geometry, pair by pair") {
     maker any(6);
     std::size_t pairs = 0;
     int without = 0;
-    for (int round = 0; round < 400; ++round) {
+    for (const int round : any.cases(400)) {
         const std::size_t n = any.count(5, 60);
         // A tangle: any corners in any order. Every third is drawn flat, so that its edges are long and level.
         std::vector<detail::arrow<double>> corners;

@@ -72,7 +72,7 @@ std::array<finish<centimetre>, 9> some_finishes(against_gmp::sampler& any) {
 
 TEST_CASE("cut and finished sizes turn into each other for any finishes, and the difference is the allowances") {
     against_gmp::sampler any(14);
-    for (int round = 0; round < 5000; ++round) {
+    while (any.another_of(5000)) {
         const auto finishes = some_finishes(any);
         const auto one_of = [&] { return finishes[static_cast<std::size_t>(any.between(0, 8))]; };
         const edges<centimetre> all{one_of(), one_of(), one_of(), one_of()};

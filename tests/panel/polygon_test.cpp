@@ -84,7 +84,7 @@ polygon<inch> around(against_gmp::sampler& any) {
 TEST_CASE("area, perimeter and where a point lies are those of Boost.Geometry") {
     against_gmp::sampler any(1);
     int inside = 0;
-    for (int round = 0; round < 3000; ++round) {
+    while (any.another_of(3000)) {
         polygon<inch> corners = around(any);
         const bg_polygon ring = as_bg(corners);
         REQUIRE(to_double(signed_area_of(corners).value()) == doctest::Approx(bg::area(ring)).epsilon(1e-12));
@@ -110,7 +110,7 @@ TEST_CASE("area, perimeter and where a point lies are those of Boost.Geometry") 
 TEST_CASE("a polygon is convex where it is its own hull in Boost.Geometry") {
     against_gmp::sampler any(2);
     int convex = 0;
-    for (int round = 0; round < 3000; ++round) {
+    while (any.another_of(3000)) {
         const polygon<inch> corners = around(any);
         const bg_polygon ring = as_bg(corners);
         bg_polygon hull;
@@ -133,7 +133,7 @@ TEST_CASE("a mirror image is exact, comes back, and keeps every distance") {
         return mpq_class((a.x - b.x) * (a.x - b.x) + (a.y - b.y) * (a.y - b.y));
     };
     using sheet = paper_folding::sheet;
-    for (int round = 0; round < 5000; ++round) {
+    while (any.another_of(5000)) {
         const line<centimetre> l{somewhere(), somewhere()};
         if (l.from == l.to)
             continue;

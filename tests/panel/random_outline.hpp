@@ -1,8 +1,9 @@
 // Random pieces for the outline tests: corners at increasing angles about the middle, so that no two edges cross, with
-// inward corners as often as not. The seed is the caller's, so a failure comes again.
+// inward corners as often as not.
 #ifndef TURNCLOTH_TESTS_PANEL_RANDOM_OUTLINE_HPP
 #define TURNCLOTH_TESTS_PANEL_RANDOM_OUTLINE_HPP
 
+#include "at_random.hpp"
 #include <turncloth/panel/outline.hpp>
 
 #include <cmath>
@@ -18,13 +19,13 @@ using turncloth::drafted_length_of;
 using turncloth::drafted_point;
 using pieces = turncloth::polygon<centimetre, double>;
 
-class maker {
+class maker : public at_random::seeded<std::mt19937> {
 public:
-    explicit maker(unsigned seed) : bits_(seed) {}
+    using seeded::seeded;
 
-    double between(double least, double most) { return std::uniform_real_distribution<double>(least, most)(bits_); }
+    double between(double least, double most) { return std::uniform_real_distribution<double>(least, most)(*this); }
     std::size_t count(std::size_t least, std::size_t most) {
-        return std::uniform_int_distribution<std::size_t>(least, most)(bits_);
+        return std::uniform_int_distribution<std::size_t>(least, most)(*this);
     }
 
     /// Every corner from `nearest` to `furthest` from the middle.
@@ -45,9 +46,6 @@ public:
             all.emplace_back(drafted_length_of<centimetre>(between(least, most)));
         return all;
     }
-
-private:
-    std::mt19937 bits_;
 };
 
 } // namespace random_outline

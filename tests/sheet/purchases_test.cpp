@@ -1,5 +1,6 @@
 // sheet/purchases.hpp: the pieces of one material and no other are laid, the lay can be cut, and the purchase is right;
 // what is to be cut from stock is listed with how each piece of it is cut.
+#include "at_random.hpp"
 #include <turncloth.hpp>
 #include <turncloth/sheet/purchases.hpp>
 #include <turncloth/testing/lay_faults.hpp>
@@ -84,12 +85,11 @@ TEST_CASE("what may turn can take less cloth, and one-way cloth forbids it") {
 }
 
 TEST_CASE("lays of random projects can be cut as they stand, in every way of cutting") {
-    std::mt19937_64 random(20260711);
+    at_random::seeded<std::mt19937_64> random(20260711);
     const auto between = [&](std::int64_t low, std::int64_t high) {
         return std::uniform_int_distribution<std::int64_t>(low, high)(random);
     };
-    for (int round = 0; round < 60; ++round) {
-        CAPTURE(round); // of the seed above
+    for (const int round : random.cases(60)) {
         project<inch> p("Tidy", finished_size(1_in, 1_in));
         const std::int64_t kinds = between(1, 5);
         for (std::int64_t k = 0; k < kinds; ++k)

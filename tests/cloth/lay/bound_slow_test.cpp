@@ -1,4 +1,5 @@
 // Bounds against every small lay of a family, and against an integer program solved by GLPK.
+#include "at_random.hpp"
 #include "cloth/lay/instances.hpp"
 #include <turncloth/cloth/lay/check.hpp>
 #include <turncloth/cloth/lay/solve.hpp>
@@ -113,8 +114,8 @@ TEST_CASE("no bound is above the shortest lay, on every list of up to four piece
 }
 
 TEST_CASE("no bound is above the length of a lay that is there, on two million small lists") {
-    lay_random chance(21);
-    for (int round = 0; round < 2'000'000; ++round) {
+    at_random::seeded<lay_random> chance(21);
+    while (chance.another_of(2'000'000)) {
         // Pieces cut from a rectangle with some left away: a lay of its length is there by construction.
         const std::int64_t width = between(chance, 2, 24), length = between(chance, 2, 24);
         auto pieces = lay_test::cut_up(chance, width, length, chance.below(10) + 1, chance.below(2) == 0);
@@ -131,8 +132,8 @@ TEST_CASE("no bound is above the length of a lay that is there, on two million s
 }
 
 TEST_CASE("an integer program finds no shorter lays of five pieces") {
-    lay_random chance(22);
-    for (int round = 0; round < 60; ++round) {
+    at_random::seeded<lay_random> chance(22);
+    while (chance.another_of(60)) {
         lay_cloth cloth;
         cloth.width = between(chance, 10, 60);
         std::vector<lay_piece> pieces;

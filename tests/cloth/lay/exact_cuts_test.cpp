@@ -1,5 +1,6 @@
 // Every way to cut: the shortest lay of a few pieces without any search beside it, against references that list sets of
 // single pieces on whole widths.
+#include "at_random.hpp"
 #include "cloth/lay/instances.hpp"
 #include <turncloth/cloth/lay/exact_cuts.hpp>
 
@@ -39,8 +40,8 @@ std::int64_t reached(const detail::lay_problem& problem, const std::vector<detai
 } // namespace
 
 TEST_CASE("the shortest of all lays is found, and nothing shorter") {
-    lay_random chance(31);
-    for (int round = 0; round < 600; ++round) {
+    at_random::seeded<lay_random> chance(31);
+    while (chance.another_of(600)) {
         const cutting ways = chance.below(2) == 0 ? cutting::edge_to_edge : cutting::strips;
         const std::int64_t width = between(chance, 5, 16);
         std::vector<lay_piece> pieces;

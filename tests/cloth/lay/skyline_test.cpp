@@ -1,4 +1,5 @@
 // The quick ways of the search do what the plain ways do.
+#include "at_random.hpp"
 #include "cloth/lay/instances.hpp"
 #include <turncloth/cloth/lay/skyline_trials.hpp>
 
@@ -28,8 +29,8 @@ std::vector<lay_piece> mixed_pieces(lay_random& chance, std::int64_t width, bool
 } // namespace
 
 TEST_CASE("trials of changes leave the same over as laying all pieces anew") {
-    lay_random chance(41);
-    for (int round = 0; round < 200; ++round) {
+    at_random::seeded<lay_random> chance(41);
+    for (const int round : chance.cases(200)) {
         lay_cloth cloth;
         cloth.width = between(chance, 20, 120);
         const auto problem = detail::prepared(mixed_pieces(chance, cloth.width, round % 2 == 0), cloth);
@@ -68,7 +69,7 @@ TEST_CASE("trials of changes leave the same over as laying all pieces anew") {
 }
 
 TEST_CASE("the sets of sizes know the first piece that fits, at most or exactly") {
-    lay_random chance(42);
+    at_random::seeded<lay_random> chance(42);
     for (const std::int64_t largest : {30, 30, 30, 200'000, 200'000, 200'000}) {
         std::vector<std::int64_t> sizes;
         for (int i = 0; i < 100; ++i)
@@ -86,7 +87,7 @@ TEST_CASE("the sets of sizes know the first piece that fits, at most or exactly"
             by_place[7] = detail::size_sets::absent;
             sets.rebuild(by_place);
         }
-        for (int round = 0; round < 500; ++round) {
+        while (chance.another_of(500)) {
             const std::int64_t s = between(chance, 0, largest + 5);
             const std::uint32_t rank = sets.rank(s);
             CHECK(sets.is_size(rank, s) == (std::find(sizes.begin(), sizes.end(), s) != sizes.end()));

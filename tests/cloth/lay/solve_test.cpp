@@ -1,5 +1,6 @@
 // Lays of whole-number pieces: valid always, best where the best is known, the same every time, and clear about
 // refusals.
+#include "at_random.hpp"
 #include "cloth/lay/instances.hpp"
 #include <turncloth/cloth/lay/check.hpp>
 #include <turncloth/cloth/lay/solve.hpp>
@@ -58,8 +59,8 @@ TEST_CASE("no pieces need no cloth") {
 }
 
 TEST_CASE("a rectangle cut up edge to edge goes together again") {
-    lay_random chance(11);
-    for (int round = 0; round < 30; ++round) {
+    at_random::seeded<lay_random> chance(11);
+    while (chance.another_of(30)) {
         const std::int64_t width = between(chance, 20, 60), length = between(chance, 20, 80);
         const auto pieces = cut_up(chance, width, length, static_cast<std::size_t>(between(chance, 4, 14)), true);
         CHECK(sound_lay(pieces, cloth_of(width)).length == length);
@@ -71,8 +72,8 @@ TEST_CASE("a rectangle cut up edge to edge goes together again") {
 }
 
 TEST_CASE("a rectangle cut up like a carton's slats goes together again when cutting is free") {
-    lay_random chance(12);
-    for (int round = 0; round < 30; ++round) {
+    at_random::seeded<lay_random> chance(12);
+    while (chance.another_of(30)) {
         const std::int64_t width = between(chance, 20, 60), length = between(chance, 20, 80);
         const auto pieces = cut_up(chance, width, length, 13, false);
         const whole_lay found = sound_lay(pieces, cloth_of(width), effort_of(1'000'000));
@@ -82,7 +83,7 @@ TEST_CASE("a rectangle cut up like a carton's slats goes together again when cut
 }
 
 TEST_CASE("a large rectangle cut up goes together again within a few in a hundred") {
-    lay_random chance(13);
+    at_random::seeded<lay_random> chance(13);
     std::int64_t total = 0;
     for (const std::size_t count : {50U, 100U, 200U})
         for (const bool from_edge_to_edge : {false, true}) {
@@ -95,8 +96,8 @@ TEST_CASE("a large rectangle cut up goes together again within a few in a hundre
 }
 
 TEST_CASE("small lays are as short as trying everything makes them") {
-    lay_random chance(14);
-    for (int round = 0; round < 300; ++round) {
+    at_random::seeded<lay_random> chance(14);
+    while (chance.another_of(300)) {
         const std::int64_t width = between(chance, 3, 7);
         std::vector<lay_piece> pieces;
         const auto grain = chance.below(2) == 0 ? grain::fixed : grain::may_turn;
@@ -110,8 +111,8 @@ TEST_CASE("small lays are as short as trying everything makes them") {
 }
 
 TEST_CASE("every mixture of grain, gap, repeat and way of cutting gives a lay that can be cut") {
-    lay_random chance(15);
-    for (int round = 0; round < 1500; ++round) {
+    at_random::seeded<lay_random> chance(15);
+    for (const int round : chance.cases(1500)) {
         lay_cloth cloth = cloth_of(between(chance, 5, 45), static_cast<cutting>(chance.below(3)));
         if (chance.below(3) == 0)
             cloth.gap = between(chance, 1, 3);
@@ -191,8 +192,8 @@ TEST_CASE("strips are cut across the whole width, crosscut and trimmed, in that 
 }
 
 TEST_CASE("a few pieces are laid edge to edge and in strips as short as can be, and that is proved") {
-    lay_random chance(19);
-    for (int round = 0; round < 400; ++round) {
+    at_random::seeded<lay_random> chance(19);
+    while (chance.another_of(400)) {
         const std::int64_t width = between(chance, 4, 14);
         const auto grain = chance.below(2) == 0 ? grain::fixed : grain::may_turn;
         std::vector<lay_piece> pieces;
@@ -208,8 +209,8 @@ TEST_CASE("a few pieces are laid edge to edge and in strips as short as can be, 
 }
 
 TEST_CASE("what the search does not find, trying every cut does") {
-    lay_random chance(20);
-    for (int round = 0; round < 20; ++round) {
+    at_random::seeded<lay_random> chance(20);
+    while (chance.another_of(20)) {
         std::vector<lay_piece> pieces;
         for (int i = 0; i < 9; ++i)
             pieces.push_back(piece(between(chance, 100, 1000), between(chance, 100, 1000), 1, grain::may_turn));
@@ -225,8 +226,8 @@ TEST_CASE("what the search does not find, trying every cut does") {
 }
 
 TEST_CASE("eight pieces in strips, fixed, on cloth of any width") {
-    lay_random chance(19);
-    for (int round = 0; round < 100; ++round) {
+    at_random::seeded<lay_random> chance(19);
+    while (chance.another_of(100)) {
         const std::int64_t width = between(chance, 10, 3000);
         std::vector<lay_piece> pieces;
         for (int i = 0; i < 8; ++i)
@@ -247,7 +248,7 @@ TEST_CASE("a lay that can only be cut free is longer edge to edge, and longer st
 }
 
 TEST_CASE("the same seed and effort give the same lay, and more effort never a longer one") {
-    lay_random chance(16);
+    at_random::seeded<lay_random> chance(16);
     const auto pieces = cut_up(chance, 100, 120, 40, false);
     for (const cutting ways : {cutting::free, cutting::edge_to_edge, cutting::strips}) {
         const whole_lay once = sound_lay(pieces, cloth_of(100, ways), effort_of(50'000, 3));
@@ -259,7 +260,7 @@ TEST_CASE("the same seed and effort give the same lay, and more effort never a l
 }
 
 TEST_CASE("improvements are shown as they come, each shorter, each sound, and showing can stop the search") {
-    lay_random chance(17);
+    at_random::seeded<lay_random> chance(17);
     const auto pieces = cut_up(chance, 100, 120, 60, false);
     std::int64_t last = 1'000'000;
     int shown = 0;
@@ -281,9 +282,9 @@ TEST_CASE("thousands of pieces are laid, near the bound when they are alike") {
     const whole_lay alike = sound_lay({piece(7, 9, 15'000), piece(11, 4, 6'000)}, cloth_of(110));
     CHECK(alike.places.size() == 21'000);
     CHECK(alike.length * 100 <= alike.bound * 104);
-    lay_random chance(18);
+    at_random::seeded<lay_random> chance(18);
     std::vector<lay_piece> all;
-    for (int i = 0; i < 15'000; ++i)
+    while (chance.another_of(15'000))
         all.push_back(piece(between(chance, 3, 90), between(chance, 3, 90)));
     const whole_lay different = sound_lay(all, cloth_of(600));
     CHECK(different.places.size() == 15'000);

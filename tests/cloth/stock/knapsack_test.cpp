@@ -1,4 +1,5 @@
 // The most valuable filling of a piece of stock, and the bound that prices prove, against trying everything.
+#include "at_random.hpp"
 #include "cloth/stock/reference.hpp"
 #include <turncloth/cloth/stock/bound.hpp>
 #include <turncloth/cloth/stock/fillings.hpp>
@@ -37,8 +38,8 @@ std::vector<worth> random_worths(std::mt19937& dice, std::int64_t greatest_price
 } // namespace
 
 TEST_CASE("the best filling is worth what trying everything finds, and it is a filling") {
-    std::mt19937 dice(31);
-    for (int trial = 0; trial < 20000; ++trial) {
+    at_random::seeded<std::mt19937> dice(31);
+    for (const int trial : dice.cases(20000)) {
         const std::vector<worth> worths = random_worths(dice, trial % 2 == 0 ? 20 : 1'000'000'000);
         const std::int64_t room = roll(dice, 0, 120);
         const filling f = best_fill(worths, room);
@@ -57,9 +58,9 @@ TEST_CASE("the best filling is worth what trying everything finds, and it is a f
 }
 
 TEST_CASE("a search for a filling that is stopped early still says no less than the truth") {
-    std::mt19937 dice(32);
+    at_random::seeded<std::mt19937> dice(32);
     int stopped = 0;
-    for (int trial = 0; trial < 20000; ++trial) {
+    while (dice.another_of(20000)) {
         const std::vector<worth> worths = random_worths(dice, 1000);
         const std::int64_t room = roll(dice, 0, 120);
         const filling f = best_fill(worths, room, roll(dice, 0, 12));
@@ -72,9 +73,9 @@ TEST_CASE("a search for a filling that is stopped early still says no less than 
 }
 
 TEST_CASE("whatever the prices, they prove no bound above the least") {
-    std::mt19937 dice(33);
+    at_random::seeded<std::mt19937> dice(33);
     int tight = 0;
-    for (int trial = 0; trial < 20000; ++trial) {
+    for (const int trial : dice.cases(20000)) {
         stock_task task;
         stock_rest rest;
         turncloth::detail::stock_problem problem{.wanted = {}, .stock = {}, .aim = turncloth::stock_aim::least_cost};

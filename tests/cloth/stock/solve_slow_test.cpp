@@ -1,6 +1,7 @@
 // Lengths from stock against an integer program: every way to fill a piece of stock is a column, and GLPK (the GNU
 // Linear Programming Kit) proves how many of each are the least. And very many small questions against trying
 // everything.
+#include "at_random.hpp"
 #include "cloth/stock/reference.hpp"
 #include <turncloth/cloth/stock/check.hpp>
 #include <turncloth/cloth/stock/solve.hpp>
@@ -93,10 +94,10 @@ std::optional<std::int64_t> by_integer_program(const stock_problem& p) {
 } // namespace
 
 TEST_CASE("plans said to be best are as good as GLPK's, and no bound is above them") {
-    std::mt19937 dice(41);
+    at_random::seeded<std::mt19937> dice(41);
     glp_term_out(GLP_OFF);
     int proved = 0, supplied = 0;
-    for (int trial = 0; trial < 400; ++trial) {
+    while (dice.another_of(400)) {
         stock_problem p;
         p.aim = static_cast<stock_aim>(roll(dice, 0, 2));
         p.loss_per_cut = roll(dice, 0, 2);
@@ -107,7 +108,6 @@ TEST_CASE("plans said to be best are as good as GLPK's, and no bound is above th
         }
         for (std::int64_t i = roll(dice, 2, 5); i > 0; --i)
             p.wanted.push_back({roll(dice, 8, 30), roll(dice, 1, 6)});
-        CAPTURE(trial);
         const auto least = by_integer_program(p);
         const stock_plan plan = plan_stock(p);
         if (plan.runs_out) {
@@ -127,8 +127,8 @@ TEST_CASE("plans said to be best are as good as GLPK's, and no bound is above th
 }
 
 TEST_CASE("of very many small questions none has a bound above the least") {
-    std::mt19937 dice(42);
-    for (int trial = 0; trial < 1'000'000; ++trial) {
+    at_random::seeded<std::mt19937> dice(42);
+    while (dice.another_of(1'000'000)) {
         const stock_problem p = stock_reference::random_problem(dice, 6, 3, 24);
         const auto least = stock_reference::least_value(p);
         const stock_plan plan = plan_stock(p, roll(dice, 0, 5000));

@@ -1,5 +1,6 @@
 // Lengths from stock in whole numbers: plans can be cut, values are the least where they are said to be, and bounds
 // never lie.
+#include "at_random.hpp"
 #include "cloth/stock/reference.hpp"
 #include <turncloth/cloth/stock/check.hpp>
 #include <turncloth/cloth/stock/solve.hpp>
@@ -112,11 +113,10 @@ TEST_CASE("every question of a whole family of small ones is answered with the l
 }
 
 TEST_CASE("random questions are answered with the least, whatever the aim, the loss, the kinds and the limits") {
-    std::mt19937 dice(20);
+    at_random::seeded<std::mt19937> dice(20);
     int supplied = 0, proved = 0;
-    for (int trial = 0; trial < 6000; ++trial) {
+    while (dice.another_of(6000)) {
         const stock_problem p = random_problem(dice, 7, 3, 30);
-        CAPTURE(trial);
         const auto least = least_value(p);
         const stock_plan plan = plan_stock(p);
         CHECK(plan.runs_out.has_value() != least.has_value());
@@ -134,12 +134,11 @@ TEST_CASE("random questions are answered with the least, whatever the aim, the l
 }
 
 TEST_CASE("a bound is never above the least, however little effort is allowed") {
-    std::mt19937 dice(21);
-    for (int trial = 0; trial < 6000; ++trial) {
+    at_random::seeded<std::mt19937> dice(21);
+    while (dice.another_of(6000)) {
         const stock_problem p = random_problem(dice, 7, 3, 40);
         const auto least = least_value(p);
         const std::int64_t effort = roll(dice, 0, 1) * roll(dice, 0, 400);
-        CAPTURE(trial);
         CAPTURE(effort);
         const stock_plan plan = plan_stock(p, effort);
         if (plan.runs_out) {
@@ -154,8 +153,8 @@ TEST_CASE("a bound is never above the least, however little effort is allowed") 
 }
 
 TEST_CASE("stock cut at random into pieces is put together again") {
-    std::mt19937 dice(22);
-    for (int trial = 0; trial < 60; ++trial) {
+    at_random::seeded<std::mt19937> dice(22);
+    while (dice.another_of(60)) {
         const std::int64_t stock = roll(dice, 60, 400), bars = roll(dice, 5, 30);
         stock_problem p{.wanted = {}, .stock = {{stock, {}}}, .loss_per_cut = roll(dice, 0, 3)};
         for (std::int64_t bar = 0; bar < bars; ++bar) {
@@ -168,7 +167,6 @@ TEST_CASE("stock cut at random into pieces is put together again") {
             }
         }
         const stock_plan plan = plan_stock(p);
-        CAPTURE(trial);
         CHECK(faults(p, plan) == "");
         CHECK(plan.pieces_of_stock == bars);
         CHECK(plan.proved_best);
@@ -194,8 +192,8 @@ TEST_CASE("thousands of equal pieces cost little more than their kinds") {
 }
 
 TEST_CASE("the same question in a finer unit has the same answer, and asked twice the same plan") {
-    std::mt19937 dice(23);
-    for (int trial = 0; trial < 300; ++trial) {
+    at_random::seeded<std::mt19937> dice(23);
+    while (dice.another_of(300)) {
         stock_problem p = random_problem(dice, 12, 2, 50);
         for (auto& kind : p.stock)
             kind.on_hand.reset();
