@@ -11,6 +11,7 @@
 #include <turncloth/cloth/lay.hpp>
 #include <turncloth/cloth/off_cuts.hpp>
 #include <turncloth/cloth/purchase.hpp>
+#include <turncloth/cloth/remnants.hpp>
 #include <turncloth/cloth/shrinkage.hpp>
 #include <turncloth/cloth/stock.hpp>
 #include <turncloth/cloth/widths.hpp>
