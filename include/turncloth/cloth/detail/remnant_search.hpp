@@ -22,32 +22,13 @@
 
 namespace turncloth {
 
-/// A piece of cloth on hand.
+// Defined in cloth/remnants.hpp.
 template <length_unit Unit>
-struct remnant {
-    bolt<Unit> cloth;
-    turncloth::length<Unit> length{};
-};
-
-/// `on_remnants` in the order of the remnants; `bought` is the lay on new cloth, of length nothing if none is needed.
-/// No plan buys less than `bound`.
+struct remnant;
 template <length_unit Unit>
-struct cloth_plan {
-    std::vector<lay<Unit>> on_remnants;
-    lay<Unit> bought;
-    length<Unit> bound{};
-    bool proved_best() const { return bought.length == bound; }
-};
+struct cloth_plan;
 
 namespace detail {
-
-template <length_unit Unit>
-void check_remnants(const std::vector<remnant<Unit>>& remnants) {
-    for (const remnant<Unit>& on : remnants) {
-        check_bolt(on.cloth);
-        require_more_than_zero<lay_error>(on.length, "the length of a remnant");
-    }
-}
 
 /// Of each piece, how many.
 using piece_counts = std::vector<std::int64_t>;
@@ -99,21 +80,6 @@ fraction usable_area(const remnant<Unit>& on) {
 template <length_unit Unit>
 fraction area_of(const cloth_piece<Unit>& piece) {
     return piece.size.width().value() * piece.size.height().value();
-}
-
-/// By area, and no thing of which a piece fits nowhere.
-template <length_unit Unit>
-std::int64_t most_things(const std::vector<cloth_piece<Unit>>& one_thing, const std::vector<remnant<Unit>>& remnants) {
-    fraction all = 0, one = 0;
-    for (const remnant<Unit>& on : remnants)
-        all += usable_area(on);
-    for (std::size_t i = 0; i < one_thing.size(); ++i) {
-        if (std::none_of(remnants.begin(), remnants.end(),
-                         [&](const remnant<Unit>& on) { return fits_remnant(one_thing[i], i, on); }))
-            return 0;
-        one += area_of(one_thing[i]) * one_thing[i].quantity;
-    }
-    return floor(all / one);
 }
 
 enum class shared_out : unsigned char { all, refuted, not_found };
