@@ -13,9 +13,9 @@
 //
 // It leaves out, each to be included by itself or all with <turncloth/all.hpp>
 //   measure: format
-//   page: drawing, page, paper, svg
+//   page: drawing, page, paper, svg, tiles
 //   panel: corner, folding, made_up, outline, polygon
-//   cloth: cutting_out, lay, off_cuts, stock, widths
+//   cloth: cutting_out, lay, off_cuts, remnants, stock, widths
 //   making: compartments, design, executed, lying, operations, order, parts, stitched
 //   sheet: bulk, json, purchases
 //   draw: folded, lay, outline, piece, stock
