@@ -16,7 +16,8 @@
 //   page: drawing, page, paper, svg, tiles
 //   panel: corner, folding, made_up, outline, polygon
 //   cloth: cutting_out, lay, off_cuts, remnants, stock, widths
-//   making: compartments, design, executed, lying, operations, order, parts, stitched
+//   making: compartments, design, executed, lying, operations, order, parts, phrases, stitched, work_plan, work_step,
+//     work_words
 //   sheet: bulk, json, purchases
 //   draw: folded, lay, outline, piece, stock
 #ifndef TURNCLOTH_HPP
