@@ -1,8 +1,7 @@
 // The order of making is a consequence: the same operations, entered in whatever order, give the same steps.
 #include "making/things.hpp"
 #include "measure/against_gmp.hpp"
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 #include <algorithm>
 #include <string>
