@@ -26,7 +26,11 @@
 #include <turncloth/making/operations.hpp>
 #include <turncloth/making/order.hpp>
 #include <turncloth/making/parts.hpp>
+#include <turncloth/making/phrases.hpp>
 #include <turncloth/making/stitched.hpp>
+#include <turncloth/making/work_plan.hpp>
+#include <turncloth/making/work_step.hpp>
+#include <turncloth/making/work_words.hpp>
 #include <turncloth/marks/mapping.hpp>
 #include <turncloth/marks/rounded.hpp>
 #include <turncloth/marks/row.hpp>

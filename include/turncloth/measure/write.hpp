@@ -135,6 +135,22 @@ std::string to_text(length<Unit> l, const ruler& by) {
         [&] { return to_text(nearest_to(as<centimetre>(l), by.centimetres, by.halfway)); });
 }
 
+namespace detail {
+
+/// "20 x 12 in (50.8 x 30.5 cm)"
+template <length_unit Unit>
+std::string size_text(length<Unit> width, length<Unit> height, const ruler& by) {
+    const auto in = [&](auto step) {
+        using unit = typename decltype(step)::unit_type;
+        return number_text(nearest_to(as<unit>(width), step, by.halfway)) + " x " +
+               to_text(nearest_to(as<unit>(height), step, by.halfway));
+    };
+    return as_shown(
+        by, [&] { return in(by.inches); }, [&] { return in(by.centimetres); });
+}
+
+} // namespace detail
+
 template <class Traits>
 std::basic_ostream<char, Traits>& operator<<(std::basic_ostream<char, Traits>& out, fraction x) {
     return out << to_text(x);

@@ -19,18 +19,6 @@ namespace turncloth {
 
 namespace detail {
 
-/// "20 x 12 in (50.8 x 30.5 cm)"
-template <length_unit Unit>
-std::string size_text(length<Unit> width, length<Unit> height, const ruler& by) {
-    const auto in = [&](auto step) {
-        using unit = typename decltype(step)::unit_type;
-        return number_text(nearest_to(as<unit>(width), step, by.halfway)) + " x " +
-               to_text(nearest_to(as<unit>(height), step, by.halfway));
-    };
-    return as_shown(
-        by, [&] { return in(by.inches); }, [&] { return in(by.centimetres); });
-}
-
 inline std::string graduation_text(const ruler& by) {
     switch (by.shows) {
     case units_shown::inches:

@@ -1,0 +1,323 @@
+// Which operations a maker does as one, once their order is known: hems, a piece laid and sewn down, edges finished alike,
+// copies made alike.
+//
+//   struct task              an operation in its place in the order, and what it needs
+//   struct bundle            strands of tasks: one for each like edge or copy, with like tasks at like places
+//   bundled(tasks)           the bundles, in an order that keeps every need
+//
+// Joining tasks is allowed where no way leads out of them and back: then the needs of the joined tasks still go round in
+// no circle. Within a bundle the strands are done one after another, so needs between them must point forward too.
+#ifndef TURNCLOTH_MAKING_DETAIL_BUNDLES_HPP
+#define TURNCLOTH_MAKING_DETAIL_BUNDLES_HPP
+
+#include <turncloth/making/detail/needs.hpp>
+
+#include <algorithm>
+#include <array>
+#include <cstddef>
+#include <cstdint>
+#include <map>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace turncloth::detail {
+
+struct task {
+    operation what{};
+    flat_work::phase phase = flat_work::phase::rest;
+    cut_part on{}; ///< drawn on it; of a laying, the piece
+    edge from = edge::top;
+    bool corner = false;
+    fraction in = 0, first = 0, step = 0; ///< of the line; of a family's places
+    std::int64_t members = 0;             ///< of a family; 0 for a single row
+    std::vector<fraction> manner{};       ///< of all else in which like operations are alike
+    std::vector<cut_part> walls{};
+    std::vector<std::size_t> needs{}; ///< tasks that come before
+};
+
+using strand = std::vector<std::size_t>;
+
+struct bundle {
+    std::vector<strand> strands{};
+    bool hem = false; ///< folds and the rows that hold them, along edges of one piece
+};
+
+class bundler {
+public:
+    explicit bundler(const std::vector<task>& tasks) : tasks_(tasks), after_(tasks.size()) {
+        for (std::size_t i = 0; i < tasks.size(); ++i) {
+            bundles_.push_back({{{i}}, tasks[i].what.kind == operation_kind::crease && !tasks[i].corner});
+            bundle_of_.push_back(i);
+            for (const std::size_t first : tasks[i].needs)
+                after_[first].push_back(i);
+        }
+        by_edge();
+        chain_hems();
+        gather_layings();
+        join_edges();
+        join_copies();
+    }
+
+    std::vector<bundle> in_order() {
+        std::vector<bundle> made;
+        std::vector<char> done(bundles_.size(), 0);
+        for (std::size_t i = 0; i < tasks_.size(); ++i) {
+            std::vector<std::size_t> way = {bundle_of_[i]};
+            while (!way.empty()) {
+                const std::size_t b = way.back();
+                const std::size_t first = done[b] != 0 ? none : next_need(b, done);
+                if (first != none) {
+                    way.push_back(first);
+                    continue;
+                }
+                way.pop_back();
+                if (done[b] == 0)
+                    made.push_back(bundles_[b]);
+                done[b] = 1;
+            }
+        }
+        return made;
+    }
+
+private:
+    static constexpr std::size_t none = cut_part::none;
+
+    std::size_t next_need(std::size_t b, const std::vector<char>& done) const {
+        for (const strand& s : bundles_[b].strands)
+            for (const std::size_t t : s)
+                for (const std::size_t first : tasks_[t].needs)
+                    if (const std::size_t other = bundle_of_[first]; other != b && done[other] == 0)
+                        return other;
+        return none;
+    }
+
+    /// `joined` is what would become of the bundles `some`.
+    bool may_join(const std::vector<std::size_t>& some, const bundle& joined) const {
+        std::vector<char> inside(bundles_.size(), 0), seen(bundles_.size(), 0);
+        for (const std::size_t b : some)
+            inside[b] = 1;
+        std::vector<std::size_t> queue = some;
+        for (std::size_t q = 0; q < queue.size(); ++q)
+            for (const strand& s : bundles_[queue[q]].strands)
+                for (const std::size_t t : s)
+                    for (const std::size_t then : after_[t]) {
+                        const std::size_t b = bundle_of_[then];
+                        if (inside[b] != 0 && inside[queue[q]] == 0)
+                            return false;
+                        if (inside[b] == 0 && seen[b] == 0) {
+                            seen[b] = 1;
+                            queue.push_back(b);
+                        }
+                    }
+        return needs_point_forward(joined);
+    }
+    bool needs_point_forward(const bundle& joined) const {
+        std::map<std::size_t, std::size_t> position;
+        for (const strand& s : joined.strands)
+            for (const std::size_t t : s)
+                position.emplace(t, position.size());
+        return std::all_of(position.begin(), position.end(), [&](const auto& p) {
+            return std::all_of(tasks_[p.first].needs.begin(), tasks_[p.first].needs.end(), [&](std::size_t first) {
+                const auto found = position.find(first);
+                return found == position.end() || found->second < p.second;
+            });
+        });
+    }
+    bool join(const std::vector<std::size_t>& some, bundle joined) {
+        if (!may_join(some, joined))
+            return false;
+        for (const strand& s : joined.strands)
+            for (const std::size_t t : s)
+                bundle_of_[t] = some.front();
+        for (const std::size_t b : some)
+            bundles_[b] = {};
+        bundles_[some.front()] = std::move(joined);
+        return true;
+    }
+    bool is_alone(std::size_t t) const {
+        const bundle& b = bundles_[bundle_of_[t]];
+        return b.strands.size() == 1 && b.strands[0].size() == 1;
+    }
+
+    using edge_key = std::pair<cut_part, edge>;
+    void by_edge() {
+        for (std::size_t t = 0; t < tasks_.size(); ++t) {
+            const task& k = tasks_[t];
+            const bool row = k.what.kind == operation_kind::stitching && k.members == 0;
+            if ((k.what.kind == operation_kind::crease && !k.corner) || row)
+                on_edge_[{k.on, k.from}].push_back(t);
+        }
+        for (auto& [key, list] : on_edge_)
+            std::stable_sort(list.begin(), list.end(),
+                             [&](std::size_t a, std::size_t b) { return tasks_[a].in < tasks_[b].in; });
+    }
+    bool is_fold(std::size_t t) const { return tasks_[t].what.kind == operation_kind::crease; }
+
+    /// Folds from one edge and the rows that hold what they turn. A turning that encloses what was laid meanwhile begins
+    /// anew.
+    void chain_hems() {
+        for (const auto& [key, list] : on_edge_) {
+            strand folds;
+            fraction last = 0, before = 0;
+            for (const std::size_t t : list) {
+                if (is_fold(t)) {
+                    before = last;
+                    last = tasks_[t].in;
+                    if (!folds.empty() && !is_fold(folds.back()))
+                        folds.clear();
+                    folds.push_back(t);
+                } else if (!folds.empty() && tasks_[t].in <= last * 2 - before) {
+                    folds.push_back(t);
+                    if (!is_fold(folds[folds.size() - 2]) || !chain(folds))
+                        extend(folds);
+                }
+            }
+            if (!folds.empty() && is_fold(folds.back()) && folds.size() > 1)
+                chain(folds);
+        }
+    }
+    bool chain(const strand& all) {
+        const auto encloses = [&](std::size_t t) {
+            return is_fold(t) && tasks_[t].phase == flat_work::phase::enclosing;
+        };
+        const auto middle = std::find_if(all.begin(), all.end(), encloses);
+        bool whole = true;
+        for (const strand& part : {strand(all.begin(), middle), strand(middle, all.end())})
+            if (part.size() > 1)
+                whole &= join(part_bundles(part), {{part}, true});
+        return whole;
+    }
+    std::vector<std::size_t> part_bundles(const strand& part) const {
+        std::vector<std::size_t> some;
+        for (const std::size_t t : part)
+            if (some.empty() || bundle_of_[t] != some.back())
+                some.push_back(bundle_of_[t]);
+        return some;
+    }
+    /// A further row, to the hem before it.
+    void extend(const strand& all) {
+        const std::size_t hem = bundle_of_[all[all.size() - 2]], row = all.back();
+        bundle wider = bundles_[hem];
+        if (wider.strands.size() == 1 && is_alone(row) && bundle_of_[row] != hem) {
+            wider.strands[0].push_back(row);
+            join({hem, bundle_of_[row]}, std::move(wider));
+        }
+    }
+
+    /// To each laying, what is done with the piece once it lies there, and before the next piece is laid on it.
+    void gather_layings() {
+        std::map<cut_part, std::size_t> laid;
+        for (std::size_t t = 0; t < tasks_.size(); ++t) {
+            const task& k = tasks_[t];
+            if (k.what.kind == operation_kind::laying) {
+                laid[k.on] = t;
+                continue;
+            }
+            if (k.what.kind == operation_kind::snip || !is_alone(t))
+                continue;
+            std::size_t last = none;
+            const auto look = [&](const cut_part& wall) {
+                const auto found = laid.find(wall);
+                if (found != laid.end() && (last == none || found->second > last))
+                    last = found->second;
+            };
+            look(k.on);
+            std::for_each(k.walls.begin(), k.walls.end(), look);
+            if (last == none || bundles_[bundle_of_[last]].strands.size() != 1)
+                continue;
+            bundle wider = bundles_[bundle_of_[last]];
+            wider.strands[0].push_back(t);
+            join({bundle_of_[last], bundle_of_[t]}, std::move(wider));
+        }
+    }
+
+    /// Left and right alike, top and bottom alike; all four where they are folded only.
+    void join_edges() {
+        std::map<cut_part, std::vector<std::size_t>> hems;
+        for (std::size_t b = 0; b < bundles_.size(); ++b)
+            if (bundles_[b].hem)
+                hems[tasks_[bundles_[b].strands[0][0]].on].push_back(b);
+        const auto is_level = [](edge e) { return e == edge::top || e == edge::bottom; };
+        for (auto& [part, list] : hems)
+            for (std::size_t i = 0; i < list.size(); ++i) {
+                std::vector<std::size_t> alike = {list[i]};
+                const strand& one = bundles_[list[i]].strands.empty() ? strand() : bundles_[list[i]].strands[0];
+                if (one.empty())
+                    continue;
+                const bool any = std::all_of(one.begin(), one.end(), [&](std::size_t t) { return is_fold(t); });
+                for (std::size_t j = i + 1; j < list.size(); ++j) {
+                    const bundle& other = bundles_[list[j]];
+                    if (other.strands.size() == 1 && same_hem(one, other.strands[0]) &&
+                        (any || is_level(tasks_[one[0]].from) == is_level(tasks_[other.strands[0][0]].from)))
+                        alike.push_back(list[j]);
+                }
+                join_alike(alike);
+            }
+    }
+    bool same_hem(const strand& a, const strand& b) const {
+        return a.size() == b.size() && std::equal(a.begin(), a.end(), b.begin(), [&](std::size_t s, std::size_t t) {
+                   return tasks_[s].what.kind == tasks_[t].what.kind && tasks_[s].in == tasks_[t].in &&
+                          tasks_[s].phase == tasks_[t].phase && tasks_[s].manner == tasks_[t].manner;
+               });
+    }
+    /// All at once, or one after another to the first as far as that goes.
+    void join_alike(const std::vector<std::size_t>& alike) {
+        const auto all_of = [&](const std::vector<std::size_t>& some) {
+            bundle joined = bundles_[some.front()];
+            for (std::size_t i = 1; i < some.size(); ++i)
+                joined.strands.insert(joined.strands.end(), bundles_[some[i]].strands.begin(),
+                                      bundles_[some[i]].strands.end());
+            return joined;
+        };
+        if (alike.size() < 2 || join(alike, all_of(alike)))
+            return;
+        for (std::size_t i = 1; i < alike.size(); ++i)
+            join({alike[0], alike[i]}, all_of({alike[0], alike[i]}));
+    }
+
+    void join_copies() {
+        std::map<std::string, std::vector<std::size_t>> alike;
+        std::vector<std::string> keys;
+        for (std::size_t b = 0; b < bundles_.size(); ++b)
+            if (!bundles_[b].strands.empty()) {
+                const auto [found, is_new] = alike.try_emplace(key_of(bundles_[b]));
+                found->second.push_back(b);
+                if (is_new)
+                    keys.push_back(found->first);
+            }
+        for (const std::string& key : keys)
+            join_alike(alike[key]);
+    }
+    /// The same for bundles whose tasks differ in the copy alone, or in places on another piece.
+    std::string key_of(const bundle& b) const {
+        const cut_part piece = tasks_[b.strands[0][0]].on;
+        std::string key = std::to_string(piece.index);
+        const auto add = [&](std::int64_t n) { key.append(",").append(std::to_string(n)); };
+        const auto add_fraction = [&](const fraction& x) { add(numerator(x)), add(denominator(x)); };
+        for (const strand& s : b.strands)
+            for (const std::size_t t : s) {
+                const task& k = tasks_[t];
+                const bool snip = k.what.kind == operation_kind::snip;
+                add(static_cast<std::int64_t>(k.what.kind)), add(static_cast<std::int64_t>(k.from));
+                add(static_cast<std::int64_t>(k.on.index)), add(k.members), add(k.corner ? 1 : 0);
+                if (k.on == piece && !snip)
+                    add_fraction(k.in), add_fraction(k.first), add_fraction(k.step);
+                for (const fraction& x : k.manner)
+                    add_fraction(x);
+                for (const cut_part& w : k.walls)
+                    add(static_cast<std::int64_t>(w.index));
+            }
+        return key;
+    }
+
+    const std::vector<task>& tasks_;
+    std::vector<std::vector<std::size_t>> after_{};
+    std::vector<bundle> bundles_{};
+    std::vector<std::size_t> bundle_of_{};
+    std::map<edge_key, std::vector<std::size_t>> on_edge_{};
+};
+
+} // namespace turncloth::detail
+
+#endif

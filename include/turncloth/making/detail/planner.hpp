@@ -1,0 +1,369 @@
+// A design carried out bundle by bundle, and for each step what the maker needs to know at that moment.
+//
+//   class planner<U>(design, tasks)      .groups()
+//
+// Distances are from the edges that detail/sight.hpp finds in sight.
+#ifndef TURNCLOTH_MAKING_DETAIL_PLANNER_HPP
+#define TURNCLOTH_MAKING_DETAIL_PLANNER_HPP
+
+#include <turncloth/making/detail/bundles.hpp>
+#include <turncloth/making/detail/model.hpp>
+#include <turncloth/making/detail/sight.hpp>
+#include <turncloth/making/work_step.hpp>
+
+#include <algorithm>
+#include <cstddef>
+#include <optional>
+#include <utility>
+#include <vector>
+
+namespace turncloth::detail {
+
+/// Carries a design out bundle by bundle, and notes for each step what the maker needs to know.
+template <length_unit Unit>
+class planner {
+public:
+    planner(const making<Unit>& design, std::vector<task> tasks)
+        : design_(design), model_(design), bench_(model_.flat()), tasks_(std::move(tasks)) {
+        laid_.assign(model_.count(), false);
+    }
+
+    std::vector<work_group<Unit>> groups() {
+        std::vector<work_group<Unit>> made;
+        for (const bundle& b : bundler(tasks_).in_order())
+            add(made, b);
+        return made;
+    }
+
+private:
+    using whole = flat_work::whole;
+    using place = work_place<Unit>;
+
+    void add(std::vector<work_group<Unit>>& groups, const bundle& b) {
+        work_group<Unit> made;
+        made.steps.resize(b.strands[0].size());
+        for (std::size_t k = 0; k < b.strands[0].size(); ++k)
+            begin(made.steps[k], tasks_[b.strands[0][k]], k > 0 ? &tasks_[b.strands[0][k - 1]] : nullptr);
+        for (const strand& s : b.strands) {
+            const cut_part piece = tasks_[s[0]].on;
+            if (std::find(made.pieces.begin(), made.pieces.end(), piece) == made.pieces.end())
+                made.pieces.push_back(piece);
+            for (std::size_t k = 0; k < s.size(); ++k) {
+                // The row of a hem is sewn from the side that the hem was turned to.
+                made.steps[k].up = b.hem && k > 0 ? made.steps[0].up : up_of(tasks_[s[k]].on);
+                carry_out(made.steps[k], tasks_[s[k]]);
+            }
+        }
+        made.one_after_another = !b.hem && made.pieces.size() > 1;
+        join_like_rows(made.steps);
+        if (b.hem)
+            made.check = measured_now(made.pieces[0]);
+        if (b.hem && !groups.empty() && groups.back().check && groups.back().pieces == made.pieces) {
+            work_group<Unit>& last = groups.back();
+            last.steps.insert(last.steps.end(), made.steps.begin(), made.steps.end());
+            last.check = made.check;
+            return;
+        }
+        groups.push_back(std::move(made));
+    }
+
+    /// What is the same at every place of a step.
+    void begin(work_step<Unit>& s, const task& t, const task* before) {
+        const std::size_t i = t.what.index;
+        s.film = design_.parts()[t.on.index].cloth.film;
+        switch (t.what.kind) {
+        case operation_kind::laying: {
+            const laying<Unit>& l = design_.layings()[i];
+            s.verb = work_verb::lay;
+            s.on = l.on;
+            s.up = l.up;
+            s.fit = l.fit;
+            s.beneath = l.beneath;
+            s.upside_down = l.upside_down;
+            return;
+        }
+        case operation_kind::crease:
+            s.verb = work_verb::fold;
+            s.once_more = before != nullptr && before->what.kind == operation_kind::crease && before->on == t.on;
+            return;
+        case operation_kind::stitching:
+            s.verb = work_verb::sew;
+            s.through = design_.rows()[i].through;
+            s.overrun = design_.rows()[i].overrun;
+            s.by_hand = design_.rows()[i].by_hand;
+            return;
+        case operation_kind::snip:
+            s.verb = work_verb::slit;
+            s.width = design_.snips()[i].width;
+            return;
+        case operation_kind::spot:
+            s.verb = work_verb::set;
+            s.spot = design_.spots()[i].what;
+            s.through = design_.spots()[i].through;
+            return;
+        case operation_kind::seam:
+            return;
+        }
+    }
+
+    void carry_out(work_step<Unit>& s, const task& t) {
+        s.stands_for.push_back(t.what);
+        switch (t.what.kind) {
+        case operation_kind::laying:
+            return lay(s, t);
+        case operation_kind::crease:
+            return fold(s, t);
+        case operation_kind::stitching:
+            return sew(s, t);
+        case operation_kind::snip:
+            return slit(s, t);
+        case operation_kind::spot:
+            return set(s, t);
+        case operation_kind::seam:
+            return;
+        }
+    }
+
+    flat_work::sight seen(const cut_part& p) const { return {bench_.stack_of(model_.number_of(p)), model_.flat()}; }
+    const flat_work::lie& how(const cut_part& p) const { return bench_.body_of(model_.number_of(p))->how; }
+    face up_of(const cut_part& p) const { return how(p).right_up() ? face::right : face::wrong; }
+    static bool is_level(edge e) { return e == edge::top || e == edge::bottom; }
+
+    /// A way along the table, in the lengths of a piece's own cloth where it lies by itself.
+    length<Unit> on_piece(std::size_t part, bool level, whole w) const {
+        return laid_[part] ? model_.length_of_whole(w) : model_.length_along(part, level, w);
+    }
+    seen_edge edge_of(const flat_work::sighted& e) const { return {model_.part_of(e.part), e.side, e.folded}; }
+    length<Unit> way(const flat_work::sighted& from, whole to) const {
+        const whole w = from.at < to ? to - from.at : from.at - to;
+        return on_piece(from.part, !is_level(from.side), w);
+    }
+    flat_work::looked_along along_all(const flat_work::table_line& at, bool above = true) const {
+        constexpr whole far = whole{1} << 60;
+        return {at, {-far, far}, above};
+    }
+
+    void lay(work_step<Unit>& s, const task& t) {
+        const laying<Unit>& l = design_.layings()[t.what.index];
+        const std::size_t piece = model_.number_of(l.piece);
+        laid_[piece] = true;
+        bench_.lay(piece);
+        s.up = up_of(l.piece);
+        s.towards = up_of(l.on);
+        place p{.piece = l.piece};
+        p.own_left = measure_laid(l, edge::left, p.across);
+        p.own_top = measure_laid(l, edge::top, p.along);
+        p.side = p.own_left.side;
+        seen_distances<Unit> right, bottom;
+        measure_laid(l, edge::right, right);
+        measure_laid(l, edge::bottom, bottom);
+        const auto like_left = [&](const seen_distances<Unit>& m) { return m.from.of == l.on && m.at == p.across.at; };
+        p.all_round = like_left(p.across) && like_left(p.along) && like_left(right) && like_left(bottom);
+        if (l.fit.is_given() && s.places.empty())
+            mark_fit(s, l, p);
+        s.places.push_back(std::move(p));
+    }
+    /// From that side of what a piece is laid on to the edge of the piece that lies there, which is returned.
+    seen_edge measure_laid(const laying<Unit>& l, edge side, seen_distances<Unit>& into) const {
+        const std::size_t piece = model_.number_of(l.piece), on = model_.number_of(l.on);
+        const flat_work::sight now = seen(l.piece);
+        const edge toward = flat_work::on_table(side, how(l.on));
+        const auto own = now.outermost(piece, toward, how(l.piece));
+        auto from = now.measured_from(on, side, along_all({is_level(toward), own->at}, !l.beneath));
+        if (from.part == piece) // beside itself it has no distance
+            from = *now.outermost(on, toward, how(l.on));
+        into.from = edge_of(from);
+        const bool beyond = is_left_or_top(toward) ? own->at < from.at : own->at > from.at;
+        const length<Unit> d = model_.length_of_whole(own->at < from.at ? from.at - own->at : own->at - from.at);
+        into.at = {beyond && from.side == side ? -d : d};
+        return edge_of(*own);
+    }
+    /// Where the spans of a fit meet, on both.
+    void mark_fit(work_step<Unit>& s, const laying<Unit>& l, const place& p) const {
+        const bool level = l.fit.along_level;
+        s.marks_on_piece.from = level ? p.own_left : p.own_top;
+        s.marks_on_other.from = level ? p.across.from : p.along.from;
+        const length<Unit> there = (level ? p.across : p.along).at[0];
+        for (std::int64_t k = 1; k < l.fit.spans; ++k) {
+            const fraction part(k, l.fit.spans);
+            s.marks_on_piece.at.push_back(l.fit.of_piece * part);
+            s.marks_on_other.at.push_back(there + l.fit.on * part);
+        }
+    }
+    static bool is_left_or_top(edge e) { return e == edge::left || e == edge::top; }
+
+    void fold(work_step<Unit>& s, const task& t) {
+        const crease<Unit>& c = design_.creases()[t.what.index];
+        const std::size_t part = model_.number_of(t.on);
+        const face up = up_of(t.on);
+        s.up = s.towards = c.over ? up : opposite(up);
+        place p{.piece = t.on, .side = t.from};
+        if (c.across) {
+            p.turned = c.across->leg;
+            p.corner = true;
+            p.side = c.across->level;
+            p.across.from = {t.on, c.across->upright, false};
+        } else {
+            const flat_work::flat_line line = model_.line(c.at, c.at.in);
+            const flat_work::table_line at = carried(line.at, how(t.on));
+            const edge toward = flat_work::on_table(t.from, how(t.on));
+            const auto outer = seen(t.on).outermost(part, toward, how(t.on));
+            p.across.from = edge_of(*outer);
+            p.turned = way(*outer, at.at);
+            s.on_a_row = std::any_of(sewn_.begin(), sewn_.end(), [&](const sewn_line& r) {
+                return r.part == part && r.at.level == line.at.level && r.at.at == line.at.at;
+            });
+        }
+        bench_.crease(t.what.index);
+        s.places.push_back(std::move(p));
+    }
+
+    void sew(work_step<Unit>& s, const task& t) {
+        const stitching<Unit>& r = design_.rows()[t.what.index];
+        const auto [first, end] = model_.rows_of(t.what.index);
+        place p{.piece = t.on, .side = t.from};
+        const bool above = s.up == up_of(t.on);
+        for (std::size_t i = first; i < end; ++i) {
+            const flat_work::sewn_row met = bench_.sew(i).first;
+            const auto from = seen(t.on).measured_from(model_.number_of(t.on), t.from, {met.at, met.run, above});
+            p.across.from = edge_of(from);
+            p.across.at.push_back(way(from, met.at.at));
+            p.sewn = on_piece(model_.number_of(t.on), is_level(t.from), met.run.to - met.run.from);
+            for (const flat_work::sewn_span& span : met.spans) {
+                p.most = std::max(p.most, span.plies.size());
+                p.least = p.least == 0 ? span.plies.size() : std::min(p.least, span.plies.size());
+            }
+            if (i == first)
+                find_ends(p, r.through.empty() ? std::vector<cut_part>{t.on} : r.through, met);
+            sewn_.push_back({model_.number_of(t.on), model_.flat().rows[i].along.at});
+        }
+        s.places.push_back(std::move(p));
+    }
+    /// From edge to edge of one of the walls, the uppermost first; or else from where to where.
+    void find_ends(place& p, const std::vector<cut_part>& walls, const flat_work::sewn_row& met) const {
+        const flat_work::stack& lies = bench_.stack_of(model_.number_of(p.piece));
+        for (auto ply = lies.plies.rbegin(); ply != lies.plies.rend(); ++ply) {
+            const cut_part wall = model_.part_of(ply->part);
+            const flat_work::bounds b = flat_work::extent(lies, ply->part);
+            const flat_work::stretch all =
+                met.at.level ? flat_work::stretch{b.left, b.right} : flat_work::stretch{b.top, b.bottom};
+            if (all.from == met.run.from && all.to == met.run.to &&
+                std::find(walls.begin(), walls.end(), wall) != walls.end()) {
+                p.end_to_end = wall;
+                return;
+            }
+        }
+        note_ends(p, met.at.level, met.run);
+    }
+    void note_ends(place& p, bool level_on_table, const flat_work::stretch& run) const {
+        const bool level = is_level(p.side);
+        const edge start = level ? edge::left : edge::top;
+        const edge toward = flat_work::on_table(start, how(p.piece));
+        const bool from_low = is_left_or_top(toward);
+        const whole first = from_low ? run.from : run.to, last = from_low ? run.to : run.from;
+        const auto from =
+            seen(p.piece).measured_from(model_.number_of(p.piece), start, along_all({!level_on_table, first}));
+        p.along.from = edge_of(from);
+        p.along.at = {way(from, first), way(from, last)};
+    }
+
+    void slit(work_step<Unit>& s, const task& t) {
+        const snip<Unit>& c = design_.snips()[t.what.index];
+        const flat_work::flat_line line = model_.line(c.at, c.at.in);
+        const flat_work::lie& lies = how(t.on);
+        const flat_work::table_line at = carried(line.at, lies);
+        place p{.piece = t.on, .side = t.from};
+        const auto part = model_.number_of(t.on);
+        const auto from = seen(t.on).measured_from(part, t.from, along_all(at, false));
+        p.across.from = edge_of(from);
+        p.across.at = {way(from, at.at)};
+        const bool level = is_level(t.from);
+        const flat_work::flat_part& own = model_.flat().parts[part];
+        const whole begins = line.begins.value_or(0), ends = line.ends.value_or(level ? own.width : own.height);
+        const flat_work::spot a = lies(level ? flat_work::spot{begins, 0} : flat_work::spot{0, begins}),
+                              b = lies(level ? flat_work::spot{ends, 0} : flat_work::spot{0, ends});
+        const whole one = at.level ? a.x : a.y, other = at.level ? b.x : b.y;
+        note_ends(p, at.level, {std::min(one, other), std::max(one, other)});
+        s.up = opposite(up_of(t.on));
+        bench_.snip(t.what.index);
+        s.places.push_back(std::move(p));
+    }
+
+    void set(work_step<Unit>& s, const task& t) {
+        const auto [first, end] = model_.spots_of(t.what.index);
+        place p{.piece = t.on, .side = t.from};
+        const std::size_t part = model_.number_of(t.on);
+        for (std::size_t i = first; i < end; ++i) {
+            const flat_work::spot at = how(t.on)(model_.flat().spots[i].at);
+            const auto measure = [&](edge side, seen_distances<Unit>& into) {
+                const bool level = is_level(flat_work::on_table(side, how(t.on)));
+                const whole there = level ? at.y : at.x;
+                const auto from = seen(t.on).measured_from(part, side, along_all({level, there}));
+                into.from = edge_of(from);
+                into.at.push_back(way(from, there));
+            };
+            if (i == first)
+                measure(t.from, p.across);
+            measure(is_level(t.from) ? edge::left : edge::top, p.along);
+            const std::size_t layers = bench_.pierce(i).size();
+            p.most = std::max(p.most, layers);
+            p.least = i == first ? layers : std::min(p.least, layers);
+        }
+        s.places.push_back(std::move(p));
+    }
+
+    /// Rows one after another on one piece that differ in the place alone are one step.
+    static void join_like_rows(std::vector<work_step<Unit>>& steps) {
+        for (std::size_t i = 0; i + 1 < steps.size();) {
+            work_step<Unit>&a = steps[i], &b = steps[i + 1];
+            bool alike = a.verb == work_verb::sew && b.verb == work_verb::sew && a.through == b.through &&
+                         a.overrun == b.overrun && a.by_hand == b.by_hand && a.places.size() == b.places.size();
+            for (std::size_t k = 0; alike && k < a.places.size(); ++k)
+                alike = may_join(a.places[k], b.places[k]);
+            if (!alike) {
+                ++i;
+                continue;
+            }
+            for (std::size_t k = 0, n = a.places.size(); k < n; ++k)
+                if (a.places[k].across.from == b.places[k].across.from)
+                    a.places[k].across.at.insert(a.places[k].across.at.end(), b.places[k].across.at.begin(),
+                                                 b.places[k].across.at.end());
+                else
+                    a.places.push_back(b.places[k]);
+            a.stands_for.insert(a.stands_for.end(), b.stands_for.begin(), b.stands_for.end());
+            steps.erase(steps.begin() + static_cast<std::ptrdiff_t>(i) + 1);
+        }
+    }
+    /// From one edge, at whatever distances; or as far from two edges of one piece, cut or folded alike.
+    static bool may_join(const place& a, const place& b) {
+        const seen_edge &one = a.across.from, &other = b.across.from;
+        const bool from = one == other || (one.of == other.of && one.folded == other.folded &&
+                                           is_level(one.side) == is_level(other.side) && a.across.at == b.across.at);
+        return from && a.piece == b.piece && a.along == b.along && a.end_to_end == b.end_to_end && a.sewn == b.sewn &&
+               a.least == b.least && a.most == b.most;
+    }
+
+    work_check<Unit> measured_now(const cut_part& of) const {
+        const std::size_t part = model_.number_of(of);
+        const flat_work::bounds b = flat_work::extent(bench_.stack_of(part), part);
+        const bool turned = how(of).xx == 0;
+        const whole across = b.right - b.left, down = b.bottom - b.top;
+        return {of, on_piece(part, true, turned ? down : across), on_piece(part, false, turned ? across : down)};
+    }
+
+    struct sewn_line {
+        std::size_t part;
+        flat_work::table_line at;
+    };
+
+    const making<Unit>& design_;
+    flat_model<Unit> model_;
+    flat_work::workbench bench_;
+    std::vector<task> tasks_;
+    std::vector<bool> laid_{};
+    std::vector<sewn_line> sewn_{}; ///< in its part's own spots
+};
+
+} // namespace turncloth::detail
+
+#endif

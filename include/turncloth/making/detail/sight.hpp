@@ -1,0 +1,162 @@
+// From which edge a line is measured at that moment: one that the maker sees.
+//
+//   extent(stack, part)                     the upright rectangle round a part as it lies
+//   struct sighted{part, side, folded, at}  an edge of a part as it lies, at x or y = at on the table
+//   sighted_from(stack, parts, wanted, line, above)     of the piece wanted where it is in sight, or else the nearest
+//
+// Considered are the outermost edges of each part as it lies, folded or cut. One is in sight where nothing lies over it in
+// the middle of its stretch beside the line. The outermost edge of the whole stack always is.
+#ifndef TURNCLOTH_MAKING_DETAIL_SIGHT_HPP
+#define TURNCLOTH_MAKING_DETAIL_SIGHT_HPP
+
+#include <turncloth/making/detail/workbench.hpp>
+#include <turncloth/panel/panel.hpp>
+
+#include <algorithm>
+#include <cstddef>
+#include <optional>
+#include <vector>
+
+namespace turncloth::detail::flat_work {
+
+inline bounds extent(const stack& s, std::size_t part) {
+    bounds all;
+    bool some = false;
+    for (const ply& p : s.plies)
+        if (p.part == part) {
+            const bounds b = bounds_of(p.area);
+            all = some ? bounds{std::min(all.left, b.left), std::min(all.top, b.top), std::max(all.right, b.right),
+                                std::max(all.bottom, b.bottom)}
+                       : b;
+            some = true;
+        }
+    return all;
+}
+
+inline whole at_edge(const bounds& b, edge e) {
+    return e == edge::left ? b.left : e == edge::right ? b.right : e == edge::top ? b.top : b.bottom;
+}
+
+/// Where on the table an edge of a part lies: its left may lie at the right.
+constexpr edge on_table(edge own, const lie& how) {
+    const whole x = own == edge::left    ? -1
+                    : own == edge::right ? 1
+                                         : 0,
+                y = own == edge::top      ? -1
+                    : own == edge::bottom ? 1
+                                          : 0;
+    const whole to_x = how.xx * x + how.xy * y, to_y = how.yx * x + how.yy * y;
+    return to_x < 0 ? edge::left : to_x > 0 ? edge::right : to_y < 0 ? edge::top : edge::bottom;
+}
+constexpr edge own_edge(edge table, const lie& how) { return on_table(table, inverse(how)); }
+
+struct sighted {
+    std::size_t part = nowhere;
+    edge side = edge::top; ///< the part's own name for it
+    bool folded = false;
+    whole at = 0;
+};
+
+/// A line beside which an edge is looked for: an upright one for an edge at the left or right.
+struct looked_along {
+    table_line at{};
+    stretch run{};
+    bool above = true; ///< seen from above
+};
+
+class sight {
+public:
+    sight(const stack& lies, const flat_design& design) : stack_(lies), design_(design) {}
+
+    /// The outermost edge of a part toward one side of the table.
+    std::optional<sighted> outermost(std::size_t part, edge toward, const lie& body) const {
+        const whole at = at_edge(extent(stack_, part), toward);
+        sighted found{part, own_edge(toward, body), false, at};
+        bool some = false;
+        for (const ply& p : stack_.plies)
+            if (p.part == part && at_edge(bounds_of(p.area), toward) == at) {
+                some = true;
+                found.folded |= !is_cut_edge(p, toward);
+            }
+        return some ? std::optional(found) : std::nullopt;
+    }
+
+    /// In the middle of what lies beside the line.
+    bool sees(const sighted& e, edge toward, const looked_along& from) const {
+        const bounds whole_part = extent(stack_, e.part);
+        const bool level = toward == edge::top || toward == edge::bottom;
+        stretch beside =
+            level ? stretch{whole_part.left, whole_part.right} : stretch{whole_part.top, whole_part.bottom};
+        beside = {std::max(beside.from, from.run.from), std::min(beside.to, from.run.to)};
+        if (beside.is_nothing())
+            return false;
+        const whole middle = (beside.from + beside.to) / 2;
+        bool hidden = false, reached = false;
+        const auto look = [&](const ply& p) {
+            if (reached)
+                return;
+            const stretch there = within(p.area, {level, e.at});
+            if (p.part == e.part && at_edge(bounds_of(p.area), toward) == e.at)
+                reached = true;
+            else
+                hidden |= there.from < middle && middle < there.to;
+        };
+        if (from.above)
+            std::for_each(stack_.plies.rbegin(), stack_.plies.rend(), look);
+        else
+            std::for_each(stack_.plies.begin(), stack_.plies.end(), look);
+        return reached && !hidden;
+    }
+
+    /// The edge of `part` that it calls `side`, where that is in sight; or else the nearest that is.
+    sighted measured_from(std::size_t part, edge side, const looked_along& from) const {
+        const edge toward = on_table(side, body_of(part)->how);
+        const std::optional<sighted> own = outermost(part, toward, body_of(part)->how);
+        if (own && sees(*own, toward, from))
+            return *own;
+        std::optional<sighted> nearest;
+        const auto far = [&](const sighted& e) { return e.at < from.at.at ? from.at.at - e.at : e.at - from.at.at; };
+        for (std::size_t p = 0; p < design_.parts.size(); ++p) {
+            const ply* body = body_of(p);
+            if (body == nullptr)
+                continue;
+            for (const edge t : {toward, opposite(toward)}) {
+                const std::optional<sighted> e = outermost(p, t, body->how);
+                if (e && sees(*e, t, from) && (!nearest || far(*e) < far(*nearest)))
+                    nearest = e;
+            }
+        }
+        return nearest ? *nearest : *own;
+    }
+
+    const ply* body_of(std::size_t part) const {
+        for (const ply& p : stack_.plies)
+            if (p.part == part && p.body)
+                return &p;
+        return nullptr;
+    }
+
+private:
+    bool is_cut_edge(const ply& p, edge toward) const {
+        const flat_part& part = design_.parts[p.part];
+        const bounds b = carried(bounds_of(p.area), inverse(p.how));
+        switch (own_edge(toward, p.how)) {
+        case edge::left:
+            return b.left == 0;
+        case edge::right:
+            return b.right == part.width;
+        case edge::top:
+            return b.top == 0;
+        case edge::bottom:
+            break;
+        }
+        return b.bottom == part.height;
+    }
+
+    const stack& stack_;
+    const flat_design& design_;
+};
+
+} // namespace turncloth::detail::flat_work
+
+#endif

@@ -1,0 +1,65 @@
+// Steps whose lengths are written already: what sentences are made from, the same for every unit.
+//
+//   struct told_group  told_step  told_place  told_distances  told_fit      as work_group, ..., their lengths as texts
+#ifndef TURNCLOTH_MAKING_DETAIL_TOLD_HPP
+#define TURNCLOTH_MAKING_DETAIL_TOLD_HPP
+
+#include <turncloth/making/work_step.hpp>
+
+#include <cstddef>
+#include <cstdint>
+#include <string>
+#include <vector>
+
+namespace turncloth::detail {
+
+struct told_distances {
+    seen_edge from{};
+    std::vector<std::string> at{};
+    bool none = true; ///< all are nothing
+    bool beyond = false;
+};
+
+struct told_place {
+    cut_part piece{};
+    edge side = edge::top;
+    seen_edge own_left{}, own_top{};
+    told_distances across{}, along{};
+    cut_part end_to_end{};
+    bool all_round = false, corner = false;
+    std::string turned{}, sewn{};
+    std::size_t least = 0, most = 0;
+};
+
+struct told_fit {
+    surplus taken_up = surplus::none;
+    std::int64_t spans = 1;
+    told_distances long_{}, short_{};
+    std::string extra{};
+};
+
+struct told_step {
+    work_verb verb = work_verb::sew;
+    std::vector<told_place> places{};
+    cut_part on{};
+    std::vector<cut_part> through{};
+    std::string what{};
+    face up = face::right, towards = face::wrong;
+    told_fit fit{};
+    spot_kind spot = spot_kind::eyelet;
+    closed_by closing = closed_by::nothing;
+    std::string width{}, overrun{};
+    bool by_hand = false, film = false, beneath = false, upside_down = false, on_a_row = false, once_more = false;
+};
+
+struct told_group {
+    std::vector<told_step> steps{};
+    std::vector<cut_part> pieces{};
+    bool one_after_another = false;
+    cut_part checked{};
+    std::string size{};
+};
+
+} // namespace turncloth::detail
+
+#endif

@@ -1,0 +1,259 @@
+// Sentences by key, with places for their data: English stands here, and a table by key may replace any of it.
+//
+//   struct phrase{key, english}       "Turn {edges} over by {turned}, and {press}."
+//   phrase_table                      a text for each key that is to be said otherwise
+//   all_phrases                       every phrase, so that a translator misses none
+//   said(phrase, {{"turned", "3/8 in"}, ...}, table)
+//
+//   const phrase_table german = {{"press.iron", "bügeln"}};
+//   said(phrases::lay, {{"piece", "the lining"}, {"on", "the back"}, ...}, german);
+//
+// A place that a text does not name is left out of it, and one that is not given is left as it stands, in its braces.
+#ifndef TURNCLOTH_MAKING_PHRASES_HPP
+#define TURNCLOTH_MAKING_PHRASES_HPP
+
+#include <array>
+#include <cstddef>
+#include <initializer_list>
+#include <map>
+#include <string>
+#include <string_view>
+#include <utility>
+
+namespace turncloth {
+
+struct phrase {
+    std::string_view key, english;
+};
+
+using phrase_table = std::map<std::string, std::string, std::less<>>;
+
+namespace phrases {
+
+// Lists, and what is named in them.
+inline constexpr phrase comma{"list.comma", ", "}, and_{"list.and", " and "};
+inline constexpr phrase the_piece{"piece.the", "the {name}"}, each_piece{"piece.each", "each {name}"},
+    numbered{"piece.numbered", "{name} {number}"};
+inline constexpr phrase top{"edge.top", "top"}, right{"edge.right", "right"}, bottom{"edge.bottom", "bottom"},
+    left{"edge.left", "left"};
+inline constexpr phrase the_edge{"edges.the_one", "the {sides} edge"}, the_edges{"edges.the_many", "the {sides} edges"};
+inline constexpr phrase edges_one{"edges.one", "{sides} edge"}, edges_many{"edges.many", "{sides} edges"},
+    edges_all{"edges.all", "all four edges"};
+inline constexpr phrase edge_cut{"seen.cut", "the cut {side} of {piece}"},
+    edge_folded{"seen.folded", "the folded {side} of {piece}"}, edge_bought{"seen.bought", "the {side} of {piece}"};
+inline constexpr phrase own_cut{"own.cut", "its cut {side}"}, own_folded{"own.folded", "its folded {side}"},
+    own_bought{"own.bought", "its {side}"};
+inline constexpr phrase right_side{"face.right", "right"}, wrong_side{"face.wrong", "wrong"};
+inline constexpr phrase one_layer{"layers.one", "1 layer"}, some_layers{"layers.some", "{most} layers"},
+    range_of_layers{"layers.range", "{least} to {most} layers"};
+inline constexpr phrase at_copy{"copy.at", "{at} ({piece})"};
+
+// Which way up edges are named, once, before the steps.
+inline constexpr phrase orientation{"edges.named",
+                                    "Edges are named as seen from the right side. Where the wrong side lies up and the "
+                                    "top edge is away from you, a left edge is at your right."};
+
+// Before all else, and what a project says by itself.
+inline constexpr phrase cut{"cut", "Cut every piece, and mark it while it is flat: folds, stitching and marks."};
+inline constexpr phrase prepare{"prepare", "{what}"};
+inline constexpr phrase pleat{"pleat", "Lay the pleats of {piece}, fold to placement line, and tack them."};
+inline constexpr phrase join{"join", "Sew {piece} to {on}, mark to mark."};
+inline constexpr phrase apply{"apply", "Sew {piece} onto {on}."};
+inline constexpr phrase zipper_one{"zipper.one", "Sew the zipper to {piece}, then open the slit behind it."},
+    zipper_many{"zipper.many", "Sew the zippers to {piece}, then open the slits behind them."};
+inline constexpr phrase lay_in{"lay.inside", "Lay {pieces} on {on}."};
+inline constexpr phrase close_up{"close_up", "Sew the remaining seams of {pieces}."};
+inline constexpr phrase add{"add", "Add the {what}."};
+
+inline constexpr phrase one_after_another{"each.in_turn", "For {piece}, one after another: "};
+
+// Folds. The side that lies up is the one that cloth is turned to.
+inline constexpr phrase fold{"fold", "With the {up} side of {piece} up, turn {edges} over by {turned}, and {press}."};
+inline constexpr phrase fold_next{"fold.next", "Turn {edges} over by {turned}, and {press}."};
+inline constexpr phrase fold_more_one{"fold.more.one", "Turn that edge over again by {turned}, and {press}."},
+    fold_more_many{"fold.more.many", "Turn those edges over again by {turned}, and {press}."};
+inline constexpr phrase fold_on_row{"fold.on_row",
+                                    "Fold {piece} over along the row just sewn, and {press}: from that fold to {edge} "
+                                    "it measures {turned}."};
+inline constexpr phrase fold_corner{
+    "fold.corner", "With the {up} side of {piece} up, fold its {level} {upright} corner over, across a line that "
+                   "meets both edges {turned} from the corner, and {press}."};
+inline constexpr phrase press_iron{"press.iron", "press"}, press_film{"press.film", "crease by hand, without an iron"};
+
+// Rows.
+inline constexpr phrase hem_one{"sew.hem.one", "Stitch {at} from the folded edge: a row of {sewn}, through {layers}."},
+    hem_many{"sew.hem.many", "Stitch {at} from each folded edge: rows of {sewn}, through {layers}."};
+inline constexpr phrase row_each{"sew.row.each",
+                                 "Sew a row through {walls}, {at} from {edge}, {ends}: {sewn} each, through {layers}."};
+inline constexpr phrase row_one{"sew.row.one",
+                                "Sew a row through {walls}, {at} from {edge}, {ends}: {sewn} long, through {layers}."},
+    row_many{"sew.row.many",
+             "Sew {count} rows through {walls}, {at} from {edge}, {ends}: each {sewn} long, through {layers}."};
+inline constexpr phrase end_to_end{"sew.ends", "from edge to edge of {piece}"},
+    from_to{"sew.from_to", "from {first} to {last} off {edge}"};
+inline constexpr phrase by_hand{"sew.by_hand", "Sew this by hand."};
+inline constexpr phrase overrun{"sew.overrun", "Sew back over {overrun} at both ends."};
+
+// Layings.
+inline constexpr phrase lay{"lay", "Lay {piece}, {up} side up, on the {under} side of {on}, {where}."},
+    lay_beneath{"lay.beneath", "Lay {piece}, {up} side up, under {on}, {where}."};
+inline constexpr phrase upside_down{"lay.upside_down", "its top toward you, "};
+inline constexpr phrase level{"lay.level", "{own} level with {edge}"}, set_in{"lay.in", "{own} {at} from {edge}"},
+    set_beyond{"lay.beyond", "{own} {at} beyond {edge}"};
+inline constexpr phrase all_level{"lay.all_level", "edge to edge with it"},
+    all_round{"lay.all_round", "{at} inside its edges all round"};
+inline constexpr phrase fitted{"fit",
+                               "Mark {piece} {long} from {edge}, and {on} {short} from {end}: {join} mark to mark and "
+                               "end to end, and {taken} the {extra} more in each of the {spans} parts."},
+    fitted_whole{"fit.whole", "{join} {piece} to {on} end to end, and {taken} the {extra} more."};
+inline constexpr phrase join_pins{"fit.pins", "pin"}, join_clips{"fit.clips", "clip"};
+inline constexpr phrase take_ease{"fit.ease", "ease in"}, take_tuck{"fit.tuck", "lay in a tuck"},
+    take_pleat{"fit.pleat", "lay in a pleat"}, take_gather{"fit.gather", "gather"};
+
+// Cuts and spots.
+inline constexpr phrase slit{"slit",
+                             "With the {up} side of {piece} up, cut through it alone {at} from {edge}, from {first} to "
+                             "{last} off {end}; cut away {width}, half on each side."},
+    slit_open{"slit.open",
+              "With the {up} side of {piece} up, cut through it alone {at} from {edge}, from {first} to {last} "
+              "off {end}."};
+inline constexpr phrase eyelets{"set.eyelets",
+                                "Set eyelets in {piece}, {down} from {edge}, with their centres {at} from "
+                                "{end}, through {layers}."},
+    bar_tacks{"set.bar_tacks", "Sew bar-tacks on {piece}, {down} from {edge} and {at} from {end}, through {layers}."},
+    snaps{"set.snaps", "Set snaps in {piece}, {down} from {edge} and {at} from {end}, through {layers}."},
+    buttons{"set.buttons", "Sew buttons on {piece}, {down} from {edge} and {at} from {end}, through {layers}."},
+    tie_ends{"set.tie_ends", "Sew the end of the tie on {piece}, {down} from {edge} and {at} from {end}, through "
+                             "{layers}."};
+
+// When the flat work is done.
+inline constexpr phrase turn_out{"turn_out", "Turn it out through the {what}."}, put_in{"put_in", "Put in the {what}."};
+inline constexpr phrase close_by_hand{"close.hand", "Sew up the {what} by hand."},
+    close_zipper{"close.zipper", "Close the zipper of the {what}."}, close_tie{"close.tie", "Tie the {what} shut."},
+    close_other{"close.other", "Close the {what}."};
+inline constexpr phrase fold_up{"fold_up", "Fold it over."}, roll{"roll", "Roll it up."};
+
+inline constexpr phrase check{"check", "Check {piece}: {size}."};
+
+} // namespace phrases
+
+inline constexpr std::array all_phrases = {phrases::comma,
+                                           phrases::and_,
+                                           phrases::the_piece,
+                                           phrases::each_piece,
+                                           phrases::numbered,
+                                           phrases::top,
+                                           phrases::right,
+                                           phrases::bottom,
+                                           phrases::left,
+                                           phrases::the_edge,
+                                           phrases::the_edges,
+                                           phrases::edges_one,
+                                           phrases::edges_many,
+                                           phrases::edges_all,
+                                           phrases::edge_cut,
+                                           phrases::edge_folded,
+                                           phrases::edge_bought,
+                                           phrases::own_cut,
+                                           phrases::own_folded,
+                                           phrases::own_bought,
+                                           phrases::right_side,
+                                           phrases::wrong_side,
+                                           phrases::one_layer,
+                                           phrases::some_layers,
+                                           phrases::range_of_layers,
+                                           phrases::at_copy,
+                                           phrases::orientation,
+                                           phrases::cut,
+                                           phrases::prepare,
+                                           phrases::pleat,
+                                           phrases::join,
+                                           phrases::apply,
+                                           phrases::zipper_one,
+                                           phrases::zipper_many,
+                                           phrases::lay_in,
+                                           phrases::close_up,
+                                           phrases::add,
+                                           phrases::one_after_another,
+                                           phrases::fold,
+                                           phrases::fold_next,
+                                           phrases::fold_more_one,
+                                           phrases::fold_more_many,
+                                           phrases::fold_on_row,
+                                           phrases::fold_corner,
+                                           phrases::press_iron,
+                                           phrases::press_film,
+                                           phrases::hem_one,
+                                           phrases::hem_many,
+                                           phrases::row_each,
+                                           phrases::row_one,
+                                           phrases::row_many,
+                                           phrases::end_to_end,
+                                           phrases::from_to,
+                                           phrases::by_hand,
+                                           phrases::overrun,
+                                           phrases::lay,
+                                           phrases::lay_beneath,
+                                           phrases::upside_down,
+                                           phrases::level,
+                                           phrases::set_in,
+                                           phrases::set_beyond,
+                                           phrases::all_level,
+                                           phrases::all_round,
+                                           phrases::fitted,
+                                           phrases::fitted_whole,
+                                           phrases::join_pins,
+                                           phrases::join_clips,
+                                           phrases::take_ease,
+                                           phrases::take_tuck,
+                                           phrases::take_pleat,
+                                           phrases::take_gather,
+                                           phrases::slit,
+                                           phrases::slit_open,
+                                           phrases::eyelets,
+                                           phrases::bar_tacks,
+                                           phrases::snaps,
+                                           phrases::buttons,
+                                           phrases::tie_ends,
+                                           phrases::turn_out,
+                                           phrases::put_in,
+                                           phrases::close_by_hand,
+                                           phrases::close_zipper,
+                                           phrases::close_tie,
+                                           phrases::close_other,
+                                           phrases::fold_up,
+                                           phrases::roll,
+                                           phrases::check};
+
+/// A place of a phrase, and what stands there.
+struct filled_in {
+    std::string_view place;
+    std::string text;
+};
+
+inline std::string said(const phrase& p, std::initializer_list<filled_in> data, const phrase_table& table = {}) {
+    const auto own = table.find(p.key);
+    const std::string_view text = own == table.end() ? p.english : std::string_view(own->second);
+    std::string all;
+    for (std::size_t at = 0; at < text.size();) {
+        const std::size_t open = text.find('{', at), shut = text.find('}', open);
+        all.append(text.substr(at, open - at));
+        if (open == std::string_view::npos || shut == std::string_view::npos) {
+            if (open != std::string_view::npos)
+                all.append(text.substr(open));
+            break;
+        }
+        const std::string_view place = text.substr(open + 1, shut - open - 1);
+        const filled_in* found = nullptr;
+        for (const filled_in& f : data)
+            if (f.place == place)
+                found = &f;
+        all.append(found == nullptr ? text.substr(open, shut - open + 1) : std::string_view(found->text));
+        at = shut + 1;
+    }
+    return all;
+}
+
+} // namespace turncloth
+
+#endif

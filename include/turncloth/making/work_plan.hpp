@@ -1,0 +1,213 @@
+// The steps of a design, worked out while it is carried out: what is done as one, and where it is measured from.
+//
+//   work_plan_of(design)             throws as steps_of
+//   work_plan_of(design, steps)      the same from what steps_of, or execute, gives
+//
+//   const work_plan<inch> plan = work_plan_of(roll);
+//   for (const work_group<inch>& g : plan.groups)
+//       std::puts(sentence_of(plan, g).c_str());            // work_words.hpp
+//
+// Steps are grouped once their order is known (detail/bundles.hpp), and what belongs together is then brought together
+// as far as needs allow. Distances, lengths of rows and layers are those at that moment.
+#ifndef TURNCLOTH_MAKING_WORK_PLAN_HPP
+#define TURNCLOTH_MAKING_WORK_PLAN_HPP
+
+#include <turncloth/making/detail/planner.hpp>
+#include <turncloth/making/order.hpp>
+#include <turncloth/making/work_step.hpp>
+
+#include <algorithm>
+#include <cstddef>
+#include <map>
+#include <optional>
+#include <utility>
+#include <vector>
+
+namespace turncloth {
+
+namespace detail {
+
+template <length_unit Unit>
+void note_family(task& t, const row<cut_edge, Unit>& each) {
+    t.members = each.size();
+    t.first = each.size() > 0 ? each[0].from_datum().value() : fraction();
+    t.step = each.size() > 1 ? each.step().value() : fraction();
+}
+
+/// All else in which operations that a maker does as one are alike.
+template <length_unit Unit>
+std::vector<fraction> manner_of(const making<Unit>& design, const operation& o) {
+    const auto flag = [](auto is) { return fraction(static_cast<int>(is)); };
+    switch (o.kind) {
+    case operation_kind::laying: {
+        const laying<Unit>& l = design.layings()[o.index];
+        return {flag(l.up),          flag(l.fit.taken_up), l.fit.of_piece.value(), l.fit.on.value(), flag(l.beneath),
+                flag(l.upside_down), l.fit.spans};
+    }
+    case operation_kind::crease: {
+        const crease<Unit>& c = design.creases()[o.index];
+        if (!c.across)
+            return {flag(c.over)};
+        return {flag(c.over), flag(c.across->upright), flag(c.across->level), c.across->leg.value()};
+    }
+    case operation_kind::stitching: {
+        const stitching<Unit>& r = design.rows()[o.index];
+        return {r.stitch.number, r.stitch.ratio, r.overrun.value(), flag(r.by_hand)};
+    }
+    case operation_kind::snip:
+        return {design.snips()[o.index].width.value()};
+    case operation_kind::spot:
+        return {flag(design.spots()[o.index].what)};
+    case operation_kind::seam:
+        break;
+    }
+    return {};
+}
+
+template <length_unit Unit>
+task task_of(const making<Unit>& design, const making_step& step) {
+    task t{.what = step.what, .phase = step.phase, .manner = manner_of(design, step.what)};
+    const std::size_t i = step.what.index;
+    if (step.what.kind == operation_kind::laying) {
+        t.on = design.layings()[i].piece;
+        t.walls = {design.layings()[i].on};
+        return t;
+    }
+    const chalk_line<Unit> l = line_of(design, step.what);
+    t.on = l.on;
+    t.from = l.from;
+    t.in = l.in.from_datum().value();
+    if (step.what.kind == operation_kind::crease) {
+        t.on = design.creases()[i].on();
+        t.corner = design.creases()[i].across.has_value();
+    } else if (step.what.kind == operation_kind::stitching) {
+        t.walls = design.rows()[i].through;
+        note_family(t, design.rows()[i].each);
+    } else if (step.what.kind == operation_kind::spot) {
+        t.walls = design.spots()[i].through;
+        note_family(t, design.spots()[i].places);
+    }
+    return t;
+}
+
+template <length_unit Unit>
+std::vector<task> tasks_of(const making<Unit>& design, const std::vector<making_step>& steps) {
+    std::map<std::pair<operation_kind, std::size_t>, std::size_t> number;
+    std::vector<task> all;
+    for (const making_step& s : steps) {
+        all.push_back(task_of(design, s));
+        for (const step_need& n : s.needs)
+            all.back().needs.push_back(number.at({n.first.kind, n.first.index}));
+        number[{s.what.kind, s.what.index}] = all.size() - 1;
+    }
+    return all;
+}
+
+/// What happens once the flat work is done.
+template <length_unit Unit>
+work_step<Unit> step_of(const making<Unit>& design, const moment& m) {
+    work_step<Unit> s;
+    switch (m.what) {
+    case moment_kind::turn_out:
+        s.verb = work_verb::turn_out;
+        s.what = design.mouths()[m.index].name;
+        break;
+    case moment_kind::put_in:
+        s.verb = work_verb::put_in;
+        s.what = design.all_contents()[m.index].what;
+        break;
+    case moment_kind::close:
+        s.verb = work_verb::close;
+        s.what = design.mouths()[m.index].name;
+        s.closing = design.mouths()[m.index].by;
+        break;
+    case moment_kind::fold:
+        s.verb = work_verb::fold_up;
+        break;
+    case moment_kind::roll:
+        s.verb = work_verb::roll;
+        break;
+    }
+    return s;
+}
+
+/// The work whose cautions belong to a step; nothing where none do.
+constexpr std::optional<caution::work> care_of(work_verb verb, spot_kind spot) {
+    switch (verb) {
+    case work_verb::cut:
+    case work_verb::slit:
+        return caution::work::cutting;
+    case work_verb::lay:
+    case work_verb::pleat:
+        return caution::work::pinning;
+    case work_verb::fold:
+        return caution::work::pressing;
+    case work_verb::sew:
+    case work_verb::join:
+    case work_verb::apply:
+    case work_verb::close_up:
+        return caution::work::stitching;
+    case work_verb::set:
+        return spot == spot_kind::eyelet || spot == spot_kind::snap ? caution::work::eyelets : caution::work::stitching;
+    case work_verb::zipper:
+        return caution::work::zippers;
+    case work_verb::put_in:
+        return caution::work::filling;
+    default:
+        return {};
+    }
+}
+
+template <length_unit Unit>
+void note_care(work_group<Unit>& g, const std::vector<work_part>& parts) {
+    const auto note = [&](caution::work w) {
+        if (std::find(g.care.begin(), g.care.end(), w) == g.care.end())
+            g.care.push_back(w);
+    };
+    for (const work_step<Unit>& s : g.steps) {
+        if (const auto care = care_of(s.verb, s.spot))
+            note(*care);
+        for (const cut_part& p : s.through)
+            if (parts[p.index].bought)
+                note(caution::work::zippers);
+    }
+}
+
+template <length_unit Unit>
+work_group<Unit> group_of(work_step<Unit> step) {
+    work_group<Unit> made;
+    made.steps.push_back(std::move(step));
+    return made;
+}
+
+} // namespace detail
+
+/// `steps` are those of this design.
+template <length_unit Unit>
+work_plan<Unit> work_plan_of(const making<Unit>& design, const std::vector<making_step>& steps) {
+    work_plan<Unit> made;
+    for (const part<Unit>& p : design.parts())
+        made.parts.push_back({p.name, p.count});
+    for (const laying<Unit>& l : design.layings())
+        made.parts[l.piece.index].bought |= l.set_into_one;
+    work_step<Unit> cut;
+    cut.verb = work_verb::cut;
+    made.groups.push_back(detail::group_of(std::move(cut)));
+    for (work_group<Unit>& g : detail::planner<Unit>(design, detail::tasks_of(design, steps)).groups())
+        made.groups.push_back(std::move(g));
+    for (const moment& m : design.moments())
+        made.groups.push_back(detail::group_of(detail::step_of(design, m)));
+    for (work_group<Unit>& g : made.groups)
+        detail::note_care(g, made.parts);
+    return made;
+}
+
+/// Throws as steps_of.
+template <length_unit Unit>
+work_plan<Unit> work_plan_of(const making<Unit>& design) {
+    return work_plan_of(design, steps_of(design));
+}
+
+} // namespace turncloth
+
+#endif

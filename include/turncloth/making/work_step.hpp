@@ -1,0 +1,137 @@
+// Steps of making as data: what a maker does next, measured from edges that she sees at that moment.
+//
+//   work_plan<U>         the parts by name, and the groups of steps in the order of work
+//   work_group<U>        what a maker does as one: a hem, a piece laid and sewn down; on one piece or on several alike
+//   work_step<U>         one verb, and every place at which it is done: like rows, edges and copies are one step
+//   work_place<U>        one edge of one copy: distances, how far cloth is turned, how long a row is then, its layers
+//   seen_edge            an edge in sight: of which piece, which one, cut or folded
+//   seen_distances<U>    distances from one such edge
+//
+//   const work_plan<inch> plan = work_plan_of(roll);          // work_plan.hpp; work_words.hpp says it in sentences
+//   plan.groups[2].steps[1].places[0].across.at[0] == "1/2"_in;   // stitched so far from the folded edge
+//
+// Places of a family are each given from the edge, never as a step to be repeated, which would drift.
+#ifndef TURNCLOTH_MAKING_WORK_STEP_HPP
+#define TURNCLOTH_MAKING_WORK_STEP_HPP
+
+#include <turncloth/making/compartments.hpp>
+#include <turncloth/notions/caution.hpp>
+
+#include <cstddef>
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace turncloth {
+
+enum class work_verb : unsigned char {
+    cut,      ///< and mark, while it is flat
+    prepare,  ///< as `what` says
+    zipper,   ///< sewn to a piece, and the slit behind it opened
+    pleat,    ///< laid fold to placement line, and tacked
+    lay,      ///< a piece on another
+    fold,     ///< and press
+    sew,      ///< rows
+    slit,     ///< and cut away
+    set,      ///< eyelets, snaps; bar-tacks and buttons are sewn
+    join,     ///< a longer piece to a shorter, mark to mark
+    apply,    ///< a piece sewn flat onto another
+    close_up, ///< the seams that are left
+    add,      ///< the notion that `what` names
+    turn_out,
+    put_in, ///< `what`, through a mouth
+    close,  ///< a mouth
+    fold_up,
+    roll
+};
+
+struct seen_edge {
+    cut_part of{};
+    edge side = edge::top;
+    bool folded = false; ///< otherwise as cut
+    friend constexpr bool operator==(const seen_edge&, const seen_edge&) = default;
+};
+
+/// Each of `at` is a distance from one edge.
+template <length_unit Unit>
+struct seen_distances {
+    seen_edge from{};
+    std::vector<length<Unit>> at{};
+    friend bool operator==(const seen_distances&, const seen_distances&) = default;
+};
+
+/// Where a step is done once: along one edge of one copy, or, of a family of rows or spots, at each of `across.at`.
+template <length_unit Unit>
+struct work_place {
+    cut_part piece{};
+    edge side = edge::top; ///< of the piece: what is worked on, or laid nearest to `across.from`
+    seen_distances<Unit>
+        across{}; ///< rows, slits, spots: from the edge; a laying: its side from the other's left or right
+    seen_distances<Unit> along{};    ///< where a row or slit begins and ends; of spots; a laying: from the other's top
+    seen_edge own_left{}, own_top{}; ///< of a laying: the edges of the piece that `across` and `along` measure to
+    cut_part end_to_end{};           ///< a row runs from edge to edge of this piece; `along` is empty then
+    bool corner = false;             ///< of a fold: across the corner of `side` and `across.from`
+    bool all_round = false;          ///< of a laying: as far in from each edge of what it lies on
+    length<Unit> turned{};           ///< of a fold: how much is turned, from the edge that is seen
+    length<Unit> sewn{};             ///< each row, as long as it is then
+    std::size_t least = 0, most = 0; ///< layers along it
+    friend bool operator==(const work_place&, const work_place&) = default;
+};
+
+/// What a group leaves behind, to be measured.
+template <length_unit Unit>
+struct work_check {
+    cut_part of{};
+    length<Unit> width{}, height{};
+    friend bool operator==(const work_check&, const work_check&) = default;
+};
+
+template <length_unit Unit>
+struct work_step {
+    work_verb verb = work_verb::sew;
+    std::vector<work_place<Unit>> places{};
+    cut_part on{};                   ///< of a laying: what the first copy is laid on
+    std::vector<cut_part> through{}; ///< the walls that the first row or spot goes through
+    std::string what{};              ///< a name or, of `prepare`, a sentence
+    face up = face::right;           ///< the side of the piece that lies up
+    face towards = face::wrong; ///< of a fold: the side that cloth is turned to; of a laying: the other's, under it
+    turncloth::fit<Unit> fit{}; ///< of a laying
+    seen_distances<Unit> marks_on_piece{}, marks_on_other{}; ///< of a fit: brought together, one to one
+    spot_kind spot = spot_kind::eyelet;
+    closed_by closing = closed_by::nothing;
+    length<Unit> width{};   ///< of a slit: cloth taken away
+    length<Unit> overrun{}; ///< sewn back over at both ends
+    bool by_hand = false;
+    bool film = false;        ///< no iron and no pins
+    bool beneath = false;     ///< laid under it
+    bool upside_down = false; ///< laid with its bottom edge where its top would lie
+    bool on_a_row = false;    ///< a fold along a row of the same piece
+    bool once_more = false;   ///< a fold of what the step before turned
+    std::vector<operation> stands_for{};
+};
+
+template <length_unit Unit>
+struct work_group {
+    std::vector<work_step<Unit>> steps{};
+    std::vector<cut_part> pieces{}; ///< the like pieces that it is done to
+    bool one_after_another = false; ///< all steps with the first piece, then all with the next
+    std::optional<work_check<Unit>> check{};
+    std::vector<caution::work> care{}; ///< the cautions that belong to it
+};
+
+struct work_part {
+    std::string name{};
+    std::int64_t count = 1;
+    bool bought = false; ///< a tape, whose edges are not cut
+};
+
+template <length_unit Unit>
+struct work_plan {
+    std::vector<work_part> parts{};
+    std::vector<work_group<Unit>> groups{};
+};
+
+} // namespace turncloth
+
+#endif

@@ -1,0 +1,137 @@
+// The steps of a plan in sentences.
+//
+//   sentence_of(plan, group)                 exact lengths, in English
+//   sentence_of(plan, group, wording)        rounded to a ruler; said otherwise where a table has a text for a key
+//   orientation_of(plan, wording)            how edges are named, where any step has the wrong side up; else empty
+//
+//   for (const work_group<inch>& g : plan.groups)
+//       std::puts(sentence_of(plan, g).c_str());
+//   // "With the wrong side of the tools up, turn its top edge over by 3/8 in, and press. ..."
+//
+// What is said is in phrases.hpp. The lengths are written here; the rest is the same for every unit and is compiled once.
+#ifndef TURNCLOTH_MAKING_WORK_WORDS_HPP
+#define TURNCLOTH_MAKING_WORK_WORDS_HPP
+
+#include <turncloth/making/detail/telling.hpp>
+#include <turncloth/making/phrases.hpp>
+#include <turncloth/making/work_step.hpp>
+#include <turncloth/measure/write.hpp>
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace turncloth {
+
+/// How steps are said: exact where no ruler is given.
+struct wording {
+    std::optional<ruler> by{};
+    phrase_table table{};
+};
+
+namespace detail {
+
+template <length_unit Unit>
+std::string told_length(const length<Unit>& l, const wording& w) {
+    return w.by ? to_text(l, *w.by) : to_text(l);
+}
+
+/// The unit stands after the last of a list, or after each where two units are shown.
+template <length_unit Unit>
+std::string told_number(const length<Unit>& l, const wording& w) {
+    if (!w.by)
+        return number_text(l);
+    switch (w.by->shows) {
+    case units_shown::inches:
+        return number_text(nearest_to(as<inch>(l), w.by->inches, w.by->halfway));
+    case units_shown::centimetres:
+        return number_text(nearest_to(as<centimetre>(l), w.by->centimetres, w.by->halfway));
+    case units_shown::both:
+        break;
+    }
+    return to_text(l, *w.by);
+}
+
+template <length_unit Unit>
+told_distances told(const seen_distances<Unit>& m, const wording& w) {
+    told_distances made{m.from, {}, true, false};
+    for (std::size_t i = 0; i < m.at.size(); ++i) {
+        const length<Unit>& l = m.at[i];
+        const length<Unit> positive = l < length<Unit>() ? -l : l;
+        made.none &= l == length<Unit>();
+        made.beyond |= l < length<Unit>();
+        made.at.push_back(i + 1 < m.at.size() ? told_number(positive, w) : told_length(positive, w));
+    }
+    return made;
+}
+
+template <length_unit Unit>
+told_place told(const work_place<Unit>& p, const wording& w) {
+    told_place made{.piece = p.piece, .side = p.side, .own_left = p.own_left, .own_top = p.own_top};
+    made.across = told(p.across, w);
+    made.along = told(p.along, w);
+    made.end_to_end = p.end_to_end;
+    made.all_round = p.all_round;
+    made.corner = p.corner;
+    made.turned = told_length(p.turned, w);
+    made.sewn = told_length(p.sewn, w);
+    made.least = p.least;
+    made.most = p.most;
+    return made;
+}
+
+template <length_unit Unit>
+std::string told_size(const work_check<Unit>& c, const wording& w) {
+    return w.by ? size_text(c.width, c.height, *w.by) : number_text(c.width) + " x " + to_text(c.height);
+}
+
+template <length_unit Unit>
+told_step told(const work_step<Unit>& s, const wording& w) {
+    told_step made{.verb = s.verb, .on = s.on, .through = s.through, .what = s.what, .up = s.up, .towards = s.towards};
+    for (const work_place<Unit>& p : s.places)
+        made.places.push_back(told(p, w));
+    if (s.fit.is_given()) {
+        made.fit = {s.fit.taken_up, s.fit.spans, told(s.marks_on_piece, w), told(s.marks_on_other, w), {}};
+        made.fit.extra = told_length((s.fit.of_piece - s.fit.on) / fraction(s.fit.spans), w);
+    }
+    made.spot = s.spot;
+    made.closing = s.closing;
+    if (s.width > length<Unit>())
+        made.width = told_length(s.width, w);
+    if (s.overrun > length<Unit>())
+        made.overrun = told_length(s.overrun, w);
+    made.by_hand = s.by_hand;
+    made.film = s.film;
+    made.beneath = s.beneath;
+    made.upside_down = s.upside_down;
+    made.on_a_row = s.on_a_row;
+    made.once_more = s.once_more;
+    return made;
+}
+
+} // namespace detail
+
+template <length_unit Unit>
+std::string sentence_of(const work_plan<Unit>& plan, const work_group<Unit>& g, const wording& w = {}) {
+    detail::told_group made{.pieces = g.pieces, .one_after_another = g.one_after_another};
+    for (const work_step<Unit>& s : g.steps)
+        made.steps.push_back(detail::told(s, w));
+    if (g.check) {
+        made.checked = g.check->of;
+        made.size = detail::told_size(*g.check, w);
+    }
+    return detail::teller(plan.parts, w.table).tell(made);
+}
+
+template <length_unit Unit>
+std::string orientation_of(const work_plan<Unit>& plan, const wording& w = {}) {
+    for (const work_group<Unit>& g : plan.groups)
+        for (const work_step<Unit>& s : g.steps)
+            if (s.up == face::wrong)
+                return said(phrases::orientation, {}, w.table);
+    return {};
+}
+
+} // namespace turncloth
+
+#endif

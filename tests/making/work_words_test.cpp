@@ -1,0 +1,199 @@
+// Steps in sentences: what a maker reads, and that each part of it can be said otherwise.
+#include "making/things.hpp"
+#include <turncloth/making/work_plan.hpp>
+#include <turncloth/making/work_words.hpp>
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <fstream>
+#include <iterator>
+#include <set>
+#include <string>
+#include <vector>
+
+using namespace things;
+using std::string;
+
+namespace {
+
+std::vector<string> sentences(const making<inch>& d, const wording& w = {}) {
+    const auto plan = work_plan_of(d);
+    std::vector<string> all;
+    for (const auto& g : plan.groups)
+        all.push_back(sentence_of(plan, g, w));
+    return all;
+}
+
+/// Everything that a plan can hold, so that every phrase is said.
+making<inch> of_every_kind() {
+    making<inch> d("sampler");
+    const cut_part mat = d.cut({.name = "mat", .width = 20_in, .height = 15_in}),
+                   card = d.cut({.name = "card", .width = 4_in, .height = 3_in, .count = 5}),
+                   under = d.cut({.name = "under", .width = 3_in, .height = 3_in});
+    d.add(crease<inch>{.across = corner_line<inch>{mat, edge::left, edge::top, 1_in}});
+    d.add(crease<inch>{.at = line(mat, edge::left, 1_in)});
+    d.add(snip<inch>{.at = line(mat, edge::bottom, 2_in)});
+    const surplus ways[] = {surplus::ease, surplus::pleat, surplus::gather, surplus::tuck};
+    for (const std::int64_t k : {0, 1, 2, 3})
+        d.add(laying<inch>{.piece = card[k],
+                           .on = mat,
+                           .left = 4_in * k - 1_in,
+                           .top = 3_in + 1_in * k,
+                           .fit = {.taken_up = ways[k], .spans = k == 3 ? 2 : 1, .of_piece = 4_in, .on = 3_in}});
+    d.add(laying<inch>{.piece = under, .on = mat, .left = 15_in, .top = 10_in, .beneath = true});
+    auto hand = sewn(under, edge::top, 1_in, {under, mat});
+    hand.by_hand = true;
+    hand.overrun = "1/4"_in;
+    d.add(hand);
+    auto part = sewn(card[0], edge::top, 1_in, {card[0], mat});
+    part.along.begins = 1_in;
+    part.along.ends = 2_in;
+    d.add(part);
+    for (const spot_kind kind :
+         {spot_kind::eyelet, spot_kind::bar_tack, spot_kind::snap, spot_kind::button, spot_kind::tie_end})
+        d.add(spot<inch>{.what = kind,
+                         .along = line(mat, edge::bottom, 1_in + "1/4"_in * static_cast<std::int64_t>(kind)),
+                         .places = row<cut_edge, inch>(at<cut_edge>(3_in), 2_in, 2),
+                         .through = {mat}});
+    for (const closed_by by : {closed_by::hand, closed_by::zipper, closed_by::tie, closed_by::nothing}) {
+        const auto m = d.add(mouth<inch>{.name = "mouth", .at = {line(mat, edge::top, 1_in)}, .by = by});
+        d.add(moment{moment_kind::close, m.index});
+    }
+    const auto pocket = d.add(compartment<inch>{.name = "pocket", .between = {mat, under}, .mouths = {{0}}});
+    d.add(contents<inch>{.what = "seed", .width = 1_in, .height = 1_in, .depth = 1_in, .into = pocket, .by = {0}});
+    d.add(moment{moment_kind::turn_out, 0}).add(moment{moment_kind::put_in, 0});
+    d.add(moment{moment_kind::fold, 0}).add(moment{moment_kind::roll, 0});
+    return d;
+}
+
+/// Steps that a project adds: they need no design.
+work_plan<inch> of_a_project() {
+    work_plan<inch> plan;
+    plan.parts = {{"flounce", 2}, {"cover", 1}};
+    const auto add = [&](work_verb verb, bool many = false) {
+        work_step<inch> s;
+        s.verb = verb;
+        s.what = "cord";
+        s.on = {1, 0};
+        s.once_more = many;
+        s.places = {{.piece = {0, 0}}};
+        plan.groups.emplace_back().steps.push_back(s);
+    };
+    for (const work_verb verb : {work_verb::prepare, work_verb::pleat, work_verb::join, work_verb::apply,
+                                 work_verb::lay, work_verb::zipper, work_verb::close_up, work_verb::add})
+        add(verb);
+    add(work_verb::zipper, true);
+    return plan;
+}
+
+} // namespace
+
+// Followed with paper, scissors and pins; the figures are those of work_plan_test.cpp.
+TEST_CASE("a pocket is hemmed, laid and divided in words that can be followed") {
+    const auto all = sentences(tool_roll(true).design);
+    REQUIRE(all.size() > 5);
+    CHECK(all[3] ==
+          "With the wrong side of the tools up, turn the top edge over by 3/8 in, and press. Turn that edge over "
+          "again by 5/8 in, and press. Stitch 1/2 in from the folded edge: a row of 20 in, through 3 layers. "
+          "Check the tools: 20 x 8 in.");
+    CHECK(all[4] ==
+          "Lay the tools, right side up, on the right side of the lining, its cut left edge level with the cut "
+          "left edge of the lining and its folded top edge 8 in from the cut top edge of the lining. Sew 5 rows "
+          "through the tools and the lining, 3 2/3, 6 5/6, 10, 13 1/6 and 16 1/3 in from the cut left edge of "
+          "the tools, from edge to edge of the tools: each 8 in long, through 2 to 4 layers.");
+}
+
+TEST_CASE("steps with several copies name each where its place differs, and are rounded to a ruler") {
+    const organiser o(3);
+    const auto rounded = sentences(o.design, {.by = inch_ruler(16)});
+    const string& strips = rounded[3];
+    CHECK(strips.rfind(
+              "For each film, one after another: lay the film, wrong side up, on the right side of the backing, its "
+              "top toward you, its folded left edge level with the folded left edge of the backing and its cut "
+              "bottom edge 10 5/8 in (film 1), 18 5/8 in (film 2) and 26 5/8 in (film 3) from the cut top edge "
+              "of the backing.",
+              0) == 0);
+    CHECK(strips.find(" 1/8, 6 11/16, 13 5/16 and 19 7/8 in from the folded left edge of the backing,") !=
+          string::npos);
+    const auto both = sentences(o.design, {.by = ruler{}});
+    CHECK(
+        both[3].find(" 1/8 in (0.3 cm), 6 11/16 in (17 cm), 13 5/16 in (33.8 cm) and 19 7/8 in (50.5 cm) from the ") !=
+        string::npos);
+    CHECK(both[2].find("Check the backing: 20 x 29 in (50.8 x 73.7 cm).") != string::npos);
+}
+
+TEST_CASE("which way edges are named is said where a wrong side lies up, and only there") {
+    making<inch> d("mat");
+    const cut_part mat = d.cut({.name = "mat", .width = 9_in, .height = 9_in});
+    d.add(sewn(mat, edge::left, 1_in, {mat}));
+    CHECK(orientation_of(work_plan_of(d)).empty());
+    d.add(crease<inch>{.at = line(mat, edge::top, "1/2"_in)});
+    CHECK(orientation_of(work_plan_of(d)) == phrases::orientation.english);
+}
+
+TEST_CASE("every phrase has a key of its own and stands in the list") {
+    std::set<std::string_view> keys;
+    for (const phrase& p : all_phrases) {
+        CHECK(keys.insert(p.key).second);
+        CHECK_FALSE(p.english.empty());
+    }
+    // As they are written: a name, a brace and a key.
+    std::ifstream in("include/turncloth/making/phrases.hpp");
+    const string source{std::istreambuf_iterator<char>(in), {}};
+    const std::size_t from = source.find("namespace phrases"), to = source.find("} // namespace phrases");
+    std::size_t written = 0;
+    for (std::size_t at = source.find("{\"", from); at < to; at = source.find("{\"", at + 1))
+        written += source[at - 1] != ' ';
+    for (std::size_t at = source.find("{\n", from); at < to; at = source.find("{\n", at + 1))
+        written += source[at - 1] != ' ';
+    CHECK(written == all_phrases.size());
+}
+
+TEST_CASE("every phrase is said somewhere, and a table says it otherwise") {
+    wording otherwise;
+    for (const phrase& p : all_phrases) {
+        string text = "<" + string(p.key) + ">";
+        for (std::size_t open = p.english.find('{'); open != string::npos; open = p.english.find('{', open + 1))
+            text += p.english.substr(open, p.english.find('}', open) + 1 - open);
+        otherwise.table.emplace(p.key, text);
+    }
+    string all;
+    const auto say = [&](const work_plan<inch>& plan) {
+        all += orientation_of(plan, otherwise);
+        for (const auto& g : plan.groups)
+            all += sentence_of(plan, g, otherwise);
+    };
+    for (const making<inch>& d : {tool_roll(true).design, organiser().design, of_every_kind()})
+        say(work_plan_of(d));
+    say(of_a_project());
+    for (const phrase& p : all_phrases)
+        CHECK_MESSAGE(all.find("<" + string(p.key) + ">") != string::npos, string(p.key));
+    // Nothing is left of the English but names, numbers and units.
+    CHECK(all.find("edge of") == string::npos);
+    CHECK(all.find("Sew") == string::npos);
+    CHECK(all.find('{') == string::npos);
+}
+
+TEST_CASE("a text is filled place by place, and what is not given stands as it was") {
+    const phrase p{"test", "from {a} to {b}, {a}"};
+    CHECK(said(p, {{"a", "1"}, {"b", "{a}"}}) == "from 1 to {a}, 1");
+    CHECK(said(p, {{"b", "2"}}) == "from {a} to 2, {a}");
+    CHECK(said(p, {}, {{"test", "{b"}}) == "{b");
+    CHECK(said(p, {{"b", "2"}}, {{"test", ""}}) == "");
+}
+
+// Moments and what a project adds, said in short.
+TEST_CASE("what a project adds to its flat work is said by name") {
+    const auto plan = of_a_project();
+    const auto say = [&](std::size_t i) { return sentence_of(plan, plan.groups[i]); };
+    CHECK(say(0) == "Cord"); // a sentence of the designer's
+    CHECK(say(1) == "Lay the pleats of each flounce, fold to placement line, and tack them.");
+    CHECK(say(2) == "Sew each flounce to the cover, mark to mark.");
+    CHECK(say(3) == "Sew each flounce onto the cover.");
+    CHECK(say(4) == "Lay each flounce on the cover.");
+    CHECK(say(5) == "Sew the zipper to each flounce, then open the slit behind it.");
+    CHECK(say(6) == "Sew the remaining seams of each flounce.");
+    CHECK(say(7) == "Add the cord.");
+    CHECK(say(8) == "Sew the zippers to each flounce, then open the slits behind them.");
+}
