@@ -3,8 +3,7 @@
 #include <turncloth/measure/place.hpp>
 #include <turncloth/measure/read.hpp>
 #include <turncloth/measure/working.hpp>
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 #include <atomic>
 #include <cstdlib>

@@ -3,10 +3,10 @@
 #include "at_random.hpp"
 #include <turncloth/measure/estimate.hpp>
 #include <turncloth/measure/read.hpp>
+#include <turncloth/testing/doctest.hpp>
 
 #include <boost/math/constants/constants.hpp>
 #include <boost/multiprecision/cpp_bin_float.hpp>
-#include <doctest/doctest.h>
 #include <gmpxx.h>
 
 #include <array>
@@ -20,17 +20,19 @@ using real = boost::multiprecision::cpp_bin_float_100;
 namespace {
 
 // Exact fractions stay exact, and only then may a value lie on a graduation.
-static_assert(estimate(fraction(3, 4)).value() == 0.75 &&
-              estimate(fraction(3, 4)).on({1, 4}, side::above) == fraction(3, 4));
-static_assert(estimate().value() == 0 && estimate().bound() == 0 && estimate().on({1, 8}, side::above) == 0);
+static_assert(estimate(fraction(3, 4)).value() == 0.75);
+static_assert(estimate(fraction(3, 4)).on({1, 4}, side::above) == fraction(3, 4));
+static_assert(estimate().value() == 0);
+static_assert(estimate().bound() == 0);
+static_assert(estimate().on({1, 8}, side::above) == 0);
 static_assert(estimate(fraction(5, 8)).on({1, 4}, side::nearest) == fraction(1, 2)); // a half goes to the even multiple
 static_assert(estimate(fraction(7, 8)).on({1, 4}, side::nearest) == 1);
 static_assert((estimate(fraction(1, 2)) + estimate(fraction(1, 4))).on({1, 4}, side::above) == fraction(3, 4));
 static_assert((estimate(fraction(3, 2)) * estimate(fraction(5, 4))).on({1, 8}, side::above) == fraction(15, 8));
 static_assert(square_root(estimate(fraction(9, 4))).on({1, 2}, side::above) == fraction(3, 2));
 static_assert(square_root(estimate(2)).on({1, 64}, side::nearest) == fraction(91, 64)); // 1.41421... = 90.5097 / 64
-static_assert(pi().on({1, 100}, side::below) == fraction(314, 100) &&
-              pi().on({1, 100}, side::above) == fraction(315, 100));
+static_assert(pi().on({1, 100}, side::below) == fraction(314, 100));
+static_assert(pi().on({1, 100}, side::above) == fraction(315, 100));
 static_assert(inverse_pi().on({1, 1000}, side::nearest) == fraction(318, 1000)); // 0.3183098...
 static_assert(arctangent(0).value() == 0);
 static_assert((arctangent(1) * estimate(4)).on({1, 100000}, side::nearest) == fraction(314159, 100000));

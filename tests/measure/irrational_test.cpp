@@ -2,8 +2,7 @@
 #include "against_gmp.hpp"
 #include <turncloth/measure/irrational.hpp>
 #include <turncloth/measure/read.hpp>
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 #include <array>
 #include <bit>
@@ -25,7 +24,8 @@ static_assert(diagonal(3_in, 4_in, "1/8"_in, side::below) == 5_in);
 static_assert(diagonal(3_in, 4_in, "1/8"_in, side::above) == 5_in);
 static_assert(diagonal("12"_in, "18"_in, "1/8"_in, side::above) == "21 3/4"_in); // 21.633...
 // A half between two graduations goes to the even one: sqrt(2.25) = 1 1/2, sqrt(6.25) = 2 1/2.
-static_assert(square_root({9, 4}, 1, side::nearest) == 2 && square_root({25, 4}, 1, side::nearest) == 2);
+static_assert(square_root({9, 4}, 1, side::nearest) == 2);
+static_assert(square_root({25, 4}, 1, side::nearest) == 2);
 static_assert(square_root(0, {1, 8}, side::above) == 0);
 static_assert(square_root(against_gmp::largest, 1, side::below) == 3037000499); // OEIS A000196 at 2^63 - 1
 
@@ -38,9 +38,12 @@ static_assert(times_pi(1_in, "1/64"_in, side::nearest) == "201/64"_in);
 
 static_assert(approximate(0.1, {1, 10}).value == fraction(1, 10));
 static_assert(approximate(0.1 + 0.2, {1, 10}).value == fraction(3, 10)); // 0.30000000000000004
-static_assert(approximate(-2.5, 1).value == -2 && approximate(3.5, 1).value == 4);
-static_assert(approximate(12.51, {1, 4}).value == fraction(25, 2) && approximate(12.51, {1, 4}).error < -0.0099);
-static_assert(approximate(-0.0, 1).value == 0 && approximate(-0.0, 1).error == 0.0);
+static_assert(approximate(-2.5, 1).value == -2);
+static_assert(approximate(3.5, 1).value == 4);
+static_assert(approximate(12.51, {1, 4}).value == fraction(25, 2));
+static_assert(approximate(12.51, {1, 4}).error < -0.0099);
+static_assert(approximate(-0.0, 1).value == 0);
+static_assert(approximate(-0.0, 1).error == 0.0);
 static_assert(approximate(12.5, {1, 8}).error == 0.0);
 static_assert(approximate(1.0, {1, against_gmp::largest}).value == 1); // as many steps as there can be
 

@@ -3,10 +3,10 @@
 #include "reference.hpp"
 #include <turncloth/measure/read.hpp>
 #include <turncloth/notions/tie.hpp>
+#include <turncloth/testing/doctest.hpp>
 
 #include <boost/math/constants/constants.hpp>
 #include <boost/math/quadrature/gauss_kronrod.hpp>
-#include <doctest/doctest.h>
 
 #include <cmath>
 
@@ -23,16 +23,17 @@ namespace {
 constexpr ribbon_tie<inch> closure{20_in, {1, 4}, 1, "1 1/2"_in, {}, 3_in, {}};
 static_assert(ribbon(closure) == 21_in);
 static_assert(where_sewn(closure).reaches_from == at<finished_edge>("3 1/2"_in));
-static_assert(where_sewn(closure).sewn_from == at<finished_edge>(5_in) &&
-              where_sewn(closure).sewn_to == at<finished_edge>(20_in));
+static_assert(where_sewn(closure).sewn_from == at<finished_edge>(5_in));
+static_assert(where_sewn(closure).sewn_to == at<finished_edge>(20_in));
 static_assert(where_sewn(closure).reaches_to == at<finished_edge>(23_in));
 static_assert(marks_on_ribbon(closure).loop_folded_at == at<ribbon_end>("1 1/2"_in));
-static_assert(marks_on_ribbon(closure).sewn_from == at<ribbon_end>(3_in) &&
-              marks_on_ribbon(closure).sewn_to == at<ribbon_end>(18_in));
+static_assert(marks_on_ribbon(closure).sewn_from == at<ribbon_end>(3_in));
+static_assert(marks_on_ribbon(closure).sewn_to == at<ribbon_end>(18_in));
 
 // A tie sewn at one line in the middle, two free ends, both turned under.
 constexpr ribbon_tie<centimetre> middle{60_cm, {1, 2}, {1, 2}, {}, 35_cm, 35_cm, 1_cm};
-static_assert(ribbon(middle) == 72_cm && where_sewn(middle).sewn_from == where_sewn(middle).sewn_to);
+static_assert(ribbon(middle) == 72_cm);
+static_assert(where_sewn(middle).sewn_from == where_sewn(middle).sewn_to);
 static_assert(where_sewn(middle).reaches_from == at<finished_edge>(length_of<centimetre>(-5)));
 static_assert(marks_on_ribbon(middle).sewn_from == at<ribbon_end>(36_cm));
 static_assert(marks_on_ribbon(middle).other_turned_at == at<ribbon_end>(71_cm));
@@ -41,7 +42,8 @@ static_assert(marks_on_ribbon(middle).other_turned_at == at<ribbon_end>(71_cm));
 // in between its marks; a chape cut 5 in has both ends folded 1/2 in.
 constexpr ribbon_tie<inch> webbing_loop{4_in, 0, 1, {}, "2 1/8"_in, "2 1/8"_in, {}},
     chape{4_in, 0, 1, {}, {}, {}, "1/2"_in};
-static_assert(ribbon(webbing_loop) == "8 1/4"_in && ribbon(chape) == 5_in);
+static_assert(ribbon(webbing_loop) == "8 1/4"_in);
+static_assert(ribbon(chape) == 5_in);
 static_assert(marks_on_ribbon(webbing_loop).sewn_from == at<ribbon_end>("2 1/8"_in));
 
 // US Army TM 10-1670-281-23&P, p. 2-151 (published): of a cord of 7 7/8 in with 2 1/4 in stitched at each end 3 3/8 in is

@@ -4,8 +4,7 @@
 #include "panel/paper.hpp"
 #include <turncloth/measure/read.hpp>
 #include <turncloth/panel/polygon.hpp>
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 #include <algorithm>
 #include <array>
@@ -20,7 +19,8 @@ namespace bg = boost::geometry;
 namespace {
 
 constexpr std::array<point<inch>, 3> bunting{point_of<inch>(0, 8), point_of<inch>(6, 8), point_of<inch>(3, 0)};
-static_assert(signed_area_of(bunting) == -(24_in * 1_in) && area_of(bunting) == 24_in * 1_in);
+static_assert(signed_area_of(bunting) == -(24_in * 1_in));
+static_assert(area_of(bunting) == 24_in * 1_in);
 static_assert(is_convex(bunting));
 static_assert(locate(bunting, point_of<inch>(3, 4)) == position::inside);
 static_assert(locate(bunting, point_of<inch>(4, 8)) == position::on_edge);
@@ -30,7 +30,8 @@ static_assert(locate(bunting, point_of<inch>(0, 0)) == position::outside);
 
 constexpr std::array<point<inch>, 5> dart{point_of<inch>(0, 0), point_of<inch>(6, 0), point_of<inch>(6, 6),
                                           point_of<inch>(3, 2), point_of<inch>(0, 6)};
-static_assert(!is_convex(dart) && locate(dart, point_of<inch>(3, 3)) == position::outside);
+static_assert(!is_convex(dart));
+static_assert(locate(dart, point_of<inch>(3, 3)) == position::outside);
 static_assert(locate(dart, point_of<inch>(5, 2)) == position::inside);
 
 // A five-pointed star turns one way at every corner and is not convex.
@@ -53,7 +54,9 @@ template <class Number>
 concept exact_coordinate = requires(Number n) {
     point_of<inch>(n, n);
 };
-static_assert(exact_coordinate<int> && exact_coordinate<fraction> && !exact_coordinate<double>);
+static_assert(exact_coordinate<int>);
+static_assert(exact_coordinate<fraction>);
+static_assert(!exact_coordinate<double>);
 
 using bg_point = bg::model::d2::point_xy<double>;
 using bg_polygon = bg::model::polygon<bg_point, false, false>; // counter-clockwise, not closed
