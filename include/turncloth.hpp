@@ -17,7 +17,7 @@
 //   panel: corner, folding, made_up, outline, polygon
 //   cloth: cutting_out, lay, off_cuts, remnants, stock, widths
 //   making: compartments, design, executed, lying, operations, order, parts, phrases, stitched, work_plan, work_step,
-//     work_words
+//       work_words
 //   sheet: bulk, json, purchases
 //   draw: folded, lay, outline, piece, stock
 #ifndef TURNCLOTH_HPP
