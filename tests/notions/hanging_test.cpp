@@ -154,9 +154,9 @@ TEST_CASE("film taken for a depth stands off at least so far, and marked a gradu
         const length<inch> span = random.inches(60) + 10_in, depth = random.inches(3);
         const std::int64_t n = random.between(1, 9);
         const length<inch> long_film = film_for_depth(span, n, depth, "1/8"_in);
-        CHECK(pocket_row<inch>(span, long_film, n).bow("1/100000"_in, side::above) >= depth);
+        CHECK(pocket_row<inch>(span, long_film, n).bow("1/100000"_in, rounding::up) >= depth);
         if (long_film / n - "1/8"_in > span / n)
-            CHECK(pocket_row<inch>(span, long_film - "1/8"_in * n, n).bow("1/100000"_in, side::below) < depth);
+            CHECK(pocket_row<inch>(span, long_film - "1/8"_in * n, n).bow("1/100000"_in, rounding::down) < depth);
     }
 }
 
