@@ -57,6 +57,17 @@ void sew_foot(making<Unit>& design, const strip_pockets<Unit>& p, const panel_pa
         .over = true});
 }
 
+template <length_unit Unit>
+void sew_sides(making<Unit>& design, const strip_pockets<Unit>& p, const panel_part<Unit>& strip, length<Unit> down,
+               const row<finished_edge, Unit>& side) {
+    const place<cut_edge, Unit> first = p.on.shape.from_cut_edge(edge::left, side[0]);
+    stitching<Unit> rows{.along = p.on.line(edge::left, first), .through = {p.on, strip}};
+    rows.along.begins = down - strip.shape.finished().height();
+    rows.along.ends = down;
+    rows.each = row<cut_edge, Unit>(first, side.step(), side.size());
+    design.add(rows);
+}
+
 } // namespace detail
 
 /// Throws making_error where strips and feet are not of one number.
@@ -77,15 +88,8 @@ std::vector<mouth_handle> sew_strips(making<Unit>& design, const strip_pockets<U
         const length<Unit> down = p.on.shape.from_cut_edge(edge::top, p.feet[k]).from_datum();
         finish_edges(design, panel_part<Unit>{strip.part, strip.shape, face::wrong});
         detail::sew_foot(design, p, strip, down);
-        for (const row<finished_edge, Unit>& side : p.sides) {
-            stitching<Unit> rows{.along = p.on.line(edge::left, at<cut_edge>(length<Unit>())),
-                                 .through = {p.on, strip}};
-            rows.along.begins = down - strip.shape.finished().height();
-            rows.along.ends = down;
-            const length<Unit> beside = p.on.shape.finish_of(edge::left).allowance();
-            rows.each = row<cut_edge, Unit>(at<cut_edge>(side[0].from_datum() + beside), side.step(), side.size());
-            design.add(rows);
-        }
+        for (const row<finished_edge, Unit>& side : p.sides)
+            detail::sew_sides(design, p, strip, down, side);
         tops.push_back(
             design.add(mouth<Unit>{.name = "top", .at = {strip.line(edge::top, place<finished_edge, Unit>())}}));
     }

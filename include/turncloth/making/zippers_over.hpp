@@ -55,7 +55,7 @@ mouth_handle sew_zipper(making<Unit>& design, const zippers_over<Unit>& z, const
                             .top = from_top ? above : design.parts()[z.on.index].height - centre.from_datum() - z.rows,
                             .set_into_one = true});
     row_on_tape(edge::top, z.rows / 2);
-    row_on_tape(edge::bottom, z.rows / 2);
+    row_on_tape(edge::top, z.rows * 3 / 2);
     if (z.ends_sewn)
         for (const edge e : {edge::left, edge::right})
             row_on_tape(e, z.beyond / 2);
