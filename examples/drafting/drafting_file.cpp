@@ -64,7 +64,7 @@ public:
         }
     }
 
-    std::vector<made_piece> all() {
+    std::vector<made_piece<Unit>> all() {
         finish_piece();
         return std::move(made_);
     }
@@ -96,8 +96,8 @@ private:
 
     void begin(const field& f) {
         finish_piece();
-        for (const made_piece& other : made_)
-            if (other.name == f.value)
+        for (const made_piece<Unit>& other : made_)
+            if (other.says.name == f.value)
                 f.refuse("there is a piece of that name already: \"" + std::string(f.value) + "\"");
         piece_.emplace();
         piece_->name = f.value;
@@ -177,20 +177,24 @@ private:
     std::optional<drafted_piece<Unit>> piece_;
     std::optional<finish<Unit>> for_all_;
     std::size_t material_ = 0, cut_ = 0, turn_ = 0, grain_ = 0, all_edges_ = 0; // the lines they were said on
-    std::vector<made_piece> made_;
+    std::vector<made_piece<Unit>> made_;
 };
 
+/// After the title and the unit.
 template <length_unit Unit>
-std::vector<made_piece> read_pieces(const std::vector<field>& fields) {
+made_drafting<Unit> read_pieces(const std::vector<field>& fields) {
     piece_reader<Unit> reader;
     for (std::size_t i = 2; i < fields.size(); ++i)
         reader.read(fields[i]);
-    return reader.all();
+    made_drafting<Unit> made{std::string(fields[0].value), reader.all()};
+    if (made.pieces.empty())
+        throw drafting_error(fields.back().line, "no piece is drafted: write \"piece: \" and its name");
+    return made;
 }
 
 } // namespace
 
-made_drafting read_drafting(std::string_view text) {
+any_drafting read_drafting(std::string_view text) {
     const std::vector<field> fields = fields_of(text);
     if (fields.empty())
         throw drafting_error(0, "nothing is drafted here: the file is empty, or has remarks alone");
@@ -198,20 +202,14 @@ made_drafting read_drafting(std::string_view text) {
         fields[0].refuse("a drafting begins with its title, as \"title: Kneeling pad\"");
     if (fields.size() < 2 || fields[1].key != "unit")
         fields[fields.size() < 2 ? 0 : 1].refuse("after the title the unit is expected, as \"unit: cm\"");
-    made_drafting made;
-    made.title = fields[0].value;
     const std::string_view unit = fields[1].value;
     if (unit == "cm")
-        made.pieces = read_pieces<centimetre>(fields);
-    else if (unit == "mm")
-        made.unit = drafted_in::millimetres, made.pieces = read_pieces<millimetre>(fields);
-    else if (unit == "in")
-        made.unit = drafted_in::inches, made.pieces = read_pieces<inch>(fields);
-    else
-        fields[1].refuse("expected cm, mm or in: it was \"" + std::string(unit) + "\"");
-    if (made.pieces.empty())
-        throw drafting_error(fields.back().line, "no piece is drafted: write \"piece: \" and its name");
-    return made;
+        return read_pieces<centimetre>(fields);
+    if (unit == "mm")
+        return read_pieces<millimetre>(fields);
+    if (unit == "in")
+        return read_pieces<inch>(fields);
+    fields[1].refuse("expected cm, mm or in: it was \"" + std::string(unit) + "\"");
 }
 
 std::string finishes_help() {

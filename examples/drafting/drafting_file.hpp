@@ -1,8 +1,8 @@
 // Reads a drafting file: plain text, one thing a line, as a sewing teacher types it.
 //
-//   read_drafting(text)      the made_drafting; throws drafting_error with the line and the field
+//   read_drafting(text)      the made drafting; throws drafting_error with the line and the field
 //
-//   made_drafting pad = read_drafting("title: Pad\nunit: cm\npiece: cover\nmaterial: canvas\ncut: 1\n...");
+//   any_drafting pad = read_drafting("title: Pad\nunit: cm\npiece: cover\nmaterial: canvas\ncut: 1\n...");
 //
 //     # after a sign of number, a remark
 //     title: Kneeling pad            once, first
@@ -23,10 +23,14 @@
 
 #include <string>
 #include <string_view>
+#include <variant>
 
 namespace drafting {
 
-made_drafting read_drafting(std::string_view text);
+/// In the unit that it is drafted in.
+using any_drafting = std::variant<made_drafting<centimetre>, made_drafting<millimetre>, made_drafting<inch>>;
+
+any_drafting read_drafting(std::string_view text);
 
 /// The finishes and corner shapes that a file may name, a line each, for a help text.
 std::string finishes_help();

@@ -6,6 +6,9 @@
 #include <cstdio>
 #include <exception>
 #include <string>
+#include <type_traits>
+#include <variant>
+#include <vector>
 
 namespace {
 
@@ -13,37 +16,37 @@ using namespace drafting;
 
 void complain(const std::string& what) { std::fprintf(stderr, "turncloth_drafting: %s\n", what.c_str()); }
 
-void tell(const made_drafting& made, const page_orders& by, std::size_t pages, const std::string& to) {
+template <class Unit>
+void tell(const made_drafting<Unit>& made, const std::vector<sheet_cloth<Unit>>& cloths, const page_orders& by,
+          const std::string& printed) {
     std::string text = made.title + "\n";
-    for (const made_piece& piece : made.pieces) {
-        const cut_size<millimetre> size = bounding_size(piece);
-        text += "  " + piece.name + ", " + std::to_string(piece.quantity) + " of " + piece.material + ": within " +
-                to_text(size.width(), by.shown) + " x " + to_text(size.height(), by.shown) + ", " +
-                area_text(area_of(piece.cut).value(), by.shown) + "\n";
+    for (const made_piece<Unit>& piece : made.pieces) {
+        const cut_size<Unit> size = bounding_size(piece);
+        text += "  " + piece.says.name + ", " + std::to_string(piece.says.count) + " of " + piece.says.material +
+                ": within " + to_text(size.width(), by.shown) + " x " + to_text(size.height(), by.shown) + "\n";
     }
-    if (by.cloth)
-        for (const material_lay& lay : by.cloth->lays)
-            text += "  buy " + to_text(up_to(lay.laid.length, length_of<millimetre>(1)), by.shown) + " of " +
-                    lay.material + " at least, by bounding rectangles\n";
-    text += std::to_string(pages) + " pages of " + std::string(by.on.name()) + " in " + to + "\n";
-    std::fputs(text.c_str(), stdout);
+    for (const sheet_cloth<Unit>& cloth : cloths)
+        text += "  buy " + to_text(cloth.bought.bought, by.shown) + " of " + cloth.material +
+                " at least, by bounding rectangles\n";
+    std::fputs((text + printed).c_str(), stdout);
 }
 
-void make(const orders& o) {
-    const made_drafting made = read_drafting(allotment::read_file(o.from));
-    const units_shown own = made.unit == drafted_in::inches ? units_shown::inches : units_shown::centimetres;
-    page_orders by{.on = o.on, .shown = {.shows = o.shows.value_or(own)}};
-    if (o.cloth)
-        by.cloth = laid_out(made, *o.cloth, by.shown);
-    const print printed = pages_of(made, by, painter::pdf_letters());
-    allotment::write_file(o.to, painter::pdf_of(printed.title, printed.pages));
+template <class Unit>
+void make(const made_drafting<Unit>& made, const orders& o) {
+    constexpr bool in_inches = std::is_same_v<Unit, inch>;
+    page_orders by{.on = o.on};
+    by.shown.shows = o.shows.value_or(in_inches ? units_shown::inches : units_shown::centimetres);
+    const auto cloths = o.cloth ? laid_out(made, *o.cloth, by.shown) : std::vector<sheet_cloth<Unit>>();
+    const std::vector<page> pages = pages_of(made, cloths, by, painter::pdf_letters());
+    allotment::write_file(o.to, painter::pdf_of(made.title, pages));
     if (!o.quiet)
-        tell(made, by, printed.pages.size(), o.to);
+        tell(made, cloths, by,
+             std::to_string(pages.size()) + " pages of " + std::string(o.on.name()) + " in " + o.to + "\n");
 }
 
 int carry_out(const orders& o) {
     try {
-        make(o);
+        std::visit([&](const auto& made) { make(made, o); }, read_drafting(allotment::read_file(o.from)));
         return exit_status::all_done;
     } catch (const error& refused) {
         complain(o.from + ": " + refused.what());

@@ -1,20 +1,18 @@
-// A drafting as pages to print: a sheet that tells how, then every piece at true scale over as many pages as it takes.
+// A drafting as pages to print: a page that tells how, a drawing of every piece, its parts at full size, and the cloth.
 //
-//   page_orders                          paper, the units shown, and the cloth laid out if that is wanted
-//   pages_of(drafting, orders, wide)     the whole print; throws turncloth::error where it cannot be made
+//   page_orders                          paper, and the units shown
+//   pages_of(drafting, cloths, orders, letters)  the whole print; throws turncloth::error where it cannot be made
 //
-//   const print made = pages_of(read_drafting(text), {.on = letter}, pdf_text_width());
+//   const std::vector<page> made = pages_of(pad, laid_out(pad, {.width = 112_cm}), {}, painter::pdf_letters());
 //
-// Only lines and words come of it (page.hpp): what puts them on paper, or in a window, is another's.
+// The drawings are the library's; of its own it has the first page alone.
 #ifndef TURNCLOTH_EXAMPLES_DRAFTING_PAGES_HPP
 #define TURNCLOTH_EXAMPLES_DRAFTING_PAGES_HPP
 
 #include "cloth.hpp"
-#include "draft.hpp"
-#include "lines.hpp"
-#include "tiling.hpp"
+#include <turncloth/draw/lay.hpp>
+#include <turncloth/notions/caution.hpp>
 
-#include <optional>
 #include <string>
 #include <vector>
 
@@ -23,44 +21,45 @@ namespace drafting {
 struct page_orders {
     paper on = paper::a4;
     ruler shown{.shows = units_shown::centimetres};
-    std::optional<cloth_laid> cloth{};
 };
 
-print pages_of(const made_drafting& drafting, const page_orders& orders, const text_measure& measure);
+inline constexpr pen test_square_pen{"test square", 0.2};
+/// No words are smaller: they are read at arm's length, on paper that lies on a table.
+inline constexpr double caption = 2.6;
 
-/// More pages than this are refused: a slip in a unit would ask for thousands.
-inline constexpr std::size_t most_pages = 400;
+/// The first page: test squares, how to join, what is printed, cautions.
+page first_page(const std::string& title, const std::vector<std::string>& contents, bool with_cloth,
+                const page_orders& orders, const text_measure& letters);
 
-// Below, the parts that the whole is put together from.
-
-/// A piece as it lies over its pages: given a quarter turn where that saves pages.
-struct placed_piece {
-    const made_piece* piece;
-    bool turned;
-    tiling parts;
-    std::vector<page_point> cut, seam; ///< in the plane that is parted
-
-    page_point placed(const spot& p) const { return on_plane(p, turned); }
-    /// Down the page for what is up in the drafting; and so that right and left stay what they are.
-    static page_point on_plane(const spot& p, bool turned) {
-        const double x = p.x.value(), y = p.y.value();
-        return turned ? page_point{y, x} : page_point{x, -y};
+template <length_unit Unit>
+std::vector<page> pages_of(const made_drafting<Unit>& drafting, const std::vector<sheet_cloth<Unit>>& cloths,
+                           const page_orders& orders, const text_measure& letters) {
+    const drawing_options options{.project = drafting.title, .on = orders.on, .letters = &letters};
+    std::vector<page> all;
+    std::vector<std::string> contents;
+    const auto add = [&](const std::string& what, const std::vector<page>& pages) {
+        const std::size_t first = all.size() + 2, last = all.size() + 1 + pages.size();
+        contents.push_back(what + (first == last ? ": page " : ": pages " + std::to_string(first) + " to ") +
+                           std::to_string(last));
+        all.insert(all.end(), pages.begin(), pages.end());
+    };
+    for (const made_piece<Unit>& p : drafting.pieces) {
+        add(p.says.name + ", cut " + std::to_string(p.says.count) + " of " + p.says.material,
+            pages_at_full_size(p.shape, p.says, orders.shown, options,
+                               "Close a rotary cutter's guard at every pause. All cautions: first page."));
+        if (all.size() > tiles::most)
+            throw range_error(
+                "these pieces would take more than " + std::to_string(tiles::most) + " pages",
+                {.kind = fault::too_large, .what = "the number of pages", .most = amount_of(tiles::most)});
     }
-    bool shown(std::size_t row, std::size_t column) const { return shows(cut, parts.part(row, column)); }
-    std::size_t pages() const;
-};
-
-placed_piece placed(const made_piece& piece, const paper& on);
-
-/// The pages of one piece, row by row; those that would be blank are left out.
-std::vector<page> pages_of(const placed_piece& piece, const page_orders& orders, const text_measure& measure);
-
-/// The first pages: test squares, how to join, what each line means, the pieces and the cloth.
-std::vector<page> first_pages(const made_drafting& drafting, const std::vector<placed_piece>& pieces,
-                              const page_orders& orders, const text_measure& measure);
-
-/// An area in the squares of the units shown, to a whole one.
-std::string area_text(double square_millimetres, const ruler& shown);
+    for (const sheet_cloth<Unit>& cloth : cloths)
+        add("the lay of " + cloth.material, {page_of(cloth, orders.shown, options)});
+    all.insert(all.begin(), first_page(drafting.title, contents, !cloths.empty(), orders, letters));
+    for (std::size_t i = 0; i < all.size(); ++i)
+        all[i].write({all[i].width - tiles::margin, all[i].height - tiles::margin + 1.5},
+                     "page " + std::to_string(i + 1) + " of " + std::to_string(all.size()), caption, set_from::end);
+    return all;
+}
 
 } // namespace drafting
 

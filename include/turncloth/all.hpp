@@ -11,6 +11,7 @@
 #include <turncloth/cloth/lay.hpp>
 #include <turncloth/cloth/off_cuts.hpp>
 #include <turncloth/cloth/purchase.hpp>
+#include <turncloth/cloth/remnants.hpp>
 #include <turncloth/cloth/shrinkage.hpp>
 #include <turncloth/cloth/stock.hpp>
 #include <turncloth/cloth/widths.hpp>
@@ -22,15 +23,19 @@
 #include <turncloth/making/compartments.hpp>
 #include <turncloth/making/design.hpp>
 #include <turncloth/making/executed.hpp>
+#include <turncloth/making/finishing.hpp>
+#include <turncloth/making/laying_on.hpp>
 #include <turncloth/making/lying.hpp>
 #include <turncloth/making/operations.hpp>
 #include <turncloth/making/order.hpp>
 #include <turncloth/making/parts.hpp>
 #include <turncloth/making/phrases.hpp>
 #include <turncloth/making/stitched.hpp>
+#include <turncloth/making/strip_pockets.hpp>
 #include <turncloth/making/work_plan.hpp>
 #include <turncloth/making/work_step.hpp>
 #include <turncloth/making/work_words.hpp>
+#include <turncloth/making/zippers_over.hpp>
 #include <turncloth/marks/mapping.hpp>
 #include <turncloth/marks/rounded.hpp>
 #include <turncloth/marks/row.hpp>

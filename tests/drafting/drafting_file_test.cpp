@@ -14,6 +14,10 @@ const std::string head = "title: Pad\nunit: cm\n",                              
     begun = head + "piece: cover\nmaterial: canvas\ncut: 2\ngrain: 5; 2; 5; 8\n", // 3 to 6
     square = "corner: 0; 0\ncorner: 10; 0\ncorner: 10; 10\ncorner: 0; 10\n";
 
+made_drafting<centimetre> in_cm(const std::string& text) {
+    return std::get<made_drafting<centimetre>>(read_drafting(text));
+}
+
 /// What is said of it, or nothing where it is accepted.
 std::string refusal(const std::string& text) {
     try {
@@ -34,32 +38,31 @@ bool refused(const std::string& text, const std::string& beginning, const std::s
 } // namespace
 
 TEST_CASE("a drafting is read with its pieces, allowances and notches") {
-    const made_drafting d = read_drafting(
+    const auto d = in_cm(
         "\xEF\xBB\xBF# a remark\r\n" + begun +
         "all edges: seam 1 1/2\nturn: allowed\ncorner: 0; 0\nnotch: 4\ncorner: 10; 0\nedge: double-turned hem 1; 3\n"
         "corner: 10,5; 10\ncorner: 0; 100 mm\n\npiece: tape\nmaterial: cotton\ncut: 1\ngrain: 0; 1; 1; 1\nall edges: "
         "raw\n" +
         square);
     CHECK(d.title == "Pad");
-    CHECK(d.unit == drafted_in::centimetres);
     REQUIRE(d.pieces.size() == 2);
-    const made_piece& cover = d.pieces[0];
-    CHECK(cover.name == "cover");
-    CHECK(cover.material == "canvas");
-    CHECK(cover.quantity == 2);
+    const made_piece<centimetre>& cover = d.pieces[0];
+    CHECK(cover.says.name == "cover");
+    CHECK(cover.says.material == "canvas");
+    CHECK(cover.says.count == 2);
     CHECK(cover.turns == grain::may_turn);
     CHECK(d.pieces[1].turns == grain::fixed);
-    REQUIRE(cover.edges.size() == 4);
-    CHECK(cover.edges[0].allowance == 15_mm);
-    CHECK(cover.edges[1].allowance == 40_mm);
-    CHECK(cover.edges[1].finish == "double-turned hem");
-    CHECK(cover.seam[2] == drafted_point<millimetre>(105, 100));
-    CHECK(cover.seam[3] == drafted_point<millimetre>(0, 100));
-    CHECK(cover.edges[0].to_grain == doctest::Approx(90));
-    REQUIRE(cover.notches.size() == 1);
-    CHECK(cover.notches[0].on_cut.x.value() == doctest::Approx(40));
-    CHECK(cover.notches[0].on_cut.y.value() == doctest::Approx(-15));
-    CHECK(area_of(d.pieces[1].cut).value() == doctest::Approx(100 * 100));
+    REQUIRE(cover.says.finishes.size() == 4);
+    CHECK(cover.shape.allowance_of(0).allowance.value() == 1.5);
+    CHECK(cover.shape.allowance_of(1).allowance.value() == 4);
+    CHECK(cover.says.finishes[1] == "double-turned hem");
+    CHECK(cover.shape.seam_line()[2] == drafted_point<centimetre>(10.5, 10));
+    CHECK(cover.shape.seam_line()[3] == drafted_point<centimetre>(0, 10));
+    CHECK(cover.says.grain->to == drafted_point<centimetre>(5, 8));
+    REQUIRE(cover.says.notches.size() == 1);
+    CHECK(cover.says.notches[0].edge == 0);
+    CHECK(cover.says.notches[0].from_start.value() == 4);
+    CHECK(area_of(d.pieces[1].shape.cut_line()).value() == doctest::Approx(10 * 10));
 }
 
 TEST_CASE("every finish of the trade can be written, and takes what the trade says") {
@@ -81,8 +84,9 @@ TEST_CASE("every finish of the trade can be written, and takes what the trade sa
                     {"lapped under 2", 20}};
     for (const auto& f : finishes) {
         CAPTURE(f.written);
-        const made_drafting d = read_drafting(begun + "all edges: " + f.written + "\n" + square);
-        CHECK(area_of(d.pieces[0].cut).value() == doctest::Approx((100 + 2 * f.allowance) * (100 + 2 * f.allowance)));
+        const auto d = in_cm(begun + "all edges: " + f.written + "\n" + square);
+        const double side = 10 + 2 * f.allowance / 10; // cm
+        CHECK(area_of(d.pieces[0].shape.cut_line()).value() == doctest::Approx(side * side));
         CHECK(finishes_help().find(std::string(f.written).substr(0, std::string(f.written).find_last_of("rgmn") + 1)) !=
               std::string::npos);
     }
@@ -90,13 +94,13 @@ TEST_CASE("every finish of the trade can be written, and takes what the trade sa
 
 TEST_CASE("a hem's ends are reflected where the corner says so") {
     // Sides at 45 degrees: with an allowance of sqrt 2 on the sides, the folded hem ends on their cut lines (geometry).
-    const made_drafting d = read_drafting(
-        head + "piece: p\nmaterial: m\ncut: 1\ngrain: 10; 1; 10; 4\ncorner: 0; 0; reflected in edge after\n"
-               "edge: single-turned hem 3\ncorner: 20; 0; reflected in edge before\nedge: raw\ncorner: 15; 5\n"
-               "edge: raw\ncorner: 5; 5\nedge: raw\n");
+    const auto d =
+        in_cm(head + "piece: p\nmaterial: m\ncut: 1\ngrain: 10; 1; 10; 4\ncorner: 0; 0; reflected in edge after\n"
+                     "edge: single-turned hem 3\ncorner: 20; 0; reflected in edge before\nedge: raw\ncorner: 15; 5\n"
+                     "edge: raw\ncorner: 5; 5\nedge: raw\n");
     bool found = false;
-    for (const spot& p : d.pieces[0].cut)
-        found = found || (std::abs(p.x.value() - 30) < 1e-6 && std::abs(p.y.value() + 30) < 1e-6);
+    for (const auto& p : d.pieces[0].shape.cut_line())
+        found = found || (std::abs(p.x.value() - 3) < 1e-6 && std::abs(p.y.value() + 3) < 1e-6);
     CHECK(found);
 }
 
@@ -157,13 +161,12 @@ TEST_CASE("a value that cannot be read is named with what is allowed") {
 TEST_CASE("an outline that cannot be drafted or cut says where") {
     const std::string raw = begun + "all edges: raw\n"; // line 7
     CHECK(refused(raw + "corner: 0; 0\ncorner: 10; 10\ncorner: 10; 0\ncorner: 0; 10\n",
-                  "line 3: piece \"cover\": a seam line must not cross itself",
-                  "(edge 0 is on line 8, edge 2 is on line 10)"));
+                  "line 3: piece \"cover\": a seam line must not cross itself", "(it begins on line 8)"));
     CHECK(refused(raw + "corner: 0; 0\ncorner: 10; 10\n",
                   "line 3: piece \"cover\": the number of corners of an outline must be at least 3"));
     CHECK(refused(raw, "line 3: piece \"cover\": the number of corners of an outline must be at least 3"));
     CHECK(refused(raw + "corner: 0; 0\ncorner: 0; 0\ncorner: 10; 0\ncorner: 0; 10\n",
-                  "line 3: piece \"cover\": edge 0 of an outline must have a length", "edge 0 is on line 8"));
+                  "line 3: piece \"cover\": edge 0 of an outline must have a length", "(it begins on line 8)"));
     CHECK(refused(raw + "corner: 0; 0\nnotch: 10 1/4\ncorner: 10; 0\ncorner: 0; 10\n",
                   "line 9: notch of piece \"cover\": a notch on edge 0 must lie from 0 to 10"));
     // A slot 2 cm wide takes no allowances of 1.5 cm.
@@ -174,7 +177,7 @@ TEST_CASE("an outline that cannot be drafted or cut says where") {
     // Almost straight on: a hem's ends cannot be reflected there.
     CHECK(refused(raw + "corner: 0; 0\nedge: single-turned hem 2\ncorner: 10; 0; reflected in edge before\n"
                         "corner: 20; 1\ncorner: 0; 10\n",
-                  "line 3: piece \"cover\": corner 1 is too straight or too sharp", "corner 1 is on line 10"));
+                  "line 3: piece \"cover\": corner 1 is too straight or too sharp", "(it begins on line 10)"));
     CHECK(refused(head + "piece: p\nmaterial: m\ncut: 1\ngrain: 5; 5; 5; 5\nall edges: raw\n" + square,
-                  "line 3: piece \"p\": the grain line needs two different points"));
+                  "line 3: piece \"p\": a grain line needs two different points"));
 }

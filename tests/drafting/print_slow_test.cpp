@@ -36,7 +36,7 @@ struct picture {
 
 /// The middles of the dark strips that a row or a column of dots crosses, in dots.
 template <class Dark>
-std::vector<double> strips(std::size_t from, std::size_t to, const Dark& dark) {
+std::vector<double> dark_strips(std::size_t from, std::size_t to, const Dark& dark) {
     std::vector<double> middles;
     double weight = 0, moment = 0;
     for (std::size_t i = from; i <= to; ++i) {
@@ -84,9 +84,9 @@ TEST_CASE("the test squares are 50 mm and 2 in in the dots of another renderer")
             const auto corners = extremes(squares[k].points);
             const page_point least = corners.first, most = corners.second;
             const auto row =
-                strips(at(least.x - 3), at(most.x + 3), [&](std::size_t x) { return page.dark(x, at(least.y + 8)); });
+                dark_strips(at(least.x - 3), at(most.x + 3), [&](std::size_t x) { return page.dark(x, at(least.y + 8)); });
             const auto column =
-                strips(at(least.y - 3), at(most.y + 3), [&](std::size_t y) { return page.dark(at(least.x + 5), y); });
+                dark_strips(at(least.y - 3), at(most.y + 3), [&](std::size_t y) { return page.dark(at(least.x + 5), y); });
             REQUIRE(row.size() == 2);
             REQUIRE(column.size() == 2);
             CHECK(std::abs((row[1] - row[0]) / millimetre - sides[k]) < 0.05);
@@ -132,7 +132,7 @@ TEST_CASE("every piece of the examples is joined again without misfit") {
                         .status == 0);
             const auto pages = w.pages("e.pdf");
             for (const std::string name : names) {
-                const joined_piece j = joined(pages, name, on.width, on.height);
+                const joined_piece j = ::joined(pages, name, on.width, on.height);
                 CHECK(!j.pages.empty());
                 CHECK(j.misfit < 0.02);
                 // Of the cut line, each end on one page goes on on another, or is a corner: no end lies free.

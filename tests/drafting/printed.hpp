@@ -9,7 +9,7 @@
 #ifndef TURNCLOTH_TESTS_DRAFTING_PRINTED_HPP
 #define TURNCLOTH_TESTS_DRAFTING_PRINTED_HPP
 
-#include "lines.hpp"
+#include "pages.hpp"
 
 #include <pugixml.hpp>
 #include <sys/wait.h>
@@ -30,6 +30,10 @@
 using turncloth::page_point;
 using turncloth::pen;
 using namespace drafting;
+
+inline constexpr pen cut_pen = turncloth::detail::cut_line_kind.with, seam_pen = turncloth::detail::seam_line_kind.with,
+                     notch_pen = turncloth::detail::notch_line.with, grain_pen = turncloth::detail::grain_pen,
+                     foot_pen = turncloth::detail::scale_pen;
 
 struct drawn_line {
     double weight = 0, dash = 0;

@@ -4,8 +4,7 @@
 #include "draw/picture.hpp"
 #include <turncloth.hpp>
 #include <turncloth/draw/folded.hpp>
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 #include <algorithm>
 #include <cmath>
@@ -136,10 +135,11 @@ TEST_CASE("a napkin with a double-turned hem and stacked corners: 1 layer, 3 in 
     const panel napkin(finished_size(15_in, 15_in), all_round(double_turned_hem("1/2"_in, "1/2"_in)));
     const picture p(drawing_of(fold_panel(napkin, all_corners(stacked<inch>())), {.name = "napkin"}, inch_ruler(16),
                                {.project = "Picnic on the plots"}));
-    CHECK((p.page().width == 210 && p.page().height == 297)); // ISO 216, A4
+    CHECK(p.page().width == 210);
+    CHECK(p.page().height == 297); // ISO 216, A4
     const box outline = boxes(p, "outline").at(0);
-    CHECK(near(outline.width * p.scale(), 381));
-    CHECK(near(outline.height * p.scale(), 381));
+    CHECK(outline.width * p.scale() == near(381));
+    CHECK(outline.height * p.scale() == near(381));
     const auto told_here = numbers(p, 381, 381);
     CHECK(sorted_counts(told_here, false) == std::vector<long>{1, 3, 3, 3, 3});
     CHECK(sorted_counts(told_here, true) == std::vector<long>{1, 3, 3, 9});
@@ -152,7 +152,7 @@ TEST_CASE("a napkin with a double-turned hem and stacked corners: 1 layer, 3 in 
     // Of 1/2 in, enlarged twice: the hems' inner edges are 25.4 mm in from the corner, which is at the right here.
     CHECK(p.says("A: top left, 2:1"));
     const view_on_page larger = views(p).at(0);
-    const auto on_line = [](double a, double b, double at) { return near(a, at) && near(b, at); };
+    const auto on_line = [](double a, double b, double at) { return a == near(at) && b == near(at); };
     const auto edges_there = p.lines("corner-edge");
     CHECK(std::any_of(edges_there.begin(), edges_there.end(),
                       [&](const segment& e) { return on_line(e.a.x, e.b.x, larger.corner.x - 25.4); }));
@@ -167,7 +167,7 @@ TEST_CASE("a napkin with a double-turned hem and stacked corners: 1 layer, 3 in 
     CHECK_FALSE(p.says("mitre"));
     // The raw edge lies in the fold, so nothing is hidden but the hems under the hems folded after them, 1/2 in long.
     for (const segment& s : p.lines("hidden"))
-        CHECK(near(std::hypot(s.b.x - s.a.x, s.b.y - s.a.y) * p.scale(), 12.7));
+        CHECK(std::hypot(s.b.x - s.a.x, s.b.y - s.a.y) * p.scale() == near(12.7));
     check_legible(p);
 }
 
@@ -176,8 +176,8 @@ TEST_CASE("a mitre is drawn from the finished corner to the corner of the hems' 
     const panel napkin(finished_size(15_in, 12_in), all_round(double_turned_hem("1/4"_in, 1_in)));
     const picture p(drawing_of(fold_panel(napkin, all_corners(mitred("1/4"_in, "1/16"_in)))));
     const box o = boxes(p, "outline").at(0);
-    CHECK(near(o.width * p.scale(), 381));
-    CHECK(near(o.height * p.scale(), 304.8));
+    CHECK(o.width * p.scale() == near(381));
+    CHECK(o.height * p.scale() == near(304.8));
     const auto mitres = p.lines("mitre");
     REQUIRE(mitres.size() == 4);
     for (const bool right : {false, true})
@@ -191,10 +191,12 @@ TEST_CASE("a mitre is drawn from the finished corner to the corner of the hems' 
     double long_ones = 0, short_ones = 0;
     for (const segment& s : p.lines("edge")) {
         const double length = std::hypot(s.b.x - s.a.x, s.b.y - s.a.y) * p.scale();
-        long_ones += near(length, 330.2);
-        short_ones += near(length, 254);
+        long_ones += length == near(330.2);
+        short_ones += length == near(254);
     }
-    CHECK((long_ones == 2 && short_ones == 2 && p.lines("edge").size() == 4));
+    CHECK(long_ones == 2);
+    CHECK(short_ones == 2);
+    CHECK(p.lines("edge").size() == 4);
     // Stitched on the very edge of the hems, 1 in in, from side to side.
     const double in = 25.4 / p.scale();
     CHECK(p.lines("stitching").size() == 4);
@@ -233,7 +235,7 @@ TEST_CASE("corners with room enough are not drawn again, and a turn of cloth is 
     const panel thick(finished_size(15_in, 15_in), all_round(double_turned_hem("1/4"_in, 1_in, "1/8"_in, "1/4"_in)));
     const picture q(drawing_of(fold_panel(thick, all_corners(stacked<inch>())), {}, inch_ruler(16)));
     CHECK(q.count("folded flat 15 1/4 in") == 2);
-    CHECK(near(boxes(q, "outline").at(0).width * q.scale(), 15.25 * 25.4));
+    CHECK(boxes(q, "outline").at(0).width * q.scale() == near(15.25 * 25.4));
 }
 
 TEST_CASE("panels of any kind, either way made, are true and can be read; every number is that of its spot") {
@@ -257,8 +259,8 @@ TEST_CASE("panels of any kind, either way made, are true and can be read; every 
         const picture p(drawing_of(folded, {.name = "panel"}, {}, {.project = "Things for the shed", .on = on}));
         const double w = mm(shape.finished().width()), h = mm(shape.finished().height());
         const box o = boxes(p, "outline").at(0);
-        CHECK(near(o.width * p.scale(), w));
-        CHECK(near(o.height * p.scale(), h));
+        CHECK(o.width * p.scale() == near(w));
+        CHECK(o.height * p.scale() == near(h));
         const auto all = numbers(p, w, h);
         CHECK(all.size() >= 5);
         for (const told& t : all) {
@@ -299,7 +301,7 @@ TEST_CASE("a panel without turned cloth, a long strip and a tiny piece are drawn
     for (const auto& size :
          {finished_size(120_in, 2_in), finished_size(2_in, 120_in), finished_size("1 1/2"_in, "1 1/2"_in)}) {
         const picture p(drawing_of(fold_panel(panel(size, hem), all_corners(stacked<inch>()))));
-        CHECK(near(boxes(p, "outline").at(0).width * p.scale(), mm(size.width())));
+        CHECK(boxes(p, "outline").at(0).width * p.scale() == near(mm(size.width())));
         check_legible(p);
     }
     const panel napkin(finished_size(15_in, 15_in), hem);

@@ -3,8 +3,7 @@
 #include "../measure/against_gmp.hpp"
 #include <turncloth/marks/mapping.hpp>
 #include <turncloth/measure/read.hpp>
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 #include <algorithm>
 #include <array>
@@ -28,31 +27,51 @@ constexpr auto on_short(T l) {
 // Common practice: film of 50 in marked every 10 in meets a backing of 35 in marked every 7 in. Fullness 10/7, 3 in
 // over in each span.
 constexpr even_mapping<inch> film(50_in, 35_in, 5);
-static_assert(film.spans() == 5 && film.fullness() == fraction(10, 7) && film.surplus() == 15_in);
-static_assert(film.fullness(0) == fraction(10, 7) && film.fullness(4) == fraction(10, 7));
-static_assert(film.surplus(0) == 3_in && film.surplus(4) == 3_in);
-static_assert(film.mark_on_long(0) == on_long(0_in) && film.mark_on_short(0) == on_short(0_in));
-static_assert(film.mark_on_long(1) == on_long(10_in) && film.mark_on_short(1) == on_short(7_in));
-static_assert(film.mark_on_long(2) == on_long(20_in) && film.mark_on_short(2) == on_short(14_in));
-static_assert(film.mark_on_long(3) == on_long(30_in) && film.mark_on_short(3) == on_short(21_in));
-static_assert(film.mark_on_long(4) == on_long(40_in) && film.mark_on_short(4) == on_short(28_in));
-static_assert(film.mark_on_long(5) == on_long(50_in) && film.mark_on_short(5) == on_short(35_in));
+static_assert(film.spans() == 5);
+static_assert(film.fullness() == fraction(10, 7));
+static_assert(film.surplus() == 15_in);
+static_assert(film.fullness(0) == fraction(10, 7));
+static_assert(film.fullness(4) == fraction(10, 7));
+static_assert(film.surplus(0) == 3_in);
+static_assert(film.surplus(4) == 3_in);
+static_assert(film.mark_on_long(0) == on_long(0_in));
+static_assert(film.mark_on_short(0) == on_short(0_in));
+static_assert(film.mark_on_long(1) == on_long(10_in));
+static_assert(film.mark_on_short(1) == on_short(7_in));
+static_assert(film.mark_on_long(2) == on_long(20_in));
+static_assert(film.mark_on_short(2) == on_short(14_in));
+static_assert(film.mark_on_long(3) == on_long(30_in));
+static_assert(film.mark_on_short(3) == on_short(21_in));
+static_assert(film.mark_on_long(4) == on_long(40_in));
+static_assert(film.mark_on_short(4) == on_short(28_in));
+static_assert(film.mark_on_long(5) == on_long(50_in));
+static_assert(film.mark_on_short(5) == on_short(35_in));
 static_assert(film.onto_short(on_long(15_in)) == on_short("10 1/2"_in));
 static_assert(film.onto_long(on_short("10 1/2"_in)) == on_long(15_in));
 
 // Common practice: gathers are twice the width, mostly; halves, quarters and eighths of both edges are matched first.
 constexpr even_mapping<centimetre> gathers(120_cm, 60_cm, 8);
-static_assert(gathers.fullness() == 2 && gathers.mark_on_long(3) == on_long(45_cm));
-static_assert(gathers.mark_on_short(3) == on_short(22.5_cm) && gathers.surplus(3) == 7.5_cm);
+static_assert(gathers.fullness() == 2);
+static_assert(gathers.mark_on_long(3) == on_long(45_cm));
+static_assert(gathers.mark_on_short(3) == on_short(22.5_cm));
+static_assert(gathers.surplus(3) == 7.5_cm);
 
 // Uneven spans, by hand. Long 6, 4, 10 on short 3, 4, 8: fullness 2, 1, 5/4; marks at 6, 10, 20 meet 3, 7, 15.
 constexpr std::array uneven_long = {6_in, 4_in, 10_in}, uneven_short = {3_in, 4_in, 8_in};
 constexpr listed_mapping<inch> uneven(uneven_long, uneven_short);
-static_assert(uneven.spans() == 3 && uneven.fullness() == fraction(4, 3) && uneven.surplus() == 5_in);
-static_assert(uneven.fullness(0) == 2 && uneven.fullness(1) == 1 && uneven.fullness(2) == fraction(5, 4));
-static_assert(uneven.surplus(0) == 3_in && uneven.surplus(1) == 0_in && uneven.surplus(2) == 2_in);
-static_assert(uneven.mark_on_long(0) == on_long(0_in) && uneven.mark_on_long(3) == on_long(20_in));
-static_assert(uneven.mark_on_long(2) == on_long(10_in) && uneven.mark_on_short(2) == on_short(7_in));
+static_assert(uneven.spans() == 3);
+static_assert(uneven.fullness() == fraction(4, 3));
+static_assert(uneven.surplus() == 5_in);
+static_assert(uneven.fullness(0) == 2);
+static_assert(uneven.fullness(1) == 1);
+static_assert(uneven.fullness(2) == fraction(5, 4));
+static_assert(uneven.surplus(0) == 3_in);
+static_assert(uneven.surplus(1) == 0_in);
+static_assert(uneven.surplus(2) == 2_in);
+static_assert(uneven.mark_on_long(0) == on_long(0_in));
+static_assert(uneven.mark_on_long(3) == on_long(20_in));
+static_assert(uneven.mark_on_long(2) == on_long(10_in));
+static_assert(uneven.mark_on_short(2) == on_short(7_in));
 static_assert(uneven.onto_short(on_long(5_in)) == on_short("2 1/2"_in));
 static_assert(uneven.onto_short(on_long(8_in)) == on_short(5_in));
 static_assert(uneven.onto_short(on_long(15_in)) == on_short(11_in));

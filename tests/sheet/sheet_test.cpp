@@ -1,8 +1,7 @@
 // sheet/project.hpp and sheet/sheet.hpp: one call works a project out, refuses what would spoil cloth with every
 // reason, and says what may not be meant.
 #include <turncloth.hpp>
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 #include <optional>
 #include <string>

@@ -1,7 +1,6 @@
 // sheet/text.hpp: a sheet is written whole, in the units of a ruler.
 #include <turncloth.hpp>
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 #include <string>
 

@@ -93,7 +93,8 @@ std::string drafted_area_text(double number, const ruler& by) {
 }
 
 inline constexpr kind_of_line cut_line_kind = {{"cut", 0.6}, "cut line"},
-                              seam_line_kind = {stitching_pen.meaning("seam"), "seam line"};
+                              seam_line_kind = {stitching_pen.meaning("seam"), "seam line"},
+                              joint_line = {joining_pen, "joint of two pages"};
 
 /// In mm of cloth from the top left corner of what is drawn: an outline has y upward, a page has it downward.
 template <length_unit Unit>
@@ -102,12 +103,14 @@ public:
     picture drawn{};
     outline_words words{};
 
-    outline_picture(const outline<Unit>& o, const outline_labels<Unit>& labels, const ruler& by, bool turned = false)
+    outline_picture(const outline<Unit>& o, const outline_labels<Unit>& labels, const ruler& by,
+                    const std::string& project, bool turned = false)
         : from_(o), labels_(labels), by_(by), turned_(turned) {
         if (labels_.count < 1)
             refuse<range_error>(
                 "at least one piece must be cut: it was " + std::to_string(labels_.count),
                 refusal{fault::too_small, "the number of pieces to cut", amount_of(labels_.count), amount_of(1)});
+        drawn.words.project = project;
         drawn.words.title = labels_.name;
         drawn.words.lists.resize(1);
         drawn.words.small_print.push_back(
@@ -128,25 +131,38 @@ public:
         return "cut " + std::to_string(l.count) + (l.material.empty() ? std::string() : " of " + l.material);
     }
 
-    /// With room for half a line's weight; words keep clear of the joints. Turned where that saves pages.
-    std::pair<page, tiles> at_full_size(const drawing_options& options) {
+    /// With room for half a line's weight; words keep clear of the joints.
+    std::pair<page, tiles> at_full_size(const drawing_options& options) const {
         page whole{drawn.width + 2, drawn.height + 2, labels_.name};
         const tiles parts(whole.width, whole.height, options.on);
         const placement to{{1, 1}, 1};
         for (const page_stroke& s : drawn.strokes)
             whole.strokes.push_back({s.with, to(s.points), s.closed});
-        words.name = {labels_.name, count_text(labels_)};
-        words.kept_clear = parts.shared();
-        for (std::size_t i = 0; i < words.edges.size(); ++i) {
-            const std::string allowance = allowance_text(i);
-            words.edges[i].words = {allowance};
-            if (i < labels_.finishes.size())
-                words.edges[i].words.push_back(labels_.finishes[i] + ", " + allowance);
-        }
+        outline_words more = words;
+        more.name = {labels_.name, count_text(labels_)};
+        more.kept_clear = parts.shared();
+        for (std::size_t i = 0; i < more.edges.size(); ++i)
+            more.edges[i].words = {written(from_.allowance_of(i).allowance), allowance_text(i)};
         const page_area area = to(page_area{0, 0, drawn.width, drawn.height});
-        const lettering by(options.letters);
-        outline_marker(whole, {to, area, area, {}, 0, by}, words).write();
+        const lettering letters(options.letters);
+        outline_marker(whole, {to, area, area, {}, 0, letters}, more).write();
         return {std::move(whole), parts};
+    }
+
+    /// As the pages lie when they are joined.
+    void draw_joints(const tiles& parts) {
+        for (std::size_t c = 0; c + 1 < parts.columns(); ++c)
+            drawn.draw(joint_line,
+                       page_segment{{parts.joint_right(c) - 1, 0}, {parts.joint_right(c) - 1, drawn.height}});
+        for (std::size_t r = 0; r + 1 < parts.rows(); ++r)
+            drawn.draw(joint_line,
+                       page_segment{{0, parts.joint_below(r) - 1}, {drawn.width, parts.joint_below(r) - 1}});
+    }
+
+    page on_page(const drawing_options& options) const {
+        return best_page_of(drawn, options).draw([&](page& on, const picture_place& at) {
+            outline_marker(on, at, words).write();
+        });
     }
 
 private:
@@ -197,16 +213,18 @@ private:
                                    {(edge.from.y - edge.to.y) * way / size, (edge.to.x - edge.from.x) * way / size},
                                    t.allowance.value() * mm,
                                    {number, named}});
-            std::string entry =
-                named + (i < labels_.finishes.size() ? ", " + labels_.finishes[i] : "") + ", " + allowance_text(i);
+            std::string entry = joined({named, ", ", allowance_text(i)});
             if (t.first_turn.value() > 0)
                 entry += ", of which " + written(t.first_turn) + " turned under first";
             list.push_back(std::move(entry));
         }
     }
+    /// "allowance 1/2 in", or with its finish "seam, 1/2 in"
     std::string allowance_text(std::size_t i) const {
         const drafted_length<Unit> allowance = from_.allowance_of(i).allowance;
-        return allowance.value() > 0 ? "allowance " + written(allowance) : std::string("no allowance");
+        const bool named = i < labels_.finishes.size(), none = !(allowance.value() > 0);
+        return joined({named ? labels_.finishes[i] : "", named ? ", " : "", none ? "no " : "",
+                       named && !none ? "" : "allowance", named || none ? "" : " ", none ? "" : written(allowance)});
     }
 
     void add_notches() {
@@ -235,6 +253,14 @@ private:
                                       std::to_string(to.x) + ", " + std::to_string(to.y) + ")",
                                   refusal{fault::unsuitable, "a grain line"});
         drawn.explain(grain_line);
+        std::string slanting;
+        for (std::size_t i = 0; i < words.edges.size(); ++i)
+            if (const double angle = from_.angle_to_grain(i, g); angle > 15 && angle < 75)
+                slanting += (slanting.empty() ? " " : ", ") + std::to_string(i + 1);
+        if (!slanting.empty()) // common practice
+            drawn.words.sentences = {"Edges at a slant to the grain",
+                                     "along edges" + slanting +
+                                         " the cloth stretches: handle it little until it is sewn"};
         words.grain = longest_chord(on_page(from_.seam_line()), {on_page(g.from), on_page(g.to)});
     }
 
@@ -280,24 +306,26 @@ private:
 template <length_unit Unit>
 page page_of(const outline<Unit>& piece, const std::type_identity_t<outline_labels<Unit>>& labels, const ruler& by = {},
              const drawing_options& options = {}) {
-    detail::outline_picture<Unit> made(piece, labels, by);
-    made.drawn.words.project = options.project;
-    return detail::best_page_of(made.drawn, options).draw([&](page& on, const detail::picture_place& at) {
-        detail::outline_marker(on, at, made.words).write();
-    });
+    return detail::outline_picture<Unit>(piece, labels, by, options.project).on_page(options);
 }
 
-/// Its seam and cut lines with their allowances, notches and grain, for scissors to follow; `foot_words` are written at the foot
-/// of every page. Throws as page_of, and range_error for more than 400 pages.
+/// A pattern for scissors to follow: the drawing of the piece with the joints in it, then, at full size, the parts that
+/// are joined there. `foot_words` are written at the foot of every part. Throws as page_of, and range_error for more than
+/// 400 parts.
 template <length_unit Unit>
 std::vector<page> pages_at_full_size(const outline<Unit>& piece,
                                      const std::type_identity_t<outline_labels<Unit>>& labels, const ruler& by = {},
                                      const drawing_options& options = {}, const std::string& foot_words = {}) {
-    using made = detail::outline_picture<Unit>;
-    const auto upright = made(piece, labels, by).at_full_size(options),
-               turned = made(piece, labels, by, true).at_full_size(options);
-    const auto& best = turned.second.pages(turned.first) < upright.second.pages(upright.first) ? turned : upright;
-    return parted(best.first, best.second, {labels.name, made::count_text(labels), foot_words}, options.letters);
+    detail::outline_picture<Unit> upright(piece, labels, by, options.project),
+        turned(piece, labels, by, options.project, true);
+    const auto one = upright.at_full_size(options), other = turned.at_full_size(options);
+    const bool turn = other.second.pages(other.first) < one.second.pages(one.first);
+    const auto& [whole, parts] = turn ? other : one;
+    auto& shown = turn ? turned : upright;
+    shown.draw_joints(parts);
+    std::vector<page> all = parted(whole, parts, {labels.name, shown.count_text(labels), foot_words}, options.letters);
+    all.insert(all.begin(), shown.on_page(options));
+    return all;
 }
 
 /// Throws as page_of.
