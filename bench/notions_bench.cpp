@@ -94,7 +94,7 @@ double as_double(const length<inch>& l) { return to_double(l.value()); }
 
 void bow(benchmark::State& state) {
     beside_boost(
-        state, films(), [](const span_and_film& f) { return bow_height_of(f.arc, f.chord); },
+        state, films(), [](const span_and_film& f) { return detail::bow_height_of(f.arc, f.chord); },
         [](const span_and_film& f) { return boosts_bow(as_double(f.arc), as_double(f.chord)); });
 }
 
@@ -102,14 +102,14 @@ void bow_on_a_ruler(benchmark::State& state) {
     beside_boost(
         state, films(),
         [](const span_and_film& f) {
-            return bow_height(f.arc, f.chord, length_of<inch>({1, 8}), side::nearest);
+            return bow_height(f.arc, f.chord, length_of<inch>({1, 8}), rounding::nearest);
         },
         [](const span_and_film& f) { return std::round(boosts_bow(as_double(f.arc), as_double(f.chord)) * 8) / 8; });
 }
 
 void roll(benchmark::State& state) {
     beside_boost(
-        state, rolls(), [](const rolled<inch>& r) { return roll_radius_of(r); },
+        state, rolls(), [](const rolled<inch>& r) { return detail::roll_radius_of(r); },
         [](const rolled<inch>& r) {
             return boosts_roll(as_double(r.strip), as_double(r.thickness), as_double(r.core_diameter));
         });
@@ -119,7 +119,7 @@ void roll_girth_on_a_ruler(benchmark::State& state) {
     beside_boost(
         state, rolls(),
         [](const rolled<inch>& r) {
-            return roll_girth(r, length_of<inch>({1, 8}), side::above);
+            return roll_girth(r, length_of<inch>({1, 8}), rounding::up);
         },
         [](const rolled<inch>& r) {
             const double radius = boosts_roll(as_double(r.strip), as_double(r.thickness), as_double(r.core_diameter));

@@ -13,10 +13,11 @@
 //
 // It leaves out, each to be included by itself or all with <turncloth/all.hpp>
 //   measure: format
-//   page: drawing, page, paper, svg
+//   page: drawing, page, paper, svg, tiles
 //   panel: corner, folding, made_up, outline, polygon
-//   cloth: cutting_out, lay, off_cuts, stock, widths
-//   making: compartments, design, executed, lying, operations, order, parts, stitched
+//   cloth: cutting_out, lay, off_cuts, remnants, stock, widths
+//   making: compartments, design, executed, finishing, laying_on, lying, operations, order, parts, phrases, stitched,
+//       strip_pockets, work_plan, work_step, work_words, zippers_over
 //   sheet: bulk, json, purchases
 //   draw: folded, lay, outline, piece, stock
 #ifndef TURNCLOTH_HPP

@@ -47,8 +47,9 @@ struct organiser {
         sheet<Unit> s = sheet_of(design(finished));
         const meeting<Unit>& strip = s.meetings.front().made_from;
         const pocket_row<Unit> pockets(strip.on_shorter, strip.on_longer, strip.spans);
-        s.notions.push_back(notion<Unit>("pockets").figure(
-            "each stands open, in its middle, by", pockets.bow(organiser_measures<Unit>().bow_step, side::nearest)));
+        s.notions.push_back(
+            notion<Unit>("pockets").figure("each stands open, in its middle, by",
+                                           pockets.bow(organiser_measures<Unit>().bow_step, rounding::nearest)));
         return s;
     }
 

@@ -94,7 +94,8 @@ private:
     template <length_unit Unit>
     static void add_tie(project<Unit>& p, const tool_roll_measures<Unit>& m) {
         const length<Unit> stack = (m.layers + m.canvas) * 2 + m.canvas + m.tools;
-        const length<Unit> girth = roll_girth(rolled<Unit>{p.finished().width(), stack, {}}, m.girth_step, side::above);
+        const length<Unit> girth =
+            roll_girth(rolled<Unit>{p.finished().width(), stack, {}}, m.girth_step, rounding::up);
         const figure<Unit> ribbon = tie_round<Unit>(girth, 1, {m.tie_loop, m.tie_tail, m.tie_knot},
                                                     {.ease = m.tie_ease, .turned = m.tie_turned});
         p.add(listed_round("tie", ribbon, girth)

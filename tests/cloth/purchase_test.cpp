@@ -3,8 +3,7 @@
 #include <turncloth/cloth/purchase.hpp>
 #include <turncloth/cloth/shrinkage.hpp>
 #include <turncloth/measure/read.hpp>
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 #include <array>
 #include <cstdint>

@@ -86,7 +86,7 @@ void check_outline(const picture& p, double width, double height) {
     const box o = boxes(p, "outline").at(0);
     const auto true_or_less = [&](bool upright, double drawn, double size) {
         const bool whole = breaks(p, upright).empty();
-        CHECK((whole ? near(drawn * p.scale(), size) : drawn * p.scale() < size));
+        CHECK((whole ? drawn * p.scale() == near(size) : drawn * p.scale() < size));
     };
     true_or_less(true, o.width, width);
     true_or_less(false, o.height, height);
@@ -128,7 +128,7 @@ TEST_CASE("a napkin with a double-turned hem and stacked corners: 1 layer, 3 in 
     for (const double y : {o.y + in, o.bottom() - in}) {
         const auto edges_there = p.lines("edge");
         CHECK(std::any_of(edges_there.begin(), edges_there.end(),
-                          [&](const segment& e) { return near(e.a.y, y) && near(e.b.y, y); }));
+                          [&](const segment& e) { return e.a.y == near(y) && e.b.y == near(y); }));
     }
     CHECK(p.mentions("stacked, up to 9 layers"));
     for (const char* words :
@@ -139,7 +139,7 @@ TEST_CASE("a napkin with a double-turned hem and stacked corners: 1 layer, 3 in 
     CHECK_FALSE(p.says("mitre"));
     // The raw edge lies in the fold, so nothing is hidden but the hems under the hems folded after them, 1/2 in long.
     for (const segment& s : p.lines("hidden"))
-        CHECK(near(std::hypot(s.b.x - s.a.x, s.b.y - s.a.y) * p.scale(), 12.7));
+        CHECK(std::hypot(s.b.x - s.a.x, s.b.y - s.a.y) * p.scale() == near(12.7));
     check_legible(p);
 }
 

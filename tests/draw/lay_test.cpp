@@ -3,8 +3,7 @@
 #include "draw/picture.hpp"
 #include <turncloth.hpp>
 #include <turncloth/draw/lay.hpp>
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 #include <algorithm>
 #include <cstdlib>
@@ -32,15 +31,15 @@ sheet_cloth<inch> tidy(cutting ways, grain lies = grain::fixed) {
 template <length_unit Unit>
 void check_places(const picture& p, const sheet_cloth<Unit>& c) {
     const auto cloth = boxes(p, "cloth").at(0);
-    CHECK(near(cloth.width * p.scale(), mm(c.bolt.folded ? c.bolt.width / 2 : c.bolt.width)));
-    CHECK(near(cloth.height * p.scale(), mm(c.lay.length)));
+    CHECK(cloth.width * p.scale() == near(mm(c.bolt.folded ? c.bolt.width / 2 : c.bolt.width)));
+    CHECK(cloth.height * p.scale() == near(mm(c.lay.length)));
     const auto pieces = boxes(p, "piece");
     REQUIRE(pieces.size() == c.lay.places.size());
     for (std::size_t i = 0; i < pieces.size(); ++i) {
-        CHECK(near((pieces[i].x - cloth.x) * p.scale(), mm(c.lay.places[i].where.from_left)));
-        CHECK(near((pieces[i].y - cloth.y) * p.scale(), mm(c.lay.places[i].where.from_end)));
-        CHECK(near(pieces[i].width * p.scale(), mm(c.lay.places[i].where.across)));
-        CHECK(near(pieces[i].height * p.scale(), mm(c.lay.places[i].where.along)));
+        CHECK((pieces[i].x - cloth.x) * p.scale() == near(mm(c.lay.places[i].where.from_left)));
+        CHECK((pieces[i].y - cloth.y) * p.scale() == near(mm(c.lay.places[i].where.from_end)));
+        CHECK(pieces[i].width * p.scale() == near(mm(c.lay.places[i].where.across)));
+        CHECK(pieces[i].height * p.scale() == near(mm(c.lay.places[i].where.along)));
     }
     const auto cuts = p.lines("cutting");
     REQUIRE(cuts.size() == c.lay.cuts.size());
@@ -49,10 +48,10 @@ void check_places(const picture& p, const sheet_cloth<Unit>& c) {
         const bool across = cut.direction == cut_direction::across;
         const double left = mm(cut.in_hand.from_left), top = mm(cut.in_hand.from_end), at = mm(cut.at);
         const point from{across ? left : left + at, across ? top + at : top};
-        CHECK(near((cuts[i].a.x - cloth.x) * p.scale(), from.x));
-        CHECK(near((cuts[i].a.y - cloth.y) * p.scale(), from.y));
-        CHECK(near((across ? cuts[i].b.x - cuts[i].a.x : cuts[i].b.y - cuts[i].a.y) * p.scale(),
-                   mm(across ? cut.in_hand.across : cut.in_hand.along)));
+        CHECK((cuts[i].a.x - cloth.x) * p.scale() == near(from.x));
+        CHECK((cuts[i].a.y - cloth.y) * p.scale() == near(from.y));
+        CHECK(((across ? cuts[i].b.x - cuts[i].a.x : cuts[i].b.y - cuts[i].a.y) * p.scale()) ==
+              near(mm(across ? cut.in_hand.across : cut.in_hand.along)));
     }
 }
 
@@ -63,8 +62,9 @@ TEST_CASE("a lay is drawn to a scale that is written, with its pieces named and 
     // ends 44 in: ten eighths of a yard, 45 in.
     const auto c = tidy(cutting::free);
     const picture p(drawing_of(c, inch_ruler(16), {.project = "Seed tidy"}));
-    CHECK((p.page().width == 210 && p.page().height == 297)); // ISO 216, A4
-    CHECK(p.scale() == 8);                                    // 45 in are 1143 mm: 229 at 1:5, 143 at 1:8
+    CHECK(p.page().width == 210);
+    CHECK(p.page().height == 297); // ISO 216, A4
+    CHECK(p.scale() == 8);         // 45 in are 1143 mm: 229 at 1:5, 143 at 1:8
     check_places(p, c);
     for (const char* words : {"width 45 in", "usable width 44 in", "laid 42 in", "A: back", "20 x 30 in", "B: pocket",
                               "9 x 12 in", "A: back, 20 x 30 in, 2 of them", "B: pocket, 9 x 12 in, 3 of them",
@@ -102,9 +102,12 @@ TEST_CASE("a lay that is cut free lists every place, from an end and an edge tha
     const auto cloth = boxes(p, "cloth").at(0);
     const auto drawn = points_of(p.groups("datum")[0].child("polyline"));
     REQUIRE(drawn.size() == 3); // up the left edge, then along the end
-    CHECK((drawn[0].x == cloth.x && drawn[0].y == cloth.bottom()));
-    CHECK((drawn[1].x == cloth.x && drawn[1].y == cloth.y));
-    CHECK((drawn[2].x == cloth.right() && drawn[2].y == cloth.y));
+    CHECK(drawn[0].x == cloth.x);
+    CHECK(drawn[0].y == cloth.bottom());
+    CHECK(drawn[1].x == cloth.x);
+    CHECK(drawn[1].y == cloth.y);
+    CHECK(drawn[2].x == cloth.right());
+    CHECK(drawn[2].y == cloth.y);
     check_legible(p);
 }
 
@@ -139,8 +142,8 @@ TEST_CASE("a turned piece says so, and its arrow lies across the cloth") {
     REQUIRE(turned.lines("grain").size() == 1); // the shaft
     REQUIRE(straight.lines("grain").size() == 1);
     const segment lies = turned.lines("grain")[0], stands = straight.lines("grain")[0];
-    CHECK(near(lies.a.y, lies.b.y));
-    CHECK(near(stands.a.x, stands.b.x));
+    CHECK(lies.a.y == near(lies.b.y));
+    CHECK(stands.a.x == near(stands.b.x));
     const auto head = [](const picture& p) { return points_of(p.groups("grain")[0].child("polyline")); };
     for (const std::size_t end : {0U, 2U}) { // of the head, back from the tip
         CHECK((head(turned)[end].x - lies.b.x) * (lies.a.x - lies.b.x) > 0);

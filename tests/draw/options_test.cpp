@@ -6,8 +6,7 @@
 #include <turncloth/draw/outline.hpp>
 #include <turncloth/draw/piece.hpp>
 #include <turncloth/draw/stock.hpp>
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 #include <algorithm>
 #include <string>

@@ -3,8 +3,7 @@
 #include "../panel/random_outline.hpp"
 #include "draw/picture.hpp"
 #include <turncloth/draw/outline.hpp>
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 #include <algorithm>
 #include <cmath>
@@ -75,7 +74,14 @@ to_paper<Unit> paper_of(const picture& p, const outline<Unit>& o) {
     return {p.polygons("seam").at(0).at(0), first.x.value(), first.y.value(), p.scale()};
 }
 
-bool close(const spot& a, const spot& b) { return std::hypot(a.x - b.x, a.y - b.y) <= 0.001; } // mm of paper
+/// A place on the paper, to within a thousandth of a millimetre.
+struct close_to {
+    spot to;
+
+    explicit close_to(const spot& s) : to(s) {}
+    friend bool operator==(const spot& a, const close_to& b) { return std::hypot(a.x - b.to.x, a.y - b.to.y) <= 0.001; }
+    friend std::ostream& operator<<(std::ostream& out, const close_to& c) { return out << drawn::text_of(c.to); }
+};
 
 template <length_unit Unit>
 void check_true(const picture& p, const outline<Unit>& o, const std::vector<notch<Unit>>& notches) {
@@ -84,9 +90,9 @@ void check_true(const picture& p, const outline<Unit>& o, const std::vector<notc
     REQUIRE(seam.size() == o.seam_line().size());
     REQUIRE(cut.size() == o.cut_line().size());
     for (std::size_t i = 0; i < seam.size(); ++i)
-        CHECK(close(seam[i], paper(o.seam_line()[i])));
+        CHECK(seam[i] == close_to(paper(o.seam_line()[i])));
     for (std::size_t i = 0; i < cut.size(); ++i)
-        CHECK(close(cut[i], paper(o.cut_line()[i])));
+        CHECK(cut[i] == close_to(paper(o.cut_line()[i])));
     const auto carried = p.lines("notch");
     REQUIRE(carried.size() == notches.size());
     for (std::size_t i = 0; i < notches.size(); ++i) {
@@ -95,8 +101,8 @@ void check_true(const picture& p, const outline<Unit>& o, const std::vector<notc
         const double x = b.x.value() - a.x.value(), y = b.y.value() - a.y.value(), size = std::hypot(x, y);
         const double s = notches[i].from_start.value() / size,
                      out = o.allowance_of(notches[i].edge).allowance.value() / size;
-        CHECK(close(carried[i].a, paper(a.x.value() + s * x, a.y.value() + s * y)));
-        CHECK(close(carried[i].b, paper(a.x.value() + s * x + out * y, a.y.value() + s * y - out * x)));
+        CHECK(carried[i].a == close_to(paper(a.x.value() + s * x, a.y.value() + s * y)));
+        CHECK(carried[i].b == close_to(paper(a.x.value() + s * x + out * y, a.y.value() + s * y - out * x)));
     }
 }
 
@@ -134,7 +140,7 @@ std::size_t check_numbers(const picture& p) {
         const box b = std::find_if(p.words().begin(), p.words().end(), is_its)->where;
         const spot middle{(edges[i].a.x + edges[i].b.x) / 2, (edges[i].a.y + edges[i].b.y) / 2};
         const auto leader =
-            std::find_if(leaders.begin(), leaders.end(), [&](const segment& s) { return close(s.a, middle); });
+            std::find_if(leaders.begin(), leaders.end(), [&](const segment& s) { return s.a == close_to(middle); });
         INFO("edge ", number);
         if (leader != leaders.end()) {
             ++led;
@@ -156,22 +162,23 @@ TEST_CASE("an outline is drawn where geometry puts it, y upward, with its figure
     const outline_labels<centimetre> says{
         "apron end", "canvas", 2, {at_edge<centimetre>(0, 10)}, way<centimetre>(10, 0, 10, 5)};
     const picture p(drawing_of(piece, says, {.shows = units_shown::centimetres}, {.project = "Bench"}));
-    CHECK((p.page().width == 297 && p.page().height == 210)); // ISO 216, A4
-    CHECK(p.scale() == 2);                                    // 30 x 8 cm cut: 300 mm do not go on 190, 150 do
+    CHECK(p.page().width == 297);
+    CHECK(p.page().height == 210); // ISO 216, A4
+    CHECK(p.scale() == 2);         // 30 x 8 cm cut: 300 mm do not go on 190, 150 do
     const auto paper = paper_of(p, piece);
     // The cut lines of the sides meet the hem's edge 2 cm outside the corners and 3 below (geometry).
     const std::vector<spot> cut = {paper(-5, -3), paper(25, -3), paper(17, 5), paper(3, 5)};
     const auto found = p.polygons("cut").at(0);
     REQUIRE(found.size() == cut.size());
     for (std::size_t i = 0; i < cut.size(); ++i)
-        CHECK(close(found[i], cut[i]));
+        CHECK(found[i] == close_to(cut[i]));
     const auto seam = p.polygons("seam").at(0);
-    CHECK(close(seam[1], paper(20, 0)));
-    CHECK(close(seam[2], paper(15, 5)));
+    CHECK(seam[1] == close_to(paper(20, 0)));
+    CHECK(seam[2] == close_to(paper(15, 5)));
     CHECK(seam[2].y < seam[1].y);
     REQUIRE(p.lines("notch").size() == 1);
-    CHECK(close(p.lines("notch")[0].a, paper(10, 0)));
-    CHECK(close(p.lines("notch")[0].b, paper(10, -3)));
+    CHECK(p.lines("notch")[0].a == close_to(paper(10, 0)));
+    CHECK(p.lines("notch")[0].b == close_to(paper(10, -3)));
     CHECK(p.lines("notch-inward").empty());
     // Area cut: the mean of 30 and 14 cm, times 8. Sides: 5 times sqrt 2.
     for (const char* words :
@@ -227,7 +234,7 @@ TEST_CASE("hems whose ends are reflected are drawn with the corners that folding
     const auto cut = p.polygons("cut").at(0);
     REQUIRE(cut.size() == 8);
     for (const auto& xy : expected)
-        CHECK(std::any_of(cut.begin(), cut.end(), [&](const spot& c) { return close(c, paper(xy[0], xy[1])); }));
+        CHECK(std::any_of(cut.begin(), cut.end(), [&](const spot& c) { return c == close_to(paper(xy[0], xy[1])); }));
     check_legible(p);
 }
 
@@ -237,8 +244,8 @@ TEST_CASE("a notch on an edge without an allowance shows as a stroke inward") {
     const auto paper = paper_of(p, piece);
     REQUIRE(p.lines("notch-inward").size() == 1);
     const segment s = p.lines("notch-inward")[0];
-    CHECK(close(s.a, paper(11, 5))); // 4 cm from (15, 5) toward (5, 5)
-    CHECK(close(s.b, {s.a.x, s.a.y + 2}));
+    CHECK(s.a == close_to(paper(11, 5))); // 4 cm from (15, 5) toward (5, 5)
+    CHECK(s.b == close_to(spot{s.a.x, s.a.y + 2}));
     check_legible(p);
 }
 
@@ -257,7 +264,7 @@ TEST_CASE("the arrow lies on the grain line, or beside it where that misses the 
                                std::abs(strokes[0].a.y - strokes[0].b.y) + 1e-6}));
         const auto head = drawn::points_of(p.groups("grain").at(0).child("polyline"));
         REQUIRE(head.size() == 3);
-        CHECK(close(head[1], strokes[0].b));
+        CHECK(head[1] == close_to(strokes[0].b));
         for (const std::size_t end : {0U, 2U}) { // back from the tip
             CHECK(distance(head[end], strokes[0]) > 0.3);
             CHECK(std::hypot(head[end].x - strokes[0].a.x, head[end].y - strokes[0].a.y) <
@@ -269,12 +276,12 @@ TEST_CASE("the arrow lies on the grain line, or beside it where that misses the 
     CHECK(std::abs(up.a.x - paper(8, 0).x) < 0.001);
     CHECK(std::abs(up.b.x - paper(8, 0).x) < 0.001);
     CHECK(up.b.y < up.a.y);
-    CHECK(close({(up.a.x + up.b.x) / 2, (up.a.y + up.b.y) / 2}, paper(8, 2.5)));
+    CHECK(spot{(up.a.x + up.b.x) / 2, (up.a.y + up.b.y) / 2} == close_to(paper(8, 2.5)));
     const auto [down, same_paper] = arrow_for(way<centimetre>(8, 9, 8, 8));
     CHECK(down.b.y > down.a.y);
     const auto [far, still_the_same] = arrow_for(way<centimetre>(8, -1e12, 8, -0.5e12));
-    CHECK(close(far.a, up.a));
-    CHECK(close(far.b, up.b));
+    CHECK(far.a == close_to(up.a));
+    CHECK(far.b == close_to(up.b));
     const auto [off, again] = arrow_for(way<centimetre>(100, 70, 90, 70)); // far off, leftward
     CHECK(std::abs(off.a.y - off.b.y) < 0.001);
     CHECK(off.b.x < off.a.x);
@@ -299,7 +306,7 @@ TEST_CASE("a cut line that crosses itself is drawn, each crossing marked and tol
     }
     for (const auto& xy : {std::pair(10.0, 16.0), std::pair(11.0, 16.0)})
         CHECK(std::any_of(middles.begin(), middles.end(),
-                          [&](const spot& m) { return close(m, paper(xy.first, xy.second)); }));
+                          [&](const spot& m) { return m == close_to(paper(xy.first, xy.second)); }));
     CHECK(p.mentions("This piece cannot be cut"));
     CHECK(p.mentions(std::to_string(diamonds.size()) + " places"));
     CHECK(p.says("crossing, a diamond"));

@@ -6,8 +6,8 @@
 #include <turncloth/draw/piece.hpp>
 #include <turncloth/measure/read.hpp>
 #include <turncloth/sheet/making.hpp>
+#include <turncloth/testing/doctest.hpp>
 
-#include <doctest/doctest.h>
 #include <pugixml.hpp>
 
 #include <algorithm>
@@ -22,6 +22,13 @@ namespace turncloth::drawn {
 
 using box = page_area;
 using point = page_point;
+
+/// As doctest shows it.
+inline std::string text_of(const point& p) {
+    std::ostringstream out;
+    out << p.x << ", " << p.y;
+    return out.str();
+}
 
 struct segment {
     point a, b;
@@ -64,7 +71,10 @@ inline std::vector<point> points_of(pugi::xml_node polyline) {
 inline box box_of(pugi::xml_node polygon) {
     const std::vector<point> p = points_of(polygon);
     REQUIRE(p.size() == 4);
-    CHECK((p[0].y == p[1].y && p[1].x == p[2].x && p[2].y == p[3].y && p[3].x == p[0].x));
+    CHECK(p[0].y == p[1].y);
+    CHECK(p[1].x == p[2].x);
+    CHECK(p[2].y == p[3].y);
+    CHECK(p[3].x == p[0].x);
     return {p[0].x, p[0].y, p[2].x - p[0].x, p[2].y - p[0].y};
 }
 
@@ -226,7 +236,8 @@ inline void check_legible(const picture& p) {
         const box& b = words[i].where;
         INFO(words[i].text);
         CHECK(words[i].size >= 2.5);
-        CHECK((inside(b.x, b.y) && inside(b.right(), b.bottom())));
+        CHECK(inside(b.x, b.y));
+        CHECK(inside(b.right(), b.bottom()));
         for (std::size_t j = 0; j < i; ++j)
             if (overlap(b, words[j].where))
                 FAIL_CHECK("overlaps ", words[j].text);
@@ -235,7 +246,11 @@ inline void check_legible(const picture& p) {
                 FAIL_CHECK("crossed by the line from ", s.a.x, ", ", s.a.y, " to ", s.b.x, ", ", s.b.y);
     }
     for (const segment& s : drawn)
-        CHECK((inside(s.a.x, s.a.y) && inside(s.b.x, s.b.y)));
+        for (const point& end : {s.a, s.b}) {
+            CAPTURE(end.x);
+            CAPTURE(end.y);
+            CHECK(inside(end.x, end.y));
+        }
 }
 
 inline std::vector<box> boxes(const picture& p, const char* group) {
@@ -259,11 +274,18 @@ inline void check_told_apart(const picture& p, std::initializer_list<const char*
     CHECK(std::adjacent_find(pens.begin(), pens.end()) == pens.end());
 }
 
-inline bool near(double a, double b) { return std::fabs(a - b) <= 0.01; } // mm of cloth
+/// Millimetres of cloth: CHECK(drawn == near(25.4)) lets a hundredth pass, and prints both where it fails.
+struct near {
+    double mm;
+
+    explicit near(double of_cloth) : mm(of_cloth) {}
+    friend bool operator==(double a, const near& b) { return std::fabs(a - b.mm) <= 0.01; }
+    friend std::ostream& operator<<(std::ostream& out, const near& n) { return out << n.mm << " to within 0.01"; }
+};
 
 inline bool has(const std::vector<segment>& all, const segment& s) {
     return std::any_of(all.begin(), all.end(), [&](const segment& t) {
-        return near(t.a.x, s.a.x) && near(t.a.y, s.a.y) && near(t.b.x, s.b.x) && near(t.b.y, s.b.y);
+        return t.a.x == near(s.a.x) && t.a.y == near(s.a.y) && t.b.x == near(s.b.x) && t.b.y == near(s.b.y);
     });
 }
 
@@ -293,8 +315,8 @@ template <length_unit Unit>
 void check_true(const picture& p, const sheet_piece<Unit>& piece) {
     const double width = mm(piece.cut.width()), height = mm(piece.cut.height());
     const box cut = p.rectangle("cut");
-    CHECK(near(cut.width * p.scale(), width));
-    CHECK(near(cut.height * p.scale(), height));
+    CHECK(cut.width * p.scale() == near(width));
+    CHECK(cut.height * p.scale() == near(height));
     std::size_t drawn = 0;
     for (const char* kind : {"fold", "stitching", "mark", "slit"})
         drawn += p.lines(kind).size();
@@ -368,5 +390,14 @@ inline sheet_piece<inch> with_marks(length<inch> width, length<inch> height, edg
 }
 
 } // namespace turncloth::drawn
+
+namespace doctest {
+
+template <>
+struct StringMaker<turncloth::page_point> {
+    static String convert(const turncloth::page_point& p) { return turncloth::drawn::text_of(p).c_str(); }
+};
+
+} // namespace doctest
 
 #endif

@@ -1,8 +1,7 @@
 // draw/piece.hpp: words find room at any size, neither on one another nor on a line.
 #include "at_random.hpp"
 #include "draw/picture.hpp"
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 #include <algorithm>
 #include <cmath>
@@ -33,7 +32,8 @@ TEST_CASE("many marks become numbers, and a list says what each is") {
         ++numbers;
         const double at = 25.4 * (std::stod(w.text) * 100 / 201 + 0.5), middle = w.where.x + w.where.width / 2;
         CHECK(std::any_of(leaders.begin(), leaders.end(), [&](const std::vector<point>& l) {
-            return near((l.front().x - p.rectangle("cut").x) * p.scale(), at) && std::fabs(l.back().x - middle) < 0.01;
+            return (l.front().x - p.rectangle("cut").x) * p.scale() == near(at) &&
+                   std::fabs(l.back().x - middle) < 0.01;
         }));
     }
     CHECK(numbers >= 5);

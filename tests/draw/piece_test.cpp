@@ -1,7 +1,6 @@
 // draw/piece.hpp: what is drawn is true to scale, what is written is right, and the document is well-formed.
 #include "draw/picture.hpp"
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 #include <algorithm>
 #include <cmath>
@@ -24,11 +23,14 @@ TEST_CASE("a drawing is an SVG 1.1 document whose page is in millimetres, A4 or 
     // ISO 216: A4 is 210 x 297 mm.
     CHECK(std::string(tall.root().attribute("width").value()) == "210mm");
     CHECK(std::string(tall.root().attribute("height").value()) == "297mm");
-    CHECK((tall.page().width == 210 && tall.page().height == 297));
-    CHECK((wide.page().width == 297 && wide.page().height == 210));
+    CHECK(tall.page().width == 210);
+    CHECK(tall.page().height == 297);
+    CHECK(wide.page().width == 297);
+    CHECK(wide.page().height == 210);
     // ANSI Letter is 8 1/2 x 11 in, 215.9 x 279.4 mm.
     const picture letter(drawing_of(plain(60_in, 2_in), {}, {.project = "", .on = paper::letter}));
-    CHECK((letter.page().width == 279.4 && letter.page().height == 215.9));
+    CHECK(letter.page().width == 279.4);
+    CHECK(letter.page().height == 215.9);
 }
 
 TEST_CASE("what is drawn is true to the scale that is written") {
@@ -38,12 +40,12 @@ TEST_CASE("what is drawn is true to the scale that is written") {
     // 1/8 in = 3.175; it opens 1 + 1 = 2 in = 50.8 from the left edge, to 20 in = 508, and is stitched 1/2 in further.
     const picture p(drawing_of(roll_outer()));
     const box cut = p.rectangle("cut"), finished = p.rectangle("finished");
-    CHECK(near(cut.width * p.scale(), 558.8));
-    CHECK(near(cut.height * p.scale(), 355.6));
-    CHECK(near((finished.x - cut.x) * p.scale(), 25.4));
-    CHECK(near((finished.y - cut.y) * p.scale(), 25.4));
-    CHECK(near(finished.width * p.scale(), 508));
-    CHECK(near(finished.height * p.scale(), 304.8));
+    CHECK(cut.width * p.scale() == near(558.8));
+    CHECK(cut.height * p.scale() == near(355.6));
+    CHECK((finished.x - cut.x) * p.scale() == near(25.4));
+    CHECK((finished.y - cut.y) * p.scale() == near(25.4));
+    CHECK(finished.width * p.scale() == near(508));
+    CHECK(finished.height * p.scale() == near(304.8));
     const auto folds = p.on_cloth("fold"), stitching = p.on_cloth("stitching"), marks = p.on_cloth("mark"),
                slits = p.on_cloth("slit");
     CHECK(folds.size() == 8);
@@ -86,7 +88,7 @@ TEST_CASE("the scale is the largest of a plain series at which the piece fits, a
                     continue;
                 for (const segment& s : p.lines("scale"))
                     found |= std::fabs(s.b.x + 1.5 - w.where.x) < 1e-6 && s.a.x < s.b.x &&
-                             near((s.b.x - s.a.x) * p.scale(), std::strtod(w.text.c_str(), nullptr) * size);
+                             (s.b.x - s.a.x) * p.scale() == near(std::strtod(w.text.c_str(), nullptr) * size);
             }
             CHECK(found);
         }
@@ -148,8 +150,8 @@ TEST_CASE("a dimension spans what it names") {
     const auto dimensions = p.on_cloth("dimension");
     const auto spans = [&](double from, double to, bool level) {
         return std::any_of(dimensions.begin(), dimensions.end(), [&](const segment& s) {
-            return level ? s.a.y == s.b.y && near(s.a.x, from) && near(s.b.x, to)
-                         : s.a.x == s.b.x && near(s.a.y, from) && near(s.b.y, to);
+            return level ? s.a.y == s.b.y && s.a.x == near(from) && s.b.x == near(to)
+                         : s.a.x == s.b.x && s.a.y == near(from) && s.b.y == near(to);
         });
     };
     CHECK(spans(0, 558.8, true));
@@ -172,7 +174,7 @@ TEST_CASE("a mark is labelled with its distance from the cut edge named, and a l
     for (const auto& mark : p.lines("mark")) {
         const auto leaders = p.leaders();
         const auto joins = [&](const std::vector<point>& l) {
-            return near(l.front().x, mark.a.x) && near(l.front().y, cut.y) &&
+            return l.front().x == near(mark.a.x) && l.front().y == near(cut.y) &&
                    std::any_of(p.words().begin(), p.words().end(), [&](const word& w) {
                        const double x = w.where.x + w.where.width / 2, y = w.where.bottom();
                        return w.text.find("from left") != std::string::npos && std::fabs(l.back().x - x) < 3 &&
@@ -195,7 +197,7 @@ TEST_CASE("a mark is labelled with its distance from the cut edge named, and a l
     for (const auto& mark : r.lines("mark")) {
         const auto leaders = r.leaders();
         const auto joins = [&](const std::vector<point>& l) {
-            return near(l.front().x, mark.b.x) && near(l.front().y, mark.b.y) &&
+            return l.front().x == near(mark.b.x) && l.front().y == near(mark.b.y) &&
                    std::any_of(r.words().begin(), r.words().end(), [&](const word& w) {
                        return w.text.find("from top") != std::string::npos && std::fabs(l.back().x - w.where.x) < 3 &&
                               std::fabs(l.back().y - w.where.bottom()) < 3;

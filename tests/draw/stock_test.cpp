@@ -4,8 +4,7 @@
 #include "draw/picture.hpp"
 #include <turncloth.hpp>
 #include <turncloth/draw/stock.hpp>
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 #include <algorithm>
 #include <cmath>
@@ -148,27 +147,27 @@ void check_places(const std::vector<picture>& pages, const stock_cuts<Unit>& c, 
         std::size_t cuts = 0;
         std::vector<std::size_t> kinds;
         for (const box& piece : b.pieces) {
-            CHECK(near((piece.x - b.stock.x) * scale, at));
+            CHECK((piece.x - b.stock.x) * scale == near(at));
             const auto kind = std::find_if(c.wanted.begin(), c.wanted.end(), [&](const wanted_length<Unit>& w) {
-                return near(mm(w.size), piece.width * scale);
+                return mm(w.size) == near(piece.width * scale);
             });
             REQUIRE(kind != c.wanted.end());
             kinds.push_back(static_cast<std::size_t>(kind - c.wanted.begin()));
             cut[kinds.back()] += b.times;
             at += mm(kind->size);
             exact += kind->size;
-            if (near(at, whole)) {
+            if (at == near(whole)) {
                 at = whole;
                 continue;
             }
             REQUIRE(cuts < b.cuts.size());
-            CHECK(near((b.cuts[cuts].a.x - b.stock.x) * scale, at));
+            CHECK((b.cuts[cuts].a.x - b.stock.x) * scale == near(at));
             CHECK(b.cuts[cuts].a.x == b.cuts[cuts].b.x);
             const double lost = std::min(loss, whole - at);
             if (loss > 0) {
                 REQUIRE(cuts < b.lost.size());
-                CHECK(near((b.lost[cuts].x - b.stock.x) * scale, at));
-                CHECK(near(b.lost[cuts].width * scale, lost));
+                CHECK((b.lost[cuts].x - b.stock.x) * scale == near(at));
+                CHECK(b.lost[cuts].width * scale == near(lost));
             }
             check_figure(b, b.cuts[cuts].a.x, exact, by);
             at += lost;
@@ -178,11 +177,11 @@ void check_places(const std::vector<picture>& pages, const stock_cuts<Unit>& c, 
         for (std::size_t i = 1; i < b.pieces.size(); ++i)
             CHECK((b.pieces[i].width - b.pieces[i - 1].width) * scale <= 0.01); // the longest first
         CHECK(cuts == b.cuts.size());
-        CHECK(near(b.stock.width * scale, at));
-        REQUIRE(b.left.size() == (near(at, whole) ? 0U : 1U));
+        CHECK(b.stock.width * scale == near(at));
+        REQUIRE(b.left.size() == (at == near(whole) ? 0U : 1U));
         if (!b.left.empty()) {
-            CHECK(near((b.left[0].x - b.stock.x) * scale, at));
-            CHECK(near(b.left[0].width * scale, whole - at));
+            CHECK((b.left[0].x - b.stock.x) * scale == near(at));
+            CHECK(b.left[0].width * scale == near(whole - at));
         }
         left_in_all += static_cast<double>(b.times) * (whole - at);
         if (named)
@@ -203,7 +202,8 @@ TEST_CASE("ties from ribbon are drawn to a scale that is written, named and meas
     const auto pages = pictures(drawings_of(ties, inch_ruler(16), {.project = "Hand-tool roll"}));
     REQUIRE(pages.size() == 1);
     const picture& p = pages[0];
-    CHECK((p.page().width == 297 && p.page().height == 210)); // ISO 216, A4
+    CHECK(p.page().width == 297);
+    CHECK(p.page().height == 210); // ISO 216, A4
     CHECK(p.scale() == 10);
     check_places(pages, ties, inch_ruler(16));
     check_legible(p);
@@ -243,7 +243,7 @@ TEST_CASE("what a cut loses moves all that follow, and the last needs none where
     const auto short_end = pictures(drawings_of(eaten, inch_ruler(16)));
     check_places(short_end, eaten, inch_ruler(16));
     REQUIRE(bars_of(short_end)[0].lost.size() == 3);
-    CHECK(near(bars_of(short_end)[0].lost[2].width * short_end[0].scale(), 25.4 / 16));
+    CHECK(bars_of(short_end)[0].lost[2].width * short_end[0].scale() == near(25.4 / 16));
     CHECK(short_end[0].says("58 1/2 in"));
     CHECK(short_end[0].groups("left-over").empty());
 }

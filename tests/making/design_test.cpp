@@ -1,8 +1,7 @@
 // Designs are checked before they are made: every reference, length and name, all at once, as sentences and as data.
 #include <turncloth/making/design.hpp>
 #include <turncloth/measure/read.hpp>
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 #include <algorithm>
 #include <string>
@@ -16,10 +15,14 @@ namespace {
 // A place from a finished edge is no place on a chalk line, which is measured from the cut edge.
 static_assert(!std::is_convertible_v<place<finished_edge, inch>, decltype(chalk_line<inch>::in)>);
 static_assert(!std::is_convertible_v<length<inch>, decltype(chalk_line<inch>::in)>);
-static_assert(std::is_default_constructible_v<laying<inch>> && std::is_default_constructible_v<crease<inch>> &&
-              std::is_default_constructible_v<stitching<inch>> && std::is_default_constructible_v<seam_of<inch>> &&
-              std::is_default_constructible_v<snip<inch>> && std::is_default_constructible_v<spot<inch>> &&
-              std::is_default_constructible_v<mouth<inch>> && std::is_default_constructible_v<compartment<inch>>);
+static_assert(std::is_default_constructible_v<laying<inch>>);
+static_assert(std::is_default_constructible_v<crease<inch>>);
+static_assert(std::is_default_constructible_v<stitching<inch>>);
+static_assert(std::is_default_constructible_v<seam_of<inch>>);
+static_assert(std::is_default_constructible_v<snip<inch>>);
+static_assert(std::is_default_constructible_v<spot<inch>>);
+static_assert(std::is_default_constructible_v<mouth<inch>>);
+static_assert(std::is_default_constructible_v<compartment<inch>>);
 
 constexpr chalk_line<inch> line(cut_part on, edge from, length<inch> in) {
     return {.on = on, .from = from, .in = at<cut_edge>(in)};

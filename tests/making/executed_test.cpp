@@ -1,7 +1,6 @@
 // Things carried out: what rows meet, what compartments come to be, and faults that are found.
 #include "making/things.hpp"
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 #include <algorithm>
 #include <string>

@@ -2,8 +2,7 @@
 #include "making/things.hpp"
 #include <turncloth/making/lying.hpp>
 #include <turncloth/panel/made_up.hpp>
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 using namespace things;
 

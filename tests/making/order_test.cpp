@@ -2,8 +2,7 @@
 #include "making/random_design.hpp"
 #include <turncloth/making/work_plan.hpp>
 #include <turncloth/making/work_words.hpp>
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 #include <algorithm>
 #include <string>

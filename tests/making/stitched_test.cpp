@@ -1,8 +1,7 @@
 // Thread against a list by hand of every row of the things, with its length.
 #include "making/things.hpp"
 #include <turncloth/making/stitched.hpp>
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 using namespace things;
 

@@ -165,7 +165,7 @@ private:
             .upside_down = true});
         design.add(sewn(f, edge::bottom, "3/8"_in, {f, backing}));
         design.add(crease<inch>{.at = line(f, edge::top, "4 1/2"_in), .over = true});
-        auto sides = sewn(backing, edge::left, 1_in, {backing, f});
+        auto sides = sewn(backing, edge::left, "1 1/4"_in, {backing, f});
         sides.along.begins = foot - 4_in;
         sides.along.ends = foot;
         sides.each = row<cut_edge, inch>(at<cut_edge>("1 1/4"_in), "19 3/4"_in / 3, 4);

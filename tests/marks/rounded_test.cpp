@@ -3,8 +3,7 @@
 #include "../measure/against_gmp.hpp"
 #include <turncloth/marks/rounded.hpp>
 #include <turncloth/measure/read.hpp>
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 #include <algorithm>
 #include <array>
@@ -25,30 +24,41 @@ using rounded = rounded_division<strip_end, Unit>;
 // 137.14 of them.
 constexpr rounded<inch> sevenths(20_in, 7, "1/8"_in);
 static_assert(sevenths.size() == 6);
-static_assert(sevenths[0] == at<strip_end>("2 7/8"_in) && sevenths[1] == at<strip_end>("5 3/4"_in));
-static_assert(sevenths[2] == at<strip_end>("8 5/8"_in) && sevenths[3] == at<strip_end>("11 3/8"_in));
-static_assert(sevenths[4] == at<strip_end>("14 1/4"_in) && sevenths[5] == at<strip_end>("17 1/8"_in));
-static_assert(sevenths.part(0) == "2 7/8"_in && sevenths.part(2) == "2 7/8"_in && sevenths.part(3) == "2 3/4"_in);
-static_assert(sevenths.part(6) == "2 7/8"_in && sevenths.exact()[0] == at<strip_end>(length_of<inch>({20, 7})));
+static_assert(sevenths[0] == at<strip_end>("2 7/8"_in));
+static_assert(sevenths[1] == at<strip_end>("5 3/4"_in));
+static_assert(sevenths[2] == at<strip_end>("8 5/8"_in));
+static_assert(sevenths[3] == at<strip_end>("11 3/8"_in));
+static_assert(sevenths[4] == at<strip_end>("14 1/4"_in));
+static_assert(sevenths[5] == at<strip_end>("17 1/8"_in));
+static_assert(sevenths.part(0) == "2 7/8"_in);
+static_assert(sevenths.part(2) == "2 7/8"_in);
+static_assert(sevenths.part(3) == "2 3/4"_in);
+static_assert(sevenths.part(6) == "2 7/8"_in);
+static_assert(sevenths.exact()[0] == at<strip_end>(length_of<inch>({20, 7})));
 // 68 4/7 and 91 3/7 eighths are the farthest off: 3/7 of 1/8 in.
 static_assert(sevenths.farthest_off() == length_of<inch>({3, 56}));
 
 // A half goes to the even graduation: 5 cm in four, by half centimetres: 2.5, 5, 7.5 of them.
 constexpr rounded<centimetre> halves(5_cm, 4, 0.5_cm);
-static_assert(halves[0] == at<strip_end>(1_cm) && halves[1] == at<strip_end>(2.5_cm));
-static_assert(halves[2] == at<strip_end>(4_cm) && halves.farthest_off() == 0.25_cm);
+static_assert(halves[0] == at<strip_end>(1_cm));
+static_assert(halves[1] == at<strip_end>(2.5_cm));
+static_assert(halves[2] == at<strip_end>(4_cm));
+static_assert(halves.farthest_off() == 0.25_cm);
 
 // What is on the ruler is not moved; a single part has no marks, however coarse the ruler.
 static_assert(rounded<inch>(16_in, 4, "1/16"_in).farthest_off() == 0_in);
-static_assert(rounded<inch>("1/4"_in, 1, 1_in).empty() && rounded<inch>("1/4"_in, 1, 1_in).part(0) == "1/4"_in);
+static_assert(rounded<inch>("1/4"_in, 1, 1_in).empty());
+static_assert(rounded<inch>("1/4"_in, 1, 1_in).part(0) == "1/4"_in);
 static_assert(rounded<inch>().empty());
 // Parts of exactly one graduation can be told apart.
 static_assert(rounded<inch>(1_in, 8, "1/8"_in)[6] == at<strip_end>("7/8"_in));
 
 // Stepping: 20 in by seven as 2 7/8 in steps gains 1/56 in a step, 1/8 in over all.
 constexpr auto steps = stepped("2 6/7"_in, "1/8"_in);
-static_assert(steps.spacing == "2 7/8"_in && steps.per_step == length_of<inch>({1, 56}));
-static_assert(steps.drift(7) == "1/8"_in && steps.drift(0) == 0_in);
+static_assert(steps.spacing == "2 7/8"_in);
+static_assert(steps.per_step == length_of<inch>({1, 56}));
+static_assert(steps.drift(7) == "1/8"_in);
+static_assert(steps.drift(0) == 0_in);
 static_assert(stepped(3.14_cm, 0.1_cm).drift(10) == -0.4_cm);
 
 /// The whole number nearest to q, half to even.

@@ -4,8 +4,7 @@
 #include <turncloth/marks/row.hpp>
 #include <turncloth/measure/read.hpp>
 #include <turncloth/panel/panel.hpp>
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 #include <algorithm>
 #include <limits>
@@ -22,9 +21,12 @@ struct strip_end {};
 // Common practice: a 16 in panel is folded in half and in half again, and a zipper goes over each crease; one more goes
 // 1 1/2 in below the top edge.
 constexpr auto creases = halved<finished_edge>(16_in, foldings(4));
-static_assert(foldings(4) == 2 && creases.size() == 3 && creases.step() == 4_in);
-static_assert(creases[0] == at<finished_edge>(4_in) && creases[1] == at<finished_edge>(8_in) &&
-              creases[2] == at<finished_edge>(12_in));
+static_assert(foldings(4) == 2);
+static_assert(creases.size() == 3);
+static_assert(creases.step() == 4_in);
+static_assert(creases[0] == at<finished_edge>(4_in));
+static_assert(creases[1] == at<finished_edge>(8_in));
+static_assert(creases[2] == at<finished_edge>(12_in));
 static_assert(creases[0] - at<finished_edge>("1 1/2"_in) == "2 1/2"_in);
 
 // Common practice: a backing cut 15 x 45 in with a heading of 4 in and 1 in hems on its three other sides finishes 13 x
@@ -37,33 +39,48 @@ constexpr auto bottom =
     backing.from_stitching(edge::top, backing.from_cut_edge(edge::top, at<finished_edge>(backing.finished().height())));
 static_assert(bottom == at<stitched_line>(36_in));
 constexpr auto pocket_lines = every<stitched_line>(7_in, bottom.from_datum());
-static_assert(pocket_lines.marks.size() == 5 && pocket_lines.to_spare == 1_in);
-static_assert(pocket_lines.marks[0] == at<stitched_line>(7_in) && pocket_lines.marks[1] == at<stitched_line>(14_in) &&
-              pocket_lines.marks[2] == at<stitched_line>(21_in) && pocket_lines.marks[3] == at<stitched_line>(28_in) &&
-              pocket_lines.marks[4] == at<stitched_line>(35_in));
+static_assert(pocket_lines.marks.size() == 5);
+static_assert(pocket_lines.to_spare == 1_in);
+static_assert(pocket_lines.marks[0] == at<stitched_line>(7_in));
+static_assert(pocket_lines.marks[1] == at<stitched_line>(14_in));
+static_assert(pocket_lines.marks[2] == at<stitched_line>(21_in));
+static_assert(pocket_lines.marks[3] == at<stitched_line>(28_in));
+static_assert(pocket_lines.marks[4] == at<stitched_line>(35_in));
 
 // Gathering dots every 1 1/2 in, the second row half of that further on (Home and School Sewing): 12 in take 8 and 7.
 constexpr auto dots = every<strip_end>("1 1/2"_in, 12_in);
 constexpr row<strip_end, inch> between(at<strip_end>("3/4"_in), "1 1/2"_in, 7);
-static_assert(dots.marks.size() == 8 && dots.to_spare == 0_in && dots.marks.back() == at<strip_end>(12_in));
-static_assert(between[0] - at<strip_end>(0_in) == "3/4"_in && between[6] == at<strip_end>("9 3/4"_in));
+static_assert(dots.marks.size() == 8);
+static_assert(dots.to_spare == 0_in);
+static_assert(dots.marks.back() == at<strip_end>(12_in));
+static_assert(between[0] - at<strip_end>(0_in) == "3/4"_in);
+static_assert(between[6] == at<strip_end>("9 3/4"_in));
 
-static_assert(every<strip_end>(7_in, 6_in).marks.empty() && every<strip_end>(7_in, 6_in).to_spare == 6_in);
+static_assert(every<strip_end>(7_in, 6_in).marks.empty());
+static_assert(every<strip_end>(7_in, 6_in).to_spare == 6_in);
 static_assert(every<strip_end>("3 1/3"_in, 10_in).marks.size() == 3);
 
 // By hand: a metre in seven, and in three with both ends.
 static_assert(divided<strip_end>(1_m, 7)[4] == at<strip_end>(length_of<metre>({5, 7})));
 constexpr auto thirds = divided_with_ends<strip_end>(10_cm, 3);
-static_assert(thirds.size() == 4 && thirds.front() == at<strip_end>(0_cm) && thirds.back() == at<strip_end>(10_cm));
-static_assert(thirds[1] == at<strip_end>(length_of<centimetre>({10, 3})) && thirds.step() == "3 1/3"_cm);
+static_assert(thirds.size() == 4);
+static_assert(thirds.front() == at<strip_end>(0_cm));
+static_assert(thirds.back() == at<strip_end>(10_cm));
+static_assert(thirds[1] == at<strip_end>(length_of<centimetre>({10, 3})));
+static_assert(thirds.step() == "3 1/3"_cm);
 
 // A row may run toward its datum, and may be empty.
 constexpr row<strip_end, inch> backward(at<strip_end>(9_in), -2_in, 4);
-static_assert(backward.back() == at<strip_end>(3_in) && backward.step() == -2_in);
+static_assert(backward.back() == at<strip_end>(3_in));
+static_assert(backward.step() == -2_in);
 static_assert(row<strip_end, inch>(at<strip_end>(9_in), 2_in, 0).empty() && row<strip_end, inch>().size() == 0);
 
-static_assert(foldings(1) == 0 && foldings(2) == 1 && foldings(64) == 6 && foldings(std::int64_t{1} << 62) == 62);
-static_assert(halved<strip_end>(16_in, 0).empty() && halved<strip_end>(16_in, 1).size() == 1);
+static_assert(foldings(1) == 0);
+static_assert(foldings(2) == 1);
+static_assert(foldings(64) == 6);
+static_assert(foldings(std::int64_t{1} << 62) == 62);
+static_assert(halved<strip_end>(16_in, 0).empty());
+static_assert(halved<strip_end>(16_in, 1).size() == 1);
 static_assert(halved<strip_end>(1_in, 62).step() == length_of<inch>({1, std::int64_t{1} << 62}));
 
 /// The creases of a strip that is folded in half again and again: unfolded, each folding creases every part in its

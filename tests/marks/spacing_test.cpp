@@ -3,8 +3,7 @@
 #include "../measure/against_gmp.hpp"
 #include <turncloth/marks/spacing.hpp>
 #include <turncloth/measure/read.hpp>
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 #include <limits>
 
@@ -18,23 +17,38 @@ struct strip_end {};
 
 // NIMI, Dress Making (Trade Practical 2), p. 209: 39 cm less 1.5 cm at each end is 36; 36 / 1.2 is 30 gaps, 31 tucks.
 constexpr auto tucks = spaced_from_margins<strip_end>(31, 0_cm, 39_cm, 1.5_cm);
-static_assert(tucks.gap() == 1.2_cm && tucks.size() == 31 && tucks.margin() == 1.5_cm && tucks.width() == 0_cm);
-static_assert(tucks.centres()[0] == at<strip_end>(1.5_cm) && tucks.centres()[30] == at<strip_end>(37.5_cm));
+static_assert(tucks.gap() == 1.2_cm);
+static_assert(tucks.size() == 31);
+static_assert(tucks.margin() == 1.5_cm);
+static_assert(tucks.width() == 0_cm);
+static_assert(tucks.centres()[0] == at<strip_end>(1.5_cm));
+static_assert(tucks.centres()[30] == at<strip_end>(37.5_cm));
 // The same page: 28 cm with ends of 2 cm, 15 gaps and 16 tucks: 24 / 15 is 1.6 cm from tuck to tuck.
 static_assert(spaced_from_margins<strip_end>(16, 0_cm, 28_cm, 2_cm).gap() == 1.6_cm);
 
 // By hand: three things of 2 in on 18 in leave 12.
 constexpr auto equal = spaced<strip_end>(3, 2_in, 18_in); // four gaps of 3
-static_assert(equal.gap() == 3_in && equal.margin() == 3_in && equal.width() == 2_in && equal.size() == 3);
-static_assert(equal.starts()[0] == at<strip_end>(3_in) && equal.centres()[1] == at<strip_end>(9_in));
+static_assert(equal.gap() == 3_in);
+static_assert(equal.margin() == 3_in);
+static_assert(equal.width() == 2_in);
+static_assert(equal.size() == 3);
+static_assert(equal.starts()[0] == at<strip_end>(3_in));
+static_assert(equal.centres()[1] == at<strip_end>(9_in));
 static_assert(equal.ends()[2] == at<strip_end>(15_in));
 constexpr auto margins = spaced_from_margins<strip_end>(3, 2_in, 18_in, 1_in); // two gaps of 5
-static_assert(margins.gap() == 5_in && margins.margin() == 1_in && margins.starts()[1] == at<strip_end>(8_in));
+static_assert(margins.gap() == 5_in);
+static_assert(margins.margin() == 1_in);
+static_assert(margins.starts()[1] == at<strip_end>(8_in));
 constexpr auto centred = spaced_centred<strip_end>(3, 2_in, 18_in, 1_in); // two gaps of 1, ten left for the margins
-static_assert(centred.gap() == 1_in && centred.margin() == 5_in && centred.ends()[2] == at<strip_end>(13_in));
+static_assert(centred.gap() == 1_in);
+static_assert(centred.margin() == 5_in);
+static_assert(centred.ends()[2] == at<strip_end>(13_in));
 constexpr auto in_spans = spaced_in_spans<strip_end>(3, 2_in, 18_in); // the middles of 0 to 6, 6 to 12, 12 to 18
-static_assert(in_spans.centres()[0] == at<strip_end>(3_in) && in_spans.centres()[1] == at<strip_end>(9_in));
-static_assert(in_spans.centres()[2] == at<strip_end>(15_in) && in_spans.gap() == 4_in && in_spans.margin() == 2_in);
+static_assert(in_spans.centres()[0] == at<strip_end>(3_in));
+static_assert(in_spans.centres()[1] == at<strip_end>(9_in));
+static_assert(in_spans.centres()[2] == at<strip_end>(15_in));
+static_assert(in_spans.gap() == 4_in);
+static_assert(in_spans.margin() == 2_in);
 
 // A single thing lies in the middle, and things that fill the length have no gaps.
 static_assert(spaced<strip_end>(1, 2_in, 5_in).centres()[0] == at<strip_end>("2 1/2"_in));

@@ -3,8 +3,7 @@
 #include <turncloth/measure/place.hpp>
 #include <turncloth/measure/read.hpp>
 #include <turncloth/measure/working.hpp>
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 #include <atomic>
 #include <cstdlib>
@@ -64,7 +63,7 @@ TEST_CASE("arithmetic, rounding, roots, places, reading and workings allocate no
     CHECK(right);
     CHECK(allocations_of([&] {
               right = as<inch>(as<centimetre>(l)) == l && nearest_to(l, 1_in) == 12_in && up_to(l, 1_in) == 13_in &&
-                      diagonal(l, l, "1/8"_in, side::above) > l && times_pi(l, "1/8"_in, side::below) > l &&
+                      diagonal(l, l, "1/8"_in, rounding::up) > l && times_pi(l, "1/8"_in, rounding::down) > l &&
                       approximate(to_double(x), {1, 64}).value > 0;
           }) == 0);
     CHECK(right);

@@ -3,10 +3,10 @@
 #include "at_random.hpp"
 #include <turncloth/measure/estimate.hpp>
 #include <turncloth/measure/read.hpp>
+#include <turncloth/testing/doctest.hpp>
 
 #include <boost/math/constants/constants.hpp>
 #include <boost/multiprecision/cpp_bin_float.hpp>
-#include <doctest/doctest.h>
 #include <gmpxx.h>
 
 #include <array>
@@ -20,22 +20,25 @@ using real = boost::multiprecision::cpp_bin_float_100;
 namespace {
 
 // Exact fractions stay exact, and only then may a value lie on a graduation.
-static_assert(estimate(fraction(3, 4)).value() == 0.75 &&
-              estimate(fraction(3, 4)).on({1, 4}, side::above) == fraction(3, 4));
-static_assert(estimate().value() == 0 && estimate().bound() == 0 && estimate().on({1, 8}, side::above) == 0);
-static_assert(estimate(fraction(5, 8)).on({1, 4}, side::nearest) == fraction(1, 2)); // a half goes to the even multiple
-static_assert(estimate(fraction(7, 8)).on({1, 4}, side::nearest) == 1);
-static_assert((estimate(fraction(1, 2)) + estimate(fraction(1, 4))).on({1, 4}, side::above) == fraction(3, 4));
-static_assert((estimate(fraction(3, 2)) * estimate(fraction(5, 4))).on({1, 8}, side::above) == fraction(15, 8));
-static_assert(square_root(estimate(fraction(9, 4))).on({1, 2}, side::above) == fraction(3, 2));
-static_assert(square_root(estimate(2)).on({1, 64}, side::nearest) == fraction(91, 64)); // 1.41421... = 90.5097 / 64
-static_assert(pi().on({1, 100}, side::below) == fraction(314, 100) &&
-              pi().on({1, 100}, side::above) == fraction(315, 100));
-static_assert(inverse_pi().on({1, 1000}, side::nearest) == fraction(318, 1000)); // 0.3183098...
+static_assert(estimate(fraction(3, 4)).value() == 0.75);
+static_assert(estimate(fraction(3, 4)).on({1, 4}, rounding::up) == fraction(3, 4));
+static_assert(estimate().value() == 0);
+static_assert(estimate().bound() == 0);
+static_assert(estimate().on({1, 8}, rounding::up) == 0);
+static_assert(estimate(fraction(5, 8)).on({1, 4}, rounding::nearest) ==
+              fraction(1, 2)); // a half goes to the even multiple
+static_assert(estimate(fraction(7, 8)).on({1, 4}, rounding::nearest) == 1);
+static_assert((estimate(fraction(1, 2)) + estimate(fraction(1, 4))).on({1, 4}, rounding::up) == fraction(3, 4));
+static_assert((estimate(fraction(3, 2)) * estimate(fraction(5, 4))).on({1, 8}, rounding::up) == fraction(15, 8));
+static_assert(square_root(estimate(fraction(9, 4))).on({1, 2}, rounding::up) == fraction(3, 2));
+static_assert(square_root(estimate(2)).on({1, 64}, rounding::nearest) == fraction(91, 64)); // 1.41421... = 90.5097 / 64
+static_assert(pi().on({1, 100}, rounding::down) == fraction(314, 100));
+static_assert(pi().on({1, 100}, rounding::up) == fraction(315, 100));
+static_assert(inverse_pi().on({1, 1000}, rounding::nearest) == fraction(318, 1000)); // 0.3183098...
 static_assert(arctangent(0).value() == 0);
-static_assert((arctangent(1) * estimate(4)).on({1, 100000}, side::nearest) == fraction(314159, 100000));
-static_assert(rounded(pi() * estimate({3, 4}), "1/16"_in, side::above) == "2 3/8"_in);
-static_assert(rounded(pi() * estimate({3, 4}), "1/16"_in, side::below) == "2 5/16"_in);
+static_assert((arctangent(1) * estimate(4)).on({1, 100000}, rounding::nearest) == fraction(314159, 100000));
+static_assert(rounded(pi() * estimate({3, 4}), "1/16"_in, rounding::up) == "2 3/8"_in);
+static_assert(rounded(pi() * estimate({3, 4}), "1/16"_in, rounding::down) == "2 5/16"_in);
 
 real exact(fraction x) { return real(numerator(x)) / denominator(x); }
 
@@ -46,8 +49,8 @@ public:
     /// Above zero, of any size that 64 bits hold: as many small numbers as large ones.
     fraction of_any_size() { return {part(), part()}; }
     fraction of_cloth() { return {between(1, 100'000), between(1, 1000)}; }
-    side any_side() {
-        return std::array{side::below, side::above, side::nearest}[static_cast<std::size_t>(between(0, 2))];
+    rounding any_rounding() {
+        return std::array{rounding::down, rounding::up, rounding::nearest}[static_cast<std::size_t>(between(0, 2))];
     }
 
 private:
@@ -63,9 +66,9 @@ void check(const estimate& e, const real& truth, double units) {
 }
 
 /// The graduation that a value of 100 digits leads to.
-real on_graduation(const real& x, fraction step, side wanted) {
+real on_graduation(const real& x, fraction step, rounding wanted) {
     const real steps = x / exact(step);
-    return wanted == side::below ? floor(steps) : (wanted == side::above ? ceil(steps) : floor(steps + 0.5));
+    return wanted == rounding::down ? floor(steps) : (wanted == rounding::up ? ceil(steps) : floor(steps + 0.5));
 }
 
 } // namespace
@@ -110,7 +113,7 @@ TEST_CASE("a graduation that is given is the right one, on each side") {
     int given = 0;
     while (random.another_of(20'000)) {
         const fraction x = random.of_cloth(), step = {random.between(1, 3), std::int64_t{1} << random.between(0, 20)};
-        const side wanted = random.any_side();
+        const rounding wanted = random.any_rounding();
         const estimate e = arctangent(x) * estimate(x);
         const real truth = on_graduation(atan(exact(x)) * exact(x), step, wanted);
         if (exact(e.on(step, wanted)) != truth * exact(step))
@@ -129,7 +132,7 @@ TEST_CASE("at graduations near the last of 64 bits what is given is right, and m
         if (power < -62 || power > -4)
             return;
         const fraction step = {1, std::int64_t{1} << -power};
-        const side wanted = random.any_side();
+        const rounding wanted = random.any_rounding();
         try {
             if (exact(e.on(step, wanted)) != on_graduation(truth, step, wanted) * exact(step))
                 FAIL(truth.str(25), " is brought to the wrong multiple of 2^", power);
@@ -150,7 +153,7 @@ TEST_CASE("at graduations near the last of 64 bits what is given is right, and m
     CHECK(given > 15'000);
     CHECK(refused > 500);
     // A root that does not come out is not taken for one that does.
-    CHECK_THROWS_AS(static_cast<void>(square_root(estimate(2)).on({1, std::int64_t{1} << 61}, side::above)),
+    CHECK_THROWS_AS(static_cast<void>(square_root(estimate(2)).on({1, std::int64_t{1} << 61}, rounding::up)),
                     undecided_error);
 }
 
@@ -185,14 +188,14 @@ TEST_CASE("exact values on a border are decided, and estimates that straddle one
     sampler random(1801);
     while (random.another_of(2'000)) {
         const fraction x = {random.between(1, 1 << 20), std::int64_t{1} << random.between(0, 10)};
-        CHECK(estimate(x).on(x, side::below) == x);
-        CHECK(estimate(x).on(x, side::above) == x);
+        CHECK(estimate(x).on(x, rounding::down) == x);
+        CHECK(estimate(x).on(x, rounding::up) == x);
         // The root of its square is the same number, but once pi and 1 / pi have passed it is known to a bound only.
         const estimate blurred = estimate(x) * pi() * inverse_pi();
-        CHECK_THROWS_AS(static_cast<void>(blurred.on(x, side::below)), undecided_error);
-        CHECK_THROWS_AS(static_cast<void>(blurred.on(x, side::above)), undecided_error);
-        CHECK(blurred.on(x, side::nearest) == x);
-        CHECK_THROWS_AS(static_cast<void>(blurred.on(x * 2, side::nearest)), undecided_error);
+        CHECK_THROWS_AS(static_cast<void>(blurred.on(x, rounding::down)), undecided_error);
+        CHECK_THROWS_AS(static_cast<void>(blurred.on(x, rounding::up)), undecided_error);
+        CHECK(blurred.on(x, rounding::nearest) == x);
+        CHECK_THROWS_AS(static_cast<void>(blurred.on(x * 2, rounding::nearest)), undecided_error);
     }
 }
 
@@ -201,15 +204,15 @@ TEST_CASE("what cannot be estimated says why") {
                          range_error);
     CHECK_THROWS_WITH_AS(arctangent(-1), "a number whose arctangent is taken must be zero or more: it was -1",
                          range_error);
-    CHECK_THROWS_WITH_AS(static_cast<void>(pi().on(0, side::below)), "a graduation must be more than zero: it was 0",
+    CHECK_THROWS_WITH_AS(static_cast<void>(pi().on(0, rounding::down)), "a graduation must be more than zero: it was 0",
                          range_error);
     CHECK_THROWS_WITH_AS(
-        static_cast<void>((estimate(3) * pi() * inverse_pi()).on(1, side::below)),
+        static_cast<void>((estimate(3) * pi() * inverse_pi()).on(1, rounding::down)),
         "3.000000 is known to within 5 parts in 2^63, and that is too near a border between two graduations to tell "
         "them apart",
         undecided_error);
-    CHECK_THROWS_AS(static_cast<void>(estimate(std::int64_t{1} << 62).on({1, 2}, side::below)), overflow_error);
+    CHECK_THROWS_AS(static_cast<void>(estimate(std::int64_t{1} << 62).on({1, 2}, rounding::down)), overflow_error);
     CHECK_THROWS_AS(
-        static_cast<void>((estimate(std::int64_t{1} << 62) * estimate(std::int64_t{1} << 62)).on(1, side::below)),
+        static_cast<void>((estimate(std::int64_t{1} << 62) * estimate(std::int64_t{1} << 62)).on(1, rounding::down)),
         overflow_error);
 }

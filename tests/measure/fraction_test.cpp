@@ -17,14 +17,23 @@ using against_gmp::lowest;
 namespace {
 
 // Lowest terms and a denominator above zero, however it is made.
-static_assert(numerator(fraction(6, 8)) == 3 && denominator(fraction(6, 8)) == 4);
-static_assert(numerator(fraction(6, -8)) == -3 && denominator(fraction(6, -8)) == 4);
-static_assert(numerator(fraction(-6, -8)) == 3 && denominator(fraction(-6, -8)) == 4);
-static_assert(numerator(fraction(0, -5)) == 0 && denominator(fraction(0, -5)) == 1);
-static_assert(fraction() == 0 && fraction(7) == fraction(7, 1) && fraction(7U) == 7);
-static_assert(fraction(lowest, lowest) == 1 && fraction(lowest, -2) == fraction(std::int64_t{1} << 62));
-static_assert(numerator(fraction(lowest, largest)) == lowest && denominator(fraction(lowest, largest)) == largest);
-static_assert(std::is_trivially_copyable_v<fraction> && std::is_nothrow_default_constructible_v<fraction>);
+static_assert(numerator(fraction(6, 8)) == 3);
+static_assert(denominator(fraction(6, 8)) == 4);
+static_assert(numerator(fraction(6, -8)) == -3);
+static_assert(denominator(fraction(6, -8)) == 4);
+static_assert(numerator(fraction(-6, -8)) == 3);
+static_assert(denominator(fraction(-6, -8)) == 4);
+static_assert(numerator(fraction(0, -5)) == 0);
+static_assert(denominator(fraction(0, -5)) == 1);
+static_assert(fraction() == 0);
+static_assert(fraction(7) == fraction(7, 1));
+static_assert(fraction(7U) == 7);
+static_assert(fraction(lowest, lowest) == 1);
+static_assert(fraction(lowest, -2) == fraction(std::int64_t{1} << 62));
+static_assert(numerator(fraction(lowest, largest)) == lowest);
+static_assert(denominator(fraction(lowest, largest)) == largest);
+static_assert(std::is_trivially_copyable_v<fraction>);
+static_assert(std::is_nothrow_default_constructible_v<fraction>);
 static_assert(sizeof(fraction) == 16);
 
 // Whole numbers convert; nothing that could lose its exactness or its meaning does.
@@ -42,10 +51,13 @@ static_assert(fraction(1, 3) + fraction(1, 6) == fraction(1, 2));
 static_assert(fraction(5, 12) - fraction(1, 6) == fraction(1, 4));
 static_assert(fraction(9, 10) * fraction(-5, 27) == fraction(-1, 6));
 static_assert(fraction(2, 3) / fraction(4, 9) == fraction(3, 2));
-static_assert(-fraction(1, 3) == fraction(-1, 3) && +fraction(1, 3) == fraction(1, 3));
+static_assert(-fraction(1, 3) == fraction(-1, 3));
+static_assert(+fraction(1, 3) == fraction(1, 3));
 static_assert(reciprocal(fraction(-2, 3)) == fraction(-3, 2));
-static_assert(abs(fraction(-2, 3)) == fraction(2, 3) && abs(fraction(2, 3)) == fraction(2, 3));
-static_assert(is_whole(fraction(4, 2)) && !is_whole(fraction(4, 3)));
+static_assert(abs(fraction(-2, 3)) == fraction(2, 3));
+static_assert(abs(fraction(2, 3)) == fraction(2, 3));
+static_assert(is_whole(fraction(4, 2)));
+static_assert(!is_whole(fraction(4, 3)));
 static_assert(to_double(fraction(-3, 4)) == -0.75);
 static_assert([] {
     fraction x = 1;
@@ -57,21 +69,33 @@ static_assert([] {
 }());
 
 // Order, also where cross products pass 64 bits.
-static_assert(fraction(1, 3) < fraction(1, 2) && fraction(-1, 2) < fraction(-1, 3) && fraction(1, 2) <= fraction(2, 4));
+static_assert(fraction(1, 3) < fraction(1, 2));
+static_assert(fraction(-1, 2) < fraction(-1, 3));
+static_assert(fraction(1, 2) <= fraction(2, 4));
 static_assert(fraction(largest, largest - 1) < fraction(largest - 1, largest - 2));
-static_assert(fraction(lowest, largest) < fraction(lowest + 2, largest) && fraction(lowest) < fraction(1, largest));
+static_assert(fraction(lowest, largest) < fraction(lowest + 2, largest));
+static_assert(fraction(lowest) < fraction(1, largest));
 static_assert(std::is_same_v<decltype(fraction() <=> fraction()), std::strong_ordering>);
 
-static_assert(floor(fraction(7, 2)) == 3 && floor(fraction(-7, 2)) == -4 && floor(fraction(-8, 2)) == -4);
-static_assert(ceil(fraction(7, 2)) == 4 && ceil(fraction(-7, 2)) == -3 && ceil(fraction(8, 2)) == 4);
+static_assert(floor(fraction(7, 2)) == 3);
+static_assert(floor(fraction(-7, 2)) == -4);
+static_assert(floor(fraction(-8, 2)) == -4);
+static_assert(ceil(fraction(7, 2)) == 4);
+static_assert(ceil(fraction(-7, 2)) == -3);
+static_assert(ceil(fraction(8, 2)) == 4);
 
 // The edge of 64 bits is reached, and not left, by each operation.
-static_assert(fraction(largest) + fraction(lowest) == -1 && fraction(lowest) + fraction(largest) == -1);
-static_assert(fraction(largest) - fraction(largest, 1) == 0 && fraction(-1) - fraction(largest) == fraction(lowest));
+static_assert(fraction(largest) + fraction(lowest) == -1);
+static_assert(fraction(lowest) + fraction(largest) == -1);
+static_assert(fraction(largest) - fraction(largest, 1) == 0);
+static_assert(fraction(-1) - fraction(largest) == fraction(lowest));
 static_assert(fraction(std::int64_t{1} << 62, 3) * -6 == fraction(lowest));
-static_assert(fraction(1, largest) * fraction(largest) == 1 && fraction(lowest) * fraction(1, 2) == lowest / 2);
-static_assert(fraction(lowest) / fraction(lowest, 3) == 3 && fraction(lowest) / fraction(lowest) == 1);
-static_assert(-fraction(largest) == fraction(lowest + 1) && reciprocal(fraction(-largest)) == fraction(-1, largest));
+static_assert(fraction(1, largest) * fraction(largest) == 1);
+static_assert(fraction(lowest) * fraction(1, 2) == lowest / 2);
+static_assert(fraction(lowest) / fraction(lowest, 3) == 3);
+static_assert(fraction(lowest) / fraction(lowest) == 1);
+static_assert(-fraction(largest) == fraction(lowest + 1));
+static_assert(reciprocal(fraction(-largest)) == fraction(-1, largest));
 
 /// Whether one operation agrees with GMP: the exact result where its lowest terms fit, overflow_error where not.
 template <class Operation>

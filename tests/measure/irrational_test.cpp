@@ -2,8 +2,7 @@
 #include "against_gmp.hpp"
 #include <turncloth/measure/irrational.hpp>
 #include <turncloth/measure/read.hpp>
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 #include <array>
 #include <bit>
@@ -15,32 +14,36 @@ using namespace turncloth;
 
 namespace {
 
-constexpr std::array every_side = {side::below, side::above, side::nearest};
+constexpr std::array every_rounding = {rounding::down, rounding::up, rounding::nearest};
 
 // A square's diagonal, 1.41421..., on rulers; and one that is a whole number (3, 4, 5).
-static_assert(square_root(2, {1, 64}, side::nearest) == fraction(91, 64));
-static_assert(square_root(2, {1, 10}, side::below) == fraction(14, 10));
-static_assert(square_root(2, {1, 10}, side::above) == fraction(15, 10));
-static_assert(diagonal(3_in, 4_in, "1/8"_in, side::below) == 5_in);
-static_assert(diagonal(3_in, 4_in, "1/8"_in, side::above) == 5_in);
-static_assert(diagonal("12"_in, "18"_in, "1/8"_in, side::above) == "21 3/4"_in); // 21.633...
+static_assert(square_root(2, {1, 64}, rounding::nearest) == fraction(91, 64));
+static_assert(square_root(2, {1, 10}, rounding::down) == fraction(14, 10));
+static_assert(square_root(2, {1, 10}, rounding::up) == fraction(15, 10));
+static_assert(diagonal(3_in, 4_in, "1/8"_in, rounding::down) == 5_in);
+static_assert(diagonal(3_in, 4_in, "1/8"_in, rounding::up) == 5_in);
+static_assert(diagonal("12"_in, "18"_in, "1/8"_in, rounding::up) == "21 3/4"_in); // 21.633...
 // A half between two graduations goes to the even one: sqrt(2.25) = 1 1/2, sqrt(6.25) = 2 1/2.
-static_assert(square_root({9, 4}, 1, side::nearest) == 2 && square_root({25, 4}, 1, side::nearest) == 2);
-static_assert(square_root(0, {1, 8}, side::above) == 0);
-static_assert(square_root(against_gmp::largest, 1, side::below) == 3037000499); // OEIS A000196 at 2^63 - 1
+static_assert(square_root({9, 4}, 1, rounding::nearest) == 2);
+static_assert(square_root({25, 4}, 1, rounding::nearest) == 2);
+static_assert(square_root(0, {1, 8}, rounding::up) == 0);
+static_assert(square_root(against_gmp::largest, 1, rounding::down) == 3037000499); // OEIS A000196 at 2^63 - 1
 
 // pi = 3.14159265358979...
-static_assert(times_pi(1, {1, 1000000}, side::below) == fraction(3141592, 1000000));
-static_assert(times_pi(1, {1, 1000000}, side::above) == fraction(3141593, 1000000));
-static_assert(times_pi(-1, {1, 1000}, side::below) == fraction(-3142, 1000));
-static_assert(times_pi(0, {1, 8}, side::above) == 0);
-static_assert(times_pi(1_in, "1/64"_in, side::nearest) == "201/64"_in);
+static_assert(times_pi(1, {1, 1000000}, rounding::down) == fraction(3141592, 1000000));
+static_assert(times_pi(1, {1, 1000000}, rounding::up) == fraction(3141593, 1000000));
+static_assert(times_pi(-1, {1, 1000}, rounding::down) == fraction(-3142, 1000));
+static_assert(times_pi(0, {1, 8}, rounding::up) == 0);
+static_assert(times_pi(1_in, "1/64"_in, rounding::nearest) == "201/64"_in);
 
 static_assert(approximate(0.1, {1, 10}).value == fraction(1, 10));
 static_assert(approximate(0.1 + 0.2, {1, 10}).value == fraction(3, 10)); // 0.30000000000000004
-static_assert(approximate(-2.5, 1).value == -2 && approximate(3.5, 1).value == 4);
-static_assert(approximate(12.51, {1, 4}).value == fraction(25, 2) && approximate(12.51, {1, 4}).error < -0.0099);
-static_assert(approximate(-0.0, 1).value == 0 && approximate(-0.0, 1).error == 0.0);
+static_assert(approximate(-2.5, 1).value == -2);
+static_assert(approximate(3.5, 1).value == 4);
+static_assert(approximate(12.51, {1, 4}).value == fraction(25, 2));
+static_assert(approximate(12.51, {1, 4}).error < -0.0099);
+static_assert(approximate(-0.0, 1).value == 0);
+static_assert(approximate(-0.0, 1).error == 0.0);
 static_assert(approximate(12.5, {1, 8}).error == 0.0);
 static_assert(approximate(1.0, {1, against_gmp::largest}).value == 1); // as many steps as there can be
 
@@ -48,15 +51,15 @@ std::string text(fraction x) { return std::to_string(numerator(x)) + "/" + std::
 
 /// sqrt(x) on a multiple of step: the whole number r of steps with (2r - 1)^2 <= 4 x / step^2 <= (2r + 1)^2, or the
 /// one below or above the root, found with the integer square root of GMP.
-mpq_class expected_root(const mpq_class& x, const mpq_class& step, side wanted) {
+mpq_class expected_root(const mpq_class& x, const mpq_class& step, rounding wanted) {
     const mpq_class square = x / (step * step);
     const mpz_class whole = against_gmp::floor(square);
     mpz_class root;
     mpz_sqrt(root.get_mpz_t(), whole.get_mpz_t());
     const mpz_class next = root + 1;
-    if (square == root * root || wanted == side::below)
+    if (square == root * root || wanted == rounding::down)
         return root * step;
-    if (wanted == side::above)
+    if (wanted == rounding::up)
         return next * step;
     const mpq_class half = mpq_class(2 * root + 1, 2), middle = half * half;
     const bool goes_up = square > middle || (square == middle && mpz_odd_p(root.get_mpz_t()));
@@ -78,14 +81,14 @@ mpq_class expected_nearest(const mpq_class& x, const mpq_class& step) {
     return mpq_class(below + (goes_up ? 1 : 0)) * step;
 }
 
-mpq_class expected_on_side(const mpq_class& x, const mpq_class& step, side wanted) {
-    if (wanted == side::nearest)
+mpq_class expected_on_side(const mpq_class& x, const mpq_class& step, rounding wanted) {
+    if (wanted == rounding::nearest)
         return expected_nearest(x, step);
-    return mpq_class(wanted == side::below ? against_gmp::floor(x / step) : against_gmp::ceil(x / step)) * step;
+    return mpq_class(wanted == rounding::down ? against_gmp::floor(x / step) : against_gmp::ceil(x / step)) * step;
 }
 
 void check_root(fraction x, fraction step) {
-    for (const side wanted : every_side) {
+    for (const rounding wanted : every_rounding) {
         const mpq_class expected = expected_root(against_gmp::exact(x), against_gmp::exact(step), wanted);
         if (!against_gmp::same(square_root(x, step, wanted), expected))
             FAIL("root of ", text(x), " by ", text(step));
@@ -146,7 +149,7 @@ TEST_CASE("diagonals are the roots of the sums of squares") {
     while (random.another_of(20'000)) {
         const fraction a = abs(random.on_a_ruler()), b = abs(random.on_a_ruler());
         const mpq_class p = against_gmp::exact(a), q = against_gmp::exact(b);
-        for (const side wanted : every_side) {
+        for (const rounding wanted : every_rounding) {
             const auto d = diagonal(length_of<inch>(a), length_of<inch>(b), "1/64"_in, wanted);
             if (!against_gmp::same(d.value(), expected_root(p * p + q * q, mpq_class(1, 64), wanted)))
                 FAIL("diagonal of ", text(a), " by ", text(b));
@@ -159,7 +162,7 @@ TEST_CASE("multiples of pi are right on every side, by pi to fifty digits") {
     for (const int i : random.cases(50'000)) {
         const fraction x = i % 2 == 0 ? random.on_a_ruler() : random.awkward();
         const fraction step(1, i % 3 == 0 ? 10 : std::int64_t{1} << random.between(0, 6));
-        for (const side wanted : every_side) {
+        for (const rounding wanted : every_rounding) {
             const mpq_class expected = expected_on_side(against_gmp::exact(x) * pi(), against_gmp::exact(step), wanted);
             if (!against_gmp::same(times_pi(x, step, wanted), expected))
                 FAIL("pi times ", text(x), " by ", text(step));
@@ -227,15 +230,15 @@ TEST_CASE("a double a hair above half a very small step is not taken for a tie")
 
 TEST_CASE("what has no answer is refused") {
     const double infinite = std::numeric_limits<double>::infinity();
-    CHECK_THROWS_AS(square_root(-1, {1, 8}, side::below), range_error);
-    CHECK_THROWS_AS(square_root(2, 0, side::below), range_error);
-    CHECK_THROWS_WITH_AS(diagonal(3_in, -(4_in), 1_in, side::above),
+    CHECK_THROWS_AS(square_root(-1, {1, 8}, rounding::down), range_error);
+    CHECK_THROWS_AS(square_root(2, 0, rounding::down), range_error);
+    CHECK_THROWS_WITH_AS(diagonal(3_in, -(4_in), 1_in, rounding::up),
                          "a side of a rectangle must be zero or more: it was -4 in", range_error);
-    CHECK_THROWS_AS(square_root(against_gmp::largest, {1, 8}, side::below), overflow_error);
-    CHECK_THROWS_AS(times_pi(1, -1, side::below), range_error);
-    CHECK_THROWS_AS(times_pi(against_gmp::largest, 1, side::below), overflow_error);
+    CHECK_THROWS_AS(square_root(against_gmp::largest, {1, 8}, rounding::down), overflow_error);
+    CHECK_THROWS_AS(times_pi(1, -1, rounding::down), range_error);
+    CHECK_THROWS_AS(times_pi(against_gmp::largest, 1, rounding::down), overflow_error);
     // 78256779 pi is 245850922 and about 6e-9 more: no graduation near it can be told apart from one just beside it.
-    CHECK_THROWS_AS(times_pi(78256779, {1, 1000000000}, side::below), overflow_error);
+    CHECK_THROWS_AS(times_pi(78256779, {1, 1000000000}, rounding::down), overflow_error);
     CHECK_THROWS_AS(approximate(infinite, 1), range_error);
     CHECK_THROWS_AS(approximate(-infinite, 1), range_error);
     CHECK_THROWS_AS(approximate(std::numeric_limits<double>::quiet_NaN(), 1), range_error);

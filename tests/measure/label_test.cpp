@@ -2,8 +2,7 @@
 #include <turncloth/measure/label.hpp>
 #include <turncloth/measure/read.hpp>
 #include <turncloth/measure/working.hpp>
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 #include <string>
 #include <string_view>
@@ -14,7 +13,8 @@ using namespace turncloth;
 namespace {
 
 constexpr label hem = "hem";
-static_assert(hem == "hem" && hem.text().size() == 3);
+static_assert(hem == "hem");
+static_assert(hem.text().size() == 3);
 static_assert(label() == "");
 static_assert(std::string_view(label("a\0b")).size() == 3); // a literal as it stands
 

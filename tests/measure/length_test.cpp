@@ -6,8 +6,7 @@
 #include <turncloth/measure/length.hpp>
 #include <turncloth/measure/read.hpp>
 #include <turncloth/measure/write.hpp>
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 #include <array>
 #include <cstdio>
@@ -30,16 +29,22 @@ static_assert(as<metre>(36_ft) == 10.9728_m);
 
 // The foot of the old United States survey, 1200/3937 m, is not the foot of cloth.
 static_assert(as<metre>(length_of<foot>(1)) != length_of<metre>({1200, 3937}));
-static_assert(as<metre>(length_of<foot>(3937)) != 1200_m && as<metre>(length_of<foot>(3937)) < 1200_m);
+static_assert(as<metre>(length_of<foot>(3937)) != 1200_m);
+static_assert(as<metre>(length_of<foot>(3937)) < 1200_m);
 
-static_assert(as<inch>(1_ft) == 12_in && as<foot>(1_yd) == 3_ft && as<inch>(1_yd) == 36_in);
-static_assert(as<millimetre>(1_cm) == 10_mm && as<centimetre>(1_m) == 100_cm && as<millimetre>(1_m) == 1000_mm);
+static_assert(as<inch>(1_ft) == 12_in);
+static_assert(as<foot>(1_yd) == 3_ft);
+static_assert(as<inch>(1_yd) == 36_in);
+static_assert(as<millimetre>(1_cm) == 10_mm);
+static_assert(as<centimetre>(1_m) == 100_cm);
+static_assert(as<millimetre>(1_m) == 1000_mm);
 // 1/8128 in, which is 3.125 micrometres, goes whole into 1/64 in and into 1/10 mm: 127 and 32 times (derived).
 static_assert(ratio(length_of<inch>({1, 64}), length_of<inch>({1, 8128})) == 127);
 static_assert(ratio(0.1_mm, as<millimetre>(length_of<inch>({1, 8128}))) == 32);
 
 // Areas. 1 sq yd = 9 sq ft = 1296 sq in; 1 sq in = 6.4516 sq cm; 1 sq yd = 0.83612736 sq m (NIST SP 811, B.8).
-static_assert(as_area<inch>(1_yd * 1_yd) == 36_in * 36_in && (36_in * 36_in).value() == 1296);
+static_assert(as_area<inch>(1_yd * 1_yd) == 36_in * 36_in);
+static_assert((36_in * 36_in).value() == 1296);
 static_assert(as_area<foot>(1_yd * 1_yd).value() == 9);
 static_assert(as_area<centimetre>(1_in * 1_in).value() == fraction(64516, 10000));
 static_assert(as_area<metre>(1_yd * 1_yd).value() == fraction(83612736, 100000000));
@@ -48,16 +53,30 @@ static_assert(std::is_same_v<decltype(1_in * 1_in), area<inch>>);
 static_assert((12_in * 9_in) / 4_in == 27_in);
 
 // Lengths add, scale, compare and divide as lengths do.
-static_assert(10_in + 2 * "1/2"_in == 11_in && 10_in - 3_in == 7_in && 10_in / 4 == "2 1/2"_in);
-static_assert(6_in * fraction(1, 4) == "1 1/2"_in && fraction(1, 4) * 6_in == "1 1/2"_in && -(3_in) < 0_in);
-static_assert(2U * 3_in == 6_in && 3_in * 2L == 6_in);
+static_assert(10_in + 2 * "1/2"_in == 11_in);
+static_assert(10_in - 3_in == 7_in);
+static_assert(10_in / 4 == "2 1/2"_in);
+static_assert(6_in * fraction(1, 4) == "1 1/2"_in);
+static_assert(fraction(1, 4) * 6_in == "1 1/2"_in);
+static_assert(-(3_in) < 0_in);
+static_assert(2U * 3_in == 6_in);
+static_assert(3_in * 2L == 6_in);
 static_assert(ratio(50_in, 35_in) == fraction(10, 7));
-static_assert(abs(-(3_in)) == 3_in && abs(3_in) == 3_in);
+static_assert(abs(-(3_in)) == 3_in);
+static_assert(abs(3_in) == 3_in);
 static_assert(length<inch>() == 0_in);
-static_assert(unit_name<inch> == "in" && unit_name<foot> == "ft" && unit_name<yard> == "yd");
-static_assert(unit_name<millimetre> == "mm" && unit_name<centimetre> == "cm" && unit_name<metre> == "m");
-static_assert(metric_unit<centimetre> && !metric_unit<yard> && length_unit<yard> && !length_unit<area<inch>>);
-static_assert(sizeof(length<inch>) == sizeof(fraction) && std::is_trivially_destructible_v<length<inch>>);
+static_assert(unit_name<inch> == "in");
+static_assert(unit_name<foot> == "ft");
+static_assert(unit_name<yard> == "yd");
+static_assert(unit_name<millimetre> == "mm");
+static_assert(unit_name<centimetre> == "cm");
+static_assert(unit_name<metre> == "m");
+static_assert(metric_unit<centimetre>);
+static_assert(!metric_unit<yard>);
+static_assert(length_unit<yard>);
+static_assert(!length_unit<area<inch>>);
+static_assert(sizeof(length<inch>) == sizeof(fraction));
+static_assert(std::is_trivially_destructible_v<length<inch>>);
 
 // What spoils cloth does not compile. (That it says what to write instead is seen in tests/misuse.)
 template <class A, class B>

@@ -1,8 +1,7 @@
 // measure/require.hpp and measure/error.hpp: every refusal says one sentence, and the same as data.
 #include <turncloth/measure/read.hpp>
 #include <turncloth/measure/require.hpp>
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 #include <string>
 

@@ -2,8 +2,7 @@
 #include "against_gmp.hpp"
 #include <turncloth/measure/read.hpp>
 #include <turncloth/measure/rounding.hpp>
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 #include <array>
 #include <string>
@@ -30,22 +29,34 @@ static_assert(nearest_to(read_fraction("10.9728"), {1, 10}) == 11);
 
 // General Decimal Arithmetic test cases, rounding.decTest 2.59 (M. Cowlishaw): the names there are half_even,
 // half_up (away from zero), half_down (toward zero), floor (down) and ceiling (up).
-static_assert(whole("12345.5", ties::to_even) == 12346 && whole("12346.5", ties::to_even) == 12346);
-static_assert(whole("12345.5", ties::away_from_zero) == 12346 && whole("12346.5", ties::away_from_zero) == 12347);
-static_assert(whole("12345.5", ties::toward_zero) == 12345 && whole("-12344.5", ties::toward_zero) == -12344);
+static_assert(whole("12345.5", ties::to_even) == 12346);
+static_assert(whole("12346.5", ties::to_even) == 12346);
+static_assert(whole("12345.5", ties::away_from_zero) == 12346);
+static_assert(whole("12346.5", ties::away_from_zero) == 12347);
+static_assert(whole("12345.5", ties::toward_zero) == 12345);
+static_assert(whole("-12344.5", ties::toward_zero) == -12344);
 static_assert(whole("-12345.5", ties::toward_zero) == -12345);
-static_assert(down_to(read_fraction("12345.5"), 1) == 12345 && up_to(read_fraction("12345.5"), 1) == 12346);
+static_assert(down_to(read_fraction("12345.5"), 1) == 12345);
+static_assert(up_to(read_fraction("12345.5"), 1) == 12346);
 // By the same rules, below zero.
-static_assert(whole("-12344.5", ties::to_even) == -12344 && whole("-12345.5", ties::to_even) == -12346);
-static_assert(whole("-12344.5", ties::away_from_zero) == -12345 && whole("-12344.5", ties::up) == -12344);
-static_assert(whole("-12344.5", ties::down) == -12345 && whole("12344.5", ties::down) == 12344);
-static_assert(down_to(read_fraction("-12344.1"), 1) == -12345 && up_to(read_fraction("-12344.9"), 1) == -12344);
+static_assert(whole("-12344.5", ties::to_even) == -12344);
+static_assert(whole("-12345.5", ties::to_even) == -12346);
+static_assert(whole("-12344.5", ties::away_from_zero) == -12345);
+static_assert(whole("-12344.5", ties::up) == -12344);
+static_assert(whole("-12344.5", ties::down) == -12345);
+static_assert(whole("12344.5", ties::down) == 12344);
+static_assert(down_to(read_fraction("-12344.1"), 1) == -12345);
+static_assert(up_to(read_fraction("-12344.9"), 1) == -12344);
 
 // Any step: the quotient is rounded to a whole number, half to even, and multiplied again (IS 2:1960).
-static_assert(nearest_to("5/16"_in, "1/8"_in) == "1/4"_in && nearest_to("7/16"_in, "1/8"_in) == "1/2"_in);
-static_assert(nearest_to(12.5_cm, 5_cm) == 10_cm && nearest_to(12.6_cm, 5_cm) == 15_cm);
-static_assert(up_to("2 3/16"_in, "1/8"_in) == "2 1/4"_in && down_to("2 3/16"_in, "1/8"_in) == "2 1/8"_in);
-static_assert(up_to("1 1/8"_yd, "1/8"_yd) == "1 1/8"_yd && up_to(15.12_cm, 0.5_cm) == 15.5_cm);
+static_assert(nearest_to("5/16"_in, "1/8"_in) == "1/4"_in);
+static_assert(nearest_to("7/16"_in, "1/8"_in) == "1/2"_in);
+static_assert(nearest_to(12.5_cm, 5_cm) == 10_cm);
+static_assert(nearest_to(12.6_cm, 5_cm) == 15_cm);
+static_assert(up_to("2 3/16"_in, "1/8"_in) == "2 1/4"_in);
+static_assert(down_to("2 3/16"_in, "1/8"_in) == "2 1/8"_in);
+static_assert(up_to("1 1/8"_yd, "1/8"_yd) == "1 1/8"_yd);
+static_assert(up_to(15.12_cm, 0.5_cm) == 15.5_cm);
 
 struct graduation {
     int millimetres;

@@ -3,8 +3,8 @@
 #include "reference.hpp"
 #include <turncloth/measure/read.hpp>
 #include <turncloth/notions/bias.hpp>
+#include <turncloth/testing/doctest.hpp>
 
-#include <doctest/doctest.h>
 #include <gmpxx.h>
 
 #include <array>
@@ -68,7 +68,7 @@ constexpr std::array<along, 22> baldt = {{
 TEST_CASE("lengths along the selvedge are those of a table of 1916, which is an eighth low in three rows") {
     int low = 0;
     for (const along& row : baldt) {
-        const length<inch> nearest = along_selvedge(row.width, "1/8"_in, side::nearest);
+        const length<inch> nearest = along_selvedge(row.width, "1/8"_in, rounding::nearest);
         const bool printed_low = row.width == 2_in || row.width == "6 1/2"_in || row.width == 8_in;
         CHECK(nearest == row.printed + (printed_low ? "1/8"_in : 0_in));
         low += printed_low;
@@ -80,7 +80,7 @@ TEST_CASE("the rule of a third more along the selvedge falls short of the root b
     // Woolman, A Sewing Course for Teachers (published): "allow one-third more along the selvage".
     for (int n = 1; n <= 40; ++n) {
         const fraction short_by =
-            1 - fraction(4, 3) * n / along_selvedge(length_of<inch>(n), "1/1000"_in, side::above).value();
+            1 - fraction(4, 3) * n / along_selvedge(length_of<inch>(n), "1/1000"_in, rounding::up).value();
         CHECK(short_by > fraction(55, 1000));
         CHECK(short_by < fraction(60, 1000));
     }
@@ -265,7 +265,7 @@ TEST_CASE("what gives no bias says why") {
           "too small: the width of a strip, given 0 in, least 0 in");
     CHECK(facts<binding_error>(most(1_in, 1_in, 1_in, "-1"_in)) ==
           "too small: the shortest strip, given -1 in, least 0 in");
-    CHECK(facts<binding_error>([] { return along_selvedge(0_in, "1/8"_in, side::above); }) ==
+    CHECK(facts<binding_error>([] { return along_selvedge(0_in, "1/8"_in, rounding::up); }) ==
           "too small: the width of a strip, given 0 in, least 0 in");
     CHECK(facts<binding_error>([] { return longest_bias<inch>({.square = 0_in, .width = 1_in}, "1/8"_in); }) ==
           "too small: the side of a square, given 0 in, least 0 in");

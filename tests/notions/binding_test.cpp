@@ -3,8 +3,7 @@
 #include "reference.hpp"
 #include <turncloth/measure/read.hpp>
 #include <turncloth/notions/binding.hpp>
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 #include <array>
 
@@ -19,9 +18,10 @@ namespace {
 static_assert(single_fold("1/4"_in, {.seam = "3/8"_in}).value() == "1 1/4"_in);
 static_assert(single_fold("1/2"_in, {.seam = "3/8"_in}).value() == "1 3/4"_in);
 // Common practice: 4 times the finished width for one layer and 6 times for two, with the seam as wide as the binding.
-static_assert(single_fold("1/2"_in, {.seam = "1/2"_in}).value() == 2_in &&
-              double_fold("1/2"_in, {.seam = "1/2"_in}).value() == 3_in);
-static_assert(single_fold(1_cm, {.seam = 1_cm}).value() == 4_cm && double_fold(1_cm, {.seam = 1_cm}).value() == 6_cm);
+static_assert(single_fold("1/2"_in, {.seam = "1/2"_in}).value() == 2_in);
+static_assert(double_fold("1/2"_in, {.seam = "1/2"_in}).value() == 3_in);
+static_assert(single_fold(1_cm, {.seam = 1_cm}).value() == 4_cm);
+static_assert(double_fold(1_cm, {.seam = 1_cm}).value() == 6_cm);
 // Derived, 2 (2 W + s): 1/4 in finished with a seam of 1/4 in from 1 1/2 in, 1/2 from 2 1/2, 3/4 from 3 1/2.
 static_assert(double_fold("1/4"_in, {.seam = "1/4"_in}).value() == "1 1/2"_in);
 static_assert(double_fold("1/2"_in, {.seam = "1/4"_in}).value() == "2 1/2"_in);
@@ -31,8 +31,8 @@ static_assert(finished_width_of_single("3 1/2"_in, {.seam = "7/8"_in}) == "7/8"_
 // Round a thickness each layer goes once.
 static_assert(double_fold("3/8"_in, {.seam = "3/8"_in, .turn = "1/8"_in}).value() == "2 1/2"_in); // the synopsis
 static_assert(single_fold("3/8"_in, {.seam = "3/8"_in, .turn = "1/8"_in}).value() == "1 5/8"_in);
-static_assert(finished_width_of_double("2 1/2"_in, {.seam = "1/4"_in}) == "1/2"_in &&
-              finished_width_of_single(4_cm, {.seam = 1_cm}) == 1_cm);
+static_assert(finished_width_of_double("2 1/2"_in, {.seam = "1/4"_in}) == "1/2"_in);
+static_assert(finished_width_of_single(4_cm, {.seam = 1_cm}) == 1_cm);
 
 // Round a mat 15 x 24 in with 1/8 in for each corner's fold and 6 in to join the ends.
 static_assert(binding_length(finished_size(15_in, 24_in), {.fold = "1/8"_in, .overlap = 6_in}).value() == "84 1/2"_in);
@@ -41,8 +41,8 @@ static_assert(binding_length(78_in, 0, {.fold = {}, .overlap = {}}).value() == 7
 static_assert(strips_across("84 1/2"_in, {.width = 2_in, .usable = 42_in, .join = 2_in}).count == 3);
 static_assert(strips_across("84 1/2"_in, {.width = 2_in, .usable = 42_in, .join = 2_in}).cloth == 6_in);
 static_assert(strips_across("84 1/2"_in, {.width = 2_in, .usable = 42_in, .join = 2_in}).left_over == "37 1/2"_in);
-static_assert(strips_across(82_in, {.width = 2_in, .usable = 42_in, .join = 2_in}).count == 2 &&
-              strips_across(82_in, {.width = 2_in, .usable = 42_in, .join = 2_in}).left_over == 0_in);
+static_assert(strips_across(82_in, {.width = 2_in, .usable = 42_in, .join = 2_in}).count == 2);
+static_assert(strips_across(82_in, {.width = 2_in, .usable = 42_in, .join = 2_in}).left_over == 0_in);
 static_assert(strips_across(42_in, {.width = 2_in, .usable = 42_in, .join = 2_in}).joins == 0);
 // Even where each join takes nearly all of a piece, one piece is not called two.
 static_assert(strips_across("1/2"_in, {.width = 2_in, .usable = 4_in, .join = 3_in}).count == 1);

@@ -3,8 +3,7 @@
 #include "reference.hpp"
 #include <turncloth/measure/read.hpp>
 #include <turncloth/notions/boxed.hpp>
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 using namespace turncloth;
 using reference::exact;
@@ -22,19 +21,25 @@ static_assert(box_from_cut(cut_size(19_in, 12_in), 1_in, {.seam = "1/2"_in, .acr
 static_assert(box_from_stitched(cut_size(19_in, 12_in), 2_in, "1/2"_in) == pad);
 // Squares of 2 in and one allowance make a base 4 in deep (derived).
 static_assert(box_from_cut(cut_size(20_in, 20_in), 2_in, {.seam = "1/2"_in, .across = "1/2"_in}).depth() == 4_in);
-static_assert(corner_stitched(2_in, "1/2"_in).from_point == 1_in && corner_stitched(2_in, "1/2"_in).line == 2_in);
+static_assert(corner_stitched(2_in, "1/2"_in).from_point == 1_in);
+static_assert(corner_stitched(2_in, "1/2"_in).line == 2_in);
 static_assert(corner_stitched(2_in, "1/2"_in).from_edges == "1 1/2"_in);
 
 // Derived: a face of 12 x 12 in with allowances of 1/2 in has plates of 13 x 13 in and a ring of 48 in at the seam
 // line.
 constexpr boxed_size<inch> square_pad(12_in, 12_in, 3_in);
-static_assert(plate(square_pad, "1/2"_in) == cut_size(13_in, 13_in) && square_pad.round() == 48_in);
-static_assert(edging(square_pad, "1/2"_in, 1).total == 49_in && edging(square_pad, "1/2"_in, 1).width == 4_in);
-static_assert(edging(square_pad, "1/2"_in, 4).total == 52_in && edging(square_pad, "1/2"_in, 4).pieces[3] == 13_in);
+static_assert(plate(square_pad, "1/2"_in) == cut_size(13_in, 13_in));
+static_assert(square_pad.round() == 48_in);
+static_assert(edging(square_pad, "1/2"_in, 1).total == 49_in);
+static_assert(edging(square_pad, "1/2"_in, 1).width == 4_in);
+static_assert(edging(square_pad, "1/2"_in, 4).total == 52_in);
+static_assert(edging(square_pad, "1/2"_in, 4).pieces[3] == 13_in);
 // Around a zipper whose folds meet: each half is half the depth, a seam, and what is turned beside the zipper.
 constexpr auto zipped = split_edging(square_pad, "1/2"_in, edging_zipper<inch>{14_in, "3/4"_in, {}});
-static_assert(zipped.half_width.value() == "2 3/4"_in && zipped.half_length == 15_in);
-static_assert(zipped.rest_width == 4_in && zipped.rest_length == 35_in);
+static_assert(zipped.half_width.value() == "2 3/4"_in);
+static_assert(zipped.half_length == 15_in);
+static_assert(zipped.rest_width == 4_in);
+static_assert(zipped.rest_length == 35_in);
 
 // A bag with a flat bottom (derived): across, face + depth + 2 seams; down, face + half the depth + seam + top.
 static_assert(boxed_bag<inch>({12_in, 14_in, 4_in}, {.seam = "1/2"_in, .top = 1_in}).width.value() == 17_in);
@@ -43,7 +48,8 @@ static_assert(boxed_bag<inch>({12_in, 14_in, 4_in}, {.seam = "1/2"_in, .top = 1_
 static_assert(covering(pad, {.around = "1/4"_in, .in_depth = {}}) == boxed_size("16 1/4"_in, "9 1/4"_in, 2_in));
 static_assert(filling_for(pad, {.around = "-1/2"_in, .in_depth = {}}) ==
               boxed_size("16 1/2"_in, "9 1/2"_in, 2_in)); // foam squeezed by 1/2 in
-static_assert(wadding_layers(2_in, "1/2"_in, 1) == 4 && wadding_layers(2_in, "1/2"_in, {3, 5}) == 7);
+static_assert(wadding_layers(2_in, "1/2"_in, 1) == 4);
+static_assert(wadding_layers(2_in, "1/2"_in, {3, 5}) == 7);
 static_assert(as<centimetre>(pad) == boxed_size("40.64"_cm, "22.86"_cm, "5.08"_cm));
 
 /// The line that closes a corner, from where the cloth lies. On each panel, with the raw corner at the origin, the

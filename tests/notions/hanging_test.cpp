@@ -3,8 +3,7 @@
 #include "reference.hpp"
 #include <turncloth/measure/read.hpp>
 #include <turncloth/notions/hanging.hpp>
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 #include <cstdint>
 #include <limits>
@@ -23,8 +22,8 @@ constexpr panel<inch> backing(finished_size(15_in, 42_in), hanging_edges);
 constexpr eyelet<inch> brass{"3/8"_in, "3/4"_in};
 constexpr auto three = eyelets(backing, 3, brass, {.margin = "1 1/2"_in, .clear = "1/8"_in});
 static_assert(three.down == at<finished_edge>(2_in)); // midway between the fold and the stitching 4 in below it
-static_assert(three.along.centres()[0] == at<finished_edge>("1 7/8"_in) &&
-              three.along.centres()[1] == at<finished_edge>("7 1/2"_in));
+static_assert(three.along.centres()[0] == at<finished_edge>("1 7/8"_in));
+static_assert(three.along.centres()[1] == at<finished_edge>("7 1/2"_in));
 static_assert(three.along.gap() == "4 7/8"_in);
 
 // Centres 1 7/8 in from both sides leave 11 1/4 in between; no more than 4 in apart takes 3 gaps.
@@ -47,9 +46,12 @@ static_assert(folded_ribbons(3, "4 1/2"_in, "1/2"_in).value() == 30_in);
 
 // Pockets every 7 in, 35 in of backing, film of 50 in marked every 10 in (common practice).
 constexpr pocket_row<inch> film(35_in, 50_in, 5);
-static_assert(film.fullness() == fraction(10, 7) && film.mapping().surplus(0) == 3_in);
-static_assert(film.dividers()[0] == at<short_piece>(7_in) && film.dividers()[3] == at<short_piece>(28_in));
-static_assert(film.dividers().size() == 4 && film.mapping().mark_on_long(2) == at<long_piece>(20_in));
+static_assert(film.fullness() == fraction(10, 7));
+static_assert(film.mapping().surplus(0) == 3_in);
+static_assert(film.dividers()[0] == at<short_piece>(7_in));
+static_assert(film.dividers()[3] == at<short_piece>(28_in));
+static_assert(film.dividers().size() == 4);
+static_assert(film.mapping().mark_on_long(2) == at<long_piece>(20_in));
 // "Half as long again less a little", in whole inches to each pocket: 10 1/2 becomes 10.
 static_assert(film_for_fullness(35_in, 5, {3, 2}, 1_in) == 50_in);
 static_assert(film.film_cut(1_in).value() == 52_in); // 1 in pressed under at each end
@@ -152,9 +154,9 @@ TEST_CASE("film taken for a depth stands off at least so far, and marked a gradu
         const length<inch> span = random.inches(60) + 10_in, depth = random.inches(3);
         const std::int64_t n = random.between(1, 9);
         const length<inch> long_film = film_for_depth(span, n, depth, "1/8"_in);
-        CHECK(pocket_row<inch>(span, long_film, n).bow("1/100000"_in, side::above) >= depth);
+        CHECK(pocket_row<inch>(span, long_film, n).bow("1/100000"_in, rounding::up) >= depth);
         if (long_film / n - "1/8"_in > span / n)
-            CHECK(pocket_row<inch>(span, long_film - "1/8"_in * n, n).bow("1/100000"_in, side::below) < depth);
+            CHECK(pocket_row<inch>(span, long_film - "1/8"_in * n, n).bow("1/100000"_in, rounding::down) < depth);
     }
 }
 

@@ -3,8 +3,7 @@
 #include "reference.hpp"
 #include <turncloth/measure/read.hpp>
 #include <turncloth/notions/joining.hpp>
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 using namespace turncloth;
 using reference::exact;
@@ -16,8 +15,10 @@ namespace {
 // A. R. Bond, The Scientific American Boy, "The canvas tent" (published): widths of 30 in lapped 1 in make 9 ft 9 in
 // with four.
 constexpr auto tent = cloth_widths(117_in, {.width = 30_in, .join = 1_in}, joined::flat);
-static_assert(tent.count == 4 && tent.joins == 3);
-static_assert(tent.made_up.value() == 117_in && tent.left_over == 0_in);
+static_assert(tent.count == 4);
+static_assert(tent.joins == 3);
+static_assert(tent.made_up.value() == 117_in);
+static_assert(tent.left_over == 0_in);
 // Sewn to a ring the same four lap once more, and give 9 ft 8 in: for 9 ft 9 in a fifth is needed.
 static_assert(cloth_widths(117_in, {.width = 30_in, .join = 1_in}, joined::in_the_round).count == 5);
 static_assert(cloth_widths(116_in, {.width = 30_in, .join = 1_in}, joined::in_the_round).joins == 4);
@@ -34,7 +35,9 @@ static_assert(cloth_widths(112_in, {.width = 54_in, .join = 0_in}, joined::flat)
 static_assert(cloth_widths(224_in, {.width = 54_in, .join = 0_in}, joined::flat).count == 5);
 // US Army TM 10-1670-279-23&P, p. 2-59 (published): webbing of 20 in whose ends overlap by 5 in is a loop 15 in round.
 constexpr auto sling = cloth_widths(15_in, {.width = 20_in, .join = 5_in}, joined::in_the_round);
-static_assert(sling.count == 1 && sling.joins == 1 && sling.made_up.value() == 15_in);
+static_assert(sling.count == 1);
+static_assert(sling.joins == 1);
+static_assert(sling.made_up.value() == 15_in);
 // One width needs no join, unless it is closed to a ring.
 static_assert(cloth_widths(30_in, {.width = 30_in, .join = 1_in}, joined::flat).joins == 0);
 static_assert(cloth_widths(29_in, {.width = 30_in, .join = 1_in}, joined::in_the_round).joins == 1);

@@ -3,9 +3,9 @@
 #include "reference.hpp"
 #include <turncloth/measure/read.hpp>
 #include <turncloth/notions/loop.hpp>
+#include <turncloth/testing/doctest.hpp>
 
 #include <boost/math/constants/constants.hpp>
-#include <doctest/doctest.h>
 
 #include <cmath>
 
@@ -18,25 +18,27 @@ using reference::real;
 namespace {
 
 // Stitched as far out as the rod's radius r, the way is r (2 + pi): a half circle and two straights of r... and r = 1.
-static_assert(loop_for_rod<inch>({.diameter = 2_in, .stitched = 1_in}, "0.00001"_in, side::nearest) == "5.14159"_in);
+static_assert(loop_for_rod<inch>({.diameter = 2_in, .stitched = 1_in}, "0.00001"_in, rounding::nearest) ==
+              "5.14159"_in);
 // Stitched on the rod's own line, all the way round: pi.
-static_assert(loop_for_rod<inch>({.diameter = 1_in, .stitched = 0_in}, "0.00001"_in, side::nearest) == "3.14159"_in);
+static_assert(loop_for_rod<inch>({.diameter = 1_in, .stitched = 0_in}, "0.00001"_in, rounding::nearest) ==
+              "3.14159"_in);
 // r = 1, stitched at sqrt(3) = 1.7320508: a third of the circle and two straights, 2 sqrt(3) + 2 pi / 3 = 5.5584967...
-static_assert(loop_for_rod<inch>({.diameter = 2_in, .stitched = "1.7320508"_in}, "0.00001"_in, side::nearest) ==
+static_assert(loop_for_rod<inch>({.diameter = 2_in, .stitched = "1.7320508"_in}, "0.00001"_in, rounding::nearest) ==
               "5.5585"_in);
-static_assert(loop_for_rod<inch>({.diameter = "3/4"_in, .stitched = "3/8"_in}, "1/8"_in, side::above) ==
+static_assert(loop_for_rod<inch>({.diameter = "3/4"_in, .stitched = "3/8"_in}, "1/8"_in, rounding::up) ==
               2_in); // the synopsis
 
-static_assert(casing_for_rod<inch>({.diameter = 1_in, .ease = "1/4"_in}, "1/8"_in, side::above) ==
-              "1 7/8"_in);                                                              // 1.5708 + 0.25 = 1.8208
-static_assert(rod_for_casing(2_in, "1/8"_in, side::below) == "1 1/4"_in);               // 4 / pi = 1.2732
-static_assert(loop_over_box<inch>({4_in, 3_in}, 4_in, "1/8"_in, side::above) == 14_in); // 4 + 2 x 5, exactly
-static_assert(loop_over_box<inch>({4_in, 3_in}, 0_in, "1/8"_in, side::below) ==
+static_assert(casing_for_rod<inch>({.diameter = 1_in, .ease = "1/4"_in}, "1/8"_in, rounding::up) ==
+              "1 7/8"_in);                                                               // 1.5708 + 0.25 = 1.8208
+static_assert(rod_for_casing(2_in, "1/8"_in, rounding::down) == "1 1/4"_in);             // 4 / pi = 1.2732
+static_assert(loop_over_box<inch>({4_in, 3_in}, 4_in, "1/8"_in, rounding::up) == 14_in); // 4 + 2 x 5, exactly
+static_assert(loop_over_box<inch>({4_in, 3_in}, 0_in, "1/8"_in, rounding::down) ==
               10_in); // straight up, over, straight down
 
 // A Manual of Home-Making, Portieres (published): a run is at least twice as wide as its rod is thick, 1 1/2 in for 3/4 in,
 // which is more than the half girth, 1.18 in (derived).
-static_assert(casing_for_rod<inch>({.diameter = "3/4"_in, .ease = {}}, "0.01"_in, side::nearest) == "1.18"_in);
+static_assert(casing_for_rod<inch>({.diameter = "3/4"_in, .ease = {}}, "0.01"_in, rounding::nearest) == "1.18"_in);
 
 constexpr boxed_thing<inch> seed_tin{6_in, "2 1/2"_in, 8_in};
 static_assert(pocket_for_box(seed_tin, {.ease = "1/4"_in, .above = -2 * 1_in}).width.value() == "8 3/4"_in);
@@ -68,7 +70,7 @@ TEST_CASE("the ribbon over a rod is as long as its path: two tangents and the ar
     while (random.another_of(60)) {
         const length<inch> diameter = random.inches(3), stitched = random.inches(3);
         const double path = laid_over(to_double(diameter.value()) / 2, to_double(stitched.value()));
-        CHECK(loop_of_rod<inch>({.diameter = diameter, .stitched = stitched}).value() ==
+        CHECK(detail::loop_of_rod<inch>({.diameter = diameter, .stitched = stitched}).value() ==
               doctest::Approx(path).epsilon(1e-6));
     }
 }
@@ -79,14 +81,14 @@ TEST_CASE("the ribbon over a rod is 2 h + r (2 pi - 4 atan(h / r)), rounded righ
         const length<centimetre> diameter = random.centimetres(8), stitched = random.centimetres(8);
         const real r = exact(diameter) / 2, h = exact(stitched);
         const real way = 2 * h + r * (boost::math::constants::two_pi<real>() - 4 * atan(h / r));
-        CHECK(exact(loop_for_rod<centimetre>({.diameter = diameter, .stitched = stitched}, "0.1"_cm, side::above)) *
+        CHECK(exact(loop_for_rod<centimetre>({.diameter = diameter, .stitched = stitched}, "0.1"_cm, rounding::up)) *
                   10 ==
               ceil(way * 10));
-        CHECK(exact(loop_for_rod<centimetre>({.diameter = diameter, .stitched = stitched}, "0.1"_cm, side::below)) *
+        CHECK(exact(loop_for_rod<centimetre>({.diameter = diameter, .stitched = stitched}, "0.1"_cm, rounding::down)) *
                   10 ==
               floor(way * 10));
-        CHECK(abs(real(loop_of_rod<centimetre>({.diameter = diameter, .stitched = stitched}).value()) - way) <=
-              loop_of_rod<centimetre>({.diameter = diameter, .stitched = stitched}).bound());
+        CHECK(abs(real(detail::loop_of_rod<centimetre>({.diameter = diameter, .stitched = stitched}).value()) - way) <=
+              detail::loop_of_rod<centimetre>({.diameter = diameter, .stitched = stitched}).bound());
     }
 }
 
@@ -94,13 +96,13 @@ TEST_CASE(
     "the shortest loop is stitched a radius out; further out it nears its base, further in it goes under the rod") {
     // d/dh (2 h + 4 r atan(r / h)) = 2 - 4 r^2 / (h^2 + r^2), which is zero at h = r. As h grows, 4 r atan(r / h) falls
     // to 4 r^2 / h.
-    CHECK(loop_of_rod<inch>({.diameter = 2_in, .stitched = 1000_in}).value() ==
+    CHECK(detail::loop_of_rod<inch>({.diameter = 2_in, .stitched = 1000_in}).value() ==
           doctest::Approx(2000.004).epsilon(1e-9));
     reference::sampler random(1848);
     while (random.another_of(1'000)) {
         const length<inch> diameter = random.inches(4), h = random.inches(4);
-        const double here = loop_of_rod<inch>({.diameter = diameter, .stitched = h}).value(),
-                     further = loop_of_rod<inch>({.diameter = diameter, .stitched = h + "1/64"_in}).value();
+        const double here = detail::loop_of_rod<inch>({.diameter = diameter, .stitched = h}).value(),
+                     further = detail::loop_of_rod<inch>({.diameter = diameter, .stitched = h + "1/64"_in}).value();
         CHECK((h >= diameter / 2 ? further > here : true));
         CHECK((h + "1/64"_in <= diameter / 2 ? further < here : true));
         CHECK(here > 2 * to_double(h.value()));
@@ -111,9 +113,9 @@ TEST_CASE("the rod that a casing is made for goes in, and not much thicker a one
     reference::sampler random(1850);
     while (random.another_of(5'000)) {
         const length<inch> rod = random.inches(3) + "1/8"_in, ease = random.inches(1);
-        const length<inch> width = casing_for_rod<inch>({.diameter = rod, .ease = ease}, "1/16"_in, side::above);
-        CHECK(rod_for_casing(width - ease, "1/64"_in, side::above) >= rod);
-        CHECK(rod_for_casing(width - ease - "1/16"_in, "1/64"_in, side::below) <= rod);
+        const length<inch> width = casing_for_rod<inch>({.diameter = rod, .ease = ease}, "1/16"_in, rounding::up);
+        CHECK(rod_for_casing(width - ease, "1/64"_in, rounding::up) >= rod);
+        CHECK(rod_for_casing(width - ease - "1/16"_in, "1/64"_in, rounding::down) <= rod);
     }
 }
 
@@ -133,32 +135,32 @@ TEST_CASE("a pocket goes round its box with its ease to spare, and covers it to 
 
 TEST_CASE("a ribbon over a box is checked by whole right triangles") {
     // Three Pythagorean triangles: depth, out, slope.
-    CHECK(loop_over_box<centimetre>({1_cm, 12_cm}, 5_cm, "0.1"_cm, side::below) == 27_cm);
-    CHECK(loop_over_box<centimetre>({2_cm, 8_cm}, 15_cm, "0.1"_cm, side::above) == 36_cm);
-    CHECK(loop_over_box<inch>({"1/2"_in, "3/4"_in}, 1_in, "1/16"_in, side::nearest) == 3_in);
+    CHECK(loop_over_box<centimetre>({1_cm, 12_cm}, 5_cm, "0.1"_cm, rounding::down) == 27_cm);
+    CHECK(loop_over_box<centimetre>({2_cm, 8_cm}, 15_cm, "0.1"_cm, rounding::up) == 36_cm);
+    CHECK(loop_over_box<inch>({"1/2"_in, "3/4"_in}, 1_in, "1/16"_in, rounding::nearest) == 3_in);
 }
 
 TEST_CASE("what holds nothing says why") {
-    CHECK(message<loop_error>([] { return loop_of_rod<inch>({.diameter = 0_in, .stitched = 1_in}); }) ==
+    CHECK(message<loop_error>([] { return detail::loop_of_rod<inch>({.diameter = 0_in, .stitched = 1_in}); }) ==
           "the diameter of a rod must be more than zero: it was 0 in");
-    CHECK(message<loop_error>([] { return loop_of_rod<inch>({.diameter = 1_in, .stitched = "-1/2"_in}); }) ==
+    CHECK(message<loop_error>([] { return detail::loop_of_rod<inch>({.diameter = 1_in, .stitched = "-1/2"_in}); }) ==
           "the distance of stitching from the middle of a loop must be zero or more: it was -1/2 in");
     CHECK(facts<loop_error>([&] {
-              return casing_for_rod<inch>({.diameter = -1 * 1_in, .ease = 0_in}, "1/8"_in, side::above);
+              return casing_for_rod<inch>({.diameter = -1 * 1_in, .ease = 0_in}, "1/8"_in, rounding::up);
           }) == "too small: the diameter of a rod, given -1 in, least 0 in");
     CHECK(facts<loop_error>([&] {
-              return casing_for_rod<inch>({.diameter = 1_in, .ease = "-1/8"_in}, "1/8"_in, side::above);
+              return casing_for_rod<inch>({.diameter = 1_in, .ease = "-1/8"_in}, "1/8"_in, rounding::up);
           }) == "too small: the ease of a casing, given -1/8 in, least 0 in");
-    CHECK(facts<loop_error>([&] { return rod_for_casing(0_in, "1/8"_in, side::below); }) ==
+    CHECK(facts<loop_error>([&] { return rod_for_casing(0_in, "1/8"_in, rounding::down); }) ==
           "too small: the width of a casing, given 0 in, least 0 in");
     CHECK(facts<loop_error>([&] {
-              return loop_over_box<inch>({0_in, 1_in}, 1_in, "1/8"_in, side::below);
+              return loop_over_box<inch>({0_in, 1_in}, 1_in, "1/8"_in, rounding::down);
           }) == "too small: the width of a box, given 0 in, least 0 in");
     CHECK(facts<loop_error>([&] {
-              return loop_over_box<inch>({1_in, 0_in}, 1_in, "1/8"_in, side::below);
+              return loop_over_box<inch>({1_in, 0_in}, 1_in, "1/8"_in, rounding::down);
           }) == "too small: the depth of a box, given 0 in, least 0 in");
     CHECK(facts<loop_error>([&] {
-              return loop_over_box<inch>({1_in, 1_in}, "-1"_in, "1/8"_in, side::below);
+              return loop_over_box<inch>({1_in, 1_in}, "-1"_in, "1/8"_in, rounding::down);
           }) == "too small: the distance of stitching from a box, given -1 in, least 0 in");
     CHECK(message<loop_error>([] { return pocket_for_box(seed_tin, {.ease = 0_in, .above = -8 * 1_in}); }) ==
           "a pocket must cover some of the box: of 8 in it leaves 8 in bare");

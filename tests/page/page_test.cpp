@@ -2,8 +2,8 @@
 #include <turncloth/measure/read.hpp>
 #include <turncloth/page/paper.hpp>
 #include <turncloth/page/svg.hpp>
+#include <turncloth/testing/doctest.hpp>
 
-#include <doctest/doctest.h>
 #include <pugixml.hpp>
 
 #include <limits>
@@ -12,10 +12,13 @@
 using namespace turncloth;
 
 // ISO 216: A4 is 210 x 297 mm. ANSI/ASME Y14.1: size A is 8 1/2 x 11 in.
-static_assert(paper::a4.narrow() == 210 && paper::a4.wide() == 297);
-static_assert(paper::letter.narrow() == 8.5 * 25.4 && paper::letter.wide() == 11 * 25.4);
+static_assert(paper::a4.narrow() == 210);
+static_assert(paper::a4.wide() == 297);
+static_assert(paper::letter.narrow() == 8.5 * 25.4);
+static_assert(paper::letter.wide() == 11 * 25.4);
 static_assert(paper::custom(12_in, 18_in) == paper::custom(18_in, 12_in));
-static_assert(paper::a4.fitted() != paper::a4 && paper::a4.fitted().is_fitted());
+static_assert(paper::a4.fitted() != paper::a4);
+static_assert(paper::a4.fitted().is_fitted());
 
 namespace {
 

@@ -2,8 +2,7 @@
 #include <turncloth/measure/read.hpp>
 #include <turncloth/panel/corner.hpp>
 #include <turncloth/panel/panel.hpp>
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 #include <atomic>
 #include <cstdlib>

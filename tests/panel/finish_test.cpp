@@ -2,8 +2,7 @@
 #include "measure/against_gmp.hpp"
 #include <turncloth/measure/read.hpp>
 #include <turncloth/panel/finish.hpp>
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 #include <algorithm>
 #include <string_view>
@@ -29,7 +28,8 @@ constexpr bool makes(const finish<inch>& f, length<inch> allowance, std::initial
 // Every finish, with lengths of our own; what is expected is geometry: fold a strip, prick it, unfold it.
 static_assert(makes(finish<inch>(), 0_in, {}, {}));
 constexpr finish<inch> raw;
-static_assert(raw.name() == "raw edge" && raw.allowance_parts().empty());
+static_assert(raw.name() == "raw edge");
+static_assert(raw.allowance_parts().empty());
 static_assert(makes(seam("5/8"_in), "5/8"_in, {}, {"5/8"_in}));
 static_assert(makes(single_turned_hem("3/4"_in, "1/8"_in), "3/4"_in, {"3/4"_in}, {"1 3/8"_in}));
 static_assert(makes(single_turned_hem("3/4"_in), "3/4"_in, {"3/4"_in}, {"1 1/2"_in}));
@@ -49,28 +49,39 @@ static_assert(makes(lapped_over(0_in, "1/8"_in), 0_in, {}, {"1/8"_in}));
 static_assert(makes(lapped_under("3/4"_in, "1/8"_in), "3/4"_in, {}, {"5/8"_in}));
 
 // How far turned cloth lies inward of the finished edge.
-static_assert(single_turned_hem("3/4"_in).reach() == "3/4"_in &&
-              double_turned_hem("3/8"_in, "3/4"_in).reach() == "3/4"_in);
-static_assert(heading(3_in).reach() == 3_in && self_binding("5/8"_in).reach() == "5/8"_in);
-static_assert(separate_binding("3/8"_in).reach() == "3/8"_in && lapped_over("1/2"_in).reach() == "1/2"_in);
-static_assert(seam("5/8"_in).reach() == 0_in && french_seam("1/4"_in, "3/8"_in).reach() == 0_in);
+static_assert(single_turned_hem("3/4"_in).reach() == "3/4"_in);
+static_assert(double_turned_hem("3/8"_in, "3/4"_in).reach() == "3/4"_in);
+static_assert(heading(3_in).reach() == 3_in);
+static_assert(self_binding("5/8"_in).reach() == "5/8"_in);
+static_assert(separate_binding("3/8"_in).reach() == "3/8"_in);
+static_assert(lapped_over("1/2"_in).reach() == "1/2"_in);
+static_assert(seam("5/8"_in).reach() == 0_in);
+static_assert(french_seam("1/4"_in, "3/8"_in).reach() == 0_in);
 
 // A lap that is not turned under may be sewn on its very edge.
 static_assert(makes(lapped_over(0_in), 0_in, {}, {0_in}));
 
 // Which rows join two pieces, and which hold one piece's own edge.
-static_assert(seam("5/8"_in).joins() && french_seam("1/4"_in, "3/8"_in).joins());
-static_assert(felled_over("3/8"_in, "1/4"_in).joins() && felled_under("1/4"_in).joins());
-static_assert(lapped_over("1/2"_in).joins() && lapped_over(0_in).joins() && lapped_under("3/4"_in).joins());
-static_assert(!double_turned_hem("3/8"_in, "3/4"_in).joins() && !self_binding("5/8"_in).joins());
-static_assert(!separate_binding("3/8"_in).joins() && !finish<inch>().joins());
+static_assert(seam("5/8"_in).joins());
+static_assert(french_seam("1/4"_in, "3/8"_in).joins());
+static_assert(felled_over("3/8"_in, "1/4"_in).joins());
+static_assert(felled_under("1/4"_in).joins());
+static_assert(lapped_over("1/2"_in).joins());
+static_assert(lapped_over(0_in).joins());
+static_assert(lapped_under("3/4"_in).joins());
+static_assert(!double_turned_hem("3/8"_in, "3/4"_in).joins());
+static_assert(!self_binding("5/8"_in).joins());
+static_assert(!separate_binding("3/8"_in).joins());
+static_assert(!finish<inch>().joins());
 
 // The parts of an allowance, for the working: none of nothing.
 constexpr auto flat_binding = self_binding("1/2"_in), thick_binding = self_binding("1/2"_in, 0_in, "1/8"_in);
-static_assert(flat_binding.allowance_parts().size() == 2 && thick_binding.allowance_parts().size() == 3);
+static_assert(flat_binding.allowance_parts().size() == 2);
+static_assert(thick_binding.allowance_parts().size() == 3);
 constexpr auto turned_once = single_turned_hem(1_in), turned_twice = double_turned_hem("3/8"_in, "3/4"_in);
 static_assert(turned_once.allowance_parts().size() == 1);
-static_assert(turned_twice.allowance_parts()[0] == "3/8"_in && turned_twice.allowance_parts()[1] == "3/4"_in);
+static_assert(turned_twice.allowance_parts()[0] == "3/8"_in);
+static_assert(turned_twice.allowance_parts()[1] == "3/4"_in);
 
 // US Army FM 10-16 (24 May 2000), General Fabric Repair, figures 8-2 and 8-3: a canvas hem of 1 in with 1/2 in turned
 // first takes 1 1/2 in; it is stitched 1/8 in from the fold, which comes to lie 2 in from the first crease.
@@ -94,8 +105,8 @@ static_assert(french_seam(length_of<inch>({1, 6}), "1/4"_in).allowance() == leng
 
 // Felled seams. Burton and Burton, School Sewing Based on Home Problems, par. 138: both edges 3/8 in for tailored
 // skirts, then one trimmed to 1/8 in and the wider turned over it.
-static_assert(felled_over("1/4"_in, "1/8"_in).allowance() == "3/8"_in &&
-              felled_under("1/8"_in).allowance() == "1/8"_in);
+static_assert(felled_over("1/4"_in, "1/8"_in).allowance() == "3/8"_in);
+static_assert(felled_under("1/8"_in).allowance() == "1/8"_in);
 // Hapgood, School Needlework (1893): for a straight fell one edge is set 1/8 in below the other before sewing: that is
 // what turns under.
 static_assert(felled_over("1/4"_in, "1/8"_in).allowance() - felled_under("1/4"_in).allowance() == "1/8"_in);
@@ -104,7 +115,8 @@ static_assert(felled_over("1/4"_in, "1/8"_in).allowance() - felled_under("1/4"_i
 static_assert(self_binding("1/2"_in).allowance() == 1_in);
 // Common practice: garment seams of 5/8 in, craft seams of 1/2 in.
 constexpr auto narrow_seam = seam("1/2"_in);
-static_assert(seam("5/8"_in).allowance() == "5/8"_in && narrow_seam.stitching()[0] == at<cut_edge>("1/2"_in));
+static_assert(seam("5/8"_in).allowance() == "5/8"_in);
+static_assert(narrow_seam.stitching()[0] == at<cut_edge>("1/2"_in));
 
 // Turn of cloth: nothing for nothing; at most half a circle on the middle of the cloth, no less than the square fold.
 static_assert(turn_of_cloth(0_mm, 0_mm, 0.1_mm) == 0_mm);
@@ -121,8 +133,10 @@ constexpr auto own = finish<centimetre>("rolled edge")
                          .folds_at(0.5_cm)
                          .stitched_at(1_cm)
                          .reaches(0.25_cm);
-static_assert(own.allowance() == 0.75_cm && own.folds().size() == 1 && own.name() == "rolled edge" &&
-              own.reach() == 0.25_cm);
+static_assert(own.allowance() == 0.75_cm);
+static_assert(own.folds().size() == 1);
+static_assert(own.name() == "rolled edge");
+static_assert(own.reach() == 0.25_cm);
 
 /// A strip of paper, folded: where the marks of the flat strip come to lie.
 fraction folded(fraction mark, std::span<const place_in> folds) {

@@ -4,8 +4,7 @@
 #include "panel/paper.hpp"
 #include <turncloth/measure/read.hpp>
 #include <turncloth/panel/made_up.hpp>
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 #include <algorithm>
 #include <optional>
@@ -202,10 +201,16 @@ TEST_CASE("mitred corners of unequal hems: every proof holds in fractions and ag
                           s.all());
         const auto ways = all_corners(mitred("1/16"_in, "1/64"_in));
         const folding_proof shown = fold_panel(piece, ways).proof();
-        REQUIRE((shown.outline && shown.mitres && shown.hems && shown.cloth));
+        REQUIRE(shown.outline);
+        REQUIRE(shown.mitres);
+        REQUIRE(shown.hems);
+        REQUIRE(shown.cloth);
         const auto in_doubles = fold_panel<double>(piece, ways);
         const folding_proof again = in_doubles.proof();
-        REQUIRE((again.outline && again.mitres && again.hems && again.cloth));
+        REQUIRE(again.outline);
+        REQUIRE(again.mitres);
+        REQUIRE(again.hems);
+        REQUIRE(again.cloth);
     }
 }
 
@@ -216,7 +221,10 @@ TEST_CASE("lengths so awkward that fractions run out are folded in doubles") {
     const auto ways = all_corners(mitred("1/4"_in, "1/16"_in));
     CHECK_THROWS_AS(fold_panel(piece, ways), overflow_error);
     const folding_proof shown = fold_panel<double>(piece, ways).proof();
-    CHECK((shown.outline && shown.mitres && shown.hems && shown.cloth));
+    CHECK(shown.outline);
+    CHECK(shown.mitres);
+    CHECK(shown.hems);
+    CHECK(shown.cloth);
 }
 
 TEST_CASE("a mitre in the wrong place is found out") {

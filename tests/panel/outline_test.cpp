@@ -2,8 +2,7 @@
 #include "panel/boost_geometry.hpp"
 #include "panel/random_outline.hpp"
 #include <turncloth/panel/outline.hpp>
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 #include <algorithm>
 #include <cmath>
@@ -40,12 +39,16 @@ bg_polygon as_bg(const pieces& corners) {
     return ring;
 }
 
-bool near(const point<centimetre, double>& p, double x, double y) {
-    return std::hypot(p.x.value() - x, p.y.value() - y) < 1e-9;
+void check_at(const point<centimetre, double>& p, double x, double y) {
+    CHECK(p.x.value() == doctest::Approx(x).epsilon(1e-9));
+    CHECK(p.y.value() == doctest::Approx(y).epsilon(1e-9));
 }
-bool has_corners(const pieces& found, std::vector<std::pair<double, double>> expected) {
-    return std::equal(found.begin(), found.end(), expected.begin(), expected.end(),
-                      [](const auto& p, const auto& q) { return near(p, q.first, q.second); });
+void check_corners(const pieces& found, const std::vector<std::pair<double, double>>& expected) {
+    REQUIRE(found.size() == expected.size());
+    for (std::size_t i = 0; i < found.size(); ++i) {
+        CAPTURE(i);
+        check_at(found[i], expected[i].first, expected[i].second);
+    }
 }
 
 /// From the line of an edge, outward above zero, for corners that run counter-clockwise.
@@ -86,20 +89,20 @@ double difference(const bg_polygon& a, const bg_polygon& b) {
 TEST_CASE("a rectangle with four allowances is cut as a rectangle") {
     const outline<centimetre> tray({at_cm(0, 0), at_cm(30, 0), at_cm(30, 20), at_cm(0, 20)},
                                    {cm(1), cm(2), cm(3), cm(4)});
-    CHECK(has_corners(tray.cut_line(), {{-4, -1}, {32, -1}, {32, 23}, {-4, 23}}));
+    check_corners(tray.cut_line(), {{-4, -1}, {32, -1}, {32, 23}, {-4, 23}});
     CHECK(area_of(tray.cut_line()).value() == doctest::Approx(36 * 24));
     CHECK(perimeter_of(tray.cut_line()).value() == doctest::Approx(120));
     CHECK(tray.crossings().empty());
     CHECK(tray.seam_line().size() == 4);
-    CHECK(near(tray.cut_edge(3).first, -4, 23));
-    CHECK(near(tray.cut_edge(3).second, -4, -1));
+    check_at(tray.cut_edge(3).first, -4, 23);
+    check_at(tray.cut_edge(3).second, -4, -1);
     // The same piece with its corners the other way round.
     const outline<centimetre> clockwise({at_cm(0, 20), at_cm(30, 20), at_cm(30, 0), at_cm(0, 0)},
                                         {cm(3), cm(2), cm(1), cm(4)});
-    CHECK(has_corners(clockwise.cut_line(), {{-4, 23}, {32, 23}, {32, -1}, {-4, -1}}));
+    check_corners(clockwise.cut_line(), {{-4, 23}, {32, 23}, {32, -1}, {-4, -1}});
     // And exact for a panel whose allowances are fractions: what the rectangle's own rule says.
-    CHECK(has_corners(outline<centimetre>({at_cm(0, 0), at_cm(3, 0), at_cm(3, 2), at_cm(0, 2)}, {cm(0)}).cut_line(),
-                      {{0, 0}, {3, 0}, {3, 2}, {0, 2}}));
+    check_corners(outline<centimetre>({at_cm(0, 0), at_cm(3, 0), at_cm(3, 2), at_cm(0, 2)}, {cm(0)}).cut_line(),
+                  {{0, 0}, {3, 0}, {3, 2}, {0, 2}});
 }
 
 TEST_CASE("worked: a hem on slanting sides, mitred, squared and reflected") {
@@ -109,20 +112,19 @@ TEST_CASE("worked: a hem on slanting sides, mitred, squared and reflected") {
     const std::vector<cm_allowance> allowances = {cm(3), cm(std::sqrt(2.0)), cm(0), cm(std::sqrt(2.0))};
     using enum corner_shape;
     const outline<centimetre> plain(apron, allowances);
-    CHECK(has_corners(plain.cut_line(), {{-5, -3}, {25, -3}, {17, 5}, {3, 5}}));
+    check_corners(plain.cut_line(), {{-5, -3}, {25, -3}, {17, 5}, {3, 5}});
     const outline<centimetre> square(apron, allowances,
                                      {squared_to_edge_after, squared_to_edge_before, mitred, mitred});
-    CHECK(has_corners(square.cut_line(), {{-2, 0}, {-2, -3}, {22, -3}, {22, 0}, {17, 5}, {3, 5}}));
+    check_corners(square.cut_line(), {{-2, 0}, {-2, -3}, {22, -3}, {22, 0}, {17, 5}, {3, 5}});
     // Folded up along y = 0 the hem's ends lie on the sides' cut lines: (-2, 0) to (1, 3) is at 45 degrees.
     const outline<centimetre> reflected(apron, allowances,
                                         {reflected_in_edge_after, reflected_in_edge_before, mitred, mitred});
-    CHECK(has_corners(reflected.cut_line(), {{-2, 0}, {1, -3}, {19, -3}, {22, 0}, {17, 5}, {3, 5}}));
+    check_corners(reflected.cut_line(), {{-2, 0}, {1, -3}, {19, -3}, {22, 0}, {17, 5}, {3, 5}});
     // Of the 3 cm, 1 cm is turned under first: it lies the other way about once more.
     const std::vector<cm_allowance> twice = {cm(3, 1), cm(std::sqrt(2.0)), cm(0), cm(std::sqrt(2.0))};
     const outline<centimetre> turned_twice(apron, twice,
                                            {reflected_in_edge_after, reflected_in_edge_before, mitred, mitred});
-    CHECK(has_corners(turned_twice.cut_line(),
-                      {{-2, 0}, {0, -2}, {-1, -3}, {21, -3}, {20, -2}, {22, 0}, {17, 5}, {3, 5}}));
+    check_corners(turned_twice.cut_line(), {{-2, 0}, {0, -2}, {-1, -3}, {21, -3}, {20, -2}, {22, 0}, {17, 5}, {3, 5}});
 }
 
 TEST_CASE("convex pieces with any allowances: the mitred cut line is all that lies within the offset edges") {
@@ -312,9 +314,9 @@ TEST_CASE("a mitre is cut off at its limit, square to the way from the corner") 
 TEST_CASE("an edge that runs straight on with another allowance makes a step square to it") {
     const pieces strip = {at_cm(0, 0), at_cm(10, 0), at_cm(20, 0), at_cm(20, 5), at_cm(0, 5)};
     const outline<centimetre> stepped(strip, {cm(1), cm(2), cm(1), cm(1), cm(1)});
-    CHECK(has_corners(stepped.cut_line(), {{-1, -1}, {10, -1}, {10, -2}, {21, -2}, {21, 6}, {-1, 6}}));
+    check_corners(stepped.cut_line(), {{-1, -1}, {10, -1}, {10, -2}, {21, -2}, {21, 6}, {-1, 6}});
     const outline<centimetre> level(strip, {cm(1)});
-    CHECK(has_corners(level.cut_line(), {{-1, -1}, {10, -1}, {21, -1}, {21, 6}, {-1, 6}}));
+    check_corners(level.cut_line(), {{-1, -1}, {10, -1}, {21, -1}, {21, 6}, {-1, 6}});
     // Bent by any angle near straight, either way, the step stays where it is and no allowance is cut into.
     for (const double bend : {-2.0, -0.5, -1e-3, -1e-8, 1e-12, 1e-9, 1e-6, 1e-3, 0.5, 2.0}) {
         const pieces bent = {at_cm(0, 0), at_cm(10, 0), at_cm(20, bend), at_cm(20, 8), at_cm(0, 8)};
@@ -333,7 +335,7 @@ TEST_CASE("where the piece bends a little, the step is square to the edge with t
     for (const double bend : {-3.0, 3.0}) { // 17 degrees
         const pieces bent = {at_cm(0, 0), at_cm(10, 0), at_cm(20, bend), at_cm(20, 8), at_cm(0, 8)};
         const outline<centimetre> wide_first(bent, {cm(2), cm(1), cm(1), cm(1), cm(1)});
-        CHECK(near(wide_first.cut_edge(0).second, 10, -2));
+        check_at(wide_first.cut_edge(0).second, 10, -2);
         CHECK(wide_first.cut_edge(1).first.x.value() == doctest::Approx(10));
         CHECK(outside(bent, 1, wide_first.cut_edge(1).first) == doctest::Approx(1));
         const outline<centimetre> wide_second(bent, {cm(1), cm(2), cm(1), cm(1), cm(1)});

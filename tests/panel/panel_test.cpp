@@ -3,8 +3,7 @@
 #include "measure/against_gmp.hpp"
 #include <turncloth/measure/read.hpp>
 #include <turncloth/panel/panel.hpp>
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 #include <array>
 #include <concepts>
@@ -17,7 +16,8 @@ namespace {
 // Common practice: an outer of 12 x 18 in goes with inners of 10 x 16 in, 1 in beyond them turned as two folds of 1/2
 // in.
 constexpr auto bound = self_bound(finished_size(10_in, 16_in), "1/2"_in);
-static_assert(bound.outer.cut() == cut_size(12_in, 18_in) && bound.inner == cut_size(10_in, 16_in));
+static_assert(bound.outer.cut() == cut_size(12_in, 18_in));
+static_assert(bound.inner == cut_size(10_in, 16_in));
 // The same from the pieces already cut.
 static_assert(panel<inch>::from_cut(cut_size(12_in, 18_in), all_round(self_binding("1/2"_in))).finished() ==
               finished_size(10_in, 16_in));
@@ -38,13 +38,17 @@ static_assert(backing.finished() == finished_size(13_in, 40_in));
 constexpr panel patch(finished_size(8_in, 5_in), edges<inch>{seam("1/4"_in), single_turned_hem("1/2"_in),
                                                              double_turned_hem("1/8"_in, "3/8"_in), finish<inch>()});
 static_assert(patch.cut() == cut_size("8 1/2"_in, "5 3/4"_in));
-static_assert(patch.finish_of(edge::top).allowance() == "1/4"_in && patch.finish_of(edge::left).allowance() == 0_in);
+static_assert(patch.finish_of(edge::top).allowance() == "1/4"_in);
+static_assert(patch.finish_of(edge::left).allowance() == 0_in);
 static_assert(panel(finished_size(8_in, 5_in)).cut() == cut_size(8_in, 5_in));
 
 static_assert(all_edges.size() == 4);
-static_assert(opposite(edge::top) == edge::bottom && opposite(edge::left) == edge::right);
-static_assert(name_of(edge::top) == "top" && name_of(edge::right) == "right" && name_of(edge::bottom) == "bottom" &&
-              name_of(edge::left) == "left");
+static_assert(opposite(edge::top) == edge::bottom);
+static_assert(opposite(edge::left) == edge::right);
+static_assert(name_of(edge::top) == "top");
+static_assert(name_of(edge::right) == "right");
+static_assert(name_of(edge::bottom) == "bottom");
+static_assert(name_of(edge::left) == "left");
 
 // Places: the same spot from the cut edge, the finished edge and the stitching.
 constexpr panel hung(finished_size(13_in, 40_in),

@@ -4,8 +4,7 @@
 #include "panel/paper.hpp"
 #include <turncloth/measure/read.hpp>
 #include <turncloth/panel/polygon.hpp>
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 #include <algorithm>
 #include <array>
@@ -20,18 +19,20 @@ namespace bg = boost::geometry;
 namespace {
 
 constexpr std::array<point<inch>, 3> bunting{point_of<inch>(0, 8), point_of<inch>(6, 8), point_of<inch>(3, 0)};
-static_assert(signed_area_of(bunting) == -(24_in * 1_in) && area_of(bunting) == 24_in * 1_in);
+static_assert(signed_area_of(bunting) == -(24_in * 1_in));
+static_assert(area_of(bunting) == 24_in * 1_in);
 static_assert(is_convex(bunting));
-static_assert(locate(bunting, point_of<inch>(3, 4)) == position::inside);
-static_assert(locate(bunting, point_of<inch>(4, 8)) == position::on_edge);
-static_assert(locate(bunting, point_of<inch>(3, 0)) == position::on_edge);
-static_assert(locate(bunting, point_of<inch>(7, 8)) == position::outside);
-static_assert(locate(bunting, point_of<inch>(0, 0)) == position::outside);
+static_assert(locate(bunting, point_of<inch>(3, 4)) == containment::inside);
+static_assert(locate(bunting, point_of<inch>(4, 8)) == containment::on_edge);
+static_assert(locate(bunting, point_of<inch>(3, 0)) == containment::on_edge);
+static_assert(locate(bunting, point_of<inch>(7, 8)) == containment::outside);
+static_assert(locate(bunting, point_of<inch>(0, 0)) == containment::outside);
 
 constexpr std::array<point<inch>, 5> dart{point_of<inch>(0, 0), point_of<inch>(6, 0), point_of<inch>(6, 6),
                                           point_of<inch>(3, 2), point_of<inch>(0, 6)};
-static_assert(!is_convex(dart) && locate(dart, point_of<inch>(3, 3)) == position::outside);
-static_assert(locate(dart, point_of<inch>(5, 2)) == position::inside);
+static_assert(!is_convex(dart));
+static_assert(locate(dart, point_of<inch>(3, 3)) == containment::outside);
+static_assert(locate(dart, point_of<inch>(5, 2)) == containment::inside);
 
 // A five-pointed star turns one way at every corner and is not convex.
 constexpr std::array<point<inch>, 5> star{point_of<inch>(0, 4), point_of<inch>(8, 4), point_of<inch>(1, 0),
@@ -45,15 +46,17 @@ static_assert(is_convex(corner_in_a_side));
 
 constexpr line<inch> steep{point_of<inch>(0, 0), point_of<inch>(1, 2)};
 static_assert(reflected(point_of<inch>(1, 0), steep) == point_of<inch>({-3, 5}, {4, 5}));
-static_assert(side_of(steep, point_of<inch>(0, 1)) == beside::left);
-static_assert(side_of(steep, point_of<inch>(1, 1)) == beside::right);
-static_assert(side_of(steep, point_of<inch>(3, 6)) == beside::on);
+static_assert(side_of(steep, point_of<inch>(0, 1)) == line_side::left);
+static_assert(side_of(steep, point_of<inch>(1, 1)) == line_side::right);
+static_assert(side_of(steep, point_of<inch>(3, 6)) == line_side::on);
 
 template <class Number>
 concept exact_coordinate = requires(Number n) {
     point_of<inch>(n, n);
 };
-static_assert(exact_coordinate<int> && exact_coordinate<fraction> && !exact_coordinate<double>);
+static_assert(exact_coordinate<int>);
+static_assert(exact_coordinate<fraction>);
+static_assert(!exact_coordinate<double>);
 
 using bg_point = bg::model::d2::point_xy<double>;
 using bg_polygon = bg::model::polygon<bg_point, false, false>; // counter-clockwise, not closed
@@ -94,12 +97,12 @@ TEST_CASE("area, perimeter and where a point lies are those of Boost.Geometry") 
         for (int i = 0; i < 10; ++i) {
             const auto p = point_of<inch>({any.between(-800, 800), 8}, {any.between(-800, 800), 8});
             const bg_point q(to_double(p.x.value()), to_double(p.y.value()));
-            const position expected = bg::within(q, ring)       ? position::inside
-                                      : bg::covered_by(q, ring) ? position::on_edge
-                                                                : position::outside;
+            const containment expected = bg::within(q, ring)       ? containment::inside
+                                         : bg::covered_by(q, ring) ? containment::on_edge
+                                                                   : containment::outside;
             REQUIRE(locate(corners, p) == expected);
             REQUIRE(locate(drafted(corners), drafted(p)) == expected);
-            inside += expected == position::inside ? 1 : 0;
+            inside += expected == containment::inside ? 1 : 0;
         }
         std::reverse(corners.begin(), corners.end());
         REQUIRE(to_double(signed_area_of(corners).value()) == doctest::Approx(-bg::area(ring)).epsilon(1e-12));
@@ -142,7 +145,7 @@ TEST_CASE("a mirror image is exact, comes back, and keeps every distance") {
         for (const auto& on : {l.from, l.to})
             REQUIRE(square_between(sheet::exact(p), sheet::exact(on)) ==
                     square_between(sheet::exact(image), sheet::exact(on)));
-        const bool on_line = side_of(l, p) == beside::on;
+        const bool on_line = side_of(l, p) == line_side::on;
         REQUIRE((p == image) == on_line);
         REQUIRE((on_line || side_of(l, image) != side_of(l, p)));
     }
@@ -150,7 +153,7 @@ TEST_CASE("a mirror image is exact, comes back, and keeps every distance") {
 
 TEST_CASE("a drafted point counts as on a line that passes within the tolerance") {
     const line<inch, double> slanting{drafted_point<inch>(0, 0), drafted_point<inch>(300, 400)};
-    CHECK(side_of(slanting, drafted_point<inch>(30 - 0.8e-10, 40 + 0.6e-10)) == beside::on);
-    CHECK(side_of(slanting, drafted_point<inch>(30 - 0.8e-8, 40 + 0.6e-8)) == beside::left);
-    CHECK(side_of(slanting, drafted_point<inch>(30 + 0.8e-8, 40 - 0.6e-8)) == beside::right);
+    CHECK(side_of(slanting, drafted_point<inch>(30 - 0.8e-10, 40 + 0.6e-10)) == line_side::on);
+    CHECK(side_of(slanting, drafted_point<inch>(30 - 0.8e-8, 40 + 0.6e-8)) == line_side::left);
+    CHECK(side_of(slanting, drafted_point<inch>(30 + 0.8e-8, 40 - 0.6e-8)) == line_side::right);
 }

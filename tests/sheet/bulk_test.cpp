@@ -1,8 +1,7 @@
 // sheet/bulk.hpp: layers under the stitching, counted by hand as they lie one on another when the cloth is folded.
 #include <turncloth.hpp>
 #include <turncloth/sheet/bulk.hpp>
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 #include <map>
 #include <string>

@@ -1,7 +1,6 @@
 // sheet/notion.hpp: what the notions compute is listed label by label, each figure worked out by hand.
 #include <turncloth.hpp>
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 #include <string>
 #include <variant>

@@ -87,7 +87,10 @@ outline<Unit> folded(const sheet_piece<Unit>& p) {
                 widen(body, at);
         }
     REQUIRE(cloth.layer(cloth.layer_count() - 1).face_up); // all turned cloth went under it
-    REQUIRE((all.left == body.left && all.right == body.right && all.top == body.top && all.bottom == body.bottom));
+    REQUIRE(all.left == body.left);
+    REQUIRE(all.right == body.right);
+    REQUIRE(all.top == body.top);
+    REQUIRE(all.bottom == body.bottom);
     REQUIRE(cloth.area() == w * h); // none was lost
     return all;
 }

@@ -24,7 +24,7 @@ length<inch> sixteenths(int n) { return length_of<inch>({n, 16}); }
 
 std::string numbers(int n) {
     std::string said = to_text(read_length<inch>(std::to_string(n) + " 3/8 in") + sixteenths(n)) + ";";
-    said += to_text(diagonal(sixteenths(n), 11_in, "1/16"_in, side::above)) + ";";
+    said += to_text(diagonal(sixteenths(n), 11_in, "1/16"_in, rounding::up)) + ";";
     said += to_text(as<centimetre>(nearest_to(sixteenths(n), "1/8"_in)), ruler()) + ";";
     try {
         read_length<centimetre>(std::to_string(n) + " 1/");
@@ -40,7 +40,7 @@ std::string marks(int n) {
         said += to_text(mark.from_datum()) + ";";
     const even_mapping<inch> film(sixteenths(500 + n), sixteenths(400 + n), 5);
     said += to_text(film.onto_short(at<long_piece>(sixteenths(n))).from_datum());
-    return said + ";" + to_text(bow_height(sixteenths(200 + n), 12_in, "1/16"_in, side::nearest));
+    return said + ";" + to_text(bow_height(sixteenths(200 + n), 12_in, "1/16"_in, rounding::nearest));
 }
 
 project<inch> roll(int n) {

@@ -63,7 +63,7 @@ void show_arithmetic() {
         show(pair, [&] { return std::string(a < b ? "less" : "not less"); });
         show(pair, [&] { return to_text(length_of<inch>(a), ruler()); });
         show(pair, [&] { return to_text(read_length<inch>(to_text(a) + " cm")); });
-        show(pair, [&] { return to_text(diagonal(length_of<inch>(a), length_of<inch>(b), "1/16"_in, side::above)); });
+        show(pair, [&] { return to_text(diagonal(length_of<inch>(a), length_of<inch>(b), "1/16"_in, rounding::up)); });
     }
 }
 

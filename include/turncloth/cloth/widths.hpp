@@ -1,8 +1,7 @@
-// Which cloth to buy: the widths sold compared, and what is on hand used first.
+// Which cloth to buy: the widths sold compared.
 //
 //   std::vector<length<Unit>> widths_sold<Unit>()                   36, 44, 45, 54, 60 in; 110, 140, 150 cm
 //   std::vector<width_choice<Unit>> compare_widths(pieces, bolts)   least cloth by area first, what will not do last
-//   cloth_plan<Unit> lay_with_remnants(pieces, remnants, bolt)      remnants filled in turn, the rest laid on new cloth
 //
 //   auto best = compare_widths<inch>(pieces, {{.width = 44_in}, {.width = 60_in}}).front();
 //
@@ -73,109 +72,6 @@ std::vector<width_choice<Unit>> compare_widths(const std::vector<cloth_piece<Uni
         return offered[a.offered].width < offered[b.offered].width;
     });
     return choices;
-}
-
-/// A piece of cloth on hand.
-template <length_unit Unit>
-struct remnant {
-    bolt<Unit> cloth;
-    turncloth::length<Unit> length{};
-};
-
-/// `on_remnants` in the order of the remnants; `bought` is the lay on new cloth, of length nothing if none is needed.
-/// In all of them a place names its piece by its index in the list given.
-template <length_unit Unit>
-struct cloth_plan {
-    std::vector<lay<Unit>> on_remnants;
-    lay<Unit> bought;
-};
-
-namespace detail {
-
-/// Some of the pieces, as many as still wanted, with their indices in the whole list.
-template <length_unit Unit>
-struct piece_selection {
-    std::vector<cloth_piece<Unit>> pieces;
-    std::vector<std::size_t> index;
-
-    template <class Fits>
-    piece_selection(const std::vector<cloth_piece<Unit>>& all, const std::vector<std::int64_t>& wanted, Fits fits) {
-        for (std::size_t i = 0; i < all.size(); ++i) {
-            if (wanted[i] <= 0 || !fits(all[i], i))
-                continue;
-            pieces.push_back(all[i]);
-            pieces.back().quantity = wanted[i];
-            if (pieces.back().name.empty())
-                pieces.back().name = named(all[i], i);
-            index.push_back(i);
-        }
-    }
-
-    lay<Unit> in_all(lay<Unit> part, std::size_t all) const {
-        for (cloth_place<Unit>& place : part.places)
-            place.piece = index[place.piece];
-        std::vector<std::int64_t> spare(all, 0);
-        for (std::size_t i = 0; i < part.spare.size(); ++i)
-            spare[index[i]] = part.spare[i];
-        part.spare = std::move(spare);
-        return part;
-    }
-};
-
-template <length_unit Unit>
-bool fits_remnant(const cloth_piece<Unit>& piece, std::size_t index, const remnant<Unit>& on) {
-    if ((piece.on_fold && !on.cloth.folded) || too_wide(piece, index, on.cloth))
-        return false;
-    const length<Unit> start = into_repeat(piece.match_along, on.cloth.repeat_along);
-    if (start + piece.size.height() <= on.length && across_as_laid(piece) <= on.cloth.usable_width())
-        return true;
-    return may_turn(piece, on.cloth) && piece.size.width() <= on.length &&
-           piece.size.height() <= on.cloth.usable_width();
-}
-
-template <length_unit Unit>
-lay<Unit> fill_remnant(const std::vector<cloth_piece<Unit>>& pieces, std::vector<std::int64_t>& wanted,
-                       const remnant<Unit>& on, const lay_effort& effort) {
-    piece_selection<Unit> some(pieces, wanted,
-                               [&](const auto& piece, std::size_t i) { return fits_remnant(piece, i, on); });
-    if (some.pieces.empty())
-        return {};
-    const lay_translation<Unit> whole(some.pieces, on.cloth);
-    const whole_lay found = fullest_lay(whole.pieces, whole.cloth, whole.whole_below(on.length), effort);
-    std::vector<std::int64_t> came_out(some.pieces.size(), 0);
-    for (const lay_place& place : found.places)
-        came_out[place.piece] += on.cloth.folded && !some.pieces[place.piece].on_fold ? 2 : 1;
-    for (std::size_t i = 0; i < came_out.size(); ++i) {
-        some.pieces[i].quantity = std::min(came_out[i], some.pieces[i].quantity); // of which with_units makes the use
-        wanted[some.index[i]] -= some.pieces[i].quantity;
-    }
-    lay<Unit> made = whole.with_units(found);
-    made.use = made.use * made.length.value() / on.length.value();
-    return some.in_all(std::move(made), pieces.size());
-}
-
-} // namespace detail
-
-/// Fills the remnants in turn with as much, by area, as the effort finds how to, and lays the rest on new cloth. The
-/// use of a remnant counts all of it. Throws as lay_out does if a piece goes on neither remnants nor new cloth.
-template <length_unit Unit>
-cloth_plan<Unit> lay_with_remnants(const std::vector<cloth_piece<Unit>>& pieces,
-                                   const std::type_identity_t<std::vector<remnant<Unit>>>& remnants,
-                                   const std::type_identity_t<bolt<Unit>>& cloth, const lay_effort& effort = {}) {
-    detail::check_quantities(pieces);
-    std::vector<std::int64_t> wanted;
-    for (const cloth_piece<Unit>& piece : pieces)
-        wanted.push_back(piece.quantity);
-    cloth_plan<Unit> plan;
-    for (const remnant<Unit>& on : remnants) {
-        detail::check_bolt(on.cloth);
-        require_more_than_zero<lay_error>(on.length, "the length of a remnant");
-        plan.on_remnants.push_back(detail::fill_remnant(pieces, wanted, on, effort));
-    }
-    const detail::piece_selection<Unit> rest(pieces, wanted, [](const auto&, std::size_t) { return true; });
-    if (!rest.pieces.empty())
-        plan.bought = rest.in_all(lay_out(rest.pieces, cloth, effort), pieces.size());
-    return plan;
 }
 
 } // namespace turncloth

@@ -4,11 +4,11 @@
 //   estimate(x)  arctangent(x)           of a fraction x >= 0, to 62 bits or better; so are pi() and inverse_pi(), 1 / pi
 //   a + b   a * b   square_root(a)       carry their bounds along
 //   e.value()  e.bound()                 as doubles: the truth is within bound() of value()
-//   e.on(step, side)                     the graduation below, above or nearest; rounded(e, length, side) a length
+//   e.on(step, rounding)                 the graduation below, above or nearest; rounded(e, length, rounding) a length
 //   undecided_error                      the bound reaches over a border between two graduations
 //
 //   constexpr estimate round_a_rod = pi() * estimate({3, 4});                  // 2.35619...
-//   static_assert(rounded(round_a_rod, "1/16"_in, side::above) == "2 3/8"_in);
+//   static_assert(rounded(round_a_rod, "1/16"_in, rounding::up) == "2 3/8"_in);
 //
 // Whole-number arithmetic throughout: the same to the last bit on every machine and in constant expressions, whatever a
 // compiler is told about floating point.
@@ -176,7 +176,7 @@ public:
     /// The multiple of `step` on one side of the truth, or nearest to it. Both ends of what the truth can be must lead
     /// to it: undecided_error where they do not, range_error for a step not above zero, overflow_error where the result
     /// does not fit.
-    constexpr fraction on(fraction step, side wanted) const {
+    constexpr fraction on(fraction step, rounding wanted) const {
         static_cast<void>(detail::steps_in(0, step));
         const std::int64_t low = steps(detail::uint128{m_} - r_, step, wanted);
         const std::int64_t high = steps(detail::uint128{m_} + r_, step, wanted);
@@ -196,7 +196,7 @@ private:
     }
 
     /// n 2^exponent / step, rounded exactly. n d < 2^65 2^63.
-    constexpr std::int64_t steps(detail::uint128 n, fraction step, side wanted) const {
+    constexpr std::int64_t steps(detail::uint128 n, fraction step, rounding wanted) const {
         const detail::uint128 scaled_up = n * static_cast<std::uint64_t>(denominator(step));
         const auto by = static_cast<std::uint64_t>(numerator(step));
         const int down = -exponent_;
@@ -211,8 +211,8 @@ private:
         const bool dropped = down > 128 || halves * by << (down - 1) != scaled_up;
         const detail::uint128 below = halves / 2;
         const bool odd = (halves & 1) != 0;
-        const bool up =
-            wanted == side::above ? odd || dropped : wanted == side::nearest && odd && (dropped || (below & 1) != 0);
+        const bool up = wanted == rounding::up ? odd || dropped
+                                               : wanted == rounding::nearest && odd && (dropped || (below & 1) != 0);
         if (below >= detail::uint128{1} << 62)
             detail::refuse<overflow_error>(
                 std::to_string(value()) + " does not fit a fraction: numerator and denominator are 64-bit integers",
@@ -231,7 +231,7 @@ constexpr estimate inverse_pi() noexcept { return {0xA2F9836E4E441529U, 1, -65};
 
 /// On a ruler's graduation. Throws as estimate::on.
 template <length_unit Unit>
-constexpr length<Unit> rounded(const estimate& e, length<Unit> step, side wanted) {
+constexpr length<Unit> rounded(const estimate& e, length<Unit> step, rounding wanted) {
     return length_of<Unit>(e.on(step.value(), wanted));
 }
 

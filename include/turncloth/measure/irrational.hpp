@@ -1,12 +1,12 @@
 // Values that no fraction holds, brought to a graduation correctly.
 //
-//   square_root(x, step, side)      sqrt(x) on the graduation below, above or nearest, decided by whole numbers alone
-//   diagonal(a, b, step, side)      of a rectangle a by b
-//   times_pi(x, step, side)         pi x, between two fractions that bound pi
+//   square_root(x, step, rounding)  sqrt(x) on the graduation below, above or nearest, decided by whole numbers alone
+//   diagonal(a, b, step, rounding)  of a rectangle a by b
+//   times_pi(x, step, rounding)     pi x, between two fractions that bound pi
 //   approximate(real, step)         a double on a graduation, with the error that made
 //
-//   square_root(2, {1, 64}, side::nearest) == fraction(91, 64);
-//   diagonal("12"_in, "18"_in, "1/8"_in, side::above) == "21 3/4"_in;   // a strap that must reach
+//   square_root(2, {1, 64}, rounding::nearest) == fraction(91, 64);
+//   diagonal("12"_in, "18"_in, "1/8"_in, rounding::up) == "21 3/4"_in;   // a strap that must reach
 #ifndef TURNCLOTH_MEASURE_IRRATIONAL_HPP
 #define TURNCLOTH_MEASURE_IRRATIONAL_HPP
 
@@ -20,7 +20,7 @@
 namespace turncloth {
 
 /// Which graduation is wanted of a value that lies between two.
-enum class side { below, above, nearest };
+enum class rounding { down, up, nearest };
 
 namespace detail {
 
@@ -41,7 +41,7 @@ constexpr std::int64_t whole_root(std::int64_t n) noexcept {
 /// sqrt(x) on a multiple of `step`, for x >= 0. With n/d = x / step^2 and r = floor(sqrt(floor(n/d))), r <= sqrt(n/d)
 /// < r + 1, and sqrt(n/d) is above r + 1/2 exactly where 4 n/d is above (2r + 1)^2; a half goes to the even multiple.
 /// Throws range_error for x < 0, overflow_error where x / step^2 does not fit.
-constexpr fraction square_root(fraction x, fraction step, side wanted) {
+constexpr fraction square_root(fraction x, fraction step, rounding wanted) {
     require_not_negative<range_error>(x, "a number whose square root is taken");
     const fraction square = detail::steps_in(detail::steps_in(x, step), step);
     const std::int64_t root = detail::whole_root(floor(square));
@@ -51,13 +51,13 @@ constexpr fraction square_root(fraction x, fraction step, side wanted) {
     // (2r + 1)^2 d could pass 128 bits, so the quotient is compared and then the remainder.
     const detail::int128 quotient = 4 * n / d, remainder = 4 * n % d, halfway = odd * odd;
     const bool past_half = quotient > halfway || (quotient == halfway && (remainder > 0 || root % 2 != 0));
-    const bool goes_up = !exact && (wanted == side::above || (wanted == side::nearest && past_half));
+    const bool goes_up = !exact && (wanted == rounding::up || (wanted == rounding::nearest && past_half));
     return (fraction(root) + (goes_up ? 1 : 0)) * step;
 }
 
 /// The diagonal of a rectangle, on a graduation. Throws range_error for a negative side, and as square_root.
 template <length_unit Unit>
-constexpr length<Unit> diagonal(length<Unit> a, length<Unit> b, length<Unit> step, side wanted) {
+constexpr length<Unit> diagonal(length<Unit> a, length<Unit> b, length<Unit> step, rounding wanted) {
     require_not_negative<range_error>(a, "a side of a rectangle");
     require_not_negative<range_error>(b, "a side of a rectangle");
     return length_of<Unit>(square_root(a.value() * a.value() + b.value() * b.value(), step.value(), wanted));
@@ -69,15 +69,16 @@ namespace detail {
 inline constexpr fraction pi_below = {245850922, 78256779};
 inline constexpr fraction pi_above = {411557987, 131002976};
 
-constexpr fraction on_side(fraction x, fraction step, side wanted) {
-    return wanted == side::below ? down_to(x, step) : (wanted == side::above ? up_to(x, step) : nearest_to(x, step));
+constexpr fraction on_side(fraction x, fraction step, rounding wanted) {
+    return wanted == rounding::down ? down_to(x, step)
+                                    : (wanted == rounding::up ? up_to(x, step) : nearest_to(x, step));
 }
 } // namespace detail
 
 /// pi * x on a multiple of `step`. Where both bounds of pi lead to one graduation that graduation is right; otherwise
 /// the value lies within about 1e-16 x of the border, and overflow_error says that 64 bits cannot tell. Throws
 /// range_error for a step not above zero, overflow_error also where x times a bound does not fit: |x| from 3e10 on.
-constexpr fraction times_pi(fraction x, fraction step, side wanted) {
+constexpr fraction times_pi(fraction x, fraction step, rounding wanted) {
     const fraction low = detail::on_side(x * detail::pi_below, step, wanted);
     const fraction high = detail::on_side(x * detail::pi_above, step, wanted);
     if (low != high)
@@ -88,7 +89,7 @@ constexpr fraction times_pi(fraction x, fraction step, side wanted) {
 }
 
 template <length_unit Unit>
-constexpr length<Unit> times_pi(length<Unit> l, length<Unit> step, side wanted) {
+constexpr length<Unit> times_pi(length<Unit> l, length<Unit> step, rounding wanted) {
     return length_of<Unit>(times_pi(l.value(), step.value(), wanted));
 }
 

@@ -19,6 +19,14 @@
 
 namespace turncloth {
 
+namespace detail {
+template <class A, class B>
+concept different_datums = !std::same_as<A, B>;
+using do_not_add = please::subtract_two_places_or_add_a_length_to_a_place_but_do_not_add_two_places;
+using make_a_place = please::make_a_place_of_the_length_with_at_and_its_datum_before_comparing_it_with_a_place;
+using remeasure_first = please::remeasure_one_place_first_since_the_two_are_measured_from_different_datums;
+} // namespace detail
+
 template <class Datum, length_unit Unit>
 class place {
 public:
@@ -28,6 +36,9 @@ public:
     /// The datum itself.
     constexpr place() = default;
     constexpr explicit place(length<Unit> from_datum) : from_datum_(from_datum) {}
+    template <class Other, class Please = detail::remeasure_first>
+        requires detail::different_datums<Other, Datum>
+    constexpr place(const place<Other, Unit>&) = delete;
 
     constexpr length<Unit> from_datum() const { return from_datum_; }
 
@@ -61,14 +72,6 @@ template <length_unit To, class Datum, length_unit From>
 constexpr place<Datum, To> as(const place<Datum, From>& p) {
     return place<Datum, To>(as<To>(p.from_datum()));
 }
-
-namespace detail {
-template <class A, class B>
-concept different_datums = !std::same_as<A, B>;
-using do_not_add = please::subtract_two_places_or_add_a_length_to_a_place_but_do_not_add_two_places;
-using make_a_place = please::make_a_place_of_the_length_with_at_and_its_datum_before_comparing_it_with_a_place;
-using remeasure_first = please::remeasure_one_place_first_since_the_two_are_measured_from_different_datums;
-} // namespace detail
 
 template <class Please = detail::do_not_add, class A, class B, class U, class V>
 void operator+(const place<A, U>&, const place<B, V>&) = delete;

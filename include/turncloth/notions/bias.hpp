@@ -5,7 +5,7 @@
 //   cloth_for_bias(wanted, across, step)      the least length of a cloth of that width
 //   most_bias_before_seams(piece, width)      the rule of areas, which no seam is taken from: at most so much
 //   least_square_before_seams(wanted, step)   least_cloth_before_seams(wanted, across, shortest, step)   at least so much
-//   along_selvedge(width, step, side)         where to mark along the selvedge for a strip of that width
+//   along_selvedge(width, step, rounding)     where to mark along the selvedge for a strip of that width
 //   longest_bias({.square, .width}, step)     one strip from corner to corner
 //
 //   constexpr bias_wanted<inch> piping{.joined = 130_in, .width = "2 1/2"_in, .seam = "1/4"_in};
@@ -73,7 +73,7 @@ constexpr void require_strips(const bias_strip<Unit>& strip, length<Unit> across
 template <length_unit Unit>
 constexpr std::int64_t bias_count(const bias_piece<Unit>& piece, const bias_strip<Unit>& strip) {
     const fraction base = (piece.along - strip.seam * 2).value() / strip.width.value();
-    return floor(square_root(base * base / 2, 1, side::below));
+    return floor(square_root(base * base / 2, 1, rounding::down));
 }
 
 /// Of n strips along one of their threads, where a seam takes its own width: the strips themselves are sqrt(2) times as
@@ -126,7 +126,7 @@ constexpr bias_strips<Unit> bias_from(const bias_piece<Unit>& piece, const bias_
                 to_text(strip.width) + " wide",
             refusal{.kind = fault::no_room, .what = "the width of a strip", .given = amount_of(strip.width)});
     const fraction straight = detail::straight_length(piece.across, strip.seam, n);
-    return {n, n - 1, length_of<Unit>(square_root(straight * straight * 2, step.value(), side::below))};
+    return {n, n - 1, length_of<Unit>(square_root(straight * straight * 2, step.value(), rounding::down))};
 }
 
 /// The least square, its side on a graduation, that gives the length in that manner. A larger one never gives less.
@@ -180,7 +180,7 @@ template <length_unit Unit>
 constexpr length<Unit> least_square_before_seams(const bias_wanted<Unit>& w, length<Unit> step) {
     require_more_than_zero<binding_error>(w.joined, "the length of a strip");
     require_more_than_zero<binding_error>(w.width, "the width of a strip");
-    return length_of<Unit>(square_root(w.joined.value() * w.width.value(), step.value(), side::above));
+    return length_of<Unit>(square_root(w.joined.value() * w.width.value(), step.value(), rounding::up));
 }
 
 /// At least so long a piece of cloth, before seams, up to the next `step`: most_bias_before_seams the other way about.
@@ -199,7 +199,7 @@ constexpr length<Unit> least_cloth_before_seams(const bias_wanted<Unit>& w, leng
 /// The distance along the selvedge, or along any straight thread, between the two edges of a bias strip: width x
 /// sqrt(2).
 template <length_unit Unit>
-constexpr length<Unit> along_selvedge(length<Unit> width, length<Unit> step, side wanted) {
+constexpr length<Unit> along_selvedge(length<Unit> width, length<Unit> step, rounding wanted) {
     require_more_than_zero<binding_error>(width, "the width of a strip");
     return length_of<Unit>(square_root(width.value() * width.value() * 2, step.value(), wanted));
 }
@@ -225,7 +225,7 @@ constexpr length<Unit> longest_bias(const diagonal_strip<Unit>& strip, length<Un
             "a square of " + to_text(square) + " gives no strip " + to_text(width) + " wide on its diagonal",
             refusal{.kind = fault::no_room, .what = "the width of a strip", .given = amount_of(width)});
     // The diagonal is brought down first, so the difference may be one graduation short: then the next is allowed too.
-    const fraction candidate = down_to(square_root(s * s * 2, step.value(), side::below) - w, step.value());
+    const fraction candidate = down_to(square_root(s * s * 2, step.value(), rounding::down) - w, step.value());
     const fraction next = candidate + step.value() + w;
     return length_of<Unit>(next * next <= s * s * 2 ? candidate + step.value() : candidate);
 }

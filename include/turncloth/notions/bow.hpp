@@ -1,11 +1,10 @@
 // The bow that a fuller piece makes over a span: how far it stands off, and how full it must be to stand off so far.
 //
-//   bow_height(arc, chord, step, side)        the greatest distance of the fuller piece from the span beneath
-//   arc_for_bow(chord, height, step, side)    the length to cut for a wanted height
-//   bow_height_of(arc, chord)                 the height as an estimate, with its bound; arc_of_bow(chord, height)
-//   bow_error                                 an arc shorter than its chord, or a length of nothing
+//   bow_height(arc, chord, step, rounding)      the greatest distance of the fuller piece from the span beneath
+//   arc_for_bow(chord, height, step, rounding)  the length to cut for a wanted height
+//   bow_error                                   an arc shorter than its chord, or a length of nothing
 //
-//   constexpr auto seeds = bow_height(8_in, 6_in, "1/8"_in, side::nearest); // how thick a packet the pocket takes
+//   constexpr auto seeds = bow_height(8_in, 6_in, "1/8"_in, rounding::nearest); // how thick a packet the pocket takes
 //   static_assert(seeds == "2 1/4"_in);
 //
 // The model is the arc of a circle: what a limp piece does that is pushed out evenly from behind. A stiff film, hardly
@@ -160,23 +159,26 @@ constexpr void require_bow(length<Unit> arc, length<Unit> chord) {
     require_between<bow_error>(length<Unit>(), chord, arc, "the span of a bow", "the bow's own length");
 }
 
-} // namespace detail
-
 /// The height of the bow of `arc` over `chord`, in the unit of both: within 0.53 of the last place of a double. With no
 /// chord it is a ring, arc / pi across. Throws bow_error unless 0 <= chord <= arc and arc > 0.
 template <length_unit Unit>
 constexpr estimate bow_height_of(length<Unit> arc, length<Unit> chord) {
-    detail::require_bow(arc, chord);
+    require_bow(arc, chord);
     if (arc == chord)
         return {};
-    return estimate(arc.value() / 2) * detail::bow_over_half_arc((arc - chord).value() / arc.value());
+    return estimate(arc.value() / 2) * bow_over_half_arc((arc - chord).value() / arc.value());
 }
 
-/// The same on a ruler's graduation. Throws undecided_error besides, where the bound does not tell which.
+} // namespace detail
+
+/// The height of the bow of `arc` over `chord`, on a ruler's graduation. With no chord it is a ring, arc / pi across.
+/// Throws bow_error unless 0 <= chord <= arc and arc > 0; undecided_error where the bound does not tell which graduation.
 template <length_unit Unit>
-constexpr length<Unit> bow_height(length<Unit> arc, length<Unit> chord, length<Unit> step, side wanted) {
-    return rounded(bow_height_of(arc, chord), step, wanted);
+constexpr length<Unit> bow_height(length<Unit> arc, length<Unit> chord, length<Unit> step, rounding wanted) {
+    return rounded(detail::bow_height_of(arc, chord), step, wanted);
 }
+
+namespace detail {
 
 /// The arc of a bow `height` high over `chord`: 4 r atan(2 height / chord), on the radius r = (chord^2 / 4 + height^2)
 /// / (2 height). Throws bow_error unless both are more than zero.
@@ -188,10 +190,13 @@ constexpr estimate arc_of_bow(length<Unit> chord, length<Unit> height) {
     return estimate((c * c / 4 + h * h) / h * 2) * arctangent(2 * h / c);
 }
 
+} // namespace detail
+
 /// How long to cut a piece that must stand off `height` over `chord`; rounded up, it stands off at least so far.
+/// Throws bow_error unless both are more than zero, and undecided_error.
 template <length_unit Unit>
-constexpr length<Unit> arc_for_bow(length<Unit> chord, length<Unit> height, length<Unit> step, side wanted) {
-    return rounded(arc_of_bow(chord, height), step, wanted);
+constexpr length<Unit> arc_for_bow(length<Unit> chord, length<Unit> height, length<Unit> step, rounding wanted) {
+    return rounded(detail::arc_of_bow(chord, height), step, wanted);
 }
 
 } // namespace turncloth

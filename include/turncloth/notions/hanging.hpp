@@ -5,7 +5,7 @@
 //   fewest_eyelets(along, {.rim, .margin, .most})        how many, at most `most` from centre to centre
 //   folded_ribbons(n, hang, caught)                      ribbon for n loops that hang from a seam, a figure
 //   pocket_row<U>(backing, film, n)                      n pockets of film that is longer than what it is sewn to
-//     .mapping()  .fullness()  .bow(step, side)  .film_cut(allowance)  .dividers()
+//     .mapping()  .fullness()  .bow(step, rounding)  .film_cut(allowance)  .dividers()
 //   film_for_fullness(backing, n, fullness, step)  film_for_depth(backing, n, depth, step)   the film to take
 //   strip_dividers<Datum>(span, n, width)                n equal pockets with strips of a width between them
 //   hanging_error                                        what would not hang, and why
@@ -180,7 +180,7 @@ public:
     constexpr row<short_piece, Unit> dividers() const { return divided<short_piece>(backing_, mapping_.spans()); }
 
     /// How far the middle of each pocket stands off. Throws undecided_error.
-    constexpr length<Unit> bow(length<Unit> step, side wanted) const {
+    constexpr length<Unit> bow(length<Unit> step, rounding wanted) const {
         const std::int64_t n = mapping_.spans();
         return bow_height(film_ / n, backing_ / n, step, wanted);
     }
@@ -222,7 +222,7 @@ template <length_unit Unit>
 constexpr length<Unit> film_for_depth(length<Unit> backing, std::int64_t n, length<Unit> depth, length<Unit> step) {
     require_more_than_zero<hanging_error>(backing, "the backing of pockets");
     require_at_least<hanging_error>(n, std::int64_t{1}, "the number of pockets");
-    return arc_for_bow(backing / n, depth, step, side::above) * n;
+    return arc_for_bow(backing / n, depth, step, rounding::up) * n;
 }
 
 /// Strips between pockets.

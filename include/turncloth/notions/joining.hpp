@@ -62,7 +62,7 @@ constexpr length<Unit> join_loss(join kind, const strip_ends<Unit>& ends, length
         break;
     }
     const fraction a = allowance.value();
-    return length_of<Unit>(square_root(a * a * 8, step.value(), side::above));
+    return length_of<Unit>(square_root(a * a * 8, step.value(), rounding::up));
 }
 
 /// How widths lie when they are joined: n of them have n - 1 joins in a flat piece, and n in a ring.

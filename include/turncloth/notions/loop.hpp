@@ -1,14 +1,14 @@
 // Loops, casings and pockets that hold a rod or a box of a given size.
 //
-//   loop_for_rod({.diameter, .stitched}, step, side)  a ribbon over a rod that lies on a flat backing
-//   casing_for_rod({.diameter, .ease}, step, side)    two layers of equal width, sewn at both sides: the width between
-//   rod_for_casing(width, step, side)                 the thickest rod that a casing takes
-//   loop_over_box(box, stitched, step, side)          a ribbon over a box that lies on a flat backing
-//   pocket_for_box(box, {.ease, .above})              a flat pocket of two layers: its width and height, two figures
-//   box_for_pocket(width, {.depth, .ease})            the width of the widest box of that depth that goes in
-//   loop_error                                        a size of nothing, an ease that is negative
+//   loop_for_rod({.diameter, .stitched}, step, rounding)  a ribbon over a rod that lies on a flat backing
+//   casing_for_rod({.diameter, .ease}, step, rounding)    two equal layers sewn at both sides: the width between
+//   rod_for_casing(width, step, rounding)                 the thickest rod that a casing takes
+//   loop_over_box(box, stitched, step, rounding)          a ribbon over a box that lies on a flat backing
+//   pocket_for_box(box, {.ease, .above})                  a flat pocket of two layers: its width and height, two figures
+//   box_for_pocket(width, {.depth, .ease})                the width of the widest box of that depth that goes in
+//   loop_error                                            a size of nothing, an ease that is negative
 //
-//   constexpr auto dibber = loop_for_rod<inch>({.diameter = "3/4"_in, .stitched = "3/8"_in}, "1/8"_in, side::above);
+//   constexpr auto dibber = loop_for_rod<inch>({.diameter = "3/4"_in, .stitched = "3/8"_in}, "1/8"_in, rounding::up);
 //   static_assert(dibber == 2_in);   // stitched 3/8 in to each side of the middle
 //
 // All lengths are between rows of stitching, along the ribbon, for a ribbon of no thickness pulled tight.
@@ -36,6 +36,8 @@ struct rod_in_loop {
     length<Unit> stitched; ///< each row of stitching, from the line on which the rod touches the backing
 };
 
+namespace detail {
+
 /// The ribbon between the two rows of stitching. With r the rod's radius and h = `stitched`: a straight of h leads from each row to the rod (both tangents
 /// from a point are equal, and one of them lies along the backing), and between them the ribbon turns by 2 pi - 4
 /// atan(h / r) = 4 atan(r / h). So 2 h + 4 r atan(r / h); with both rows on the line itself the whole way round, 2 pi
@@ -50,10 +52,12 @@ constexpr estimate loop_of_rod(const rod_in_loop<Unit>& rod) {
     return estimate(2 * h) + estimate(4 * r) * arctangent(r / h);
 }
 
-/// The same on a graduation; `side::above` for a rod that must go in. Throws loop_error, undecided_error.
+} // namespace detail
+
+/// The ribbon between its two rows of stitching, on a graduation; `rounding::up` for a rod that must go in. Throws loop_error, undecided_error.
 template <length_unit Unit>
-constexpr length<Unit> loop_for_rod(const rod_in_loop<Unit>& rod, length<Unit> step, side wanted) {
-    return rounded(loop_of_rod(rod), step, wanted);
+constexpr length<Unit> loop_for_rod(const rod_in_loop<Unit>& rod, length<Unit> step, rounding wanted) {
+    return rounded(detail::loop_of_rod(rod), step, wanted);
 }
 
 /// A rod in a casing.
@@ -66,7 +70,7 @@ struct rod_in_casing {
 /// The width, lying flat, of a tube of two equal layers round a rod: half its circumference, and ease. (A quarter inch
 /// more than a flat ribbon or elastic is common practice: Oregon State University Extension, 4-H 320-36, Casings.)
 template <length_unit Unit>
-constexpr length<Unit> casing_for_rod(const rod_in_casing<Unit>& rod, length<Unit> step, side wanted) {
+constexpr length<Unit> casing_for_rod(const rod_in_casing<Unit>& rod, length<Unit> step, rounding wanted) {
     require_more_than_zero<loop_error>(rod.diameter, "the diameter of a rod");
     require_not_negative<loop_error>(rod.ease, "the ease of a casing");
     return rounded(pi() * estimate(rod.diameter.value() / 2) + estimate(rod.ease.value()), step, wanted);
@@ -74,7 +78,7 @@ constexpr length<Unit> casing_for_rod(const rod_in_casing<Unit>& rod, length<Uni
 
 /// The diameter of the rod that fills a flat tube of this width: 2 width / pi.
 template <length_unit Unit>
-constexpr length<Unit> rod_for_casing(length<Unit> width, length<Unit> step, side wanted) {
+constexpr length<Unit> rod_for_casing(length<Unit> width, length<Unit> step, rounding wanted) {
     require_more_than_zero<loop_error>(width, "the width of a casing");
     return rounded(inverse_pi() * estimate(2 * width.value()), step, wanted);
 }
@@ -90,7 +94,7 @@ struct boxed_thing {
 /// upper edge to the backing by the hypotenuse of depth and `stitched`. Throws loop_error, undecided_error.
 template <length_unit Unit>
 constexpr length<Unit> loop_over_box(const boxed_thing<Unit>& box, length<Unit> stitched, length<Unit> step,
-                                     side wanted) {
+                                     rounding wanted) {
     require_more_than_zero<loop_error>(box.width, "the width of a box");
     require_more_than_zero<loop_error>(box.depth, "the depth of a box");
     require_not_negative<loop_error>(stitched, "the distance of stitching from a box");

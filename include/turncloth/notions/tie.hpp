@@ -4,7 +4,7 @@
 //     ribbon_working(t)  ribbon(t)                 what to cut, with what it is the sum of
 //     where_sewn(t)  marks_on_ribbon(t)            places on the piece; places on the ribbon
 //   rolled<U>{strip, thickness, core_diameter}     a strip or stack rolled up, round a core or round nothing
-//     roll_diameter(r, step, side)  roll_girth(r, step, side)      across it and round it; roll_radius_of(r)
+//     roll_diameter(r, step, rounding)  roll_girth(r, step, rounding)  across it and round it
 //   tied_bow<U>{loop, tail, knot}   tie_round(girth, times, bow, {.ease, .turned})   ribbon round a roll, tied in a bow
 //   tie_error                                      what cannot be tied, and why
 //
@@ -140,6 +140,8 @@ struct rolled {
     length<Unit> core_diameter = {}; ///< of what it is rolled round; zero for nothing
 };
 
+namespace detail {
+
 /// Half of what a roll measures across. The model: the area of its section is kept, so R^2 = r^2 + length * thickness /
 /// pi on a core of radius r.
 ///
@@ -168,16 +170,19 @@ constexpr estimate roll_radius_of(const rolled<Unit>& r) {
     return square_root(estimate(radius * radius) + kept);
 }
 
-/// Across the roll. Throws undecided_error besides, as the next.
+} // namespace detail
+
+/// Across the roll. Throws tie_error for a length or thickness of nothing, a negative core, or a strip that does not go
+/// round once, and undecided_error; so does the next.
 template <length_unit Unit>
-constexpr length<Unit> roll_diameter(const rolled<Unit>& r, length<Unit> step, side wanted) {
-    return rounded(roll_radius_of(r) * estimate(2), step, wanted);
+constexpr length<Unit> roll_diameter(const rolled<Unit>& r, length<Unit> step, rounding wanted) {
+    return rounded(detail::roll_radius_of(r) * estimate(2), step, wanted);
 }
 
 /// Once round the roll.
 template <length_unit Unit>
-constexpr length<Unit> roll_girth(const rolled<Unit>& r, length<Unit> step, side wanted) {
-    return rounded(roll_radius_of(r) * pi() * estimate(2), step, wanted);
+constexpr length<Unit> roll_girth(const rolled<Unit>& r, length<Unit> step, rounding wanted) {
+    return rounded(detail::roll_radius_of(r) * pi() * estimate(2), step, wanted);
 }
 
 /// A bow of two loops and two tails, measured as it lies when tied.

@@ -54,12 +54,12 @@ namespace detail {
 /// base + sqrt(square) (or base - sqrt(square)) on a multiple of `step`; a half goes up. A multiple x lies at or below
 /// the value exactly where x - base is at or below the root, which squares of fractions decide; the search starts from
 /// doubles.
-constexpr fraction with_root(fraction base, bool added, fraction square, fraction step, side wanted) {
+constexpr fraction with_root(fraction base, bool added, fraction square, fraction step, rounding wanted) {
     const auto at_or_below = [&](fraction x) {
         const fraction past = added ? x - base : base - x; // x <= value is: past <= root, or past >= root
         return added ? past <= 0 || past * past <= square : past >= 0 && past * past >= square;
     };
-    const fraction root = square_root(square, step, side::below);
+    const fraction root = square_root(square, step, rounding::down);
     fraction low = down_to(added ? base + root : base - root, step);
     while (!at_or_below(low))
         low -= step;
@@ -67,7 +67,7 @@ constexpr fraction with_root(fraction base, bool added, fraction square, fractio
         low += step;
     const fraction rest = added ? low - base : base - low;
     const bool exact = rest >= 0 && rest * rest == square;
-    const bool goes_up = wanted == side::above || (wanted == side::nearest && at_or_below(low + step / 2));
+    const bool goes_up = wanted == rounding::up || (wanted == rounding::nearest && at_or_below(low + step / 2));
     return goes_up && !exact ? low + step : low;
 }
 
@@ -125,7 +125,8 @@ public:
     /// The cut that leaves at least `allowance` outside the crease, its legs on multiples of `step`: rounded down, that
     /// is toward the corner. A leg is shorter than the crease's by allowance x sqrt(1 + (D1 / D2)^2), or D2 / D1 along
     /// the upright edge: by sqrt(2) allowances for equal hems. Throws corner_error where nothing is left to cut.
-    constexpr corner_legs<Unit> trim(length<Unit> allowance, length<Unit> step, side wanted = side::below) const {
+    constexpr corner_legs<Unit> trim(length<Unit> allowance, length<Unit> step,
+                                     rounding wanted = rounding::down) const {
         require_not_negative<corner_error>(allowance, "the allowance of a mitre");
         const corner_legs<Unit> crease = crease_legs();
         corner_legs<Unit> cut{trimmed(crease.along_level, allowance, shape(), step, wanted),
@@ -157,7 +158,7 @@ private:
     constexpr fraction shape() const { return ratio(upright_.depth(), level_.depth()); }
 
     static constexpr length<Unit> trimmed(length<Unit> leg, length<Unit> allowance, fraction shape, length<Unit> step,
-                                          side wanted) {
+                                          rounding wanted) {
         const fraction square = allowance.value() * allowance.value() * (1 + shape * shape);
         return length_of<Unit>(detail::with_root(leg.value(), false, square, step.value(), wanted));
     }
@@ -222,17 +223,17 @@ public:
 
     constexpr length<Unit> cut_width() const { return width_ + allowance_ * 2; }
     /// The two raw edges, on multiples of `step`.
-    constexpr length<Unit> long_edge(length<Unit> step, side wanted = side::above) const {
+    constexpr length<Unit> long_edge(length<Unit> step, rounding wanted = rounding::up) const {
         return edge_of(outer_ + allowance_ * 2, step, wanted);
     }
-    constexpr length<Unit> short_edge(length<Unit> step, side wanted = side::above) const {
+    constexpr length<Unit> short_edge(length<Unit> step, rounding wanted = rounding::up) const {
         return edge_of(outer_ - width_ * 2 - allowance_ * 2, step, wanted);
     }
     /// Enough for a strip cut square, the tips of its seam allowance left off.
     constexpr length<Unit> squared_length() const { return outer_ + allowance_ * 2; }
 
 private:
-    constexpr length<Unit> edge_of(length<Unit> base, length<Unit> step, side wanted) const {
+    constexpr length<Unit> edge_of(length<Unit> base, length<Unit> step, rounding wanted) const {
         const fraction square = allowance_.value() * allowance_.value() * 8; // (2 sqrt(2) a)^2
         return length_of<Unit>(detail::with_root(base.value(), true, square, step.value(), wanted));
     }

@@ -279,7 +279,7 @@ template <length_unit Unit>
 constexpr length<Unit> turn_of_cloth(length<Unit> stack, length<Unit> cloth, length<Unit> step) {
     require_not_negative<finish_error>(stack, "the thickness of a stack");
     require_not_negative<finish_error>(cloth, "the thickness of a cloth");
-    return times_pi((stack + cloth) / 2, step, side::above);
+    return times_pi((stack + cloth) / 2, step, rounding::up);
 }
 
 TURNCLOTH_ONCE(class finish<inch>);

@@ -123,7 +123,7 @@ public:
     /// How many layers hold p, inside or on their edges.
     std::size_t layers_at(const point_type& p) const {
         return static_cast<std::size_t>(std::count_if(layers_.begin(), layers_.end(), [&](const layer_record& l) {
-            return detail::locate_in_convex(corners_of(l), detail::bare(p)) != position::outside;
+            return detail::locate_in_convex(corners_of(l), detail::bare(p)) != containment::outside;
         }));
     }
 

@@ -7,7 +7,7 @@
 //   signed_area_of  area_of  perimeter_of  is_convex  locate(points, p)      of the corners of a polygon, in order
 //
 //   const polygon<inch> pocket = {point_of<inch>(0, 0), point_of<inch>(9, 0), point_of<inch>(9, 4)};
-//   area_of(pocket) == 18_in * 1_in;   locate(pocket, point_of<inch>(8, 1)) == position::inside;
+//   area_of(pocket) == 18_in * 1_in;   locate(pocket, point_of<inch>(8, 1)) == containment::inside;
 //
 // x grows to the right and y upward. Exact points are compared exactly; overflow_error says where 64 bits do not hold a
 // product. Drafted points count as on a line that passes within `drafting_tolerance` of them. Not in turncloth.hpp.
@@ -104,10 +104,10 @@ concept point_range = std::ranges::contiguous_range<Points> && requires(std::ran
 };
 
 /// Where a point lies beside a line.
-enum class beside { right, on, left };
+enum class line_side { right, on, left };
 
 /// Where a point lies in a polygon.
-enum class position { outside, on_edge, inside };
+enum class containment { outside, on_edge, inside };
 
 namespace detail {
 
@@ -182,8 +182,8 @@ constexpr bool on_segment(const arrow<Number>& a, const arrow<Number>& b, const 
 } // namespace detail
 
 template <length_unit Unit, coordinate Number>
-constexpr beside side_of(const line<Unit, Number>& l, const point<Unit, Number>& p) {
-    return static_cast<beside>(detail::turn(detail::bare(l.from), detail::bare(l.to), detail::bare(p)) + 1);
+constexpr line_side side_of(const line<Unit, Number>& l, const point<Unit, Number>& p) {
+    return static_cast<line_side>(detail::turn(detail::bare(l.from), detail::bare(l.to), detail::bare(p)) + 1);
 }
 
 /// The mirror image. With d the line's direction and n across it, p - 2 n ((p - from) . n) / (n . n): only sums,
@@ -248,19 +248,19 @@ constexpr bool is_convex(const Points& corners) {
 
 /// For any polygon that does not cross itself.
 template <point_range Points>
-constexpr position locate(const Points& corners, const std::ranges::range_value_t<Points>& p) {
+constexpr containment locate(const Points& corners, const std::ranges::range_value_t<Points>& p) {
     const std::size_t n = std::ranges::size(corners);
     const auto spot = detail::bare(p);
     bool inside = false;
     for (std::size_t i = 0; i < n; ++i) {
         const auto a = detail::bare(corners[i]), b = detail::bare(corners[(i + 1) % n]);
         if (detail::on_segment(a, b, spot))
-            return position::on_edge;
+            return containment::on_edge;
         // A ray to the right crosses edges that have one end at or below it and one end above it.
         if ((a.y <= spot.y) != (b.y <= spot.y) && (detail::turn(a, b, spot) > 0) == (b.y > a.y))
             inside = !inside;
     }
-    return inside ? position::inside : position::outside;
+    return inside ? containment::inside : containment::outside;
 }
 
 } // namespace turncloth

@@ -3,12 +3,12 @@
 //   #include <turncloth/testing/doctest.hpp>
 //   CHECK(panel.cut() == cut_size(12_in, 18_in));   // "CHECK( 12 x 18 1/2 in == 12 x 18 in )"
 //
-// Include it after doctest. It is a header for tests alone and no part of turncloth.hpp; audit.hpp beside it is its
-// companion.
+// It brings doctest; a project that keeps doctest under another path includes that first. It is a header for tests alone
+// and no part of turncloth.hpp; audit.hpp beside it is its companion.
 #ifndef TURNCLOTH_TESTING_DOCTEST_HPP
 #define TURNCLOTH_TESTING_DOCTEST_HPP
 
-#ifndef DOCTEST_LIBRARY_INCLUDED // a project may keep doctest under another path, and include it first
+#ifndef DOCTEST_LIBRARY_INCLUDED
 #include <doctest/doctest.h>
 #endif
 

@@ -48,7 +48,8 @@ TEST_CASE("the best filling is worth what trying everything finds, and it is a f
         std::int64_t length = 0, value = 0;
         REQUIRE(f.take.size() == worths.size());
         for (std::size_t i = 0; i < worths.size(); ++i) {
-            CHECK((f.take[i] >= 0 && f.take[i] <= worths[i].most));
+            CHECK(f.take[i] >= 0);
+            CHECK(f.take[i] <= worths[i].most);
             length += f.take[i] * worths[i].length;
             value += f.take[i] * worths[i].price;
         }

@@ -1,7 +1,6 @@
 // Flat work: states derived by hand, and random projects against grains of cloth moved one by one.
 #include "making/detail/random_work.hpp"
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 using namespace turncloth::detail::flat_work;
 

@@ -5,8 +5,7 @@
 #include <turncloth/marks/row.hpp>
 #include <turncloth/marks/spacing.hpp>
 #include <turncloth/measure/read.hpp>
-
-#include <doctest/doctest.h>
+#include <turncloth/testing/doctest.hpp>
 
 #include <algorithm>
 #include <array>
@@ -50,10 +49,15 @@ static_assert(!std::output_iterator<inch_row::iterator, spot>);
 
 // Seven parts of 14 in: marks at 2, 4, ..., 12.
 constexpr inch_row sevenths = divided<strip_end>(14_in, 7);
-static_assert(sevenths.size() == 6 && !sevenths.empty() && sevenths.end() - sevenths.begin() == 6);
-static_assert(sevenths.front() == at<strip_end>(2_in) && sevenths.back() == at<strip_end>(12_in));
-static_assert(inch_row().empty() && inch_row().begin() == inch_row().end());
-static_assert(inch_row::iterator() == inch_row().begin() && divided<strip_end>(14_in, 1).empty());
+static_assert(sevenths.size() == 6);
+static_assert(!sevenths.empty());
+static_assert(sevenths.end() - sevenths.begin() == 6);
+static_assert(sevenths.front() == at<strip_end>(2_in));
+static_assert(sevenths.back() == at<strip_end>(12_in));
+static_assert(inch_row().empty());
+static_assert(inch_row().begin() == inch_row().end());
+static_assert(inch_row::iterator() == inch_row().begin());
+static_assert(divided<strip_end>(14_in, 1).empty());
 
 // Every operation of an iterator, by what it yields.
 static_assert([] {
@@ -120,7 +124,8 @@ TEST_CASE("an iterator outlives the row that it was taken from") {
 }
 
 TEST_CASE("making, reading and searching marks allocates nothing") {
-    const std::array longer = {8_in, 12_in}, shorter = {5_in, 12_in};
+    const std::array longer = {at<long_piece>(8_in), at<long_piece>(20_in)};
+    const std::array shorter = {at<short_piece>(5_in), at<short_piece>(17_in)};
     const std::int64_t before = allocations;
     length<inch> sum;
     for (const spot mark : divided<strip_end>(36_in, 100))

@@ -122,14 +122,14 @@ Number number_area(std::span<const point<Unit, Number>> corners) {
 
 /// Where p lies in a convex counter-clockwise polygon.
 template <length_unit Unit, coordinate Number>
-position locate_in_convex(std::span<const point<Unit, Number>> corners, const arrow<Number>& p) {
-    position found = position::inside;
+containment locate_in_convex(std::span<const point<Unit, Number>> corners, const arrow<Number>& p) {
+    containment found = containment::inside;
     for (std::size_t i = 0; i < corners.size(); ++i) {
         const int side = turn(bare(corners[i]), bare(corners[i + 1 == corners.size() ? 0 : i + 1]), p);
         if (side < 0)
-            return position::outside;
+            return containment::outside;
         if (side == 0)
-            found = position::on_edge;
+            found = containment::on_edge;
     }
     return found;
 }
