@@ -42,7 +42,7 @@ class stock_pages {
 public:
     stock_pages(const frame_words& words, const std::vector<stock_bar>& bars, const drawing_options& options,
                 double width, double height)
-        : words_(&words), ways_(bars.size()), frame_(words, options, width, height) {
+        : ways_(bars.size()), frame_(words, options, width, height) {
         const page_area room = frame_.picture;
         scale_ = scale_for([&](double scale) {
             return std::all_of(bars.begin(), bars.end(),
@@ -70,7 +70,10 @@ public:
         std::vector<page> all;
         std::size_t before = 0;
         for (const std::vector<placed_bar>& bars : pages_) {
-            page on = frame_.begin(description(bars));
+            std::vector<std::string> ways;
+            for (const placed_bar& b : bars)
+                ways.push_back(joined({b.bar().times, " ", b.bar().heading, ": ", b.bar().listed}));
+            page on = frame_.begin(scale_, {}, ways);
             // The room that they leave is shared out between them, but not so that they stand far apart.
             double spare = frame_.picture.height, y = frame_.picture.y;
             for (const placed_bar& b : bars)
@@ -87,18 +90,6 @@ public:
     }
 
 private:
-    std::string description(const std::vector<placed_bar>& bars) const {
-        std::string all;
-        const auto add = [&](const std::string& words) {
-            all.append(all.empty() ? "" : " ").append(plain(words)).append(".");
-        };
-        for (const auto* some : {&words_->facts, &words_->lists[0]})
-            std::for_each(some->begin(), some->end(), add);
-        for (const placed_bar& b : bars)
-            add(joined({b.bar().times, " ", b.bar().heading, ": ", b.bar().listed}));
-        return all;
-    }
-
     /// "page 2 of 3: ways to cut 5 to 8 of 11"
     std::string page_words(std::size_t which, std::size_t before, std::size_t here) const {
         if (pages_.size() == 1)
@@ -109,7 +100,6 @@ private:
                        std::to_string(ways_)});
     }
 
-    const frame_words* words_;
     std::size_t ways_;
     page_frame frame_;
     double scale_ = 1;
