@@ -32,8 +32,9 @@ sheet<Unit> sheet_of(const project<Unit>& p) {
     detail::add_span_lists(draft);
     detail::check_reaches(draft);
     draft.made().notions.insert(draft.made().notions.end(), p.notions().begin(), p.notions().end());
+    if (draft.is_sound())
+        draft.made().steps = detail::steps_by_name(draft);
     detail::add_sewings(draft);
-    draft.made().order = detail::order_of_making(p);
     detail::add_cautions(draft);
     return draft.done();
 }
