@@ -53,7 +53,8 @@ struct lying {
 
 namespace detail {
 
-inline void carry_out(flat_work::workbench& bench, const operation& o, std::size_t piece) {
+template <class Use>
+void carry_out(flat_work::lazy_workbench<Use>& bench, const operation& o, std::size_t piece) {
     switch (o.kind) {
     case operation_kind::laying:
         bench.lay(piece);
