@@ -40,10 +40,13 @@ struct passage {
     std::size_t mouth = nowhere; ///< where a mouth is stated that ends the hollow here
 };
 
-template <class>
+template <class Use>
 class lazy_gaps {
 public:
-    lazy_gaps(const cells& plane, std::span<const bound_row> rows, std::span<const opened_line> opened) : plane_(&plane) {
+    using cells = lazy_cells<Use>;
+
+    lazy_gaps(const cells& plane, std::span<const bound_row> rows, std::span<const opened_line> opened)
+        : plane_(&plane) {
         number_gaps();
         for (const bound_row& r : rows)
             rows_[{r.at.level, r.at.at}].push_back(&r);

@@ -33,13 +33,16 @@ struct opening {
     bool into_another = false;         ///< not outside, but another hollow
 };
 
-template <class>
+template <class Use>
 class lazy_hollows {
 public:
-    lazy_hollows(const workbench& bench, const flat_design& design, std::size_t root, const std::vector<sewn_row>& rows,
-            const std::vector<stated_mouth>& mouths)
+    using cells = lazy_cells<Use>;
+    using gaps = lazy_gaps<Use>;
+
+    lazy_hollows(const lazy_workbench<Use>& bench, const flat_design& design, std::size_t root,
+                 const std::vector<sewn_row>& rows, const std::vector<stated_mouth>& mouths)
         : bench_(bench), stack_(bench.stack_of(root)) {
-        final_lines at_last(stack_, bench.holes());
+        lazy_final_lines<Use> at_last(stack_, bench.holes());
         for (std::size_t i = 0; i < rows.size(); ++i)
             if (!at_last.bind(rows[i], bound_))
                 torn_.push_back(i);
@@ -301,7 +304,7 @@ private:
         return made;
     }
 
-    const workbench& bench_;
+    const lazy_workbench<Use>& bench_;
     const stack& stack_;
     std::vector<bound_row> bound_{};
     std::vector<opened_line> opened_{};
