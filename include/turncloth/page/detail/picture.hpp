@@ -206,6 +206,10 @@ private:
         const double most = std::max(from_->width, from_->height);
         const bool words_fit = fits(vanishing);
         to_.scale = scale_for([&](double scale) { return words_fit ? fits(scale) : most <= least_picture * scale; });
+        // One that is not stated need not be of the series, whose steps are at most of two to one.
+        for (double finer = to_.scale / 2; !stated_ && words_fit && finer < to_.scale; finer *= 1.02)
+            if (fits(finer))
+                to_.scale = finer;
     }
 
     /// Labels that find no room, or would stray far, become numbers, for which all is arranged anew.
