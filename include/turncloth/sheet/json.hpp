@@ -19,8 +19,8 @@
 #ifndef TURNCLOTH_SHEET_JSON_HPP
 #define TURNCLOTH_SHEET_JSON_HPP
 
-#include <turncloth/sheet/json_lengths.hpp>
 #include <turncloth/sheet/detail/json_of_steps.hpp>
+#include <turncloth/sheet/json_lengths.hpp>
 #include <turncloth/sheet/sheet.hpp>
 #include <turncloth/sheet/text.hpp>
 

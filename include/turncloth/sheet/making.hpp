@@ -11,8 +11,8 @@
 #define TURNCLOTH_SHEET_MAKING_HPP
 
 #include <turncloth/sheet/detail/cautions.hpp>
+#include <turncloth/sheet/detail/designed.hpp>
 #include <turncloth/sheet/detail/joined.hpp>
-#include <turncloth/sheet/detail/order.hpp>
 #include <turncloth/sheet/detail/pieces.hpp>
 #include <turncloth/sheet/detail/thread.hpp>
 #include <turncloth/sheet/detail/zippers.hpp>
@@ -32,8 +32,7 @@ sheet<Unit> sheet_of(const project<Unit>& p) {
     detail::add_span_lists(draft);
     detail::check_reaches(draft);
     draft.made().notions.insert(draft.made().notions.end(), p.notions().begin(), p.notions().end());
-    if (draft.is_sound())
-        draft.made().steps = detail::steps_by_name(draft);
+    detail::add_steps(draft);
     detail::add_sewings(draft);
     detail::add_cautions(draft);
     return draft.done();

@@ -4,7 +4,7 @@
 //   project<U>(name, finished)             pieces and all that is done with them:
 //     .add(piece)                          returns the piece, to be marked
 //     .add(meeting or placing or span_list or zipper or must_reach or notion or sewing)  .caution(note)
-//     .prepare(step)
+//     .prepare(step)   .made_as(making)
 //   piece<U>(name, material, panel)        piece.hpp
 //   meeting<U>                             a longer piece sewn to a shorter one, mark to mark
 //   placing<U>   span_list<U>              a piece sewn onto another; spans that must fill a side
@@ -19,6 +19,7 @@
 #ifndef TURNCLOTH_SHEET_PROJECT_HPP
 #define TURNCLOTH_SHEET_PROJECT_HPP
 
+#include <turncloth/making/design.hpp>
 #include <turncloth/marks/mapping.hpp>
 #include <turncloth/marks/row.hpp>
 #include <turncloth/notions/thread.hpp>
@@ -28,6 +29,7 @@
 
 #include <cstdint>
 #include <deque>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -127,6 +129,14 @@ public:
     /// A step that no piece tells of, done once all is cut and marked: "Stay-stitch the corners."
     project& prepare(std::string step) { return push(preparations_, std::move(step)); }
 
+    /// How it is made, operation by operation: parts that bear a piece's name are that piece. The sheet then carries this
+    /// out, and its steps, thread and refusals are read from that; without it, from the pieces' finishes.
+    project& made_as(making<Unit> design) {
+        design_ = std::move(design);
+        return *this;
+    }
+    const std::optional<making<Unit>>& design() const { return design_; }
+
 private:
     template <class T>
     project& push(std::vector<T>& list, T item) {
@@ -147,6 +157,7 @@ private:
     std::vector<sewing<Unit>> sewings_;
     std::vector<sheet_caution> cautions_;
     std::vector<std::string> preparations_;
+    std::optional<making<Unit>> design_;
 };
 
 } // namespace turncloth
