@@ -1,6 +1,7 @@
 // What is compiled once, in a library, for those who ask for it: each line says so of one template and one unit.
 //
 //   TURNCLOTH_ONCE(std::string to_text(const figure<inch>&));     at the end of the header, after the template
+//   TURNCLOTH_INLINE std::string to_text(fraction x);             the same of what is no template, declared
 //
 // Where nothing is said this is nothing at all, and the library is header-only. TURNCLOTH_COMPILED, which the target
 // turncloth::compiled defines for its users, makes it a promise that the library holds the function, so that the compiler
@@ -16,10 +17,13 @@
 
 #if defined(TURNCLOTH_COMPILING)
 #define TURNCLOTH_ONCE(...) template __VA_ARGS__
+#define TURNCLOTH_INLINE [[gnu::used]] inline
 #elif defined(TURNCLOTH_COMPILED)
 #define TURNCLOTH_ONCE(...) extern template __VA_ARGS__
+#define TURNCLOTH_INLINE
 #else
 #define TURNCLOTH_ONCE(...) static_assert(true)
+#define TURNCLOTH_INLINE inline
 #endif
 
 namespace turncloth::detail {

@@ -66,9 +66,9 @@ public:
         return part;
     }
 
-    void write_to(std::string& text, const ruler* by) const;
+    TURNCLOTH_INLINE void write_to(std::string& text, const ruler* by) const;
     /// As the data of a refusal; nothing for words.
-    std::optional<amount> as_amount() const;
+    TURNCLOTH_INLINE std::optional<amount> as_amount() const;
 
 private:
     enum class form : unsigned char { nothing, words, in_manner, count, large_count, number, bare, length, size };
@@ -89,80 +89,13 @@ private:
     };
 };
 
-inline void text_part::write_to(std::string& text, const ruler* by) const {
-    const some_measure& m = measured_;
-    switch (is_) {
-    case form::nothing:
-        return;
-    case form::words:
-        text += words_.text;
-        return;
-    case form::in_manner:
-        return words_.in(text, words_.text);
-    case form::count:
-        text += std::to_string(count_);
-        return;
-    case form::large_count:
-        text += std::to_string(static_cast<std::uint64_t>(count_));
-        return;
-    case form::number:
-        text += to_text(m.number);
-        return;
-    case form::bare:
-        text += number_text(m.number, *m.unit);
-        return;
-    case form::length:
-        text += by == nullptr ? length_text(m.number, *m.unit) : length_text(m.number, *m.unit, *by);
-        return;
-    case form::size:
-        text += by == nullptr ? number_text(m.number, *m.unit) + " x " + length_text(m.other, *m.unit)
-                              : size_text(m.number, m.other, *m.unit, *by);
-        return;
-    }
-}
-
-inline std::optional<amount> text_part::as_amount() const {
-    switch (is_) {
-    case form::count:
-        return amount{count_, 1, static_cast<double>(count_), {}};
-    case form::large_count:
-        return amount{0, 0, static_cast<double>(static_cast<std::uint64_t>(count_)), {}};
-    case form::number:
-        return amount_of(measured_.number);
-    case form::bare:
-    case form::length: {
-        amount a = amount_of(measured_.number);
-        a.unit = measured_.unit->name;
-        return a;
-    }
-    case form::nothing:
-    case form::words:
-    case form::in_manner:
-    case form::size:
-        break;
-    }
-    return std::nullopt;
-}
-
 /// Without its unit, where another follows that bears it.
 constexpr text_part bare(const text_part& number) { return number.without_unit(); }
 
 using text_parts = std::initializer_list<text_part>;
 
-[[gnu::noinline]] inline std::string sentence(text_parts parts) {
-    std::string text;
-    for (const text_part& part : parts)
-        part.write_to(text, nullptr);
-    return text;
-}
-
-[[gnu::noinline]] inline std::string sentence(text_parts parts, const ruler& by) {
-    std::string text;
-    for (const text_part& part : parts)
-        part.write_to(text, &by);
-    return text;
-}
-
+TURNCLOTH_INLINE std::string sentence(text_parts parts);
+TURNCLOTH_INLINE std::string sentence(text_parts parts, const ruler& by);
 /// What a refusal knows, as plain data: see refusal in measure/error.hpp. Words are looked at, as those of a part are.
 struct grounds {
     fault kind;
@@ -172,15 +105,7 @@ struct grounds {
     std::string_view where{};
 };
 
-[[gnu::cold, gnu::noinline]] inline refusal refusal_on(const grounds& g) {
-    return {.kind = g.kind,
-            .what = std::string(g.what),
-            .given = g.given.as_amount(),
-            .least = g.least.as_amount(),
-            .most = g.most.as_amount(),
-            .index = g.index,
-            .where = std::string(g.where)};
-}
+[[gnu::cold]] TURNCLOTH_INLINE refusal refusal_on(const grounds& g);
 
 template <class Error>
 [[noreturn, gnu::cold, gnu::noinline]] void refuse(text_parts parts, const grounds& g) {
@@ -188,5 +113,9 @@ template <class Error>
 }
 
 } // namespace turncloth::detail
+
+#ifndef TURNCLOTH_COMPILED
+#include <turncloth/measure/detail/sentences_written.hpp>
+#endif
 
 #endif
