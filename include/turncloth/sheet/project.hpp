@@ -5,6 +5,7 @@
 //     .add(piece)                          returns the piece, to be marked
 //     .add(meeting or placing or span_list or zipper or must_reach or notion or sewing)  .caution(note)
 //     .prepare(step)
+//     .made(making)                        how it is made, from the same pieces: then a sheet's steps are carried out
 //   piece<U>(name, material, panel)        piece.hpp
 //   meeting<U>                             a longer piece sewn to a shorter one, mark to mark
 //   placing<U>   span_list<U>              a piece sewn onto another; spans that must fill a side
@@ -19,6 +20,7 @@
 #ifndef TURNCLOTH_SHEET_PROJECT_HPP
 #define TURNCLOTH_SHEET_PROJECT_HPP
 
+#include <turncloth/making/design.hpp>
 #include <turncloth/marks/mapping.hpp>
 #include <turncloth/marks/row.hpp>
 #include <turncloth/notions/thread.hpp>
@@ -28,6 +30,7 @@
 
 #include <cstdint>
 #include <deque>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -111,6 +114,8 @@ public:
     const std::vector<sewing<Unit>>& sewings() const { return sewings_; }
     const std::vector<sheet_caution>& cautions() const { return cautions_; }
     const std::vector<std::string>& preparations() const { return preparations_; }
+    /// None, where it is not stated how it is made.
+    const std::optional<making<Unit>>& making_stated() const { return made_; }
 
     /// The piece as it stands in the project; the reference stays good while further pieces are added.
     piece<Unit>& add(piece<Unit> p) {
@@ -130,6 +135,11 @@ public:
     }
     /// A step that no piece tells of, done once all is cut and marked: "Stay-stitch the corners."
     project& prepare(std::string step) { return push(preparations_, std::move(step)); }
+    /// Its first parts are the pieces in their order, cut as they are; whatever else it cuts, such as tape, follows.
+    project& made(making<Unit> how) {
+        made_ = std::move(how);
+        return *this;
+    }
 
 private:
     template <class T>
@@ -151,6 +161,7 @@ private:
     std::vector<sewing<Unit>> sewings_;
     std::vector<sheet_caution> cautions_;
     std::vector<std::string> preparations_;
+    std::optional<making<Unit>> made_;
 };
 
 } // namespace turncloth
