@@ -39,7 +39,7 @@ struct cloth_sold {
 /// Every row with a lockstitch, sewn back over at both ends, and a quarter more for tails and breaks.
 template <length_unit Unit>
 sewing<Unit> sewn_throughout() {
-    return {stitched_rows::all, stitch(301), by_edition<Unit>("1/2"_in, "1.2"_cm), fraction(1, 4),
+    return {stitch(301), by_edition<Unit>("1/2"_in, "1.2"_cm), fraction(1, 4),
             by_edition<Unit>(as<inch>(100_yd), 10000_cm)};
 }
 

@@ -76,12 +76,14 @@
 #include <turncloth/panel/finish.hpp>
 #include <turncloth/panel/folding.hpp>
 #include <turncloth/panel/made_up.hpp>
+#include <turncloth/panel/names.hpp>
 #include <turncloth/panel/outline.hpp>
 #include <turncloth/panel/panel.hpp>
 #include <turncloth/panel/polygon.hpp>
 #include <turncloth/panel/size.hpp>
 #include <turncloth/sheet/bulk.hpp>
 #include <turncloth/sheet/json.hpp>
+#include <turncloth/sheet/json_lengths.hpp>
 #include <turncloth/sheet/making.hpp>
 #include <turncloth/sheet/notion.hpp>
 #include <turncloth/sheet/piece.hpp>

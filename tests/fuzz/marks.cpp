@@ -78,10 +78,14 @@ void mapping(feed& bytes) {
     const auto where = bytes.length<Unit>(), longer = bytes.length<Unit>(), shorter = bytes.length<Unit>();
     const std::int64_t n = bytes.between(0, 100);
     refused([&] { check_mapping(even_mapping<Unit>(longer, shorter, n), where); });
-    std::vector<length<Unit>> on_long, on_short;
+    std::vector<place<long_piece, Unit>> on_long;
+    std::vector<place<short_piece, Unit>> on_short;
+    place<long_piece, Unit> long_end;
+    place<short_piece, Unit> short_end;
     for (std::int64_t k = bytes.between(0, 8); k > 0; --k) {
-        on_short.push_back(bytes.length<Unit>());
-        on_long.push_back(bytes.one_in(8) ? bytes.length<Unit>() : on_short.back() + bytes.length<Unit>());
+        const auto span = bytes.length<Unit>();
+        on_short.push_back(short_end = short_end + span);
+        on_long.push_back(long_end = long_end + (bytes.one_in(8) ? bytes.length<Unit>() : span + bytes.length<Unit>()));
     }
     refused([&] { check_mapping(listed_mapping<Unit>(on_long, on_short), where); });
 }

@@ -99,8 +99,7 @@ void add_the_rest(feed& bytes, project<Unit>& p) {
         p.add(must_reach<Unit>{bytes.text(), a, b});
         break;
     case 5:
-        p.add(sewing<Unit>{bytes.PickValueInArray({stitched_rows::all, stitched_rows::joining, stitched_rows::hemming}),
-                           stitch(301), a, bytes.number(), b});
+        p.add(sewing<Unit>{stitch(301), a, bytes.number(), b});
         break;
     case 6:
         p.add(notion<Unit>(bytes.text()).figure(bytes.text(), a).number(bytes.text(), bytes.between(0, 9)));

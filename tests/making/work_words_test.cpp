@@ -80,10 +80,26 @@ work_plan<inch> of_a_project() {
         s.places = {{.piece = {0, 0}}};
         plan.groups.emplace_back().steps.push_back(s);
     };
-    for (const work_verb verb : {work_verb::prepare, work_verb::pleat, work_verb::join, work_verb::apply,
-                                 work_verb::lay, work_verb::zipper, work_verb::close_up, work_verb::add})
+    for (const work_verb verb :
+         {work_verb::prepare, work_verb::pleat, work_verb::join, work_verb::apply, work_verb::lay, work_verb::zipper,
+          work_verb::close_up, work_verb::add, work_verb::hem})
         add(verb);
     add(work_verb::zipper, true);
+    work_group<inch>& laid = plan.groups.emplace_back();
+    laid.every_copy = true;
+    laid.pieces = {{0, 0}};
+    laid.steps.emplace_back().verb = work_verb::lay;
+    laid.steps[0].on = {1, 0};
+    laid.steps[0].places.push_back({.piece = {0, 0},
+                                    .across = {{{1, 0}, edge::left, false}, {1_in}},
+                                    .along = {{{1, 0}, edge::top, false}, {2_in}},
+                                    .own_left = {{0, 0}, edge::left, false},
+                                    .own_top = {{0, 0}, edge::top, true}});
+    work_step<inch> again;
+    again.verb = work_verb::fold;
+    for (const edge e : all_edges)
+        again.places.push_back({.piece = {1, 0}, .side = e, .across = {{{1, 0}, e, true}, {}}, .turned = 1_in});
+    plan.groups.emplace_back().steps.push_back(again);
     return plan;
 }
 
@@ -127,9 +143,26 @@ TEST_CASE("which way edges are named is said where a wrong side lies up, and onl
     making<inch> d("mat");
     const cut_part mat = d.cut({.name = "mat", .width = 9_in, .height = 9_in});
     d.add(sewn(mat, edge::left, 1_in, {mat}));
-    CHECK(orientation_of(work_plan_of(d)).empty());
+    CHECK(preface_of(work_plan_of(d)).empty());
     d.add(crease<inch>{.at = line(mat, edge::top, "1/2"_in)});
-    CHECK(orientation_of(work_plan_of(d)) == phrases::orientation.english);
+    CHECK(preface_of(work_plan_of(d)) == std::vector<string>{string(phrases::orientation.english)});
+}
+
+TEST_CASE("how rows end is said once where all end alike") {
+    making<inch> d("mat");
+    const cut_part mat = d.cut({.name = "mat", .width = 9_in, .height = 9_in});
+    auto row = sewn(mat, edge::left, 1_in, {mat});
+    row.overrun = "1/2"_in;
+    d.add(row);
+    const auto plan = work_plan_of(d);
+    CHECK(preface_of(plan) == std::vector<string>{"Sew back over 1/2 in at both ends of every row."});
+    CHECK(sentences_of(plan, plan.groups[1]).size() == 1);
+    row.along.in = at<cut_edge>(2_in);
+    row.overrun = "1/4"_in;
+    d.add(row);
+    const auto unlike = work_plan_of(d);
+    CHECK(preface_of(unlike).empty());
+    CHECK(sentence_of(unlike, unlike.groups[2]).find(" Sew back over 1/4 in at both ends.") != string::npos);
 }
 
 TEST_CASE("every phrase has a key of its own and stands in the list") {
@@ -160,11 +193,17 @@ TEST_CASE("every phrase is said somewhere, and a table says it otherwise") {
     }
     string all;
     const auto say = [&](const work_plan<inch>& plan) {
-        all += orientation_of(plan, otherwise);
+        for (const string& sentence : preface_of(plan, otherwise))
+            all += sentence;
         for (const auto& g : plan.groups)
             all += sentence_of(plan, g, otherwise);
     };
-    for (const making<inch>& d : {tool_roll(true).design, organiser().design, of_every_kind()})
+    making<inch> ended("ended");
+    const cut_part mat = ended.cut({.name = "mat", .width = 9_in, .height = 9_in});
+    auto row = sewn(mat, edge::left, 1_in, {mat});
+    row.overrun = "1/2"_in;
+    ended.add(row);
+    for (const making<inch>& d : {tool_roll(true).design, organiser().design, of_every_kind(), ended})
         say(work_plan_of(d));
     say(of_a_project());
     for (const phrase& p : all_phrases)
@@ -195,5 +234,9 @@ TEST_CASE("what a project adds to its flat work is said by name") {
     CHECK(say(5) == "Sew the zipper to each flounce, then open the slit behind it.");
     CHECK(say(6) == "Sew the remaining seams of each flounce.");
     CHECK(say(7) == "Add the cord.");
-    CHECK(say(8) == "Sew the zippers to each flounce, then open the slits behind them.");
+    CHECK(say(10) ==
+          "Lay one flounce, right side up, on the wrong side of the cover, its cut left edge 1 in from the cut left "
+          "edge of the cover and its folded top edge 2 in from the cut top edge of the cover.");
+    CHECK(say(8) == "Turn and stitch the top edge of each flounce.");
+    CHECK(say(9) == "Sew the zippers to each flounce, then open the slits behind them.");
 }

@@ -5,14 +5,14 @@
 
 using namespace turncloth;
 
-std::vector<length<inch>> spans_of_the_back() { return {4_in, 5_in}; }
+std::vector<place<short_piece, inch>> marks_of_the_back() { return {at<short_piece>(4_in), at<short_piece>(9_in)}; }
 
 length<inch> fullness() {
-    const std::vector<length<inch>> pocket = {6_in, 7_in};
+    const std::vector pocket = {at<long_piece>(6_in), at<long_piece>(13_in)};
 #ifdef MISUSE
-    return listed_mapping<inch>(pocket, spans_of_the_back()).surplus();
+    return listed_mapping<inch>(pocket, marks_of_the_back()).surplus();
 #else
-    const std::vector<length<inch>> back = spans_of_the_back();
+    const std::vector back = marks_of_the_back();
     return listed_mapping<inch>(pocket, back).surplus();
 #endif
 }

@@ -89,6 +89,28 @@ void check_notion(const nlohmann::json& j, const notion<Unit>& n) {
 }
 
 template <length_unit Unit>
+void check_group(const nlohmann::json& j, const work_plan<Unit>& plan, const work_group<Unit>& g) {
+    CHECK(j.at("sentences") == sentences_of(plan, g));
+    CHECK(j.contains("check") == g.check.has_value());
+    REQUIRE(j.at("steps").size() == g.steps.size());
+    for (std::size_t k = 0; k < g.steps.size(); ++k) {
+        const auto& step = j["steps"][k];
+        REQUIRE(step.at("places").size() == g.steps[k].places.size());
+        for (std::size_t i = 0; i < g.steps[k].places.size(); ++i) {
+            const work_place<Unit>& p = g.steps[k].places[i];
+            const auto& place = step["places"][i];
+            CHECK(place.at("piece") == plan.parts[p.piece.index].name);
+            CHECK(place.contains("at") == !p.across.at.empty());
+            for (std::size_t n = 0; n < p.across.at.size(); ++n)
+                CHECK(read<Unit>(place["at"][n]) == p.across.at[n]);
+            CHECK(place.contains("turned") == (g.steps[k].verb == work_verb::fold));
+            if (place.contains("sewn"))
+                CHECK(read<Unit>(place["sewn"]) == p.sewn);
+        }
+    }
+}
+
+template <length_unit Unit>
 void check_document(const sheet<Unit>& s) {
     const auto j = nlohmann::json::parse(to_json(s).dump());
     CHECK(j.at("name") == s.name);
@@ -100,7 +122,9 @@ void check_document(const sheet<Unit>& s) {
     REQUIRE(j.at("notions").size() == s.notions.size());
     for (std::size_t i = 0; i < s.notions.size(); ++i)
         check_notion(j["notions"][i], s.notions[i]);
-    CHECK(j.at("order") == s.order);
+    REQUIRE(j.at("steps").size() == s.steps.groups.size());
+    for (std::size_t i = 0; i < s.steps.groups.size(); ++i)
+        check_group(j["steps"][i], s.steps, s.steps.groups[i]);
     REQUIRE(j.at("cautions").size() == s.cautions.size());
     for (std::size_t i = 0; i < s.cautions.size(); ++i)
         CHECK(j["cautions"][i].at("sentence") == s.cautions[i].sentence);

@@ -33,6 +33,14 @@ std::vector<std::string> reasons(const project<inch>& p) {
     return all;
 }
 
+/// Its steps in sentences.
+std::vector<std::string> said_in(const sheet<inch>& s) {
+    std::vector<std::string> all;
+    for (const work_group<inch>& g : s.steps.groups)
+        all.push_back(sentence_of(s.steps, g));
+    return all;
+}
+
 bool is(const std::optional<amount>& found, std::int64_t numerator, std::int64_t denominator = 1) {
     return found && found->numerator == numerator && found->denominator == denominator && found->unit == "in";
 }
@@ -377,28 +385,29 @@ TEST_CASE("what does not reach is refused with what is missing") {
     CHECK(reasons(p) == std::vector<std::string>{"the flap is 3 in, 1/4 in short of the 3 1/4 in that it must reach"});
 }
 
-TEST_CASE("thread is counted by the rows that a stitch sews, a seam of two pieces once") {
+TEST_CASE("thread is counted by the rows that are sewn, a seam of two pieces once") {
     // By hand: two pieces cut 11 x 6 in. Each has one seam of 6 in, shared, and a hem of 11 in. The stitches run 1/2 in over
-    // at both ends of a row. Hems: 2 x 12 = 24 in. Seam: 2 x 7 / 2 = 7 in. At 5/2 (stitch 301; value from memory): 60 and 17 1/2 in.
+    // at both ends of a row. Hems: 2 x 12 = 24 in. Seam: 2 x 7 / 2 = 7 in. 31 in at 5/2 (stitch 301; value from memory).
     project<inch> p("banner", finished_size(10_in, 5_in));
     edges<inch> finishes;
     finishes.left = seam(1_in);
     finishes.bottom = single_turned_hem(1_in);
     p.add({"half", "canvas", panel(p.finished(), finishes)}).count(2);
-    const auto thread = [&](stitched_rows rows, fraction waste) {
+    const auto thread = [&](fraction waste) {
         auto q = p;
-        q.add(sewing<inch>{rows, stitch(301), "1/2"_in, waste, 50_in});
+        q.add(sewing<inch>{stitch(301), "1/2"_in, waste, 50_in});
         return sheet_of(q).notions.back().details();
     };
-    CHECK(thread(stitched_rows::hemming, 0)[0].amount.value() == 24_in);
-    CHECK(thread(stitched_rows::hemming, 0)[1].amount.value() == 60_in);
-    CHECK(thread(stitched_rows::joining, 0)[1].amount.value() == "17 1/2"_in);
-    CHECK(thread(stitched_rows::all, {1, 10})[1].amount.value() == "85 1/4"_in); // 77 1/2 and a tenth
-    CHECK(thread(stitched_rows::all, {1, 10})[2].count == 2);
+    CHECK(thread(0)[0].amount.value() == 31_in);
+    CHECK(thread(0)[1].amount.value() == "77 1/2"_in);
+    CHECK(thread({1, 10})[1].amount.value() == "85 1/4"_in); // and a tenth
+    CHECK(thread({1, 10})[2].count == 2);
     project<inch> bare("mat", finished_size(1_in, 1_in));
     bare.add(flat("mat", 1_in, 1_in));
-    bare.add(sewing<inch>{stitched_rows::all, stitch(301), {}, 0, 50_in});
+    bare.add(sewing<inch>{stitch(301), {}, 0, 50_in});
     CHECK(sheet_of(bare).warnings == std::vector<std::string>{"no stitching is sewn with stitch 301"});
+    bare.add(sewing<inch>{stitch(401), {}, 0, 50_in});
+    CHECK(reasons(bare) == std::vector<std::string>{"thread is asked for twice, and every row is sewn once"});
 }
 
 TEST_CASE("what goes onto a piece is finished before that piece's own edges are turned") { // common practice
@@ -410,14 +419,24 @@ TEST_CASE("what goes onto a piece is finished before that piece's own edges are 
     p.add(placing<inch>{"pocket", "lining", at<finished_edge>(1_in), at<finished_edge>(1_in)});
     p.add(placing<inch>{"pocket", "lining", at<finished_edge>(8_in), at<finished_edge>(1_in)});
     p.add(notion<inch>("bow")).add(notion<inch>("cord").before_seams());
-    CHECK(detail::order_of_making(p) ==
-          std::vector<std::string>{"Cut every piece, and mark it while it is flat: folds, stitching and marks.",
-                                   "Turn and stitch the top, bottom, left and right edges of each pocket.",
-                                   "Sew each pocket onto the lining.",
-                                   "Lay the lining on the outer. Turn and stitch the top, bottom, left and right edges "
-                                   "of the outer.",
-                                   "Add the cord.", "Sew the remaining seams of the gusset.", "Add the bow."});
-    CHECK(sheet_of(p).order == detail::order_of_making(p));
+    const auto steps = said_in(sheet_of(p));
+    REQUIRE(steps.size() == 8);
+    CHECK(steps[0] == "Cut every piece, and mark it while it is flat: folds, stitching and marks.");
+    // 1/2 in is turned and stitched on its very edge.
+    CHECK(steps[1] ==
+          "With the wrong side of each pocket up, turn the left and right edges over by 1/2 in, and press. "
+          "Stitch 1/2 in from each folded edge: rows of 5 in, through 2 layers. Turn the top and bottom edges "
+          "over by 1/2 in, and press. Stitch 1/2 in from each folded edge: rows of 5 in, through 2 to 4 "
+          "layers. Check each pocket: 5 x 4 in.");
+    CHECK(steps[2] == "Sew each pocket onto the lining.");
+    CHECK(steps[3] ==
+          "Lay the lining, right side up, on the wrong side of the outer, 1 in inside its edges all round.");
+    CHECK(steps[4].rfind("With the wrong side of the outer up, turn all four edges over by 1/2 in, and press. Turn the "
+                         "folded left and right edges over by 1/2 in, and press. ",
+                         0) == 0);
+    CHECK(steps[5] == "Add the cord.");
+    CHECK(steps[6] == "Sew the remaining seams of the gusset.");
+    CHECK(steps[7] == "Add the bow.");
 }
 
 TEST_CASE("a film whose ends come to the finished edges goes on after these are turned") {
@@ -426,11 +445,40 @@ TEST_CASE("a film whose ends come to the finished edges goes on after these are 
     p.add({"backing", "canvas", panel(p.finished(), all_round(single_turned_hem(1_in)))});
     auto part = p;
     p.add(meeting<inch>{"film", "backing", edge::top, 50_in, 35_in, 5});
-    CHECK(detail::order_of_making(p)[1] == "Turn and stitch the left, right, top and bottom edges of the backing.");
-    CHECK(detail::order_of_making(p)[2] == "Sew the film to the backing, mark to mark.");
-    CHECK(detail::order_of_making(p).size() == 3);
+    const auto steps = said_in(sheet_of(p));
+    CHECK(steps[1].rfind("With the wrong side of the backing up, turn the left and right edges over by 1 in", 0) == 0);
+    CHECK(steps[2] == "Sew the film to the backing, mark to mark.");
+    CHECK(steps.size() == 3);
     part.add(meeting<inch>{"film", "backing", edge::top, 42_in, 28_in, 4});
-    CHECK(detail::order_of_making(part)[1] == "Sew the film to the backing, mark to mark.");
+    CHECK(said_in(sheet_of(part))[1] == "Sew the film to the backing, mark to mark.");
+}
+
+TEST_CASE("a bound piece finishes as asked when its turn of cloth is given to the layers") {
+    // By hand: 1/2 + 1/2 in and 1/8 in for the turn, which the second fold shares: it is made at 1 1/16 in. Cut 22 1/4 in
+    // wide; the felt lies 1 1/8 in inside that; bound, 20 in. The row is 1 1/2 - 1 1/16 = 7/16 in from the fold.
+    project<inch> p("mat", finished_size(20_in, 12_in));
+    auto& outer =
+        p.add({"outer", "canvas", panel(p.finished(), all_round(self_binding("1/2"_in, "1/8"_in, "1/8"_in)))});
+    p.add(flat("felt", 20_in, 12_in)).lies_inside(outer);
+    const auto s = sheet_of(p);
+    REQUIRE(s.steps.groups.size() == 3);
+    CHECK(s.steps.groups[1].steps[0].places[0].across.at == std::vector<length<inch>>{"1 1/8"_in});
+    const auto& bound = s.steps.groups[2];
+    CHECK(bound.check->width == 20_in);
+    CHECK(bound.check->height == 12_in);
+    REQUIRE(bound.steps.size() == 5);
+    CHECK(bound.steps[1].places[0].turned == "9/16"_in);
+    CHECK(bound.steps[2].places[0].across.at == std::vector<length<inch>>{"7/16"_in});
+    CHECK(bound.steps[4].places[0].sewn == 20_in);
+    CHECK(bound.steps[4].places[0].least == 4); // the outer, its binding folded over twice, and the felt
+}
+
+TEST_CASE("finishes whose lengths have no common denominator are turned by name") {
+    project<inch> p("mat", finished_size(length_of<inch>({30011, 1009}), length_of<inch>({20011, 1013})));
+    const auto hem = [](fraction depth) { return single_turned_hem(length_of<inch>(depth), length_of<inch>({1, 8})); };
+    p.add({"mat", "linen",
+           panel(p.finished(), {hem({1009, 1013}), hem({2003, 1999}), hem({1543, 1531}), hem({877, 883})})});
+    CHECK(said_in(sheet_of(p))[1] == "Turn and stitch all four edges of the mat.");
 }
 
 TEST_CASE("what notions compute is listed with its working and its cautions") {
@@ -471,7 +519,7 @@ TEST_CASE("what a notion refuses is one reason among all, and each reason can be
     auto long_ = cut_from_a_roll("back", {at<finished_edge>(2_in)});
     long_.supply = zipper_supply<inch>::made_up({7_in}, "1/2"_in, "1/2"_in);
     p.add(caught).add(long_);
-    p.add(sewing<inch>{stitched_rows::all, stitch(301), {}, 0, {}}); // a spool of nothing
+    p.add(sewing<inch>{stitch(301), {}, 0, {}}); // a spool of nothing
     const auto all = all_reasons(p);
     REQUIRE(all.size() == 4);
     CHECK(all[0].piece == "front");
@@ -605,7 +653,7 @@ TEST_CASE("a pleated piece has every crease and placement line, and finishes sma
     CHECK(text.find("finishes 12 x 6 in when it is pleated\n") != std::string::npos);
     CHECK(text.find("left edge, fold front of the pleat: 2 1/2 in, folded and brought to 1/2 in\n") !=
           std::string::npos);
-    CHECK(s.order[1] == "Lay the pleats of the flounce, fold to placement line, and tack them.");
+    CHECK(said_in(s)[1] == "Lay the pleats of the flounce, fold to placement line, and tack them.");
 
     p.add(flat("short", "23 7/8"_in, 6_in))
         .pleated(edge::left, pleats_near(pleat::box, 12_in, {.width = 4_in, .depth = 1_in}));

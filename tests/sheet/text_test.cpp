@@ -68,10 +68,15 @@ For the zipper on the "top"
   left on the last roll: 64 in (162.6 cm)
 
 In this order
+  Edges are named as seen from the right side. Where the wrong side lies up and the top edge is away from you, a left edge is at your right.
   1. Cut every piece, and mark it while it is flat: folds, stitching and marks.
   2. Sew the zipper to each "top", then open the slit behind it.
-  3. Lay the lining on the "top". Turn and stitch the bottom edge of each "top".
-  4. Sew the remaining seams of the "top".
+  3. Lay the lining, right side up, on the wrong side of each "top", its cut right edge 1/2 in (1.3 cm) from the cut left edge of each "top" and its cut top edge 1/2 in (1.3 cm) from the cut top edge of each "top".
+  4. With the wrong side of each "top" up, turn the bottom edge over by 1/4 in (0.6 cm), and press.
+     Turn the folded bottom edge over by 1 in (2.5 cm), and press.
+     Stitch 7/8 in (2.2 cm) from the folded edge: a row of 16 1/2 in (41.9 cm), through 3 to 4 layers.
+     Check each "top": 16 1/2 x 9 1/2 in (41.9 x 24.1 cm).
+  5. Sew the remaining seams of each "top".
 
 Safety
   - cutting: Cut away from the hand that holds the rule, close a rotary cutter's guard at every pause, and follow its maker's instructions.

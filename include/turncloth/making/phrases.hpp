@@ -33,12 +33,15 @@ namespace phrases {
 // Lists, and what is named in them.
 inline constexpr phrase comma{"list.comma", ", "}, and_{"list.and", " and "};
 inline constexpr phrase the_piece{"piece.the", "the {name}"}, each_piece{"piece.each", "each {name}"},
-    numbered{"piece.numbered", "{name} {number}"};
+    one_piece{"piece.one", "one {name}"}, numbered{"piece.numbered", "{name} {number}"};
 inline constexpr phrase top{"edge.top", "top"}, right{"edge.right", "right"}, bottom{"edge.bottom", "bottom"},
     left{"edge.left", "left"};
 inline constexpr phrase the_edge{"edges.the_one", "the {sides} edge"}, the_edges{"edges.the_many", "the {sides} edges"};
 inline constexpr phrase edges_one{"edges.one", "{sides} edge"}, edges_many{"edges.many", "{sides} edges"},
     edges_all{"edges.all", "all four edges"};
+inline constexpr phrase the_folded_edge{"edges.folded_one", "the folded {sides} edge"},
+    the_folded_edges{"edges.folded_many", "the folded {sides} edges"},
+    edges_all_folded{"edges.folded_all", "all four folded edges"};
 inline constexpr phrase edge_cut{"seen.cut", "the cut {side} of {piece}"},
     edge_folded{"seen.folded", "the folded {side} of {piece}"}, edge_bought{"seen.bought", "the {side} of {piece}"};
 inline constexpr phrase own_cut{"own.cut", "its cut {side}"}, own_folded{"own.folded", "its folded {side}"},
@@ -57,6 +60,7 @@ inline constexpr phrase orientation{"edges.named",
 inline constexpr phrase cut{"cut", "Cut every piece, and mark it while it is flat: folds, stitching and marks."};
 inline constexpr phrase prepare{"prepare", "{what}"};
 inline constexpr phrase pleat{"pleat", "Lay the pleats of {piece}, fold to placement line, and tack them."};
+inline constexpr phrase hem{"hem", "Turn and stitch {edges} of {piece}."};
 inline constexpr phrase join{"join", "Sew {piece} to {on}, mark to mark."};
 inline constexpr phrase apply{"apply", "Sew {piece} onto {on}."};
 inline constexpr phrase zipper_one{"zipper.one", "Sew the zipper to {piece}, then open the slit behind it."},
@@ -92,11 +96,13 @@ inline constexpr phrase row_one{"sew.row.one",
 inline constexpr phrase end_to_end{"sew.ends", "from edge to edge of {piece}"},
     from_to{"sew.from_to", "from {first} to {last} off {edge}"};
 inline constexpr phrase by_hand{"sew.by_hand", "Sew this by hand."};
-inline constexpr phrase overrun{"sew.overrun", "Sew back over {overrun} at both ends."};
+inline constexpr phrase overrun{"sew.overrun", "Sew back over {overrun} at both ends."},
+    overrun_always{"sew.overrun.always", "Sew back over {overrun} at both ends of every row."};
 
 // Layings.
-inline constexpr phrase lay{"lay", "Lay {piece}, {up} side up, on the {under} side of {on}, {where}."},
-    lay_beneath{"lay.beneath", "Lay {piece}, {up} side up, under {on}, {where}."};
+inline constexpr phrase lay{"lay", "Lay {piece}{carried}, {up} side up, on the {under} side of {on}, {where}."},
+    lay_beneath{"lay.beneath", "Lay {piece}{carried}, {up} side up, under {on}, {where}."};
+inline constexpr phrase carried{"lay.carried", ", with what lies on it"};
 inline constexpr phrase upside_down{"lay.upside_down", "its top toward you, "};
 inline constexpr phrase level{"lay.level", "{own} level with {edge}"}, set_in{"lay.in", "{own} {at} from {edge}"},
     set_beyond{"lay.beyond", "{own} {at} beyond {edge}"};
@@ -141,6 +147,7 @@ inline constexpr std::array all_phrases = {phrases::comma,
                                            phrases::and_,
                                            phrases::the_piece,
                                            phrases::each_piece,
+                                           phrases::one_piece,
                                            phrases::numbered,
                                            phrases::top,
                                            phrases::right,
@@ -151,6 +158,9 @@ inline constexpr std::array all_phrases = {phrases::comma,
                                            phrases::edges_one,
                                            phrases::edges_many,
                                            phrases::edges_all,
+                                           phrases::the_folded_edge,
+                                           phrases::the_folded_edges,
+                                           phrases::edges_all_folded,
                                            phrases::edge_cut,
                                            phrases::edge_folded,
                                            phrases::edge_bought,
@@ -167,6 +177,7 @@ inline constexpr std::array all_phrases = {phrases::comma,
                                            phrases::cut,
                                            phrases::prepare,
                                            phrases::pleat,
+                                           phrases::hem,
                                            phrases::join,
                                            phrases::apply,
                                            phrases::zipper_one,
@@ -192,8 +203,10 @@ inline constexpr std::array all_phrases = {phrases::comma,
                                            phrases::from_to,
                                            phrases::by_hand,
                                            phrases::overrun,
+                                           phrases::overrun_always,
                                            phrases::lay,
                                            phrases::lay_beneath,
+                                           phrases::carried,
                                            phrases::upside_down,
                                            phrases::level,
                                            phrases::set_in,

@@ -31,6 +31,7 @@ enum class work_verb : unsigned char {
     zipper,   ///< sewn to a piece, and the slit behind it opened
     pleat,    ///< laid fold to placement line, and tacked
     lay,      ///< a piece on another
+    hem,      ///< turned and stitched, where no more is known
     fold,     ///< and press
     sew,      ///< rows
     slit,     ///< and cut away
@@ -102,8 +103,10 @@ struct work_step {
     closed_by closing = closed_by::nothing;
     length<Unit> width{};   ///< of a slit: cloth taken away
     length<Unit> overrun{}; ///< sewn back over at both ends
+    stitch_type stitch = turncloth::stitch(301);
     bool by_hand = false;
     bool film = false;        ///< no iron and no pins
+    bool carries = false;     ///< laid with other pieces on it
     bool beneath = false;     ///< laid under it
     bool upside_down = false; ///< laid with its bottom edge where its top would lie
     bool on_a_row = false;    ///< a fold along a row of the same piece
@@ -115,6 +118,7 @@ template <length_unit Unit>
 struct work_group {
     std::vector<work_step<Unit>> steps{};
     std::vector<cut_part> pieces{}; ///< the like pieces that it is done to
+    bool every_copy = false;        ///< `pieces` is the first of copies that are all alike
     bool one_after_another = false; ///< all steps with the first piece, then all with the next
     std::optional<work_check<Unit>> check{};
     std::vector<caution::work> care{}; ///< the cautions that belong to it

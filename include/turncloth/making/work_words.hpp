@@ -1,8 +1,9 @@
 // The steps of a plan in sentences.
 //
-//   sentence_of(plan, group)                 exact lengths, in English
-//   sentence_of(plan, group, wording)        rounded to a ruler; said otherwise where a table has a text for a key
-//   orientation_of(plan, wording)            how edges are named, where any step has the wrong side up; else empty
+//   sentences_of(plan, group)                one for each step; exact lengths, in English
+//   sentences_of(plan, group, wording)       rounded to a ruler; said otherwise where a table has a text for a key
+//   sentence_of(plan, group, wording)        all of them, one after another
+//   preface_of(plan, wording)                what holds for all steps: how edges are named, how rows end
 //
 //   for (const work_group<inch>& g : plan.groups)
 //       std::puts(sentence_of(plan, g).c_str());
@@ -101,6 +102,7 @@ told_step told(const work_step<Unit>& s, const wording& w) {
     if (s.overrun > length<Unit>())
         made.overrun = told_length(s.overrun, w);
     made.by_hand = s.by_hand;
+    made.carries = s.carries;
     made.film = s.film;
     made.beneath = s.beneath;
     made.upside_down = s.upside_down;
@@ -109,13 +111,32 @@ told_step told(const work_step<Unit>& s, const wording& w) {
     return made;
 }
 
+/// What every row is sewn back over by, where that is the same for all that the machine sews; otherwise nothing.
+template <length_unit Unit>
+std::optional<length<Unit>> common_overrun(const work_plan<Unit>& plan) {
+    std::optional<length<Unit>> common;
+    for (const work_group<Unit>& g : plan.groups)
+        for (const work_step<Unit>& s : g.steps)
+            if (s.verb == work_verb::sew && !s.by_hand) {
+                if (common && *common != s.overrun)
+                    return {};
+                common = s.overrun;
+            }
+    return common && *common > length<Unit>() ? common : std::nullopt;
+}
+
 } // namespace detail
 
+/// One for each step, and one for what to check.
 template <length_unit Unit>
-std::string sentence_of(const work_plan<Unit>& plan, const work_group<Unit>& g, const wording& w = {}) {
-    detail::told_group made{.pieces = g.pieces, .one_after_another = g.one_after_another};
-    for (const work_step<Unit>& s : g.steps)
+std::vector<std::string> sentences_of(const work_plan<Unit>& plan, const work_group<Unit>& g, const wording& w = {}) {
+    detail::told_group made{.pieces = g.pieces, .every_copy = g.every_copy, .one_after_another = g.one_after_another};
+    const bool said_before = detail::common_overrun(plan).has_value();
+    for (const work_step<Unit>& s : g.steps) {
         made.steps.push_back(detail::told(s, w));
+        if (said_before && !s.by_hand)
+            made.steps.back().overrun.clear();
+    }
     if (g.check) {
         made.checked = g.check->of;
         made.size = detail::told_size(*g.check, w);
@@ -124,12 +145,25 @@ std::string sentence_of(const work_plan<Unit>& plan, const work_group<Unit>& g, 
 }
 
 template <length_unit Unit>
-std::string orientation_of(const work_plan<Unit>& plan, const wording& w = {}) {
+std::string sentence_of(const work_plan<Unit>& plan, const work_group<Unit>& g, const wording& w = {}) {
+    std::string all;
+    for (const std::string& s : sentences_of(plan, g, w))
+        all.append(all.empty() ? "" : " ").append(s);
+    return all;
+}
+
+template <length_unit Unit>
+std::vector<std::string> preface_of(const work_plan<Unit>& plan, const wording& w = {}) {
+    std::vector<std::string> all;
+    bool wrong_side = false;
     for (const work_group<Unit>& g : plan.groups)
         for (const work_step<Unit>& s : g.steps)
-            if (s.up == face::wrong)
-                return said(phrases::orientation, {}, w.table);
-    return {};
+            wrong_side |= s.up == face::wrong;
+    if (wrong_side)
+        all.push_back(said(phrases::orientation, {}, w.table));
+    if (const auto overrun = detail::common_overrun(plan))
+        all.push_back(said(phrases::overrun_always, {{"overrun", detail::told_length(*overrun, w)}}, w.table));
+    return all;
 }
 
 } // namespace turncloth

@@ -1,7 +1,7 @@
 // A long piece sewn to a short one so that mark meets mark.
 //
 //   even_mapping<U>(longer, shorter, n)        n equal spans on both
-//   listed_mapping<U>(longer, shorter)         the spans of each, given one by one (two std::span, not copied)
+//   listed_mapping<U>(on_long, on_short)       the marks of each, from the first to the end (two std::span, not copied)
 //     .mark_on_long(k)  .mark_on_short(k)      the k-th meets the k-th, from 0 (both starts) to spans() (both ends)
 //     .fullness(k)  .surplus(k)                of span k: long over short, long less short
 //     .fullness()   .surplus()                 of the whole
@@ -132,62 +132,65 @@ private:
 };
 
 namespace detail {
-template <class List, class Unit>
-concept temporary_list = !std::is_lvalue_reference_v<List> && !std::same_as<List, std::span<const length<Unit>>> &&
-                         !std::same_as<List, const std::span<const length<Unit>>>;
+template <class List, class Place>
+concept temporary_list = !std::is_lvalue_reference_v<List> && !std::same_as<List, std::span<const Place>> &&
+                         !std::same_as<List, const std::span<const Place>>;
 } // namespace detail
 
-/// The lists stay the caller's and must outlive the mapping. Throws marks_error for lists of unequal number, for none,
-/// and for a span of nothing or one that is shorter on the long piece than on the short.
+/// The marks of both pieces, each list from the first after the start to the end of the piece. The lists stay the
+/// caller's and must outlive the mapping. Throws marks_error for lists of unequal number, for none, for a mark of the
+/// short piece that is not beyond the one before it, and for a span that is shorter on the long piece than on the short.
 template <length_unit Unit>
 class listed_mapping : public detail::mapped_spans<listed_mapping<Unit>, Unit> {
 public:
-    constexpr listed_mapping(std::span<const length<Unit>> longer, std::span<const length<Unit>> shorter)
+    constexpr listed_mapping(std::span<const place<long_piece, Unit>> longer,
+                             std::span<const place<short_piece, Unit>> shorter)
         : long_(longer), short_(shorter) {
         if (longer.size() != shorter.size() || longer.empty())
-            detail::refuse<marks_error>("both pieces need the same number of spans, at least one: they had " +
+            detail::refuse<marks_error>("both pieces need the same number of marks, at least one: they had " +
                                             std::to_string(longer.size()) + " and " + std::to_string(shorter.size()),
                                         refusal{.kind = fault::disagree,
-                                                .what = "the number of spans",
+                                                .what = "the number of marks",
                                                 .given = amount_of(longer.size()),
                                                 .most = amount_of(shorter.size())});
-        require_at_most<marks_error>(longer.size(), std::size_t{10'000}, "the number of spans in a list");
-        for (std::size_t k = 0; k < longer.size(); ++k) {
-            require_more_than_zero<marks_error>(shorter[k], "a span of the short piece");
-            if (longer[k] < shorter[k])
-                detail::refuse<marks_error>("span " + std::to_string(k + 1) + " of the long piece is " +
-                                                to_text(longer[k]) + ", less than the " + to_text(shorter[k]) +
-                                                " it is sewn to",
-                                            refusal{.kind = fault::too_small,
-                                                    .what = "a span of the long piece",
-                                                    .given = amount_of(longer[k]),
-                                                    .least = amount_of(shorter[k]),
-                                                    .index = k});
-        }
+        for (std::int64_t k = 0; k < spans(); ++k)
+            require_span(k);
     }
 
     /// Lists that are gone at the end of the statement would be read after it.
     template <class Long, class Short, class Please = please::name_the_lists_first_since_a_mapping_only_refers_to_them>
-        requires(detail::temporary_list<Long, Unit> || detail::temporary_list<Short, Unit>)
+        requires(detail::temporary_list<Long, place<long_piece, Unit>> ||
+                 detail::temporary_list<Short, place<short_piece, Unit>>)
     listed_mapping(Long&&, Short&&)
     = delete;
 
     constexpr std::int64_t spans() const { return static_cast<std::int64_t>(long_.size()); }
-    constexpr place<long_piece, Unit> mark_on_long(std::int64_t k) const { return at<long_piece>(sum_of(long_, k)); }
-    constexpr place<short_piece, Unit> mark_on_short(std::int64_t k) const {
-        return at<short_piece>(sum_of(short_, k));
-    }
+    constexpr place<long_piece, Unit> mark_on_long(std::int64_t k) const { return mark(long_, k); }
+    constexpr place<short_piece, Unit> mark_on_short(std::int64_t k) const { return mark(short_, k); }
 
 private:
-    static constexpr length<Unit> sum_of(std::span<const length<Unit>> spans, std::int64_t k) {
-        require_index<marks_error>(k, static_cast<std::int64_t>(spans.size()) + 1, "a mark of a mapping");
-        length<Unit> sum;
-        for (const length<Unit>& l : spans.first(static_cast<std::size_t>(k)))
-            sum += l;
-        return sum;
+    constexpr void require_span(std::int64_t k) const {
+        const length<Unit> longer = mark_on_long(k + 1) - mark_on_long(k);
+        const length<Unit> shorter = mark_on_short(k + 1) - mark_on_short(k);
+        require_more_than_zero<marks_error>(shorter, "a span of the short piece");
+        if (longer < shorter)
+            detail::refuse<marks_error>("span " + std::to_string(k + 1) + " of the long piece is " + to_text(longer) +
+                                            ", less than the " + to_text(shorter) + " it is sewn to",
+                                        refusal{.kind = fault::too_small,
+                                                .what = "a span of the long piece",
+                                                .given = amount_of(longer),
+                                                .least = amount_of(shorter),
+                                                .index = static_cast<std::size_t>(k)});
     }
 
-    std::span<const length<Unit>> long_, short_;
+    template <class Place>
+    static constexpr Place mark(std::span<const Place> marks, std::int64_t k) {
+        require_index<marks_error>(k, static_cast<std::int64_t>(marks.size()) + 1, "a mark of a mapping");
+        return k == 0 ? Place() : marks[static_cast<std::size_t>(k - 1)];
+    }
+
+    std::span<const place<long_piece, Unit>> long_;
+    std::span<const place<short_piece, Unit>> short_;
 };
 
 } // namespace turncloth

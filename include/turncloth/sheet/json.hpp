@@ -12,12 +12,15 @@
 //                "lines": [{"kind", "what", "parallel_to", "from_cut_edge", "begins", "ends"}]}],
 //    "meetings": [{"longer", "shorter", "from", "fullness", "marks": [{"longer", "shorter"}]}],
 //    "notions": [{"name", "details": [{"what", "amount"} or {"what", "count"}]}],
-//    "order": [], "cautions": [], "warnings": []}
+//    "steps": [{"pieces", "steps": [{"verb", "places": [{"piece", "side", "from", "at", ...}]}], "check", "sentences"}],
+//    "cautions": [], "warnings": []}
 //
 // Included by itself; it needs the header of JSON for Modern C++ (Debian: nlohmann-json3-dev), the library does not.
 #ifndef TURNCLOTH_SHEET_JSON_HPP
 #define TURNCLOTH_SHEET_JSON_HPP
 
+#include <turncloth/sheet/detail/json_of_steps.hpp>
+#include <turncloth/sheet/json_lengths.hpp>
 #include <turncloth/sheet/sheet.hpp>
 #include <turncloth/sheet/text.hpp>
 
@@ -27,29 +30,6 @@
 #include <vector>
 
 namespace turncloth {
-
-using json = nlohmann::ordered_json;
-
-template <length_unit Unit>
-json to_json(length<Unit> l) {
-    return {{"exact", number_text(l)}, {"unit", unit_name<Unit>}};
-}
-
-template <length_unit Unit>
-json to_json(const figure<Unit>& f) {
-    json j = to_json(f.value());
-    if (f.terms().size() > 1)
-        j["working"] = to_text(f);
-    return j;
-}
-
-template <length_unit Unit>
-json to_json(const std::vector<length<Unit>>& all) {
-    json j = json::array();
-    for (const length<Unit>& l : all)
-        j.push_back(to_json(l));
-    return j;
-}
 
 /// `only`, for a line that is not drawn from end to end, and `brought_to`, for a fold of a pleat, are left out elsewhere.
 template <length_unit Unit>
@@ -136,7 +116,7 @@ json to_json(const sheet<Unit>& s) {
             {"pieces", all(s.pieces)},
             {"meetings", all(s.meetings)},
             {"notions", all(s.notions)},
-            {"order", s.order},
+            {"steps", detail::json_of_steps(s.steps)},
             {"cautions", all(s.cautions)},
             {"warnings", s.warnings}};
 }

@@ -22,7 +22,7 @@
 #include <turncloth/notions/pleats.hpp>
 #include <turncloth/notions/tie.hpp>
 #include <turncloth/notions/zipper.hpp>
-#include <turncloth/sheet/detail/words.hpp>
+#include <turncloth/panel/names.hpp>
 
 #include <cstdint>
 #include <string>

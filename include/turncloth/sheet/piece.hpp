@@ -17,8 +17,8 @@
 #include <turncloth/measure/require.hpp>
 #include <turncloth/notions/hanging.hpp>
 #include <turncloth/notions/pleats.hpp>
+#include <turncloth/panel/names.hpp>
 #include <turncloth/panel/panel.hpp>
-#include <turncloth/sheet/detail/words.hpp>
 
 #include <cstdint>
 #include <string>

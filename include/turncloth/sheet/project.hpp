@@ -80,13 +80,9 @@ struct must_reach {
     length<Unit> has, needs;
 };
 
-/// Which rows of stitching: all, those that join two pieces, or those of one piece alone.
-enum class stitched_rows { all, joining, hemming };
-
-/// What rows of stitching are sewn with, and how the thread is sold.
+/// What the machine's rows are sewn with, and how the thread is sold.
 template <length_unit Unit>
 struct sewing {
-    stitched_rows rows;
     stitch_type stitch;
     length<Unit> overrun; ///< sewn back over at each end of a row
     fraction waste;       ///< a part more, for tails and breaks

@@ -1,7 +1,7 @@
 // A sheet: everything to be cut, folded, marked, sewn and bought for one project at one finished size, with the
 // working.
 //
-//   sheet<U>                 name, finished, pieces, meetings, notions, order, cautions, warnings
+//   sheet<U>                 name, finished, pieces, meetings, notions, steps, cautions, warnings
 //   sheet_piece<U>           the piece, its cut size with workings, and every line on it from a cut edge
 //   sheet_line<U>            one of these lines; line_kind
 //   sheet_error              reasons(): all that is wrong, not only the first, as sentences and as data
@@ -13,6 +13,7 @@
 #ifndef TURNCLOTH_SHEET_SHEET_HPP
 #define TURNCLOTH_SHEET_SHEET_HPP
 
+#include <turncloth/making/work_step.hpp>
 #include <turncloth/sheet/detail/edges.hpp>
 #include <turncloth/sheet/project.hpp>
 
@@ -107,7 +108,7 @@ struct sheet {
     std::vector<sheet_piece<Unit>> pieces;
     std::vector<sheet_meeting<Unit>> meetings;
     std::vector<notion<Unit>> notions;
-    std::vector<std::string> order;      ///< of making, a sentence a step
+    work_plan<Unit> steps;               ///< of making, in their order: making/work_step.hpp
     std::vector<sheet_caution> cautions; ///< each once, in the order of the work that they belong to
     std::vector<std::string> warnings;   ///< what can be made, but may not be meant
     words kept;                          ///< the names that figures and finishes bear

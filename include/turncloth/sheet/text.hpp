@@ -9,6 +9,7 @@
 #ifndef TURNCLOTH_SHEET_TEXT_HPP
 #define TURNCLOTH_SHEET_TEXT_HPP
 
+#include <turncloth/making/work_words.hpp>
 #include <turncloth/sheet/sheet.hpp>
 
 #include <string>
@@ -97,7 +98,7 @@ public:
             write(m);
         for (const auto& n : sheet_.notions)
             write(n);
-        steps("In this order", sheet_.order);
+        write_steps();
         list("Check", sheet_.warnings);
         write_cautions();
         return std::move(text_);
@@ -129,10 +130,19 @@ private:
         line(1, "Local codes, the makers' instructions and licensed practice go before this sheet.");
     }
 
-    void steps(const char* name, const std::vector<std::string>& sentences) {
-        heading(name);
-        for (std::size_t i = 0; i < sentences.size(); ++i)
-            line(1, std::to_string(i + 1) + ". " + sentences[i]);
+    void write_steps() {
+        heading("In this order");
+        const wording words{.by = by_};
+        for (const std::string& sentence : preface_of(sheet_.steps, words))
+            line(1, sentence);
+        std::size_t number = 0;
+        for (const work_group<Unit>& g : sheet_.steps.groups) {
+            std::string before = std::to_string(++number) + ". ";
+            for (const std::string& sentence : sentences_of(sheet_.steps, g, words)) {
+                line(1, before + sentence);
+                before.assign(before.size(), ' ');
+            }
+        }
     }
 
     /// A figure of one term has no working to show.

@@ -124,7 +124,8 @@ TEST_CASE("an iterator outlives the row that it was taken from") {
 }
 
 TEST_CASE("making, reading and searching marks allocates nothing") {
-    const std::array longer = {8_in, 12_in}, shorter = {5_in, 12_in};
+    const std::array longer = {at<long_piece>(8_in), at<long_piece>(20_in)};
+    const std::array shorter = {at<short_piece>(5_in), at<short_piece>(17_in)};
     const std::int64_t before = allocations;
     length<inch> sum;
     for (const spot mark : divided<strip_end>(36_in, 100))

@@ -89,6 +89,7 @@ private:
         case operation_kind::stitching:
             s.verb = work_verb::sew;
             s.through = design_.rows()[i].through;
+            s.stitch = design_.rows()[i].stitch;
             s.overrun = design_.rows()[i].overrun;
             s.by_hand = design_.rows()[i].by_hand;
             return;
@@ -147,6 +148,8 @@ private:
         const laying<Unit>& l = design_.layings()[t.what.index];
         const std::size_t piece = model_.number_of(l.piece);
         laid_[piece] = true;
+        for (const flat_work::ply& p : bench_.stack_of(piece).plies)
+            s.carries |= p.part != piece;
         bench_.lay(piece);
         s.up = up_of(l.piece);
         s.towards = up_of(l.on);
@@ -229,16 +232,28 @@ private:
             p.across.from = edge_of(from);
             p.across.at.push_back(way(from, met.at.at));
             p.sewn = on_piece(model_.number_of(t.on), is_level(t.from), met.run.to - met.run.from);
-            for (const flat_work::sewn_span& span : met.spans) {
-                p.most = std::max(p.most, span.plies.size());
-                p.least = p.least == 0 ? span.plies.size() : std::min(p.least, span.plies.size());
-            }
+            note_layers(p, met, from);
             if (i == first)
                 find_ends(p, r.through.empty() ? std::vector<cut_part>{t.on} : r.through, met);
             sewn_.push_back({model_.number_of(t.on), model_.flat().rows[i].along.at});
         }
         s.places.push_back(std::move(p));
     }
+    /// A row on the very edge of a hem holds it: it is looked at a trifle nearer to the fold.
+    void note_layers(place& p, const flat_work::sewn_row& met, const flat_work::sighted& from) const {
+        flat_work::layers found;
+        for (const flat_work::sewn_span& span : met.spans) {
+            found.most = std::max(found.most, span.plies.size());
+            found.least = found.least == 0 ? span.plies.size() : std::min(found.least, span.plies.size());
+        }
+        if (!met.touched.empty() && from.folded && from.part == model_.number_of(p.piece)) {
+            const flat_work::table_line nearer{met.at.level, met.at.at + (from.at < met.at.at ? -1 : 1)};
+            found = layers_along(bench_.stack_of(from.part), nearer, met.run);
+        }
+        p.most = std::max(p.most, found.most);
+        p.least = p.least == 0 ? found.least : std::min(p.least, found.least);
+    }
+
     /// From edge to edge of one of the walls, the uppermost first; or else from where to where.
     void find_ends(place& p, const std::vector<cut_part>& walls, const flat_work::sewn_row& met) const {
         const flat_work::stack& lies = bench_.stack_of(model_.number_of(p.piece));
@@ -317,7 +332,8 @@ private:
         for (std::size_t i = 0; i + 1 < steps.size();) {
             work_step<Unit>&a = steps[i], &b = steps[i + 1];
             bool alike = a.verb == work_verb::sew && b.verb == work_verb::sew && a.through == b.through &&
-                         a.overrun == b.overrun && a.by_hand == b.by_hand && a.places.size() == b.places.size();
+                         a.overrun == b.overrun && a.stitch.number == b.stitch.number && a.by_hand == b.by_hand &&
+                         a.places.size() == b.places.size();
             for (std::size_t k = 0; alike && k < a.places.size(); ++k)
                 alike = may_join(a.places[k], b.places[k]);
             if (!alike) {

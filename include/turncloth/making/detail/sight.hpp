@@ -1,5 +1,6 @@
 // From which edge a line is measured at that moment: one that the maker sees.
 //
+//   layers_along(stack, line, run)          the least and the most plies under a row
 //   extent(stack, part)                     the upright rectangle round a part as it lies
 //   struct sighted{part, side, folded, at}  an edge of a part as it lies, at x or y = at on the table
 //   sighted_from(stack, parts, wanted, line, above)     of the piece wanted where it is in sight, or else the nearest
@@ -31,6 +32,35 @@ inline bounds extent(const stack& s, std::size_t part) {
             some = true;
         }
     return all;
+}
+
+struct layers {
+    std::size_t least = 0, most = 0;
+};
+
+/// Of all plies that the line runs inside of, stretch by stretch between their ends; where there is none it counts none.
+inline layers layers_along(const stack& s, const table_line& at, const stretch& run) {
+    std::vector<stretch> under;
+    std::vector<whole> stops = {run.from, run.to};
+    for (const ply& p : s.plies) {
+        const stretch in = within(p.area, at);
+        const stretch part{std::max(in.from, run.from), std::min(in.to, run.to)};
+        if (in.is_nothing() || part.is_nothing())
+            continue;
+        under.push_back(part);
+        stops.insert(stops.end(), {part.from, part.to});
+    }
+    std::sort(stops.begin(), stops.end());
+    layers found;
+    for (std::size_t k = 0; k + 1 < stops.size(); ++k) {
+        const auto here = static_cast<std::size_t>(std::count_if(
+            under.begin(), under.end(), [&](const stretch& u) { return u.from <= stops[k] && stops[k + 1] <= u.to; }));
+        if (here == 0 || stops[k] == stops[k + 1])
+            continue;
+        found.most = std::max(found.most, here);
+        found.least = found.least == 0 ? here : std::min(found.least, here);
+    }
+    return found;
 }
 
 inline whole at_edge(const bounds& b, edge e) {

@@ -1,11 +1,12 @@
 // Sentences of steps whose lengths are written already: grammar, the same for every unit.
 //
-//   class teller(parts, table)     .tell(group)
+//   class teller(parts, table)     .tell(group): its sentences
 #ifndef TURNCLOTH_MAKING_DETAIL_TELLING_HPP
 #define TURNCLOTH_MAKING_DETAIL_TELLING_HPP
 
 #include <turncloth/making/detail/told.hpp>
 #include <turncloth/making/phrases.hpp>
+#include <turncloth/panel/names.hpp>
 
 #include <algorithm>
 #include <cstddef>
@@ -20,21 +21,17 @@ class teller {
 public:
     teller(const std::vector<work_part>& parts, const phrase_table& table) : parts_(parts), table_(table) {}
 
-    std::string tell(const told_group& g) {
+    std::vector<std::string> tell(const told_group& g) {
         group_ = &g;
-        std::string all;
-        if (g.one_after_another)
-            all = capital(say(phrases::one_after_another, {{"piece", group_name()}}));
+        std::vector<std::string> all;
         for (std::size_t i = 0; i < g.steps.size(); ++i) {
-            std::string step = tell_step(g.steps[i], i > 0 ? &g.steps[i - 1] : nullptr);
-            if (g.one_after_another && i == 0)
-                step = small(std::move(step));
-            else
-                step = capital(std::move(step));
-            all.append(i > 0 ? " " : "").append(step);
+            const std::string step = tell_step(g.steps[i], i > 0 ? &g.steps[i - 1] : nullptr);
+            all.push_back(g.one_after_another && i == 0
+                              ? capital(say(phrases::one_after_another, {{"piece", group_name()}}) + small(step))
+                              : capital(step));
         }
         if (g.checked.is_given())
-            all.append(" ").append(capital(say(phrases::check, {{"piece", name(g.checked)}, {"size", g.size}})));
+            all.push_back(capital(say(phrases::check, {{"piece", name(g.checked)}, {"size", g.size}})));
         return all;
     }
 
@@ -61,24 +58,27 @@ private:
         return text;
     }
 
-    /// "the lining"; "film strip 2" of several, but "the film strip" where each is told of in its turn, and "each film
-    /// strip" where all are done alike.
+    /// "the lining"; "film strip 2" of several, but "the film strip" where each is told of in its turn, "each film strip"
+    /// where all are done alike, and "one film strip" where each of something else takes one.
     std::string name(const cut_part& p) const {
         const work_part& part = parts_[p.index];
         const std::vector<cut_part>& pieces = group_->pieces;
-        const bool of_group = pieces.size() > 1 && p.index == pieces[0].index;
-        if (part.count == 1 || (of_group && group_->one_after_another))
-            return say(phrases::the_piece, {{"name", part.name}});
-        return of_group ? group_name() : copy_name(p);
+        const bool of_group = !pieces.empty() && p.index == pieces[0].index;
+        if (part.count == 1 || (of_group && pieces.size() > 1 && group_->one_after_another))
+            return say(phrases::the_piece, {{"name", named(part.name)}});
+        if (group_->every_copy)
+            return say(of_group && group_->steps[0].verb == work_verb::lay ? phrases::one_piece : phrases::each_piece,
+                       {{"name", named(part.name)}});
+        return of_group && pieces.size() > 1 ? group_name() : copy_name(p);
     }
     std::string copy_name(const cut_part& p) const {
-        return say(phrases::numbered, {{"name", parts_[p.index].name}, {"number", std::to_string(p.copy + 1)}});
+        return say(phrases::numbered, {{"name", named(parts_[p.index].name)}, {"number", std::to_string(p.copy + 1)}});
     }
     std::string group_name() const {
         const std::vector<cut_part>& pieces = group_->pieces;
         const work_part& part = parts_[pieces[0].index];
         if (static_cast<std::int64_t>(pieces.size()) == part.count)
-            return say(part.count == 1 ? phrases::the_piece : phrases::each_piece, {{"name", part.name}});
+            return say(part.count == 1 ? phrases::the_piece : phrases::each_piece, {{"name", named(part.name)}});
         std::vector<std::string> names;
         names.reserve(pieces.size());
         for (const cut_part& p : pieces)
@@ -130,11 +130,11 @@ private:
     std::string edges_in_words(const std::vector<edge>& all) const {
         return say(all.size() == 1 ? phrases::edges_one : phrases::edges_many, {{"sides", sides(all)}});
     }
-    std::string the_edges(const std::vector<edge>& all) const {
-        return say(all.size() == all_edges.size() ? phrases::edges_all
-                   : all.size() == 1              ? phrases::the_edge
-                                                  : phrases::the_edges,
-                   {{"sides", sides(all)}});
+    std::string the_edges(const std::vector<edge>& all, bool folded = false) const {
+        const phrase& one = folded ? phrases::the_folded_edge : phrases::the_edge;
+        const phrase& many = folded ? phrases::the_folded_edges : phrases::the_edges;
+        const phrase& every = folded ? phrases::edges_all_folded : phrases::edges_all;
+        return say(all.size() == all_edges.size() ? every : all.size() == 1 ? one : many, {{"sides", sides(all)}});
     }
 
     /// Each different text once.
@@ -187,6 +187,8 @@ private:
             return say(phrases::pleat, {{"piece", piece()}});
         case work_verb::zipper:
             return say(s.once_more ? phrases::zipper_many : phrases::zipper_one, {{"piece", piece()}});
+        case work_verb::hem:
+            return say(phrases::hem, {{"edges", the_edges(edges_of(s))}, {"piece", piece()}});
         case work_verb::join:
             return say(phrases::join, {{"piece", piece()}, {"on", all_copies(s.on)}});
         case work_verb::apply:
@@ -213,7 +215,7 @@ private:
     }
     std::string all_copies(const cut_part& p) const {
         const work_part& part = parts_[p.index];
-        return say(part.count == 1 ? phrases::the_piece : phrases::each_piece, {{"name", part.name}});
+        return say(part.count == 1 ? phrases::the_piece : phrases::each_piece, {{"name", named(part.name)}});
     }
     std::string names_of_places(const told_step& s) const {
         return different(s.places, [&](const told_place& p) { return all_copies(p.piece); });
@@ -242,7 +244,7 @@ private:
         const bool known = before != nullptr && before->up == s.up && before->places[0].piece.index == p.piece.index;
         return say(known ? phrases::fold_next : phrases::fold, {{"up", side(s.up)},
                                                                 {"piece", name(p.piece)},
-                                                                {"edges", the_edges(edges)},
+                                                                {"edges", the_edges(edges, p.across.from.folded)},
                                                                 {"turned", by},
                                                                 {"press", press}});
     }
@@ -300,11 +302,13 @@ private:
         else
             where +=
                 listed({from_edge(s, p.own_left, &told_place::across), from_edge(s, p.own_top, &told_place::along)});
-        std::string all = say(s.beneath ? phrases::lay_beneath : phrases::lay, {{"piece", name(p.piece)},
-                                                                                {"up", side(s.up)},
-                                                                                {"under", side(s.towards)},
-                                                                                {"on", name(s.on)},
-                                                                                {"where", where}});
+        std::string all = say(s.beneath ? phrases::lay_beneath : phrases::lay,
+                              {{"piece", name(p.piece)},
+                               {"carried", s.carries ? say(phrases::carried, {}) : std::string()},
+                               {"up", side(s.up)},
+                               {"under", side(s.towards)},
+                               {"on", name(s.on)},
+                               {"where", where}});
         return s.fit.taken_up == surplus::none ? all : all + " " + fitted(s);
     }
     std::string fitted(const told_step& s) const {

@@ -49,13 +49,14 @@ struct told_step {
     spot_kind spot = spot_kind::eyelet;
     closed_by closing = closed_by::nothing;
     std::string width{}, overrun{};
-    bool by_hand = false, film = false, beneath = false, upside_down = false, on_a_row = false, once_more = false;
+    bool by_hand = false, carries = false, film = false, beneath = false, upside_down = false, on_a_row = false,
+         once_more = false;
 };
 
 struct told_group {
     std::vector<told_step> steps{};
     std::vector<cut_part> pieces{};
-    bool one_after_another = false;
+    bool every_copy = false, one_after_another = false;
     cut_part checked{};
     std::string size{};
 };

@@ -2,6 +2,7 @@
 //
 //   sheet_draft<U>(project)     made()  find(name)  refuse(reason)  warn(sentence)
 //     .attempt(what, piece, work)   does it; what is refused in it becomes a reason, and the rest goes on
+//     .is_sound()               whether nothing was refused so far
 //     .done()                   the sheet; throws sheet_error where anything was refused
 #ifndef TURNCLOTH_SHEET_DETAIL_DRAFT_HPP
 #define TURNCLOTH_SHEET_DETAIL_DRAFT_HPP
@@ -80,6 +81,8 @@ public:
         }
 #endif
     }
+
+    bool is_sound() const { return wrong_.empty(); }
 
     sheet<Unit> done() {
         if (!wrong_.empty())

@@ -4,8 +4,8 @@
 #ifndef TURNCLOTH_SHEET_DETAIL_EDGES_HPP
 #define TURNCLOTH_SHEET_DETAIL_EDGES_HPP
 
+#include <turncloth/panel/names.hpp>
 #include <turncloth/panel/panel.hpp>
-#include <turncloth/sheet/detail/words.hpp>
 
 #include <array>
 #include <string>

@@ -1,12 +1,12 @@
-// Names and lists as a sheet prints them.
+// Names and lists as they are printed.
 //
 //   excerpt(text)         at most 60 characters of it
 //   named(name)           the same, in quotation marks where it could be read as something else
 //   enumerated(words)     "left, right and top"
 //
 // A name is the user's: it may hold a comma and read as two pieces, or be that of an edge.
-#ifndef TURNCLOTH_SHEET_DETAIL_WORDS_HPP
-#define TURNCLOTH_SHEET_DETAIL_WORDS_HPP
+#ifndef TURNCLOTH_PANEL_NAMES_HPP
+#define TURNCLOTH_PANEL_NAMES_HPP
 
 #include <turncloth/panel/panel.hpp>
 

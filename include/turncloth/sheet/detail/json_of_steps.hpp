@@ -1,0 +1,115 @@
+// The steps of making as JSON: the data of making/work_step.hpp, what is empty left out, and each group in sentences.
+//
+//   json_of_steps(plan)
+#ifndef TURNCLOTH_SHEET_DETAIL_JSON_OF_STEPS_HPP
+#define TURNCLOTH_SHEET_DETAIL_JSON_OF_STEPS_HPP
+
+#include <turncloth/making/work_words.hpp>
+#include <turncloth/sheet/json_lengths.hpp>
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace turncloth::detail {
+
+constexpr std::string_view name_of(work_verb verb) {
+    constexpr std::string_view names[] = {"cut",      "prepare", "zipper", "pleat",   "lay",   "hem",      "fold",
+                                          "sew",      "slit",    "set",    "join",    "apply", "close up", "add",
+                                          "turn out", "put in",  "close",  "fold up", "roll"};
+    return names[static_cast<std::size_t>(verb)];
+}
+constexpr std::string_view name_of(face f) { return f == face::right ? "right" : "wrong"; }
+
+/// A piece by its name; of several cut alike, which one, from 1.
+inline json json_of(const cut_part& p, const std::vector<work_part>& parts) {
+    json j = {{"piece", parts[p.index].name}};
+    if (parts[p.index].count > 1)
+        j["copy"] = p.copy + 1;
+    return j;
+}
+inline json json_of(const seen_edge& e, const std::vector<work_part>& parts) {
+    json j = json_of(e.of, parts);
+    j["edge"] = turncloth::name_of(e.side);
+    j["folded"] = e.folded;
+    return j;
+}
+inline json json_of(const std::vector<cut_part>& some, const std::vector<work_part>& parts) {
+    json all = json::array();
+    for (const cut_part& p : some)
+        all.push_back(json_of(p, parts));
+    return all;
+}
+
+template <length_unit Unit>
+json json_of(const work_place<Unit>& p, const std::vector<work_part>& parts) {
+    json j = json_of(p.piece, parts);
+    j["side"] = turncloth::name_of(p.side);
+    const auto distances = [&](const char* from, const char* at, const seen_distances<Unit>& d) {
+        if (d.from.of.is_given())
+            j[from] = json_of(d.from, parts);
+        if (!d.at.empty())
+            j[at] = to_json(d.at);
+    };
+    distances("from", "at", p.across);
+    distances("along_from", "along", p.along);
+    if (p.end_to_end.is_given())
+        j["end_to_end_of"] = json_of(p.end_to_end, parts);
+    if (p.turned.value() > 0)
+        j["turned"] = to_json(p.turned);
+    if (p.sewn.value() > 0)
+        j["sewn"] = to_json(p.sewn);
+    if (p.most > 0)
+        j["layers"] = {{"least", p.least}, {"most", p.most}};
+    return j;
+}
+
+template <length_unit Unit>
+json json_of(const work_step<Unit>& s, const std::vector<work_part>& parts) {
+    json j = {{"verb", name_of(s.verb)}};
+    if (!s.what.empty())
+        j["what"] = s.what;
+    if (!s.places.empty())
+        j["up"] = name_of(s.up);
+    if (s.on.is_given())
+        j["on"] = json_of(s.on, parts);
+    if (!s.through.empty())
+        j["through"] = json_of(s.through, parts);
+    if (s.verb == work_verb::sew) {
+        j["stitch"] = s.stitch.number;
+        j["by_hand"] = s.by_hand;
+        if (s.overrun.value() > 0)
+            j["overrun"] = to_json(s.overrun);
+    }
+    if (!s.marks_on_piece.at.empty())
+        j["marks"] = {{"on_piece", to_json(s.marks_on_piece.at)}, {"on_other", to_json(s.marks_on_other.at)}};
+    if (s.width.value() > 0)
+        j["cut_away"] = to_json(s.width);
+    j["places"] = json::array();
+    for (const work_place<Unit>& p : s.places)
+        j["places"].push_back(json_of(p, parts));
+    return j;
+}
+
+template <length_unit Unit>
+json json_of_steps(const work_plan<Unit>& plan) {
+    json all = json::array();
+    for (const work_group<Unit>& g : plan.groups) {
+        json j = {{"pieces", json_of(g.pieces, plan.parts)}};
+        j["every_copy"] = g.every_copy;
+        j["one_after_another"] = g.one_after_another;
+        j["steps"] = json::array();
+        for (const work_step<Unit>& s : g.steps)
+            j["steps"].push_back(json_of(s, plan.parts));
+        if (g.check)
+            j["check"] = {{"width", to_json(g.check->width)}, {"height", to_json(g.check->height)}};
+        j["sentences"] = sentences_of(plan, g);
+        all.push_back(std::move(j));
+    }
+    return all;
+}
+
+} // namespace turncloth::detail
+
+#endif

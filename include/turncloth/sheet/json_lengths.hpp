@@ -1,0 +1,43 @@
+// Lengths and figures as JSON, as sheet/json.hpp writes them.
+//
+//   to_json(length)  to_json(figure)  to_json(lengths)      nlohmann::ordered_json
+//
+//   to_json(12.5_cm) == json{{"exact", "12.5"}, {"unit", "cm"}};
+#ifndef TURNCLOTH_SHEET_JSON_LENGTHS_HPP
+#define TURNCLOTH_SHEET_JSON_LENGTHS_HPP
+
+#include <turncloth/measure/working.hpp>
+#include <turncloth/measure/write.hpp>
+
+#include <nlohmann/json.hpp>
+
+#include <vector>
+
+namespace turncloth {
+
+using json = nlohmann::ordered_json;
+
+template <length_unit Unit>
+json to_json(length<Unit> l) {
+    return {{"exact", number_text(l)}, {"unit", unit_name<Unit>}};
+}
+
+template <length_unit Unit>
+json to_json(const figure<Unit>& f) {
+    json j = to_json(f.value());
+    if (f.terms().size() > 1)
+        j["working"] = to_text(f);
+    return j;
+}
+
+template <length_unit Unit>
+json to_json(const std::vector<length<Unit>>& all) {
+    json j = json::array();
+    for (const length<Unit>& l : all)
+        j.push_back(to_json(l));
+    return j;
+}
+
+} // namespace turncloth
+
+#endif
