@@ -51,7 +51,7 @@ struct kneeling_pad {
         project<Unit> p("Kneeling pad cover, " + to_text(thickness) + " thick", finished);
         const auto sewn = seam(m.seam_allowance);
         p.add(piece<Unit>("top panel", "canvas", panel<Unit>::from_cut(plate(box, m.seam_allowance), all_round(sewn))));
-        p.add(piece<Unit>("base half", "canvas", finished_size<Unit>(finished.width(), finished.height() / 2),
+        p.add(piece<Unit>("base half", "canvas", {finished.width(), finished.height() / 2},
                           {beside_zipper(m), sewn, sewn, sewn}))
             .count(2)
             .mark("end of the zipper's opening", edge::left, at<finished_edge>(z.margin), {{edge::top, m.zipper_turn}})

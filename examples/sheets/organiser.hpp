@@ -95,7 +95,7 @@ struct organiser {
         backing.eyelets(holes);
         p.add(listed("eyelets", holes)).add(sewn_throughout<Unit>());
 
-        p.made(making_of(p, m, columns, holes));
+        p.made_as(making_of(p, m, columns, holes));
         p.caution("Draw on film with a wax pencil, and within its allowances alone: ink does not come off.",
                   caution::work::cutting);
         p.caution("Seed may be dressed with poison: hang the packets out of children's reach.",
@@ -127,7 +127,7 @@ private:
         for (std::size_t k = 0; k < tops.size(); ++k)
             d.add(pocket(m, backing, film[static_cast<std::int64_t>(k)], pockets, tops[k]));
         set_eyelets(d, backing, holes);
-        return d;
+        return d.sewn_by_machine(sewn_throughout<Unit>().stitch, sewn_throughout<Unit>().overrun);
     }
 
     /// The first of the k-th strip; it takes the packet's whole width, and its height up to where fingers take hold.

@@ -78,6 +78,7 @@ public:
         finish_edge(d_, outer_, edge::top, {wadding_, back_, lining_});
         sew_tie_end(d_, outer_, edge::left, at<finished_edge>(m_.binding / 2),
                     at<finished_edge>(height() - height() / 4), {outer_, wadding_, back_, lining_, tools_});
+        d_.sewn_by_machine(sewn_throughout<Unit>().stitch, sewn_throughout<Unit>().overrun);
         return std::move(d_);
     }
 
@@ -189,7 +190,7 @@ struct tool_roll {
 
         p.add(zippers(m, between_bindings, folds[0]));
         add_tie(p, m);
-        p.made(roll_making<Unit>(p, m, pockets).making_of());
+        p.made_as(roll_making<Unit>(p, m, pockets).making_of());
         p.add(sewn_throughout<Unit>());
         p.caution("Put each blade into its sheath before it goes into the roll: a point works its way through cloth.",
                   caution::work::using_it);

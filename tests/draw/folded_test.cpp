@@ -4,7 +4,8 @@
 #include "draw/picture.hpp"
 #include <turncloth.hpp>
 #include <turncloth/draw/folded.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <algorithm>
 #include <cmath>
@@ -17,63 +18,34 @@ namespace turncloth::drawn {
 
 namespace {
 
-std::vector<segment> lines_of(pugi::xml_node group) {
-    std::vector<segment> all;
-    for (const auto& l : group.children("line"))
-        all.push_back({{number_of(l, "x1"), number_of(l, "y1")}, {number_of(l, "x2"), number_of(l, "y2")}});
-    return all;
-}
-
 /// A printed number, and the spot of the folded piece that it tells of: in mm from its left and its bottom edge.
 struct told {
     long layers;
     double from_left, from_bottom;
-    bool in_frame;
 };
 
-/// Where the piece lies on the page and in each frame: one finished corner, the scale, and whether it is the right
-/// corner on the page, the lower.
-struct view_on_page {
-    box around;
-    point corner;
-    double scale;
-    bool right, low;
-};
+point middle_of(const box& b) { return {b.x + b.width / 2, b.y + b.height / 2}; }
 
-std::vector<view_on_page> views(const picture& p) {
-    const box outline = boxes(p, "outline").at(0);
-    std::vector<view_on_page> all;
-    const auto frames = boxes(p, "frame");
-    const auto groups = p.groups("corner-outline");
-    REQUIRE(frames.size() == groups.size() + 1); // the title block is the last
-    for (std::size_t i = 0; i < groups.size(); ++i) {
-        const auto lines = lines_of(groups[i]);
-        REQUIRE(lines.size() >= 2);
-        // "A: top left, 1:2" stands above it.
-        const std::string letter(1, static_cast<char>('A' + i));
-        for (const word& w : p.words())
-            if (w.text.rfind(letter + ": ", 0) == 0 && w.text.find("up to") == std::string::npos) {
-                const std::string ratio = w.text.substr(w.text.rfind(' ') + 1);
-                const double scale =
-                    std::strtod(ratio.c_str() + ratio.find(':') + 1, nullptr) / std::strtod(ratio.c_str(), nullptr);
-                const bool right = w.text.find(" left,") != std::string::npos,
-                           low = w.text.find("bottom ") != std::string::npos;
-                double x = lines[0].a.x, y = lines[0].a.y;
-                for (const segment& s : lines)
-                    for (const point& at : {s.a, s.b}) {
-                        x = right ? std::max(x, at.x) : std::min(x, at.x);
-                        y = low ? std::max(y, at.y) : std::min(y, at.y);
-                    }
-                all.push_back({frames[i], {x, y}, scale, right, low});
-            }
-    }
-    REQUIRE(all.size() == groups.size());
-    all.push_back({p.page(), {outline.x, outline.y}, p.scale(), false, false});
+/// Where the view is interrupted, upright or level lines, in order.
+std::vector<double> breaks(const picture& p, bool upright) {
+    std::vector<double> all;
+    for (const auto& g : p.groups("left out"))
+        for (const auto& l : g.children("polyline")) {
+            const std::vector<point> line = points_of(l);
+            REQUIRE(line.size() == 6);
+            if ((line.front().x == line.back().x) == upright)
+                all.push_back(upright ? line.front().x : line.front().y);
+        }
+    std::sort(all.begin(), all.end());
     return all;
 }
 
-bool holds(const box& b, point p) { return p.x > b.x && p.x < b.right() && p.y > b.y && p.y < b.bottom(); }
-point middle_of(const box& b) { return {b.x + b.width / 2, b.y + b.height / 2}; }
+/// From the start, in mm of cloth; what is left out has the same layers all along, so its middle stands for it.
+double on_cloth(double at, double start, double end, const std::vector<double>& left_out, double scale, double size) {
+    if (left_out.empty() || at < left_out.front())
+        return (at - start) * scale;
+    return at > left_out.back() ? size - (end - at) * scale : size / 2;
+}
 
 /// Every number, with the spot at the other end of its leader where it has one.
 std::vector<told> numbers(const picture& p, double width, double height) {
@@ -99,31 +71,35 @@ std::vector<told> numbers(const picture& p, double width, double height) {
             if (f.w == nearest)
                 f.spot = l[0];
     }
-    const auto on_page = views(p);
+    const box o = boxes(p, "outline").at(0);
+    const auto across = breaks(p, true), down = breaks(p, false);
     std::vector<told> made;
-    for (const found& f : all)
-        for (const view_on_page& v : on_page)
-            if (holds(v.around, f.spot)) {
-                const double x = std::fabs(f.spot.x - v.corner.x) * v.scale,
-                             y = std::fabs(f.spot.y - v.corner.y) * v.scale;
-                // The back shows the piece's left edge at the right.
-                made.push_back({std::atol(f.w->text.c_str()), v.right ? x : width - x, v.low ? y : height - y,
-                                &v != &on_page.back()});
-                break;
-            }
-    CHECK(made.size() == all.size());
+    for (const found& f : all) // the back shows the piece's left edge at the right
+        made.push_back({std::atol(f.w->text.c_str()),
+                        width - on_cloth(f.spot.x, o.x, o.right(), across, p.scale(), width),
+                        height - on_cloth(f.spot.y, o.y, o.bottom(), down, p.scale(), height)});
     return made;
+}
+
+/// The outline has the finished size, but for what is left out.
+void check_outline(const picture& p, double width, double height) {
+    const box o = boxes(p, "outline").at(0);
+    const auto true_or_less = [&](bool upright, double drawn, double size) {
+        const bool whole = breaks(p, upright).empty();
+        CHECK((whole ? drawn * p.scale() == near(size) : drawn * p.scale() < size));
+    };
+    true_or_less(true, o.width, width);
+    true_or_less(false, o.height, height);
 }
 
 /// Layers at a distance inward of the finished edge of a hem turned by `first` and again by `depth`: one in the middle,
 /// one more over the hem, one more where its first turn lies. Common practice.
 long across(double in, double first, double depth) { return 1 + (in < depth) + (in < depth && in > depth - first); }
 
-std::vector<long> sorted_counts(const std::vector<told>& all, bool in_frame) {
+std::vector<long> sorted_counts(const std::vector<told>& all) {
     std::vector<long> counts;
     for (const told& t : all)
-        if (t.in_frame == in_frame)
-            counts.push_back(t.layers);
+        counts.push_back(t.layers);
     std::sort(counts.begin(), counts.end());
     return counts;
 }
@@ -135,33 +111,29 @@ TEST_CASE("a napkin with a double-turned hem and stacked corners: 1 layer, 3 in 
     const panel napkin(finished_size(15_in, 15_in), all_round(double_turned_hem("1/2"_in, "1/2"_in)));
     const picture p(drawing_of(fold_panel(napkin, all_corners(stacked<inch>())), {.name = "napkin"}, inch_ruler(16),
                                {.project = "Picnic on the plots"}));
-    CHECK(p.page().width == 210);
-    CHECK(p.page().height == 297); // ISO 216, A4
-    const box outline = boxes(p, "outline").at(0);
-    CHECK(outline.width * p.scale() == near(381));
-    CHECK(outline.height * p.scale() == near(381));
+    CHECK((p.page().width == 210 && p.page().height == 297)); // ISO 216, A4
+    check_outline(p, 381, 381);
+    CHECK((!breaks(p, true).empty() && !breaks(p, false).empty())); // 190 mm of paper hold half of it
+    CHECK(p.scale() <= 1);                                          // and what is left is no smaller than it is
     const auto told_here = numbers(p, 381, 381);
-    CHECK(sorted_counts(told_here, false) == std::vector<long>{1, 3, 3, 3, 3});
-    CHECK(sorted_counts(told_here, true) == std::vector<long>{1, 3, 3, 9});
+    CHECK(sorted_counts(told_here) == std::vector<long>{1, 3, 3, 3, 3, 9, 9, 9, 9});
     for (const told& t : told_here) {
         const double in_x = std::min(t.from_left, 381 - t.from_left),
                      in_y = std::min(t.from_bottom, 381 - t.from_bottom);
         CHECK(t.layers == across(in_x, 12.7, 12.7) * across(in_y, 12.7, 12.7));
     }
-    CHECK(p.count("A: up to 9 layers") == 4);
-    // Of 1/2 in, enlarged twice: the hems' inner edges are 25.4 mm in from the corner, which is at the right here.
-    CHECK(p.says("A: top left, 2:1"));
-    const view_on_page larger = views(p).at(0);
-    const auto on_line = [](double a, double b, double at) { return a == near(at) && b == near(at); };
-    const auto edges_there = p.lines("corner-edge");
-    CHECK(std::any_of(edges_there.begin(), edges_there.end(),
-                      [&](const segment& e) { return on_line(e.a.x, e.b.x, larger.corner.x - 25.4); }));
-    CHECK(std::any_of(edges_there.begin(), edges_there.end(),
-                      [&](const segment& e) { return on_line(e.a.y, e.b.y, larger.corner.y + 25.4); }));
-    CHECK(p.says("stacked; alike: top right, bottom right, bottom left"));
+    // Of 1/2 in: the hems' inner edges are 12.7 mm in from the finished ones.
+    const box o = boxes(p, "outline").at(0);
+    const double in = 12.7 / p.scale();
+    for (const double y : {o.y + in, o.bottom() - in}) {
+        const auto edges_there = p.lines("edge");
+        CHECK(std::any_of(edges_there.begin(), edges_there.end(),
+                          [&](const segment& e) { return e.a.y == near(y) && e.b.y == near(y); }));
+    }
+    CHECK(p.mentions("stacked, up to 9 layers"));
     for (const char* words :
          {"Picnic on the plots", "napkin", "as it lies folded, seen from the back", "cut 17 x 17 in",
-          "finishes 15 x 15 in", "stitching", "visible edge", "enlarged", "top edge", "left edge"})
+          "finishes 15 x 15 in", "stitching", "visible edge", "left out", "top edge", "left edge"})
         CHECK_MESSAGE(p.says(words), words);
     CHECK(p.count("finished 15 in") == 2);
     CHECK_FALSE(p.says("mitre"));
@@ -176,8 +148,7 @@ TEST_CASE("a mitre is drawn from the finished corner to the corner of the hems' 
     const panel napkin(finished_size(15_in, 12_in), all_round(double_turned_hem("1/4"_in, 1_in)));
     const picture p(drawing_of(fold_panel(napkin, all_corners(mitred("1/4"_in, "1/16"_in)))));
     const box o = boxes(p, "outline").at(0);
-    CHECK(o.width * p.scale() == near(381));
-    CHECK(o.height * p.scale() == near(304.8));
+    check_outline(p, 381, 304.8);
     const auto mitres = p.lines("mitre");
     REQUIRE(mitres.size() == 4);
     for (const bool right : {false, true})
@@ -187,18 +158,18 @@ TEST_CASE("a mitre is drawn from the finished corner to the corner of the hems' 
                 inner{out.x + (right ? -in : in), out.y + (low ? -in : in)};
             CHECK((has(mitres, {out, inner}) || has(mitres, {inner, out})));
         }
-    // In sight besides: the four inner edges, between the mitres' ends: 13 and 10 in.
-    double long_ones = 0, short_ones = 0;
-    for (const segment& s : p.lines("edge")) {
-        const double length = std::hypot(s.b.x - s.a.x, s.b.y - s.a.y) * p.scale();
-        long_ones += length == near(330.2);
-        short_ones += length == near(254);
-    }
-    CHECK(long_ones == 2);
-    CHECK(short_ones == 2);
-    CHECK(p.lines("edge").size() == 4);
-    // Stitched on the very edge of the hems, 1 in in, from side to side.
+    // In sight besides: the four inner edges, between the mitres' ends.
     const double in = 25.4 / p.scale();
+    const point inner[] = {{o.x + in, o.y + in},
+                           {o.right() - in, o.y + in},
+                           {o.right() - in, o.bottom() - in},
+                           {o.x + in, o.bottom() - in}};
+    CHECK(p.lines("edge").size() == 4);
+    for (std::size_t i = 0; i < 4; ++i) {
+        const point from = inner[i], to = inner[(i + 1) % 4];
+        CHECK((has(p.lines("edge"), {from, to}) || has(p.lines("edge"), {to, from})));
+    }
+    // Stitched on the very edge of the hems, 1 in in, from side to side.
     CHECK(p.lines("stitching").size() == 4);
     CHECK(has(p.lines("stitching"), {{o.x, o.y + in}, {o.right(), o.y + in}}));
     CHECK(has(p.lines("stitching"), {{o.right() - in, o.y}, {o.right() - in, o.bottom()}}));
@@ -225,17 +196,16 @@ TEST_CASE("unequal hems: a mitre slants, and from the back the left edge is at t
     check_legible(p);
 }
 
-TEST_CASE("corners with room enough are not drawn again, and a turn of cloth is not called finished") {
+TEST_CASE("where corners have room nothing is left out, and a turn of cloth is not called finished") {
     const panel pad(finished_size(5_in, 4_in), all_round(single_turned_hem(1_in, "1/8"_in)));
     const picture p(drawing_of(fold_panel(pad, all_corners(stacked<inch>()))));
     CHECK(p.scale() == 1); // 5 x 4 in are 127 x 102 mm
-    CHECK(p.groups("corner-edge").empty());
-    CHECK(sorted_counts(numbers(p, 127, 101.6), false) == std::vector<long>{1, 2, 2, 2, 2, 4, 4, 4, 4});
+    CHECK(p.groups("left out").empty());
+    CHECK(sorted_counts(numbers(p, 127, 101.6)) == std::vector<long>{1, 2, 2, 2, 2, 4, 4, 4, 4});
     // 1/4 in is taken up, half of it at each edge: folded flat it is 1/4 in wider.
     const panel thick(finished_size(15_in, 15_in), all_round(double_turned_hem("1/4"_in, 1_in, "1/8"_in, "1/4"_in)));
     const picture q(drawing_of(fold_panel(thick, all_corners(stacked<inch>())), {}, inch_ruler(16)));
     CHECK(q.count("folded flat 15 1/4 in") == 2);
-    CHECK(boxes(q, "outline").at(0).width * q.scale() == near(15.25 * 25.4));
 }
 
 TEST_CASE("panels of any kind, either way made, are true and can be read; every number is that of its spot") {
@@ -258,9 +228,7 @@ TEST_CASE("panels of any kind, either way made, are true and can be read; every 
         const auto folded = fold_panel<double>(shape, {way(), way(), way(), way()});
         const picture p(drawing_of(folded, {.name = "panel"}, {}, {.project = "Things for the shed", .on = on}));
         const double w = mm(shape.finished().width()), h = mm(shape.finished().height());
-        const box o = boxes(p, "outline").at(0);
-        CHECK(o.width * p.scale() == near(w));
-        CHECK(o.height * p.scale() == near(h));
+        check_outline(p, w, h);
         const auto all = numbers(p, w, h);
         CHECK(all.size() >= 5);
         for (const told& t : all) {
@@ -290,18 +258,18 @@ TEST_CASE("panels of any kind, either way made, are true and can be read; every 
 TEST_CASE("no two kinds of line are drawn alike, and none by colour alone") {
     const panel napkin(finished_size(15_in, 15_in), all_round(double_turned_hem("1/4"_in, 1_in)));
     const picture p(drawing_of(fold_panel(napkin, all_corners(mitred("1/4"_in, "1/16"_in)))));
-    check_told_apart(p, {"outline", "edge", "mitre", "hidden", "stitching", "enlarged"});
+    check_told_apart(p, {"outline", "edge", "mitre", "hidden", "stitching", "left out"});
 }
 
 TEST_CASE("a panel without turned cloth, a long strip and a tiny piece are drawn too") {
     const picture raw(drawing_of(fold_panel(panel(finished_size(9_in, 4_in)), all_corners(stacked<inch>()))));
-    CHECK(sorted_counts(numbers(raw, 9 * 25.4, 4 * 25.4), false) == std::vector<long>{1});
+    CHECK(sorted_counts(numbers(raw, 9 * 25.4, 4 * 25.4)) == std::vector<long>{1});
     check_legible(raw);
     const auto hem = all_round(double_turned_hem("1/4"_in, "1/2"_in));
     for (const auto& size :
          {finished_size(120_in, 2_in), finished_size(2_in, 120_in), finished_size("1 1/2"_in, "1 1/2"_in)}) {
         const picture p(drawing_of(fold_panel(panel(size, hem), all_corners(stacked<inch>()))));
-        CHECK(boxes(p, "outline").at(0).width * p.scale() == near(mm(size.width())));
+        check_outline(p, mm(size.width()), mm(size.height()));
         check_legible(p);
     }
     const panel napkin(finished_size(15_in, 15_in), hem);

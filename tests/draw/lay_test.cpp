@@ -117,8 +117,8 @@ TEST_CASE("cuts from edge to edge are numbered in order, on the cloth and in the
     REQUIRE(c.lay.cuts.size() >= 4);
     check_places(p, c);
     check_legible(p);
-    for (const char* words : {"cut 0: straighten the end; near is toward it", "cut 0: cut off 42 in from that end",
-                              "cut 0: trim 1/2 in off the selvedges"})
+    for (const char* words : {"cut 0: straighten the end; a near side is the one by it",
+                              "cut 0: cut off 42 in from that end", "cut 0: trim 1/2 in off the selvedges"})
         CHECK_MESSAGE(p.says(words), words);
     for (std::size_t i = 1; i <= c.lay.cuts.size(); ++i) {
         CHECK(p.says(std::to_string(i)));

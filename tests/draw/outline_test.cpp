@@ -18,7 +18,6 @@ using drawn::picture;
 using drawn::segment;
 using drawn::word;
 using box = page_area;
-using spot = page_point;
 using random_outline::maker;
 using enum corner_shape;
 
@@ -47,7 +46,7 @@ outline<centimetre> apron(std::vector<corner_shape> shapes = {}) {
             std::move(shapes)};
 }
 
-std::vector<segment> sides(const std::vector<spot>& corners) {
+std::vector<segment> sides(const std::vector<page_point>& corners) {
     std::vector<segment> all;
     for (std::size_t i = 0; i < corners.size(); ++i)
         all.push_back({corners[i], corners[(i + 1) % corners.size()]});
@@ -60,13 +59,13 @@ constexpr double per_unit(centimetre) { return 10; }
 /// From coordinates to paper, found from where the first corner of the seam line is drawn.
 template <length_unit Unit>
 struct to_paper {
-    spot first_drawn;
+    page_point first_drawn;
     double first_x, first_y, scale;
-    spot operator()(double x, double y) const {
+    page_point operator()(double x, double y) const {
         const double times = per_unit(Unit()) / scale;
         return {first_drawn.x + (x - first_x) * times, first_drawn.y - (y - first_y) * times};
     }
-    spot operator()(const point<Unit, double>& p) const { return (*this)(p.x.value(), p.y.value()); }
+    page_point operator()(const point<Unit, double>& p) const { return (*this)(p.x.value(), p.y.value()); }
 };
 template <length_unit Unit>
 to_paper<Unit> paper_of(const picture& p, const outline<Unit>& o) {
@@ -76,10 +75,12 @@ to_paper<Unit> paper_of(const picture& p, const outline<Unit>& o) {
 
 /// A place on the paper, to within a thousandth of a millimetre.
 struct close_to {
-    spot to;
+    page_point to;
 
-    explicit close_to(const spot& s) : to(s) {}
-    friend bool operator==(const spot& a, const close_to& b) { return std::hypot(a.x - b.to.x, a.y - b.to.y) <= 0.001; }
+    explicit close_to(const page_point& s) : to(s) {}
+    friend bool operator==(const page_point& a, const close_to& b) {
+        return std::hypot(a.x - b.to.x, a.y - b.to.y) <= 0.001;
+    }
     friend std::ostream& operator<<(std::ostream& out, const close_to& c) { return out << drawn::text_of(c.to); }
 };
 
@@ -106,7 +107,7 @@ void check_true(const picture& p, const outline<Unit>& o, const std::vector<notc
     }
 }
 
-double distance(const spot& p, const segment& s) {
+double distance(const page_point& p, const segment& s) {
     const double x = s.b.x - s.a.x, y = s.b.y - s.a.y;
     const double along = std::clamp(((p.x - s.a.x) * x + (p.y - s.a.y) * y) / (x * x + y * y), 0.0, 1.0);
     return std::hypot(s.a.x + along * x - p.x, s.a.y + along * y - p.y);
@@ -138,7 +139,7 @@ std::size_t check_numbers(const picture& p) {
             continue;
         ++numbered;
         const box b = std::find_if(p.words().begin(), p.words().end(), is_its)->where;
-        const spot middle{(edges[i].a.x + edges[i].b.x) / 2, (edges[i].a.y + edges[i].b.y) / 2};
+        const page_point middle{(edges[i].a.x + edges[i].b.x) / 2, (edges[i].a.y + edges[i].b.y) / 2};
         const auto leader =
             std::find_if(leaders.begin(), leaders.end(), [&](const segment& s) { return s.a == close_to(middle); });
         INFO("edge ", number);
@@ -167,7 +168,7 @@ TEST_CASE("an outline is drawn where geometry puts it, y upward, with its figure
     CHECK(p.scale() == 2);         // 30 x 8 cm cut: 300 mm do not go on 190, 150 do
     const auto paper = paper_of(p, piece);
     // The cut lines of the sides meet the hem's edge 2 cm outside the corners and 3 below (geometry).
-    const std::vector<spot> cut = {paper(-5, -3), paper(25, -3), paper(17, 5), paper(3, 5)};
+    const std::vector<page_point> cut = {paper(-5, -3), paper(25, -3), paper(17, 5), paper(3, 5)};
     const auto found = p.polygons("cut").at(0);
     REQUIRE(found.size() == cut.size());
     for (std::size_t i = 0; i < cut.size(); ++i)
@@ -234,7 +235,8 @@ TEST_CASE("hems whose ends are reflected are drawn with the corners that folding
     const auto cut = p.polygons("cut").at(0);
     REQUIRE(cut.size() == 8);
     for (const auto& xy : expected)
-        CHECK(std::any_of(cut.begin(), cut.end(), [&](const spot& c) { return c == close_to(paper(xy[0], xy[1])); }));
+        CHECK(std::any_of(cut.begin(), cut.end(),
+                          [&](const page_point& c) { return c == close_to(paper(xy[0], xy[1])); }));
     check_legible(p);
 }
 
@@ -245,7 +247,7 @@ TEST_CASE("a notch on an edge without an allowance shows as a stroke inward") {
     REQUIRE(p.lines("notch-inward").size() == 1);
     const segment s = p.lines("notch-inward")[0];
     CHECK(s.a == close_to(paper(11, 5))); // 4 cm from (15, 5) toward (5, 5)
-    CHECK(s.b == close_to(spot{s.a.x, s.a.y + 2}));
+    CHECK(s.b == close_to(page_point{s.a.x, s.a.y + 2}));
     check_legible(p);
 }
 
@@ -276,7 +278,7 @@ TEST_CASE("the arrow lies on the grain line, or beside it where that misses the 
     CHECK(std::abs(up.a.x - paper(8, 0).x) < 0.001);
     CHECK(std::abs(up.b.x - paper(8, 0).x) < 0.001);
     CHECK(up.b.y < up.a.y);
-    CHECK(spot{(up.a.x + up.b.x) / 2, (up.a.y + up.b.y) / 2} == close_to(paper(8, 2.5)));
+    CHECK(page_point{(up.a.x + up.b.x) / 2, (up.a.y + up.b.y) / 2} == close_to(paper(8, 2.5)));
     const auto [down, same_paper] = arrow_for(way<centimetre>(8, 9, 8, 8));
     CHECK(down.b.y > down.a.y);
     const auto [far, still_the_same] = arrow_for(way<centimetre>(8, -1e12, 8, -0.5e12));
@@ -299,14 +301,14 @@ TEST_CASE("a cut line that crosses itself is drawn, each crossing marked and tol
     // Cut lines at x = 10 and 11 cross the ones above at y = 16 and below at y = 6: the level ones reach past both.
     const auto diamonds = p.polygons("crossing");
     REQUIRE(diamonds.size() >= 1);
-    std::vector<spot> middles;
+    std::vector<page_point> middles;
     for (const auto& d : diamonds) {
         REQUIRE(d.size() == 4);
         middles.push_back({(d[1].x + d[3].x) / 2, (d[0].y + d[2].y) / 2});
     }
     for (const auto& xy : {std::pair(10.0, 16.0), std::pair(11.0, 16.0)})
         CHECK(std::any_of(middles.begin(), middles.end(),
-                          [&](const spot& m) { return m == close_to(paper(xy.first, xy.second)); }));
+                          [&](const page_point& m) { return m == close_to(paper(xy.first, xy.second)); }));
     CHECK(p.mentions("This piece cannot be cut"));
     CHECK(p.mentions(std::to_string(diamonds.size()) + " places"));
     CHECK(p.says("crossing, a diamond"));

@@ -193,8 +193,11 @@ private:
 
     double find_scale() const {
         for (const word& w : words_)
-            if (w.bold && w.text.rfind("scale 1:", 0) == 0)
-                return std::strtod(w.text.c_str() + 8, nullptr);
+            if (w.bold && w.text.rfind("scale ", 0) == 0) { // "scale 1:4", "scale 2:1"
+                char* colon = nullptr;
+                const double drawn = std::strtod(w.text.c_str() + 6, &colon);
+                return std::strtod(colon + 1, nullptr) / drawn;
+            }
         FAIL("no scale is written");
         return 1;
     }

@@ -40,9 +40,6 @@ std::vector<source> users() {
 
 auto position(const string& folder) { return std::find(order.begin(), order.end(), folder); }
 
-/// Arithmetic that every folder may use and no user should: it is internal to the library, not to one folder.
-bool is_shared(const string& header) { return header == "turncloth/measure/detail/wide.hpp"; }
-
 string include_fault(const string& from, const string& to) {
     const string own = folder_of(from);
     const string used = folder_of(to);
@@ -50,7 +47,7 @@ string include_fault(const string& from, const string& to) {
         return to == "turncloth/version.hpp" || own.empty() ? "" : "a header of a folder includes a collection";
     if (position(used) == order.end())
         return "a folder that has no place in the order of layers";
-    if (own != used && own != "testing" && in_sub_folder(to) && (own.empty() || !is_shared(to)))
+    if (own != used && own != "testing" && in_sub_folder(to))
         return "reaches into a sub-folder of " + used;
     if (!own.empty() && position(used) > position(own))
         return used + " comes after " + own;
@@ -162,9 +159,6 @@ TEST_CASE("an include into a sub-folder is seen, from whoever may not") {
     CHECK(include_fault("turncloth/cloth/lay.hpp", inside).empty());
     CHECK(include_fault("turncloth/cloth/stock/solve.hpp", inside).empty());
     CHECK(include_fault("turncloth/testing/audit.hpp", inside).empty());
-    CHECK(include_fault("turncloth/cloth/lay.hpp", "turncloth/measure/detail/wide.hpp").empty());
-    CHECK(include_fault("examples/sheets/main.cpp", "turncloth/measure/detail/wide.hpp") ==
-          "reaches into a sub-folder of measure");
 }
 
 TEST_CASE("a circle is seen") {

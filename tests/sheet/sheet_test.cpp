@@ -721,7 +721,7 @@ TEST_CASE("a name made while the program runs outlives its project on the sheet"
     CHECK(to_text(made.pieces[0].width) == "12 in = 10 in finished + 2 x 1 in hem of bag number 1000000");
 }
 
-TEST_CASE("a piece that has no room for its finishes is named") {
+TEST_CASE("a piece that has no size, or no room for its finishes, is named") {
     try {
         static_cast<void>(
             piece<inch>("base half", "canvas", finished_size(9_in, "1/2"_in), all_round(single_turned_hem("3/4"_in))));
@@ -729,6 +729,15 @@ TEST_CASE("a piece that has no room for its finishes is named") {
     } catch (const finish_error& refused) {
         CHECK(std::string(refused.what()).find("base half: ") == 0);
         CHECK(refused.facts().where == "base half");
+    }
+    try {
+        static_cast<void>(piece<inch>("film strip", "film", {9_in, -"1/4"_in}, all_round(single_turned_hem(1_in))));
+        FAIL_CHECK("nothing is -1/4 in high");
+    } catch (const size_error& refused) {
+        CHECK(std::string(refused.what()) ==
+              "film strip: a finished size must be more than zero each way: it was 9 in wide and -1/4 in high");
+        CHECK(refused.facts().where == "film strip");
+        CHECK(is(refused.facts().given, -1, 4));
     }
     CHECK_THROWS_WITH_AS(inch_ruler(0), "an inch on a ruler has at least 1 part: it was 0", range_error);
 }

@@ -178,24 +178,21 @@ void check_bolt(const bolt<Unit>& cloth) {
     require_not_negative<lay_error>(cloth.repeat_across, "the repeat across the cloth");
     require_not_negative<lay_error>(cloth.repeat_along, "the repeat along the cloth");
     if (cloth.usable_width().value() <= 0)
-        refuse<lay_error>("cloth " + to_text(cloth.width) + " wide" + (cloth.folded ? ", folded," : "") +
-                              " with selvedges of " + to_text(cloth.selvedge) + " leaves nothing to lay on",
-                          refusal{.kind = fault::no_room,
-                                  .what = "a selvedge",
-                                  .given = amount_of(cloth.selvedge),
-                                  .most = amount_of(cloth.width / 2)});
+        refuse<lay_error>(
+            {"cloth ", cloth.width, " wide", cloth.folded ? ", folded," : "", " with selvedges of ", cloth.selvedge,
+             " leaves nothing to lay on"},
+            {.kind = fault::no_room, .what = "a selvedge", .given = cloth.selvedge, .most = cloth.width / 2});
     require_at_most<lay_error>(cloth.repeat_across, cloth.usable_width(), "the repeat across the usable width");
     if (cloth.folded && cloth.repeat_across.value() > 0)
-        refuse<lay_error>("a repeat of " + to_text(cloth.repeat_across) +
-                              " across does not match itself through a fold: lay the cloth out single",
-                          refusal{.kind = fault::unsuitable,
-                                  .what = "the repeat across folded cloth",
-                                  .given = amount_of(cloth.repeat_across)});
+        refuse<lay_error>(
+            {"a repeat of ", cloth.repeat_across,
+             " across does not match itself through a fold: lay the cloth out single"},
+            {.kind = fault::unsuitable, .what = "the repeat across folded cloth", .given = cloth.repeat_across});
 }
 
 template <length_unit Unit>
 std::string named(const cloth_piece<Unit>& piece, std::size_t index) {
-    return piece.name.empty() ? "piece " + std::to_string(index + 1) : piece.name;
+    return piece.name.empty() ? sentence({"piece ", index + 1}) : piece.name;
 }
 
 /// The size across as laid: half of it, on the fold.
@@ -225,21 +222,22 @@ void check_quantities(const std::vector<cloth_piece<Unit>>& pieces) {
         const cloth_piece<Unit>& piece = pieces[i];
         if (piece.quantity < 1)
             refuse_value<lay_error>({.kind = fault::too_small,
-                                     .what = "the quantity of " + named(piece, i),
-                                     .least = amount_of(1),
+                                     .what = sentence({"the quantity of ", named(piece, i)}),
+                                     .given = piece.quantity,
+                                     .least = 1,
                                      .index = i,
                                      .where = piece.name},
-                                    piece.quantity, "at least 1");
+                                    {"at least 1"});
         all += std::min(piece.quantity, most_pieces_of_a_lay + 1);
         if (all > most_pieces_of_a_lay)
-            refuse<lay_error>("a lay must be of at most " + std::to_string(most_pieces_of_a_lay) +
-                                  " pieces in all: with " + named(piece, i) + " it has more",
-                              refusal{.kind = fault::does_not_fit,
-                                      .what = "the number of pieces in a lay",
-                                      .given = amount_of(piece.quantity),
-                                      .most = amount_of(most_pieces_of_a_lay),
-                                      .index = i,
-                                      .where = piece.name});
+            refuse<lay_error>({"a lay must be of at most ", most_pieces_of_a_lay, " pieces in all: with ",
+                               named(piece, i), " it has more"},
+                              {.kind = fault::does_not_fit,
+                               .what = "the number of pieces in a lay",
+                               .given = piece.quantity,
+                               .most = most_pieces_of_a_lay,
+                               .index = i,
+                               .where = piece.name});
     }
 }
 
@@ -252,20 +250,21 @@ std::optional<piece_too_wide_error> too_wide(const cloth_piece<Unit>& piece, std
     const bool fits_turned = piece.size.height() <= usable && !piece.on_fold && start.value() == 0;
     if (end <= usable || (may_turn(piece, cloth) && fits_turned))
         return std::nullopt;
-    std::string sentence = named(piece, index);
-    sentence += piece.on_fold ? " takes " + to_text(across) + " from the fold, " : " is " + to_text(across) + " wide, ";
-    if (start.value() > 0)
-        sentence += "starts " + to_text(start) + " into the repeat and so ends ";
-    sentence += to_text(end - usable) + (start.value() > 0 ? " beyond" : " more than") + " the usable width of " +
-                to_text(usable) + (fits_turned ? "; given a quarter turn it would fit" : "; turning it does not help");
-    return piece_too_wide_error(sentence,
-                                {.kind = fault::no_room,
-                                 .what = "the width that " + named(piece, index) + " takes",
-                                 .given = amount_of(end),
-                                 .most = amount_of(usable),
-                                 .index = index,
-                                 .where = piece.name},
-                                fits_turned);
+    const std::string name = named(piece, index);
+    const std::string matched =
+        start.value() > 0 ? sentence({"starts ", start, " into the repeat and so ends ", end - usable, " beyond"})
+                          : sentence({end - usable, " more than"});
+    return piece_too_wide_error(
+        sentence({name, piece.on_fold ? " takes " : " is ", across, piece.on_fold ? " from the fold, " : " wide, ",
+                  matched, " the usable width of ", usable,
+                  fits_turned ? "; given a quarter turn it would fit" : "; turning it does not help"}),
+        refusal_on({.kind = fault::no_room,
+                    .what = sentence({"the width that ", name, " takes"}),
+                    .given = end,
+                    .most = usable,
+                    .index = index,
+                    .where = piece.name}),
+        fits_turned);
 }
 
 template <length_unit Unit>

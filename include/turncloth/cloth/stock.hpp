@@ -113,31 +113,28 @@ namespace detail {
 /// "piece 2 (tie)"
 template <length_unit Unit>
 std::string named(const wanted_length<Unit>& piece, std::size_t index) {
-    return "piece " + std::to_string(index + 1) + (piece.name.empty() ? std::string() : " (" + piece.name + ")");
+    const bool bare = piece.name.empty();
+    return sentence({"piece ", index + 1, bare ? "" : " (", piece.name, bare ? "" : ")"});
 }
 
 template <length_unit Unit>
 void check_wanted(const std::vector<wanted_length<Unit>>& wanted, length<Unit> longest) {
     if (wanted.empty())
-        refuse<stock_error>("at least one length must be wanted: none was given",
-                            refusal{.kind = fault::missing, .what = "a length wanted"});
+        refuse<stock_error>({"at least one length must be wanted: none was given"},
+                            {.kind = fault::missing, .what = "a length wanted"});
     for (std::size_t i = 0; i < wanted.size(); ++i) {
         const wanted_length<Unit>& w = wanted[i];
-        const auto refused = [&](fault kind, const std::string& what) {
-            return refusal{.kind = kind, .what = what + named(w, i), .index = i, .where = w.name};
-        };
+        if (w.size.value() > 0 && w.count >= 1 && w.size <= longest)
+            continue;
+        const std::string name = named(w, i), size = sentence({"the length of ", name});
         if (w.size.value() <= 0)
-            refuse_value<stock_error>(refused(fault::too_small, "the length of "), w.size, "more than zero");
+            refuse_value<stock_error>({fault::too_small, size, w.size, {}, {}, i, w.name}, {"more than zero"});
         if (w.count < 1)
-            refuse_value<stock_error>(refused(fault::too_small, "the quantity of "), w.count, "at least 1");
-        if (w.size > longest) {
-            refusal facts = refused(fault::no_room, "the length of ");
-            facts.given = amount_of(w.size);
-            facts.most = amount_of(longest);
-            refuse<stock_error>(named(w, i) + " of " + to_text(w.size) + " is longer by " + to_text(w.size - longest) +
-                                    " than the longest stock, " + to_text(longest),
-                                std::move(facts));
-        }
+            refuse_value<stock_error>(
+                {fault::too_small, sentence({"the quantity of ", name}), w.count, {}, {}, i, w.name}, {"at least 1"});
+        refuse<stock_error>(
+            {name, " of ", w.size, " is longer by ", w.size - longest, " than the longest stock, ", longest},
+            {fault::no_room, size, w.size, {}, longest, i, w.name});
     }
 }
 
@@ -145,20 +142,22 @@ void check_wanted(const std::vector<wanted_length<Unit>>& wanted, length<Unit> l
 template <length_unit Unit>
 length<Unit> check_stock(const std::vector<stock_length<Unit>>& stock, stock_aim aim) {
     if (stock.empty())
-        refuse<stock_error>("at least one length of stock must be given: none was",
-                            refusal{.kind = fault::missing, .what = "a length of stock"});
+        refuse<stock_error>({"at least one length of stock must be given: none was"},
+                            {.kind = fault::missing, .what = "a length of stock"});
     length<Unit> longest;
     for (std::size_t k = 0; k < stock.size(); ++k) {
         const stock_length<Unit>& s = stock[k];
-        const auto refused = [&](const char* what) {
-            return refusal{.kind = fault::too_small, .what = what + std::to_string(k + 1), .index = k};
+        const auto refuse_it = [&](const char* what, const text_part& given, const char* allowed) {
+            refuse_value<stock_error>(
+                {.kind = fault::too_small, .what = sentence({what, " of stock ", k + 1}), .given = given, .index = k},
+                {allowed});
         };
         if (s.size.value() <= 0)
-            refuse_value<stock_error>(refused("the length of stock "), s.size, "more than zero");
+            refuse_it("the length", s.size, "more than zero");
         if (s.on_hand && *s.on_hand < 0)
-            refuse_value<stock_error>(refused("the number on hand of stock "), *s.on_hand, "zero or more");
+            refuse_it("the number on hand", *s.on_hand, "zero or more");
         if (aim == stock_aim::least_cost && s.cost <= 0)
-            refuse_value<stock_error>(refused("the cost of stock "), s.cost, "more than zero");
+            refuse_it("the cost", s.cost, "more than zero");
         longest = std::max(longest, s.size);
     }
     return longest;

@@ -8,253 +8,223 @@
 //                                  all_corners(mitred("1/4"_in, "1/16"_in)));
 //   save("napkin.svg", drawing_of(napkin, {.name = "napkin"}));
 //
-// The piece is drawn at the largest scale of the series that leaves room for its words. A number says how many layers
-// lie in a region: at each corner, along each hem, in the middle. Where the regions of a corner are too small, it is
-// drawn again in a frame, larger; a number that finds no room in its region stands outside the piece and is led to it.
-// Lines come from the folding: an edge is visible where no layer nearer to the eye covers it.
+// A number says how many layers lie in a region: at each corner, along each hem, in the middle. Where the regions of a
+// corner are too small for that, the view is interrupted, as drawings of long parts are (ISO 128-3): of the middle, in
+// which nothing changes, most is left out between two zigzag lines, and all that is left is drawn larger. A number that
+// still finds no room in its region stands outside the piece and is led to it. Lines come from the folding: an edge is
+// visible where no layer nearer to the eye covers it.
 //
 // Included by itself: folding is not part of turncloth.hpp.
 #ifndef TURNCLOTH_DRAW_FOLDED_HPP
 #define TURNCLOTH_DRAW_FOLDED_HPP
 
-#include <turncloth/draw/detail/folded_layout.hpp>
+#include <turncloth/draw/detail/folded_numbers.hpp>
+#include <turncloth/draw/detail/words.hpp>
 
 #include <algorithm>
 #include <cmath>
 #include <cstddef>
-#include <optional>
 #include <string>
+#include <string_view>
 #include <utility>
 #include <vector>
 
 namespace turncloth {
 
+struct folded_labels {
+    std::string name = "made up";
+};
+
 namespace detail {
 
-/// Puts a folded panel on its page; all that words must keep clear of is remembered as it lies there.
-class folded_drawer {
+inline constexpr kind_of_line outline_line = {{"outline", 0.6}, "finished"},
+                              edge_line = {{"edge", 0.2}, "visible edge"}, mitre_line = {{"mitre", 0.35}, "mitre"},
+                              hidden_line = {{"hidden", 0.15, {1.6, 1}}, "hidden edge"},
+                              row_line = {stitching_pen, "stitching"}, left_out_line = {{"left out", 0.25}, "left out"};
+
+template <length_unit Unit, coordinate Number>
+class folded_picture {
 public:
-    folded_drawer(const folded_plan& p, const folded_page& at)
-        : plan_(p), at_(at), by_(at.frame.by), page_(at.frame.begin(description(p))) {
-        page_.title += ", folded";
+    folded_shown shown{};
+
+    folded_picture(const folded_panel<Unit, Number>& f, const ruler& by, const std::string& project,
+                   const folded_labels& labels)
+        : from_(f), by_(by) {
+        shown.view = view_of(from_);
+        require_drawable(shown.view.width());
+        require_drawable(shown.view.height());
+        words_.project = project;
+        words_.title = labels.name;
+        find_middle();
+        find_corners();
+        part_mitres();
+        say();
     }
 
-    page draw() {
-        draw_part(at_.whole, {hidden_pen, edge_pen, mitre_pen, stitching_pen});
-        const page_area outline = at_.whole.on_page(plan_.outline());
-        page_.draw_closed(outline_pen, outline);
-        draw_dimensions(outline);
-        for (const corner_frame& f : at_.frames)
-            draw_frame(f);
-        if (!at_.frames.empty())
-            for (const folded_corner& c : plan_.corners)
-                if (c.most > 0)
-                    page_.draw_closed(enlarged_pen, at_.whole.on_page(c.where));
-        free_room room(page_, by_);
-        mark_enlarged(room);
-        number_regions(room);
-        return at_.frame.draw(std::move(page_), at_.whole.scale);
+    picture make() const {
+        picture made;
+        made.words = words_;
+        made.width = shown.across(shown.view.width());
+        made.height = shown.down(shown.view.height());
+        made.ring = layer_numbers::ring;
+        made.has_note = true;
+        made.may_enlarge = shown.across.is_there() || shown.down.is_there();
+        made.draw(outline_line, page_area{0, 0, made.width, made.height});
+        for (const auto& [kind, lines] :
+             {std::pair(&edge_line, &seen_.visible), {&mitre_line, &mitres_}, {&hidden_line, &seen_.hidden}})
+            for (const page_segment& s : *lines)
+                if (!lies_on_outline(s))
+                    made.draw(*kind, shown(s));
+        draw_rows(made);
+        draw_left_out(made);
+        made.below = {{0, made.width, made.height, size_words(edge::left, edge::right)}};
+        made.beside = {{0, made.height, 0, size_words(edge::top, edge::bottom)}};
+        made.names = {{{{0, 0}, {made.width, 0}}, 1.2, "top edge"},
+                      {{{made.width, 0}, {made.width, made.height}}, 3.1, "left edge"}}; // as the back shows them
+        return made;
     }
 
 private:
-    static std::string description(const folded_plan& p) {
-        const auto& facts = p.words.facts;
-        std::string all = joined({facts[0], ", ", facts[1], ", ", facts[2], "."});
-        for (std::size_t i = 1; i < p.words.sentences.size(); ++i)
-            all += joined({" ", p.words.sentences[i], "."});
-        for (const folded_corner& c : p.corners)
-            if (c.most > 0)
-                all += joined({" ", p.kinds[c.kind].first, " corner, ", p.kinds[c.kind].way, ": up to ",
-                               std::to_string(c.most), " layers."});
-        return plain(all);
+    static constexpr bool is_right(corner c) { return c == corner::top_left || c == corner::bottom_left; }
+    static constexpr bool is_low(corner c) { return c == corner::bottom_left || c == corner::bottom_right; }
+
+    /// A layer's corners tell how far turned cloth lies inward; which edge a corner belongs to, the middle between what
+    /// the hems of opposite edges reach.
+    void find_middle() {
+        const auto reach = [&](edge e) { return in_mm(from_.piece().finish_of(e).reach()); };
+        const double w = shown.view.width(), h = shown.view.height(),
+                     across = (reach(edge::right) + w - reach(edge::left)) / 2,
+                     down = (reach(edge::top) + h - reach(edge::bottom)) / 2;
+        double left = 0, top = 0, right = w, bottom = h;
+        for (std::size_t i = 0; i < shown.view.layer_count(); ++i)
+            for (const auto& p : shown.view.layer(i).corners) {
+                const double x = p.x.value(), y = p.y.value();
+                (x <= across ? left : right) = x <= across ? std::max(left, x) : std::min(right, x);
+                (y <= down ? top : bottom) = y <= down ? std::max(top, y) : std::min(bottom, y);
+            }
+        shown.middle = {left, top, right - left, bottom - top};
     }
 
-    // Lines.
+    /// Corners that are made alike and have as many layers at most share a sentence.
+    void find_corners() {
+        const page_area& m = shown.middle;
+        const double w = shown.view.width(), h = shown.view.height();
+        constexpr const char* names[] = {"top left", "top right", "bottom right", "bottom left"};
+        for (const corner c : every_corner) {
+            const auto i = static_cast<std::size_t>(c);
+            const page_area where{is_right(c) ? m.right() : 0, is_low(c) ? m.bottom() : 0,
+                                  is_right(c) ? w - m.right() : m.x, is_low(c) ? h - m.bottom() : m.y};
+            shown.corners[i] = where;
+            std::size_t most = 0;
+            for (const folded_region& r : shown.view.within(where).regions())
+                most = std::max(most, r.layers);
+            if (most == 0)
+                continue;
+            const std::string way = joined({from_.ways()[c].is_mitred ? ": mitred, up to " : ": stacked, up to ",
+                                            std::to_string(most), " layers"});
+            const auto same = std::find_if(corner_words_.begin(), corner_words_.end(),
+                                           [&](const auto& words) { return words.second == way; });
+            if (same == corner_words_.end())
+                corner_words_.emplace_back(names[i], way);
+            else
+                same->first += joined({", ", names[i]});
+        }
+    }
 
-    struct pens {
-        pen hidden, visible, mitre, stitching;
-    };
-    void draw_part(const placed_part& part, const pens& with) {
-        draw_lines(part, with.hidden, plan_.seen.hidden);
-        draw_lines(part, with.visible, plan_.seen.visible);
-        draw_lines(part, with.mitre, plan_.mitres);
-        draw_lines(part, with.stitching, plan_.rows);
+    /// What shows along a mitre's line, from where the outer creases cross to the corner of the hems' inner edges, is the
+    /// mitre: where the folding should leave a gap, it would be missing.
+    void part_mitres() {
+        straight_lines mitres, visible, others;
+        for (const corner c : every_corner) {
+            if (!from_.ways()[c].is_mitred)
+                continue;
+            const panel<Unit>& shape = from_.piece();
+            const double w = shown.view.width(), h = shown.view.height(),
+                         in_x = in_mm(turned_part_of(shape.finish_of(is_right(c) ? edge::left : edge::right), "upright")
+                                          .depth()),
+                         in_y = in_mm(
+                             turned_part_of(shape.finish_of(is_low(c) ? edge::bottom : edge::top), "level").depth());
+            mitres.add({is_right(c) ? w : 0, is_low(c) ? h : 0},
+                       {is_right(c) ? w - in_x : in_x, is_low(c) ? h - in_y : in_y});
+        }
+        const seen_edges all = shown.view.edges();
+        for (const page_segment& s : all.visible)
+            visible.add(s);
+        seen_ = {visible.without(mitres), all.hidden};
+        for (const page_segment& s : seen_.visible)
+            others.add(s);
+        mitres_ = visible.without(others);
     }
-    /// A line along the finished edge is on the rim of its part, not out of it; an edge there is the outline itself.
-    void draw_lines(const placed_part& part, const pen& with, const std::vector<page_segment>& all) {
-        const page_area& c = part.cloth;
-        const page_area rim{c.x - 0.01, c.y - 0.01, c.width + 0.02, c.height + 0.02};
-        const bool is_edge = with.weight == edge_pen.weight;
-        for (const page_segment& s : all)
-            if (const auto inside = clipped(s, rim); inside && !(is_edge && lies_on_outline(s)))
-                page_.draw(with, {part.on_page(inside->from), part.on_page(inside->to)});
+
+    void say() {
+        const panel<Unit>& shape = from_.piece();
+        const finished_size<Unit>& f = shape.finished();
+        words_.facts_size = body_size;
+        words_.facts = {"as it lies folded, seen from the back",
+                        "cut " + unbroken(size_text(shape.cut().width(), shape.cut().height(), by_)),
+                        "finishes " + unbroken(size_text(f.width(), f.height(), by_))};
+        words_.sentences = edge_sentences(shape, by_);
+        for (const auto& [names, way] : corner_words_)
+            words_.sentences.push_back(names + (names.find(',') == std::string::npos ? " corner" : " corners") + way);
+        words_.small_print.push_back("A number says how many layers lie there. Figures are " + rounded_note(by_));
     }
+
+    /// A fold here has no thickness: a turn of cloth that is taken up shows, half of it at each such edge.
+    std::string size_words(edge one, edge other) const {
+        const length<Unit> cut = across(from_.piece().cut(), one),
+                           flat = cut - from_.outer_line(one) - from_.outer_line(other);
+        const auto& f = from_.piece().finished();
+        return (flat == (one == edge::left ? f.width() : f.height()) ? "finished " : "folded flat ") +
+               to_text(flat, by_);
+    }
+
     bool lies_on_outline(const page_segment& s) const {
         const auto on = [](double a, double b, double at) {
             return std::abs(a - at) <= too_thin && std::abs(b - at) <= too_thin;
         };
-        return on(s.from.x, s.to.x, 0) || on(s.from.x, s.to.x, plan_.width()) || on(s.from.y, s.to.y, 0) ||
-               on(s.from.y, s.to.y, plan_.height());
+        return on(s.from.x, s.to.x, 0) || on(s.from.x, s.to.x, shown.view.width()) || on(s.from.y, s.to.y, 0) ||
+               on(s.from.y, s.to.y, shown.view.height());
     }
 
-    void draw_frame(const corner_frame& f) {
-        draw_part(f.part, {hidden_pen.meaning("corner-hidden"), edge_pen.meaning("corner-edge"),
-                           mitre_pen.meaning("corner-mitre"), stitching_pen.meaning("corner-stitching")});
-        const auto c = plan_.outline().corners();
-        draw_lines(f.part, outline_pen.meaning("corner-outline"),
-                   {{c[0], c[1]}, {c[1], c[2]}, {c[2], c[3]}, {c[3], c[0]}});
-        page_.draw_closed({"frame", 0.15}, f.frame);
-        double y = f.frame.y - 1 - static_cast<double>(f.words.size()) * small_line_height;
-        for (const std::string& line : f.words)
-            page_.write({f.frame.x, y += small_line_height}, line, small_size);
-    }
-
-    /// The width below, the height at the left; the names of the other two edges, as the back shows them.
-    void draw_dimensions(const page_area& o) {
-        const double y = o.bottom() + ring + 4.5, x = o.x - ring - 2;
-        draw_dimension(page_, by_, {{o.x, y}, {o.right(), y}, o.bottom(), o.right(), plan_.width_words});
-        draw_dimension(page_, by_, {{x, o.y}, {x, o.bottom()}, o.x, o.bottom(), plan_.height_words});
-        page_.write({o.middle().x, o.y - ring - 1}, "top edge", body_size, set_from::middle);
-        page_.write({o.right() + ring + 0.8 * body_size + 1, o.middle().y}, "left edge", body_size, set_from::middle)
-            .turned = 90;
-    }
-
-    /// On the whole, what the frames show larger: each corner has the letter of its frame, and its most layers.
-    void mark_enlarged(free_room& room) {
-        if (at_.frames.empty())
-            return;
-        for (const folded_corner& c : plan_.corners) {
-            if (c.most == 0)
-                continue;
-            const page_area a = at_.whole.on_page(c.where);
-            const page_point inner{c.right ? a.x : a.right(), c.bottom ? a.y : a.bottom()};
-            const std::string letter = letter_of(c.kind), text = joined({letter, ": up to ", std::to_string(c.most)});
-            call_out(room, at_.whole, inner, text + " layers", true) || call_out(room, at_.whole, inner, text, true) ||
-                call_out(room, at_.whole, inner, letter, true);
-        }
-    }
-
-    // Numbers.
-
-    struct waiting {
-        const placed_part* part;
-        folded_region region;
-    };
-
-    std::vector<waiting> all_regions() const {
-        std::vector<waiting> all;
-        const auto add = [&](const placed_part& part, const page_area& cloth) {
-            for (folded_region& r : plan_.view.within(cloth).regions())
-                all.push_back({&part, std::move(r)});
-        };
-        const page_area& m = plan_.middle;
-        const double w = plan_.width(), h = plan_.height();
-        for (const page_area& a :
-             {m, page_area{m.x, 0, m.width, m.y}, page_area{m.right(), m.y, w - m.right(), m.height},
-              page_area{m.x, m.bottom(), m.width, h - m.bottom()}, page_area{0, m.y, m.x, m.height}})
-            add(at_.whole, a);
-        // A hem ends where the piece alone begins, which the middle's number tells.
-        if (m.width > too_thin && m.height > too_thin)
-            std::erase_if(all, [&](const waiting& n) { return n.region.layers == 1 && !n.region.holds(m.middle()); });
-        if (at_.frames.empty())
-            for (const folded_corner& c : plan_.corners)
-                add(at_.whole, c.where);
-        for (const corner_frame& f : at_.frames)
-            add(f.part, f.part.cloth);
-        return all;
-    }
-
-    /// First those that stand in their regions, then the others around them.
-    void number_regions(free_room& room) {
-        std::vector<waiting> all = all_regions();
-        std::erase_if(all, [&](const waiting& n) { return stands_inside(room, n); });
-        std::size_t left_out = 0;
-        for (const waiting& n : all) {
-            const auto spot = spot_of(room, n, 0.7, 0.7);
-            if (!spot || !call_out(room, *n.part, *spot, std::to_string(n.region.layers), false))
-                ++left_out;
-        }
-        if (left_out > 0)
-            page_.write({at_.note.x, at_.note.y + small_line_height},
-                        joined({std::to_string(left_out), left_out == 1 ? " region is" : " regions are",
-                                " too narrow here for a number."}),
-                        small_size);
-    }
-
-    /// The room is given in mm on paper.
-    static std::optional<page_point> spot_of(const free_room& room, const waiting& n, double wide, double high) {
-        folded_region on_paper = n.region;
-        const placed_part& p = *n.part;
-        for (trapezoid& t : on_paper.parts)
-            t = {p.x(t.left), p.x(t.right), p.y(t.top_left), p.y(t.top_right), p.y(t.bottom_left), p.y(t.bottom_right)};
-        std::vector<page_segment> around = room.lines();
-        for (const page_area& a : room.taken())
-            for (const double y : {a.y, a.middle().y, a.bottom()})
-                around.push_back({{a.x, y}, {a.right(), y}});
-        return number_spot(on_paper, around, wide, high);
-    }
-
-    bool stands_inside(free_room& room, const waiting& n) {
-        const auto spot = spot_of(room, n, number_width_of(by_, n.region.layers), number_height_of);
-        if (spot)
-            room.take(covered_by(page_.write({spot->x, spot->y + 0.36 * body_size}, std::to_string(n.region.layers),
-                                             body_size, set_from::middle),
-                                 by_));
-        return spot.has_value();
-    }
-
-    /// Words as near to a spot of the piece as is free, outside the piece (or anywhere beside what they tell of), and
-    /// a line that leads from them to it, ending in a dot, as it does within what it tells of (ISO 128). False where
-    /// nowhere is room.
-    bool call_out(free_room& room, const placed_part& part, page_point spot, const std::string& words, bool inside) {
-        constexpr double mesh = 0.75;
-        const double wide = by_.width(words, body_size) + number_room, high = number_height_of;
-        const page_area& zone = part.outside;
-        const page_area piece = part.on_page(part.cloth),
-                        kept_off{piece.x - 0.8, piece.y - 0.8, piece.width + 1.6, piece.height + 1.6};
-        struct choice {
-            double far;
-            page_area there;
-            page_point end;
-        };
-        std::vector<choice> all;
-        const auto meshes = [](double size) { return static_cast<int>(std::floor((size - 1) / mesh)); };
-        for (int i = 0; i <= meshes(zone.width - wide); ++i)
-            for (int j = 0; j <= meshes(zone.height - high); ++j) {
-                const page_area there{zone.x + 0.5 + i * mesh, zone.y + 0.5 + j * mesh, wide, high};
-                if (!inside && !apart(there, kept_off))
-                    continue;
-                const page_point end = nearest_side(there, spot);
-                all.push_back({distance(end, spot), there, end});
+    /// Each from side to side of the folded piece.
+    void draw_rows(picture& made) const {
+        const double w = shown.view.width(), h = shown.view.height();
+        for (const edge e : all_edges)
+            for (const auto& row : from_.piece().finish_of(e).stitching()) {
+                const double in = in_mm(row.from_datum() - from_.outer_line(e));
+                const double x = e == edge::right ? in : w - in, y = e == edge::top ? in : h - in;
+                made.draw(row_line, shown(is_level(e) ? page_segment{{0, y}, {w, y}} : page_segment{{x, 0}, {x, h}}));
             }
-        std::sort(all.begin(), all.end(), [](const choice& a, const choice& b) { return a.far < b.far; });
-        for (const choice& c : all) {
-            const page_area words_alone{c.there.x + 0.1, c.there.y + 0.1, wide - 0.2, high - 0.2};
-            const page_segment leader{spot, c.end};
-            if (!room.is_free(c.there) || !room.leads(leader) || meets(leader, words_alone))
-                continue;
-            room.take(c.there);
-            room.take(leader);
-            page_.draw(leader_pen, {spot, c.end});
-            page_.draw({"leader", 0.7}, {spot});
-            page_.write({c.there.middle().x, c.there.middle().y + 0.36 * body_size}, words, body_size,
-                        set_from::middle);
-            return true;
-        }
-        return false;
     }
 
-    /// The middle of the side of an area that is nearest to a spot.
-    static page_point nearest_side(const page_area& a, page_point spot) {
-        const page_point m = a.middle(), sides[] = {{a.x, m.y}, {a.right(), m.y}, {m.x, a.y}, {m.x, a.bottom()}};
-        return *std::min_element(std::begin(sides), std::end(sides),
-                                 [&](page_point p, page_point q) { return distance(p, spot) < distance(q, spot); });
+    /// Two zigzag lines across the piece.
+    void draw_left_out(picture& made) const {
+        const auto zigzag = [&](const interruption& i, double size, bool upright) {
+            if (!i.is_there())
+                return;
+            for (const double part : {0.3, 0.7}) {
+                const double at = i.from + part * i.shown, tooth = i.shown / 8, middle = 0.38 * size;
+                std::vector<page_point> line{{at, 0},
+                                             {at, middle - tooth},
+                                             {at - tooth, middle - tooth / 3},
+                                             {at + tooth, middle + tooth / 3},
+                                             {at, middle + tooth},
+                                             {at, size}};
+                for (page_point& p : line)
+                    p = upright ? p : page_point{p.y, p.x};
+                made.draw(left_out_line, std::move(line));
+            }
+        };
+        zigzag(shown.across, made.height, true);
+        zigzag(shown.down, made.width, false);
     }
 
-    const folded_plan& plan_;
-    const folded_page& at_;
-    const lettering& by_;
-    page page_;
+    const folded_panel<Unit, Number>& from_;
+    const ruler by_;
+    frame_words words_{};
+    std::vector<std::pair<std::string, std::string>> corner_words_{}; ///< which, and how they are made
+    seen_edges seen_{};                                               ///< without the mitres
+    std::vector<page_segment> mitres_{};
 };
 
 } // namespace detail
@@ -263,11 +233,25 @@ private:
 template <length_unit Unit, coordinate Number>
 page page_of(const folded_panel<Unit, Number>& folded, const folded_labels& labels = {}, const ruler& by = {},
              const drawing_options& options = {}) {
-    const detail::folded_plan plan = detail::folded_planner<Unit, Number>(folded, by).make(options.project, labels);
-    const detail::folded_page at = detail::best_page(options, [&](double width, double height) {
-        return detail::folded_arranger(plan, options, width, height).make();
-    });
-    return detail::folded_drawer(plan, at).draw();
+    detail::folded_picture<Unit, Number> made(folded, by, options.project, labels);
+    page on;
+    bool has_room = false;
+    const auto draw = [&] {
+        const detail::picture drawn = made.make();
+        const detail::picture_page best = detail::best_page_of(drawn, options);
+        on = best.draw([&](page& p, const detail::picture_place& at) {
+            has_room = detail::layer_numbers(p, at, made.shown).write();
+        });
+        return best.spare();
+    };
+    draw();
+    if (!has_room) {
+        made.shown.interrupt();
+        made.shown.show_more(draw());
+        draw();
+    }
+    on.title += ", folded";
+    return on;
 }
 
 /// Throws as page_of.

@@ -238,7 +238,7 @@ private:
     /// Cut 0 gives the edges that all others are told from.
     void say_making_ready() {
         auto& list = drawn.words.lists[0];
-        list.push_back("cut 0: straighten the end; near is toward it");
+        list.push_back("cut 0: straighten the end; a near side is the one by it");
         list.push_back(joined({"cut 0: cut off ", text(from_.lay.length), " from that end"}));
         if (from_.bolt.selvedge.value() > 0)
             list.push_back(joined({"cut 0: trim ", text(from_.bolt.selvedge), " off the selvedges"}));

@@ -15,13 +15,12 @@
 #ifndef TURNCLOTH_MEASURE_REQUIRE_HPP
 #define TURNCLOTH_MEASURE_REQUIRE_HPP
 
-#include <turncloth/measure/write.hpp>
+#include <turncloth/measure/detail/sentence.hpp>
 
 #include <concepts>
 #include <cstddef>
 #include <cstdint>
-#include <limits>
-#include <string>
+#include <string_view>
 #include <utility>
 
 namespace turncloth {
@@ -36,90 +35,66 @@ inline amount amount_of(double x) { return {0, 0, x, {}}; }
 
 namespace detail {
 
-inline std::string text_of(fraction x) { return to_text(x); }
-template <length_unit Unit>
-std::string text_of(length<Unit> l) {
-    return to_text(l);
-}
-template <std::integral Count>
-std::string text_of(Count n) {
-    return std::to_string(n);
-}
-
-/// Without its unit, where another follows that bears it.
-template <class Number>
-std::string bare_text_of(const Number& x) {
-    return text_of(x);
-}
-template <length_unit Unit>
-std::string bare_text_of(length<Unit> l) {
-    return number_text(l);
-}
-
-/// Throws `Error` with the sentence "<what> must be <allowed>: it was <x>".
-template <class Error, class Number>
-[[noreturn, gnu::cold, gnu::noinline]] void refuse_value(refusal facts, const Number& x, const std::string& allowed) {
-    facts.given = amount_of(x);
-    const std::string sentence = facts.what + " must be " + allowed + ": it was " + text_of(x);
-    refuse<Error>(sentence, std::move(facts));
+/// "<what> must be <allowed>: it was <x>"
+template <class Error>
+[[noreturn, gnu::cold, gnu::noinline]] void refuse_value(grounds why, text_parts allowed) {
+    refuse<Error>({why.what, " must be ", sentence(allowed), ": it was ", why.given}, why);
 }
 
 } // namespace detail
 
 template <class Error, class Number>
-constexpr void require_more_than_zero(const Number& x, const char* what) {
+constexpr void require_more_than_zero(const Number& x, std::string_view what) {
     if (x <= Number())
-        detail::refuse_value<Error>({.kind = fault::too_small, .what = what, .least = amount_of(Number())}, x,
-                                    "more than zero");
+        detail::refuse_value<Error>({.kind = fault::too_small, .what = what, .given = x, .least = Number()},
+                                    {"more than zero"});
 }
 
 template <class Error, class Number>
-constexpr void require_not_negative(const Number& x, const char* what) {
+constexpr void require_not_negative(const Number& x, std::string_view what) {
     if (x < Number())
-        detail::refuse_value<Error>({.kind = fault::too_small, .what = what, .least = amount_of(Number())}, x,
-                                    "zero or more");
+        detail::refuse_value<Error>({.kind = fault::too_small, .what = what, .given = x, .least = Number()},
+                                    {"zero or more"});
 }
 
 template <class Error, class Number>
-constexpr void require_at_least(const Number& x, const Number& least, const char* what) {
+constexpr void require_at_least(const Number& x, const Number& least, std::string_view what) {
     if (x < least)
-        detail::refuse_value<Error>({.kind = fault::too_small, .what = what, .least = amount_of(least)}, x,
-                                    "at least " + detail::text_of(least));
+        detail::refuse_value<Error>({.kind = fault::too_small, .what = what, .given = x, .least = least},
+                                    {"at least ", least});
 }
 
 template <class Error, class Number>
-constexpr void require_at_most(const Number& x, const Number& most, const char* what) {
+constexpr void require_at_most(const Number& x, const Number& most, std::string_view what) {
     if (x > most)
-        detail::refuse_value<Error>({.kind = fault::too_large, .what = what, .most = amount_of(most)}, x,
-                                    "at most " + detail::text_of(most));
+        detail::refuse_value<Error>({.kind = fault::too_large, .what = what, .given = x, .most = most},
+                                    {"at most ", most});
 }
 
 /// `why` says what the limits are for: "so that it lies inside the hem"; nothing where they speak for themselves.
 template <class Error, class Number>
-constexpr void require_between(const Number& least, const Number& x, const Number& most, const char* what,
-                               const char* why = nullptr) {
+constexpr void require_between(const Number& least, const Number& x, const Number& most, std::string_view what,
+                               std::string_view why = {}) {
     if (x < least || x > most)
         detail::refuse_value<Error>({.kind = x < least ? fault::too_small : fault::too_large,
                                      .what = what,
-                                     .least = amount_of(least),
-                                     .most = amount_of(most)},
-                                    x,
-                                    "from " + detail::bare_text_of(least) + " to " + detail::text_of(most) +
-                                        (why == nullptr ? std::string() : std::string(", ") + why));
+                                     .given = x,
+                                     .least = least,
+                                     .most = most},
+                                    {"from ", detail::bare(least), " to ", most, why.empty() ? "" : ", ", why});
 }
 
 /// For places, spans, edges and pieces that are numbered from 0: `what` is one of them, "a mark of this row".
 template <class Error>
-constexpr void require_index(std::int64_t i, std::int64_t count, const char* what) {
-    if (i >= 0 && i < count)
-        return;
-    // No variable here: where the standard library's strings are older, a constexpr function may not have one.
-    detail::refuse_value<Error>(
-        {.kind = i < 0 ? fault::too_small : fault::too_large,
-         .what = what,
-         .least = amount_of(0),
-         .most = amount_of(count - 1)},
-        i, count == 0 ? std::string("one of none") : "numbered from 0 to " + std::to_string(count - 1));
+constexpr void require_index(std::int64_t i, std::int64_t count, std::string_view what) {
+    if (i < 0 || i >= count)
+        detail::refuse_value<Error>({.kind = i < 0 ? fault::too_small : fault::too_large,
+                                     .what = what,
+                                     .given = i,
+                                     .least = 0,
+                                     .most = count - 1},
+                                    {count == 0 ? "one of none" : "numbered from 0 to ",
+                                     count == 0 ? detail::text_part() : detail::text_part(count - 1)});
 }
 
 } // namespace turncloth

@@ -17,6 +17,7 @@
 
 #include <iosfwd>
 #include <string>
+#include <string_view>
 
 namespace turncloth {
 
@@ -92,23 +93,24 @@ inline std::string to_decimal_text(fraction x) {
 
 } // namespace detail
 
-/// The number alone, in the manner of its unit: decimal for metric units, mixed for the others.
-template <length_unit Unit>
-std::string number_text(length<Unit> l) {
-    if constexpr (metric_unit<Unit>) {
-        return detail::to_decimal_text(l.value());
-    } else {
-        return to_text(l.value());
-    }
-}
-
-/// The length exactly, with its unit.
-template <length_unit Unit>
-std::string to_text(length<Unit> l) {
-    return number_text(l) + ' ' + std::string(unit_name<Unit>);
-}
-
 namespace detail {
+
+/// What writing a length asks of its unit, so that what writes is the same for every unit.
+struct written_unit {
+    std::string_view name;
+    bool decimal;
+    fraction inches, centimetres; ///< how many make one of it
+};
+template <length_unit Unit>
+inline constexpr written_unit written_as{unit_name<Unit>, metric_unit<Unit>, units_per<inch, Unit>,
+                                         units_per<centimetre, Unit>};
+
+inline std::string number_text(fraction number, const written_unit& unit) {
+    return unit.decimal ? to_decimal_text(number) : to_text(number);
+}
+inline std::string length_text(fraction number, const written_unit& unit) {
+    return number_text(number, unit).append(" ").append(unit.name);
+}
 
 /// What the ruler shows of two texts, each made only if it is shown: "inches (centimetres)" for both.
 template <class Inches, class Centimetres>
@@ -124,32 +126,52 @@ std::string as_shown(const ruler& by, Inches inches, Centimetres centimetres) {
     return inches() + " (" + centimetres() + ")";
 }
 
+inline std::string length_text(fraction number, const written_unit& unit, const ruler& by) {
+    return as_shown(
+        by,
+        [&] { return length_text(nearest_to(number * unit.inches, by.inches.value(), by.halfway), written_as<inch>); },
+        [&] {
+            return length_text(nearest_to(number * unit.centimetres, by.centimetres.value(), by.halfway),
+                               written_as<centimetre>);
+        });
+}
+
+/// "20 x 12 in (50.8 x 30.5 cm)"
+inline std::string size_text(fraction width, fraction height, const written_unit& unit, const ruler& by) {
+    const auto in = [&](const written_unit& shown, fraction of_it, fraction step) {
+        return number_text(nearest_to(width * of_it, step, by.halfway), shown) + " x " +
+               length_text(nearest_to(height * of_it, step, by.halfway), shown);
+    };
+    return as_shown(
+        by, [&] { return in(written_as<inch>, unit.inches, by.inches.value()); },
+        [&] { return in(written_as<centimetre>, unit.centimetres, by.centimetres.value()); });
+}
+
+template <length_unit Unit>
+std::string size_text(length<Unit> width, length<Unit> height, const ruler& by) {
+    return size_text(width.value(), height.value(), written_as<Unit>, by);
+}
+
 } // namespace detail
+
+/// The number alone, in the manner of its unit: decimal for metric units, mixed for the others.
+template <length_unit Unit>
+std::string number_text(length<Unit> l) {
+    return detail::number_text(l.value(), detail::written_as<Unit>);
+}
+
+/// The length exactly, with its unit.
+template <length_unit Unit>
+std::string to_text(length<Unit> l) {
+    return detail::length_text(l.value(), detail::written_as<Unit>);
+}
 
 /// The length in the units that the ruler shows, each rounded to its graduation from the exact value.
 /// Throws range_error for a graduation not above zero.
 template <length_unit Unit>
 std::string to_text(length<Unit> l, const ruler& by) {
-    return detail::as_shown(
-        by, [&] { return to_text(nearest_to(as<inch>(l), by.inches, by.halfway)); },
-        [&] { return to_text(nearest_to(as<centimetre>(l), by.centimetres, by.halfway)); });
+    return detail::length_text(l.value(), detail::written_as<Unit>, by);
 }
-
-namespace detail {
-
-/// "20 x 12 in (50.8 x 30.5 cm)"
-template <length_unit Unit>
-std::string size_text(length<Unit> width, length<Unit> height, const ruler& by) {
-    const auto in = [&](auto step) {
-        using unit = typename decltype(step)::unit_type;
-        return number_text(nearest_to(as<unit>(width), step, by.halfway)) + " x " +
-               to_text(nearest_to(as<unit>(height), step, by.halfway));
-    };
-    return as_shown(
-        by, [&] { return in(by.inches); }, [&] { return in(by.centimetres); });
-}
-
-} // namespace detail
 
 template <class Traits>
 std::basic_ostream<char, Traits>& operator<<(std::basic_ostream<char, Traits>& out, fraction x) {
@@ -161,11 +183,6 @@ std::basic_ostream<char, Traits>& operator<<(std::basic_ostream<char, Traits>& o
                                              const boost::units::quantity<Unit, fraction>& l) {
     return out << to_text(l);
 }
-
-TURNCLOTH_ONCE(std::string to_text(length<inch>));
-TURNCLOTH_ONCE(std::string to_text(length<centimetre>));
-TURNCLOTH_ONCE(std::string to_text(length<inch>, const ruler&));
-TURNCLOTH_ONCE(std::string to_text(length<centimetre>, const ruler&));
 
 } // namespace turncloth
 

@@ -50,7 +50,7 @@ template <length_unit Unit>
 struct edges {
     finish<Unit> top, right, bottom, left;
 
-    constexpr const finish<Unit>& operator[](edge e) const {
+    constexpr const finish<Unit>& operator[](edge e) const& {
         switch (e) {
         case edge::top:
             return top;
@@ -63,6 +63,8 @@ struct edges {
         }
         return left;
     }
+    /// Of edges that are gone at the end of the statement, a finish that stays.
+    constexpr finish<Unit> operator[](edge e) const&& { return static_cast<const edges&>(*this)[e]; }
 };
 
 template <length_unit Unit>
@@ -107,14 +109,17 @@ public:
         return fuller;
     }
 
-    constexpr const finished_size<Unit>& finished() const { return finished_; }
+    constexpr finished_size<Unit> finished() const { return finished_; }
     constexpr cut_size<Unit> cut() const {
         return {finished_.width() + finishes_.left.allowance() + finishes_.right.allowance(),
                 finished_.height() + finishes_.top.allowance() + finishes_.bottom.allowance()};
     }
 
-    constexpr const finish<Unit>& finish_of(edge e) const { return finishes_[e]; }
-    constexpr const edges<Unit>& finishes() const { return finishes_; }
+    /// Of a panel that is gone at the end of the statement they are values, which stay.
+    constexpr const finish<Unit>& finish_of(edge e) const& { return finishes_[e]; }
+    constexpr const edges<Unit>& finishes() const& { return finishes_; }
+    constexpr finish<Unit> finish_of(edge e) const&& { return finishes_[e]; }
+    constexpr edges<Unit> finishes() const&& { return finishes_; }
 
     /// The cut size with what it is the sum of.
     constexpr figure<Unit> width_working() const {

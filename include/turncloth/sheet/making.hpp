@@ -10,10 +10,9 @@
 #ifndef TURNCLOTH_SHEET_MAKING_HPP
 #define TURNCLOTH_SHEET_MAKING_HPP
 
-#include <turncloth/sheet/detail/carried_out.hpp>
 #include <turncloth/sheet/detail/cautions.hpp>
+#include <turncloth/sheet/detail/designed.hpp>
 #include <turncloth/sheet/detail/joined.hpp>
-#include <turncloth/sheet/detail/order.hpp>
 #include <turncloth/sheet/detail/pieces.hpp>
 #include <turncloth/sheet/detail/thread.hpp>
 #include <turncloth/sheet/detail/zippers.hpp>
@@ -33,10 +32,7 @@ sheet<Unit> sheet_of(const project<Unit>& p) {
     detail::add_span_lists(draft);
     detail::check_reaches(draft);
     draft.made().notions.insert(draft.made().notions.end(), p.notions().begin(), p.notions().end());
-    if (draft.is_sound())
-        draft.attempt("how it is made", {}, [&] {
-            draft.made().steps = p.making_stated() ? detail::steps_carried_out(draft) : detail::steps_by_name(draft);
-        });
+    detail::add_steps(draft);
     detail::add_sewings(draft);
     detail::add_cautions(draft);
     return draft.done();

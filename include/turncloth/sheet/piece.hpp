@@ -1,6 +1,6 @@
 // One kind of piece to be cut, and all that is marked on it or done to it by itself.
 //
-//   piece<U>(name, material, panel), or (name, material, finished, edges)
+//   piece<U>(name, material, panel), or (name, material, {width, height}, edges), the size that it finishes at
 //                                       count(n)  lies_inside(outer)  of_film()
 //     .mark(what, edge, place or row)   lines right across, parallel to an edge
 //     .mark(what, edge, place, ticks)   short marks at the edges named, for what must not be drawn right across
@@ -57,16 +57,24 @@ struct corners_cut {
     length<Unit> square, across;
 };
 
+/// What a piece finishes at, looked at only where its name is known.
+template <length_unit Unit>
+struct piece_size {
+    length<Unit> width, height;
+
+    piece_size(length<Unit> across, length<Unit> down) : width(across), height(down) {}
+    piece_size(const finished_size<Unit>& s) : width(s.width()), height(s.height()) {}
+};
+
 /// One kind of piece to be cut.
 template <length_unit Unit>
 class piece {
 public:
     piece(std::string name, std::string material, panel<Unit> shape)
         : name_(std::move(name)), material_(std::move(material)), shape_(std::move(shape)) {}
-    /// The same, with its shape put together here: throws finish_error that names the piece where it has no room for its
-    /// finishes.
-    piece(const std::string& name, std::string material, const finished_size<Unit>& finished,
-          const edges<Unit>& finishes)
+    /// The same, with its shape put together here, so that what is refused names the piece: size_error for a size that is
+    /// not above zero, finish_error where it has no room for its finishes.
+    piece(const std::string& name, std::string material, const piece_size<Unit>& finished, const edges<Unit>& finishes)
         : piece(name, std::move(material), shaped(name, finished, finishes)) {}
 
     const std::string& name() const { return name_; }
@@ -140,19 +148,29 @@ public:
     }
 
 private:
-    static panel<Unit> shaped([[maybe_unused]] const std::string& name, const finished_size<Unit>& finished,
+    static panel<Unit> shaped([[maybe_unused]] const std::string& name, const piece_size<Unit>& finished,
                               const edges<Unit>& finishes) {
+        const auto put_together = [&] {
+            return panel<Unit>(finished_size<Unit>(finished.width, finished.height), finishes);
+        };
 #ifndef BOOST_NO_EXCEPTIONS
         try {
-            return panel<Unit>(finished, finishes);
+            return put_together();
+        } catch (const size_error& refused) {
+            refuse_named(name, refused);
         } catch (const finish_error& refused) {
-            refusal facts = refused.facts();
-            facts.where = name;
-            detail::refuse<finish_error>(detail::named(name) + ": " + refused.what(), std::move(facts));
+            refuse_named(name, refused);
         }
 #else
-        return panel<Unit>(finished, finishes);
+        return put_together();
 #endif
+    }
+
+    template <class Error>
+    [[noreturn, gnu::cold]] static void refuse_named(const std::string& name, const Error& refused) {
+        refusal facts = refused.facts();
+        facts.where = name;
+        detail::refuse<Error>(detail::named(name) + ": " + refused.what(), std::move(facts));
     }
 
     std::string name_, material_;

@@ -4,8 +4,7 @@
 //   project<U>(name, finished)             pieces and all that is done with them:
 //     .add(piece)                          returns the piece, to be marked
 //     .add(meeting or placing or span_list or zipper or must_reach or notion or sewing)  .caution(note)
-//     .prepare(step)
-//     .made(making)                        how it is made, from the same pieces: then a sheet's steps are carried out
+//     .prepare(step)   .made_as(making)
 //   piece<U>(name, material, panel)        piece.hpp
 //   meeting<U>                             a longer piece sewn to a shorter one, mark to mark
 //   placing<U>   span_list<U>              a piece sewn onto another; spans that must fill a side
@@ -110,8 +109,6 @@ public:
     const std::vector<sewing<Unit>>& sewings() const { return sewings_; }
     const std::vector<sheet_caution>& cautions() const { return cautions_; }
     const std::vector<std::string>& preparations() const { return preparations_; }
-    /// None, where it is not stated how it is made.
-    const std::optional<making<Unit>>& making_stated() const { return made_; }
 
     /// The piece as it stands in the project; the reference stays good while further pieces are added.
     piece<Unit>& add(piece<Unit> p) {
@@ -131,11 +128,14 @@ public:
     }
     /// A step that no piece tells of, done once all is cut and marked: "Stay-stitch the corners."
     project& prepare(std::string step) { return push(preparations_, std::move(step)); }
-    /// Its first parts are the pieces in their order, cut as they are; whatever else it cuts, such as tape, follows.
-    project& made(making<Unit> how) {
-        made_ = std::move(how);
+
+    /// How it is made, operation by operation: parts that bear a piece's name are that piece. The sheet then carries this
+    /// out, and its steps, thread and refusals are read from that; without it, from the pieces' finishes.
+    project& made_as(making<Unit> design) {
+        design_ = std::move(design);
         return *this;
     }
+    const std::optional<making<Unit>>& design() const { return design_; }
 
 private:
     template <class T>
@@ -157,7 +157,7 @@ private:
     std::vector<sewing<Unit>> sewings_;
     std::vector<sheet_caution> cautions_;
     std::vector<std::string> preparations_;
-    std::optional<making<Unit>> made_;
+    std::optional<making<Unit>> design_;
 };
 
 } // namespace turncloth

@@ -15,6 +15,7 @@
 #include <optional>
 #include <set>
 #include <string>
+#include <string_view>
 #include <utility>
 #include <vector>
 
@@ -50,19 +51,20 @@ private:
             check(list[i], i);
     }
 
-    void fault_is(const std::string& sentence, refusal facts) { found_.push_back({sentence, std::move(facts)}); }
+    void fault_is(std::string sentence, refusal facts) { found_.push_back({std::move(sentence), std::move(facts)}); }
+    void fault_is(text_parts parts, const grounds& why) { fault_is(sentence(parts), refusal_on(why)); }
 
     /// "<what> must be more than zero: it was ..."
     template <class Number>
-    bool positive(const Number& x, const std::string& what, std::size_t i, const std::string& where) {
+    bool positive(const Number& x, std::string_view what, std::size_t i, std::string_view where) {
         if (x > Number())
             return true;
-        fault_is(what + " must be more than zero: it was " + text_of(x), {.kind = fault::too_small,
-                                                                          .what = what,
-                                                                          .given = amount_of(x),
-                                                                          .least = amount_of(Number()),
-                                                                          .index = i,
-                                                                          .where = where});
+        fault_is({what, " must be more than zero: it was ", x}, {.kind = fault::too_small,
+                                                                 .what = what,
+                                                                 .given = x,
+                                                                 .least = Number(),
+                                                                 .index = i,
+                                                                 .where = where});
         return false;
     }
 

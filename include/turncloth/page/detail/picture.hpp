@@ -16,6 +16,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <optional>
 #include <string>
 #include <tuple>
@@ -49,6 +50,7 @@ struct picture {
     double width = 0, height = 0;        ///< of what is drawn, in mm
     double ring = 0;                     ///< mm of paper all round it that are kept for labels
     bool has_note = false;               ///< a line of words may be written below it
+    bool may_enlarge = false;            ///< to twice, five or ten times
     std::vector<page_stroke> strokes{};
     std::vector<drawn_arrow> arrows{};
     std::vector<measured> below{}, beside{};
@@ -112,6 +114,7 @@ public:
             }
             choose_scale();
         } while (turns_to_numbers());
+        spare_ = {frame_->picture.width - figure_width(to_.scale), room_high() - deepest()};
         frame_->take_only(top_ + deepest() + note_height() + 2);
         place();
     }
@@ -144,6 +147,9 @@ public:
     page draw() const {
         return draw([](page&, const picture_place&) {});
     }
+
+    /// How much larger the thing could be at that scale, in mm of it.
+    page_point spare() const { return {to_.scale * std::max(0.0, spare_.x), to_.scale * std::max(0.0, spare_.y)}; }
 
 private:
     static constexpr double least_picture = 8, small_picture = 30;
@@ -205,7 +211,10 @@ private:
     void choose_scale() {
         const double most = std::max(from_->width, from_->height);
         const bool words_fit = fits(vanishing);
-        to_.scale = scale_for([&](double scale) { return words_fit ? fits(scale) : most <= least_picture * scale; });
+        const auto enough = [&](double scale) { return words_fit ? fits(scale) : most <= least_picture * scale; };
+        const double larger[] = {0.1, 0.2, 0.5}, *const first =
+                                                     std::find_if(std::begin(larger), std::end(larger), enough);
+        to_.scale = from_->may_enlarge && first != std::end(larger) ? *first : scale_for(enough);
     }
 
     /// Labels that find no room, or would stray far, become numbers, for which all is arranged anew.
@@ -229,8 +238,8 @@ private:
     /// In the middle of its room, with its dimensions and labels.
     void place() {
         const page_area& room = frame_->picture;
-        const double across = room.width - figure_width(to_.scale), down = room_high() - deepest();
-        to_.origin = {std::round(room.x + left() + std::max(0.0, across) / 2),
+        const double down = room_high() - deepest();
+        to_.origin = {std::round(room.x + left() + std::max(0.0, spare_.x) / 2),
                       std::round(room.y + top_ + over() + std::max(0.0, down) / 2)};
         core_right_ = to_.origin.x + core_width(to_.scale);
         margin_top_ = above_.count() > 0 ? to_.origin.y : room.y;
@@ -296,6 +305,7 @@ private:
     std::optional<page_frame> frame_{};
     std::vector<std::string> warnings_{};
     placement to_{};
+    page_point spare_{};
     double top_ = 0, core_right_ = 0, margin_top_ = 0;
 };
 

@@ -97,8 +97,14 @@ private:
         if (s.places.empty())
             s = step_on(work_verb::zipper, z.on);
         s.once_more = z.centres.size() > 1;
-        s.overrun = project_.sewings().empty() ? length<Unit>() : project_.sewings().front().overrun;
-        say(std::move(s));
+        say(sewn_as_asked(std::move(s)));
+    }
+    work_step<Unit> sewn_as_asked(work_step<Unit> s) const {
+        if (!project_.sewings().empty()) {
+            s.stitch = project_.sewings().front().stitch;
+            s.overrun = project_.sewings().front().overrun;
+        }
+        return s;
     }
     static work_place<Unit> row_along(std::size_t i, const sheet_line<Unit>& l, std::size_t least, std::size_t most) {
         work_place<Unit> p;
@@ -183,9 +189,8 @@ private:
             if (std::any_of(all_edges.begin(), all_edges.end(), [&](edge e) { return joins_unsewn(shape, e); }))
                 s.places.emplace_back().piece = {i, 0};
         }
-        s.overrun = project_.sewings().empty() ? length<Unit>() : project_.sewings().front().overrun;
         if (!s.places.empty())
-            say(std::move(s));
+            say(sewn_as_asked(std::move(s)));
     }
     static bool joins_unsewn(const panel<Unit>& shape, edge e) {
         return shape.finish_of(e).joins() && shape.finish_of(e).stitching().empty();

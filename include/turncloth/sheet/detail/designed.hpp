@@ -1,0 +1,109 @@
+// The steps of a project that says how it is made: its design carried out, each fault of it a reason.
+//
+//   add_steps(draft)      from the design where there is one, from the pieces' finishes otherwise
+//
+// A part that bears a piece's name is that piece, cut as large and as often. Parts of no piece are bought as they are, such
+// as a zipper's tape.
+#ifndef TURNCLOTH_SHEET_DETAIL_DESIGNED_HPP
+#define TURNCLOTH_SHEET_DETAIL_DESIGNED_HPP
+
+#include <turncloth/making/executed.hpp>
+#include <turncloth/making/work_plan.hpp>
+#include <turncloth/sheet/detail/order.hpp>
+#include <turncloth/sheet/detail/turn_of_cloth.hpp>
+
+#include <algorithm>
+#include <cstddef>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace turncloth::detail {
+
+template <length_unit Unit>
+class designed {
+public:
+    designed(sheet_draft<Unit>& draft, const making<Unit>& design) : draft_(draft), design_(design) {}
+
+    void add_steps() {
+        for (const part<Unit>& p : design_.parts())
+            check(p);
+#ifdef BOOST_NO_EXCEPTIONS
+        carry_out();
+#else
+        try {
+            carry_out();
+        } catch (const making_error& refused) {
+            refuse_all(refused.faults(), refused);
+        }
+#endif
+    }
+
+private:
+    void carry_out() {
+        const executed<Unit> made = execute(design_);
+        for (const making_fault& f : made.faults)
+            refuse(f);
+        work_plan<Unit> plan = work_plan_of(design_, made.steps);
+        std::vector<work_group<Unit>> prepared;
+        for (const std::string& sentence : draft_.from().preparations()) {
+            work_step<Unit> s;
+            s.verb = work_verb::prepare;
+            s.what = sentence;
+            prepared.push_back(group_of(std::move(s)));
+        }
+        plan.groups.insert(plan.groups.begin() + 1, prepared.begin(), prepared.end()); // once all is cut
+        for (std::size_t i = 0; i < design_.parts().size(); ++i)
+            if (const sheet_piece<Unit>* piece = draft_.find(design_.parts()[i].name))
+                give_turn_of_cloth(plan.groups, i, piece->made_from.shape());
+        draft_.made().steps = std::move(plan);
+    }
+
+    void check(const part<Unit>& p) {
+        const sheet_piece<Unit>* piece = draft_.find(p.name);
+        if (piece == nullptr)
+            return;
+        const std::string made = named(p.name) + " is made as cut ";
+        if (p.width != piece->cut.width() || p.height != piece->cut.height())
+            draft_.refuse(
+                {made + to_text(cut_size<Unit>(p.width, p.height)) + ", but its sheet cuts it " + to_text(piece->cut),
+                 {.kind = fault::disagree, .what = "the cut size of a part", .where = p.name},
+                 p.name});
+        else if (p.count != piece->made_from.count())
+            draft_.refuse({made + std::to_string(p.count) + " times, but its sheet cuts " +
+                               std::to_string(piece->made_from.count()),
+                           {.kind = fault::disagree, .what = "the number of a part", .where = p.name},
+                           p.name});
+    }
+
+    void refuse_all(const std::vector<making_fault>& faults, const making_error& said) {
+        for (const making_fault& f : faults)
+            refuse(f);
+        if (faults.empty())
+            draft_.refuse({said.what(), said.facts()});
+    }
+    void refuse(const making_fault& f) { draft_.refuse({f.sentence, f.facts, piece_of(f.facts.where)}); }
+    /// A fault names the copy, as "film strip 3"; or a line on it, in words that end otherwise.
+    std::string piece_of(const std::string& where) const {
+        for (const sheet_piece<Unit>& p : draft_.made().pieces)
+            if (const std::string& name = p.made_from.name();
+                where == name || (p.made_from.count() > 1 && where.rfind(name + " ", 0) == 0))
+                return name;
+        return {};
+    }
+
+    sheet_draft<Unit>& draft_;
+    const making<Unit>& design_;
+};
+
+template <length_unit Unit>
+void add_steps(sheet_draft<Unit>& draft) {
+    if (draft.from().design())
+        designed<Unit>(draft, *draft.from().design()).add_steps();
+    else if (draft.is_sound())
+        draft.made().steps = steps_by_name(draft);
+}
+
+} // namespace turncloth::detail
+
+#endif
