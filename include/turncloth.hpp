@@ -18,7 +18,7 @@
 //   cloth: cutting_out, lay, off_cuts, remnants, stock, widths
 //   making: compartments, design, executed, fastenings, finishing, laying_on, lying, operations, order, parts, phrases, stitched,
 //       strip_pockets, work_plan, work_step, work_words, zippers_over
-//   sheet: bulk, json, purchases
+//   sheet: bulk, json, making_of, purchases
 //   draw: folded, lay, outline, piece, stock
 #ifndef TURNCLOTH_HPP
 #define TURNCLOTH_HPP

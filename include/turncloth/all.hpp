@@ -85,6 +85,7 @@
 #include <turncloth/sheet/json.hpp>
 #include <turncloth/sheet/json_lengths.hpp>
 #include <turncloth/sheet/making.hpp>
+#include <turncloth/sheet/making_of.hpp>
 #include <turncloth/sheet/notion.hpp>
 #include <turncloth/sheet/piece.hpp>
 #include <turncloth/sheet/project.hpp>

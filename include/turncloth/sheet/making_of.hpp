@@ -15,6 +15,7 @@
 #ifndef TURNCLOTH_SHEET_MAKING_OF_HPP
 #define TURNCLOTH_SHEET_MAKING_OF_HPP
 
+#include <turncloth/making/fastenings.hpp>
 #include <turncloth/making/laying_on.hpp>
 #include <turncloth/making/zippers_over.hpp>
 #include <turncloth/sheet/detail/lying_there.hpp>
@@ -63,7 +64,7 @@ public:
         for (const zipper<Unit>& z : project_.zippers())
             sew(z);
         for (std::size_t i = 0; i < made_.parts.size(); ++i)
-            finish_copies(i);
+            finish_all(i);
         if (!project_.sewings().empty())
             design().sewn_by_machine(project_.sewings()[0].stitch, project_.sewings()[0].overrun);
         return std::move(made_);
@@ -96,7 +97,7 @@ private:
         for (std::int64_t k = 0; k < outers; ++k) {
             std::vector<panel_part<Unit>> layers;
             for (std::size_t i = 0; i < made_.parts.size(); ++i)
-                if (piece_at(i).inside() == piece_at(outer).name())
+                if (i != outer && piece_at(i).inside() == piece_at(outer).name())
                     for (std::int64_t n = k; n < piece_at(i).count(); n += outers) {
                         layers.push_back(made_.parts[i][n]);
                         there_.add({layers.back(), binding[k], {}, {}, true});
@@ -150,7 +151,7 @@ private:
         }
     }
 
-    void finish_copies(std::size_t i) {
+    void finish_all(std::size_t i) {
         const auto& meetings = project_.meetings();
         if (std::any_of(meetings.begin(), meetings.end(),
                         [&](const meeting<Unit>& m) { return m.longer == piece_at(i).name(); }))
@@ -159,6 +160,8 @@ private:
             const panel_part<Unit> piece = made_.parts[i][k];
             for (const edge e : {edge::left, edge::right, edge::top, edge::bottom})
                 finish_edge(design(), piece, e, there_.under_rows(piece, e));
+            for (const eyelet_row<Unit>& eyelets : piece_at(i).eyelets())
+                set_eyelets(design(), piece, eyelets);
         }
     }
 
