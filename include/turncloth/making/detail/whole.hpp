@@ -90,7 +90,7 @@ constexpr int128 twice_area(const cell& c) {
 }
 
 /// What of it lies within; empty where that has no area.
-constexpr cell clipped(const cell& from, const half_plane& h) {
+inline cell clipped(const cell& from, const half_plane& h) {
     cell kept;
     for (std::size_t i = 0; i < from.size(); ++i) {
         const spot &p = from[i], &q = from[i + 1 == from.size() ? 0 : i + 1];

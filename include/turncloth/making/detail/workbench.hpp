@@ -97,9 +97,10 @@ struct work_problem {
     stretch asked{}, there{};
 };
 
-class workbench {
+template <class>
+class lazy_workbench {
 public:
-    explicit workbench(const flat_design& design) : design_(&design) {
+    explicit lazy_workbench(const flat_design& design) : design_(&design) {
         for (std::size_t i = 0; i < design.parts.size(); ++i) {
             const flat_part& p = design.parts[i];
             ply whole_piece{i, i, {}, {{0, 0}, {p.width, 0}, {p.width, p.height}, {0, p.height}}, true};
@@ -343,6 +344,7 @@ private:
     std::vector<std::vector<bounds>> holes_{};
     std::size_t walls_ = 0;
 };
+using workbench = lazy_workbench<void>;
 
 } // namespace turncloth::detail::flat_work
 
