@@ -191,6 +191,7 @@ struct tool_roll {
         p.add(zippers(m, between_bindings, folds[0]));
         add_tie(p, m);
         p.made_as(roll_making<Unit>(p, m, pockets).making_of());
+        add_pockets(p);
         p.add(sewn_throughout<Unit>());
         p.caution("Put each blade into its sheath before it goes into the roll: a point works its way through cloth.",
                   caution::work::using_it);
@@ -209,6 +210,22 @@ private:
         p.add(listed_round("tie", ribbon, girth)
                   .figure("width of the ribbon", m.tie_width)
                   .figure("ribbon to buy, cut off the reel", up_to(ribbon.value(), usual_steps<Unit>().step)));
+    }
+
+    /// What the pockets hold is what they are proved to hold.
+    template <length_unit Unit>
+    static void add_pockets(project<Unit>& p) {
+        const auto& inside = p.design()->compartments();
+        notion<Unit> n("pockets");
+        n.number("tool pockets", inside[0].count)
+            .figure("each tool pocket, between its rows", inside[0].least_width)
+            .figure("longest tool, when the upper half is folded over it", inside[0].least_height);
+        for (std::size_t k = 1; k < inside.size(); ++k)
+            n.figure(k + 1 < inside.size() ? "zipped pocket near the top, width of the largest flat packet"
+                                           : "zipped pocket, width of the largest flat packet",
+                     opening(p.zippers()[0].opening))
+                .figure("its height", inside[k].least_height);
+        p.add(n);
     }
 
     template <length_unit Unit>
