@@ -67,6 +67,8 @@ inline void carry_out(flat_work::workbench& bench, const operation& o, std::size
     case operation_kind::stitching:
     case operation_kind::seam:
     case operation_kind::spot:
+    case operation_kind::moment:
+    case operation_kind::opening:
         return; // needles move nothing
     }
 }
