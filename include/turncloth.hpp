@@ -16,7 +16,7 @@
 //   page: drawing, page, paper, svg, tiles
 //   panel: corner, folding, made_up, outline, polygon
 //   cloth: cutting_out, lay, off_cuts, remnants, stock, widths
-//   making: compartments, design, executed, finishing, laying_on, lying, operations, order, parts, phrases, stitched,
+//   making: compartments, design, executed, fastenings, finishing, laying_on, lying, operations, order, parts, phrases, stitched,
 //       strip_pockets, work_plan, work_step, work_words, zippers_over
 //   sheet: bulk, json, purchases
 //   draw: folded, lay, outline, piece, stock

@@ -121,17 +121,19 @@ public:
     }
     template <length_unit Unit>
     void draw(const project<Unit>& p) {
-        const bool metric = metric_unit<Unit>;
-        drawing_ = drawing_of(sheet_of(p).pieces.front(), ruler(),
-                              {.project = p.name(), .on = metric ? paper::a4 : paper::letter});
-        paper_ = metric ? "A4" : "letter";
+        const sheet_piece<Unit> piece = sheet_of(p).pieces.front();
+        // Narrow, so that its words can be read on a telephone.
+        drawing_ = drawing_of(piece, ruler(),
+                              {.project = p.name(), .on = paper::custom(15_cm, 24_cm), .for_screen = true});
+        printed_ = drawing_of(piece, ruler(),
+                              {.project = p.name(), .on = metric_unit<Unit> ? paper::a4 : paper::letter});
     }
     void draw(const page& p) { drawing_ = to_svg(p); }
-    std::string text() const { return json{{"lines", lines_}, {"drawing", drawing_}, {"paper", paper_}}.dump(); }
+    std::string text() const { return json{{"lines", lines_}, {"drawing", drawing_}, {"printed", printed_}}.dump(); }
 
 private:
     json lines_ = json::array();
-    std::string drawing_, paper_;
+    std::string drawing_, printed_;
 };
 
 /// A panel of any size bound with its own outer layer.

@@ -23,6 +23,7 @@
 #include <turncloth/making/compartments.hpp>
 #include <turncloth/making/design.hpp>
 #include <turncloth/making/executed.hpp>
+#include <turncloth/making/fastenings.hpp>
 #include <turncloth/making/finishing.hpp>
 #include <turncloth/making/laying_on.hpp>
 #include <turncloth/making/lying.hpp>

@@ -128,7 +128,7 @@ private:
     }
     void fold_edging(bool no_clips) {
         const length<inch> high = b.d + b.s * 2;
-        for (const int k : {1, 2, 3}) {
+        for (const std::size_t k : {1U, 2U, 3U}) {
             design.add(quarter(line(edging, edge::left, corner(k))));
             if (no_clips)
                 continue;

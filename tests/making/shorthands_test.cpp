@@ -1,6 +1,7 @@
 // What a designer names expands into the public operations: the same things built both ways come out the same.
 #include "at_random.hpp"
 #include "making/things.hpp"
+#include <turncloth/making/fastenings.hpp>
 #include <turncloth/making/laying_on.hpp>
 #include <turncloth/making/lying.hpp>
 #include <turncloth/making/stitched.hpp>
@@ -95,9 +96,8 @@ making<inch> organiser_by_shorthands(std::int64_t strips) {
                                 .least_height = 4_in,
                                 .count = 3,
                                 .step = step});
-    spot<inch> eyelets{.what = spot_kind::eyelet, .along = line(backing, edge::top, 4_in), .through = {backing}};
-    eyelets.places = row<cut_edge, inch>(at<cut_edge>(4_in), 7_in, 3);
-    d.add(eyelets);
+    set_eyelets<inch>(
+        d, backing, {.along = {3, 1_in, "2 3/8"_in, 6_in}, .down = at<finished_edge>(1_in), .each = {"3/8"_in, 1_in}});
     return d;
 }
 

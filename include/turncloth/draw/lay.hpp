@@ -122,7 +122,8 @@ public:
         drawn.words.project = project;
         drawn.words.title = joined({"lay of ", from_.material});
         drawn.words.most_list = 0.2;
-        drawn.words.lists.resize(2);
+        drawn.words.lists.resize(2); // of cuts or places, and of pieces
+        drawn.words.told = 1;
         drawn.words.small_print.push_back(joined({"Figures are ", rounded_note(by_), " The arrow on a piece ",
                                                   "shows its height, which lies along the grain unless the piece is "
                                                   "turned."}));

@@ -11,14 +11,22 @@
 // lie in it in the order to cut, each with the letter by which the list names it; below stands how far from the start
 // every cut is, with the loss of those before it allowed for. What is left over at the end has a broken outline.
 //
+// In a bar the longest pieces come first, so that after a slip what is left takes the most others; pieces of one size
+// lie side by side. With a loss k at every cut the piece i begins at (l1 + k) + ... + (l(i-1) + k), and is cut where it
+// ends; the cut takes k beyond that, or what is left where that is less (cloth/stock/problem.hpp).
+//
 // Included by itself, as sheet/purchases.hpp is.
 #ifndef TURNCLOTH_DRAW_STOCK_HPP
 #define TURNCLOTH_DRAW_STOCK_HPP
 
 #include <turncloth/draw/detail/stock_bar.hpp>
+#include <turncloth/draw/detail/words.hpp>
+#include <turncloth/sheet/purchases.hpp>
 
 #include <algorithm>
 #include <cstddef>
+#include <cstdint>
+#include <numeric>
 #include <string>
 #include <tuple>
 #include <utility>
@@ -28,32 +36,31 @@ namespace turncloth {
 
 namespace detail {
 
-inline constexpr pen stock_pen = {"stock", 0.6}, length_pen = {"piece", 0.2}, lost_pen = {"lost", 0.15, {0.3, 0.3}},
-                     stock_left_pen = {"left-over", 0.25, {0.4, 1}}, stock_cut_pen = {"cutting", 0.5, {2.5, 1.5}};
-
 /// All bars, on pages of one size. From the largest scale at which the longest is as long as the page is wide; bars that
 /// find no room go on to further pages.
-class stock_drawer {
+class stock_pages {
 public:
-    stock_drawer(const bar_plan& p, const drawing_options& options, double width, double height)
-        : plan_(&p), frame_(frame_words_of(p), options, width, height) {
+    stock_pages(const frame_words& words, const std::vector<stock_bar>& bars, const drawing_options& options,
+                double width, double height)
+        : ways_(bars.size()), frame_(words, options, width, height) {
         const page_area room = frame_.picture;
-        scale_ = scale_for([&](double scale) { return p.longest() <= room.width * scale; });
+        scale_ = scale_for([&](double scale) {
+            return std::all_of(bars.begin(), bars.end(),
+                               [&](const stock_bar& b) { return b.length <= room.width * scale; });
+        });
         pages_.emplace_back();
         double used = 0, most = 0;
-        for (const stock_bar& b : p.bars) {
-            placed_bar placed = bar_placer(b, scale_, room, frame_.by).make();
+        for (const stock_bar& b : bars) {
+            const placed_bar placed(b, scale_, room, frame_.by);
             if (used + placed.height() > room.height && !pages_.back().empty()) {
                 pages_.emplace_back();
                 used = 0;
             }
             used += placed.height() + page_gap;
             most = std::max(most, used);
-            pages_.back().push_back(std::move(placed));
+            pages_.back().push_back(placed);
         }
         frame_.take_only(most);
-        for (std::vector<placed_bar>& bars : pages_)
-            settle(bars);
     }
 
     /// The fewest pages, then the larger scale.
@@ -61,152 +68,189 @@ public:
 
     std::vector<page> draw() const {
         std::vector<page> all;
-        for (std::size_t i = 0; i < pages_.size(); ++i) {
-            page on = frame_.begin(description(pages_[i]));
-            for (const placed_bar& b : pages_[i]) {
-                draw_bar(on, b);
-                write_words(on, b);
-                draw_labels(on, b);
-                draw_figures(on, b);
+        std::size_t before = 0;
+        for (const std::vector<placed_bar>& bars : pages_) {
+            std::vector<std::string> ways;
+            for (const placed_bar& b : bars)
+                ways.push_back(joined({b.bar().times, " ", b.bar().heading, ": ", b.bar().listed}));
+            page on = frame_.begin(scale_, {}, ways);
+            // The room that they leave is shared out between them, but not so that they stand far apart.
+            double spare = frame_.picture.height, y = frame_.picture.y;
+            for (const placed_bar& b : bars)
+                spare -= b.height() + page_gap;
+            const double more = bars.empty() ? 0 : std::clamp(spare / static_cast<double>(bars.size()), 0.0, 8.0);
+            for (const placed_bar& b : bars) {
+                b.draw(on, y);
+                y += b.height() + page_gap + more;
             }
-            all.push_back(frame_.draw(std::move(on), scale_, pages_.size() > 1 ? page_words_of(i) : ""));
+            all.push_back(frame_.draw(std::move(on), scale_, page_words(all.size(), before, bars.size())));
+            before += bars.size();
         }
         return all;
     }
 
 private:
-    static frame_words frame_words_of(const bar_plan& p) {
-        frame_words words = p.words;
-        words.most_list = 0.2;
-        words.in_pages = true;
-        words.legend = {{stock_pen, "edge of the stock"}, {length_pen, "piece"}, {stock_cut_pen, "cut"}};
-        if (p.loses)
-            words.legend.push_back({lost_pen, "lost in the cut"});
-        if (std::any_of(p.bars.begin(), p.bars.end(), [](const stock_bar& b) { return !b.left.empty(); }))
-            words.legend.push_back({stock_left_pen, "left over"});
-        return words;
-    }
-
-    /// The room that bars of a page leave is shared out between them, but not so that they stand far apart.
-    void settle(std::vector<placed_bar>& bars) const {
-        double left = frame_.picture.height, y = frame_.picture.y;
-        for (const placed_bar& b : bars)
-            left -= b.height() + page_gap;
-        const double more = std::clamp(left / static_cast<double>(std::max<std::size_t>(1, bars.size())), 0.0, 8.0);
-        for (placed_bar& b : bars) {
-            b.bar.y = y + b.above;
-            y += b.height() + page_gap + more;
-        }
-    }
-
-    std::string description(const std::vector<placed_bar>& bars) const {
-        std::string all;
-        const auto add = [&](const std::string& words) {
-            all.append(all.empty() ? "" : " ").append(plain(words)).append(".");
-        };
-        for (const auto* words : {&plan_->words.facts, &plan_->words.lists[0]})
-            for (const std::string& w : *words)
-                add(w);
-        for (const placed_bar& b : bars)
-            add(joined({b.what->times, " from ", b.what->stock, ": ", b.what->pieces}));
-        return all;
-    }
-
     /// "page 2 of 3: ways to cut 5 to 8 of 11"
-    std::string page_words_of(std::size_t which) const {
-        std::size_t before = 0;
-        for (std::size_t i = 0; i < which; ++i)
-            before += pages_[i].size();
-        const std::size_t here = pages_[which].size();
-        std::string ways = std::to_string(before + 1);
-        if (here > 1)
-            ways.append(" to ").append(std::to_string(before + here));
+    std::string page_words(std::size_t which, std::size_t before, std::size_t here) const {
+        if (pages_.size() == 1)
+            return {};
         return joined({"page ", std::to_string(which + 1), " of ", std::to_string(pages_.size()),
-                       here > 1 ? ": ways to cut " : ": way to cut ", ways, " of ",
-                       std::to_string(plan_->bars.size())});
+                       here > 1 ? ": ways to cut " : ": way to cut ", std::to_string(before + 1),
+                       here > 1 ? " to " + std::to_string(before + here) : std::string(), " of ",
+                       std::to_string(ways_)});
     }
 
-    static double x(const placed_bar& b, double stock) { return b.bar.x + stock / b.what->length * b.bar.width; }
-    static page_area part(const placed_bar& b, double from, double to) {
-        return {x(b, from), b.bar.y, x(b, to) - x(b, from), b.bar.height};
-    }
-
-    void draw_bar(page& on, const placed_bar& b) const {
-        // Lines that stand close together are thin, so that they can be told apart.
-        const double most = std::max(0.05, b.closest / 5);
-        const stock_bar& bar = *b.what;
-        for (const bar_piece& p : bar.places)
-            on.draw_closed(length_pen.no_heavier_than(most), part(b, p.from, p.to));
-        if (plan_->loses)
-            for (const bar_cut& c : bar.cuts)
-                on.draw_closed(lost_pen.no_heavier_than(most), part(b, c.at, c.to));
-        on.draw_closed(stock_pen, part(b, 0, bar.left_from));
-        if (!bar.left.empty())
-            on.draw_closed(stock_left_pen, part(b, bar.left_from, bar.length));
-        for (const bar_cut& c : bar.cuts)
-            on.draw(stock_cut_pen.no_heavier_than(most), {{x(b, c.at), b.bar.y}, {x(b, c.at), b.bar.bottom()}});
-    }
-
-    /// Over the bar what is in it; in every piece as much as it has room for: its letter, name and length, or less.
-    void write_words(page& on, const placed_bar& b) const {
-        double y = b.top() - 0.8;
-        on.write({b.bar.x, y + line_height}, b.what->times, body_size).bold = true;
-        for (const std::string& line : b.heading)
-            on.write({b.bar.x + b.times_width, y += line_height}, line, body_size);
-        for (const bar_piece& p : b.what->places) {
-            const std::string letter = letter_of(p.kind), named = joined({letter, ": ", plan_->kinds[p.kind]});
-            write_in(on, part(b, p.from, p.to), {{named, plan_->sizes[p.kind]}, {named}, {letter}});
-        }
-        if (!b.what->left.empty())
-            write_in(on, part(b, b.what->left_from, b.what->length),
-                     {{"left over", plain(b.what->left)}, {"left over"}});
-    }
-    /// The first that fits.
-    void write_in(page& on, const page_area& room, const std::vector<std::vector<std::string>>& choice) const {
-        for (const std::vector<std::string>& lines : choice) {
-            if (!std::all_of(lines.begin(), lines.end(),
-                             [&](const std::string& line) { return bar_placer::fits_in(frame_.by, line, room.width); }))
-                continue;
-            double y = room.y + (room.height - static_cast<double>(lines.size()) * small_line_height) / 2 - 0.6;
-            for (const std::string& line : lines)
-                on.write({room.middle().x, y += small_line_height}, line, small_size, set_from::middle);
-            return;
-        }
-    }
-
-    /// A stroke along pieces that share a letter, and a line to it.
-    static void draw_labels(page& on, const placed_bar& b) {
-        const double top = b.bar.y, near = top - 1, far = top - label_lead;
-        for (const bar_label& l : b.labels) {
-            const double middle = (l.from + l.to) / 2;
-            if (l.several)
-                on.draw(leader_pen, {{l.from, near}, {l.to, near}});
-            on.draw(leader_pen,
-                    {{middle, l.several ? near : top}, {middle, near - 0.7}, {l.centre, far + 0.7}, {l.centre, far}});
-            on.write({l.centre, far - 0.8}, l.lines[0], small_size, set_from::middle);
-        }
-    }
-
-    static void draw_figures(page& on, const placed_bar& b) {
-        const double top = b.bar.bottom(), far = top + figure_lead - 0.6;
-        for (const bar_label& f : b.figures) {
-            on.draw(leader_pen, {{f.from, top}, {f.from, top + 1.5}, {f.centre, far - 1}, {f.centre, far}});
-            const double across = static_cast<double>(f.lines.size()) * small_line_height;
-            for (std::size_t i = 0; i < f.lines.size(); ++i) {
-                const double baseline = (static_cast<double>(i) + 0.8) * small_line_height;
-                if (b.turned)
-                    on.write({f.centre - across / 2 + baseline, far + 0.8}, f.lines[i], small_size, set_from::end)
-                        .turned = 90;
-                else
-                    on.write({f.centre, far + 0.3 + baseline}, f.lines[i], small_size, set_from::middle);
-            }
-        }
-    }
-
-    const bar_plan* plan_;
+    std::size_t ways_;
     page_frame frame_;
     double scale_ = 1;
     std::vector<std::vector<placed_bar>> pages_{};
+};
+
+template <length_unit Unit>
+class stock_picture {
+public:
+    frame_words words{};
+    std::vector<stock_bar> bars{};
+
+    stock_picture(const stock_cuts<Unit>& c, const ruler& by, const std::string& project)
+        : from_(c), by_(by), order_(c.wanted.size()) {
+        std::iota(order_.begin(), order_.end(), std::size_t{0});
+        std::stable_sort(order_.begin(), order_.end(),
+                         [&](std::size_t a, std::size_t b) { return c.wanted[b].size < c.wanted[a].size; });
+        words.project = project;
+        words.title = "lengths of " + from_.name;
+        words.lists.resize(1);
+        words.most_list = 0.2;
+        words.in_pages = true;
+        std::uint64_t pieces = 0;
+        for (const stock_cutting<Unit>& p : from_.plan.cuttings)
+            for (const std::int64_t n : p.pieces)
+                require_few_enough(pieces += static_cast<std::uint64_t>(n), "the number of lengths that are drawn");
+        for (const stock_cutting<Unit>& p : from_.plan.cuttings)
+            bars.push_back(bar_of(p));
+        add_list();
+        add_facts();
+        add_legend();
+        say_how();
+    }
+
+private:
+    bool loses() const { return from_.rules.loss_per_cut.value() > 0; }
+    std::string written(length<Unit> l) const { return unbroken(to_text(l, by_)); }
+    static std::string counted(std::int64_t n, const char* one, const char* more) {
+        return std::to_string(n).append(" ").append(n == 1 ? one : more);
+    }
+
+    /// "A: tie, 22 1/2 in, 8 of them"
+    void add_list() {
+        for (std::size_t i = 0; i < from_.wanted.size(); ++i) {
+            const wanted_length<Unit>& w = from_.wanted[i];
+            words.lists[0].push_back(
+                joined({letter_of(i), ": ", lettering().shortened(w.name, small_size, 62), ", ", to_text(w.size, by_),
+                        ", ", w.count == 1 ? "one" : std::to_string(w.count).append(" of them")}));
+        }
+        if (from_.stock.size() == 1)
+            return;
+        std::vector<std::int64_t> used(from_.stock.size());
+        for (const stock_cutting<Unit>& p : from_.plan.cuttings)
+            used[p.stock] += p.times;
+        for (std::size_t i = 0; i < from_.stock.size(); ++i) {
+            std::string entry = joined({which_stock(from_, i), ": ", to_text(from_.stock[i].size, by_), ", ",
+                                        used[i] > 0 ? std::to_string(used[i]) : "none"});
+            if (from_.stock[i].on_hand)
+                entry.append(" of ").append(std::to_string(*from_.stock[i].on_hand));
+            words.lists[0].push_back(entry.append(" to be cut"));
+        }
+    }
+
+    void add_facts() {
+        const length_plan<Unit>& plan = from_.plan;
+        const auto add = [&](std::string said, stock_aim aim, const char* least, const std::string& bound) {
+            if (from_.rules.aim == aim && plan.proved_best)
+                said += joined({", the ", least, " that will do"});
+            words.facts.push_back(std::move(said));
+            if (from_.rules.aim == aim && !plan.proved_best)
+                words.facts.push_back("at least this much is needed: " + bound);
+        };
+        std::string pieces = counted(plan.pieces_of_stock, "piece of stock", "pieces of stock");
+        if (from_.stock.size() == 1)
+            pieces.append(plan.pieces_of_stock == 1 ? " of " : ", each ").append(written(from_.stock[0].size));
+        add(pieces, stock_aim::fewest_pieces, "fewest", std::to_string(ceil(plan.bound)));
+        add(joined({"in all ", written(plan.length_of_stock), " of stock"}), stock_aim::least_length, "least",
+            written(length_of<Unit>(from_.rules.aim == stock_aim::least_length ? plan.bound : fraction(0))));
+        if (from_.rules.aim == stock_aim::least_cost)
+            add(joined({"cost ", to_text(plan.value)}), stock_aim::least_cost, "least", to_text(plan.bound));
+        words.facts.push_back(joined({"used by the pieces ", written(plan.wanted)}));
+        if (loses())
+            words.facts.push_back(joined({"lost in cuts ", written(plan.lost)}));
+        words.facts.push_back(joined({"left over in all ", written(plan.left)}));
+    }
+
+    stock_bar bar_of(const stock_cutting<Unit>& p) const {
+        const length<Unit> size = from_.stock[p.stock].size, loss = from_.rules.loss_per_cut;
+        require_drawable(in_mm(size));
+        stock_bar bar{.times = p.times == 1 ? "once" : std::to_string(p.times).append(" times"),
+                      .heading = {},
+                      .listed = {},
+                      .length = in_mm(size)};
+        length<Unit> at{};
+        for (const std::size_t kind : order_) {
+            if (p.pieces[kind] == 0)
+                continue;
+            const wanted_length<Unit>& w = from_.wanted[kind];
+            const std::string letter = letter_of(kind), named = joined({letter, ": ", w.name});
+            bar.listed.append(bar.listed.empty() ? "" : ", ")
+                .append(unbroken(std::to_string(p.pieces[kind]).append(" ").append(letter)));
+            for (std::int64_t n = 0; n < p.pieces[kind]; ++n) {
+                const length<Unit> end = at + w.size, next = std::min(end + loss, size);
+                bar.pieces.push_back(
+                    {in_mm(at), in_mm(end), letter, {{named, to_text(w.size, by_)}, {named}, {letter}}});
+                if (end < size)
+                    bar.cuts.push_back({in_mm(end), in_mm(next), in_each_unit(end), to_text(end, by_)});
+                at = next;
+            }
+        }
+        bar.left_from = in_mm(at);
+        const std::string left = at < size ? written(size - at) : "nothing";
+        if (at < size)
+            bar.pieces.push_back({in_mm(at), in_mm(size), "", {{"left over", plain(left)}, {"left over"}}});
+        bar.heading = joined({"from ", from_.stock.size() == 1 ? "" : which_stock(from_, p.stock).append(", "),
+                              written(size), ", leaving ", left});
+        return bar;
+    }
+
+    std::vector<std::string> in_each_unit(length<Unit> l) const {
+        ruler one = by_;
+        std::vector<std::string> all;
+        for (const units_shown unit : {units_shown::inches, units_shown::centimetres})
+            if (by_.shows == unit || by_.shows == units_shown::both) {
+                one.shows = unit;
+                all.push_back(to_text(l, one));
+            }
+        return all;
+    }
+
+    void add_legend() {
+        words.legend = {stock_line, length_line, stock_cut_line};
+        if (loses())
+            words.legend.push_back(lost_line);
+        if (std::any_of(bars.begin(), bars.end(), [](const stock_bar& b) { return b.left_from < b.length; }))
+            words.legend.push_back(stock_left_line);
+    }
+
+    void say_how() {
+        std::string how = joined({"The figures under a bar say how far from its start, at the left, each "
+                                  "piece ends, rounded to ",
+                                  graduation_text(by_), ", each from the exact length."});
+        if (loses())
+            how += joined({" Cut there; each cut then takes ", written(from_.rules.loss_per_cut),
+                           ", which the places of those that follow allow for."});
+        words.small_print.push_back(how);
+    }
+
+    const stock_cuts<Unit>& from_;
+    const ruler by_;
+    std::vector<std::size_t> order_; ///< of the pieces wanted, the longest first
 };
 
 } // namespace detail
@@ -214,9 +258,11 @@ private:
 /// Throws range_error for a ruler whose graduation is not above zero, stock over 1 km long, or over 100000 pieces.
 template <length_unit Unit>
 std::vector<page> pages_of(const stock_cuts<Unit>& cuts, const ruler& by = {}, const drawing_options& options = {}) {
-    const detail::bar_plan plan = detail::bar_planner<Unit>(cuts, by).make(options.project);
-    return detail::best_page(
-               options, [&](double width, double height) { return detail::stock_drawer(plan, options, width, height); })
+    const detail::stock_picture<Unit> cut(cuts, by, options.project);
+    return detail::best_page(options,
+                             [&](double width, double height) {
+                                 return detail::stock_pages(cut.words, cut.bars, options, width, height);
+                             })
         .draw();
 }
 

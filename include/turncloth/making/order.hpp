@@ -85,7 +85,7 @@ class step_maker {
 public:
     step_maker(const making<Unit>& design, const flat_model<Unit>& model) : design_(design), model_(model) {
         gather();
-        const flat_work::needs found(model.flat(), flat_);
+        const flat_work::lazy_needs<for_any<Unit>> found(model.flat(), flat_);
         before_.resize(all_.size());
         for (const flat_work::arrow& a : found.arrows())
             before_[a.then].push_back(a);

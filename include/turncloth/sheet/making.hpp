@@ -10,6 +10,7 @@
 #ifndef TURNCLOTH_SHEET_MAKING_HPP
 #define TURNCLOTH_SHEET_MAKING_HPP
 
+#include <turncloth/sheet/bulk.hpp>
 #include <turncloth/sheet/detail/cautions.hpp>
 #include <turncloth/sheet/detail/designed.hpp>
 #include <turncloth/sheet/detail/joined.hpp>
@@ -35,6 +36,7 @@ sheet<Unit> sheet_of(const project<Unit>& p) {
     detail::add_steps(draft);
     detail::add_sewings(draft);
     detail::add_cautions(draft);
+    draft.made().bulk = bulk_warnings(draft.made(), p.most_layers());
     return draft.done();
 }
 

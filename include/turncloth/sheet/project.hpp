@@ -4,7 +4,7 @@
 //   project<U>(name, finished)             pieces and all that is done with them:
 //     .add(piece)                          returns the piece, to be marked
 //     .add(meeting or placing or span_list or zipper or must_reach or notion or sewing)  .caution(note)
-//     .prepare(step)   .made_as(making)
+//     .prepare(step)   .most_layers(n)   .made_as(making)
 //   piece<U>(name, material, panel)        piece.hpp
 //   meeting<U>                             a longer piece sewn to a shorter one, mark to mark
 //   placing<U>   span_list<U>              a piece sewn onto another; spans that must fill a side
@@ -88,6 +88,9 @@ struct sewing {
     length<Unit> spool;
 };
 
+/// Common practice: a household machine with a stout needle sews about eight layers of light canvas; many sew fewer.
+inline constexpr std::int64_t usual_most_layers = 8;
+
 template <length_unit Unit>
 class project {
 public:
@@ -129,6 +132,13 @@ public:
     /// A step that no piece tells of, done once all is cut and marked: "Stay-stitch the corners."
     project& prepare(std::string step) { return push(preparations_, std::move(step)); }
 
+    /// How many layers the machine sews through: more are warned of. Throws range_error below one.
+    project& most_layers(std::int64_t n) {
+        require_at_least<range_error>(n, std::int64_t{1}, "the number of layers that a machine sews through");
+        most_layers_ = n;
+        return *this;
+    }
+    std::int64_t most_layers() const { return most_layers_; }
     /// How it is made, operation by operation: parts that bear a piece's name are that piece. The sheet then carries this
     /// out, and its steps, thread and refusals are read from that; without it, from the pieces' finishes.
     project& made_as(making<Unit> design) {
@@ -157,6 +167,7 @@ private:
     std::vector<sewing<Unit>> sewings_;
     std::vector<sheet_caution> cautions_;
     std::vector<std::string> preparations_;
+    std::int64_t most_layers_ = usual_most_layers;
     std::optional<making<Unit>> design_;
 };
 

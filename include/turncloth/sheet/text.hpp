@@ -10,6 +10,7 @@
 #define TURNCLOTH_SHEET_TEXT_HPP
 
 #include <turncloth/making/work_words.hpp>
+#include <turncloth/sheet/bulk.hpp>
 #include <turncloth/sheet/sheet.hpp>
 
 #include <string>
@@ -99,7 +100,10 @@ public:
         for (const auto& n : sheet_.notions)
             write(n);
         write_steps();
-        list("Check", sheet_.warnings);
+        std::vector<std::string> warnings = sheet_.warnings;
+        for (const bulk_warning<Unit>& w : sheet_.bulk)
+            warnings.push_back(w.what());
+        list("Check", warnings);
         write_cautions();
         return std::move(text_);
     }

@@ -21,8 +21,6 @@
 #include <algorithm>
 #include <cmath>
 #include <cstddef>
-#include <functional>
-#include <numeric>
 #include <span>
 #include <utility>
 #include <vector>
@@ -45,6 +43,14 @@ struct trapezoid {
     double area() const { return (right - left) * (bottom_left - top_left + bottom_right - top_right) / 2; }
     bool holds(page_point p) const {
         return p.x >= left && p.x <= right && p.y >= top(p.x) && p.y <= top(p.x) + height(p.x);
+    }
+    /// Along one that begins where this ends, or right above it.
+    bool touches(const trapezoid& t) const {
+        const auto meet = [](double a, double b) { return std::abs(a - b) <= too_thin; };
+        if (meet(left, t.left) && meet(right, t.right))
+            return meet(bottom_left, t.top_left) && meet(bottom_right, t.top_right);
+        return meet(right, t.left) &&
+               std::min(bottom_right, t.bottom_left) - std::max(top_right, t.top_left) > too_thin;
     }
 
 private:
@@ -197,27 +203,27 @@ public:
         return {visible.without({}), hidden.without(visible)};
     }
 
+    /// Trapezoids that touch and have the same number of layers are one region.
     std::vector<folded_region> regions() const {
-        std::vector<folded_region> parts; // one trapezoid each
-        std::vector<std::size_t> parent;
+        std::vector<folded_region> all;
         const std::vector<double> stops = layers_.empty() ? std::vector<double>() : upright_stops(*this);
-        std::size_t before = 0;
         for (std::size_t i = 0; i + 1 < stops.size(); ++i) {
             if (stops[i + 1] - stops[i] <= too_thin)
                 continue;
-            const std::size_t start = parts.size();
-            add_strip(parts, stops[i], stops[i + 1]);
-            for (std::size_t p = start; p < parts.size(); ++p) {
-                parent.push_back(p);
-                if (p > start && touch_above(parts[p - 1], parts[p]))
-                    join(parent, p - 1, p);
-                for (std::size_t q = before; q < start; ++q)
-                    if (touch_beside(parts[q], parts[p]))
-                        join(parent, q, p);
+            for (folded_region& made : strip(stops[i], stops[i + 1])) {
+                std::erase_if(all, [&](const folded_region& r) {
+                    const bool joins =
+                        r.layers == made.layers &&
+                        std::any_of(r.parts.begin(), r.parts.end(),
+                                    [t = made.parts[0]](const trapezoid& part) { return part.touches(t); });
+                    if (joins)
+                        made.parts.insert(made.parts.end(), r.parts.begin(), r.parts.end());
+                    return joins;
+                });
+                all.push_back(std::move(made));
             }
-            before = start;
         }
-        return gathered(parts, parent);
+        return all;
     }
 
 private:
@@ -254,7 +260,7 @@ private:
     }
 
     /// The trapezoids between two neighbouring stops, from the top down. Each layer's two sides are straight there.
-    void add_strip(std::vector<folded_region>& parts, double left, double right) const {
+    std::vector<folded_region> strip(double left, double right) const {
         struct side {
             double at_left, at_right;
             int layers; ///< that begin here, or end
@@ -272,6 +278,7 @@ private:
             sides.push_back({from(bottom, bottom_on), from(bottom_on, bottom), -1});
         }
         std::sort(sides.begin(), sides.end(), [](const side& a, const side& b) { return a.middle() < b.middle(); });
+        std::vector<folded_region> parts;
         int layers = 0;
         for (std::size_t i = 0; i + 1 < sides.size(); ++i) {
             layers += sides[i].layers;
@@ -280,6 +287,7 @@ private:
                 parts.push_back(
                     {static_cast<std::size_t>(layers), {{left, right, a.at_left, a.at_right, b.at_left, b.at_right}}});
         }
+        return parts;
     }
 
     /// Where an upright line enters and leaves a convex layer.
@@ -296,42 +304,6 @@ private:
             found = true;
         }
         return {top, bottom};
-    }
-
-    static bool touch_above(const folded_region& above, const folded_region& below) {
-        const trapezoid &a = above.parts[0], &b = below.parts[0];
-        return above.layers == below.layers && std::abs(a.bottom_left - b.top_left) <= too_thin &&
-               std::abs(a.bottom_right - b.top_right) <= too_thin;
-    }
-    static bool touch_beside(const folded_region& left, const folded_region& right) {
-        const trapezoid &a = left.parts[0], &b = right.parts[0];
-        return left.layers == right.layers &&
-               std::min(a.bottom_right, b.bottom_left) - std::max(a.top_right, b.top_left) > too_thin;
-    }
-
-    static std::size_t root(const std::vector<std::size_t>& parent, std::size_t p) {
-        while (parent[p] != p)
-            p = parent[p];
-        return p;
-    }
-    static void join(std::vector<std::size_t>& parent, std::size_t p, std::size_t q) {
-        const std::size_t a = root(parent, p), b = root(parent, q);
-        parent[std::max(a, b)] = std::min(a, b);
-    }
-    static std::vector<folded_region> gathered(const std::vector<folded_region>& parts,
-                                               const std::vector<std::size_t>& parent) {
-        std::vector<folded_region> all;
-        std::vector<std::size_t> place(parts.size());
-        for (std::size_t p = 0; p < parts.size(); ++p) {
-            if (parent[p] == p) {
-                place[p] = all.size();
-                all.push_back(parts[p]);
-                continue;
-            }
-            place[p] = place[root(parent, p)];
-            all[place[p]].parts.push_back(parts[p].parts[0]);
-        }
-        return all;
     }
 
     double width_, height_;

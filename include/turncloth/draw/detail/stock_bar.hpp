@@ -1,6 +1,8 @@
-// One bar of a drawing of lengths cut from stock: where its words stand.
+// One bar of a drawing of lengths cut from stock.
 //
-//   bar_placer(bar, scale, room, by).make()     the bar at its place across a room, with its words
+//   stock_bar                              one way to cut a piece of stock, in millimetres and words
+//   placed_bar(bar, scale, room, by)       its words at their places across a room
+//   .height()  .draw(page, top)
 //
 // Below a bar its cuts are figured: level where they stand close enough to their cuts, else upright, else so upright
 // that only every second, fifth, ... is written. Above it stand the letters of pieces too narrow to hold them. What is
@@ -8,7 +10,6 @@
 #ifndef TURNCLOTH_DRAW_DETAIL_STOCK_BAR_HPP
 #define TURNCLOTH_DRAW_DETAIL_STOCK_BAR_HPP
 
-#include <turncloth/draw/detail/stock_plan.hpp>
 #include <turncloth/page/drawing.hpp>
 
 #include <algorithm>
@@ -20,89 +21,108 @@
 
 namespace turncloth::detail {
 
-inline constexpr double bar_height = 9, label_lead = 5.5, figure_lead = 7, upright_figure = small_line_height + 0.6;
+// Lines that stand close together are thin, so that they can be told apart.
+inline constexpr kind_of_line stock_line = {{"stock", 0.6}, "edge of the stock"},
+                              length_line = {{"piece", 0.2}, "piece"},
+                              stock_cut_line = {{"cutting", 0.5, {2.5, 1.5}}, "cut"},
+                              lost_line = {{"lost", 0.15, {0.3, 0.3}}, "lost in the cut"},
+                              stock_left_line = {{"left-over", 0.25, {0.4, 1}}, "left over"};
 
-/// What stands above a bar, a letter or how many pieces side by side have it, or below it; `from` and `to` are where
-/// across the page it belongs.
-struct bar_label {
-    double from, to, centre;
-    std::vector<std::string> lines;
-    bool several = false;
+/// In mm of stock from the start of the bar.
+struct stock_bar {
+    struct piece {
+        double from, to;
+        std::string letter;
+        std::vector<std::vector<std::string>> words; ///< the first that fits
+    };
+    struct cut {
+        double at, to;                    ///< where a piece ends, and how far the loss goes from there
+        std::vector<std::string> figures; ///< one in each unit
+        std::string in_a_line;
+    };
+    std::string times, heading, listed; ///< "2 times", "from 108 in, leaving 8 in", "4 A, 1 B"
+    std::vector<piece> pieces{};        ///< and what is left over, which has no letter
+    std::vector<cut> cuts{};
+    double length = 0, left_from = 0;
 };
 
-struct placed_bar {
-    const stock_bar* what;
-    std::vector<std::string> heading{};
-    double times_width = 0; ///< which the heading leaves free at the left
-    std::vector<bar_label> labels{}, figures{};
-    bool turned = false; ///< the figures
-    double closest = 0;  ///< between cuts, on paper
-    page_area bar{};
-    double above = 0, below = 0; ///< what it needs beyond the bar
-    double top() const { return bar.y - above; }
-    double height() const { return above + bar.height + below; }
-};
-
-/// How far down the page it stands is not settled yet; it is no higher than the room with its words.
-class bar_placer {
+class placed_bar {
 public:
-    bar_placer(const stock_bar& b, double scale, const page_area& room, const lettering& by)
-        : from_(b), by_(by), scale_(scale), room_(room), made_{.what = &b} {
-        made_.bar = {room.x, 0, b.length / scale, bar_height};
-    }
-
-    placed_bar make() {
+    placed_bar(const stock_bar& b, double scale, const page_area& room, const lettering& by)
+        : bar_(&b), by_(by), scale_(scale), room_(room) {
         add_labels();
         add_figures();
-        add_heading();
-        made_.closest = made_.bar.width;
-        for (std::size_t i = 1; i < from_.cuts.size(); ++i)
-            made_.closest = std::min(made_.closest, (from_.cuts[i].at - from_.cuts[i - 1].at) / scale_);
-        return std::move(made_);
+        std::string words = b.heading;
+        for (const std::string& note : notes_)
+            words.append(", ").append(unbroken(note));
+        const double labels = labels_.empty() ? 1.5 : label_lead + small_line_height + 1.5;
+        times_width_ = by.width(b.times, body_size, true) + 2;
+        heading_ = by.wrapped(
+            words + ": " + b.listed, body_size, room.width - times_width_,
+            static_cast<std::size_t>(std::max(1.0, (room.height - bar_height - below_ - labels) / line_height)));
+        above_ = static_cast<double>(heading_.size()) * line_height + labels;
     }
 
-    /// Within a piece of this width on paper.
-    static bool fits_in(const lettering& by, const std::string& words, double width) {
-        return by.width(words, small_size) + 1.2 <= width;
+    const stock_bar& bar() const { return *bar_; }
+    double height() const { return above_ + bar_height + below_; }
+
+    void draw(page& on, double top) const {
+        on.write({room_.x, top - 0.8 + line_height}, bar_->times, body_size).bold = true;
+        for (std::size_t i = 0; i < heading_.size(); ++i)
+            on.write({room_.x + times_width_, top - 0.8 + static_cast<double>(i + 1) * line_height}, heading_[i],
+                     body_size);
+        const double y = top + above_;
+        draw_lines(on, y);
+        draw_labels(on, y);
+        draw_figures(on, y + bar_height);
     }
 
 private:
-    double x(double stock) const { return room_.x + stock / scale_; }
+    /// What stands above the bar, or below it; `from` and `to` are where across the page it belongs.
+    struct label {
+        double from, to;
+        std::vector<std::string> lines;
+        double centre = 0;
+    };
+    static constexpr double bar_height = 9, label_lead = 5.5, figure_lead = 7, upright_figure = small_line_height + 0.6;
 
-    void add_labels() {
-        for (std::size_t i = 0, n = 0; i < from_.places.size(); i += n) {
-            const bar_piece& first = from_.places[i];
-            n = 1;
-            while (i + n < from_.places.size() && from_.places[i + n].kind == first.kind)
-                ++n;
-            const std::string letter = letter_of(first.kind);
-            if (!fits_in(by_, letter, (first.to - first.from) / scale_))
-                add_label(first.from, from_.places[i + n - 1].to,
-                          n > 1 ? joined({std::to_string(n), " ", letter}) : letter, n > 1);
-        }
-        const bool left_named =
-            from_.left.empty() || fits_in(by_, "left over", (from_.length - from_.left_from) / scale_);
-        if (!left_named)
-            add_label(from_.left_from, from_.length, "left over", false);
-        if (spread_out(made_.labels, [&](const bar_label& l) { return by_.widest(l.lines, small_size) + 2; }))
-            return;
-        made_.labels.clear();
-        notes_.emplace_back("too narrow to be lettered but in this order");
-        if (left_named)
-            return;
-        add_label(from_.left_from, from_.length, "left over", false);
-        spread_out(made_.labels, [&](const bar_label& l) { return by_.widest(l.lines, small_size) + 2; });
+    double x(double stock) const { return room_.x + stock / scale_; }
+    bool fits_in(const std::vector<std::string>& lines, const stock_bar::piece& p) const {
+        return by_.widest(lines, small_size) + 1.2 <= (p.to - p.from) / scale_;
     }
-    void add_label(double from, double to, std::string words, bool several) {
-        made_.labels.push_back({x(from), x(to), 0, {std::move(words)}, several});
+    static double tall(const label& l) { return static_cast<double>(l.lines.size()) * small_line_height; }
+    double wide(const label& l) const { return by_.widest(l.lines, small_size); }
+
+    /// Of pieces too narrow for the shortest of their words: those side by side that share a letter share a label.
+    void add_labels() {
+        const auto& pieces = bar_->pieces;
+        std::vector<label> of_letters, of_rest;
+        for (std::size_t i = 0, n = 0; i < pieces.size(); i += n) {
+            for (n = 1; i + n < pieces.size() && pieces[i + n].letter == pieces[i].letter;)
+                ++n;
+            const std::string& words = pieces[i].words.back().front();
+            if (!fits_in({words}, pieces[i]))
+                (pieces[i].letter.empty() ? of_rest : of_letters)
+                    .push_back({x(pieces[i].from),
+                                x(pieces[i + n - 1].to),
+                                {n > 1 ? joined({std::to_string(n), " ", words}) : words}});
+        }
+        labels_ = of_letters;
+        labels_.insert(labels_.end(), of_rest.begin(), of_rest.end());
+        const auto size = [&](const label& l) { return wide(l) + 2; };
+        if (spread_out(labels_, size))
+            return;
+        labels_ = of_rest;
+        notes_.emplace_back("too narrow to be lettered but in this order");
+        spread_out(labels_, size);
     }
 
     /// False where there is no room for all.
     template <class Size>
-    bool spread_out(std::vector<bar_label>& all, Size size) const {
+    bool spread_out(std::vector<label>& all, Size size) const {
         std::vector<double> wanted, sizes;
         double total = 0;
-        for (const bar_label& l : all) {
+        for (const label& l : all) {
             wanted.push_back((l.from + l.to) / 2);
             sizes.push_back(size(l));
             total += sizes.back();
@@ -118,12 +138,6 @@ private:
     /// In the first of the manners that has room for all. In the last, cuts that stand apart are all figured, and so
     /// few of the others that there is room, whatever they are.
     void add_figures() {
-        double before = 0;
-        for (const bar_cut& c : from_.cuts) { // those of a crowd are numbered from 1; one that stands apart has 0
-            const bool stands_apart = (c.at - before) / scale_ >= upright_figure;
-            crowded_.push_back(stands_apart ? 0 : (crowded_.empty() ? 0 : crowded_.back()) + 1);
-            before = c.at;
-        }
         if (place_figures(false, false, 1) || place_figures(true, false, 1))
             return;
         const std::size_t every = round_number([&](std::size_t n) { return place_figures(true, true, n); });
@@ -134,50 +148,96 @@ private:
 
     /// False where it would be too crowded: figures that stand far from their cuts are hard to follow.
     bool place_figures(bool turned, bool in_a_line, std::size_t every) {
-        const double most_stray = turned ? 16 : 8;
-        double depth = 0, stray = 0;
-        made_.figures.clear();
-        made_.turned = turned;
-        const auto high = [](const bar_label& l) { return static_cast<double>(l.lines.size()) * small_line_height; };
-        for (std::size_t i = 0; i < from_.cuts.size(); ++i) {
-            const bar_cut& c = from_.cuts[i];
-            if (crowded_[i] % every != 0)
-                continue;
-            made_.figures.push_back(
-                {x(c.at), x(c.at), 0, in_a_line ? std::vector<std::string>{c.in_a_line} : c.figures});
-            const bar_label& l = made_.figures.back();
-            depth = std::max(depth, turned ? by_.widest(l.lines, small_size) : high(l));
+        double depth = 0, stray = 0, before = 0;
+        figures_.clear();
+        turned_ = turned;
+        std::size_t in_crowd = 0; // those of a crowd count from 1, one that stands apart is 0
+        for (const stock_bar::cut& c : bar_->cuts) {
+            in_crowd = (c.at - before) / scale_ >= upright_figure ? 0 : in_crowd + 1;
+            before = c.at;
+            if (in_crowd % every == 0)
+                figures_.push_back({x(c.at), x(c.at), in_a_line ? std::vector{c.in_a_line} : c.figures});
         }
-        if (!spread_out(made_.figures, [&](const bar_label& l) {
-                return turned ? high(l) + upright_figure - small_line_height : by_.widest(l.lines, small_size) + 2;
+        for (const label& l : figures_)
+            depth = std::max(depth, turned ? wide(l) : tall(l));
+        if (!spread_out(figures_, [&](const label& l) {
+                return turned ? tall(l) + upright_figure - small_line_height : wide(l) + 2;
             }))
             return false;
-        for (const bar_label& l : made_.figures)
+        for (const label& l : figures_)
             stray = std::max(stray, std::fabs(l.centre - l.from));
-        made_.below = made_.figures.empty() ? 0 : figure_lead + depth + 1;
-        return stray <= most_stray;
+        below_ = figures_.empty() ? 0 : figure_lead + depth + 1;
+        return stray <= (turned ? 16 : 8);
     }
 
-    void add_heading() {
-        std::string words = joined({"from ", from_.stock, ", leaving ", from_.left.empty() ? "nothing" : from_.left});
-        for (const std::string& note : notes_)
-            words.append(", ").append(unbroken(note));
-        words.append(": ").append(from_.pieces);
-        made_.times_width = by_.width(from_.times, body_size, true) + 2;
-        const double labels = made_.labels.empty() ? 1.5 : label_lead + small_line_height + 1.5;
-        const double room = room_.height - made_.bar.height - made_.below - labels;
-        made_.heading = by_.wrapped(words, body_size, room_.width - made_.times_width,
-                                    static_cast<std::size_t>(std::max(1.0, room / line_height)));
-        made_.above = static_cast<double>(made_.heading.size()) * line_height + labels;
+    void draw_lines(page& on, double y) const {
+        double closest = bar_->length;
+        for (std::size_t i = 1; i < bar_->cuts.size(); ++i)
+            closest = std::min(closest, bar_->cuts[i].at - bar_->cuts[i - 1].at);
+        const double heaviest = std::max(0.05, closest / scale_ / 5);
+        const auto part = [&](double from, double to) {
+            return page_area{x(from), y, (to - from) / scale_, bar_height};
+        };
+        for (const stock_bar::piece& p : bar_->pieces) {
+            if (!p.letter.empty())
+                on.draw_closed(length_line.with.no_heavier_than(heaviest), part(p.from, p.to));
+            write_in(on, p, y);
+        }
+        for (const stock_bar::cut& c : bar_->cuts)
+            if (c.to > c.at)
+                on.draw_closed(lost_line.with.no_heavier_than(heaviest), part(c.at, c.to));
+        on.draw_closed(stock_line.with, part(0, bar_->left_from));
+        if (bar_->left_from < bar_->length)
+            on.draw_closed(stock_left_line.with, part(bar_->left_from, bar_->length));
+        for (const stock_bar::cut& c : bar_->cuts)
+            on.draw(stock_cut_line.with.no_heavier_than(heaviest), {{x(c.at), y}, {x(c.at), y + bar_height}});
+    }
+    void write_in(page& on, const stock_bar::piece& p, double y) const {
+        const auto lines = std::find_if(p.words.begin(), p.words.end(), [&](const auto& l) { return fits_in(l, p); });
+        if (lines == p.words.end())
+            return;
+        y += (bar_height - static_cast<double>(lines->size()) * small_line_height) / 2 - 0.6;
+        for (const std::string& line : *lines)
+            on.write({x((p.from + p.to) / 2), y += small_line_height}, line, small_size, set_from::middle);
     }
 
-    const stock_bar& from_;
-    const lettering& by_;
+    /// A stroke along pieces that share a letter, and a line to it.
+    void draw_labels(page& on, double top) const {
+        const double near = top - 1, far = top - label_lead;
+        for (const label& l : labels_) {
+            const bool several = l.lines[0].front() >= '1' && l.lines[0].front() <= '9';
+            const double middle = (l.from + l.to) / 2;
+            if (several)
+                on.draw(leader_pen, {{l.from, near}, {l.to, near}});
+            on.draw(leader_pen,
+                    {{middle, several ? near : top}, {middle, near - 0.7}, {l.centre, far + 0.7}, {l.centre, far}});
+            on.write({l.centre, far - 0.8}, l.lines[0], small_size, set_from::middle);
+        }
+    }
+
+    void draw_figures(page& on, double top) const {
+        const double far = top + figure_lead - 0.6;
+        for (const label& f : figures_) {
+            on.draw(leader_pen, {{f.from, top}, {f.from, top + 1.5}, {f.centre, far - 1}, {f.centre, far}});
+            for (std::size_t i = 0; i < f.lines.size(); ++i) {
+                const double baseline = (static_cast<double>(i) + 0.8) * small_line_height;
+                if (turned_)
+                    on.write({f.centre - tall(f) / 2 + baseline, far + 0.8}, f.lines[i], small_size, set_from::end)
+                        .turned = 90;
+                else
+                    on.write({f.centre, far + 0.3 + baseline}, f.lines[i], small_size, set_from::middle);
+            }
+        }
+    }
+
+    const stock_bar* bar_;
+    lettering by_;
     double scale_;
     page_area room_;
-    std::vector<std::size_t> crowded_{}; ///< for each cut
-    std::vector<std::string> notes_{};
-    placed_bar made_;
+    std::vector<label> labels_{}, figures_{};
+    std::vector<std::string> notes_{}, heading_{};
+    bool turned_ = false; ///< the figures
+    double times_width_ = 0, above_ = 0, below_ = 0;
 };
 
 } // namespace turncloth::detail

@@ -4,7 +4,7 @@
 //   page_frame(words, options, width, height)    takes its room from the foot of the page upward
 //   .picture                                the room that is left for the drawing
 //   .take_only(height)                      a page that is fitted to its content gives back the rest
-//   .begin()  .draw(page, scale)            the page with title and description; the frame upon it
+//   .begin(scale)  .draw(page, scale)       the page with title and description; the frame upon it
 //   best_page(options, make)                upright or on its side: whichever make(width, height).rank() is less
 //   scale_for(fits)  round_number(enough)   the first of 1, 2, 4, 5, 8, 10, 20, ... and of 1, 2, 5, 10, 20, ...
 #ifndef TURNCLOTH_PAGE_DETAIL_FRAME_HPP
@@ -99,6 +99,7 @@ struct frame_words {
     std::vector<kind_of_line> legend{};            ///< the kinds of line
     std::vector<std::string> sentences{};          ///< beside it, under the first as a heading
     std::vector<std::vector<std::string>> lists{}; ///< each in columns above the foot, the last lowest
+    std::size_t told = 0;                          ///< which list the description has
     double most_list = 0.33;                       ///< of the height of the page, that a list may take
     std::vector<std::string> small_print{};
     bool in_pages = false; ///< a line more below the title: which page it is
@@ -179,9 +180,25 @@ public:
             list.second.y -= spare;
     }
 
-    page begin(std::string description) const {
+    /// The page with its title, and in its description all that is said, which an ear can follow: `more` of it last.
+    page begin(double scale, const std::vector<std::string>& warnings = {},
+               const std::vector<std::string>& more = {}) const {
+        std::string all;
+        const auto tell = [&](const std::string& words) {
+            all +=
+                joined({all.empty() ? "" : " ", plain(words), words.back() == '.' || words.back() == ':' ? "" : "."});
+        };
+        for (const auto* some : {&warnings, &words_.facts})
+            std::for_each(some->begin(), some->end(), tell);
+        if (!options_->for_screen)
+            tell(scale_text(scale));
+        for (std::size_t i = 1; i < words_.sentences.size(); ++i)
+            tell(words_.sentences[i]);
+        if (words_.told < words_.lists.size())
+            std::for_each(words_.lists[words_.told].begin(), words_.lists[words_.told].end(), tell);
+        std::for_each(more.begin(), more.end(), tell);
         std::string title = words_.project.empty() ? words_.title : joined({words_.project, ": ", words_.title});
-        return {width_, height_, std::move(title), std::move(description)};
+        return {width_, height_, std::move(title), std::move(all)};
     }
 
     /// `which` is what a page of several says of itself.
@@ -344,15 +361,13 @@ private:
     std::vector<std::pair<list_in_columns, page_area>> lists_;
 };
 
-/// Upright where both rank alike.
+/// Upright where both rank alike, and on a screen, which is looked at line by line: only its width is scarce.
 template <class Make>
 auto best_page(const drawing_options& options, Make make) {
-    double narrow = options.on.narrow(), wide = options.on.wide(), low = narrow, high = wide;
-    if (options.for_screen) { // which is looked at line by line: only its width is scarce
-        narrow = std::max(narrow / page_frame::on_screen, 110.0);
-        wide = low = std::max(wide / page_frame::on_screen, 110.0);
-    }
-    auto upright = make(narrow, high), sideways = make(wide, low);
+    const double narrow = options.on.narrow(), wide = options.on.wide();
+    if (options.for_screen)
+        return make(std::max(narrow / page_frame::on_screen, 110.0), wide);
+    auto upright = make(narrow, wide), sideways = make(wide, narrow);
     return sideways.rank() < upright.rank() ? sideways : upright;
 }
 

@@ -100,11 +100,7 @@ struct picture_place {
 class picture_page {
 public:
     picture_page(const picture& p, const drawing_options& options, double width, double height)
-        : from_(&p),
-          stated_(!options.for_screen),
-          by_(options.letters),
-          above_(p.above, by_, false),
-          at_right_(p.at_right, by_, true) {
+        : from_(&p), by_(options.letters), above_(p.above, by_, false), at_right_(p.at_right, by_, true) {
         do {
             choose_margins(width);
             for (double most = p.words.most_list; most > 0.05; most -= 0.1) {
@@ -112,7 +108,7 @@ public:
                 if (fits(std::max(p.width, p.height) / small_picture))
                     break;
             }
-            choose_scale();
+            choose_scale(options.for_screen);
         } while (turns_to_numbers());
         spare_ = {frame_->picture.width - figure_width(to_.scale), room_high() - deepest()};
         frame_->take_only(top_ + deepest() + note_height() + 2);
@@ -128,7 +124,11 @@ public:
 
     template <class Label>
     page draw(Label label) const {
-        page on = frame_->begin(description());
+        std::vector<std::string> labels;
+        for (const auto* side : {&from_->at_right, &from_->above})
+            for (const margin_label& l : *side)
+                labels.push_back(joined({l.what, ", ", l.distance()}));
+        page on = frame_->begin(to_.scale, from_->warnings, labels);
         double y = page_margin - 1;
         for (const std::string& line : warnings_)
             on.write({page_margin, y += line_height}, line, body_size).bold = true;
@@ -198,7 +198,8 @@ private:
         for (const margin* m : {&at_right_, &above_})
             if (m->is_numbered())
                 m->list(numbers);
-        words.lists.push_back(std::move(numbers));
+        words.lists.push_back(std::move(numbers)); // which the labels tell
+        words.told = words.lists.size() == 1 ? 1 : words.told;
         frame_.emplace(words, options, paper.width, paper.height);
         warnings_.clear();
         for (const std::string& warning : from_->warnings)
@@ -208,13 +209,17 @@ private:
     }
 
     /// A thing whose words alone are too much for the page is drawn all the same, small.
-    void choose_scale() {
+    void choose_scale(bool for_screen) {
         const double most = std::max(from_->width, from_->height);
         const bool words_fit = fits(vanishing);
         const auto enough = [&](double scale) { return words_fit ? fits(scale) : most <= least_picture * scale; };
         const double larger[] = {0.1, 0.2, 0.5}, *const first =
                                                      std::find_if(std::begin(larger), std::end(larger), enough);
         to_.scale = from_->may_enlarge && first != std::end(larger) ? *first : scale_for(enough);
+        // One that is not stated need not be of the series, whose steps are at most of two and a half to one.
+        for (double finer = to_.scale / 2.5; for_screen && words_fit && finer < to_.scale; finer *= 1.02)
+            if (fits(finer))
+                to_.scale = finer;
     }
 
     /// Labels that find no room, or would stray far, become numbers, for which all is arranged anew.
@@ -252,26 +257,6 @@ private:
 
     // Drawing it.
 
-    std::string description() const {
-        std::string all;
-        const auto tell = [&](const std::string& words) {
-            all +=
-                joined({all.empty() ? "" : " ", plain(words), words.back() == '.' || words.back() == ':' ? "" : "."});
-        };
-        for (const auto* some : {&from_->warnings, &from_->words.facts})
-            std::for_each(some->begin(), some->end(), tell);
-        if (stated_)
-            tell(scale_text(to_.scale));
-        for (std::size_t i = 1; i < from_->words.sentences.size(); ++i)
-            tell(from_->words.sentences[i]);
-        if (!from_->words.lists.empty())
-            std::for_each(from_->words.lists.back().begin(), from_->words.lists.back().end(), tell);
-        for (const auto* side : {&from_->at_right, &from_->above})
-            for (const margin_label& l : *side)
-                tell(joined({l.what, ", ", l.distance()}));
-        return all;
-    }
-
     void draw_dimensions(page& on) const {
         const page_area a = drawn();
         double y = a.bottom() + from_->ring, x = a.x - from_->ring + dimension_row / 2;
@@ -299,7 +284,6 @@ private:
     }
 
     const picture* from_;
-    bool stated_;
     lettering by_;
     margin above_, at_right_;
     std::optional<page_frame> frame_{};
