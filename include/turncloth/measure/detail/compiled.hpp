@@ -16,4 +16,18 @@
 #define TURNCLOTH_ONCE(...) static_assert(true)
 #endif
 
+namespace turncloth::detail {
+
+template <class>
+struct for_any_unit {
+    using type = void;
+};
+/// What is no template is compiled by every file that includes it, with all it uses of the standard library. So what
+/// is large and the same for every unit is a class template `lazy_x` of nothing, compiled where it is used alone:
+/// lazy_x<for_any<Unit>> in a template of a unit, and x, which is lazy_x<void>, elsewhere.
+template <class Unit>
+using for_any = typename for_any_unit<Unit>::type;
+
+} // namespace turncloth::detail
+
 #endif
