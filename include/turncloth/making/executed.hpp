@@ -114,6 +114,8 @@ private:
         case operation_kind::stitching:
             return sew(o);
         case operation_kind::seam:
+        case operation_kind::moment:
+        case operation_kind::opening:
             return;
         }
     }

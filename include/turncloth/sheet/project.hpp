@@ -141,7 +141,8 @@ public:
     }
     std::int64_t most_layers() const { return most_layers_; }
     /// How it is made, operation by operation: parts that bear a piece's name are that piece. The sheet then carries this
-    /// out, and its steps, thread and refusals are read from that; without it, from the pieces' finishes.
+    /// out, and its steps, thread and refusals are read from that; without it, from the pieces' finishes. What the project
+    /// itself says of it is there to begin with: see making_of.hpp.
     project& made_as(making<Unit> design) {
         design_ = std::move(design);
         return *this;

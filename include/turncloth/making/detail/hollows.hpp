@@ -135,7 +135,8 @@ private:
         return {part, {level, level ? cut.top : cut.left}, level ? cut.left : cut.top, level ? cut.right : cut.bottom};
     }
     static bool above(const slab& s, const level& l, const spot& at) {
-        return l.left * (s.right - s.left) + (l.right - l.left) * (at.x - s.left) <= at.y * (s.right - s.left);
+        return int128{l.left} * (s.right - s.left) + int128{l.right - l.left} * (at.x - s.left) <=
+               int128{at.y} * (s.right - s.left);
     }
 
     void index() {

@@ -34,7 +34,7 @@ struct arrow {
     need why = need::asked;
 };
 
-enum class phase : unsigned char { alone, slit, hem_of_piece, joining, hem_of_base, enclosing, spot, rest };
+enum class phase : unsigned char { alone, slit, hem_of_piece, joining, hem_of_base, seaming, enclosing, spot, rest };
 
 enum class flat_kind : unsigned char { laying, crease, row, snip, spot };
 

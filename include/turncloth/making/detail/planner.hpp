@@ -103,6 +103,8 @@ private:
             s.through = design_.spots()[i].through;
             return;
         case operation_kind::seam:
+        case operation_kind::moment:
+        case operation_kind::opening:
             return;
         }
     }
@@ -121,6 +123,8 @@ private:
         case operation_kind::spot:
             return set(s, t);
         case operation_kind::seam:
+        case operation_kind::moment:
+        case operation_kind::opening:
             return;
         }
     }
