@@ -11,20 +11,22 @@
 #define TURNCLOTH_SHEET_MAKING_HPP
 
 #include <turncloth/sheet/sheet.hpp>
-
-namespace turncloth {
-
-/// Throws sheet_error with every reason found, those of its notions among them.
-template <length_unit Unit>
-    requires detail::compiled_in<Unit> sheet<Unit> sheet_of(const project<Unit>& p);
-
-} // namespace turncloth
-
 #ifndef TURNCLOTH_COMPILED
 #include <turncloth/sheet/detail/working_out.hpp>
 #endif
 
 namespace turncloth {
+
+/// Throws sheet_error with every reason found, those of its notions among them.
+template <detail::compiled_unit Unit>
+sheet<Unit> sheet_of(const project<Unit>& p);
+
+#ifndef TURNCLOTH_COMPILED
+template <detail::compiled_unit Unit>
+sheet<Unit> sheet_of(const project<Unit>& p) {
+    return detail::worked_out(p);
+}
+#endif
 
 TURNCLOTH_ONCE(sheet<inch> sheet_of(const project<inch>&));
 TURNCLOTH_ONCE(sheet<centimetre> sheet_of(const project<centimetre>&));

@@ -6,8 +6,8 @@
 // Where nothing is said this is nothing at all, and the library is header-only. TURNCLOTH_COMPILED, which the target
 // turncloth::compiled defines for its users, makes it a promise that the library holds the function, so that the compiler
 // need not make it again; TURNCLOTH_COMPILING, in the library's one source, makes the function. The largest are not even
-// read where they are compiled: a header includes what defines them #ifndef TURNCLOTH_COMPILED, and asks for a unit that
-// is compiled_in<Unit>.
+// read where they are compiled: a header includes what defines them #ifndef TURNCLOTH_COMPILED, and asks for a
+// compiled_unit.
 #ifndef TURNCLOTH_MEASURE_DETAIL_COMPILED_HPP
 #define TURNCLOTH_MEASURE_DETAIL_COMPILED_HPP
 
@@ -32,9 +32,9 @@ namespace turncloth::detail {
 /// turncloth::compiled, and has them header-only.
 template <class Unit>
 #ifdef TURNCLOTH_COMPILED
-concept compiled_in = std::same_as<Unit, inch> || std::same_as<Unit, centimetre>;
+concept compiled_unit = std::same_as<Unit, inch> || std::same_as<Unit, centimetre>;
 #else
-concept compiled_in = length_unit<Unit>;
+concept compiled_unit = length_unit<Unit>;
 #endif
 
 template <class>

@@ -9,27 +9,31 @@
 #include <turncloth/sheet/detail/pieces.hpp>
 #include <turncloth/sheet/detail/thread.hpp>
 #include <turncloth/sheet/detail/zippers.hpp>
-#include <turncloth/sheet/making.hpp>
+#include <turncloth/sheet/sheet.hpp>
 
 namespace turncloth {
 
+namespace detail {
+
 template <length_unit Unit>
-    requires detail::compiled_in<Unit> sheet<Unit> sheet_of(const project<Unit>& p) {
-        detail::sheet_draft<Unit> draft(p);
-        detail::add_pieces(draft);
-        detail::check_layers(draft);
-        detail::add_meetings(draft);
-        detail::add_zippers(draft);
-        detail::add_placings(draft);
-        detail::add_span_lists(draft);
-        detail::check_reaches(draft);
-        draft.made().notions.insert(draft.made().notions.end(), p.notions().begin(), p.notions().end());
-        detail::add_steps(draft);
-        detail::add_sewings(draft);
-        detail::add_cautions(draft);
-        draft.made().bulk = bulk_warnings(draft.made(), p.most_layers());
-        return draft.done();
-    }
+sheet<Unit> worked_out(const project<Unit>& p) {
+    sheet_draft<Unit> draft(p);
+    add_pieces(draft);
+    check_layers(draft);
+    add_meetings(draft);
+    add_zippers(draft);
+    add_placings(draft);
+    add_span_lists(draft);
+    check_reaches(draft);
+    draft.made().notions.insert(draft.made().notions.end(), p.notions().begin(), p.notions().end());
+    add_steps(draft);
+    add_sewings(draft);
+    add_cautions(draft);
+    draft.made().bulk = bulk_warnings(draft.made(), p.most_layers());
+    return draft.done();
+}
+
+} // namespace detail
 
 } // namespace turncloth
 

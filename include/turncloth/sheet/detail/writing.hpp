@@ -4,7 +4,7 @@
 
 #include <turncloth/making/work_words.hpp>
 #include <turncloth/sheet/bulk.hpp>
-#include <turncloth/sheet/text.hpp>
+#include <turncloth/sheet/detail/kinds.hpp>
 
 #include <cstddef>
 #include <cstdint>
@@ -217,11 +217,6 @@ private:
 };
 
 } // namespace detail
-
-template <length_unit Unit>
-    requires detail::compiled_in<Unit> std::string to_text(const sheet<Unit>& s, const ruler& by) {
-        return detail::sheet_writer<Unit>(s, by).write();
-    }
 
 } // namespace turncloth
 
