@@ -121,7 +121,8 @@ inline parsed parse(int argc, char** argv) {
         ->check(detail::refused_by(check_cloth_width))
         ->type_name("LENGTH");
     app.add_option("--most-layers", o.most_layers,
-                   "Warn of stitching through more layers than this, corners being folded one edge over the other")
+                   "Warn of stitching through more layers than this, 8 where none is given, corners being folded one "
+                   "edge over the other")
         ->check(CLI::Range(1, 1000).description(""))
         ->type_name("NUMBER");
     auto* out = app.add_option("--out", o.out,

@@ -59,8 +59,7 @@ private:
         sheet<Unit> s = sheet_for(j.project->which, finished, j.thickness, cloth);
         const std::vector<sheet_cloth<Unit>> lays = add_cloth(s, cloth, j.project->hangs);
         if (orders_.most_layers > 0)
-            for (const bulk_warning& w : bulk_warnings(s, orders_.most_layers))
-                s.warnings.push_back(w.what());
+            s.bulk = bulk_warnings(s, orders_.most_layers);
         if (!j.name.empty())
             s.name = j.name + ": " + s.name;
         const std::string text = to_text(s, orders_.by);

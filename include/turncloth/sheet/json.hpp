@@ -13,7 +13,7 @@
 //    "meetings": [{"longer", "shorter", "from", "fullness", "marks": [{"longer", "shorter"}]}],
 //    "notions": [{"name", "details": [{"what", "amount"} or {"what", "count"}]}],
 //    "steps": [{"pieces", "steps": [{"verb", "places": [{"piece", "side", "from", "at", ...}]}], "check", "sentences"}],
-//    "cautions": [], "warnings": []}
+//    "cautions": [], "warnings": [], "bulk": []}
 //
 // Included by itself; it needs the header of JSON for Modern C++ (Debian: nlohmann-json3-dev), the library does not.
 #ifndef TURNCLOTH_SHEET_JSON_HPP
@@ -101,6 +101,17 @@ json to_json(const notion<Unit>& n) {
     return {{"name", n.name()}, {"details", details}};
 }
 
+template <length_unit Unit>
+json to_json(const bulk_warning<Unit>& w) {
+    json j = {{"piece", w.piece}, {"least", w.least}, {"layers", w.layers}, {"limit", w.limit}};
+    for (const edge e : w.edges)
+        j["edges"].push_back(name_of(e));
+    if (w.mitre_leg)
+        j["mitre_leg"] = to_json(*w.mitre_leg);
+    j["sentence"] = w.what();
+    return j;
+}
+
 inline json to_json(const sheet_caution& c) { return {{"at", detail::heading_of(c.at)}, {"sentence", c.sentence}}; }
 
 template <length_unit Unit>
@@ -118,7 +129,8 @@ json to_json(const sheet<Unit>& s) {
             {"notions", all(s.notions)},
             {"steps", detail::json_of_steps(s.steps)},
             {"cautions", all(s.cautions)},
-            {"warnings", s.warnings}};
+            {"warnings", s.warnings},
+            {"bulk", all(s.bulk)}};
 }
 
 TURNCLOTH_ONCE(json to_json(const sheet<inch>&));

@@ -4,7 +4,7 @@
 //   project<U>(name, finished)             pieces and all that is done with them:
 //     .add(piece)                          returns the piece, to be marked
 //     .add(meeting or placing or span_list or zipper or must_reach or notion or sewing)  .caution(note)
-//     .prepare(step)   .made_as(making)
+//     .prepare(step)   .most_layers(n)   .made_as(making)
 //   piece<U>(name, material, panel)        piece.hpp
 //   meeting<U>                             a longer piece sewn to a shorter one, mark to mark
 //   placing<U>   span_list<U>              a piece sewn onto another; spans that must fill a side
@@ -88,10 +88,14 @@ struct sewing {
     length<Unit> spool;
 };
 
+/// Common practice: a household machine with a stout needle sews about eight layers of light canvas; many sew fewer.
+inline constexpr std::int64_t usual_most_layers = 8;
+
 template <length_unit Unit>
 class project {
 public:
-    project(std::string name, const finished_size<Unit>& finished) : name_(std::move(name)), finished_(finished) {}
+    [[gnu::noinline]] project(std::string name, const finished_size<Unit>& finished)
+        : name_(std::move(name)), finished_(finished) {}
 
     const std::string& name() const { return name_; }
     const finished_size<Unit>& finished() const { return finished_; }
@@ -111,17 +115,17 @@ public:
     const std::vector<std::string>& preparations() const { return preparations_; }
 
     /// The piece as it stands in the project; the reference stays good while further pieces are added.
-    piece<Unit>& add(piece<Unit> p) {
+    [[gnu::noinline]] piece<Unit>& add(piece<Unit> p) {
         pieces_.push_back(std::move(p));
         return pieces_.back();
     }
-    project& add(meeting<Unit> m) { return push(meetings_, std::move(m)); }
-    project& add(placing<Unit> p) { return push(placings_, std::move(p)); }
-    project& add(span_list<Unit> p) { return push(span_lists_, std::move(p)); }
-    project& add(zipper<Unit> z) { return push(zippers_, std::move(z)); }
-    project& add(must_reach<Unit> r) { return push(must_reach_, std::move(r)); }
-    project& add(notion<Unit> n) { return push(notions_, std::move(n)); }
-    project& add(sewing<Unit> s) { return push(sewings_, std::move(s)); }
+    [[gnu::noinline]] project& add(meeting<Unit> m) { return push(meetings_, std::move(m)); }
+    [[gnu::noinline]] project& add(placing<Unit> p) { return push(placings_, std::move(p)); }
+    [[gnu::noinline]] project& add(span_list<Unit> p) { return push(span_lists_, std::move(p)); }
+    [[gnu::noinline]] project& add(zipper<Unit> z) { return push(zippers_, std::move(z)); }
+    [[gnu::noinline]] project& add(must_reach<Unit> r) { return push(must_reach_, std::move(r)); }
+    [[gnu::noinline]] project& add(notion<Unit> n) { return push(notions_, std::move(n)); }
+    [[gnu::noinline]] project& add(sewing<Unit> s) { return push(sewings_, std::move(s)); }
     project& caution(const caution::note& n) { return caution(std::string(n.sentence), n.at); }
     project& caution(std::string sentence, caution::work at) {
         return push(cautions_, sheet_caution{at, std::move(sentence)});
@@ -129,8 +133,16 @@ public:
     /// A step that no piece tells of, done once all is cut and marked: "Stay-stitch the corners."
     project& prepare(std::string step) { return push(preparations_, std::move(step)); }
 
+    /// How many layers the machine sews through: more are warned of. Throws range_error below one.
+    project& most_layers(std::int64_t n) {
+        require_at_least<range_error>(n, std::int64_t{1}, "the number of layers that a machine sews through");
+        most_layers_ = n;
+        return *this;
+    }
+    std::int64_t most_layers() const { return most_layers_; }
     /// How it is made, operation by operation: parts that bear a piece's name are that piece. The sheet then carries this
-    /// out, and its steps, thread and refusals are read from that; without it, from the pieces' finishes.
+    /// out, and its steps, thread and refusals are read from that; without it, from the pieces' finishes. What the project
+    /// itself says of it is there to begin with: see making_of.hpp.
     project& made_as(making<Unit> design) {
         design_ = std::move(design);
         return *this;
@@ -157,8 +169,12 @@ private:
     std::vector<sewing<Unit>> sewings_;
     std::vector<sheet_caution> cautions_;
     std::vector<std::string> preparations_;
+    std::int64_t most_layers_ = usual_most_layers;
     std::optional<making<Unit>> design_;
 };
+
+TURNCLOTH_ONCE(class project<inch>);
+TURNCLOTH_ONCE(class project<centimetre>);
 
 } // namespace turncloth
 

@@ -101,6 +101,18 @@ struct sheet_meeting {
     even_mapping<Unit> marks;
 };
 
+/// Rows that go through more layers than a machine is taken to sew.
+template <length_unit Unit>
+struct bulk_warning {
+    std::string piece;
+    std::vector<edge> edges;    ///< that they run along
+    std::int64_t least, layers; ///< in the thinnest place of such a row, and in the thickest
+    std::int64_t limit;
+    std::optional<length<Unit>> mitre_leg = {}; ///< a mitre's crease would meet both cut edges so far from the corner
+
+    std::string what() const;
+};
+
 template <length_unit Unit>
 struct sheet {
     std::string name;
@@ -108,10 +120,11 @@ struct sheet {
     std::vector<sheet_piece<Unit>> pieces;
     std::vector<sheet_meeting<Unit>> meetings;
     std::vector<notion<Unit>> notions;
-    work_plan<Unit> steps;               ///< of making, in their order: making/work_step.hpp
-    std::vector<sheet_caution> cautions; ///< each once, in the order of the work that they belong to
-    std::vector<std::string> warnings;   ///< what can be made, but may not be meant
-    words kept;                          ///< the names that figures and finishes bear
+    work_plan<Unit> steps;                ///< of making, in their order: making/work_step.hpp
+    std::vector<sheet_caution> cautions;  ///< each once, in the order of the work that they belong to
+    std::vector<std::string> warnings;    ///< what can be made, but may not be meant
+    std::vector<bulk_warning<Unit>> bulk; ///< rows through too many layers: bulk.hpp
+    words kept;                           ///< the names that figures and finishes bear
 };
 
 } // namespace turncloth

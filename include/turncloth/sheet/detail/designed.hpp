@@ -10,8 +10,10 @@
 #include <turncloth/making/executed.hpp>
 #include <turncloth/making/work_plan.hpp>
 #include <turncloth/sheet/detail/order.hpp>
+#include <turncloth/sheet/detail/turn_of_cloth.hpp>
 
 #include <algorithm>
+#include <cstddef>
 #include <string>
 #include <utility>
 #include <vector>
@@ -51,6 +53,9 @@ private:
             prepared.push_back(group_of(std::move(s)));
         }
         plan.groups.insert(plan.groups.begin() + 1, prepared.begin(), prepared.end()); // once all is cut
+        for (std::size_t i = 0; i < design_.parts().size(); ++i)
+            if (const sheet_piece<Unit>* piece = draft_.find(design_.parts()[i].name))
+                give_turn_of_cloth(plan.groups, i, piece->made_from.shape());
         draft_.made().steps = std::move(plan);
     }
 

@@ -32,7 +32,7 @@ template <length_unit Unit>
 class sheet_draft {
 public:
     explicit sheet_draft(const project<Unit>& from)
-        : from_(from), made_{from.name(), from.finished(), {}, {}, {}, {}, {}, {}, from.kept()} {}
+        : from_(from), made_{from.name(), from.finished(), {}, {}, {}, {}, {}, {}, {}, from.kept()} {}
 
     const project<Unit>& from() const { return from_; }
     sheet<Unit>& made() { return made_; }
