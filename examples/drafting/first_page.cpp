@@ -23,7 +23,9 @@ public:
         };
         for (std::size_t at = 0; at < text.size();) {
             const std::size_t end = std::min(text.find(' ', at), text.size());
-            const std::string word = text.substr(at, end - at), longer = line.empty() ? word : line + ' ' + word;
+            const std::string word = text.substr(at, end - at);
+            std::string longer = line;
+            longer.append(line.empty() ? "" : " ").append(word);
             if (!line.empty() && letters_.width_of(longer, size, bold) > on_.width - 2 * tiles::margin) {
                 set();
                 line = word;

@@ -220,7 +220,7 @@ private:
                     spots.push_back(p);
         std::sort(spots.begin(), spots.end(),
                   [&](page_point p, page_point q) { return distance(p, a.middle()) < distance(q, a.middle()); });
-        for (double size = 5.5; size >= small_size; size -= 0.5) {
+        for (const double size : {5.5, 5.0, 4.5, 4.0, 3.5, 3.0, small_size}) {
             const double second = std::max(small_size, 0.7 * size),
                          wide =
                              std::max(at_.by.width(words_.name[0], size, true), at_.by.width(words_.name[1], second));

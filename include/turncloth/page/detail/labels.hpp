@@ -257,9 +257,10 @@ std::optional<led_words> led_from(page_point spot, const page_area& zone, const 
         led_words made;
     };
     std::vector<choice> all;
-    for (double x = zone.x; x + size.width <= zone.right(); x += mesh)
-        for (double y = zone.y; y + size.height <= zone.bottom(); y += mesh) {
-            const page_area a{x, y, size.width, size.height};
+    const auto meshes = [&](double room) { return static_cast<int>(std::floor(room / mesh)); };
+    for (int i = 0; i <= meshes(zone.width - size.width); ++i)
+        for (int j = 0; j <= meshes(zone.height - size.height); ++j) {
+            const page_area a{zone.x + i * mesh, zone.y + j * mesh, size.width, size.height};
             const page_point m = a.middle(), sides[] = {{a.x, m.y}, {a.right(), m.y}, {m.x, a.y}, {m.x, a.bottom()}};
             const page_point end =
                 *std::min_element(std::begin(sides), std::end(sides),

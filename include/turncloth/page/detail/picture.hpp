@@ -107,7 +107,8 @@ public:
         : from_(&p), by_(options.letters), above_(p.above, by_, false), at_right_(p.at_right, by_, true) {
         do {
             choose_margins(width);
-            for (double most = p.words.most_list; most > 0.05; most -= 0.1) {
+            for (int less = 0; p.words.most_list - 0.1 * less > 0.05; ++less) {
+                const double most = p.words.most_list - 0.1 * less;
                 take_frame(options, {0, 0, width, height}, most);
                 if (fits(std::max(p.width, p.height) / small_picture))
                     break;
@@ -223,8 +224,9 @@ private:
                                                      std::find_if(std::begin(larger), std::end(larger), enough);
         to_.scale = from_->may_enlarge && first != std::end(larger) ? *first : scale_for(enough);
         // One that is not stated need not be of the series, whose steps are at most of two and a half to one.
-        for (double finer = to_.scale / 2.5; for_screen && words_fit && finer < to_.scale; finer *= 1.02)
-            if (fits(finer))
+        const double series = to_.scale;
+        for (int step = 46; for_screen && words_fit && step > 0 && to_.scale == series; --step) // 1.02^46 is 2.49
+            if (const double finer = series / std::pow(1.02, step); fits(finer))
                 to_.scale = finer;
     }
 
