@@ -51,6 +51,12 @@ public:
         return {};
     }
 
+    /// Whether it is the inside of a box.
+    bool is_boxed(const compartment<Unit>& c) const {
+        const auto one = box_of(c.between[0]);
+        return one && one == box_of(c.between[1]);
+    }
+
 private:
     using whole = boxed_work::whole;
     using point = boxed_work::point;
@@ -216,10 +222,6 @@ private:
         return sum;
     }
 
-    bool is_boxed(const compartment<Unit>& c) const {
-        const auto one = box_of(c.between[0]);
-        return one && one == box_of(c.between[1]);
-    }
     static triple sorted(triple t) {
         std::sort(t.begin(), t.end());
         return t;
