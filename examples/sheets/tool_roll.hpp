@@ -76,8 +76,9 @@ public:
         for (const edge e : {edge::left, edge::right, edge::bottom})
             finish_edge(d_, outer_, e, {wadding_, back_, lining_, tools_});
         finish_edge(d_, outer_, edge::top, {wadding_, back_, lining_});
-        sew_tie_end(d_, outer_, edge::left, at<finished_edge>(m_.binding / 2),
-                    at<finished_edge>(height() - height() / 4), {outer_, wadding_, back_, lining_, tools_});
+        sew_tie<Unit>(d_, outer_,
+                      {edge::left, at<finished_edge>(m_.binding / 2), at<finished_edge>(height() - height() / 4)},
+                      {outer_, wadding_, back_, lining_, tools_});
         d_.sewn_by_machine(sewn_throughout<Unit>().stitch, sewn_throughout<Unit>().overrun);
         return std::move(d_);
     }

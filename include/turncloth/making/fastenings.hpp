@@ -1,7 +1,7 @@
 // Eyelets and tie ends, as spots that count the layers under them.
 //
 //   set_eyelets(design, piece, eyelet_row)            each centre at its own place from the edge
-//   sew_tie_end(design, piece, edge, in, at, through) the end or the middle of a tie, at one spot
+//   sew_tie(design, piece, {.from, .in, .along}, through)     the end or the middle of a tie, at one spot
 #ifndef TURNCLOTH_MAKING_FASTENINGS_HPP
 #define TURNCLOTH_MAKING_FASTENINGS_HPP
 
@@ -23,17 +23,22 @@ operation set_eyelets(making<Unit>& design, const std::type_identity_t<panel_par
                                  .through = {piece}});
 }
 
-/// `in` from the finished edge, and `along` it from the finished left or top edge.
+/// `in` from one finished edge, and `along` it from the finished left or top edge.
 template <length_unit Unit>
-operation sew_tie_end(making<Unit>& design, const std::type_identity_t<panel_part<Unit>>& piece, edge from,
-                      const place<finished_edge, Unit>& in, const place<finished_edge, Unit>& along,
-                      std::vector<cut_part> through) {
-    const bool level = from == edge::top || from == edge::bottom;
-    return design.add(spot<Unit>{
-        .what = spot_kind::tie_end,
-        .along = piece.line(from, in),
-        .places = piece.places(level ? edge::left : edge::top, row<finished_edge, Unit>(along, length<Unit>(), 1)),
-        .through = std::move(through)});
+struct tie_place {
+    edge from = edge::left;
+    place<finished_edge, Unit> in{}, along{};
+};
+
+template <length_unit Unit>
+operation sew_tie(making<Unit>& design, const std::type_identity_t<panel_part<Unit>>& piece,
+                  const std::type_identity_t<tie_place<Unit>>& at, std::vector<cut_part> through) {
+    const bool level = at.from == edge::top || at.from == edge::bottom;
+    const row<finished_edge, Unit> once(at.along, length<Unit>(), 1);
+    return design.add(spot<Unit>{.what = spot_kind::tie_end,
+                                 .along = piece.line(at.from, at.in),
+                                 .places = piece.places(level ? edge::left : edge::top, once),
+                                 .through = std::move(through)});
 }
 
 } // namespace turncloth
