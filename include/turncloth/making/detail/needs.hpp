@@ -59,6 +59,8 @@ public:
                 crease_of_[operations[i].index] = i;
         for (const flat_crease& c : design.creases)
             turnings_.push_back(turning_of(c));
+        for (std::size_t c = 0; c < turnings_.size(); ++c) // what is held by rows of its own encloses nothing
+            turnings_[c].encloses = turnings_[c].encloses && !is_hem(design.creases[c]);
         for (std::size_t p = 0; p < design.parts.size(); ++p)
             laid_.push_back(carried(as_laid(p), to_root_[p]));
         order_creases();

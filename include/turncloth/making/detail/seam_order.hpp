@@ -42,15 +42,19 @@ public:
         for (const std::size_t s : by_rank)
             if (all_[s].kind == operation_kind::seam)
                 add_fixed(before, s);
-        for (const std::size_t s : by_rank)
-            if (all_[s].kind == operation_kind::seam)
-                add_usual(before, by_rank, s, order_reason::piece_ready);
-        std::vector<std::size_t> moments = in_their_order(by_rank);
+        const std::vector<std::size_t> moments = in_their_order(by_rank);
         for (std::size_t i = 0; i < moments.size(); ++i) {
             if (i > 0)
                 add_unless_after(before, moments[i - 1], moments[i], order_reason::work_done);
-            add_usual(before, by_rank, moments[i], order_reason::work_done);
+            for (const std::size_t s : by_rank)
+                if (all_[s].kind == operation_kind::seam)
+                    add_unless_after(before, s, moments[i], order_reason::work_done);
         }
+        for (const std::size_t s : by_rank)
+            if (all_[s].kind == operation_kind::seam)
+                add_usual(before, by_rank, s, order_reason::piece_ready);
+        for (const std::size_t m : moments)
+            add_usual(before, by_rank, m, order_reason::work_done);
     }
 
 private:
@@ -162,8 +166,8 @@ private:
         for (const std::size_t i : by_rank) {
             if (i == then || later[i] != 0 || all_[i].kind == operation_kind::moment)
                 continue;
-            if (all_[then].kind == operation_kind::moment ||
-                (all_[i].kind != operation_kind::seam && touches(all_[i], all_[then].index)))
+            if (all_[i].kind != operation_kind::seam &&
+                (all_[then].kind == operation_kind::moment || touches(all_[i], all_[then].index)))
                 add(before, i, then, why);
         }
     }
