@@ -17,8 +17,8 @@
 //   page: drawing, page, paper, svg, tiles
 //   panel: corner, folding, made_up, outline, polygon
 //   cloth: cutting_out, lay, off_cuts, remnants, stock, widths
-//   making: fastenings, finishing, laying_on, lying, stitched, strip_pockets, zippers_over
-//   sheet: json, json_lengths, purchases
+//   making: box_found, boxed, fastenings, finishing, laying_on, lying, stitched, strip_pockets, zippers_over
+//   sheet: json, json_lengths, making_of, purchases
 //   draw: folded, lay, outline, piece, stock
 #ifndef TURNCLOTH_HPP
 #define TURNCLOTH_HPP

@@ -20,6 +20,8 @@
 #include <turncloth/draw/outline.hpp>
 #include <turncloth/draw/piece.hpp>
 #include <turncloth/draw/stock.hpp>
+#include <turncloth/making/box_found.hpp>
+#include <turncloth/making/boxed.hpp>
 #include <turncloth/making/compartments.hpp>
 #include <turncloth/making/design.hpp>
 #include <turncloth/making/executed.hpp>
@@ -85,6 +87,7 @@
 #include <turncloth/sheet/json.hpp>
 #include <turncloth/sheet/json_lengths.hpp>
 #include <turncloth/sheet/making.hpp>
+#include <turncloth/sheet/making_of.hpp>
 #include <turncloth/sheet/notion.hpp>
 #include <turncloth/sheet/piece.hpp>
 #include <turncloth/sheet/project.hpp>
