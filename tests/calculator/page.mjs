@@ -114,8 +114,9 @@ check("a size beyond any cloth is refused beside its field", (await page.textCon
 await open("#ask=bound&units=centimetres&width=40&height=30&binding=1");
 await page.emulateMedia({ media: "print" });
 check("on paper one drawing is shown, which states its scale", (await in_sight()).length === 1 && /scale 1:/.test((await in_sight())[0]), await in_sight());
-const drawn = await page.$eval("#drawing .page svg", svg => ({ mm: svg.getBoundingClientRect().width * 25.4 / 96, stated: parseFloat(svg.getAttribute("width")) }));
+const drawn = await page.$eval("#drawing .page svg", svg => ({ left: svg.getBoundingClientRect().left, mm: svg.getBoundingClientRect().width * 25.4 / 96, stated: parseFloat(svg.getAttribute("width")) }));
 check("a printed drawing is as large as it states", Math.abs(drawn.mm - drawn.stated) < 0.3 && (drawn.stated === 210 || drawn.stated === 297), drawn);
+check("and begins at the edge of its sheet", drawn.left === 0, drawn);
 check("a print keeps what was asked", await page.isVisible("#asked") && (await page.textContent("#asked")).includes("finished width40"), await page.textContent("#asked"));
 check("and its cautions", await page.isVisible("footer"));
 await page.emulateMedia({ media: "screen" });
@@ -134,9 +135,11 @@ for (const ask of ["bound", "meeting", "zippers", "cloth"]) {
 
 // A telephone: 16 points of the browser to the em of a book at arm's length, half of that for the smallest print.
 await page.setViewportSize({ width: 390, height: 800 });
-await open("#ask=bound");
-const smallest = await page.$eval("#drawing svg", svg => Math.min(...[...svg.querySelectorAll("text")].map(text => parseFloat(getComputedStyle(text).fontSize))) * svg.getBoundingClientRect().width / svg.viewBox.baseVal.width);
-check("the smallest words of a drawing can be read on a telephone", smallest >= 8, smallest);
+for (const ask of ["bound", "meeting"]) {
+  await open("#ask=" + ask);
+  const smallest = await page.$eval("#drawing svg", svg => Math.min(...[...svg.querySelectorAll("text")].map(text => parseFloat(getComputedStyle(text).fontSize))) * svg.getBoundingClientRect().width / svg.viewBox.baseVal.width);
+  check(`the smallest words of the drawing of ${ask} can be read on a telephone`, smallest >= 8, smallest);
+}
 
 // The same questions, asked here and there.
 const questions = ["ask=none", "ask=cloth&pieces=", "ask=cloth&pieces=1+of+x+x+2", "ask=cloth&pieces=7+of+3+x+4%3B+2+of+5+1/2+x+9&width=36&selvedge=0&ends=0",

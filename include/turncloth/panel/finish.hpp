@@ -179,6 +179,7 @@ constexpr finish<Unit> casing(length<Unit> depth, length<Unit> channel, length<U
 /// in turns.
 template <length_unit Unit>
 constexpr finish<Unit> self_binding(length<Unit> width, length<Unit> inset = {}, length<Unit> turn = {}) {
+    require_more_than_zero<finish_error>(width, "the width of a binding");
     return detail::turned_over("self-binding", width, width, inset, turn);
 }
 
