@@ -17,7 +17,7 @@
 //   page: drawing, page, paper, svg, tiles
 //   panel: corner, folding, made_up, outline, polygon
 //   cloth: cutting_out, lay, off_cuts, remnants, stock, widths
-//   making: fastenings, finishing, laying_on, lying, stitched, strip_pockets, zippers_over
+//   making: box_found, boxed, fastenings, finishing, laying_on, lying, stitched, strip_pockets, zippers_over
 //   sheet: json, json_lengths, making_of, purchases
 //   draw: folded, lay, outline, piece, stock
 #ifndef TURNCLOTH_HPP

@@ -20,6 +20,8 @@
 #include <turncloth/draw/outline.hpp>
 #include <turncloth/draw/piece.hpp>
 #include <turncloth/draw/stock.hpp>
+#include <turncloth/making/box_found.hpp>
+#include <turncloth/making/boxed.hpp>
 #include <turncloth/making/compartments.hpp>
 #include <turncloth/making/design.hpp>
 #include <turncloth/making/executed.hpp>

@@ -94,7 +94,8 @@ inline constexpr std::int64_t usual_most_layers = 8;
 template <length_unit Unit>
 class project {
 public:
-    project(std::string name, const finished_size<Unit>& finished) : name_(std::move(name)), finished_(finished) {}
+    [[gnu::noinline]] project(std::string name, const finished_size<Unit>& finished)
+        : name_(std::move(name)), finished_(finished) {}
 
     const std::string& name() const { return name_; }
     const finished_size<Unit>& finished() const { return finished_; }
@@ -114,17 +115,17 @@ public:
     const std::vector<std::string>& preparations() const { return preparations_; }
 
     /// The piece as it stands in the project; the reference stays good while further pieces are added.
-    piece<Unit>& add(piece<Unit> p) {
+    [[gnu::noinline]] piece<Unit>& add(piece<Unit> p) {
         pieces_.push_back(std::move(p));
         return pieces_.back();
     }
-    project& add(meeting<Unit> m) { return push(meetings_, std::move(m)); }
-    project& add(placing<Unit> p) { return push(placings_, std::move(p)); }
-    project& add(span_list<Unit> p) { return push(span_lists_, std::move(p)); }
-    project& add(zipper<Unit> z) { return push(zippers_, std::move(z)); }
-    project& add(must_reach<Unit> r) { return push(must_reach_, std::move(r)); }
-    project& add(notion<Unit> n) { return push(notions_, std::move(n)); }
-    project& add(sewing<Unit> s) { return push(sewings_, std::move(s)); }
+    [[gnu::noinline]] project& add(meeting<Unit> m) { return push(meetings_, std::move(m)); }
+    [[gnu::noinline]] project& add(placing<Unit> p) { return push(placings_, std::move(p)); }
+    [[gnu::noinline]] project& add(span_list<Unit> p) { return push(span_lists_, std::move(p)); }
+    [[gnu::noinline]] project& add(zipper<Unit> z) { return push(zippers_, std::move(z)); }
+    [[gnu::noinline]] project& add(must_reach<Unit> r) { return push(must_reach_, std::move(r)); }
+    [[gnu::noinline]] project& add(notion<Unit> n) { return push(notions_, std::move(n)); }
+    [[gnu::noinline]] project& add(sewing<Unit> s) { return push(sewings_, std::move(s)); }
     project& caution(const caution::note& n) { return caution(std::string(n.sentence), n.at); }
     project& caution(std::string sentence, caution::work at) {
         return push(cautions_, sheet_caution{at, std::move(sentence)});
@@ -171,6 +172,9 @@ private:
     std::int64_t most_layers_ = usual_most_layers;
     std::optional<making<Unit>> design_;
 };
+
+TURNCLOTH_ONCE(class project<inch>);
+TURNCLOTH_ONCE(class project<centimetre>);
 
 } // namespace turncloth
 
