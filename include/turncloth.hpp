@@ -9,7 +9,7 @@
 //   panel: finish, panel, size
 //   notions: bias, binding, bow, boxed, caution, error, hanging, joining, loop, pleats, thread, tie, zipper
 //   cloth: purchase, shrinkage
-//   sheet: making, notion, piece, project, sheet, text
+//   sheet: bulk, making, notion, piece, project, sheet, text
 //
 // It leaves out, each to be included by itself or all with <turncloth/all.hpp>
 //   measure: format
@@ -18,7 +18,7 @@
 //   cloth: cutting_out, lay, off_cuts, remnants, stock, widths
 //   making: compartments, design, executed, finishing, laying_on, lying, operations, order, parts, phrases, stitched,
 //       strip_pockets, work_plan, work_step, work_words, zippers_over
-//   sheet: bulk, json, purchases
+//   sheet: json, json_lengths, made_as, purchases
 //   draw: folded, lay, outline, piece, stock
 #ifndef TURNCLOTH_HPP
 #define TURNCLOTH_HPP
@@ -57,6 +57,7 @@
 #include <turncloth/panel/finish.hpp>
 #include <turncloth/panel/panel.hpp>
 #include <turncloth/panel/size.hpp>
+#include <turncloth/sheet/bulk.hpp>
 #include <turncloth/sheet/making.hpp>
 #include <turncloth/sheet/notion.hpp>
 #include <turncloth/sheet/piece.hpp>

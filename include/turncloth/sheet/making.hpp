@@ -12,8 +12,8 @@
 
 #include <turncloth/sheet/bulk.hpp>
 #include <turncloth/sheet/detail/cautions.hpp>
-#include <turncloth/sheet/detail/designed.hpp>
 #include <turncloth/sheet/detail/joined.hpp>
+#include <turncloth/sheet/detail/order.hpp>
 #include <turncloth/sheet/detail/pieces.hpp>
 #include <turncloth/sheet/detail/thread.hpp>
 #include <turncloth/sheet/detail/zippers.hpp>
@@ -33,7 +33,10 @@ sheet<Unit> sheet_of(const project<Unit>& p) {
     detail::add_span_lists(draft);
     detail::check_reaches(draft);
     draft.made().notions.insert(draft.made().notions.end(), p.notions().begin(), p.notions().end());
-    detail::add_steps(draft);
+    if (p.design() != nullptr)
+        p.carries_out()(draft, *p.design());
+    else if (draft.is_sound())
+        draft.made().steps = detail::steps_by_name(draft);
     detail::add_sewings(draft);
     detail::add_cautions(draft);
     draft.made().bulk = bulk_warnings(draft.made(), p.most_layers());

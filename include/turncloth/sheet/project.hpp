@@ -4,7 +4,7 @@
 //   project<U>(name, finished)             pieces and all that is done with them:
 //     .add(piece)                          returns the piece, to be marked
 //     .add(meeting or placing or span_list or zipper or must_reach or notion or sewing)  .caution(note)
-//     .prepare(step)   .most_layers(n)   .made_as(making)
+//     .prepare(step)   .most_layers(n)
 //   piece<U>(name, material, panel)        piece.hpp
 //   meeting<U>                             a longer piece sewn to a shorter one, mark to mark
 //   placing<U>   span_list<U>              a piece sewn onto another; spans that must fill a side
@@ -19,7 +19,6 @@
 #ifndef TURNCLOTH_SHEET_PROJECT_HPP
 #define TURNCLOTH_SHEET_PROJECT_HPP
 
-#include <turncloth/making/design.hpp>
 #include <turncloth/marks/mapping.hpp>
 #include <turncloth/marks/row.hpp>
 #include <turncloth/notions/thread.hpp>
@@ -29,7 +28,7 @@
 
 #include <cstdint>
 #include <deque>
-#include <optional>
+#include <memory>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -88,6 +87,14 @@ struct sewing {
     length<Unit> spool;
 };
 
+template <length_unit Unit>
+class making;
+
+namespace detail {
+template <length_unit Unit>
+class sheet_draft;
+} // namespace detail
+
 /// Common practice: a household machine with a stout needle sews about eight layers of light canvas; many sew fewer.
 inline constexpr std::int64_t usual_most_layers = 8;
 
@@ -139,13 +146,15 @@ public:
         return *this;
     }
     std::int64_t most_layers() const { return most_layers_; }
-    /// How it is made, operation by operation: parts that bear a piece's name are that piece. The sheet then carries this
-    /// out, and its steps, thread and refusals are read from that; without it, from the pieces' finishes.
-    project& made_as(making<Unit> design) {
-        design_ = std::move(design);
+    /// How it is made, and what carries that out for a sheet: called by made_as(project, making), in made_as.hpp.
+    using carrier = void (*)(detail::sheet_draft<Unit>&, const making<Unit>&);
+    project& made_as(making<Unit> design, carrier carries_out) {
+        design_ = std::make_shared<const making<Unit>>(std::move(design));
+        carries_out_ = carries_out;
         return *this;
     }
-    const std::optional<making<Unit>>& design() const { return design_; }
+    const making<Unit>* design() const { return design_.get(); }
+    carrier carries_out() const { return carries_out_; }
 
 private:
     template <class T>
@@ -168,7 +177,8 @@ private:
     std::vector<sheet_caution> cautions_;
     std::vector<std::string> preparations_;
     std::int64_t most_layers_ = usual_most_layers;
-    std::optional<making<Unit>> design_;
+    std::shared_ptr<const making<Unit>> design_; ///< shared by copies, which no one changes
+    carrier carries_out_ = nullptr;
 };
 
 } // namespace turncloth

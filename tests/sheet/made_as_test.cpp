@@ -1,6 +1,7 @@
 // A project that says how it is made: steps, thread and refusals are read from its design carried out.
 #include "making/things.hpp"
 #include <turncloth.hpp>
+#include <turncloth/sheet/made_as.hpp>
 
 #include <doctest/doctest.h>
 
@@ -21,7 +22,7 @@ project<inch> roll_project(const making<inch>& design) {
     p.add({"tools", "canvas",
            panel(finished_size(20_in, 8_in), {double_turned_hem("3/8"_in, "5/8"_in, "1/8"_in), {}, {}, {}})});
     p.add(sewing<inch>{stitch(301), {}, {1, 4}, 500_in});
-    return p.made_as(design);
+    return made_as(p, design);
 }
 
 std::vector<sheet_reason> reasons(const project<inch>& p) {
@@ -123,7 +124,7 @@ TEST_CASE("a part is cut as its piece is, or is refused with both figures") {
     making<inch> other("other");
     other.cut({.name = "outer", .width = 21_in, .height = 18_in});
     other.cut({.name = "back", .width = 20_in, .height = 16_in, .count = 2});
-    p.made_as(other);
+    made_as(p, other);
     const auto all = reasons(p);
     REQUIRE(all.size() == 2);
     CHECK(all[0].sentence == "outer is made as cut 21 x 18 in, but its sheet cuts it 22 x 18 in");

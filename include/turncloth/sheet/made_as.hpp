@@ -1,22 +1,27 @@
-// The steps of a project that says how it is made: its design carried out, each fault of it a reason.
+// A project that says how it is made, operation by operation: its sheet carries that out.
 //
-//   add_steps(draft)      from the design where there is one, from the pieces' finishes otherwise
+//   made_as(project, making)      the project; steps, thread, bulk and refusals of its sheet are read from the making
+//
+//   sheet_of(made_as(roll, design));      // sheet_error has every fault found in the making among its reasons
 //
 // A part that bears a piece's name is that piece, cut as large and as often. Parts of no piece are bought as they are, such
-// as a zipper's tape.
-#ifndef TURNCLOTH_SHEET_DETAIL_DESIGNED_HPP
-#define TURNCLOTH_SHEET_DETAIL_DESIGNED_HPP
+// as a zipper's tape. Without a making the steps are those of the pieces' finishes, and the rest by name. Included by
+// itself: what carries out a making is not part of turncloth.hpp.
+#ifndef TURNCLOTH_SHEET_MADE_AS_HPP
+#define TURNCLOTH_SHEET_MADE_AS_HPP
 
 #include <turncloth/making/executed.hpp>
 #include <turncloth/making/work_plan.hpp>
-#include <turncloth/sheet/detail/order.hpp>
+#include <turncloth/sheet/detail/draft.hpp>
 
 #include <algorithm>
 #include <string>
 #include <utility>
 #include <vector>
 
-namespace turncloth::detail {
+namespace turncloth {
+
+namespace detail {
 
 template <length_unit Unit>
 class designed {
@@ -92,13 +97,20 @@ private:
 };
 
 template <length_unit Unit>
-void add_steps(sheet_draft<Unit>& draft) {
-    if (draft.from().design())
-        designed<Unit>(draft, *draft.from().design()).add_steps();
-    else if (draft.is_sound())
-        draft.made().steps = steps_by_name(draft);
+void carry_out_design(sheet_draft<Unit>& draft, const making<Unit>& design) {
+    designed<Unit>(draft, design).add_steps();
 }
 
-} // namespace turncloth::detail
+} // namespace detail
+
+template <length_unit Unit>
+project<Unit>& made_as(project<Unit>& p, making<Unit> design) {
+    return p.made_as(std::move(design), &detail::carry_out_design<Unit>);
+}
+
+TURNCLOTH_ONCE(project<inch>& made_as(project<inch>&, making<inch>));
+TURNCLOTH_ONCE(project<centimetre>& made_as(project<centimetre>&, making<centimetre>));
+
+} // namespace turncloth
 
 #endif
