@@ -6,9 +6,10 @@
 // It brings
 //   measure: error, estimate, fraction, irrational, label, length, place, read, require, rounding, working, write
 //   marks: mapping, rounded, row, spacing
-//   panel: finish, panel, size
+//   panel: finish, names, panel, size
 //   notions: bias, binding, bow, boxed, caution, error, hanging, joining, loop, pleats, thread, tie, zipper
 //   cloth: purchase, shrinkage
+//   making: compartments, design, executed, operations, order, parts, phrases, work_plan, work_step, work_words
 //   sheet: bulk, making, notion, piece, project, sheet, text
 //
 // It leaves out, each to be included by itself or all with <turncloth/all.hpp>
@@ -16,9 +17,8 @@
 //   page: drawing, page, paper, svg, tiles
 //   panel: corner, folding, made_up, outline, polygon
 //   cloth: cutting_out, lay, off_cuts, remnants, stock, widths
-//   making: compartments, design, executed, finishing, laying_on, lying, operations, order, parts, phrases, stitched,
-//       strip_pockets, work_plan, work_step, work_words, zippers_over
-//   sheet: json, json_lengths, made_as, purchases
+//   making: box_found, boxed, fastenings, finishing, laying_on, lying, stitched, strip_pockets, zippers_over
+//   sheet: json, json_lengths, making_of, purchases
 //   draw: folded, lay, outline, piece, stock
 #ifndef TURNCLOTH_HPP
 #define TURNCLOTH_HPP
@@ -57,7 +57,6 @@
 #include <turncloth/panel/finish.hpp>
 #include <turncloth/panel/panel.hpp>
 #include <turncloth/panel/size.hpp>
-#include <turncloth/sheet/bulk.hpp>
 #include <turncloth/sheet/making.hpp>
 #include <turncloth/sheet/notion.hpp>
 #include <turncloth/sheet/piece.hpp>

@@ -121,17 +121,19 @@ public:
     }
     template <length_unit Unit>
     void draw(const project<Unit>& p) {
-        const bool metric = metric_unit<Unit>;
-        drawing_ = drawing_of(sheet_of(p).pieces.front(), ruler(),
-                              {.project = p.name(), .on = metric ? paper::a4 : paper::letter});
-        paper_ = metric ? "A4" : "letter";
+        const sheet_piece<Unit> piece = sheet_of(p).pieces.front();
+        // Narrow, so that its words can be read on a telephone.
+        drawing_ = drawing_of(piece, ruler(),
+                              {.project = p.name(), .on = paper::custom(15_cm, 24_cm), .for_screen = true});
+        printed_ = drawing_of(piece, ruler(),
+                              {.project = p.name(), .on = metric_unit<Unit> ? paper::a4 : paper::letter});
     }
     void draw(const page& p) { drawing_ = to_svg(p); }
-    std::string text() const { return json{{"lines", lines_}, {"drawing", drawing_}, {"paper", paper_}}.dump(); }
+    std::string text() const { return json{{"lines", lines_}, {"drawing", drawing_}, {"printed", printed_}}.dump(); }
 
 private:
     json lines_ = json::array();
-    std::string drawing_, paper_;
+    std::string drawing_, printed_;
 };
 
 /// A panel of any size bound with its own outer layer.
@@ -156,7 +158,7 @@ void bound(const question& q, reply& r) {
 /// the pieces are was not asked, so their sides fade out.
 template <length_unit Unit>
 page strips_of(const even_mapping<Unit>& map) {
-    constexpr double left = 10, width = 160, above = 22, below = 58, deep = 9;
+    constexpr double left = 6, width = 108, above = 22, below = 58, deep = 9;
     constexpr pen edge = {"edge", 0.6}, side = {"side", 0.3, {1.5, 1}}, joined = {"joined", 0.3};
     const length<Unit> longer = map.mark_on_long(map.spans()).from_datum(),
                        shorter = map.mark_on_short(map.spans()).from_datum();
@@ -175,13 +177,13 @@ page strips_of(const even_mapping<Unit>& map) {
             p.draw(side, {on_long, {on_long.x, above - deep}});
             p.draw(side, {on_short, {on_short.x, below + deep}});
         } else {
-            p.write({on_long.x, above - 2}, std::to_string(k), 3, set_from::middle);
-            p.write({on_short.x, below + 5}, std::to_string(k), 3, set_from::middle);
+            p.write({on_long.x, above - 2}, std::to_string(k), 3.6, set_from::middle);
+            p.write({on_short.x, below + 5}, std::to_string(k), 3.6, set_from::middle);
         }
         p.draw(joined, {on_long, on_short});
     }
-    p.write({left, above - deep - 3}, "longer piece, " + in_both(longer), 4);
-    p.write({left, below + deep + 7}, "shorter piece, " + in_both(shorter), 4);
+    p.write({left, above - deep - 3}, "longer piece, " + in_both(longer), 4.2);
+    p.write({left, below + deep + 7}, "shorter piece, " + in_both(shorter), 4.2);
     return p;
 }
 

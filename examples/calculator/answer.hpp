@@ -6,11 +6,12 @@
 // typed. The answer is JSON:
 //
 //   {"lines": [{"label": "outer, cut", "figure": "16 x 13 in (40.6 x 33 cm)", "working": "16 in = ..."}],
-//    "drawing": "<svg ...>", "paper": "A4"}
+//    "drawing": "<svg ...>", "printed": "<svg ...>"}
 //   {"refused": "cannot read ...", "field": "width"}
 //
-// "paper" is what the drawing is a whole page of, true to its scale; empty for a drawing that has none. With write=units,
-// the answer is what was typed with its units written out: {"fields": {"width": "14 in", ...}}.
+// "drawing" is for the screen; "printed" is the same as a whole page of paper, true to its scale, and empty for a drawing
+// that has none. With write=units, the answer is what was typed with its units written out: {"fields": {"width": "14 in",
+// ...}}.
 //
 // The same code is compiled for the page (WebAssembly) and natively, where the tests compare the two.
 #ifndef TURNCLOTH_EXAMPLES_CALCULATOR_ANSWER_HPP

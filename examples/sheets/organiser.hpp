@@ -10,6 +10,10 @@
 #define TURNCLOTH_EXAMPLES_SHEETS_ORGANISER_HPP
 
 #include "edition.hpp"
+#include <turncloth/making/fastenings.hpp>
+#include <turncloth/making/strip_pockets.hpp>
+
+#include <vector>
 
 namespace allotment {
 
@@ -91,11 +95,57 @@ struct organiser {
         backing.eyelets(holes);
         p.add(listed("eyelets", holes)).add(sewn_throughout<Unit>());
 
+        p.made_as(making_of(p, m, columns, holes));
         p.caution("Draw on film with a wax pencil, and within its allowances alone: ink does not come off.",
                   caution::work::cutting);
         p.caution("Seed may be dressed with poison: hang the packets out of children's reach.",
                   caution::work::using_it);
         return p;
+    }
+
+private:
+    /// The hems, the strips in their tucks, and what each pocket must hold.
+    template <length_unit Unit>
+    static making<Unit> making_of(const project<Unit>& p, const organiser_measures<Unit>& m, std::int64_t columns,
+                                  const eyelet_row<Unit>& holes) {
+        const piece<Unit>&from = p.pieces()[0], &strip = p.pieces()[1];
+        making<Unit> d(p.name());
+        d.lips(m.inset * 2);
+        const auto backing = cut_for(d, from.name(), from.shape(), {.cloth = {.name = from.material()}});
+        const auto film =
+            cut_for(d, strip.name(), strip.shape(),
+                    {.cloth = {.name = strip.material(), .frays = false, .film = true}, .count = strip.count()});
+        finish_edges(d, backing);
+        const length<Unit> width = p.finished().width();
+        strip_pockets<Unit> pockets{.strip = film, .on = backing, .span = width, .columns = columns};
+        for (const mark_line<Unit>& mark : from.marks())
+            pockets.feet.push_back(
+                from.shape().from_finished_edge(edge::top, at<cut_edge>(mark.from_cut_edge.value())));
+        pockets.sides = {row<finished_edge, Unit>(at<finished_edge>(m.inset), width - m.inset * 2, 2),
+                         divided<finished_edge>(width, columns)};
+        const std::vector<mouth_handle> tops = sew_strips(d, pockets);
+        for (std::size_t k = 0; k < tops.size(); ++k)
+            d.add(pocket(m, backing, film[static_cast<std::int64_t>(k)], pockets, tops[k]));
+        set_eyelets(d, backing, holes);
+        return d.sewn_by_machine(sewn_throughout<Unit>().stitch, sewn_throughout<Unit>().overrun);
+    }
+
+    /// The first of the k-th strip; it takes the packet's whole width, and its height up to where fingers take hold.
+    template <length_unit Unit>
+    static compartment<Unit> pocket(const organiser_measures<Unit>& m, const panel_part<Unit>& backing,
+                                    const panel_part<Unit>& strip, const strip_pockets<Unit>& pockets,
+                                    mouth_handle top) {
+        const length<Unit> column = pockets.span / pockets.columns, high = strip.shape.finished().height();
+        const auto foot = pockets.feet[static_cast<std::size_t>(strip.part.copy)];
+        return {.name = "pockets of row " + std::to_string(strip.part.copy + 1),
+                .between = {backing, strip},
+                .from_left = backing.shape.finish_of(edge::left).allowance() + column / 2,
+                .from_top = backing.shape.from_cut_edge(edge::top, foot).from_datum() - high / 2,
+                .mouths = {top},
+                .least_width = m.packet_width,
+                .least_height = high,
+                .count = pockets.columns,
+                .step = column};
     }
 };
 

@@ -10,6 +10,13 @@
 #define TURNCLOTH_EXAMPLES_SHEETS_TOOL_ROLL_HPP
 
 #include "edition.hpp"
+#include <turncloth/making/fastenings.hpp>
+#include <turncloth/making/laying_on.hpp>
+#include <turncloth/making/zippers_over.hpp>
+
+#include <string>
+#include <utility>
+#include <vector>
 
 namespace allotment {
 
@@ -42,6 +49,107 @@ struct tool_roll_measures {
     length<Unit> tie_turned = by_edition<Unit>("1/4"_in, "0.6"_cm);
     length<Unit> tie_width = by_edition<Unit>(1_in, "2.5"_cm);
     length<Unit> tie_mark = by_edition<Unit>("1/2"_in, "1.2"_cm); ///< runs so far in from the finished edge
+};
+
+/// How the roll is made: its layers, zippers, pockets and binding, and what each pocket must hold.
+template <length_unit Unit>
+class roll_making {
+public:
+    roll_making(const project<Unit>& p, const tool_roll_measures<Unit>& m, std::int64_t pockets)
+        : project_(p),
+          m_(m),
+          pockets_(pockets),
+          d_(p.name()),
+          outer_(cut(0, face::wrong)),
+          wadding_(cut(1)),
+          back_(cut(2)),
+          lining_(cut(3)),
+          tools_(cut(4)) {}
+
+    making<Unit> making_of() {
+        d_.lips(m_.inset * 2);
+        lay_inside(d_, outer_, {wadding_, back_, lining_});
+        lay_on(d_, tools_, lining_, {}, middle());
+        finish_edge(d_, tools_, edge::top);
+        add_tool_pockets();
+        add_zipped_pockets();
+        for (const edge e : {edge::left, edge::right, edge::bottom})
+            finish_edge(d_, outer_, e, {wadding_, back_, lining_, tools_});
+        finish_edge(d_, outer_, edge::top, {wadding_, back_, lining_});
+        sew_tie<Unit>(d_, outer_,
+                      {edge::left, at<finished_edge>(m_.binding / 2), at<finished_edge>(height() - height() / 4)},
+                      {outer_, wadding_, back_, lining_, tools_});
+        d_.sewn_by_machine(sewn_throughout<Unit>().stitch, sewn_throughout<Unit>().overrun);
+        return std::move(d_);
+    }
+
+private:
+    panel_part<Unit> cut(std::size_t i, face up = face::right) {
+        const piece<Unit>& from = project_.pieces()[i];
+        return cut_for(d_, from.name(), from.shape(), {.cloth = {.name = from.material()}, .up = up});
+    }
+    length<Unit> width() const { return project_.finished().width(); }
+    length<Unit> height() const { return project_.finished().height(); }
+    place<finished_edge, Unit> middle() const { return at<finished_edge>(height() / 2); }
+    /// Of the binding, from the finished edge; pockets end there.
+    length<Unit> bound() const { return m_.binding - m_.inset; }
+
+    void add_tool_pockets() {
+        const length<Unit> each = (width() - m_.binding * 2) / pockets_;
+        if (pockets_ > 1)
+            d_.add(stitching<Unit>{.along = tools_.line(edge::left, at<finished_edge>(m_.binding + each)),
+                                   .through = {tools_, lining_},
+                                   .each = {at<cut_edge>(m_.binding + each), each, pockets_ - 1}});
+        const mouth_handle top = d_.add(mouth<Unit>{.name = "top of the tool pockets",
+                                                    .at = {tools_.line(edge::top, place<finished_edge, Unit>())}});
+        d_.add(compartment<Unit>{.name = "tool pocket",
+                                 .between = {lining_, tools_},
+                                 .from_left = m_.binding + each / 2,
+                                 .from_top = height() - height() / 4,
+                                 .mouths = {top},
+                                 .least_width = each,
+                                 .least_height = height() / 2 - bound(),
+                                 .count = pockets_,
+                                 .step = each});
+    }
+
+    /// The lining and its back are sewn together above the tool pockets, and above the tape of a second zipper: each
+    /// zipper opens a pocket of its own, which hangs below it.
+    void add_zipped_pockets() {
+        const zipper<Unit>& z = project_.zippers()[0];
+        std::vector<place<cut_edge, Unit>> centres;
+        for (const auto& c : z.centres)
+            centres.push_back(lining_.shape.from_cut_edge(edge::top, c));
+        const zipper_mouths sewn = sew_zippers<Unit>(d_, {.on = lining_,
+                                                          .centres = centres,
+                                                          .begins = m_.binding + z.opening.margin,
+                                                          .opening = opening(z.opening),
+                                                          .beyond = z.opening.beyond,
+                                                          .rows = z.rows,
+                                                          .slit = z.slit});
+        length<Unit> from = bound();
+        for (std::size_t k = 0; k < centres.size(); ++k) {
+            const bool last = k + 1 == centres.size();
+            const length<Unit> to =
+                (last ? middle() : z.centres[k + 1]).from_datum() - (last ? length<Unit>() : z.rows) - m_.inset * 2;
+            d_.add(
+                stitching<Unit>{.along = lining_.line(edge::top, at<finished_edge>(to)), .through = {lining_, back_}});
+            d_.add(compartment<Unit>{.name = last ? "zipped pocket" : "zipped pocket near the top",
+                                     .between = {back_, lining_},
+                                     .from_left = width() / 2,
+                                     .from_top = to - m_.inset,
+                                     .mouths = {sewn.mouths[k]},
+                                     .least_width = width() - bound() * 2,
+                                     .least_height = to - from});
+            from = to;
+        }
+    }
+
+    const project<Unit>& project_;
+    const tool_roll_measures<Unit>& m_;
+    std::int64_t pockets_;
+    making<Unit> d_;
+    panel_part<Unit> outer_, wadding_, back_, lining_, tools_;
 };
 
 struct tool_roll {
@@ -83,6 +191,8 @@ struct tool_roll {
 
         p.add(zippers(m, between_bindings, folds[0]));
         add_tie(p, m);
+        p.made_as(roll_making<Unit>(p, m, pockets).making_of());
+        add_pockets(p);
         p.add(sewn_throughout<Unit>());
         p.caution("Put each blade into its sheath before it goes into the roll: a point works its way through cloth.",
                   caution::work::using_it);
@@ -101,6 +211,22 @@ private:
         p.add(listed_round("tie", ribbon, girth)
                   .figure("width of the ribbon", m.tie_width)
                   .figure("ribbon to buy, cut off the reel", up_to(ribbon.value(), usual_steps<Unit>().step)));
+    }
+
+    /// What the pockets hold is what they are proved to hold.
+    template <length_unit Unit>
+    static void add_pockets(project<Unit>& p) {
+        const auto& inside = p.design()->compartments();
+        notion<Unit> n("pockets");
+        n.number("tool pockets", inside[0].count)
+            .figure("each tool pocket, between its rows", inside[0].least_width)
+            .figure("longest tool, when the upper half is folded over it", inside[0].least_height);
+        for (std::size_t k = 1; k < inside.size(); ++k)
+            n.figure(k + 1 < inside.size() ? "zipped pocket near the top, width of the largest flat packet"
+                                           : "zipped pocket, width of the largest flat packet",
+                     opening(p.zippers()[0].opening))
+                .figure("its height", inside[k].least_height);
+        p.add(n);
     }
 
     template <length_unit Unit>

@@ -20,9 +20,12 @@
 #include <turncloth/draw/outline.hpp>
 #include <turncloth/draw/piece.hpp>
 #include <turncloth/draw/stock.hpp>
+#include <turncloth/making/box_found.hpp>
+#include <turncloth/making/boxed.hpp>
 #include <turncloth/making/compartments.hpp>
 #include <turncloth/making/design.hpp>
 #include <turncloth/making/executed.hpp>
+#include <turncloth/making/fastenings.hpp>
 #include <turncloth/making/finishing.hpp>
 #include <turncloth/making/laying_on.hpp>
 #include <turncloth/making/lying.hpp>
@@ -83,8 +86,8 @@
 #include <turncloth/sheet/bulk.hpp>
 #include <turncloth/sheet/json.hpp>
 #include <turncloth/sheet/json_lengths.hpp>
-#include <turncloth/sheet/made_as.hpp>
 #include <turncloth/sheet/making.hpp>
+#include <turncloth/sheet/making_of.hpp>
 #include <turncloth/sheet/notion.hpp>
 #include <turncloth/sheet/piece.hpp>
 #include <turncloth/sheet/project.hpp>

@@ -51,6 +51,8 @@ check("the answer follows as a size is typed", await figure("outer layer, cut wi
 check("the address keeps what was typed", new URL(page.url()).hash.includes("width=17-1%2F4"), page.url());
 check("the working is shown", (await answers())[0].working === "19 1/4 in = 17 1/4 in finished + 2 x (1/2 + 1/2) in self-binding", (await answers())[0]);
 check("the drawing is shown", await page.$eval("#drawing svg", svg => svg.getBoundingClientRect().width > 100));
+const in_sight = () => page.$$eval("#drawing figure", figures => figures.filter(figure => figure.getBoundingClientRect().width > 0).map(figure => figure.textContent));
+check("on the screen one drawing is shown, which states no scale", (await in_sight()).length === 1 && !/scale|100 %/.test((await in_sight())[0]), await in_sight());
 
 await page.fill("#width", "17 1/");
 check("a bad size is said beside its field", (await page.textContent("#why-width")).includes("expected a denominator"), await page.textContent("#why-width"));
@@ -111,8 +113,10 @@ check("a size beyond any cloth is refused beside its field", (await page.textCon
 // On paper: a drawing at its scale is a sheet of its own; millimetres are 96 / 25.4 of the browser's points.
 await open("#ask=bound&units=centimetres&width=40&height=30&binding=1");
 await page.emulateMedia({ media: "print" });
-const drawn = await page.$eval("#drawing svg", svg => ({ mm: svg.getBoundingClientRect().width * 25.4 / 96, stated: parseFloat(svg.getAttribute("width")) }));
+check("on paper one drawing is shown, which states its scale", (await in_sight()).length === 1 && /scale 1:/.test((await in_sight())[0]), await in_sight());
+const drawn = await page.$eval("#drawing .page svg", svg => ({ left: svg.getBoundingClientRect().left, mm: svg.getBoundingClientRect().width * 25.4 / 96, stated: parseFloat(svg.getAttribute("width")) }));
 check("a printed drawing is as large as it states", Math.abs(drawn.mm - drawn.stated) < 0.3 && (drawn.stated === 210 || drawn.stated === 297), drawn);
+check("and begins at the edge of its sheet", drawn.left === 0, drawn);
 check("a print keeps what was asked", await page.isVisible("#asked") && (await page.textContent("#asked")).includes("finished width40"), await page.textContent("#asked"));
 check("and its cautions", await page.isVisible("footer"));
 await page.emulateMedia({ media: "screen" });
@@ -127,6 +131,14 @@ await page.setViewportSize({ width: 320, height: 640 });
 for (const ask of ["bound", "meeting", "zippers", "cloth"]) {
   await open("#ask=" + ask);
   check(`nothing of ${ask} is wider than a narrow screen`, await page.evaluate(() => document.documentElement.scrollWidth <= 320), await page.evaluate(() => document.documentElement.scrollWidth));
+}
+
+// A telephone: 16 points of the browser to the em of a book at arm's length, half of that for the smallest print.
+await page.setViewportSize({ width: 390, height: 800 });
+for (const ask of ["bound", "meeting"]) {
+  await open("#ask=" + ask);
+  const smallest = await page.$eval("#drawing svg", svg => Math.min(...[...svg.querySelectorAll("text")].map(text => parseFloat(getComputedStyle(text).fontSize))) * svg.getBoundingClientRect().width / svg.viewBox.baseVal.width);
+  check(`the smallest words of the drawing of ${ask} can be read on a telephone`, smallest >= 8, smallest);
 }
 
 // The same questions, asked here and there.

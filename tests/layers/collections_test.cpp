@@ -1,5 +1,6 @@
 // The two collections, held to the folders: <turncloth.hpp> brings what its opening says and leaves out the rest,
-// <turncloth/all.hpp> brings every header at the top of a folder. What is for tests alone is in neither.
+// <turncloth/all.hpp> brings every header at the top of a folder. What is for tests alone is in neither. And the map of
+// them in DEVELOPERS.md.
 #include "tree.hpp"
 
 #include <doctest/doctest.h>
@@ -72,6 +73,19 @@ names said_below(const string& text, const string& start) {
     return found;
 }
 
+/// What stands in backticks in the row of each folder, folders apart: "| `panel/` | `size` ...; `detail/` ... |".
+names on_the_map(const string& page) {
+    static const std::regex row(R"(\n\| `([a-z]+)/` \|([^\n]*))");
+    static const std::regex quoted("`(\\w+)`");
+    names found;
+    for (std::sregex_iterator at(page.begin(), page.end(), row), end; at != end; ++at) {
+        const string headers = (*at)[2];
+        for (std::sregex_iterator name(headers.begin(), headers.end(), quoted); name != end; ++name)
+            found[(*at)[1]].insert((*name)[1]);
+    }
+    return found;
+}
+
 string shown(const names& lists) {
     string text;
     for (const string& folder : layers::order)
@@ -107,8 +121,24 @@ TEST_CASE("the full include names every public header itself") {
     CHECK(shown(named) == shown(everything()));
 }
 
+TEST_CASE("the map in DEVELOPERS.md names every public header, and nothing that is not there") {
+    const names map = on_the_map(layers::read("DEVELOPERS.md"));
+    names there;
+    for (const auto& header : layers::headers())
+        if (const string folder = layers::folder_of(header.path); !folder.empty())
+            there[folder].insert(layers::stem_of(header.path));
+    names at_top = everything();
+    for (const auto& header : layers::headers())
+        if (layers::folder_of(header.path) == "testing")
+            at_top["testing"].insert(layers::stem_of(header.path));
+    CHECK(shown(without(at_top, map)) == "");
+    CHECK(shown(without(map, there)) == "");
+}
+
 TEST_CASE("an opening that says too little or too much is seen") {
     const string opening = "// It brings\n//   panel: finish, size\n//       panel\n// Then\n//   marks: row\n";
     CHECK(shown(said_below(opening, "It brings")) == "panel: finish panel size\n");
     CHECK(shown(said_below(opening, "It leaves out")) == "");
+    CHECK(shown(on_the_map("\n| `panel/` | `size` both; `hat`; `detail/` more |\n| `marks/` | `row` |\n")) ==
+          "marks: row\npanel: hat size\n");
 }

@@ -1,4 +1,5 @@
 // Things carried out: what rows meet, what compartments come to be, and faults that are found.
+#include "making/left_out.hpp"
 #include "making/things.hpp"
 #include <turncloth/testing/doctest.hpp>
 
@@ -145,39 +146,6 @@ TEST_CASE("common practice: zippers before their back is laid, tools before the 
     for (std::size_t i = 0; i < made.steps.size(); ++i)
         if (made.steps[i].phase == making_phase::enclosing)
             CHECK(i > place_in_order(made, laying(1)));
-}
-
-/// The design without one of its rows, or without one of a family.
-making<inch> without_row(const making<inch>& d, std::size_t left_out, std::int64_t member) {
-    making<inch> again(d.name());
-    again.lips(d.lips());
-    for (const auto& p : d.parts())
-        again.cut(p);
-    for (const auto& l : d.layings())
-        again.add(l);
-    for (const auto& c : d.creases())
-        again.add(c);
-    for (const auto& s : d.snips())
-        again.add(s);
-    for (const auto& m : d.mouths())
-        again.add(m);
-    for (const auto& c : d.compartments())
-        again.add(c);
-    for (std::size_t i = 0; i < d.rows().size(); ++i) {
-        stitching<inch> row = d.rows()[i];
-        if (i != left_out) {
-            again.add(row);
-            continue;
-        }
-        for (std::int64_t k = 0; k < row.each.size(); ++k) {
-            stitching<inch> one = row;
-            one.along.in = row.each[k];
-            one.each = {};
-            if (k != member)
-                again.add(one);
-        }
-    }
-    return again;
 }
 
 TEST_CASE("each row left out of what needs it is found") {

@@ -62,8 +62,10 @@ making<inch> of_every_kind() {
     }
     const auto pocket = d.add(compartment<inch>{.name = "pocket", .between = {mat, under}, .mouths = {{0}}});
     d.add(contents<inch>{.what = "seed", .width = 1_in, .height = 1_in, .depth = 1_in, .into = pocket, .by = {0}});
-    d.add(moment{moment_kind::turn_out, 0}).add(moment{moment_kind::put_in, 0});
-    d.add(moment{moment_kind::fold, 0}).add(moment{moment_kind::roll, 0});
+    d.add(moment{moment_kind::turn_out, 0});
+    d.add(moment{moment_kind::put_in, 0});
+    d.add(moment{moment_kind::fold, 0});
+    d.add(moment{moment_kind::roll, 0});
     return d;
 }
 

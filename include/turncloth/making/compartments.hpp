@@ -63,6 +63,7 @@ struct contents {
     compartment_handle into{};
     mouth_handle by{};
     length<Unit> squeezed{}; ///< by how much each side gives
+    std::int64_t folds = 0;  ///< how often it may be folded in half to go in
 };
 
 enum class moment_kind : unsigned char { turn_out, put_in, close, fold, roll };

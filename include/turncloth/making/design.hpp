@@ -2,8 +2,8 @@
 //
 //   making<U>(name)
 //     .cut(part)                     adds a part; returns its handle
-//     .add(laying or crease or stitching or seam_of or snip or spot)     returns the operation's handle
-//     .add(mouth)  .add(compartment)  .add(contents)  .add(moment)  .add(before)
+//     .add(laying, crease, stitching, seam_of, snip, spot or moment)     returns the operation's handle
+//     .add(mouth)  .add(compartment)  .add(contents)  .add(before)
 //     .lips(l)                       gaps that are open and nowhere deeper count as outside
 //     .faults()                      everything wrong that can be told before it is made; empty for none
 //     .require_sound()               throws making_error with all of them
@@ -47,6 +47,7 @@ public:
     operation add(seam_of<Unit> s) { return push(seams_, std::move(s), operation_kind::seam); }
     operation add(snip<Unit> s) { return push(snips_, std::move(s), operation_kind::snip); }
     operation add(spot<Unit> s) { return push(spots_, std::move(s), operation_kind::spot); }
+    operation add(moment m) { return push(moments_, m, operation_kind::moment); }
     mouth_handle add(mouth<Unit> m) {
         mouths_.push_back(std::move(m));
         return {mouths_.size() - 1};
@@ -56,9 +57,17 @@ public:
         return {compartments_.size() - 1};
     }
     making& add(contents<Unit> c) { return contents_.push_back(std::move(c)), *this; }
-    making& add(moment m) { return moments_.push_back(m), *this; }
     making& add(before b) { return befores_.push_back(std::move(b)), *this; }
     making& lips(length<Unit> depth) { return lips_ = depth, *this; }
+    /// Every row so far that is not sewn by hand: its stitch, and how far it is sewn back over at each end.
+    making& sewn_by_machine(const stitch_type& stitch, length<Unit> overrun) {
+        for (stitching<Unit>& row : rows_)
+            if (!row.by_hand) {
+                row.stitch = stitch;
+                row.overrun = overrun;
+            }
+        return *this;
+    }
 
     const std::string& name() const { return name_; }
     const std::vector<part<Unit>>& parts() const { return parts_; }
@@ -91,9 +100,13 @@ public:
         case operation_kind::snip:
             return snips_.size();
         case operation_kind::spot:
+            return spots_.size();
+        case operation_kind::moment:
+            return moments_.size();
+        case operation_kind::opening:
             break;
         }
-        return spots_.size();
+        return mouths_.size();
     }
     bool has(const operation& o) const { return o.index < count_of(o.kind); }
 

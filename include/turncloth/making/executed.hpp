@@ -75,6 +75,8 @@ namespace detail {
 
 template <length_unit Unit>
 class executor {
+    using hollows = flat_work::lazy_hollows<for_any<Unit>>;
+
 public:
     explicit executor(const making<Unit>& design) : design_(design), model_(design), bench_(model_.flat()) {
         made_.steps = step_maker<Unit>(design, model_).steps();
@@ -112,6 +114,8 @@ private:
         case operation_kind::stitching:
             return sew(o);
         case operation_kind::seam:
+        case operation_kind::moment:
+        case operation_kind::opening:
             return;
         }
     }
@@ -189,14 +193,14 @@ private:
 
     /// Every stack is flooded once, if anything is stated of it.
     void find_spaces() {
-        std::map<std::size_t, std::unique_ptr<flat_work::hollows>> stacks;
-        const auto stack_of = [&](std::size_t part) -> const flat_work::hollows& {
+        std::map<std::size_t, std::unique_ptr<hollows>> stacks;
+        const auto stack_of = [&](std::size_t part) -> const hollows& {
             std::size_t root = part;
             while (!bench_.is_root(root))
                 root = model_.flat().parts[root].on;
             auto& found = stacks[root];
             if (!found) {
-                found = std::make_unique<flat_work::hollows>(bench_, model_.flat(), root, sewn_, mouths());
+                found = std::make_unique<hollows>(bench_, model_.flat(), root, sewn_, mouths());
                 made_.gaps += found->all().count();
                 for (const std::size_t row : found->torn())
                     fault_is(described(design_, sewn_of_[row]) + " is torn: what it held together lies apart at last",
@@ -223,7 +227,7 @@ private:
         return "the compartment \"" + c.name + (c.count > 1 ? " " + std::to_string(k + 1) : "") + "\"";
     }
 
-    void judge(std::size_t index, std::int64_t k, const flat_work::hollows& in) {
+    void judge(std::size_t index, std::int64_t k, const hollows& in) {
         const compartment<Unit>& c = design_.compartments()[index];
         const std::size_t part = model_.number_of(c.between[0]), other = model_.number_of(c.between[1]);
         const bool level = width_is_level(c);
@@ -307,7 +311,7 @@ private:
 
     const making<Unit>& design_;
     flat_model<Unit> model_;
-    flat_work::workbench bench_;
+    flat_work::lazy_workbench<for_any<Unit>> bench_;
     executed<Unit> made_{};
     std::vector<bool> laid_{};
     std::vector<flat_work::sewn_row> sewn_{};

@@ -2,6 +2,7 @@
 //
 //   panel_part<U>                      a part with the panel that it is cut for, and the face that lies up
 //     .line(edge, place)               a chalk line from a cut edge, a finished edge or the stitching of that edge
+//     .places(edge, row)               a row of places from any of these, from the cut edge
 //   cut_for(design, name, panel, {.cloth, .count, .up})      adds the part; nothing is turned yet
 //   finish_edge(design, piece, edge, through)                one edge, through the walls named
 //   finish_edges(design, piece)                              every edge that is sewn to no other piece
@@ -43,6 +44,11 @@ struct panel_part {
     }
     chalk_line<Unit> line(edge from, const place<cut_edge, Unit>& p) const {
         return {.on = part, .from = from, .in = p};
+    }
+    template <class Datum>
+    row<cut_edge, Unit> places(edge from, const row<Datum, Unit>& r) const {
+        return r.size() == 0 ? row<cut_edge, Unit>()
+                             : row<cut_edge, Unit>(shape.from_cut_edge(from, r[0]), r.step(), r.size());
     }
 };
 

@@ -53,7 +53,8 @@ struct lying {
 
 namespace detail {
 
-inline void carry_out(flat_work::workbench& bench, const operation& o, std::size_t piece) {
+template <class Use>
+void carry_out(flat_work::lazy_workbench<Use>& bench, const operation& o, std::size_t piece) {
     switch (o.kind) {
     case operation_kind::laying:
         bench.lay(piece);
@@ -67,12 +68,14 @@ inline void carry_out(flat_work::workbench& bench, const operation& o, std::size
     case operation_kind::stitching:
     case operation_kind::seam:
     case operation_kind::spot:
+    case operation_kind::moment:
+    case operation_kind::opening:
         return; // needles move nothing
     }
 }
 
 template <length_unit Unit>
-lying<Unit> lying_of(const flat_model<Unit>& model, const flat_work::cells& plane) {
+lying<Unit> lying_of(const flat_model<Unit>& model, const flat_work::lazy_cells<for_any<Unit>>& plane) {
     lying<Unit> made;
     const auto l = [&](flat_work::whole w) { return model.length_of_whole(w); };
     const auto seen = [&](std::uint32_t ply, bool from_above) {
@@ -120,13 +123,14 @@ lying<Unit> lying_after(const making<Unit>& design, const std::vector<making_ste
         detail::refuse<making_error>("how a part lies that was not added cannot be said",
                                      refusal{.kind = fault::missing, .what = "a part"});
     const detail::flat_model<Unit> model(design);
-    detail::flat_work::workbench bench(model.flat());
+    detail::flat_work::lazy_workbench<detail::for_any<Unit>> bench(model.flat());
     for (std::size_t i = 0; i < std::min(n, steps.size()); ++i) {
         const operation& o = steps[i].what;
         const bool lays = o.kind == operation_kind::laying;
         detail::carry_out(bench, o, lays ? model.number_of(design.layings()[o.index].piece) : 0);
     }
-    const detail::flat_work::cells plane(bench.stack_of(model.number_of(part)), bench.holes(), {});
+    const detail::flat_work::lazy_cells<detail::for_any<Unit>> plane(bench.stack_of(model.number_of(part)),
+                                                                     bench.holes(), {});
     return detail::lying_of(model, plane);
 }
 

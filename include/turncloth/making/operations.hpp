@@ -65,6 +65,7 @@ struct laying {
 /// How far cloth is turned.
 enum class turning : unsigned char { quarter, back };
 
+/// A quarter turn goes to the inside of a box, as a seam's does, or away from it where `over` says so.
 /// What lies between the line and its edge, with everything that lies on it, is turned. Under: between the piece and
 /// what it lies on. Over: on top of all that lies there.
 template <length_unit Unit>
@@ -97,12 +98,16 @@ enum class beyond_seam : unsigned char { flat, quarter, back };
 enum class pressed : unsigned char { open, to_one, to_other, not_at_all };
 
 /// The k-th line of one side meets the k-th of the other; their lengths agree, or `surplus` says what takes up the
-/// difference.
+/// difference, between marks that divide each line into equal spans. Right sides lie together, so the two lines run
+/// against each other as the right side of each is seen: top meets bottom left to left, top meets top left to right. A
+/// quarter is turned to the wrong side; of what a seam turned back, as a lining, to the right side. Where a mouth lies
+/// on one of the lines the seam is left open.
 template <length_unit Unit>
 struct seam_of {
     std::vector<chalk_line<Unit>> one{}, other{};
     beyond_seam beyond = beyond_seam::flat;
     surplus taken_up = surplus::none;
+    std::int64_t spans = 4; ///< of each line, where something is taken up: halves, and halves of these
     turncloth::pressed pressed = turncloth::pressed::open;
     stitch_type stitch = turncloth::stitch(301);
     length<Unit> overrun{};
@@ -130,7 +135,8 @@ struct spot {
     std::vector<cut_part> through{};
 };
 
-enum class operation_kind : unsigned char { laying, crease, stitching, seam, snip, spot };
+/// An opening, by its mouth's number, is no operation of a designer's: it comes before the last seam of what is turned out.
+enum class operation_kind : unsigned char { laying, crease, stitching, seam, snip, spot, moment, opening };
 
 /// What add() gives for an operation.
 struct operation {
@@ -148,6 +154,12 @@ enum class order_reason : unsigned char {
     enclosed,       ///< what a turning encloses is laid and sewn before
     outer_first,    ///< of the creases from one edge
     corner_first,   ///< a corner is folded across before its edges
+    piece_ready,    ///< what is done to a piece by itself comes before its seams
+    crossed,        ///< a seam comes before one that crosses its end
+    pressed_open,   ///< a seam is sewn before its allowances are turned along it
+    set_in,         ///< a seam is sewn before the zipper in its mouth
+    opened,         ///< what is turned out through a mouth is sewn up with the mouth open
+    work_done,      ///< what is sewn is sewn before it is turned out, filled or closed
     asked           ///< by the designer
 };
 

@@ -15,6 +15,7 @@
 #define TURNCLOTH_MAKING_ORDER_HPP
 
 #include <turncloth/making/design.hpp>
+#include <turncloth/making/detail/described.hpp>
 #include <turncloth/making/detail/model.hpp>
 #include <turncloth/making/detail/needs.hpp>
 
@@ -59,6 +60,18 @@ constexpr std::string_view text_of(order_reason why) {
         return "of two creases from one edge the outer comes first";
     case order_reason::corner_first:
         return "a corner is folded across before its edges";
+    case order_reason::piece_ready:
+        return "a piece is finished by itself before its seams";
+    case order_reason::crossed:
+        return "a seam that crosses the end of another comes after it";
+    case order_reason::pressed_open:
+        return "a seam is sewn before its allowances are turned along it";
+    case order_reason::set_in:
+        return "a seam is sewn before the zipper in its mouth";
+    case order_reason::opened:
+        return "what is turned out through a mouth is sewn up with that open";
+    case order_reason::work_done:
+        return "it is sewn before that";
     case order_reason::asked:
         break;
     }
@@ -68,51 +81,11 @@ constexpr std::string_view text_of(order_reason why) {
 namespace detail {
 
 template <length_unit Unit>
-chalk_line<Unit> line_of(const making<Unit>& design, const operation& o) {
-    switch (o.kind) {
-    case operation_kind::crease:
-        return design.creases()[o.index].at;
-    case operation_kind::stitching:
-        return design.rows()[o.index].along;
-    case operation_kind::snip:
-        return design.snips()[o.index].at;
-    case operation_kind::spot:
-        return design.spots()[o.index].along;
-    case operation_kind::seam:
-        return design.seams()[o.index].one.front();
-    case operation_kind::laying:
-        break;
-    }
-    return {};
-}
-
-} // namespace detail
-
-template <length_unit Unit>
-std::string described(const making<Unit>& design, const operation& o) {
-    constexpr std::string_view verbs[] = {"the laying of ", "the crease on ", "the row on ",
-                                          "the seam on ",   "the snip in ",   "the spots on "};
-    std::string text(verbs[static_cast<std::size_t>(o.kind)]);
-    if (o.kind == operation_kind::laying)
-        return text + name_of(design, design.layings()[o.index].piece);
-    if (o.kind == operation_kind::crease && design.creases()[o.index].across) {
-        const corner_line<Unit>& c = *design.creases()[o.index].across;
-        return text + name_of(design, c.on) + ", across its " + std::string(name_of(c.level)) + " " +
-               std::string(name_of(c.upright)) + " corner";
-    }
-    const chalk_line<Unit> l = detail::line_of(design, o);
-    return text + name_of(design, l.on) + ", " + to_text(l.in.from_datum()) + " from its " +
-           std::string(name_of(l.from)) + " edge";
-}
-
-namespace detail {
-
-template <length_unit Unit>
 class step_maker {
 public:
     step_maker(const making<Unit>& design, const flat_model<Unit>& model) : design_(design), model_(model) {
         gather();
-        const flat_work::needs found(model.flat(), flat_);
+        const flat_work::lazy_needs<for_any<Unit>> found(model.flat(), flat_);
         before_.resize(all_.size());
         for (const flat_work::arrow& a : found.arrows())
             before_[a.then].push_back(a);

@@ -132,7 +132,7 @@ inline constexpr phrase eyelets{"set.eyelets",
     bar_tacks{"set.bar_tacks", "Sew bar-tacks on {piece}, {down} from {edge} and {at} from {end}, through {layers}."},
     snaps{"set.snaps", "Set snaps in {piece}, {down} from {edge} and {at} from {end}, through {layers}."},
     buttons{"set.buttons", "Sew buttons on {piece}, {down} from {edge} and {at} from {end}, through {layers}."},
-    tie_ends{"set.tie_ends", "Sew the end of the tie on {piece}, {down} from {edge} and {at} from {end}, through "
+    tie_ends{"set.tie_ends", "Sew the tie to {piece}, {down} from {edge} and {at} from {end}, through "
                              "{layers}."};
 
 // When the flat work is done.

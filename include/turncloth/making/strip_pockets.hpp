@@ -22,7 +22,8 @@
 namespace turncloth {
 
 /// Each strip finishes as wide as its panel and meets `span` of what it is sewn to, from its finished left edge on, in
-/// equal columns. `sides` are the rows between the columns and beside the outer ones, from that edge.
+/// equal columns. `sides` are the rows between the columns and beside the outer ones, from that edge; a row of no places
+/// adds nothing.
 template <length_unit Unit>
 struct strip_pockets {
     panel_part<Unit> strip, on;
@@ -60,11 +61,12 @@ void sew_foot(making<Unit>& design, const strip_pockets<Unit>& p, const panel_pa
 template <length_unit Unit>
 void sew_sides(making<Unit>& design, const strip_pockets<Unit>& p, const panel_part<Unit>& strip, length<Unit> down,
                const row<finished_edge, Unit>& side) {
-    const place<cut_edge, Unit> first = p.on.shape.from_cut_edge(edge::left, side[0]);
-    stitching<Unit> rows{.along = p.on.line(edge::left, first), .through = {p.on, strip}};
+    const row<cut_edge, Unit> at = p.on.places(edge::left, side);
+    if (at.size() == 0)
+        return;
+    stitching<Unit> rows{.along = p.on.line(edge::left, at[0]), .through = {p.on, strip}, .each = at};
     rows.along.begins = down - strip.shape.finished().height();
     rows.along.ends = down;
-    rows.each = row<cut_edge, Unit>(first, side.step(), side.size());
     design.add(rows);
 }
 

@@ -59,6 +59,8 @@ std::vector<fraction> manner_of(const making<Unit>& design, const operation& o) 
     case operation_kind::spot:
         return {flag(design.spots()[o.index].what)};
     case operation_kind::seam:
+    case operation_kind::moment:
+    case operation_kind::opening:
         break;
     }
     return {};

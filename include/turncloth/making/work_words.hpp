@@ -141,7 +141,7 @@ std::vector<std::string> sentences_of(const work_plan<Unit>& plan, const work_gr
         made.checked = g.check->of;
         made.size = detail::told_size(*g.check, w);
     }
-    return detail::teller(plan.parts, w.table).tell(made);
+    return detail::lazy_teller<detail::for_any<Unit>>(plan.parts, w.table).tell(made);
 }
 
 template <length_unit Unit>

@@ -113,8 +113,8 @@ namespace detail {
 /// nothing). The second crease is in the middle of the turn. What was the edge comes to lie `depth` inward of the
 /// finished edge, which itself is first + depth + turn from the cut edge.
 template <length_unit Unit>
-constexpr finish<Unit> turned_over(label name, length<Unit> first, length<Unit> depth, length<Unit> inset,
-                                   length<Unit> turn) {
+[[gnu::noinline]] constexpr finish<Unit> turned_over(label name, length<Unit> first, length<Unit> depth,
+                                                     length<Unit> inset, length<Unit> turn) {
     const length<Unit> nothing;
     require_more_than_zero<finish_error>(depth, "the depth of a hem");
     require_between<finish_error>(nothing, first, depth, "the first turn of a hem", "so that it lies inside the hem");
@@ -179,6 +179,7 @@ constexpr finish<Unit> casing(length<Unit> depth, length<Unit> channel, length<U
 /// in turns.
 template <length_unit Unit>
 constexpr finish<Unit> self_binding(length<Unit> width, length<Unit> inset = {}, length<Unit> turn = {}) {
+    require_more_than_zero<finish_error>(width, "the width of a binding");
     return detail::turned_over("self-binding", width, width, inset, turn);
 }
 
@@ -284,6 +285,10 @@ constexpr length<Unit> turn_of_cloth(length<Unit> stack, length<Unit> cloth, len
 
 TURNCLOTH_ONCE(class finish<inch>);
 TURNCLOTH_ONCE(class finish<centimetre>);
+
+TURNCLOTH_ONCE(finish<inch> detail::turned_over(label, length<inch>, length<inch>, length<inch>, length<inch>));
+TURNCLOTH_ONCE(finish<centimetre> detail::turned_over(label, length<centimetre>, length<centimetre>, length<centimetre>,
+                                                      length<centimetre>));
 
 } // namespace turncloth
 

@@ -78,7 +78,7 @@ public:
     /// From what it must measure when sewn. Throws finish_error where turned cloth or stitching of two opposite edges
     /// would lie over each other, that is where the piece is too small for its finishes; and for a finish, whoever made
     /// it, that allows less than nothing or has a line off the piece.
-    constexpr panel(const finished_size<Unit>& finished, const edges<Unit>& finishes = {})
+    [[gnu::noinline]] constexpr panel(const finished_size<Unit>& finished, const edges<Unit>& finishes = {})
         : finished_(finished), finishes_(finishes) {
         for (const edge e : all_edges)
             require_sound(e);

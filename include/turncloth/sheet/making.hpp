@@ -10,38 +10,23 @@
 #ifndef TURNCLOTH_SHEET_MAKING_HPP
 #define TURNCLOTH_SHEET_MAKING_HPP
 
-#include <turncloth/sheet/bulk.hpp>
-#include <turncloth/sheet/detail/cautions.hpp>
-#include <turncloth/sheet/detail/joined.hpp>
-#include <turncloth/sheet/detail/order.hpp>
-#include <turncloth/sheet/detail/pieces.hpp>
-#include <turncloth/sheet/detail/thread.hpp>
-#include <turncloth/sheet/detail/zippers.hpp>
 #include <turncloth/sheet/sheet.hpp>
+#ifndef TURNCLOTH_COMPILED
+#include <turncloth/sheet/detail/working_out.hpp>
+#endif
 
 namespace turncloth {
 
 /// Throws sheet_error with every reason found, those of its notions among them.
-template <length_unit Unit>
+template <detail::compiled_unit Unit>
+sheet<Unit> sheet_of(const project<Unit>& p);
+
+#ifndef TURNCLOTH_COMPILED
+template <detail::compiled_unit Unit>
 sheet<Unit> sheet_of(const project<Unit>& p) {
-    detail::sheet_draft<Unit> draft(p);
-    detail::add_pieces(draft);
-    detail::check_layers(draft);
-    detail::add_meetings(draft);
-    detail::add_zippers(draft);
-    detail::add_placings(draft);
-    detail::add_span_lists(draft);
-    detail::check_reaches(draft);
-    draft.made().notions.insert(draft.made().notions.end(), p.notions().begin(), p.notions().end());
-    if (p.design() != nullptr)
-        p.carries_out()(draft, *p.design());
-    else if (draft.is_sound())
-        draft.made().steps = detail::steps_by_name(draft);
-    detail::add_sewings(draft);
-    detail::add_cautions(draft);
-    draft.made().bulk = bulk_warnings(draft.made(), p.most_layers());
-    return draft.done();
+    return detail::worked_out(p);
 }
+#endif
 
 TURNCLOTH_ONCE(sheet<inch> sheet_of(const project<inch>&));
 TURNCLOTH_ONCE(sheet<centimetre> sheet_of(const project<centimetre>&));

@@ -199,6 +199,9 @@ notion<Unit> listed(std::string name, const pleating<Unit>& p) {
         .figure("cloth to pleat", p.cut());
 }
 
+TURNCLOTH_ONCE(class notion<inch>);
+TURNCLOTH_ONCE(class notion<centimetre>);
+
 } // namespace turncloth
 
 #endif

@@ -14,6 +14,7 @@
 #ifndef TURNCLOTH_SHEET_PIECE_HPP
 #define TURNCLOTH_SHEET_PIECE_HPP
 
+#include <turncloth/marks/row.hpp>
 #include <turncloth/measure/require.hpp>
 #include <turncloth/notions/hanging.hpp>
 #include <turncloth/notions/pleats.hpp>
@@ -70,7 +71,7 @@ struct piece_size {
 template <length_unit Unit>
 class piece {
 public:
-    piece(std::string name, std::string material, panel<Unit> shape)
+    [[gnu::noinline]] piece(std::string name, std::string material, panel<Unit> shape)
         : name_(std::move(name)), material_(std::move(material)), shape_(std::move(shape)) {}
     /// The same, with its shape put together here, so that what is refused names the piece: size_error for a size that is
     /// not above zero, finish_error where it has no room for its finishes.
@@ -112,7 +113,8 @@ public:
     /// A line to be marked, `p` away from an edge; `p` may count from any of the three datums of a piece. It runs right
     /// across, or only where `only` says. Throws finish_error for a place from stitching where the edge has none.
     template <class Datum>
-    piece& mark(std::string what, edge from, const place<Datum, Unit>& p, std::vector<short_mark<Unit>> only = {}) {
+    [[gnu::noinline]] piece& mark(std::string what, edge from, const place<Datum, Unit>& p,
+                                  std::vector<short_mark<Unit>> only = {}) {
         marks_.push_back({std::move(what), from, shape_.way_from_cut_edge(from, p), std::move(only)});
         return *this;
     }
@@ -123,7 +125,8 @@ public:
             r.begin() != r.end();
             (*r.begin()).from_datum();
         }
-    piece& mark(const std::string& what, edge from, const Row& places, const std::vector<short_mark<Unit>>& only = {}) {
+    [[gnu::noinline]] piece& mark(const std::string& what, edge from, const Row& places,
+                                  const std::vector<short_mark<Unit>>& only = {}) {
         for (const auto& p : places)
             mark(what, from, p, only);
         return *this;
@@ -183,6 +186,14 @@ private:
     std::vector<eyelet_row<Unit>> eyelets_;
     std::vector<corners_cut<Unit>> corners_;
 };
+
+TURNCLOTH_ONCE(class piece<inch>);
+TURNCLOTH_ONCE(class piece<centimetre>);
+TURNCLOTH_ONCE(piece<inch>& piece<inch>::mark(const std::string&, edge, const row<finished_edge, inch>&,
+                                              const std::vector<short_mark<inch>>&));
+TURNCLOTH_ONCE(piece<centimetre>& piece<centimetre>::mark(const std::string&, edge,
+                                                          const row<finished_edge, centimetre>&,
+                                                          const std::vector<short_mark<centimetre>>&));
 
 } // namespace turncloth
 

@@ -4,7 +4,7 @@
 //   project<U>(name, finished)             pieces and all that is done with them:
 //     .add(piece)                          returns the piece, to be marked
 //     .add(meeting or placing or span_list or zipper or must_reach or notion or sewing)  .caution(note)
-//     .prepare(step)   .most_layers(n)
+//     .prepare(step)   .most_layers(n)   .made_as(making)
 //   piece<U>(name, material, panel)        piece.hpp
 //   meeting<U>                             a longer piece sewn to a shorter one, mark to mark
 //   placing<U>   span_list<U>              a piece sewn onto another; spans that must fill a side
@@ -19,6 +19,7 @@
 #ifndef TURNCLOTH_SHEET_PROJECT_HPP
 #define TURNCLOTH_SHEET_PROJECT_HPP
 
+#include <turncloth/making/design.hpp>
 #include <turncloth/marks/mapping.hpp>
 #include <turncloth/marks/row.hpp>
 #include <turncloth/notions/thread.hpp>
@@ -28,7 +29,7 @@
 
 #include <cstdint>
 #include <deque>
-#include <memory>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -87,21 +88,14 @@ struct sewing {
     length<Unit> spool;
 };
 
-template <length_unit Unit>
-class making;
-
-namespace detail {
-template <length_unit Unit>
-class sheet_draft;
-} // namespace detail
-
 /// Common practice: a household machine with a stout needle sews about eight layers of light canvas; many sew fewer.
 inline constexpr std::int64_t usual_most_layers = 8;
 
 template <length_unit Unit>
 class project {
 public:
-    project(std::string name, const finished_size<Unit>& finished) : name_(std::move(name)), finished_(finished) {}
+    [[gnu::noinline]] project(std::string name, const finished_size<Unit>& finished)
+        : name_(std::move(name)), finished_(finished) {}
 
     const std::string& name() const { return name_; }
     const finished_size<Unit>& finished() const { return finished_; }
@@ -121,17 +115,17 @@ public:
     const std::vector<std::string>& preparations() const { return preparations_; }
 
     /// The piece as it stands in the project; the reference stays good while further pieces are added.
-    piece<Unit>& add(piece<Unit> p) {
+    [[gnu::noinline]] piece<Unit>& add(piece<Unit> p) {
         pieces_.push_back(std::move(p));
         return pieces_.back();
     }
-    project& add(meeting<Unit> m) { return push(meetings_, std::move(m)); }
-    project& add(placing<Unit> p) { return push(placings_, std::move(p)); }
-    project& add(span_list<Unit> p) { return push(span_lists_, std::move(p)); }
-    project& add(zipper<Unit> z) { return push(zippers_, std::move(z)); }
-    project& add(must_reach<Unit> r) { return push(must_reach_, std::move(r)); }
-    project& add(notion<Unit> n) { return push(notions_, std::move(n)); }
-    project& add(sewing<Unit> s) { return push(sewings_, std::move(s)); }
+    [[gnu::noinline]] project& add(meeting<Unit> m) { return push(meetings_, std::move(m)); }
+    [[gnu::noinline]] project& add(placing<Unit> p) { return push(placings_, std::move(p)); }
+    [[gnu::noinline]] project& add(span_list<Unit> p) { return push(span_lists_, std::move(p)); }
+    [[gnu::noinline]] project& add(zipper<Unit> z) { return push(zippers_, std::move(z)); }
+    [[gnu::noinline]] project& add(must_reach<Unit> r) { return push(must_reach_, std::move(r)); }
+    [[gnu::noinline]] project& add(notion<Unit> n) { return push(notions_, std::move(n)); }
+    [[gnu::noinline]] project& add(sewing<Unit> s) { return push(sewings_, std::move(s)); }
     project& caution(const caution::note& n) { return caution(std::string(n.sentence), n.at); }
     project& caution(std::string sentence, caution::work at) {
         return push(cautions_, sheet_caution{at, std::move(sentence)});
@@ -146,15 +140,14 @@ public:
         return *this;
     }
     std::int64_t most_layers() const { return most_layers_; }
-    /// How it is made, and what carries that out for a sheet: called by made_as(project, making), in made_as.hpp.
-    using carrier = void (*)(detail::sheet_draft<Unit>&, const making<Unit>&);
-    project& made_as(making<Unit> design, carrier carries_out) {
-        design_ = std::make_shared<const making<Unit>>(std::move(design));
-        carries_out_ = carries_out;
+    /// How it is made, operation by operation: parts that bear a piece's name are that piece. The sheet then carries this
+    /// out, and its steps, thread and refusals are read from that; without it, from the pieces' finishes. What the project
+    /// itself says of it is there to begin with: see making_of.hpp.
+    project& made_as(making<Unit> design) {
+        design_ = std::move(design);
         return *this;
     }
-    const making<Unit>* design() const { return design_.get(); }
-    carrier carries_out() const { return carries_out_; }
+    const std::optional<making<Unit>>& design() const { return design_; }
 
 private:
     template <class T>
@@ -177,9 +170,11 @@ private:
     std::vector<sheet_caution> cautions_;
     std::vector<std::string> preparations_;
     std::int64_t most_layers_ = usual_most_layers;
-    std::shared_ptr<const making<Unit>> design_; ///< shared by copies, which no one changes
-    carrier carries_out_ = nullptr;
+    std::optional<making<Unit>> design_;
 };
+
+TURNCLOTH_ONCE(class project<inch>);
+TURNCLOTH_ONCE(class project<centimetre>);
 
 } // namespace turncloth
 

@@ -57,9 +57,10 @@ constexpr stretch carried(const stretch& run, const table_line& l, const lie& ho
     return a < b ? stretch{a, b} : stretch{b, a};
 }
 
-class final_lines {
+template <class>
+class lazy_final_lines {
 public:
-    final_lines(const stack& s, const std::vector<std::vector<bounds>>& holes) : stack_(&s), holes_(&holes) {
+    lazy_final_lines(const stack& s, const std::vector<std::vector<bounds>>& holes) : stack_(&s), holes_(&holes) {
         plies_of_.resize(holes.size());
         for (std::size_t i = 0; i < s.plies.size(); ++i)
             plies_of_[s.plies[i].part].push_back(static_cast<std::uint32_t>(i));
@@ -174,6 +175,7 @@ private:
     std::vector<holding> held_{}; ///< while one span is looked at
     std::vector<whole> stops_{};
 };
+using final_lines = lazy_final_lines<void>;
 
 } // namespace turncloth::detail::flat_work
 

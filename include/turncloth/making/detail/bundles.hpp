@@ -43,9 +43,10 @@ struct bundle {
     bool hem = false; ///< folds and the rows that hold them, along edges of one piece
 };
 
-class bundler {
+template <class>
+class lazy_bundler {
 public:
-    explicit bundler(const std::vector<task>& tasks) : tasks_(tasks), after_(tasks.size()) {
+    explicit lazy_bundler(const std::vector<task>& tasks) : tasks_(tasks), after_(tasks.size()) {
         for (std::size_t i = 0; i < tasks.size(); ++i) {
             bundles_.push_back({{{i}}, tasks[i].what.kind == operation_kind::crease && !tasks[i].corner});
             bundle_of_.push_back(i);
@@ -345,6 +346,7 @@ private:
     std::vector<std::size_t> bundle_of_{};
     std::vector<std::size_t> on_edge_{};
 };
+using bundler = lazy_bundler<void>;
 
 } // namespace turncloth::detail
 

@@ -41,9 +41,10 @@ struct slab {
     std::size_t cell_count() const { return levels.empty() ? 0 : levels.size() - 1; }
 };
 
-class cells {
+template <class>
+class lazy_cells {
 public:
-    cells(const stack& s, const std::vector<std::vector<bounds>>& holes, std::span<const line_on_table> lines)
+    lazy_cells(const stack& s, const std::vector<std::vector<bounds>>& holes, std::span<const line_on_table> lines)
         : stack_(&s) {
         gather_sides(s, holes, lines);
         make_slabs();
@@ -233,6 +234,7 @@ private:
     std::vector<slab> slabs_{};
     std::vector<std::vector<covered>> covered_{}; ///< of each slab, while it is made
 };
+using cells = lazy_cells<void>;
 
 } // namespace turncloth::detail::flat_work
 

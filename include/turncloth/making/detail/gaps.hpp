@@ -40,9 +40,13 @@ struct passage {
     std::size_t mouth = nowhere; ///< where a mouth is stated that ends the hollow here
 };
 
-class gaps {
+template <class Use>
+class lazy_gaps {
 public:
-    gaps(const cells& plane, std::span<const bound_row> rows, std::span<const opened_line> opened) : plane_(&plane) {
+    using cells = lazy_cells<Use>;
+
+    lazy_gaps(const cells& plane, std::span<const bound_row> rows, std::span<const opened_line> opened)
+        : plane_(&plane) {
         number_gaps();
         for (const bound_row& r : rows)
             rows_[{r.at.level, r.at.at}].push_back(&r);
@@ -351,6 +355,7 @@ private:
     std::vector<std::size_t> band_{}, shut_{}, in_fold_{};
     std::vector<std::pair<const closed*, std::size_t>> folded_{};
 };
+using gaps = lazy_gaps<void>;
 
 } // namespace turncloth::detail::flat_work
 

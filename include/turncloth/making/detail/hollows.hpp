@@ -33,12 +33,16 @@ struct opening {
     bool into_another = false;         ///< not outside, but another hollow
 };
 
-class hollows {
+template <class Use>
+class lazy_hollows {
 public:
-    hollows(const workbench& bench, const flat_design& design, std::size_t root, const std::vector<sewn_row>& rows,
-            const std::vector<stated_mouth>& mouths)
+    using cells = lazy_cells<Use>;
+    using gaps = lazy_gaps<Use>;
+
+    lazy_hollows(const lazy_workbench<Use>& bench, const flat_design& design, std::size_t root,
+                 const std::vector<sewn_row>& rows, const std::vector<stated_mouth>& mouths)
         : bench_(bench), stack_(bench.stack_of(root)) {
-        final_lines at_last(stack_, bench.holes());
+        lazy_final_lines<Use> at_last(stack_, bench.holes());
         for (std::size_t i = 0; i < rows.size(); ++i)
             if (!at_last.bind(rows[i], bound_))
                 torn_.push_back(i);
@@ -57,11 +61,11 @@ public:
         gaps_.emplace(*plane_, bound_, opened_);
         index();
     }
-    hollows(const hollows&) = delete;
-    hollows& operator=(const hollows&) = delete;
-    hollows(hollows&&) = delete;
-    hollows& operator=(hollows&&) = delete;
-    ~hollows() = default;
+    lazy_hollows(const lazy_hollows&) = delete;
+    lazy_hollows& operator=(const lazy_hollows&) = delete;
+    lazy_hollows(lazy_hollows&&) = delete;
+    lazy_hollows& operator=(lazy_hollows&&) = delete;
+    ~lazy_hollows() = default;
 
     const std::vector<std::size_t>& torn() const { return torn_; }
     const cells& plane() const { return *plane_; }
@@ -131,7 +135,8 @@ private:
         return {part, {level, level ? cut.top : cut.left}, level ? cut.left : cut.top, level ? cut.right : cut.bottom};
     }
     static bool above(const slab& s, const level& l, const spot& at) {
-        return l.left * (s.right - s.left) + (l.right - l.left) * (at.x - s.left) <= at.y * (s.right - s.left);
+        return int128{l.left} * (s.right - s.left) + int128{l.right - l.left} * (at.x - s.left) <=
+               int128{at.y} * (s.right - s.left);
     }
 
     void index() {
@@ -300,7 +305,7 @@ private:
         return made;
     }
 
-    const workbench& bench_;
+    const lazy_workbench<Use>& bench_;
     const stack& stack_;
     std::vector<bound_row> bound_{};
     std::vector<opened_line> opened_{};
@@ -311,6 +316,7 @@ private:
     std::map<std::size_t, std::vector<std::size_t>> members_{}, passages_{};
     std::map<std::size_t, std::vector<border>> barriers_{};
 };
+using hollows = lazy_hollows<void>;
 
 } // namespace turncloth::detail::flat_work
 

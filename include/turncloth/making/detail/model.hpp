@@ -42,7 +42,11 @@ public:
         for (const laying<Unit>& l : design.layings())
             add(l);
         for (const crease<Unit>& c : design.creases())
-            flat_.creases.push_back({number_of(c.on()), stays(c), c.over, c.begins_wall});
+            if (c.turn == turning::quarter)
+                flat_.creases.push_back(
+                    {number_of(c.on()), {-1, 0, 0}, false, false}); // turns nothing while it is flat
+            else
+                flat_.creases.push_back({number_of(c.on()), stays(c), c.over, c.begins_wall});
         for (const stitching<Unit>& s : design.rows())
             add(s);
         for (const snip<Unit>& s : design.snips())
@@ -94,6 +98,18 @@ private:
             if (l.fit.is_given())
                 (l.fit.along_level ? scale_[number_of(l.piece)].across : scale_[number_of(l.piece)].down) =
                     ratio(l.fit.on, l.fit.of_piece);
+        for (const seam_of<Unit>& s : design_.seams())
+            for (std::size_t k = 0; s.taken_up != surplus::none && k < s.one.size(); ++k)
+                take_up(s.one[k], s.other[k]);
+    }
+    length<Unit> long_(const chalk_line<Unit>& l) const {
+        const part<Unit>& p = design_.parts()[l.on.index];
+        return l.ends.value_or(l.is_level() ? p.width : p.height) - l.begins.value_or(length<Unit>());
+    }
+    void take_up(const chalk_line<Unit>& a, const chalk_line<Unit>& b) {
+        const chalk_line<Unit>&longer = long_(a) < long_(b) ? b : a, &shorter = long_(a) < long_(b) ? a : b;
+        scales& s = scale_[number_of(longer.on)];
+        (longer.is_level() ? s.across : s.down) = ratio(long_(shorter), long_(longer));
     }
 
     /// The common denominator of every length, each in its part's scale.
@@ -108,6 +124,10 @@ private:
             include(number_of(c.on()), {c.at.in.from_datum(), c.across ? c.across->leg : length<Unit>()});
         for (const stitching<Unit>& s : design_.rows())
             include(s.along, s.each);
+        for (const seam_of<Unit>& s : design_.seams())
+            for (const auto* side : {&s.one, &s.other})
+                for (const chalk_line<Unit>& l : *side)
+                    include(l, {});
         for (const snip<Unit>& s : design_.snips()) {
             include(s.at, {});
             include(number_of(s.at.on), {s.width / 2});

@@ -34,7 +34,7 @@ struct arrow {
     need why = need::asked;
 };
 
-enum class phase : unsigned char { alone, slit, hem_of_piece, joining, hem_of_base, enclosing, spot, rest };
+enum class phase : unsigned char { alone, slit, hem_of_piece, joining, hem_of_base, seaming, enclosing, spot, rest };
 
 enum class flat_kind : unsigned char { laying, crease, row, snip, spot };
 
@@ -44,9 +44,10 @@ struct flat_operation {
     std::size_t index = 0, end = 0;
 };
 
-class needs {
+template <class>
+class lazy_needs {
 public:
-    needs(const flat_design& design, const std::vector<flat_operation>& operations)
+    lazy_needs(const flat_design& design, const std::vector<flat_operation>& operations)
         : design_(design), operations_(operations), phases_(operations.size(), phase::rest) {
         find_roots();
         laying_of_.assign(design.parts.size(), nowhere);
@@ -360,6 +361,7 @@ private:
     std::vector<turning> turnings_{};
     std::vector<bounds> laid_{}; ///< each piece as it is laid, in the root's spots
 };
+using needs = lazy_needs<void>;
 
 } // namespace turncloth::detail::flat_work
 

@@ -30,7 +30,7 @@ public:
 
     std::vector<work_group<Unit>> groups() {
         std::vector<work_group<Unit>> made;
-        for (const bundle& b : bundler(tasks_).in_order())
+        for (const bundle& b : lazy_bundler<for_any<Unit>>(tasks_).in_order())
             add(made, b);
         return made;
     }
@@ -103,6 +103,8 @@ private:
             s.through = design_.spots()[i].through;
             return;
         case operation_kind::seam:
+        case operation_kind::moment:
+        case operation_kind::opening:
             return;
         }
     }
@@ -121,11 +123,15 @@ private:
         case operation_kind::spot:
             return set(s, t);
         case operation_kind::seam:
+        case operation_kind::moment:
+        case operation_kind::opening:
             return;
         }
     }
 
-    flat_work::sight seen(const cut_part& p) const { return {bench_.stack_of(model_.number_of(p)), model_.flat()}; }
+    flat_work::lazy_sight<for_any<Unit>> seen(const cut_part& p) const {
+        return {bench_.stack_of(model_.number_of(p)), model_.flat()};
+    }
     const flat_work::lie& how(const cut_part& p) const { return bench_.body_of(model_.number_of(p))->how; }
     face up_of(const cut_part& p) const { return how(p).right_up() ? face::right : face::wrong; }
     static bool is_level(edge e) { return e == edge::top || e == edge::bottom; }
@@ -169,7 +175,7 @@ private:
     /// From that side of what a piece is laid on to the edge of the piece that lies there, which is returned.
     seen_edge measure_laid(const laying<Unit>& l, edge side, seen_distances<Unit>& into) const {
         const std::size_t piece = model_.number_of(l.piece), on = model_.number_of(l.on);
-        const flat_work::sight now = seen(l.piece);
+        const flat_work::lazy_sight<for_any<Unit>> now = seen(l.piece);
         const edge toward = flat_work::on_table(side, how(l.on));
         const auto own = now.outermost(piece, toward, how(l.piece));
         auto from = now.measured_from(on, side, along_all({is_level(toward), own->at}, !l.beneath));
@@ -374,7 +380,7 @@ private:
 
     const making<Unit>& design_;
     flat_model<Unit> model_;
-    flat_work::workbench bench_;
+    flat_work::lazy_workbench<for_any<Unit>> bench_;
     std::vector<task> tasks_;
     std::vector<bool> laid_{};
     std::vector<sewn_line> sewn_{}; ///< in its part's own spots

@@ -94,9 +94,10 @@ struct looked_along {
     bool above = true; ///< seen from above
 };
 
-class sight {
+template <class>
+class lazy_sight {
 public:
-    sight(const stack& lies, const flat_design& design) : stack_(lies), design_(design) {}
+    lazy_sight(const stack& lies, const flat_design& design) : stack_(lies), design_(design) {}
 
     /// The outermost edge of a part toward one side of the table.
     std::optional<sighted> outermost(std::size_t part, edge toward, const lie& body) const {
@@ -186,6 +187,7 @@ private:
     const stack& stack_;
     const flat_design& design_;
 };
+using sight = lazy_sight<void>;
 
 } // namespace turncloth::detail::flat_work
 

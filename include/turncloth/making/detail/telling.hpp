@@ -17,9 +17,10 @@
 
 namespace turncloth::detail {
 
-class teller {
+template <class>
+class lazy_teller {
 public:
-    teller(const std::vector<work_part>& parts, const phrase_table& table) : parts_(parts), table_(table) {}
+    lazy_teller(const std::vector<work_part>& parts, const phrase_table& table) : parts_(parts), table_(table) {}
 
     std::vector<std::string> tell(const told_group& g) {
         group_ = &g;
@@ -372,6 +373,7 @@ private:
     const phrase_table& table_;
     const told_group* group_ = nullptr;
 };
+using teller = lazy_teller<void>;
 
 } // namespace turncloth::detail
 

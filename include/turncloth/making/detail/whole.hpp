@@ -14,6 +14,8 @@
 #ifndef TURNCLOTH_MAKING_DETAIL_WHOLE_HPP
 #define TURNCLOTH_MAKING_DETAIL_WHOLE_HPP
 
+#include <turncloth/measure/fraction.hpp>
+
 #include <cstddef>
 #include <cstdint>
 #include <vector>
@@ -77,17 +79,18 @@ constexpr half_plane carried(const half_plane& h, const lie& l) {
 /// Convex, in order round; fewer than three corners for nothing.
 using cell = std::vector<spot>;
 
-constexpr whole twice_area(const cell& c) {
-    whole sum = 0;
+/// Products of two distances of up to 2^52.
+constexpr int128 twice_area(const cell& c) {
+    int128 sum = 0;
     for (std::size_t i = 0; i < c.size(); ++i) {
         const spot &p = c[i], &q = c[i + 1 == c.size() ? 0 : i + 1];
-        sum += (p.x - c[0].x) * (q.y - c[0].y) - (q.x - c[0].x) * (p.y - c[0].y);
+        sum += int128{p.x - c[0].x} * (q.y - c[0].y) - int128{q.x - c[0].x} * (p.y - c[0].y);
     }
     return sum < 0 ? -sum : sum;
 }
 
 /// What of it lies within; empty where that has no area.
-constexpr cell clipped(const cell& from, const half_plane& h) {
+inline cell clipped(const cell& from, const half_plane& h) {
     cell kept;
     for (std::size_t i = 0; i < from.size(); ++i) {
         const spot &p = from[i], &q = from[i + 1 == from.size() ? 0 : i + 1];

@@ -97,9 +97,10 @@ struct work_problem {
     stretch asked{}, there{};
 };
 
-class workbench {
+template <class>
+class lazy_workbench {
 public:
-    explicit workbench(const flat_design& design) : design_(&design) {
+    explicit lazy_workbench(const flat_design& design) : design_(&design) {
         for (std::size_t i = 0; i < design.parts.size(); ++i) {
             const flat_part& p = design.parts[i];
             ply whole_piece{i, i, {}, {{0, 0}, {p.width, 0}, {p.width, p.height}, {0, p.height}}, true};
@@ -218,14 +219,14 @@ private:
     /// The ply with the most cloth on both sides of the line, measured by the smaller part.
     static const ply* ply_of_crease(const stack& s, const flat_crease& c) {
         const ply* best = nullptr;
-        whole most = 0;
+        int128 most = 0;
         for (const ply& p : s.plies) {
             if (p.part != c.part)
                 continue;
             const half_plane stays = carried(c.stays, p.how);
-            const whole one = twice_area(clipped(p.area, stays)),
-                        other = twice_area(clipped(p.area, other_side(stays)));
-            if (const whole shared = std::min(one, other); shared > most || (shared > 0 && shared == most && p.body)) {
+            const int128 one = twice_area(clipped(p.area, stays)),
+                         other = twice_area(clipped(p.area, other_side(stays)));
+            if (const int128 shared = std::min(one, other); shared > most || (shared > 0 && shared == most && p.body)) {
                 most = shared;
                 best = &p;
             }
@@ -324,7 +325,7 @@ private:
         bool left = false, right = false;
         for (std::size_t i = 0; i < p.area.size(); ++i) {
             const spot &a = p.area[i], &b = p.area[i + 1 == p.area.size() ? 0 : i + 1];
-            const whole turn = (b.x - a.x) * (at.y - a.y) - (b.y - a.y) * (at.x - a.x);
+            const int128 turn = int128{b.x - a.x} * (at.y - a.y) - int128{b.y - a.y} * (at.x - a.x);
             left |= turn > 0;
             right |= turn < 0;
         }
@@ -343,6 +344,7 @@ private:
     std::vector<std::vector<bounds>> holes_{};
     std::size_t walls_ = 0;
 };
+using workbench = lazy_workbench<void>;
 
 } // namespace turncloth::detail::flat_work
 

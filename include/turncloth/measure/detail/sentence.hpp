@@ -66,9 +66,9 @@ public:
         return part;
     }
 
-    void write_to(std::string& text, const ruler* by) const;
+    TURNCLOTH_INLINE void write_to(std::string& text, const ruler* by) const;
     /// As the data of a refusal; nothing for words.
-    std::optional<amount> as_amount() const;
+    TURNCLOTH_INLINE std::optional<amount> as_amount() const;
 
 private:
     enum class form : unsigned char { nothing, words, in_manner, count, large_count, number, bare, length, size };
@@ -89,7 +89,36 @@ private:
     };
 };
 
-inline void text_part::write_to(std::string& text, const ruler* by) const {
+/// Without its unit, where another follows that bears it.
+constexpr text_part bare(const text_part& number) { return number.without_unit(); }
+
+using text_parts = std::initializer_list<text_part>;
+
+TURNCLOTH_INLINE std::string sentence(text_parts parts);
+TURNCLOTH_INLINE std::string sentence(text_parts parts, const ruler& by);
+/// What a refusal knows, as plain data: see refusal in measure/error.hpp. Words are looked at, as those of a part are.
+struct grounds {
+    fault kind;
+    std::string_view what;
+    text_part given{}, least{}, most{};
+    std::optional<std::size_t> index{};
+    std::string_view where{};
+};
+
+[[gnu::cold]] TURNCLOTH_INLINE refusal refusal_on(const grounds& g);
+
+template <class Error>
+[[noreturn, gnu::cold, gnu::noinline]] void refuse(text_parts parts, const grounds& g) {
+    refuse<Error>(sentence(parts), refusal_on(g));
+}
+
+} // namespace turncloth::detail
+
+#ifndef TURNCLOTH_COMPILED
+
+namespace turncloth::detail {
+
+TURNCLOTH_INLINE void text_part::write_to(std::string& text, const ruler* by) const {
     const some_measure& m = measured_;
     switch (is_) {
     case form::nothing:
@@ -121,7 +150,7 @@ inline void text_part::write_to(std::string& text, const ruler* by) const {
     }
 }
 
-inline std::optional<amount> text_part::as_amount() const {
+TURNCLOTH_INLINE std::optional<amount> text_part::as_amount() const {
     switch (is_) {
     case form::count:
         return amount{count_, 1, static_cast<double>(count_), {}};
@@ -144,35 +173,21 @@ inline std::optional<amount> text_part::as_amount() const {
     return std::nullopt;
 }
 
-/// Without its unit, where another follows that bears it.
-constexpr text_part bare(const text_part& number) { return number.without_unit(); }
-
-using text_parts = std::initializer_list<text_part>;
-
-[[gnu::noinline]] inline std::string sentence(text_parts parts) {
+TURNCLOTH_INLINE std::string sentence(text_parts parts) {
     std::string text;
     for (const text_part& part : parts)
         part.write_to(text, nullptr);
     return text;
 }
 
-[[gnu::noinline]] inline std::string sentence(text_parts parts, const ruler& by) {
+TURNCLOTH_INLINE std::string sentence(text_parts parts, const ruler& by) {
     std::string text;
     for (const text_part& part : parts)
         part.write_to(text, &by);
     return text;
 }
 
-/// What a refusal knows, as plain data: see refusal in measure/error.hpp. Words are looked at, as those of a part are.
-struct grounds {
-    fault kind;
-    std::string_view what;
-    text_part given{}, least{}, most{};
-    std::optional<std::size_t> index{};
-    std::string_view where{};
-};
-
-[[gnu::cold, gnu::noinline]] inline refusal refusal_on(const grounds& g) {
+TURNCLOTH_INLINE refusal refusal_on(const grounds& g) {
     return {.kind = g.kind,
             .what = std::string(g.what),
             .given = g.given.as_amount(),
@@ -182,11 +197,8 @@ struct grounds {
             .where = std::string(g.where)};
 }
 
-template <class Error>
-[[noreturn, gnu::cold, gnu::noinline]] void refuse(text_parts parts, const grounds& g) {
-    refuse<Error>(sentence(parts), refusal_on(g));
-}
-
 } // namespace turncloth::detail
+
+#endif // TURNCLOTH_COMPILED
 
 #endif

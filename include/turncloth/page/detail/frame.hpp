@@ -361,15 +361,13 @@ private:
     std::vector<std::pair<list_in_columns, page_area>> lists_;
 };
 
-/// Upright where both rank alike.
+/// Upright where both rank alike, and on a screen, which is looked at line by line: only its width is scarce.
 template <class Make>
 auto best_page(const drawing_options& options, Make make) {
-    double narrow = options.on.narrow(), wide = options.on.wide(), low = narrow, high = wide;
-    if (options.for_screen) { // which is looked at line by line: only its width is scarce
-        narrow = std::max(narrow / page_frame::on_screen, 110.0);
-        wide = low = std::max(wide / page_frame::on_screen, 110.0);
-    }
-    auto upright = make(narrow, high), sideways = make(wide, low);
+    const double narrow = options.on.narrow(), wide = options.on.wide();
+    if (options.for_screen)
+        return make(std::max(narrow / page_frame::on_screen, 110.0), wide);
+    auto upright = make(narrow, wide), sideways = make(wide, narrow);
     return sideways.rank() < upright.rank() ? sideways : upright;
 }
 

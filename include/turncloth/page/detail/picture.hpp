@@ -108,7 +108,7 @@ public:
                 if (fits(std::max(p.width, p.height) / small_picture))
                     break;
             }
-            choose_scale();
+            choose_scale(options.for_screen);
         } while (turns_to_numbers());
         spare_ = {frame_->picture.width - figure_width(to_.scale), room_high() - deepest()};
         frame_->take_only(top_ + deepest() + note_height() + 2);
@@ -209,13 +209,17 @@ private:
     }
 
     /// A thing whose words alone are too much for the page is drawn all the same, small.
-    void choose_scale() {
+    void choose_scale(bool for_screen) {
         const double most = std::max(from_->width, from_->height);
         const bool words_fit = fits(vanishing);
         const auto enough = [&](double scale) { return words_fit ? fits(scale) : most <= least_picture * scale; };
         const double larger[] = {0.1, 0.2, 0.5}, *const first =
                                                      std::find_if(std::begin(larger), std::end(larger), enough);
         to_.scale = from_->may_enlarge && first != std::end(larger) ? *first : scale_for(enough);
+        // One that is not stated need not be of the series, whose steps are at most of two and a half to one.
+        for (double finer = to_.scale / 2.5; for_screen && words_fit && finer < to_.scale; finer *= 1.02)
+            if (fits(finer))
+                to_.scale = finer;
     }
 
     /// Labels that find no room, or would stray far, become numbers, for which all is arranged anew.

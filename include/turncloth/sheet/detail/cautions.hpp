@@ -29,13 +29,19 @@ public:
             say(c);
     }
 
-    std::vector<sheet_caution> in_order_of_work() {
-        std::stable_sort(all_.begin(), all_.end(),
-                         [](const sheet_caution& a, const sheet_caution& b) { return a.at < b.at; });
-        return std::move(all_);
+    /// Of one work as they were said.
+    std::vector<sheet_caution> in_order_of_work() const {
+        std::vector<sheet_caution> ordered;
+        for (auto at = caution::work::buying; at <= caution::work::using_it; at = next(at))
+            for (const sheet_caution& c : all_)
+                if (c.at == at)
+                    ordered.push_back(c);
+        return ordered;
     }
 
 private:
+    static caution::work next(caution::work at) { return static_cast<caution::work>(static_cast<int>(at) + 1); }
+
     std::vector<sheet_caution> all_;
 };
 

@@ -11,10 +11,10 @@
 
 #include <turncloth/making/work_plan.hpp>
 #include <turncloth/sheet/detail/edges.hpp>
+#include <turncloth/sheet/detail/turn_of_cloth.hpp>
 #include <turncloth/sheet/project.hpp>
 
 #include <algorithm>
-#include <array>
 #include <cstddef>
 #include <cstdint>
 #include <numeric>
@@ -126,34 +126,9 @@ private:
             of_[i].push_back(std::move(g));
         }
         for (std::size_t i = 0; i < of_.size(); ++i)
-            give_turn_of_cloth(i);
+            give_turn_of_cloth(of_[i], i, at(i).shape());
     }
 
-    /// Flat work has no thickness: what an allowance holds for the turn of cloth beyond its last fold is taken off what
-    /// is measured across that edge once it is turned.
-    void give_turn_of_cloth(std::size_t i) {
-        const panel<Unit>& shape = at(i).shape();
-        std::array<std::size_t, 4> folded{};
-        std::array<length<Unit>, 4> taken{};
-        const auto beside = [&](edge one, edge other) {
-            return taken[static_cast<std::size_t>(one)] + taken[static_cast<std::size_t>(other)];
-        };
-        for (work_group<Unit>& g : of_[i]) {
-            for (work_step<Unit>& s : g.steps)
-                for (work_place<Unit>& p : s.places) {
-                    const finish<Unit>& f = shape.finish_of(p.side);
-                    const auto e = static_cast<std::size_t>(p.side);
-                    if (s.verb == work_verb::fold && ++folded[e] == f.folds().size())
-                        taken[e] = f.allowance() - f.folds().back().from_datum();
-                    else if (s.verb == work_verb::sew && p.end_to_end.index == i)
-                        p.sewn -= is_level(p.side) ? beside(edge::left, edge::right) : beside(edge::top, edge::bottom);
-                }
-            if (g.check) {
-                g.check->width -= beside(edge::left, edge::right);
-                g.check->height -= beside(edge::top, edge::bottom);
-            }
-        }
-    }
     std::size_t bound_by(const cut_part& inner) const {
         std::size_t i = 0;
         while (std::find(inner_[i].begin(), inner_[i].end(), inner) == inner_[i].end())

@@ -1,27 +1,24 @@
-// A project that says how it is made, operation by operation: its sheet carries that out.
+// The steps of a project that says how it is made: its design carried out, each fault of it a reason.
 //
-//   made_as(project, making)      the project; steps, thread, bulk and refusals of its sheet are read from the making
-//
-//   sheet_of(made_as(roll, design));      // sheet_error has every fault found in the making among its reasons
+//   add_steps(draft)      from the design where there is one, from the pieces' finishes otherwise
 //
 // A part that bears a piece's name is that piece, cut as large and as often. Parts of no piece are bought as they are, such
-// as a zipper's tape. Without a making the steps are those of the pieces' finishes, and the rest by name. Included by
-// itself: what carries out a making is not part of turncloth.hpp.
-#ifndef TURNCLOTH_SHEET_MADE_AS_HPP
-#define TURNCLOTH_SHEET_MADE_AS_HPP
+// as a zipper's tape.
+#ifndef TURNCLOTH_SHEET_DETAIL_DESIGNED_HPP
+#define TURNCLOTH_SHEET_DETAIL_DESIGNED_HPP
 
 #include <turncloth/making/executed.hpp>
 #include <turncloth/making/work_plan.hpp>
-#include <turncloth/sheet/detail/draft.hpp>
+#include <turncloth/sheet/detail/order.hpp>
+#include <turncloth/sheet/detail/turn_of_cloth.hpp>
 
 #include <algorithm>
+#include <cstddef>
 #include <string>
 #include <utility>
 #include <vector>
 
-namespace turncloth {
-
-namespace detail {
+namespace turncloth::detail {
 
 template <length_unit Unit>
 class designed {
@@ -56,6 +53,9 @@ private:
             prepared.push_back(group_of(std::move(s)));
         }
         plan.groups.insert(plan.groups.begin() + 1, prepared.begin(), prepared.end()); // once all is cut
+        for (std::size_t i = 0; i < design_.parts().size(); ++i)
+            if (const sheet_piece<Unit>* piece = draft_.find(design_.parts()[i].name))
+                give_turn_of_cloth(plan.groups, i, piece->made_from.shape());
         draft_.made().steps = std::move(plan);
     }
 
@@ -97,20 +97,13 @@ private:
 };
 
 template <length_unit Unit>
-void carry_out_design(sheet_draft<Unit>& draft, const making<Unit>& design) {
-    designed<Unit>(draft, design).add_steps();
+void add_steps(sheet_draft<Unit>& draft) {
+    if (draft.from().design())
+        designed<Unit>(draft, *draft.from().design()).add_steps();
+    else if (draft.is_sound())
+        draft.made().steps = steps_by_name(draft);
 }
 
-} // namespace detail
-
-template <length_unit Unit>
-project<Unit>& made_as(project<Unit>& p, making<Unit> design) {
-    return p.made_as(std::move(design), &detail::carry_out_design<Unit>);
-}
-
-TURNCLOTH_ONCE(project<inch>& made_as(project<inch>&, making<inch>));
-TURNCLOTH_ONCE(project<centimetre>& made_as(project<centimetre>&, making<centimetre>));
-
-} // namespace turncloth
+} // namespace turncloth::detail
 
 #endif

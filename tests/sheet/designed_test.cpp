@@ -1,7 +1,6 @@
 // A project that says how it is made: steps, thread and refusals are read from its design carried out.
 #include "making/things.hpp"
 #include <turncloth.hpp>
-#include <turncloth/sheet/made_as.hpp>
 
 #include <doctest/doctest.h>
 
@@ -22,7 +21,7 @@ project<inch> roll_project(const making<inch>& design) {
     p.add({"tools", "canvas",
            panel(finished_size(20_in, 8_in), {double_turned_hem("3/8"_in, "5/8"_in, "1/8"_in), {}, {}, {}})});
     p.add(sewing<inch>{stitch(301), {}, {1, 4}, 500_in});
-    return made_as(p, design);
+    return p.made_as(design);
 }
 
 std::vector<sheet_reason> reasons(const project<inch>& p) {
@@ -124,7 +123,7 @@ TEST_CASE("a part is cut as its piece is, or is refused with both figures") {
     making<inch> other("other");
     other.cut({.name = "outer", .width = 21_in, .height = 18_in});
     other.cut({.name = "back", .width = 20_in, .height = 16_in, .count = 2});
-    made_as(p, other);
+    p.made_as(other);
     const auto all = reasons(p);
     REQUIRE(all.size() == 2);
     CHECK(all[0].sentence == "outer is made as cut 21 x 18 in, but its sheet cuts it 22 x 18 in");

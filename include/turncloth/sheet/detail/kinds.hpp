@@ -1,0 +1,79 @@
+// What lines, cautions and rulers are called on a sheet.
+//
+//   verb_of(line_kind::fold)   heading_of(caution::work::cutting)   graduation_text(ruler)   fullness_text(5/4)
+#ifndef TURNCLOTH_SHEET_DETAIL_KINDS_HPP
+#define TURNCLOTH_SHEET_DETAIL_KINDS_HPP
+
+#include <turncloth/notions/caution.hpp>
+#include <turncloth/sheet/sheet.hpp>
+
+#include <string>
+#include <string_view>
+
+namespace turncloth {
+
+namespace detail {
+
+inline std::string graduation_text(const ruler& by) {
+    switch (by.shows) {
+    case units_shown::inches:
+        return to_text(by.inches);
+    case units_shown::centimetres:
+        return to_text(by.centimetres);
+    case units_shown::both:
+        break;
+    }
+    return to_text(by.inches) + " and " + to_text(by.centimetres);
+}
+
+/// "1 1/4", or "1 3/7 (about 1.43)" where hundredths are not exact.
+inline std::string fullness_text(fraction fullness) {
+    const fraction rounded = nearest_to(fullness, fraction(1, 100), ties::to_even);
+    return to_text(fullness) + (rounded == fullness ? "" : " (about " + to_decimal_text(rounded) + ")");
+}
+
+constexpr std::string_view verb_of(line_kind kind) {
+    switch (kind) {
+    case line_kind::fold:
+        return "fold";
+    case line_kind::stitching:
+        return "stitch";
+    case line_kind::mark:
+        return "mark";
+    case line_kind::placement:
+        return "placement line";
+    case line_kind::slit:
+        break;
+    }
+    return "slit";
+}
+
+constexpr std::string_view heading_of(caution::work at) {
+    switch (at) {
+    case caution::work::buying:
+        return "buying";
+    case caution::work::cutting:
+        return "cutting";
+    case caution::work::pinning:
+        return "pinning";
+    case caution::work::pressing:
+        return "pressing";
+    case caution::work::stitching:
+        return "stitching";
+    case caution::work::zippers:
+        return "zippers";
+    case caution::work::eyelets:
+        return "eyelets";
+    case caution::work::filling:
+        return "filling";
+    case caution::work::using_it:
+        break;
+    }
+    return "in use";
+}
+
+} // namespace detail
+
+} // namespace turncloth
+
+#endif

@@ -1,0 +1,40 @@
+// What sheet_of does (sheet/making.hpp), apart, so that a program that has it compiled once does not read it.
+#ifndef TURNCLOTH_SHEET_DETAIL_WORKING_OUT_HPP
+#define TURNCLOTH_SHEET_DETAIL_WORKING_OUT_HPP
+
+#include <turncloth/sheet/bulk.hpp>
+#include <turncloth/sheet/detail/cautions.hpp>
+#include <turncloth/sheet/detail/designed.hpp>
+#include <turncloth/sheet/detail/joined.hpp>
+#include <turncloth/sheet/detail/pieces.hpp>
+#include <turncloth/sheet/detail/thread.hpp>
+#include <turncloth/sheet/detail/zippers.hpp>
+#include <turncloth/sheet/sheet.hpp>
+
+namespace turncloth {
+
+namespace detail {
+
+template <length_unit Unit>
+sheet<Unit> worked_out(const project<Unit>& p) {
+    sheet_draft<Unit> draft(p);
+    add_pieces(draft);
+    check_layers(draft);
+    add_meetings(draft);
+    add_zippers(draft);
+    add_placings(draft);
+    add_span_lists(draft);
+    check_reaches(draft);
+    draft.made().notions.insert(draft.made().notions.end(), p.notions().begin(), p.notions().end());
+    add_steps(draft);
+    add_sewings(draft);
+    add_cautions(draft);
+    draft.made().bulk = bulk_warnings(draft.made(), p.most_layers());
+    return draft.done();
+}
+
+} // namespace detail
+
+} // namespace turncloth
+
+#endif

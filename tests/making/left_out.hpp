@@ -1,0 +1,54 @@
+// A design with a fault planted in it: one of its rows is left out.
+//
+//   things::without_row(design, row, member)     without that row, or without that member of a family
+#ifndef TURNCLOTH_TESTS_MAKING_LEFT_OUT_HPP
+#define TURNCLOTH_TESTS_MAKING_LEFT_OUT_HPP
+
+#include <turncloth/making/design.hpp>
+
+#include <cstddef>
+#include <cstdint>
+
+namespace things {
+
+using namespace turncloth;
+
+/// The design without one of its rows, or without one of a family.
+template <length_unit Unit>
+making<Unit> without_row(const making<Unit>& d, std::size_t left_out, std::int64_t member) {
+    making<Unit> again(d.name());
+    again.lips(d.lips());
+    for (const auto& p : d.parts())
+        again.cut(p);
+    for (const auto& l : d.layings())
+        again.add(l);
+    for (const auto& c : d.creases())
+        again.add(c);
+    for (const auto& s : d.snips())
+        again.add(s);
+    for (const auto& s : d.spots())
+        again.add(s);
+    for (const auto& m : d.mouths())
+        again.add(m);
+    for (const auto& c : d.compartments())
+        again.add(c);
+    for (std::size_t i = 0; i < d.rows().size(); ++i) {
+        stitching<Unit> row = d.rows()[i];
+        if (i != left_out) {
+            again.add(row);
+            continue;
+        }
+        for (std::int64_t k = 0; k < row.each.size(); ++k) {
+            stitching<Unit> one = row;
+            one.along.in = row.each[k];
+            one.each = {};
+            if (k != member)
+                again.add(one);
+        }
+    }
+    return again;
+}
+
+} // namespace things
+
+#endif

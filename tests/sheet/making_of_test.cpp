@@ -1,0 +1,166 @@
+// What a project says of its own making, as operations: cut, laid, zipped and finished as its pieces say, and no more.
+#include "at_random.hpp"
+#include "making/outcome.hpp"
+#include "making/things.hpp"
+#include <turncloth/sheet/making.hpp>
+#include <turncloth/sheet/making_of.hpp>
+#include <turncloth/testing/doctest.hpp>
+
+#include <string>
+#include <vector>
+
+using namespace things;
+
+namespace {
+
+std::string faults_of(const making<inch>& d) {
+    std::string all;
+    for (const making_fault& f : execute(d).faults)
+        all += f.sentence + "\n";
+    return all;
+}
+
+/// things::tool_roll as a project: its pieces, the place of its tool pockets, and its zippers.
+project<inch> roll_project() {
+    project<inch> p("tool roll", {20_in, 16_in});
+    auto& outer = p.add({"outer", "canvas", panel(p.finished(), all_round(self_binding("1/2"_in, "1/8"_in)))});
+    for (const char* name : {"wadding", "back", "lining"})
+        p.add({name, "cotton", panel(p.finished())}).lies_inside(outer);
+    p.add({"tools", "canvas",
+           panel(finished_size(20_in, 8_in), {double_turned_hem("3/8"_in, "5/8"_in, "1/8"_in), {}, {}, {}})});
+    p.add(placing<inch>{"tools", "lining", {}, at<finished_edge>(8_in)});
+    p.add(zipper<inch>{.on = "lining",
+                       .from = edge::top,
+                       .centres = {at<finished_edge>("1 3/4"_in), at<finished_edge>(4_in)},
+                       .opening = {.across = 20_in, .margin = "1 1/2"_in, .beyond = "1/2"_in},
+                       .rows = "1/2"_in,
+                       .slit = "1/4"_in,
+                       .supply = zipper_supply<inch>::from_roll(180_in)});
+    return p;
+}
+
+} // namespace
+
+TEST_CASE("the tool roll begun by its project is the tool roll from the operations alone") {
+    auto roll = making_of(roll_project());
+    const auto lining = roll.part("lining"), back = roll.part("back"), tools = roll.part("tools");
+    making<inch>& d = roll.design;
+    d.lips("1/4"_in);
+    const length<inch> step = 19_in / 6;
+    d.add(stitching<inch>{.along = tools.line(edge::left, at<cut_edge>(1_in)),
+                          .through = {tools, lining},
+                          .each = {at<cut_edge>("1/2"_in + step), step, 5}});
+    for (const length<inch>& down : {"7 3/4"_in, 3_in})
+        d.add(stitching<inch>{.along = lining.line(edge::top, at<finished_edge>(down)), .through = {lining, back}});
+    const mouth_handle top =
+        d.add(mouth<inch>{.name = "top of the tools", .at = {tools.line(edge::top, place<finished_edge, inch>())}});
+    d.add(compartment<inch>{.name = "tool",
+                            .between = {lining, tools},
+                            .from_left = 2_in,
+                            .from_top = 12_in,
+                            .mouths = {top},
+                            .least_width = 2_in,
+                            .least_height = 7_in,
+                            .count = 6,
+                            .step = step});
+    REQUIRE(roll.zippers.size() == 1);
+    CHECK(roll.zippers[0].mouths.size() == 2);
+    CHECK(outcome_of(d) == outcome_of(tool_roll(true).design));
+}
+
+// What lies under a row is named from the places of the project; what is met is found by carrying the work out.
+TEST_CASE("a finish's rows go through all that was placed where they run, and through nothing else") {
+    at_random::sampler random(83);
+    while (random.another_of(60)) {
+        const finished_size<inch> size(random.inches(12) + 10_in, random.inches(12) + 10_in);
+        project<inch> p("mat", size);
+        const finish<inch> edge = random.between(0, 1) == 0 ? self_binding(1_in, "1/4"_in) : finish<inch>();
+        auto& outer = p.add({"outer", "canvas", panel(size, all_round(edge))});
+        auto& lining = p.add({"lining", "cotton", panel(size)}).lies_inside(outer);
+        if (random.between(0, 1) == 0)
+            p.add({"wadding", "wadding", panel(size)}).lies_inside(outer);
+        for (int k = 0; k < 3; ++k) {
+            const finished_size<inch> pocket(random.inches(6) + 3_in, random.inches(6) + 3_in);
+            const std::string name = "pocket " + std::to_string(k + 1);
+            p.add({name, "cotton", panel(pocket, {single_turned_hem("1/2"_in, "1/4"_in), {}, {}, {}})});
+            const auto some = [&](const length<inch>& room) { return room * fraction(random.between(0, 4), 4); };
+            p.add(placing<inch>{name, lining.name(), at<finished_edge>(some(size.width() - pocket.width())),
+                                at<finished_edge>(some(size.height() - pocket.height()))});
+        }
+        CHECK(faults_of(making_of(p).design) == "");
+    }
+}
+
+// Two mats of two layers each, and a pocket on each lining.
+TEST_CASE("copies are shared out: each outer binds its own layers, and each lining has its own pocket") {
+    project<inch> p("mats", {12_in, 9_in});
+    auto& outer = p.add({"outer", "canvas", panel(p.finished(), all_round(self_binding("1/2"_in, "1/8"_in)))});
+    outer.count(2);
+    p.add({"wadding", "wadding", panel(p.finished())}).count(4).lies_inside(outer);
+    p.add({"lining", "cotton", panel(p.finished())}).count(2).lies_inside(outer);
+    p.add({"pocket", "cotton", panel(finished_size(4_in, 3_in))}).count(2);
+    p.add(placing<inch>{"pocket", "lining", at<finished_edge>(0_in), at<finished_edge>(2_in)});
+    p.add(sewing<inch>{stitch(401), "1/2"_in, {1, 10}, 1000_in});
+    const auto made = making_of(p);
+    CHECK(faults_of(made.design) == "");
+    const auto done = execute(made.design);
+    REQUIRE(done.rows.size() == 8);
+    // Of each outer's rows all but one go through outer, two waddings and lining. The pocket at the left of the lining
+    // lies at the right of the outer.
+    for (const auto& r : done.rows) {
+        const auto& row = made.design.rows()[r.what.index];
+        CHECK(r.walls.size() == (row.along.from == edge::right ? 5 : 4));
+        for (const cut_part& w : r.walls)
+            CHECK(w.copy % 2 == row.along.on.copy);
+        CHECK(row.stitch.number == 401);
+        CHECK(row.overrun == "1/2"_in);
+    }
+}
+
+// By hand, 20 x 18 in with eyelets in its heading: four hems, and layers at the eyelets two.
+TEST_CASE("eyelets are set, and a strip that meets another piece is cut and left to its designer") {
+    project<inch> p("organiser", {20_in, 18_in});
+    const auto hem = double_turned_hem("3/8"_in, "3/4"_in, "1/8"_in);
+    auto& backing =
+        p.add({"backing", "canvas", panel(p.finished(), {heading("2 1/2"_in, "1/2"_in, "1/8"_in), hem, hem, hem})});
+    backing.eyelets({{3, 1_in, "2 3/8"_in, 6_in}, at<finished_edge>(1_in), {"3/8"_in, 1_in}});
+    p.add({"film strip", "clear film", panel(finished_size(22_in, 4_in), all_round(single_turned_hem("1/2"_in)))})
+        .count(2)
+        .of_film();
+    p.add(meeting<inch>{"film strip", "backing", edge::left, 22_in, 20_in, 2});
+    const auto made = making_of(p);
+    CHECK(faults_of(made.design) == "");
+    const auto done = execute(made.design);
+    CHECK(done.rows.size() == 4);
+    REQUIRE(done.spots.size() == 3);
+    CHECK(done.spots[2].layers.size() == 2);
+    CHECK(made.design.parts()[1].cloth.film);
+    CHECK(made.design.parts()[1].count == 2);
+}
+
+TEST_CASE("what a project does not tell of is refused by its name") {
+    const auto refused = [](const project<inch>& p) {
+        try {
+            static_cast<void>(making_of(p));
+            return refusal{};
+        } catch (const making_error& e) {
+            return e.facts();
+        }
+    };
+    auto p = roll_project();
+    p.add(placing<inch>{"tools", "outer", {}, {}});
+    CHECK(refused(p).kind == fault::unsuitable);
+    CHECK(refused(p).where == "tools");
+    auto q = roll_project();
+    zipper<inch> other = q.zippers()[0];
+    other.on = "sleeve";
+    q.add(other);
+    CHECK(refused(q).kind == fault::missing);
+    CHECK(refused(q).where == "sleeve");
+    auto r = roll_project();
+    zipper<inch> upright = r.zippers()[0];
+    upright.from = edge::left;
+    r.add(upright);
+    CHECK(refused(r).kind == fault::unsuitable);
+    CHECK(refused(r).where == "lining");
+}
