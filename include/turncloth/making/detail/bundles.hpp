@@ -160,8 +160,8 @@ private:
     }
     bool is_fold(std::size_t t) const { return tasks_[t].what.kind == operation_kind::crease; }
 
-    /// Folds from one edge and the rows that hold what they turn. A turning that encloses what was laid meanwhile begins
-    /// anew.
+    /// Folds from one edge and the rows that hold what they turn; not rows that join it to another piece. A turning that
+    /// encloses what was laid meanwhile begins anew.
     void chain_hems() {
         strand folds;
         fraction last = 0, before = 0;
@@ -181,7 +181,8 @@ private:
                 if (!folds.empty() && !is_fold(folds.back()))
                     folds.clear();
                 folds.push_back(t);
-            } else if (!folds.empty() && tasks_[t].in <= last * 2 - before) {
+            } else if (!folds.empty() && tasks_[t].phase != flat_work::phase::joining &&
+                       tasks_[t].in <= last * 2 - before) {
                 folds.push_back(t);
                 if (!is_fold(folds[folds.size() - 2]) || !chain(folds))
                     extend(folds);

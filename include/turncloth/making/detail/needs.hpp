@@ -68,6 +68,8 @@ public:
         for (std::size_t c = 0; c < design.creases.size(); ++c)
             if (turnings_[c].encloses)
                 phases_[crease_of_[c]] = phase::enclosing;
+            else if (!design.creases[c].over && design.parts[design.creases[c].part].on != nowhere)
+                phases_[crease_of_[c]] = phase::hem_of_piece; // turned under, which is pressed before it is laid
     }
 
     const std::vector<arrow>& arrows() const { return arrows_; }
