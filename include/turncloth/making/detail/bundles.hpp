@@ -216,7 +216,8 @@ private:
                 laid[k.on] = t;
                 continue;
             }
-            if (k.what.kind == operation_kind::snip || !is_alone(t))
+            if (k.what.kind == operation_kind::snip || k.what.kind >= operation_kind::moment ||
+                k.what.kind == operation_kind::seam || !is_alone(t))
                 continue;
             std::size_t last = none;
             const auto look = [&](const cut_part& wall) {
