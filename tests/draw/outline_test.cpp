@@ -315,6 +315,65 @@ TEST_CASE("a cut line that crosses itself is drawn, each crossing marked and tol
     CHECK_FALSE(p.mentions("area cut"));
 }
 
+TEST_CASE("edges at a slant to the grain are named, those along it or across it are not") {
+    // Two edges of the apron lie at 45 degrees, two across the grain. Common practice: cloth stretches on the bias.
+    const auto piece = apron();
+    const auto says = [&](const line<centimetre, double>& grain) {
+        return picture(drawing_of(piece, {.name = "apron end", .grain = grain}));
+    };
+    CHECK(says(way<centimetre>(10, 0, 10, 5)).mentions("along edges 2, 4 the cloth stretches"));
+    CHECK(says(way<centimetre>(0, 0, 1, 1)).mentions("along edges 1, 3 the cloth stretches"));
+    CHECK_FALSE(picture(drawing_of(piece, {.name = "apron end"})).mentions("stretches"));
+}
+
+TEST_CASE("at full size a piece is parted over pages, after its drawing with the joints, and every part is true") {
+    // 30 x 8 cm cut, in pages of A4 that show 196 mm and share 16: two beside each other, or one and a half below.
+    const auto piece = apron();
+    const outline_labels<centimetre> says{"apron end",
+                                          "canvas",
+                                          2,
+                                          {at_edge<centimetre>(0, 3)},
+                                          way<centimetre>(10, 0, 10, 5),
+                                          {"single-turned hem", "seam allowance", "raw edge", "seam allowance"}};
+    const ruler by{.shows = units_shown::centimetres};
+    const auto pages = pages_at_full_size(piece, says, by, {}, "Mind your fingers.");
+    REQUIRE(pages.size() == 3);
+    const auto words_of = [](const page& p, const std::string& text) {
+        return std::count_if(p.words.begin(), p.words.end(), [&](const page_words& w) { return w.text == text; });
+    };
+    const auto joints = [](const page& p) {
+        return std::count_if(p.strokes.begin(), p.strokes.end(),
+                             [](const page_stroke& s) { return s.with == joining_pen; });
+    };
+    CHECK(joints(pages[0]) == 1);
+    CHECK(words_of(pages[0], "1: 20 cm, single-turned hem, 3 cm, of which 1 cm turned under first") == 1);
+    CHECK(words_of(pages[0], "3: 10 cm, raw edge, no allowance") == 1);
+    long names = 0, hems = 0, feet = 0;
+    double level = 0;
+    for (std::size_t i = 1; i < 3; ++i) {
+        CHECK(joints(pages[i]) == 1);
+        names += words_of(pages[i], "cut 2 of canvas"); // in the heading of each, and in the piece once
+        hems += words_of(pages[i], "single-turned hem, 3 cm");
+        feet += words_of(pages[i], "Mind your fingers.");
+        for (const page_stroke& s : pages[i].strokes)
+            if (s.with == detail::cut_line_kind.with)
+                for (std::size_t k = 1; k < s.points.size(); ++k)
+                    if (s.points[k].y == s.points[k - 1].y)
+                        level += std::abs(s.points[k].x - s.points[k - 1].x);
+    }
+    CHECK(names == 3);
+    CHECK(hems == 1);
+    CHECK(feet == 2);
+    CHECK(level == doctest::Approx(300 + 140 + 2 * 16)); // both level edges, of which each crosses the joint
+    CHECK(pages_at_full_size(piece, says, by, {.on = paper::custom(40_cm, 60_cm)}).size() == 2);
+    CHECK_THROWS_AS(
+        pages_at_full_size(outline<centimetre>({drafted_point<centimetre>(0, 0), drafted_point<centimetre>(9999, 0),
+                                                drafted_point<centimetre>(0, 9999)},
+                                               {allowance<centimetre>(1)}),
+                           {.name = "sail"}),
+        range_error);
+}
+
 TEST_CASE("no two kinds of line are drawn alike, and none by colour alone") {
     const auto at = [](double x, double y) { return drafted_point<centimetre>(x, y); };
     const outline<centimetre> slot({at(0, 0), at(21, 0), at(21, 15), at(11, 15), at(10.5, 5), at(10, 15), at(0, 15)},

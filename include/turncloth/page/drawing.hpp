@@ -2,7 +2,6 @@
 //
 //   detail::frame_words  page_frame  best_page     what surrounds a drawing, on the paper that it is wanted on
 //   detail::picture  picture_page                  what is drawn of a thing, and its page
-//   detail::draw_dimension                         a dimension with its words
 //   detail::free_room  spread                      words where nothing is drawn or written
 //
 // The drawings of draw/ are made with it; it knows nothing of cloth.

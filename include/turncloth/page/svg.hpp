@@ -13,6 +13,8 @@
 #include <turncloth/page/detail/lettering.hpp>
 
 #include <cmath>
+#include <cstddef>
+#include <initializer_list>
 #include <string>
 #include <string_view>
 
@@ -21,27 +23,11 @@ namespace turncloth {
 namespace detail {
 
 inline std::string escaped(std::string_view text) {
+    constexpr std::string_view marks = "&<>\"'", names[] = {"&amp;", "&lt;", "&gt;", "&quot;", "&#39;"};
     std::string all;
     each_character(text, [&](std::string_view c) {
-        switch (c.front()) {
-        case '&':
-            all += "&amp;";
-            break;
-        case '<':
-            all += "&lt;";
-            break;
-        case '>':
-            all += "&gt;";
-            break;
-        case '"':
-            all += "&quot;";
-            break;
-        case '\'':
-            all += "&#39;";
-            break;
-        default:
-            all += c;
-        }
+        const std::size_t mark = marks.find(c);
+        all += mark == std::string_view::npos ? c : names[mark];
     });
     return all;
 }

@@ -102,7 +102,6 @@ public:
     void write() {
         constexpr std::size_t most = 100;
         const std::size_t n = words_.edges.size(), every = round_number([&](std::size_t k) { return n / k <= most; });
-        name_piece();
         std::vector<std::optional<page_area>> found(n);
         for (std::size_t i = every - 1; i < n; i += every)
             if ((found[i] = beside(i, words_.edges[i].words.front())))
@@ -114,6 +113,7 @@ public:
         for (std::size_t i = 0; i < n; ++i)
             if (found[i])
                 write_longest(i, *found[i]);
+        name_piece();
         write_note(every, without);
     }
 

@@ -155,8 +155,8 @@ private:
     }
     bool is_fold(std::size_t t) const { return tasks_[t].what.kind == operation_kind::crease; }
 
-    /// Folds from one edge and the rows that hold what they turn. A turning that encloses what was laid meanwhile begins
-    /// anew.
+    /// Folds from one edge and the rows that hold what they turn; not rows that join it to another piece. A turning that
+    /// encloses what was laid meanwhile begins anew.
     void chain_hems() {
         for (const auto& [key, list] : on_edge_) {
             strand folds;
@@ -168,7 +168,8 @@ private:
                     if (!folds.empty() && !is_fold(folds.back()))
                         folds.clear();
                     folds.push_back(t);
-                } else if (!folds.empty() && tasks_[t].in <= last * 2 - before) {
+                } else if (!folds.empty() && tasks_[t].phase != flat_work::phase::joining &&
+                           tasks_[t].in <= last * 2 - before) {
                     folds.push_back(t);
                     if (!is_fold(folds[folds.size() - 2]) || !chain(folds))
                         extend(folds);
@@ -215,7 +216,8 @@ private:
                 laid[k.on] = t;
                 continue;
             }
-            if (k.what.kind == operation_kind::snip || !is_alone(t))
+            if (k.what.kind == operation_kind::snip || k.what.kind >= operation_kind::moment ||
+                k.what.kind == operation_kind::seam || !is_alone(t))
                 continue;
             std::size_t last = none;
             const auto look = [&](const cut_part& wall) {

@@ -10,7 +10,7 @@
 #ifndef TURNCLOTH_PAGE_DETAIL_FRAME_HPP
 #define TURNCLOTH_PAGE_DETAIL_FRAME_HPP
 
-#include <turncloth/page/detail/dimension.hpp>
+#include <turncloth/page/detail/labels.hpp>
 #include <turncloth/page/paper.hpp>
 #include <turncloth/page/svg.hpp>
 

@@ -12,7 +12,7 @@
 #ifndef TURNCLOTH_PAGE_DETAIL_LABELS_HPP
 #define TURNCLOTH_PAGE_DETAIL_LABELS_HPP
 
-#include <turncloth/page/detail/dimension.hpp>
+#include <turncloth/page/detail/lettering.hpp>
 
 #include <algorithm>
 #include <cmath>
@@ -25,6 +25,8 @@
 #include <vector>
 
 namespace turncloth::detail {
+
+inline constexpr pen scale_pen = {"scale", 0.25};
 
 constexpr page_point moved(page_point p, page_point way, double by) { return {p.x + way.x * by, p.y + way.y * by}; }
 inline double distance(page_point a, page_point b) { return std::hypot(b.x - a.x, b.y - a.y); }

@@ -23,6 +23,9 @@
 
 namespace turncloth::detail {
 
+inline constexpr double body_size = 3, small_size = 2.6;            // sizes of text, in mm
+inline constexpr double line_height = 3.8, small_line_height = 3.2; // baseline to baseline
+
 /// The first character of `text`, one to four bytes of UTF-8; empty where they are not a character of XML 1.0.
 inline std::string_view first_character(std::string_view text) {
     const auto byte = [&](std::size_t i) { return static_cast<unsigned char>(text[i]); };

@@ -25,7 +25,11 @@
 
 namespace turncloth::detail {
 
-/// What is measured: from one place to another, across `edge`, where the lines from its ends begin.
+inline constexpr double dimension_row = 7; // from one dimension to the next
+inline constexpr double past_end = 1.5;    // from the end of a dimension to words that it is too short for
+inline constexpr pen dimension_pen = {"dimension", 0.15};
+
+/// A dimension: from one place to another; `edge` is where across it the lines from its ends begin, at what is measured.
 struct measured {
     double from, to, edge;
     std::string words;
@@ -164,9 +168,11 @@ private:
     double past(const std::vector<measured>& all, double scale) const {
         double most = from_->ring;
         for (const measured& m : all)
-            most = std::max(most, overhang(by_, m.words, (m.to - m.from) / scale));
+            if (!stands_over(m, (m.to - m.from) / scale))
+                most = std::max(most, past_end + by_.width(m.words, body_size));
         return most;
     }
+    bool stands_over(const measured& m, double length) const { return by_.width(m.words, body_size) + 2 <= length; }
     double left() const { return rows(from_->beside); }
     double over() const { return std::max(from_->ring, above_.depth()); }
     double core_width(double scale) const { return from_->width / scale + past(from_->below, scale); }
@@ -261,16 +267,32 @@ private:
     // Drawing it.
 
     void draw_dimensions(page& on) const {
-        const page_area a = drawn();
-        double y = a.bottom() + from_->ring, x = a.x - from_->ring + dimension_row / 2;
-        for (const measured& m : from_->below) {
-            y += dimension_row;
-            draw_dimension(on, by_, {{to_.x(m.from), y}, {to_.x(m.to), y}, to_.y(m.edge), a.right(), m.words});
+        double y = drawn().bottom() + from_->ring, x = drawn().x - from_->ring + dimension_row / 2;
+        for (const measured& m : from_->below)
+            draw_dimension(on, m, false, y += dimension_row);
+        for (const measured& m : from_->beside)
+            draw_dimension(on, m, true, x -= dimension_row);
+    }
+    /// The strokes across the ends are oblique: they need no room along the line as arrows do. Words that are longer than
+    /// the line stand past the end of what is drawn.
+    void draw_dimension(page& on, const measured& m, bool upright, double at) const {
+        const auto spot = [&](double along, double across) {
+            return upright ? page_point{across, along} : page_point{along, across};
+        };
+        const double from = upright ? to_.y(m.from) : to_.x(m.from), to = upright ? to_.y(m.to) : to_.x(m.to),
+                     edge = upright ? to_.x(m.edge) : to_.y(m.edge);
+        on.draw(dimension_pen, {spot(from, at), spot(to, at)});
+        for (const double end : {from, to}) {
+            const page_point p = spot(end, at);
+            on.draw(dimension_pen, {spot(end, edge), spot(end, at + (edge < at ? 1 : -1))});
+            on.draw(dimension_pen, {{p.x - 0.9, p.y + 0.9}, {p.x + 0.9, p.y - 0.9}});
         }
-        for (const measured& m : from_->beside) {
-            x -= dimension_row;
-            draw_dimension(on, by_, {{x, to_.y(m.from)}, {x, to_.y(m.to)}, to_.x(m.edge), a.bottom(), m.words});
-        }
+        if (stands_over(m, to - from))
+            on.write(spot((from + to) / 2, at - 1), m.words, body_size, set_from::middle);
+        else
+            on.write(spot((upright ? drawn().bottom() : drawn().right()) + past_end, at + 0.35 * body_size), m.words,
+                     body_size, upright ? set_from::end : set_from::start);
+        on.words.back().turned = upright ? 90 : 0;
     }
 
     void draw_names(page& on) const {
