@@ -98,6 +98,12 @@ inline constexpr phrase row_one{"sew.row.one",
              "Sew {count} rows through {walls}, {at} from {edge}, {ends}: each {sewn} long, through {layers}."};
 inline constexpr phrase end_to_end{"sew.ends", "from edge to edge of {piece}"},
     from_to{"sew.from_to", "from {first} to {last} off {edge}"};
+inline constexpr phrase seam{"seam",
+                             "With right sides together, sew {edges} to {on}, {at} from the cut edges: {sewn} in all."},
+    seam_open{"seam.open",
+              "With right sides together, sew {edges} to {on}, {at} from the cut edges, and leave the {what} "
+              "open: {sewn} in all."};
+inline constexpr phrase open_up{"open", "Open the {what}, before the last seam."};
 inline constexpr phrase by_hand{"sew.by_hand", "Sew this by hand."};
 inline constexpr phrase overrun{"sew.overrun", "Sew back over {overrun} at both ends."},
     overrun_always{"sew.overrun.always", "Sew back over {overrun} at both ends of every row."};
@@ -200,6 +206,9 @@ inline constexpr std::array all_phrases = {phrases::comma,
                                            phrases::hem_one,
                                            phrases::hem_many,
                                            phrases::row_each,
+                                           phrases::seam,
+                                           phrases::seam_open,
+                                           phrases::open_up,
                                            phrases::row_one,
                                            phrases::row_many,
                                            phrases::end_to_end,

@@ -227,7 +227,8 @@ private:
                 laid[k.number] = t;
                 continue;
             }
-            if (k.what.kind == operation_kind::snip || !is_alone(t))
+            if (k.what.kind == operation_kind::snip || k.what.kind >= operation_kind::moment ||
+                k.what.kind == operation_kind::seam || !is_alone(t))
                 continue;
             std::size_t last = laid[k.number];
             for (const std::size_t wall : k.wall_numbers)
