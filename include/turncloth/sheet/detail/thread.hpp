@@ -42,9 +42,11 @@ all_rows<Unit> rows_of(const work_plan<Unit>& plan) {
     for (const work_group<Unit>& g : plan.groups)
         for (const work_step<Unit>& s : g.steps) {
             const bool named = s.verb == work_verb::zipper || s.verb == work_verb::close_up;
-            if (s.verb != work_verb::sew && !named)
+            if (s.verb != work_verb::sew && s.verb != work_verb::seam && !named)
                 continue;
             for (const work_place<Unit>& p : s.places) {
+                if (s.verb == work_verb::seam && p.sewn.value() == 0)
+                    continue; // its first place has all of it
                 const std::int64_t copies = named || g.every_copy ? plan.parts[p.piece.index].count : 1;
                 const std::int64_t rows = copies * static_cast<std::int64_t>(p.across.at.size());
                 if (s.by_hand)
