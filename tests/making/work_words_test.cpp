@@ -192,7 +192,7 @@ TEST_CASE("every phrase is said somewhere, and a table says it otherwise") {
         string text = "<" + string(p.key) + ">";
         for (std::size_t open = p.english.find('{'); open != string::npos; open = p.english.find('{', open + 1))
             text += p.english.substr(open, p.english.find('}', open) + 1 - open);
-        otherwise.table.emplace(p.key, text);
+        otherwise.table.push_back({string(p.key), text});
     }
     string all;
     const auto say = [&](const work_plan<inch>& plan) {

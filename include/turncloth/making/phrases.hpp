@@ -15,10 +15,9 @@
 #include <array>
 #include <cstddef>
 #include <initializer_list>
-#include <map>
 #include <string>
 #include <string_view>
-#include <utility>
+#include <vector>
 
 namespace turncloth {
 
@@ -26,7 +25,11 @@ struct phrase {
     std::string_view key, english;
 };
 
-using phrase_table = std::map<std::string, std::string, std::less<>>;
+/// What is said for a key instead of the English.
+struct phrase_text {
+    std::string key, text;
+};
+using phrase_table = std::vector<phrase_text>;
 
 namespace phrases {
 
@@ -254,8 +257,10 @@ struct filled_in {
 };
 
 inline std::string said(const phrase& p, std::initializer_list<filled_in> data, const phrase_table& table = {}) {
-    const auto own = table.find(p.key);
-    const std::string_view text = own == table.end() ? p.english : std::string_view(own->second);
+    std::string_view text = p.english;
+    for (const phrase_text& own : table)
+        if (own.key == p.key)
+            text = own.text;
     std::string all;
     for (std::size_t at = 0; at < text.size();) {
         const std::size_t open = text.find('{', at), shut = text.find('}', open);

@@ -17,8 +17,8 @@
 #include <turncloth/making/work_step.hpp>
 
 #include <algorithm>
+#include <array>
 #include <cstddef>
-#include <map>
 #include <optional>
 #include <utility>
 #include <vector>
@@ -96,13 +96,27 @@ task task_of(const making<Unit>& design, const making_step& step) {
 
 template <length_unit Unit>
 std::vector<task> tasks_of(const making<Unit>& design, const std::vector<making_step>& steps) {
-    std::map<std::pair<operation_kind, std::size_t>, std::size_t> number;
+    std::vector<std::size_t> first; // number of each part's first copy
+    std::size_t copies = 0;
+    for (const part<Unit>& p : design.parts()) {
+        first.push_back(copies);
+        copies += static_cast<std::size_t>(p.count);
+    }
+    const auto number = [&](const cut_part& p) { return first[p.index] + static_cast<std::size_t>(p.copy); };
+    std::array<std::vector<std::size_t>, 6> step_of; // by kind and index
     std::vector<task> all;
+    all.reserve(steps.size());
     for (const making_step& s : steps) {
-        all.push_back(task_of(design, s));
+        task t = task_of(design, s);
+        t.number = number(t.on);
+        for (const cut_part& wall : t.walls)
+            t.wall_numbers.push_back(number(wall));
         for (const step_need& n : s.needs)
-            all.back().needs.push_back(number.at({n.first.kind, n.first.index}));
-        number[{s.what.kind, s.what.index}] = all.size() - 1;
+            t.needs.push_back(step_of[static_cast<std::size_t>(n.first.kind)][n.first.index]);
+        std::vector<std::size_t>& mine = step_of[static_cast<std::size_t>(s.what.kind)];
+        mine.resize(std::max(mine.size(), s.what.index + 1));
+        mine[s.what.index] = all.size();
+        all.push_back(std::move(t));
     }
     return all;
 }

@@ -223,9 +223,12 @@ private:
                                                      std::find_if(std::begin(larger), std::end(larger), enough);
         to_.scale = from_->may_enlarge && first != std::end(larger) ? *first : scale_for(enough);
         // One that is not stated need not be of the series, whose steps are at most of two and a half to one.
-        for (double finer = to_.scale / 2.5; for_screen && words_fit && finer < to_.scale; finer *= 1.02)
-            if (fits(finer))
-                to_.scale = finer;
+        if (for_screen && words_fit) {
+            double finer = to_.scale / 2.5;
+            while (finer < to_.scale && !fits(finer))
+                finer *= 1.02;
+            to_.scale = std::min(to_.scale, finer);
+        }
     }
 
     /// Labels that find no room, or would stray far, become numbers, for which all is arranged anew.
