@@ -9,7 +9,8 @@
 //   panel: finish, names, panel, size
 //   notions: bias, binding, bow, boxed, caution, error, hanging, joining, loop, pleats, thread, tie, zipper
 //   cloth: purchase, shrinkage
-//   making: box_found, boxed, compartments, design, executed, operations, order, parts, phrases, work_plan, work_step, work_words
+//   making: box_found, boxed, compartments, design, executed, operations, order, parts, phrases, work_plan, work_step,
+//           work_words
 //   sheet: bulk, making, notion, piece, project, sheet, text
 //
 // It leaves out, each to be included by itself or all with <turncloth/all.hpp>
