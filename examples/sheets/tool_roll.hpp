@@ -12,7 +12,7 @@
 #include "edition.hpp"
 #include <turncloth/making/fastenings.hpp>
 #include <turncloth/making/laying_on.hpp>
-#include <turncloth/making/zippers_over.hpp>
+#include <turncloth/sheet/making_of.hpp>
 
 #include <string>
 #include <utility>
@@ -59,35 +59,24 @@ public:
         : project_(p),
           m_(m),
           pockets_(pockets),
-          d_(p.name()),
-          outer_(cut(0, face::wrong)),
-          wadding_(cut(1)),
-          back_(cut(2)),
-          lining_(cut(3)),
-          tools_(cut(4)) {}
+          roll_(making_of(p)),
+          back_(roll_.part("back of the zipped pockets")),
+          lining_(roll_.part("lining")),
+          tools_(roll_.part("tool pockets")) {}
 
-    making<Unit> making_of() {
+    /// The project says how the layers lie, are zipped and are bound; the pockets and the tie are added here.
+    making<Unit> make() {
         d_.lips(m_.inset * 2);
-        lay_inside(d_, outer_, {wadding_, back_, lining_});
-        lay_on(d_, tools_, lining_, {}, middle());
-        finish_edge(d_, tools_, edge::top);
         add_tool_pockets();
         add_zipped_pockets();
-        for (const edge e : {edge::left, edge::right, edge::bottom})
-            finish_edge(d_, outer_, e, {wadding_, back_, lining_, tools_});
-        finish_edge(d_, outer_, edge::top, {wadding_, back_, lining_});
-        sew_tie<Unit>(d_, outer_,
+        sew_tie<Unit>(d_, roll_.part("outer"),
                       {edge::left, at<finished_edge>(m_.binding / 2), at<finished_edge>(height() - height() / 4)},
-                      {outer_, wadding_, back_, lining_, tools_});
+                      {roll_.part("outer"), roll_.part("wadding"), back_, lining_, tools_});
         d_.sewn_by_machine(sewn_throughout<Unit>().stitch, sewn_throughout<Unit>().overrun);
         return std::move(d_);
     }
 
 private:
-    panel_part<Unit> cut(std::size_t i, face up = face::right) {
-        const piece<Unit>& from = project_.pieces()[i];
-        return cut_for(d_, from.name(), from.shape(), {.cloth = {.name = from.material()}, .up = up});
-    }
     length<Unit> width() const { return project_.finished().width(); }
     length<Unit> height() const { return project_.finished().height(); }
     place<finished_edge, Unit> middle() const { return at<finished_edge>(height() / 2); }
@@ -96,10 +85,8 @@ private:
 
     void add_tool_pockets() {
         const length<Unit> each = (width() - m_.binding * 2) / pockets_;
-        if (pockets_ > 1)
-            d_.add(stitching<Unit>{.along = tools_.line(edge::left, at<finished_edge>(m_.binding + each)),
-                                   .through = {tools_, lining_},
-                                   .each = {at<cut_edge>(m_.binding + each), each, pockets_ - 1}});
+        sew_divisions<Unit>(d_, tools_, lining_, edge::left,
+                            {at<finished_edge>(m_.binding + each), each, pockets_ - 1});
         const mouth_handle top = d_.add(mouth<Unit>{.name = "top of the tool pockets",
                                                     .at = {tools_.line(edge::top, place<finished_edge, Unit>())}});
         d_.add(compartment<Unit>{.name = "tool pocket",
@@ -117,19 +104,9 @@ private:
     /// zipper opens a pocket of its own, which hangs below it.
     void add_zipped_pockets() {
         const zipper<Unit>& z = project_.zippers()[0];
-        std::vector<place<cut_edge, Unit>> centres;
-        for (const auto& c : z.centres)
-            centres.push_back(lining_.shape.from_cut_edge(edge::top, c));
-        const zipper_mouths sewn = sew_zippers<Unit>(d_, {.on = lining_,
-                                                          .centres = centres,
-                                                          .begins = m_.binding + z.opening.margin,
-                                                          .opening = opening(z.opening),
-                                                          .beyond = z.opening.beyond,
-                                                          .rows = z.rows,
-                                                          .slit = z.slit});
         length<Unit> from = bound();
-        for (std::size_t k = 0; k < centres.size(); ++k) {
-            const bool last = k + 1 == centres.size();
+        for (std::size_t k = 0; k < z.centres.size(); ++k) {
+            const bool last = k + 1 == z.centres.size();
             const length<Unit> to =
                 (last ? middle() : z.centres[k + 1]).from_datum() - (last ? length<Unit>() : z.rows) - m_.inset * 2;
             d_.add(
@@ -138,18 +115,24 @@ private:
                                      .between = {back_, lining_},
                                      .from_left = width() / 2,
                                      .from_top = to - m_.inset,
-                                     .mouths = {sewn.mouths[k]},
+                                     .mouths = {roll_.zippers[0].mouths[k]},
                                      .least_width = width() - bound() * 2,
                                      .least_height = to - from});
             from = to;
         }
+        // What is put into a zipped pocket must not slip down behind the tools: nothing opens into what lies there.
+        d_.add(compartment<Unit>{.name = "space behind the tool pockets",
+                                 .between = {back_, lining_},
+                                 .from_left = width() / 2,
+                                 .from_top = height() - height() / 4});
     }
 
     const project<Unit>& project_;
     const tool_roll_measures<Unit>& m_;
     std::int64_t pockets_;
-    making<Unit> d_;
-    panel_part<Unit> outer_, wadding_, back_, lining_, tools_;
+    project_making<Unit> roll_;
+    making<Unit>& d_ = roll_.design;
+    panel_part<Unit> back_, lining_, tools_;
 };
 
 struct tool_roll {
@@ -191,7 +174,7 @@ struct tool_roll {
 
         p.add(zippers(m, between_bindings, folds[0]));
         add_tie(p, m);
-        p.made_as(roll_making<Unit>(p, m, pockets).making_of());
+        p.made_as(roll_making<Unit>(p, m, pockets).make());
         add_pockets(p);
         p.add(sewn_throughout<Unit>());
         p.caution("Put each blade into its sheath before it goes into the roll: a point works its way through cloth.",
@@ -221,9 +204,10 @@ private:
         n.number("tool pockets", inside[0].count)
             .figure("each tool pocket, between its rows", inside[0].least_width)
             .figure("longest tool, when the upper half is folded over it", inside[0].least_height);
-        for (std::size_t k = 1; k < inside.size(); ++k)
-            n.figure(k + 1 < inside.size() ? "zipped pocket near the top, width of the largest flat packet"
-                                           : "zipped pocket, width of the largest flat packet",
+        const std::size_t zipped = p.zippers()[0].centres.size();
+        for (std::size_t k = 1; k <= zipped; ++k)
+            n.figure(k < zipped ? "zipped pocket near the top, width of the largest flat packet"
+                                : "zipped pocket, width of the largest flat packet",
                      opening(p.zippers()[0].opening))
                 .figure("its height", inside[k].least_height);
         p.add(n);

@@ -103,6 +103,23 @@ TEST_CASE("for a screen the lettering is larger, and neither a scale nor how to 
     }
 }
 
+TEST_CASE("on a screen a drawing is no wider than its paper is narrow, and as large as its words leave it") {
+    for (const page& p : all_drawings({.for_screen = true}))
+        CHECK(p.width == doctest::Approx(210)); // ISO 216, A4
+    // Half as long again: only at a scale that no ruler has do both fill the same width.
+    const auto share = [](length<inch> width) {
+        const page drawn = page_of(plain(width, 11_in), {}, {.for_screen = true});
+        const auto cut = std::find_if(drawn.strokes.begin(), drawn.strokes.end(),
+                                      [](const page_stroke& s) { return s.with.means == stroke_name("cut"); });
+        REQUIRE(cut != drawn.strokes.end());
+        const auto [first, last] = std::minmax_element(
+            cut->points.begin(), cut->points.end(), [](const page_point& a, const page_point& b) { return a.x < b.x; });
+        return (last->x - first->x) / drawn.width;
+    };
+    CHECK(share(40_in) > 0.6);
+    CHECK(share(60_in) == doctest::Approx(share(40_in)).epsilon(0.03));
+}
+
 TEST_CASE("a lay that is short and wide lies on its side, one that is long stands upright") {
     const page wide = page_of(mats(18_in, 9_in)), tall = page_of(mats(40_in, 70_in));
     CHECK(wide.width > wide.height);

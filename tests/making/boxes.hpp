@@ -60,7 +60,8 @@ private:
 
 /// Where a pad is not made right.
 struct pad_fault {
-    length<inch> half_short{}; ///< the second half of the base
+    length<inch> more_margin{}; ///< beside the zipper
+    length<inch> half_short{};  ///< the second half of the base
     bool no_mouth = false, no_clips = false;
 };
 
@@ -75,6 +76,7 @@ struct zipped_pad {
     length<inch> turn = "3/4"_in, margin = 1_in;
 
     explicit zipped_pad(const box_asked& asked, const pad_fault& wrong = {}) : b(asked) {
+        margin += wrong.more_margin;
         top = design.cut({.name = "top", .width = b.w + b.s * 2, .height = b.h + b.s * 2});
         half = design.cut({.name = "base half",
                            .width = b.w + b.s * 2,
@@ -219,6 +221,74 @@ struct boxed_bag_shell {
             }
             corners[c] = design.add(s);
         }
+    }
+};
+
+/// A bag with a boxed base and its lining, turned out through a gap in the lining's base. The rim is sewn last, and after
+/// turning out the gap is closed and a row sewn round the rim.
+struct lined_bag {
+    making<inch> design{"lined bag"};
+    boxed_bag_shell outer, lining;
+    operation rim, turned, closed, round[2];
+    mouth_handle gap{};
+
+    explicit lined_bag(const box_asked& b, bool with_gap = true)
+        : outer(design, b, "outer", true), lining(design, b, "lining", true) {
+        const length<inch> half = b.d / 2, across = b.w + b.d + b.s * 2;
+        seam_of<inch> s{.beyond = beyond_seam::back};
+        for (const int k : {0, 1}) {
+            s.one.push_back(span(outer.panel[k], edge::top, b.s, b.s, across - b.s));
+            s.other.push_back(span(lining.panel[k], edge::top, b.s, b.s, across - b.s));
+        }
+        rim = design.add(s);
+        if (!with_gap)
+            return;
+        const length<inch> from = b.s + half + b.w / 4;
+        gap = design.add(mouth<inch>{.name = "gap",
+                                     .at = {span(lining.panel[0], edge::bottom, b.s, from, from + b.w / 2)},
+                                     .by = closed_by::hand});
+        turned = design.add(moment{moment_kind::turn_out, gap.index});
+        closed = design.add(moment{moment_kind::close, gap.index});
+        for (const std::size_t k : {0U, 1U}) {
+            const cut_part p = outer.panel[static_cast<std::int64_t>(k)];
+            auto row = sewn(p, edge::top, b.s + "1/4"_in, {p});
+            row.along.begins = b.s;
+            row.along.ends = across - b.s;
+            round[k] = design.add(row);
+            design.add(before{closed, round[k], "the rim is pressed first"});
+        }
+    }
+};
+
+/// A cushion of 16 x 16 in with a back of two pieces that lap by 3 in: flat work, four rows through what lies there.
+struct lapped_cushion {
+    making<inch> design{"cushion"};
+    cut_part front, upper, lower;
+    operation turned;
+
+    lapped_cushion() {
+        front = design.cut({.name = "front", .width = 17_in, .height = 17_in});
+        upper = design.cut({.name = "upper back", .width = 17_in, .height = 11_in});
+        lower = design.cut({.name = "lower back", .width = 17_in, .height = 11_in});
+        hem(upper, edge::bottom);
+        hem(lower, edge::top);
+        design.add(laying<inch>{.piece = upper, .on = front, .up = face::wrong});
+        design.add(laying<inch>{.piece = lower, .on = upper, .up = face::wrong, .top = 6_in});
+        design.add(sewn(front, edge::top, "1/2"_in, {front, upper}));
+        design.add(sewn(front, edge::bottom, "1/2"_in, {front, lower}));
+        for (const edge e : {edge::left, edge::right})
+            design.add(sewn(front, e, "1/2"_in, {front, upper, lower}));
+        const auto lap =
+            design.add(mouth<inch>{.name = "lap", .at = {line(upper, edge::bottom, 1_in)}, .by = closed_by::lap});
+        turned = design.add(moment{moment_kind::turn_out, lap.index});
+    }
+
+private:
+    /// Turned to the wrong side, which lies up.
+    void hem(cut_part p, edge e) {
+        for (const auto& in : {"1/2"_in, 1_in})
+            design.add(crease<inch>{.at = line(p, e, in), .over = true});
+        design.add(sewn(p, e, "1 3/8"_in, {p}));
     }
 };
 

@@ -182,11 +182,14 @@ TEST_CASE("needs in a circle are refused by the shortest, each with its reason")
     }
 }
 
-TEST_CASE("what is not flat work is refused") {
+TEST_CASE("a quarter turn that no seam holds is a fault") {
     making<inch> d("box");
     const cut_part a = d.cut({.name = "a", .width = 4_in, .height = 4_in});
     d.add(crease<inch>{.at = line(a, edge::left, 1_in), .turn = turning::quarter});
-    CHECK_THROWS_WITH_AS(execute(d), "a quarter turn is not flat work", making_error);
+    const auto made = execute(d);
+    REQUIRE(made.faults.size() == 1);
+    CHECK(made.faults[0].sentence ==
+          "the crease on a, 1 in from its left edge, is to stand at a quarter turn, and no seam holds it so");
 }
 
 TEST_CASE("a row along a fold holds nothing, and a crease through sewn cloth tears it") {

@@ -170,6 +170,26 @@ TEST_CASE("a piece laid by its finished edges lies where they say, face to face 
     }
 }
 
+// Common practice: the edges of a pocket are turned under and pressed before it is laid on.
+TEST_CASE("edges that a pocket is sewn on by are folded before it is laid on") {
+    const auto turned = single_turned_hem("1/2"_in, "1/8"_in);
+    making<inch> d("cloth");
+    const auto cloth = cut_for(d, "cloth", panel<inch>(size(12_in, 16_in)));
+    const auto pocket = cut_for(d, "pocket", panel<inch>(size(8_in, 9_in), all_round(turned)));
+    const operation laid = lay_on(d, pocket, cloth, at<finished_edge>(2_in), at<finished_edge>(5_in));
+    sew_on(d, pocket, cloth, {edge::left, edge::right, edge::bottom}, "1/8"_in);
+    finish_edge(d, pocket, edge::top);
+    for (const edge e : {edge::left, edge::right, edge::bottom})
+        fold_edge(d, pocket, e);
+    std::size_t folds = 0;
+    for (const making_step& s : steps_of(d)) {
+        if (s.what == laid)
+            break;
+        folds += s.what.kind == operation_kind::crease ? 1 : 0;
+    }
+    CHECK(folds == 4);
+}
+
 TEST_CASE("strips and feet that are not of one number are refused, and a zipper that opens nowhere") {
     making<inch> d("organiser");
     const auto backing = cut_for(d, "backing", panel<inch>(size(20_in, 20_in), {}));

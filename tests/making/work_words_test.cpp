@@ -1,4 +1,5 @@
 // Steps in sentences: what a maker reads, and that each part of it can be said otherwise.
+#include "making/boxes.hpp"
 #include "making/things.hpp"
 #include <turncloth/making/work_plan.hpp>
 #include <turncloth/making/work_words.hpp>
@@ -191,7 +192,7 @@ TEST_CASE("every phrase is said somewhere, and a table says it otherwise") {
         string text = "<" + string(p.key) + ">";
         for (std::size_t open = p.english.find('{'); open != string::npos; open = p.english.find('{', open + 1))
             text += p.english.substr(open, p.english.find('}', open) + 1 - open);
-        otherwise.table.emplace(p.key, text);
+        otherwise.table.push_back({string(p.key), text});
     }
     string all;
     const auto say = [&](const work_plan<inch>& plan) {
@@ -205,7 +206,9 @@ TEST_CASE("every phrase is said somewhere, and a table says it otherwise") {
     auto row = sewn(mat, edge::left, 1_in, {mat});
     row.overrun = "1/2"_in;
     ended.add(row);
-    for (const making<inch>& d : {tool_roll(true).design, organiser().design, of_every_kind(), ended})
+    zipped_pad pad({.w = 16_in, .h = 9_in, .d = 2_in, .s = "1/2"_in});
+    pad.design.add(moment{moment_kind::turn_out, pad.zip.index});
+    for (const making<inch>& d : {tool_roll(true).design, organiser().design, of_every_kind(), ended, pad.design})
         say(work_plan_of(d));
     say(of_a_project());
     for (const phrase& p : all_phrases)

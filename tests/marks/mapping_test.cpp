@@ -111,6 +111,7 @@ sewn_spans random_spans(sampler& random) {
 template <class Datum>
 std::vector<place<Datum, inch>> marks_of(const std::vector<length<inch>>& spans) {
     std::vector<place<Datum, inch>> marks;
+    marks.reserve(spans.size());
     length<inch> reached;
     for (const length<inch>& span : spans)
         marks.push_back(at<Datum>(reached += span));

@@ -16,7 +16,7 @@ using refused::facts;
 
 namespace {
 
-const auto hem = double_turned_hem("1/4"_in, 1_in);
+constexpr auto hem = double_turned_hem("1/4"_in, 1_in);
 
 /// Of a square 4 in each way with an allowance of 1/2 in, but for what is changed.
 outline<inch> square_with(const std::vector<edge_allowance<inch>>& allowances,

@@ -94,6 +94,20 @@ TEST_CASE("hems of several kinds: each edge by its own turns, the ends of each b
     CHECK(thick[0].what().find("sew: trim what is turned under at the corners, or mitre them") != std::string::npos);
 }
 
+TEST_CASE("a mitre is offered only for the corners whose edges are turned alike") {
+    // Three hems folded at 3/8 and 1 1/8 in, and a heading: the foot's corners have legs of 2 x 1 1/8 in, the heading's none.
+    project<inch> p("Hanging", finished_size(20_in, 30_in));
+    const auto hem = double_turned_hem("3/8"_in, "3/4"_in, "1/8"_in);
+    p.add({"backing", "canvas", panel(p.finished(), {heading("2 1/2"_in, "1/2"_in, "1/8"_in), hem, hem, hem})});
+    const auto thick = sheet_of(p).bulk;
+    REQUIRE(thick.size() == 2);
+    for (const auto& w : thick) {
+        CHECK(w.edges.size() == 1);
+        CHECK(w.mitre_leg.has_value() == (w.edges[0] == edge::bottom));
+        CHECK(w.mitre_leg.value_or("2 1/4"_in) == "2 1/4"_in);
+    }
+}
+
 TEST_CASE("stitching on the very edge of a hem goes through it") {
     project<inch> p("Napkin", finished_size(12_in, 12_in));
     p.add({"napkin", "linen", panel(p.finished(), all_round(double_turned_hem("1/4"_in, 1_in)))});

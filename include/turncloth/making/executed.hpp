@@ -4,16 +4,20 @@
 //   row_met<U>             a row as it was sewn: how long it was then, through how many layers, which walls it met
 //   spot_met               the layers under a spot
 //   space_found<U>         a stated compartment: where it opens, and how tall it is at the width that it must have
+//   .boxed                 what seams make in space: box_found.hpp
 //
 //   const executed<inch> made = execute(roll);
 //   for (const making_fault& f : made.faults) std::puts(f.sentence.c_str());
 //
-// Flat work only: a seam that turns what lies beyond it, a quarter turn and a piece turned out are refused. Nothing that
-// is found wrong stops the rest from being looked at; a design that has no order is refused by steps_of.
+// Flat work lies in stacks; what seams join is placed in space besides. A compartment whose two walls are of one box is
+// judged by the inside of the box. Nothing that is found wrong stops the rest from being looked at; a design that has no
+// order is refused by steps_of.
 #ifndef TURNCLOTH_MAKING_EXECUTED_HPP
 #define TURNCLOTH_MAKING_EXECUTED_HPP
 
+#include <turncloth/making/boxed.hpp>
 #include <turncloth/making/detail/hollows.hpp>
+#include <turncloth/making/detail/sight.hpp>
 #include <turncloth/making/order.hpp>
 
 #include <algorithm>
@@ -67,8 +71,9 @@ struct executed {
     std::vector<row_met<Unit>> rows{};
     std::vector<spot_met> spots{};
     std::vector<space_found<Unit>> spaces{};
-    std::vector<making_fault> faults{};
-    std::size_t gaps = 0; ///< what the work of finding hollows grows with
+    turncloth::boxed<Unit> boxed{};
+    std::vector<making_fault> faults{}; ///< those of `boxed` too
+    std::size_t gaps = 0;               ///< what the work of finding hollows grows with
 };
 
 namespace detail {
@@ -78,12 +83,15 @@ class executor {
     using hollows = flat_work::lazy_hollows<for_any<Unit>>;
 
 public:
-    explicit executor(const making<Unit>& design) : design_(design), model_(design), bench_(model_.flat()) {
+    explicit executor(const making<Unit>& design)
+        : design_(design), model_(design), bench_(model_.flat()), boxer_(design, model_) {
         made_.steps = step_maker<Unit>(design, model_).steps();
     }
 
     executed<Unit> run() {
         laid_.assign(model_.count(), false);
+        made_.boxed = boxer_.run();
+        made_.faults = made_.boxed.faults;
         for (const making_step& s : made_.steps)
             carry_out(s.what);
         find_spaces();
@@ -114,6 +122,7 @@ private:
         case operation_kind::stitching:
             return sew(o);
         case operation_kind::seam:
+            return join(o);
         case operation_kind::moment:
         case operation_kind::opening:
             return;
@@ -172,6 +181,38 @@ private:
             sewn_.push_back(std::move(met));
         }
     }
+    /// Right sides together: the layers of both pieces as they are then.
+    void join(const operation& o) {
+        const seam_of<Unit>& s = design_.seams()[o.index];
+        row_met<Unit> row{o, 0, {}, 0, 0, {}, {}};
+        for (std::size_t k = 0; k < s.one.size(); ++k) {
+            const flat_work::layers one = layers_at(s.one[k]), other = layers_at(s.other[k]);
+            row.most = std::max(row.most, one.most + other.most);
+            row.least = k == 0 ? one.least + other.least : std::min(row.least, one.least + other.least);
+            for (const cut_part& wall : {s.one[k].on, s.other[k].on})
+                if (std::find(row.walls.begin(), row.walls.end(), wall) == row.walls.end())
+                    row.walls.push_back(wall);
+        }
+        for (const seam_sewn<Unit>& run : made_.boxed.sewn)
+            if (run.what == o) {
+                row.member = run.member;
+                row.sewn = run.sewn;
+                made_.rows.push_back(row);
+            }
+    }
+    flat_work::layers layers_at(const chalk_line<Unit>& l) const {
+        const flat_work::flat_line line = model_.line(l, l.in);
+        const flat_work::flat_part& p = model_.flat().parts[line.part];
+        const flat_work::lie& how = bench_.body_of(line.part)->how;
+        const whole from = line.begins.value_or(0), to = line.ends.value_or(line.at.level ? p.width : p.height);
+        const flat_work::table_line at = carried(line.at, how);
+        const flat_work::spot a = how(line.at.level ? flat_work::spot{from, line.at.at}
+                                                    : flat_work::spot{line.at.at, from}),
+                              b = how(line.at.level ? flat_work::spot{to, line.at.at}
+                                                    : flat_work::spot{line.at.at, to});
+        const whole x = at.level ? a.x : a.y, y = at.level ? b.x : b.y;
+        return layers_along(bench_.stack_of(line.part), at, {std::min(x, y), std::max(x, y)});
+    }
     length<Unit> length_sewn(const flat_work::flat_line& l, const flat_work::stretch& run) const {
         const whole w = run.to - run.from;
         return laid_[l.part] ? model_.length_of_whole(w) : model_.length_along(l.part, l.at.level, w);
@@ -210,7 +251,8 @@ private:
         };
         for (std::size_t c = 0; c < design_.compartments().size(); ++c)
             for (std::int64_t k = 0; k < design_.compartments()[c].count; ++k)
-                judge(c, k, stack_of(model_.number_of(design_.compartments()[c].between[0])));
+                if (!boxer_.is_boxed(design_.compartments()[c]))
+                    judge(c, k, stack_of(model_.number_of(design_.compartments()[c].between[0])));
     }
     std::vector<flat_work::stated_mouth> mouths() const {
         std::vector<flat_work::stated_mouth> all;
@@ -312,6 +354,7 @@ private:
     const making<Unit>& design_;
     flat_model<Unit> model_;
     flat_work::lazy_workbench<for_any<Unit>> bench_;
+    boxer<Unit> boxer_;
     executed<Unit> made_{};
     std::vector<bool> laid_{};
     std::vector<flat_work::sewn_row> sewn_{};
@@ -324,7 +367,6 @@ private:
 /// Throws as steps_of; what is found while it is made is in faults.
 template <length_unit Unit>
 executed<Unit> execute(const making<Unit>& design) {
-    require_flat(design);
     design.require_sound();
     return detail::executor<Unit>(design).run();
 }

@@ -6,6 +6,7 @@
 //   cut_for(design, name, panel, {.cloth, .count, .up})      adds the part; nothing is turned yet
 //   finish_edge(design, piece, edge, through)                one edge, through the walls named
 //   finish_edges(design, piece)                              every edge that is sewn to no other piece
+//   fold_edge(design, piece, edge)                           its folds without its rows
 //
 //   const auto mat = cut_for(design, "mat", panel(finished_size(12_in, 9_in), all_round(hem)));
 //   finish_edges(design, mat);
@@ -72,7 +73,14 @@ panel_part<Unit> cut_for(making<Unit>& design, std::string name, const panel<Uni
     return {part, shape, from.up};
 }
 
-/// Folds first, the outer before the inner, as a finish lists them; then its rows, through the piece and whatever else
+/// The folds alone, the outer before the inner, as a finish lists them: for an edge that the row of another operation holds.
+template <length_unit Unit>
+void fold_edge(making<Unit>& design, const std::type_identity_t<panel_part<Unit>>& piece, edge e) {
+    for (const auto& fold : piece.shape.finish_of(e).folds())
+        design.add(crease<Unit>{.at = piece.line(e, fold), .over = piece.up == face::wrong});
+}
+
+/// Folds first; then its rows, through the piece and whatever else
 /// is named. Nothing is added for an edge that is raw or joined to another piece.
 template <length_unit Unit>
 void finish_edge(making<Unit>& design, const std::type_identity_t<panel_part<Unit>>& piece, edge e,
@@ -82,8 +90,7 @@ void finish_edge(making<Unit>& design, const std::type_identity_t<panel_part<Uni
         return;
     if (std::find(through.begin(), through.end(), piece.part) == through.end())
         through.insert(through.begin(), piece.part);
-    for (const auto& fold : f.folds())
-        design.add(crease<Unit>{.at = piece.line(e, fold), .over = piece.up == face::wrong});
+    fold_edge(design, piece, e);
     for (const auto& row : f.stitching())
         design.add(stitching<Unit>{.along = piece.line(e, row), .through = through});
 }

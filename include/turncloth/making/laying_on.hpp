@@ -3,6 +3,7 @@
 //   lay_inside(design, outer, layers)                    one upon another, finished edge on finished edge
 //   lay_on(design, piece, on, from_left, from_top)       its finished edges at places from the other's finished edges
 //   sew_on(design, piece, on, edges, inset)              a row inside each of these finished edges, through both
+//   sew_divisions(design, piece, on, edge, row)          a row at each place from that finished edge, through both
 //
 //   lay_inside(design, outer, {wadding, lining});
 //   lay_on(design, pocket, lining, at<finished_edge>(2_in), at<finished_edge>(3_in));
@@ -41,6 +42,14 @@ void sew_on(making<Unit>& design, const std::type_identity_t<panel_part<Unit>>& 
             const std::vector<edge>& edges, const std::type_identity_t<length<Unit>>& inset) {
     for (const edge e : edges)
         design.add(stitching<Unit>{.along = piece.line(e, at<finished_edge>(inset)), .through = {piece, on}});
+}
+
+/// Like rows, such as part one piece into pockets; nothing where there are no places.
+template <length_unit Unit>
+void sew_divisions(making<Unit>& design, const std::type_identity_t<panel_part<Unit>>& piece, cut_part on, edge from,
+                   const std::type_identity_t<row<finished_edge, Unit>>& places) {
+    if (const row<cut_edge, Unit> all = piece.places(from, places); all.size() > 0)
+        design.add(stitching<Unit>{.along = piece.line(from, all[0]), .through = {piece, on}, .each = all});
 }
 
 /// The outer lies on the table as its face says, and the layers on it, from the bottom up.

@@ -117,7 +117,6 @@ lying<Unit> lying_of(const flat_model<Unit>& model, const flat_work::lazy_cells<
 template <length_unit Unit>
 lying<Unit> lying_after(const making<Unit>& design, const std::vector<making_step>& steps, std::size_t n,
                         const cut_part& part) {
-    require_flat(design);
     design.require_sound();
     if (!design.has(part))
         detail::refuse<making_error>("how a part lies that was not added cannot be said",

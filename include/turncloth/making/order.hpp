@@ -18,6 +18,7 @@
 #include <turncloth/making/detail/described.hpp>
 #include <turncloth/making/detail/model.hpp>
 #include <turncloth/making/detail/needs.hpp>
+#include <turncloth/making/detail/seam_order.hpp>
 
 #include <algorithm>
 #include <cstddef>
@@ -93,14 +94,20 @@ public:
             if (number_of(b.first) < all_.size() && number_of(b.then) < all_.size())
                 before_[number_of(b.then)].push_back({number_of(b.first), number_of(b.then), order_reason::asked});
         for (std::size_t i = 0; i < all_.size(); ++i)
-            phases_.push_back(found.phase_of(i));
+            phases_.push_back(i < flat_.size()                       ? found.phase_of(i)
+                              : all_[i].kind == operation_kind::seam ? making_phase::seaming
+                                                                     : making_phase::rest);
         rank();
+        if (flat_.size() < all_.size())
+            seam_order<Unit>(design, model, all_).add_to(before_, by_rank_);
+        sort_needs();
     }
 
     std::vector<making_step> steps() {
         state_.assign(all_.size(), not_met);
         for (const std::size_t i : by_rank_)
             take(i);
+        open_up(design_, model_, steps_);
         return std::move(steps_);
     }
 
@@ -114,7 +121,8 @@ private:
                 add({operation_kind::laying, i}, flat_work::flat_kind::laying,
                     {model_.number_of(design_.layings()[i].piece), 0});
         for (std::size_t i = 0; i < design_.creases().size(); ++i)
-            add({operation_kind::crease, i}, flat_work::flat_kind::crease, {i, 0});
+            if (design_.creases()[i].turn != turning::quarter) // which stands up by itself once its seams are sewn
+                add({operation_kind::crease, i}, flat_work::flat_kind::crease, {i, 0});
         for (std::size_t i = 0; i < design_.rows().size(); ++i)
             add({operation_kind::stitching, i}, flat_work::flat_kind::row, model_.rows_of(i));
         for (std::size_t i = 0; i < design_.snips().size(); ++i)
@@ -122,6 +130,9 @@ private:
         for (std::size_t i = 0; i < design_.spots().size(); ++i)
             if (model_.spots_of(i).first < model_.spots_of(i).second)
                 add({operation_kind::spot, i}, flat_work::flat_kind::spot, model_.spots_of(i));
+        for (const operation_kind kind : {operation_kind::seam, operation_kind::moment})
+            for (std::size_t i = 0; i < design_.count_of(kind); ++i)
+                all_.push_back({kind, i});
     }
     void add(const operation& o, flat_work::flat_kind kind, std::pair<std::size_t, std::size_t> range) {
         all_.push_back(o);
@@ -146,6 +157,10 @@ private:
         const operation& o = all_[i];
         key k{phases_[i], {}, 0, o.kind, 0, 0, 0, 0, 0};
         cut_part on;
+        if (o.kind == operation_kind::moment) {
+            k.in = static_cast<std::int64_t>(o.index);
+            return k;
+        }
         if (o.kind == operation_kind::laying) {
             on = design_.layings()[o.index].piece;
         } else if (const auto* c = o.kind == operation_kind::crease ? &design_.creases()[o.index] : nullptr;
@@ -176,6 +191,8 @@ private:
             by_rank_.push_back(i);
         std::stable_sort(by_rank_.begin(), by_rank_.end(),
                          [&](std::size_t a, std::size_t b) { return keys[a] < keys[b]; });
+    }
+    void sort_needs() {
         std::vector<std::size_t> rank(all_.size());
         for (std::size_t r = 0; r < by_rank_.size(); ++r)
             rank[by_rank_[r]] = r;
@@ -265,25 +282,9 @@ private:
 
 } // namespace detail
 
-/// Throws making_error where something of the design is not flat work, and cannot be carried out as such.
-template <length_unit Unit>
-void require_flat(const making<Unit>& design) {
-    std::vector<making_fault> found;
-    for (std::size_t i = 0; i < design.seams().size(); ++i)
-        found.push_back({"a seam is checked but not carried out: lay one piece on the other, and sew a row",
-                         {.kind = fault::unsuitable, .what = "a seam", .index = i}});
-    for (std::size_t i = 0; i < design.creases().size(); ++i)
-        if (design.creases()[i].turn == turning::quarter)
-            found.push_back(
-                {"a quarter turn is not flat work", {.kind = fault::unsuitable, .what = "a crease", .index = i}});
-    if (!found.empty())
-        detail::refuse<making_error>(std::move(found));
-}
-
 /// Throws making_error with every fault of the design, or with each arrow of the shortest circle.
 template <length_unit Unit>
 std::vector<making_step> steps_of(const making<Unit>& design) {
-    require_flat(design);
     design.require_sound();
     const detail::flat_model<Unit> model(design);
     return detail::step_maker<Unit>(design, model).steps();

@@ -15,10 +15,9 @@
 #include <array>
 #include <cstddef>
 #include <initializer_list>
-#include <map>
 #include <string>
 #include <string_view>
-#include <utility>
+#include <vector>
 
 namespace turncloth {
 
@@ -26,7 +25,11 @@ struct phrase {
     std::string_view key, english;
 };
 
-using phrase_table = std::map<std::string, std::string, std::less<>>;
+/// What is said for a key instead of the English.
+struct phrase_text {
+    std::string key, text;
+};
+using phrase_table = std::vector<phrase_text>;
 
 namespace phrases {
 
@@ -95,6 +98,12 @@ inline constexpr phrase row_one{"sew.row.one",
              "Sew {count} rows through {walls}, {at} from {edge}, {ends}: each {sewn} long, through {layers}."};
 inline constexpr phrase end_to_end{"sew.ends", "from edge to edge of {piece}"},
     from_to{"sew.from_to", "from {first} to {last} off {edge}"};
+inline constexpr phrase seam{"seam",
+                             "With right sides together, sew {edges} to {on}, {at} from the cut edges: {sewn} in all."},
+    seam_open{"seam.open",
+              "With right sides together, sew {edges} to {on}, {at} from the cut edges, and leave the {what} "
+              "open: {sewn} in all."};
+inline constexpr phrase open_up{"open", "Open the {what}, before the last seam."};
 inline constexpr phrase by_hand{"sew.by_hand", "Sew this by hand."};
 inline constexpr phrase overrun{"sew.overrun", "Sew back over {overrun} at both ends."},
     overrun_always{"sew.overrun.always", "Sew back over {overrun} at both ends of every row."};
@@ -197,6 +206,9 @@ inline constexpr std::array all_phrases = {phrases::comma,
                                            phrases::hem_one,
                                            phrases::hem_many,
                                            phrases::row_each,
+                                           phrases::seam,
+                                           phrases::seam_open,
+                                           phrases::open_up,
                                            phrases::row_one,
                                            phrases::row_many,
                                            phrases::end_to_end,
@@ -245,8 +257,10 @@ struct filled_in {
 };
 
 inline std::string said(const phrase& p, std::initializer_list<filled_in> data, const phrase_table& table = {}) {
-    const auto own = table.find(p.key);
-    const std::string_view text = own == table.end() ? p.english : std::string_view(own->second);
+    std::string_view text = p.english;
+    for (const phrase_text& own : table)
+        if (own.key == p.key)
+            text = own.text;
     std::string all;
     for (std::size_t at = 0; at < text.size();) {
         const std::size_t open = text.find('{', at), shut = text.find('}', open);

@@ -28,12 +28,36 @@ struct stitched {
     }
 };
 
-/// `made` is what execute gives for the design.
+namespace detail {
+
+/// How a row or a seam is sewn.
+template <length_unit Unit>
+struct sewn_how {
+    stitch_type stitch;
+    length<Unit> overrun{};
+    bool by_hand = false;
+};
+template <length_unit Unit>
+sewn_how<Unit> how_sewn(const making<Unit>& design, const operation& o) {
+    if (o.kind == operation_kind::seam) {
+        const seam_of<Unit>& s = design.seams()[o.index];
+        return {s.stitch, s.overrun, s.by_hand};
+    }
+    const stitching<Unit>& s = design.rows()[o.index];
+    return {s.stitch, s.overrun, s.by_hand};
+}
+
+} // namespace detail
+
+/// `made` is what execute gives for the design. A mouth in a seam that is closed by hand is sewn by hand.
 template <length_unit Unit>
 stitched<Unit> stitched_in(const making<Unit>& design, const executed<Unit>& made) {
     stitched<Unit> all;
+    for (const opened<Unit>& o : made.boxed.openings)
+        if (design.mouths()[o.what.index].by == closed_by::hand)
+            all.by_hand += o.wide;
     for (const row_met<Unit>& row : made.rows) {
-        const stitching<Unit>& asked = design.rows()[row.what.index];
+        const detail::sewn_how<Unit> asked = detail::how_sewn(design, row.what);
         if (asked.by_hand) {
             all.by_hand += row.sewn;
             continue;

@@ -17,8 +17,8 @@
 #include <turncloth/making/work_step.hpp>
 
 #include <algorithm>
+#include <array>
 #include <cstddef>
-#include <map>
 #include <optional>
 #include <utility>
 #include <vector>
@@ -58,12 +58,12 @@ std::vector<fraction> manner_of(const making<Unit>& design, const operation& o) 
         return {design.snips()[o.index].width.value()};
     case operation_kind::spot:
         return {flag(design.spots()[o.index].what)};
-    case operation_kind::seam:
+    case operation_kind::seam: // each is a step of its own
     case operation_kind::moment:
     case operation_kind::opening:
         break;
     }
-    return {};
+    return {static_cast<std::int64_t>(o.index)};
 }
 
 template <length_unit Unit>
@@ -75,6 +75,8 @@ task task_of(const making<Unit>& design, const making_step& step) {
         t.walls = {design.layings()[i].on};
         return t;
     }
+    if (step.what.kind == operation_kind::moment || step.what.kind == operation_kind::opening)
+        return t;
     const chalk_line<Unit> l = line_of(design, step.what);
     t.on = l.on;
     t.from = l.from;
@@ -94,43 +96,29 @@ task task_of(const making<Unit>& design, const making_step& step) {
 
 template <length_unit Unit>
 std::vector<task> tasks_of(const making<Unit>& design, const std::vector<making_step>& steps) {
-    std::map<std::pair<operation_kind, std::size_t>, std::size_t> number;
+    std::vector<std::size_t> first; // number of each part's first copy
+    std::size_t copies = 0;
+    for (const part<Unit>& p : design.parts()) {
+        first.push_back(copies);
+        copies += static_cast<std::size_t>(p.count);
+    }
+    const auto number = [&](const cut_part& p) { return first[p.index] + static_cast<std::size_t>(p.copy); };
+    std::array<std::vector<std::size_t>, 6> step_of; // by kind and index
     std::vector<task> all;
+    all.reserve(steps.size());
     for (const making_step& s : steps) {
-        all.push_back(task_of(design, s));
+        task t = task_of(design, s);
+        t.number = number(t.on);
+        for (const cut_part& wall : t.walls)
+            t.wall_numbers.push_back(number(wall));
         for (const step_need& n : s.needs)
-            all.back().needs.push_back(number.at({n.first.kind, n.first.index}));
-        number[{s.what.kind, s.what.index}] = all.size() - 1;
+            t.needs.push_back(step_of[static_cast<std::size_t>(n.first.kind)][n.first.index]);
+        std::vector<std::size_t>& mine = step_of[static_cast<std::size_t>(s.what.kind)];
+        mine.resize(std::max(mine.size(), s.what.index + 1));
+        mine[s.what.index] = all.size();
+        all.push_back(std::move(t));
     }
     return all;
-}
-
-/// What happens once the flat work is done.
-template <length_unit Unit>
-work_step<Unit> step_of(const making<Unit>& design, const moment& m) {
-    work_step<Unit> s;
-    switch (m.what) {
-    case moment_kind::turn_out:
-        s.verb = work_verb::turn_out;
-        s.what = design.mouths()[m.index].name;
-        break;
-    case moment_kind::put_in:
-        s.verb = work_verb::put_in;
-        s.what = design.all_contents()[m.index].what;
-        break;
-    case moment_kind::close:
-        s.verb = work_verb::close;
-        s.what = design.mouths()[m.index].name;
-        s.closing = design.mouths()[m.index].by;
-        break;
-    case moment_kind::fold:
-        s.verb = work_verb::fold_up;
-        break;
-    case moment_kind::roll:
-        s.verb = work_verb::roll;
-        break;
-    }
-    return s;
 }
 
 /// The work whose cautions belong to a step; nothing where none do.
@@ -145,6 +133,7 @@ constexpr std::optional<caution::work> care_of(work_verb verb, spot_kind spot) {
     case work_verb::fold:
         return caution::work::pressing;
     case work_verb::sew:
+    case work_verb::seam:
     case work_verb::join:
     case work_verb::apply:
     case work_verb::close_up:
@@ -175,13 +164,6 @@ void note_care(work_group<Unit>& g, const std::vector<work_part>& parts) {
     }
 }
 
-template <length_unit Unit>
-work_group<Unit> group_of(work_step<Unit> step) {
-    work_group<Unit> made;
-    made.steps.push_back(std::move(step));
-    return made;
-}
-
 } // namespace detail
 
 /// `steps` are those of this design.
@@ -197,8 +179,6 @@ work_plan<Unit> work_plan_of(const making<Unit>& design, const std::vector<makin
     made.groups.push_back(detail::group_of(std::move(cut)));
     for (work_group<Unit>& g : detail::planner<Unit>(design, detail::tasks_of(design, steps)).groups())
         made.groups.push_back(std::move(g));
-    for (const moment& m : design.moments())
-        made.groups.push_back(detail::group_of(detail::step_of(design, m)));
     for (work_group<Unit>& g : made.groups)
         detail::note_care(g, made.parts);
     return made;

@@ -34,6 +34,8 @@ enum class work_verb : unsigned char {
     hem,      ///< turned and stitched, where no more is known
     fold,     ///< and press
     sew,      ///< rows
+    seam,     ///< edges of pieces, right sides together; `through` are the others, `what` is left open
+    open,     ///< a mouth, before the last seam
     slit,     ///< and cut away
     set,      ///< eyelets, snaps; bar-tacks and buttons are sewn
     join,     ///< a longer piece to a shorter, mark to mark
@@ -75,7 +77,7 @@ struct work_place {
     bool corner = false;             ///< of a fold: across the corner of `side` and `across.from`
     bool all_round = false;          ///< of a laying: as far in from each edge of what it lies on
     length<Unit> turned{};           ///< of a fold: how much is turned, from the edge that is seen
-    length<Unit> sewn{};             ///< each row, as long as it is then
+    length<Unit> sewn{};             ///< each row, as long as it is then; of a seam, all of it at its first place
     std::size_t least = 0, most = 0; ///< layers along it
     friend bool operator==(const work_place&, const work_place&) = default;
 };

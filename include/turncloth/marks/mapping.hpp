@@ -90,13 +90,13 @@ private:
     static constexpr void require_on_piece(const place<Datum, Unit>& p, const place<Datum, Unit>& end,
                                            const char* which) {
         if (p < place<Datum, Unit>() || p > end)
-            refuse<marks_error>("a place " + to_text(p.from_datum()) + " along is off the " + which +
-                                    " piece, which is " + to_text(end.from_datum()) + " long",
-                                refusal{.kind = p > end ? fault::too_large : fault::too_small,
-                                        .what = "a place on the piece",
-                                        .given = amount_of(p.from_datum()),
-                                        .least = amount_of(length<Unit>()),
-                                        .most = amount_of(end.from_datum())});
+            refuse<marks_error>({"a place ", p.from_datum(), " along is off the ", which, " piece, which is ",
+                                 end.from_datum(), " long"},
+                                {.kind = p > end ? fault::too_large : fault::too_small,
+                                 .what = "a place on the piece",
+                                 .given = p.from_datum(),
+                                 .least = length<Unit>(),
+                                 .most = end.from_datum()});
     }
 };
 
@@ -109,12 +109,9 @@ public:
     constexpr even_mapping(length<Unit> longer, length<Unit> shorter, std::int64_t spans)
         : long_(divided_with_ends<long_piece>(longer, spans)), short_(divided_with_ends<short_piece>(shorter, spans)) {
         if (longer < shorter)
-            detail::refuse<marks_error>("the long piece must not be shorter than the short one: they were " +
-                                            to_text(longer) + " and " + to_text(shorter),
-                                        refusal{.kind = fault::too_small,
-                                                .what = "the long piece",
-                                                .given = amount_of(longer),
-                                                .least = amount_of(shorter)});
+            detail::refuse<marks_error>(
+                {"the long piece must not be shorter than the short one: they were ", longer, " and ", shorter},
+                {.kind = fault::too_small, .what = "the long piece", .given = longer, .least = shorter});
     }
 
     constexpr std::int64_t spans() const { return long_.size() - 1; }
@@ -147,12 +144,12 @@ public:
                              std::span<const place<short_piece, Unit>> shorter)
         : long_(longer), short_(shorter) {
         if (longer.size() != shorter.size() || longer.empty())
-            detail::refuse<marks_error>("both pieces need the same number of marks, at least one: they had " +
-                                            std::to_string(longer.size()) + " and " + std::to_string(shorter.size()),
-                                        refusal{.kind = fault::disagree,
-                                                .what = "the number of marks",
-                                                .given = amount_of(longer.size()),
-                                                .most = amount_of(shorter.size())});
+            detail::refuse<marks_error>({"both pieces need the same number of marks, at least one: they had ",
+                                         longer.size(), " and ", shorter.size()},
+                                        {.kind = fault::disagree,
+                                         .what = "the number of marks",
+                                         .given = longer.size(),
+                                         .most = shorter.size()});
         for (std::int64_t k = 0; k < spans(); ++k)
             require_span(k);
     }
@@ -174,13 +171,13 @@ private:
         const length<Unit> shorter = mark_on_short(k + 1) - mark_on_short(k);
         require_more_than_zero<marks_error>(shorter, "a span of the short piece");
         if (longer < shorter)
-            detail::refuse<marks_error>("span " + std::to_string(k + 1) + " of the long piece is " + to_text(longer) +
-                                            ", less than the " + to_text(shorter) + " it is sewn to",
-                                        refusal{.kind = fault::too_small,
-                                                .what = "a span of the long piece",
-                                                .given = amount_of(longer),
-                                                .least = amount_of(shorter),
-                                                .index = static_cast<std::size_t>(k)});
+            detail::refuse<marks_error>(
+                {"span ", k + 1, " of the long piece is ", longer, ", less than the ", shorter, " it is sewn to"},
+                {.kind = fault::too_small,
+                 .what = "a span of the long piece",
+                 .given = longer,
+                 .least = shorter,
+                 .index = static_cast<std::size_t>(k)});
     }
 
     template <class Place>

@@ -94,12 +94,9 @@ constexpr stepping<Unit> stepped(length<Unit> spacing, length<Unit> graduation) 
     require_more_than_zero<marks_error>(spacing, "the distance between marks");
     const length<Unit> rounded = nearest_to(spacing, graduation);
     if (rounded.value() == 0)
-        detail::refuse<marks_error>("a distance between marks of " + to_text(spacing) +
-                                        " rounds to nothing at a graduation of " + to_text(graduation),
-                                    refusal{.kind = fault::too_small,
-                                            .what = "the distance between marks",
-                                            .given = amount_of(spacing),
-                                            .least = amount_of(graduation)});
+        detail::refuse<marks_error>(
+            {"a distance between marks of ", spacing, " rounds to nothing at a graduation of ", graduation},
+            {.kind = fault::too_small, .what = "the distance between marks", .given = spacing, .least = graduation});
     return {rounded, rounded - spacing};
 }
 

@@ -56,13 +56,9 @@ constexpr length<Unit> clear_of(std::int64_t n, length<Unit> width, length<Unit>
     require_not_negative<marks_error>(margin, "the margin beside the outer things");
     const length<Unit> needed = width * fraction(n) + margin * 2;
     if (needed > along)
-        refuse<marks_error>("for " + counted(n, "thing") + " " + to_text(width) + " wide, with margins of " +
-                                to_text(margin) + ", " + to_text(needed) + " is needed, which is " +
-                                to_text(needed - along) + " more than the " + to_text(along) + " there is",
-                            refusal{.kind = fault::no_room,
-                                    .what = "the things to space",
-                                    .given = amount_of(needed),
-                                    .most = amount_of(along)});
+        refuse<marks_error>({"for ", counted(n, "thing"), " ", width, " wide, with margins of ", margin, ", ", needed,
+                             " is needed, which is ", needed - along, " more than the ", along, " there is"},
+                            {.kind = fault::no_room, .what = "the things to space", .given = needed, .most = along});
     return along - needed;
 }
 
@@ -91,13 +87,10 @@ constexpr spacing<Datum, Unit> spaced_centred(std::int64_t n, length<Unit> width
     require_not_negative<marks_error>(gap, "the gap between two things");
     const length<Unit> gaps = gap * fraction(n - 1);
     if (gaps > clear)
-        detail::refuse<marks_error>("for " + detail::counted(n - 1, "gap") + " of " + to_text(gap) + ", " +
-                                        to_text(gaps) + " is needed, which is " + to_text(gaps - clear) +
-                                        " more than the " + to_text(clear) + " that the things leave",
-                                    refusal{.kind = fault::no_room,
-                                            .what = "the gaps between the things",
-                                            .given = amount_of(gaps),
-                                            .most = amount_of(clear)});
+        detail::refuse<marks_error>(
+            {"for ", detail::counted(n - 1, "gap"), " of ", gap, ", ", gaps, " is needed, which is ", gaps - clear,
+             " more than the ", clear, " that the things leave"},
+            {.kind = fault::no_room, .what = "the gaps between the things", .given = gaps, .most = clear});
     return {n, width, (clear - gaps) / 2, gap};
 }
 

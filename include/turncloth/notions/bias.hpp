@@ -61,12 +61,9 @@ constexpr void require_strips(const bias_strip<Unit>& strip, length<Unit> across
     require_more_than_zero<binding_error>(strip.seam, "the seam of a join");
     require_more_than_zero<binding_error>(across, "the width of the cloth");
     if (across <= strip.seam * 2)
-        refuse<binding_error>("a cloth for bias strips must be wider than two seams of " + to_text(strip.seam) +
-                                  ": it was " + to_text(across),
-                              refusal{.kind = fault::too_small,
-                                      .what = "the width of the cloth",
-                                      .given = amount_of(across),
-                                      .least = amount_of(strip.seam * 2)});
+        refuse<binding_error>(
+            {"a cloth for bias strips must be wider than two seams of ", strip.seam, ": it was ", across},
+            {.kind = fault::too_small, .what = "the width of the cloth", .given = across, .least = strip.seam * 2});
 }
 
 /// floor((along - 2 seam) / (sqrt(2) width)), of a piece that is longer than two seams.
@@ -122,9 +119,8 @@ constexpr bias_strips<Unit> bias_from(const bias_piece<Unit>& piece, const bias_
     const std::int64_t n = detail::bias_count(piece, strip);
     if (n < 1)
         detail::refuse<binding_error>(
-            "a piece " + to_text(piece.across) + " by " + to_text(piece.along) + " gives no bias strip " +
-                to_text(strip.width) + " wide",
-            refusal{.kind = fault::no_room, .what = "the width of a strip", .given = amount_of(strip.width)});
+            {"a piece ", piece.across, " by ", piece.along, " gives no bias strip ", strip.width, " wide"},
+            {.kind = fault::no_room, .what = "the width of a strip", .given = strip.width});
     const fraction straight = detail::straight_length(piece.across, strip.seam, n);
     return {n, n - 1, length_of<Unit>(square_root(straight * straight * 2, step.value(), rounding::down))};
 }
@@ -169,9 +165,8 @@ constexpr length<Unit> most_bias_before_seams(const bias_piece<Unit>& piece, len
     const auto left = piece.across * piece.along - shortest * shortest / 2;
     if (left.value() <= 0)
         detail::refuse<binding_error>(
-            "strips of " + to_text(shortest) + " and more cannot be cut from a piece " + to_text(piece.across) +
-                " by " + to_text(piece.along),
-            refusal{.kind = fault::no_room, .what = "the shortest strip", .given = amount_of(shortest)});
+            {"strips of ", shortest, " and more cannot be cut from a piece ", piece.across, " by ", piece.along},
+            {.kind = fault::no_room, .what = "the shortest strip", .given = shortest});
     return length_of<Unit>(left.value() / width.value());
 }
 
@@ -221,9 +216,8 @@ constexpr length<Unit> longest_bias(const diagonal_strip<Unit>& strip, length<Un
     require_more_than_zero<binding_error>(width, "the width of a strip");
     const fraction s = square.value(), w = width.value();
     if (s * s * 2 <= w * w)
-        detail::refuse<binding_error>(
-            "a square of " + to_text(square) + " gives no strip " + to_text(width) + " wide on its diagonal",
-            refusal{.kind = fault::no_room, .what = "the width of a strip", .given = amount_of(width)});
+        detail::refuse<binding_error>({"a square of ", square, " gives no strip ", width, " wide on its diagonal"},
+                                      {.kind = fault::no_room, .what = "the width of a strip", .given = width});
     // The diagonal is brought down first, so the difference may be one graduation short: then the next is allowed too.
     const fraction candidate = down_to(square_root(s * s * 2, step.value(), rounding::down) - w, step.value());
     const fraction next = candidate + step.value() + w;

@@ -46,12 +46,9 @@ constexpr void require_allowance(const binding_allowance<Unit>& a) {
 template <length_unit Unit>
 constexpr length<Unit> shown_of(length<Unit> cut, length<Unit> taken, std::int64_t faces) {
     if (cut <= taken)
-        refuse<binding_error>("a strip cut " + to_text(cut) + " wide is taken up by its seams and turn, " +
-                                  to_text(taken),
-                              refusal{.kind = fault::too_small,
-                                      .what = "the cut width of a strip",
-                                      .given = amount_of(cut),
-                                      .least = amount_of(taken)});
+        refuse<binding_error>(
+            {"a strip cut ", cut, " wide is taken up by its seams and turn, ", taken},
+            {.kind = fault::too_small, .what = "the cut width of a strip", .given = cut, .least = taken});
     return (cut - taken) / faces;
 }
 

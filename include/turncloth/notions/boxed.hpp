@@ -126,13 +126,10 @@ constexpr length<Unit> corner_cut(length<Unit> depth, const corner_seams<Unit>& 
     require_more_than_zero<boxed_error>(depth, "the depth of a box");
     detail::require_seams(sewn);
     if (sewn.across >= depth / 2)
-        detail::refuse<boxed_error>("a box " + to_text(depth) +
-                                        " deep leaves no corner to cut out with an allowance of " +
-                                        to_text(sewn.across) + " across it, which must be less than half the depth",
-                                    refusal{.kind = fault::no_room,
-                                            .what = "the allowance across a corner",
-                                            .given = amount_of(sewn.across),
-                                            .most = amount_of(depth / 2)});
+        detail::refuse<boxed_error>(
+            {"a box ", depth, " deep leaves no corner to cut out with an allowance of ", sewn.across,
+             " across it, which must be less than half the depth"},
+            {.kind = fault::no_room, .what = "the allowance across a corner", .given = sewn.across, .most = depth / 2});
     return depth / 2 + sewn.seam - sewn.across;
 }
 
@@ -158,11 +155,11 @@ template <length_unit Unit>
 constexpr boxed_size<Unit> box_of_depth(const cut_size<Unit>& panel, length<Unit> depth, length<Unit> seam) {
     const length<Unit> taken = depth + seam * 2;
     if (depth.value() <= 0 || panel.width() <= taken || panel.height() <= taken)
-        refuse<boxed_error>("panels cut " + to_text(panel) + " with corners that make a depth of " + to_text(depth) +
-                                " and seams of " + to_text(seam) + " do not make a box",
-                            refusal{.kind = depth.value() <= 0 ? fault::too_small : fault::no_room,
-                                    .what = "the depth that the corners make",
-                                    .given = amount_of(depth)});
+        refuse<boxed_error>({"panels cut ", panel, " with corners that make a depth of ", depth, " and seams of ", seam,
+                             " do not make a box"},
+                            {.kind = depth.value() <= 0 ? fault::too_small : fault::no_room,
+                             .what = "the depth that the corners make",
+                             .given = depth});
     return {panel.width() - taken, panel.height() - taken, depth};
 }
 
@@ -234,10 +231,9 @@ constexpr box_edging<Unit> edging(const boxed_size<Unit>& box, length<Unit> allo
     if (pieces == 1)
         return {{round + allowance * 2}, 1, width, round + allowance * 2};
     if (pieces != 4)
-        detail::refuse<boxed_error>("the edging of a box is cut in 1 strip or in 4: it was " + std::to_string(pieces),
-                                    refusal{.kind = fault::unsuitable,
-                                            .what = "the number of strips of an edging",
-                                            .given = amount_of(pieces)});
+        detail::refuse<boxed_error>(
+            {"the edging of a box is cut in 1 strip or in 4: it was ", pieces},
+            {.kind = fault::unsuitable, .what = "the number of strips of an edging", .given = pieces});
     const length<Unit> one = box.width() + allowance * 2, other = box.height() + allowance * 2;
     return {{one, other, one, other}, 4, width, (one + other) * 2};
 }
@@ -303,18 +299,17 @@ constexpr boxed_size<Unit> box_from_plates(const cut_size<Unit>& plate, const ed
     const length<Unit> taken = allowance * 2;
     if (plate.width() <= taken || plate.height() <= taken || ring.width <= taken)
         detail::refuse<boxed_error>(
-            "seams of " + to_text(allowance) + " take up all of a plate " + to_text(plate) + " or of an edging " +
-                to_text(ring.width) + " wide",
-            refusal{.kind = fault::no_room, .what = "the allowance of a box", .given = amount_of(allowance)});
+            {"seams of ", allowance, " take up all of a plate ", plate, " or of an edging ", ring.width, " wide"},
+            {.kind = fault::no_room, .what = "the allowance of a box", .given = allowance});
     const boxed_size<Unit> box(plate.width() - taken, plate.height() - taken, ring.width - taken);
     if (box.round() != ring.round)
-        detail::refuse<boxed_error>("an edging " + to_text(ring.round) + " round does not fit plates that are " +
-                                        to_text(box.round()) + " round",
-                                    refusal{.kind = fault::disagree,
-                                            .what = "the edging's way round",
-                                            .given = amount_of(ring.round),
-                                            .least = amount_of(box.round()),
-                                            .most = amount_of(box.round())});
+        detail::refuse<boxed_error>(
+            {"an edging ", ring.round, " round does not fit plates that are ", box.round(), " round"},
+            {.kind = fault::disagree,
+             .what = "the edging's way round",
+             .given = ring.round,
+             .least = box.round(),
+             .most = box.round()});
     return box;
 }
 

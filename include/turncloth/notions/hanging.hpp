@@ -60,11 +60,9 @@ constexpr length<Unit> stitched_below(const finish<Unit>& heading) {
         if (const length<Unit> below = row.from_datum() - heading.allowance(); below > innermost)
             innermost = below;
     if (innermost.value() == 0)
-        refuse<hanging_error>("eyelets need a turned and stitched heading: a " + std::string(heading.name()) +
-                                  " has no cloth between two layers",
-                              refusal{.kind = fault::unsuitable,
-                                      .what = "the finish of an edge with eyelets",
-                                      .where = std::string(heading.name())});
+        refuse<hanging_error>(
+            {"eyelets need a turned and stitched heading: a ", heading.name(), " has no cloth between two layers"},
+            {.kind = fault::unsuitable, .what = "the finish of an edge with eyelets", .where = heading.name()});
     return innermost;
 }
 
@@ -72,14 +70,13 @@ template <length_unit Unit>
 constexpr void require_clear_of_side(const finish<Unit>& side, length<Unit> margin, length<Unit> clear,
                                      const char* which) {
     if (margin < side.reach() + clear)
-        refuse<hanging_error>("an eyelet " + to_text(margin) + " from the " + which + " edge is not clear of the " +
-                                  std::string(side.name()) + " there, which lies " + to_text(side.reach()) +
-                                  " deep and needs " + to_text(clear) + " more",
-                              refusal{.kind = fault::too_small,
-                                      .what = "the margin beside an eyelet",
-                                      .given = amount_of(margin),
-                                      .least = amount_of(side.reach() + clear),
-                                      .where = which});
+        refuse<hanging_error>({"an eyelet ", margin, " from the ", which, " edge is not clear of the ", side.name(),
+                               " there, which lies ", side.reach(), " deep and needs ", clear, " more"},
+                              {.kind = fault::too_small,
+                               .what = "the margin beside an eyelet",
+                               .given = margin,
+                               .least = side.reach() + clear,
+                               .where = which});
 }
 
 } // namespace detail
@@ -100,21 +97,15 @@ constexpr eyelet_row<Unit> eyelets(const panel<Unit>& p, std::int64_t n, const e
     require_more_than_zero<hanging_error>(e.hole, "the hole of an eyelet");
     require_not_negative<hanging_error>(keep.clear, "the distance that a rim keeps clear");
     if (e.rim <= e.hole)
-        detail::refuse<hanging_error>("the rim of an eyelet must be wider than its hole, " + to_text(e.hole) +
-                                          ": it was " + to_text(e.rim),
-                                      refusal{.kind = fault::too_small,
-                                              .what = "the rim of an eyelet",
-                                              .given = amount_of(e.rim),
-                                              .least = amount_of(e.hole)});
+        detail::refuse<hanging_error>(
+            {"the rim of an eyelet must be wider than its hole, ", e.hole, ": it was ", e.rim},
+            {.kind = fault::too_small, .what = "the rim of an eyelet", .given = e.rim, .least = e.hole});
     const length<Unit> room = detail::stitched_below(p.finish_of(edge::top));
     if (e.rim + keep.clear * 2 > room)
-        detail::refuse<hanging_error>("a rim of " + to_text(e.rim) + " kept " + to_text(keep.clear) +
-                                          " clear does not fit the heading, which is stitched " + to_text(room) +
-                                          " below its fold",
-                                      refusal{.kind = fault::no_room,
-                                              .what = "the rim of an eyelet",
-                                              .given = amount_of(e.rim),
-                                              .most = amount_of(room - keep.clear * 2)});
+        detail::refuse<hanging_error>(
+            {"a rim of ", e.rim, " kept ", keep.clear, " clear does not fit the heading, which is stitched ", room,
+             " below its fold"},
+            {.kind = fault::no_room, .what = "the rim of an eyelet", .given = e.rim, .most = room - keep.clear * 2});
     detail::require_clear_of_side(p.finish_of(edge::left), keep.margin, keep.clear, "left");
     detail::require_clear_of_side(p.finish_of(edge::right), keep.margin, keep.clear, "right");
     return {spaced_from_margins<finished_edge>(n, e.rim, p.finished().width(), keep.margin),
@@ -139,21 +130,18 @@ constexpr std::int64_t fewest_eyelets(length<Unit> along, const eyelet_limits<Un
     require_more_than_zero<hanging_error>(keep.most, "the distance between eyelets");
     const length<Unit> between = along - keep.margin * 2 - keep.rim; // the outer centres
     if (between.value() <= 0)
-        detail::refuse<hanging_error>("two eyelets with rims of " + to_text(keep.rim) + " and margins of " +
-                                          to_text(keep.margin) + " have no room in " + to_text(along),
-                                      refusal{.kind = fault::too_small,
-                                              .what = "the length for a row of eyelets",
-                                              .given = amount_of(along),
-                                              .least = amount_of(keep.margin * 2 + keep.rim)});
+        detail::refuse<hanging_error>(
+            {"two eyelets with rims of ", keep.rim, " and margins of ", keep.margin, " have no room in ", along},
+            {.kind = fault::too_small,
+             .what = "the length for a row of eyelets",
+             .given = along,
+             .least = keep.margin * 2 + keep.rim});
     const fraction gaps = ceil(ratio(between, keep.most));
     const fraction n = gaps + (keep.even_count && numerator(gaps) % 2 == 0 ? 2 : 1);
     if (between < keep.rim * (n - 1))
-        detail::refuse<hanging_error>(to_text(n) + " eyelets, for no more than " + to_text(keep.most) +
-                                          " between centres, would overlap: their rims are " + to_text(keep.rim),
-                                      refusal{.kind = fault::no_room,
-                                              .what = "the rim of an eyelet",
-                                              .given = amount_of(keep.rim),
-                                              .most = amount_of(between / (n - 1))});
+        detail::refuse<hanging_error>(
+            {n, " eyelets, for no more than ", keep.most, " between centres, would overlap: their rims are ", keep.rim},
+            {.kind = fault::no_room, .what = "the rim of an eyelet", .given = keep.rim, .most = between / (n - 1)});
     return numerator(n);
 }
 
@@ -208,12 +196,10 @@ constexpr length<Unit> film_for_fullness(length<Unit> backing, std::int64_t n, f
     require_at_least<hanging_error>(n, std::int64_t{1}, "the number of pockets");
     const length<Unit> span = backing / n, full = down_to(span * fullness, step);
     if (full < span)
-        detail::refuse<hanging_error>("a fullness of " + to_text(fullness) + " on pockets of " + to_text(span) +
-                                          ", brought down to " + to_text(full) + ", is less than the backing",
-                                      refusal{.kind = fault::too_small,
-                                              .what = "the film of a pocket",
-                                              .given = amount_of(full),
-                                              .least = amount_of(span)});
+        detail::refuse<hanging_error>(
+            {"a fullness of ", fullness, " on pockets of ", span, ", brought down to ", full,
+             ", is less than the backing"},
+            {.kind = fault::too_small, .what = "the film of a pocket", .given = full, .least = span});
     return full * n;
 }
 
@@ -239,12 +225,9 @@ constexpr dividing_strips<Datum, Unit> strip_dividers(length<Unit> span, std::in
     require_not_negative<hanging_error>(width, "the width of a divider");
     const length<Unit> strips = width * (n - 1);
     if (strips >= span)
-        detail::refuse<hanging_error>(std::to_string(n - 1) + " dividers " + to_text(width) +
-                                          " wide leave no pocket in " + to_text(span),
-                                      refusal{.kind = fault::no_room,
-                                              .what = "the dividers together",
-                                              .given = amount_of(strips),
-                                              .most = amount_of(span)});
+        detail::refuse<hanging_error>(
+            {n - 1, " dividers ", width, " wide leave no pocket in ", span},
+            {.kind = fault::no_room, .what = "the dividers together", .given = strips, .most = span});
     const length<Unit> clear = (span - strips) / n;
     return {row<Datum, Unit>(at<Datum>(clear), clear + width, n - 1), clear};
 }

@@ -51,12 +51,9 @@ constexpr length<Unit> join_loss(join kind, const strip_ends<Unit>& ends, length
         return allowance * 2;
     case join::diagonal:
         if (allowance * 2 > width)
-            detail::refuse<joining_error>("a diagonal join of strips " + to_text(width) +
-                                              " wide has no room for an allowance of " + to_text(allowance),
-                                          refusal{.kind = fault::no_room,
-                                                  .what = "the allowance of a join",
-                                                  .given = amount_of(allowance),
-                                                  .most = amount_of(width / 2)});
+            detail::refuse<joining_error>(
+                {"a diagonal join of strips ", width, " wide has no room for an allowance of ", allowance},
+                {.kind = fault::no_room, .what = "the allowance of a join", .given = allowance, .most = width / 2});
         return width;
     case join::slanting:
         break;
@@ -90,12 +87,9 @@ constexpr joined_widths<Unit> cloth_widths(length<Unit> needed, const width_and_
     require_more_than_zero<joining_error>(each.width, "a width of cloth");
     require_not_negative<joining_error>(each.join, "what a join takes");
     if (each.join >= each.width)
-        detail::refuse<joining_error>("each join takes " + to_text(each.join) + ", which is all of a width of " +
-                                          to_text(each.width),
-                                      refusal{.kind = fault::no_room,
-                                              .what = "what a join takes",
-                                              .given = amount_of(each.join),
-                                              .most = amount_of(each.width)});
+        detail::refuse<joining_error>(
+            {"each join takes ", each.join, ", which is all of a width of ", each.width},
+            {.kind = fault::no_room, .what = "what a join takes", .given = each.join, .most = each.width});
     const length<Unit> gain = each.width - each.join;
     const std::int64_t not_joined = how == joined::flat ? 1 : 0; // the last of a flat piece keeps its whole width
     const std::int64_t by_gain = ceil(ratio(needed - each.join * not_joined, gain));

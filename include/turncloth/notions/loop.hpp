@@ -127,12 +127,12 @@ constexpr pocket_sizes<Unit> pocket_for_box(const boxed_thing<Unit>& box, const 
     require_more_than_zero<loop_error>(box.height, "the height of a box");
     require_not_negative<loop_error>(ease, "the ease of a pocket");
     if (box.height + above <= length<Unit>())
-        detail::refuse<loop_error>("a pocket must cover some of the box: of " + to_text(box.height) + " it leaves " +
-                                       to_text(-above) + " bare",
-                                   refusal{.kind = fault::too_small,
-                                           .what = "how far a pocket goes on above its box",
-                                           .given = amount_of(above),
-                                           .least = amount_of(-box.height)});
+        detail::refuse<loop_error>(
+            {"a pocket must cover some of the box: of ", box.height, " it leaves ", -above, " bare"},
+            {.kind = fault::too_small,
+             .what = "how far a pocket goes on above its box",
+             .given = above,
+             .least = -box.height});
     figure<Unit> width, height;
     width.plus(box.width, "the box's width").plus(box.depth, "its depth");
     if (ease.value() != 0)
@@ -158,12 +158,9 @@ constexpr length<Unit> box_for_pocket(length<Unit> pocket_width, const box_in_po
     require_more_than_zero<loop_error>(depth, "the depth of a box");
     require_not_negative<loop_error>(ease, "the ease of a pocket");
     if (pocket_width <= depth + ease)
-        detail::refuse<loop_error>("a pocket " + to_text(pocket_width) + " wide has no room for a box " +
-                                       to_text(depth) + " deep with an ease of " + to_text(ease),
-                                   refusal{.kind = fault::too_small,
-                                           .what = "the width of a pocket",
-                                           .given = amount_of(pocket_width),
-                                           .least = amount_of(depth + ease)});
+        detail::refuse<loop_error>(
+            {"a pocket ", pocket_width, " wide has no room for a box ", depth, " deep with an ease of ", ease},
+            {.kind = fault::too_small, .what = "the width of a pocket", .given = pocket_width, .least = depth + ease});
     return pocket_width - depth - ease;
 }
 

@@ -171,10 +171,8 @@ constexpr pleats_and_rest<Unit> pleats_in(pleat kind, length<Unit> cloth, const 
     require_more_than_zero<pleats_error>(size.width, "the width of a pleat");
     const length<Unit> each = size.width + pleating<Unit>(kind, size.width, 1, size.depth).taken();
     if (cloth < each)
-        detail::refuse<pleats_error>(
-            "a pleat takes " + to_text(each) + " of cloth: there was " + to_text(cloth),
-            refusal{
-                .kind = fault::too_small, .what = "the cloth", .given = amount_of(cloth), .least = amount_of(each)});
+        detail::refuse<pleats_error>({"a pleat takes ", each, " of cloth: there was ", cloth},
+                                     {.kind = fault::too_small, .what = "the cloth", .given = cloth, .least = each});
     const std::int64_t n = floor(ratio(cloth, each));
     return {pleating<Unit>(kind, size.width * n, n, size.depth), cloth - each * n};
 }
@@ -222,21 +220,17 @@ constexpr tucking<Unit> tucks(length<Unit> finished, const tuck_size<Unit>& size
     require_at_least<pleats_error>(size.pitch, size.depth, "the pitch of tucks");
     const length<Unit> between = finished - size.ends * 2;
     if (between.value() <= 0)
-        detail::refuse<pleats_error>("the ends beyond the tucks, " + to_text(size.ends * 2) + ", leave nothing of " +
-                                         to_text(finished),
-                                     refusal{.kind = fault::no_room,
-                                             .what = "the length beyond the last tuck",
-                                             .given = amount_of(size.ends),
-                                             .most = amount_of(finished / 2)});
+        detail::refuse<pleats_error>({"the ends beyond the tucks, ", size.ends * 2, ", leave nothing of ", finished},
+                                     {.kind = fault::no_room,
+                                      .what = "the length beyond the last tuck",
+                                      .given = size.ends,
+                                      .most = finished / 2});
     const fraction gaps = ceil(ratio(between, size.pitch));
     const length<Unit> each = between / gaps;
     if (each < size.depth)
-        detail::refuse<pleats_error>("tucks " + to_text(size.depth) + " deep at a pitch of " + to_text(each) +
-                                         " would cover each other",
-                                     refusal{.kind = fault::no_room,
-                                             .what = "the depth of a tuck",
-                                             .given = amount_of(size.depth),
-                                             .most = amount_of(each)});
+        detail::refuse<pleats_error>(
+            {"tucks ", size.depth, " deep at a pitch of ", each, " would cover each other"},
+            {.kind = fault::no_room, .what = "the depth of a tuck", .given = size.depth, .most = each});
     figure<Unit> cut;
     cut.plus(finished, "finished").plus_times(2 * (gaps + 1), {size.depth}, "depth");
     return {numerator(gaps + 1), each, each - size.depth, cut};

@@ -59,9 +59,8 @@ namespace detail {
     std::string known;
     for (const stitch_type& s : stitch_types)
         known.append(known.empty() ? "" : ", ").append(std::to_string(s.number));
-    refuse<thread_error>(
-        "no thread ratio is listed for stitch type " + std::to_string(number) + ": there are " + known,
-        refusal{.kind = fault::missing, .what = "a stitch type that is listed", .given = amount_of(number)});
+    refuse<thread_error>({"no thread ratio is listed for stitch type ", number, ": there are ", known},
+                         {.kind = fault::missing, .what = "a stitch type that is listed", .given = number});
 }
 
 } // namespace detail

@@ -59,12 +59,12 @@ constexpr void require_sound(const ribbon_tie<Unit>& t) {
                                "as a fraction of the length");
     require_between<tie_error>(fraction(0), t.from, t.to, "where a ribbon's run starts", "which is where it ends");
     if (t.loop.value() > 0 && t.free_at_start.value() > 0)
-        refuse<tie_error>("a ribbon starts with a loop or with a free end, not both: they were " + to_text(t.loop) +
-                              " and " + to_text(t.free_at_start),
-                          refusal{.kind = fault::unsuitable,
-                                  .what = "the free end at the start of a tie",
-                                  .given = amount_of(t.free_at_start),
-                                  .most = amount_of(length<Unit>())});
+        refuse<tie_error>(
+            {"a ribbon starts with a loop or with a free end, not both: they were ", t.loop, " and ", t.free_at_start},
+            {.kind = fault::unsuitable,
+             .what = "the free end at the start of a tie",
+             .given = t.free_at_start,
+             .most = length<Unit>()});
 }
 
 /// One more term, unless it is nothing.
@@ -87,8 +87,8 @@ constexpr figure<Unit> ribbon_working(const ribbon_tie<Unit>& t) {
     detail::plus_any(f, 1, t.free_at_start, "free end at the start");
     detail::plus_any(f, 1, t.free_at_end, "free end");
     if (f.terms().empty())
-        detail::refuse<tie_error>("a tie needs a run, a loop or a free end: all were nothing",
-                                  refusal{.kind = fault::missing, .what = "a run, a loop or a free end"});
+        detail::refuse<tie_error>({"a tie needs a run, a loop or a free end: all were nothing"},
+                                  {.kind = fault::missing, .what = "a run, a loop or a free end"});
     detail::plus_any(f, 2, t.turned, "turned under");
     return f;
 }
@@ -159,12 +159,10 @@ constexpr estimate roll_radius_of(const rolled<Unit>& r) {
     require_more_than_zero<tie_error>(r.thickness, "the thickness that is rolled up");
     require_not_negative<tie_error>(r.core_diameter, "the diameter of a roll's core");
     if (const length<Unit> once = (r.core_diameter + r.thickness) * detail::pi_above; r.strip < once)
-        detail::refuse<tie_error>("a length of " + to_text(r.strip) + " does not go once round a core " +
-                                      to_text(r.core_diameter) + " across at a thickness of " + to_text(r.thickness),
-                                  refusal{.kind = fault::too_small,
-                                          .what = "the length that is rolled up",
-                                          .given = amount_of(r.strip),
-                                          .least = amount_of(once)});
+        detail::refuse<tie_error>(
+            {"a length of ", r.strip, " does not go once round a core ", r.core_diameter, " across at a thickness of ",
+             r.thickness},
+            {.kind = fault::too_small, .what = "the length that is rolled up", .given = r.strip, .least = once});
     const fraction radius = r.core_diameter.value() / 2;
     const estimate kept = estimate(r.strip.value() * r.thickness.value()) * inverse_pi();
     return square_root(estimate(radius * radius) + kept);

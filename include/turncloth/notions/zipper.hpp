@@ -51,23 +51,21 @@ constexpr void require_sound(const zipped_opening<Unit>& z) {
     require_not_negative<zipper_error>(z.margin, "the margin beside an opening");
     require_not_negative<zipper_error>(z.beyond, "the tape beyond an opening");
     if (z.across <= z.margin * 2)
-        refuse<zipper_error>("margins of " + to_text(z.margin) + " leave no opening in a width of " + to_text(z.across),
-                             refusal{.kind = fault::no_room,
-                                     .what = "the margin beside an opening",
-                                     .given = amount_of(z.margin),
-                                     .most = amount_of(z.across / 2)});
+        refuse<zipper_error>(
+            {"margins of ", z.margin, " leave no opening in a width of ", z.across},
+            {.kind = fault::no_room, .what = "the margin beside an opening", .given = z.margin, .most = z.across / 2});
 }
 
 template <length_unit Unit>
 constexpr void require_clear(length<Unit> tape_beyond, length<Unit> margin, const char* which) {
     if (tape_beyond > margin)
-        refuse<zipper_error>(std::string("the ") + which + " end of the tape reaches " + to_text(tape_beyond) +
-                                 " beyond the opening, into the seam: the margin there is " + to_text(margin),
-                             refusal{.kind = fault::no_room,
-                                     .what = "the tape beyond an opening",
-                                     .given = amount_of(tape_beyond),
-                                     .most = amount_of(margin),
-                                     .where = which});
+        refuse<zipper_error>({"the ", which, " end of the tape reaches ", tape_beyond,
+                              " beyond the opening, into the seam: the margin there is ", margin},
+                             {.kind = fault::no_room,
+                              .what = "the tape beyond an opening",
+                              .given = tape_beyond,
+                              .most = margin,
+                              .where = which});
 }
 
 } // namespace detail
@@ -128,8 +126,8 @@ constexpr trimmed_zipper<Unit> trimmed(const zipped_opening<Unit>& z, std::span<
     require_not_negative<zipper_error>(beyond.ends, "the tape beyond the stops of a zipper as sold");
     require_more_than_zero<zipper_error>(beyond.tail, "the tail below a new stop");
     if (lengths_sold.empty())
-        detail::refuse<zipper_error>("at least one length in which zippers are sold must be given: there was none",
-                                     refusal{.kind = fault::missing, .what = "a length in which zippers are sold"});
+        detail::refuse<zipper_error>({"at least one length in which zippers are sold must be given: there was none"},
+                                     {.kind = fault::missing, .what = "a length in which zippers are sold"});
     length<Unit> longest, best;
     for (const length<Unit>& sold : lengths_sold) {
         require_more_than_zero<zipper_error>(sold, "a length in which zippers are sold");
@@ -139,12 +137,9 @@ constexpr trimmed_zipper<Unit> trimmed(const zipped_opening<Unit>& z, std::span<
             best = sold;
     }
     if (best.value() == 0)
-        detail::refuse<zipper_error>("no zipper sold is long enough for an opening of " + to_text(wanted) +
-                                         ": the longest is " + to_text(longest),
-                                     refusal{.kind = fault::too_large,
-                                             .what = "the opening of a zipper",
-                                             .given = amount_of(wanted),
-                                             .most = amount_of(longest)});
+        detail::refuse<zipper_error>(
+            {"no zipper sold is long enough for an opening of ", wanted, ": the longest is ", longest},
+            {.kind = fault::too_large, .what = "the opening of a zipper", .given = wanted, .most = longest});
     detail::require_clear(beyond.ends, z.margin, "top");
     const length<Unit> as_sold = best + beyond.ends;
     const bool cut = best > wanted && as_sold > wanted + beyond.tail;
@@ -171,11 +166,9 @@ constexpr zippers_from_roll<Unit> from_roll(const zipped_opening<Unit>& z, std::
     detail::require_clear(z.beyond, z.margin, "cut");
     require_at_least<zipper_error>(pieces, std::int64_t{1}, "the number of zippers");
     if (roll < each)
-        detail::refuse<zipper_error>("a roll of " + to_text(roll) + " is too short for a piece of " + to_text(each),
-                                     refusal{.kind = fault::too_small,
-                                             .what = "the length of a roll of zipper",
-                                             .given = amount_of(roll),
-                                             .least = amount_of(each)});
+        detail::refuse<zipper_error>(
+            {"a roll of ", roll, " is too short for a piece of ", each},
+            {.kind = fault::too_small, .what = "the length of a roll of zipper", .given = roll, .least = each});
     const std::int64_t from_one = floor(ratio(roll, each));
     const std::int64_t rolls = (pieces - 1) / from_one + 1;
     const std::int64_t on_the_last = pieces - (rolls - 1) * from_one;
@@ -195,12 +188,9 @@ template <class Datum, length_unit Unit>
 constexpr lines_of_zipper<Datum, Unit> zipper_lines(place<Datum, Unit> centre, length<Unit> rows, length<Unit> slit) {
     require_not_negative<zipper_error>(slit, "the slit behind a zipper");
     if (slit >= rows)
-        detail::refuse<zipper_error>("the slit behind a zipper must be narrower than its stitching, " + to_text(rows) +
-                                         ": it was " + to_text(slit),
-                                     refusal{.kind = fault::no_room,
-                                             .what = "the slit behind a zipper",
-                                             .given = amount_of(slit),
-                                             .most = amount_of(rows)});
+        detail::refuse<zipper_error>(
+            {"the slit behind a zipper must be narrower than its stitching, ", rows, ": it was ", slit},
+            {.kind = fault::no_room, .what = "the slit behind a zipper", .given = slit, .most = rows});
     return {centre - rows / 2, centre + rows / 2, centre - slit / 2, centre + slit / 2};
 }
 

@@ -85,11 +85,9 @@ private:
     public:
         constexpr void add(const T& t) {
             if (count_ == all_.size())
-                detail::refuse<finish_error>("a finish has at most 4 parts, 4 folds and 4 rows of stitching",
-                                             refusal{.kind = fault::does_not_fit,
-                                                     .what = "a finish",
-                                                     .given = amount_of(count_ + 1),
-                                                     .most = amount_of(all_.size())});
+                detail::refuse<finish_error>(
+                    {"a finish has at most 4 parts, 4 folds and 4 rows of stitching"},
+                    {.kind = fault::does_not_fit, .what = "a finish", .given = count_ + 1, .most = all_.size()});
             all_[count_++] = t;
         }
         constexpr std::span<const T> view() const { return {all_.data(), count_}; }
@@ -200,12 +198,10 @@ constexpr finish<Unit> french_seam(length<Unit> first, length<Unit> second, leng
     require_between<finish_error>(length<Unit>(), trimmed, first, "the trimmed edge of a French seam",
                                   "the first seam's allowance");
     if (trimmed >= second)
-        detail::refuse<finish_error>("the second seam of a French seam must be wider than the edge it encloses, " +
-                                         to_text(trimmed) + ": it was " + to_text(second),
-                                     refusal{.kind = fault::too_small,
-                                             .what = "the second seam of a French seam",
-                                             .given = amount_of(second),
-                                             .least = amount_of(trimmed)});
+        detail::refuse<finish_error>(
+            {"the second seam of a French seam must be wider than the edge it encloses, ", trimmed, ": it was ",
+             second},
+            {.kind = fault::too_small, .what = "the second seam of a French seam", .given = second, .least = trimmed});
     return finish<Unit>("French seam")
         .joins_another()
         .allows(first)

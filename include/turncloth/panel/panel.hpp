@@ -161,9 +161,8 @@ private:
     constexpr place<cut_edge, Unit> innermost_stitching(edge e) const {
         const auto rows = finishes_[e].stitching();
         if (rows.empty())
-            detail::refuse<finish_error>(
-                "the " + std::string(name_of(e)) + " edge has no stitching to measure from",
-                refusal{.kind = fault::missing, .what = "stitching", .where = std::string(name_of(e))});
+            detail::refuse<finish_error>({"the ", name_of(e), " edge has no stitching to measure from"},
+                                         {.kind = fault::missing, .what = "stitching", .where = name_of(e)});
         auto innermost = rows[0];
         for (const auto& row : rows)
             if (row > innermost)
@@ -213,14 +212,14 @@ private:
     constexpr void require_room(edge one, edge other, length<Unit> finished, const char* way) const {
         const length<Unit> needed = depth_of(finishes_[one]) + depth_of(finishes_[other]);
         if (needed > finished)
-            detail::refuse<finish_error>("a piece that finishes " + to_text(finished) + " " + way +
-                                             " has no room for the " + described(one) + " and the " + described(other) +
-                                             ", which lie " + to_text(needed) + " deep together",
-                                         refusal{.kind = fault::no_room,
-                                                 .what = "the finishes of opposite edges",
-                                                 .given = amount_of(needed),
-                                                 .most = amount_of(finished),
-                                                 .where = std::string(name_of(one))});
+            detail::refuse<finish_error>({"a piece that finishes ", finished, " ", way, " has no room for the ",
+                                          described(one), " and the ", described(other), ", which lie ", needed,
+                                          " deep together"},
+                                         {.kind = fault::no_room,
+                                          .what = "the finishes of opposite edges",
+                                          .given = needed,
+                                          .most = finished,
+                                          .where = name_of(one)});
     }
 
     /// How far turned cloth and stitching lie inward of the finished edge.
@@ -240,12 +239,9 @@ private:
                                           const char* way) {
         const length<Unit> taken = one.allowance() + other.allowance();
         if (taken >= cut)
-            detail::refuse<finish_error>("a piece cut " + to_text(cut) + " " + way +
-                                             " is too small for its finishes, which take " + to_text(taken),
-                                         refusal{.kind = fault::no_room,
-                                                 .what = "the finishes of opposite edges",
-                                                 .given = amount_of(taken),
-                                                 .most = amount_of(cut)});
+            detail::refuse<finish_error>(
+                {"a piece cut ", cut, " ", way, " is too small for its finishes, which take ", taken},
+                {.kind = fault::no_room, .what = "the finishes of opposite edges", .given = taken, .most = cut});
         return cut - taken;
     }
 

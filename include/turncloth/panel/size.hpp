@@ -35,12 +35,12 @@ public:
 protected:
     constexpr sides(length<Unit> width, length<Unit> height, const char* which) : width_(width), height_(height) {
         if (width.value() <= 0 || height.value() <= 0)
-            refuse<size_error>(std::string("a ") + which + " size must be more than zero each way: it was " +
-                                   to_text(width) + " wide and " + to_text(height) + " high",
-                               refusal{.kind = fault::too_small,
-                                       .what = std::string("a ") + which + " size",
-                                       .given = amount_of(width.value() <= 0 ? width : height),
-                                       .least = amount_of(length<Unit>())});
+            refuse<size_error>(
+                {"a ", which, " size must be more than zero each way: it was ", width, " wide and ", height, " high"},
+                {.kind = fault::too_small,
+                 .what = std::string("a ") + which + " size",
+                 .given = width.value() <= 0 ? width : height,
+                 .least = length<Unit>()});
     }
 
 private:

@@ -77,14 +77,14 @@ std::vector<bulk_warning<Unit>> bulk_warnings(const sheet<Unit>& s, std::int64_t
     };
     const auto note = [&](const std::string& name, const work_place<Unit>& p) {
         const auto least = static_cast<std::int64_t>(p.least), most = static_cast<std::int64_t>(p.most);
+        const panel<Unit>* shape = shape_of(name);
+        const auto leg = shape == nullptr ? std::nullopt : detail::mitre_leg(*shape, p.side);
         for (bulk_warning<Unit>& w : all)
-            if (w.piece == name && w.least == least && w.layers == most) {
+            if (w.piece == name && w.least == least && w.layers == most && w.mitre_leg == leg) {
                 if (std::find(w.edges.begin(), w.edges.end(), p.side) == w.edges.end())
                     w.edges.push_back(p.side);
                 return;
             }
-        const panel<Unit>* shape = shape_of(name);
-        const auto leg = shape == nullptr ? std::nullopt : detail::mitre_leg(*shape, p.side);
         all.push_back({name, {p.side}, least, most, most_layers, leg});
     };
     for (const work_group<Unit>& g : s.steps.groups)

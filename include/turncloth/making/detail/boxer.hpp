@@ -26,8 +26,10 @@ public:
         : design_(design), model_(model), work_(design, model) {}
 
     boxed<Unit> run() {
+        for (std::size_t c = 0; c < design_.creases().size(); ++c)
+            look_for_seam(c);
         if (design_.seams().empty())
-            return {};
+            return std::move(made_);
         for (std::size_t i = 0; i < design_.seams().size(); ++i)
             note_seam(i);
         find_openings();
@@ -51,6 +53,12 @@ public:
         return {};
     }
 
+    /// Whether it is the inside of a box.
+    bool is_boxed(const compartment<Unit>& c) const {
+        const auto one = box_of(c.between[0]);
+        return one && one == box_of(c.between[1]);
+    }
+
 private:
     using whole = boxed_work::whole;
     using point = boxed_work::point;
@@ -64,6 +72,13 @@ private:
     static operation seam(std::size_t i) { return {operation_kind::seam, i}; }
     std::string name(std::size_t part) const { return name_of(design_, model_.part_of(part)); }
 
+    void look_for_seam(std::size_t c) {
+        const crease<Unit>& made = design_.creases()[c];
+        if (made.turn == turning::quarter && work_.parts()[model_.number_of(made.on())].ends.empty())
+            fault_is(described(design_, operation{operation_kind::crease, c}) +
+                         ", is to stand at a quarter turn, and no seam holds it so",
+                     {.kind = fault::unsuitable, .what = "a crease", .index = c, .where = name_of(design_, made.on())});
+    }
     void note_seam(std::size_t i) {
         std::int64_t member = 0;
         for (const auto& r : work_.runs(i)) {
@@ -216,10 +231,6 @@ private:
         return sum;
     }
 
-    bool is_boxed(const compartment<Unit>& c) const {
-        const auto one = box_of(c.between[0]);
-        return one && one == box_of(c.between[1]);
-    }
     static triple sorted(triple t) {
         std::sort(t.begin(), t.end());
         return t;

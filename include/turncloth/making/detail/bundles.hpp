@@ -13,10 +13,8 @@
 #include <turncloth/making/detail/needs.hpp>
 
 #include <algorithm>
-#include <array>
 #include <cstddef>
 #include <cstdint>
-#include <map>
 #include <string>
 #include <utility>
 #include <vector>
@@ -33,6 +31,8 @@ struct task {
     std::int64_t members = 0;             ///< of a family; 0 for a single row
     std::vector<fraction> manner{};       ///< of all else in which like operations are alike
     std::vector<cut_part> walls{};
+    std::size_t number = 0; ///< of the piece among all copies, and of the walls
+    std::vector<std::size_t> wall_numbers{};
     std::vector<std::size_t> needs{}; ///< tasks that come before
 };
 
@@ -114,16 +114,17 @@ private:
         return needs_point_forward(joined);
     }
     bool needs_point_forward(const bundle& joined) const {
-        std::map<std::size_t, std::size_t> position;
+        std::vector<std::size_t> position(tasks_.size(), none);
+        std::size_t next = 0;
         for (const strand& s : joined.strands)
             for (const std::size_t t : s)
-                position.emplace(t, position.size());
-        return std::all_of(position.begin(), position.end(), [&](const auto& p) {
-            return std::all_of(tasks_[p.first].needs.begin(), tasks_[p.first].needs.end(), [&](std::size_t first) {
-                const auto found = position.find(first);
-                return found == position.end() || found->second < p.second;
-            });
-        });
+                position[t] = next++;
+        for (const strand& s : joined.strands)
+            for (const std::size_t t : s)
+                for (const std::size_t first : tasks_[t].needs)
+                    if (position[first] != none && position[first] >= position[t])
+                        return false;
+        return true;
     }
     bool join(const std::vector<std::size_t>& some, bundle joined) {
         if (!may_join(some, joined))
@@ -141,42 +142,53 @@ private:
         return b.strands.size() == 1 && b.strands[0].size() == 1;
     }
 
-    using edge_key = std::pair<cut_part, edge>;
+    /// Folds and single rows along edges, edge by edge, from the edge inward.
     void by_edge() {
         for (std::size_t t = 0; t < tasks_.size(); ++t) {
             const task& k = tasks_[t];
             const bool row = k.what.kind == operation_kind::stitching && k.members == 0;
             if ((k.what.kind == operation_kind::crease && !k.corner) || row)
-                on_edge_[{k.on, k.from}].push_back(t);
+                on_edge_.push_back(t);
         }
-        for (auto& [key, list] : on_edge_)
-            std::stable_sort(list.begin(), list.end(),
-                             [&](std::size_t a, std::size_t b) { return tasks_[a].in < tasks_[b].in; });
+        std::sort(on_edge_.begin(), on_edge_.end(), [&](std::size_t a, std::size_t b) {
+            const task &s = tasks_[a], &t = tasks_[b];
+            return s.on != t.on ? s.on < t.on : s.from != t.from ? s.from < t.from : s.in != t.in ? s.in < t.in : a < b;
+        });
+    }
+    bool on_one_edge(std::size_t a, std::size_t b) const {
+        return tasks_[a].on == tasks_[b].on && tasks_[a].from == tasks_[b].from;
     }
     bool is_fold(std::size_t t) const { return tasks_[t].what.kind == operation_kind::crease; }
 
-    /// Folds from one edge and the rows that hold what they turn. A turning that encloses what was laid meanwhile begins
-    /// anew.
+    /// Folds from one edge and the rows that hold what they turn; not rows that join it to another piece. A turning that
+    /// encloses what was laid meanwhile begins anew.
     void chain_hems() {
-        for (const auto& [key, list] : on_edge_) {
-            strand folds;
-            fraction last = 0, before = 0;
-            for (const std::size_t t : list) {
-                if (is_fold(t)) {
-                    before = last;
-                    last = tasks_[t].in;
-                    if (!folds.empty() && !is_fold(folds.back()))
-                        folds.clear();
-                    folds.push_back(t);
-                } else if (!folds.empty() && tasks_[t].in <= last * 2 - before) {
-                    folds.push_back(t);
-                    if (!is_fold(folds[folds.size() - 2]) || !chain(folds))
-                        extend(folds);
-                }
-            }
-            if (!folds.empty() && is_fold(folds.back()) && folds.size() > 1)
+        strand folds;
+        fraction last = 0, before = 0;
+        const auto end_edge = [&] {
+            if (folds.size() > 1 && is_fold(folds.back()))
                 chain(folds);
+            folds.clear();
+            last = before = 0;
+        };
+        for (std::size_t i = 0; i < on_edge_.size(); ++i) {
+            const std::size_t t = on_edge_[i];
+            if (i > 0 && !on_one_edge(on_edge_[i - 1], t))
+                end_edge();
+            if (is_fold(t)) {
+                before = last;
+                last = tasks_[t].in;
+                if (!folds.empty() && !is_fold(folds.back()))
+                    folds.clear();
+                folds.push_back(t);
+            } else if (!folds.empty() && tasks_[t].phase != flat_work::phase::joining &&
+                       tasks_[t].in <= last * 2 - before) {
+                folds.push_back(t);
+                if (!is_fold(folds[folds.size() - 2]) || !chain(folds))
+                    extend(folds);
+            }
         }
+        end_edge();
     }
     bool chain(const strand& all) {
         const auto encloses = [&](std::size_t t) {
@@ -208,23 +220,20 @@ private:
 
     /// To each laying, what is done with the piece once it lies there, and before the next piece is laid on it.
     void gather_layings() {
-        std::map<cut_part, std::size_t> laid;
+        std::vector<std::size_t> laid(parts(), none); // by number of the piece
         for (std::size_t t = 0; t < tasks_.size(); ++t) {
             const task& k = tasks_[t];
             if (k.what.kind == operation_kind::laying) {
-                laid[k.on] = t;
+                laid[k.number] = t;
                 continue;
             }
-            if (k.what.kind == operation_kind::snip || !is_alone(t))
+            if (k.what.kind == operation_kind::snip || k.what.kind >= operation_kind::moment ||
+                k.what.kind == operation_kind::seam || !is_alone(t))
                 continue;
-            std::size_t last = none;
-            const auto look = [&](const cut_part& wall) {
-                const auto found = laid.find(wall);
-                if (found != laid.end() && (last == none || found->second > last))
-                    last = found->second;
-            };
-            look(k.on);
-            std::for_each(k.walls.begin(), k.walls.end(), look);
+            std::size_t last = laid[k.number];
+            for (const std::size_t wall : k.wall_numbers)
+                if (laid[wall] != none && (last == none || laid[wall] > last))
+                    last = laid[wall];
             if (last == none || bundles_[bundle_of_[last]].strands.size() != 1)
                 continue;
             bundle wider = bundles_[bundle_of_[last]];
@@ -232,29 +241,49 @@ private:
             join({bundle_of_[last], bundle_of_[t]}, std::move(wider));
         }
     }
+    std::size_t parts() const {
+        std::size_t most = 0;
+        for (const task& t : tasks_) {
+            most = std::max(most, t.number + 1);
+            for (const std::size_t wall : t.wall_numbers)
+                most = std::max(most, wall + 1);
+        }
+        return most;
+    }
 
     /// Left and right alike, top and bottom alike; all four where they are folded only.
     void join_edges() {
-        std::map<cut_part, std::vector<std::size_t>> hems;
+        std::vector<std::size_t> hems;
         for (std::size_t b = 0; b < bundles_.size(); ++b)
             if (bundles_[b].hem)
-                hems[tasks_[bundles_[b].strands[0][0]].on].push_back(b);
+                hems.push_back(b);
+        const auto piece = [&](std::size_t b) { return tasks_[bundles_[b].strands[0][0]].number; };
+        std::sort(hems.begin(), hems.end(),
+                  [&](std::size_t a, std::size_t b) { return piece(a) != piece(b) ? piece(a) < piece(b) : a < b; });
+        for (std::size_t i = 0; i < hems.size();) {
+            std::size_t end = i + 1;
+            while (end < hems.size() && piece(hems[i]) == piece(hems[end]))
+                ++end;
+            join_edges_of(
+                {hems.begin() + static_cast<std::ptrdiff_t>(i), hems.begin() + static_cast<std::ptrdiff_t>(end)});
+            i = end;
+        }
+    }
+    void join_edges_of(const std::vector<std::size_t>& hems) {
         const auto is_level = [](edge e) { return e == edge::top || e == edge::bottom; };
-        for (auto& [part, list] : hems)
-            for (std::size_t i = 0; i < list.size(); ++i) {
-                std::vector<std::size_t> alike = {list[i]};
-                const strand& one = bundles_[list[i]].strands.empty() ? strand() : bundles_[list[i]].strands[0];
-                if (one.empty())
-                    continue;
-                const bool any = std::all_of(one.begin(), one.end(), [&](std::size_t t) { return is_fold(t); });
-                for (std::size_t j = i + 1; j < list.size(); ++j) {
-                    const bundle& other = bundles_[list[j]];
-                    if (other.strands.size() == 1 && same_hem(one, other.strands[0]) &&
-                        (any || is_level(tasks_[one[0]].from) == is_level(tasks_[other.strands[0][0]].from)))
-                        alike.push_back(list[j]);
-                }
-                join_alike(alike);
-            }
+        for (std::size_t i = 0; i < hems.size(); ++i) {
+            if (bundles_[hems[i]].strands.size() != 1)
+                continue;
+            const strand one = bundles_[hems[i]].strands[0];
+            const bool folds_only = std::all_of(one.begin(), one.end(), [&](std::size_t t) { return is_fold(t); });
+            std::vector<std::size_t> alike = {hems[i]};
+            for (std::size_t j = i + 1; j < hems.size(); ++j)
+                if (const bundle& other = bundles_[hems[j]];
+                    other.strands.size() == 1 && same_hem(one, other.strands[0]) &&
+                    (folds_only || is_level(tasks_[one[0]].from) == is_level(tasks_[other.strands[0][0]].from)))
+                    alike.push_back(hems[j]);
+            join_alike(alike);
+        }
     }
     bool same_hem(const strand& a, const strand& b) const {
         return a.size() == b.size() && std::equal(a.begin(), a.end(), b.begin(), [&](std::size_t s, std::size_t t) {
@@ -278,17 +307,18 @@ private:
     }
 
     void join_copies() {
-        std::map<std::string, std::vector<std::size_t>> alike;
-        std::vector<std::string> keys;
+        std::vector<std::pair<std::string, std::size_t>> keys;
         for (std::size_t b = 0; b < bundles_.size(); ++b)
-            if (!bundles_[b].strands.empty()) {
-                const auto [found, is_new] = alike.try_emplace(key_of(bundles_[b]));
-                found->second.push_back(b);
-                if (is_new)
-                    keys.push_back(found->first);
-            }
-        for (const std::string& key : keys)
-            join_alike(alike[key]);
+            if (!bundles_[b].strands.empty())
+                keys.emplace_back(key_of(bundles_[b]), b);
+        std::sort(keys.begin(), keys.end());
+        for (std::size_t i = 0; i < keys.size();) {
+            std::vector<std::size_t> alike;
+            const std::size_t first = i;
+            for (; i < keys.size() && keys[i].first == keys[first].first; ++i)
+                alike.push_back(keys[i].second);
+            join_alike(alike);
+        }
     }
     /// The same for bundles whose tasks differ in the copy alone, or in places on another piece.
     std::string key_of(const bundle& b) const {
@@ -316,7 +346,7 @@ private:
     std::vector<std::vector<std::size_t>> after_{};
     std::vector<bundle> bundles_{};
     std::vector<std::size_t> bundle_of_{};
-    std::map<edge_key, std::vector<std::size_t>> on_edge_{};
+    std::vector<std::size_t> on_edge_{};
 };
 using bundler = lazy_bundler<void>;
 

@@ -16,6 +16,7 @@
 #include <turncloth/making/design.hpp>
 #include <turncloth/making/detail/workbench.hpp>
 
+#include <algorithm>
 #include <cstddef>
 #include <cstdint>
 #include <numeric>
@@ -42,11 +43,7 @@ public:
         for (const laying<Unit>& l : design.layings())
             add(l);
         for (const crease<Unit>& c : design.creases())
-            if (c.turn == turning::quarter)
-                flat_.creases.push_back(
-                    {number_of(c.on()), {-1, 0, 0}, false, false}); // turns nothing while it is flat
-            else
-                flat_.creases.push_back({number_of(c.on()), stays(c), c.over, c.begins_wall});
+            add(c);
         for (const stitching<Unit>& s : design.rows())
             add(s);
         for (const snip<Unit>& s : design.snips())
@@ -216,6 +213,20 @@ private:
                    l.upside_down ? -1 : 1,
                    left + (across ? p.width : 0),
                    top + (l.upside_down ? p.height : 0)};
+    }
+
+    /// A quarter turn turns nothing while the piece is flat.
+    void add(const crease<Unit>& c) {
+        if (c.turn == turning::quarter)
+            flat_.creases.push_back({number_of(c.on()), {-1, 0, 0}, false, false, false});
+        else
+            flat_.creases.push_back({number_of(c.on()), stays(c), c.over, c.begins_wall, !c.across && is_sewn(c.at)});
+    }
+    bool is_sewn(const chalk_line<Unit>& l) const {
+        const auto same = [&](const chalk_line<Unit>& s) { return s.on == l.on && s.from == l.from && s.in == l.in; };
+        return std::any_of(design_.seams().begin(), design_.seams().end(), [&](const seam_of<Unit>& s) {
+            return std::any_of(s.one.begin(), s.one.end(), same) || std::any_of(s.other.begin(), s.other.end(), same);
+        });
     }
 
     void add(const stitching<Unit>& s) {

@@ -59,6 +59,8 @@ public:
                 crease_of_[operations[i].index] = i;
         for (const flat_crease& c : design.creases)
             turnings_.push_back(turning_of(c));
+        for (std::size_t c = 0; c < turnings_.size(); ++c) // what is held by rows of its own encloses nothing
+            turnings_[c].encloses = turnings_[c].encloses && !is_hem(design.creases[c]);
         for (std::size_t p = 0; p < design.parts.size(); ++p)
             laid_.push_back(carried(as_laid(p), to_root_[p]));
         order_creases();
@@ -68,6 +70,8 @@ public:
         for (std::size_t c = 0; c < design.creases.size(); ++c)
             if (turnings_[c].encloses)
                 phases_[crease_of_[c]] = phase::enclosing;
+            else if (!design.creases[c].over && design.parts[design.creases[c].part].on != nowhere)
+                phases_[crease_of_[c]] = phase::hem_of_piece; // turned under, which is pressed before it is laid
     }
 
     const std::vector<arrow>& arrows() const { return arrows_; }
@@ -255,7 +259,9 @@ private:
             covered |= covers(t.covers, p);
             in |= in_turned(t, p);
         }
-        if (pierced && in)
+        if (pierced && in && design_.creases[c].along_seam)
+            add(crease_of_[c], op, need::turned_first);
+        else if (pierced && in)
             add(op, crease_of_[c], need::sewn_flat);
         else if (t.encloses && !binds && lies_on(among.top, part))
             add(op, crease_of_[c], need::enclosed);
@@ -319,8 +325,11 @@ private:
         }
         return left;
     }
-    /// Whether some row through that piece alone runs along it in what it, or a later crease from its edge, turns over.
+    /// Whether some row through that piece alone runs along it in what it, or a later crease from its edge, turns over; or a
+    /// seam along it.
     bool is_hem(const flat_crease& c) const {
+        if (c.along_seam)
+            return true;
         for (const flat_operation& o : operations_) {
             if (o.kind != flat_kind::row || design_.rows[o.index].through.size() != 1 ||
                 design_.rows[o.index].through[0] != c.part)

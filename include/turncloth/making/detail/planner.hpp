@@ -8,6 +8,7 @@
 
 #include <turncloth/making/detail/bundles.hpp>
 #include <turncloth/making/detail/model.hpp>
+#include <turncloth/making/detail/sewn_up.hpp>
 #include <turncloth/making/detail/sight.hpp>
 #include <turncloth/making/work_step.hpp>
 
@@ -40,6 +41,9 @@ private:
     using place = work_place<Unit>;
 
     void add(std::vector<work_group<Unit>>& groups, const bundle& b) {
+        if (const operation& o = tasks_[b.strands[0][0]].what;
+            o.kind == operation_kind::moment || o.kind == operation_kind::opening)
+            return groups.push_back(group_of(step_of(design_, o)));
         work_group<Unit> made;
         made.steps.resize(b.strands[0].size());
         for (std::size_t k = 0; k < b.strands[0].size(); ++k)
@@ -103,6 +107,7 @@ private:
             s.through = design_.spots()[i].through;
             return;
         case operation_kind::seam:
+            return begin_seam(s, design_.seams()[i]);
         case operation_kind::moment:
         case operation_kind::opening:
             return;
@@ -123,6 +128,7 @@ private:
         case operation_kind::spot:
             return set(s, t);
         case operation_kind::seam:
+            return note_seam(s, design_, model_, t.what.index);
         case operation_kind::moment:
         case operation_kind::opening:
             return;

@@ -167,6 +167,8 @@ private:
             return fold(s, before);
         case work_verb::sew:
             return sew(s, before);
+        case work_verb::seam:
+            return seam(s);
         case work_verb::slit:
             return slit(s);
         case work_verb::set:
@@ -198,6 +200,8 @@ private:
             return say(phrases::close_up, {{"pieces", names_of_places(s)}});
         case work_verb::add:
             return say(phrases::add, {{"what", s.what}});
+        case work_verb::open:
+            return say(phrases::open_up, {{"what", s.what}});
         case work_verb::turn_out:
             return say(phrases::turn_out, {{"what", s.what}});
         case work_verb::put_in:
@@ -277,6 +281,21 @@ private:
         if (!s.overrun.empty())
             all += " " + say(phrases::overrun, {{"overrun", s.overrun}});
         return all;
+    }
+    /// The edges of each piece together, to the other pieces.
+    std::string seam(const told_step& s) const {
+        const std::string edges = different(s.places, [&](const told_place& p) {
+            std::vector<edge> own;
+            for (const told_place& q : s.places)
+                if (q.piece == p.piece && std::find(own.begin(), own.end(), q.side) == own.end())
+                    own.push_back(q.side);
+            return edge_in_words(p.across.from, own);
+        });
+        const std::string at = different(s.places, [&](const told_place& q) { return listed(q.across.at); });
+        const std::string row =
+            say(s.what.empty() ? phrases::seam : phrases::seam_open,
+                {{"edges", edges}, {"on", names(s.through)}, {"at", at}, {"what", s.what}, {"sewn", s.places[0].sewn}});
+        return s.overrun.empty() ? row : row + " " + say(phrases::overrun, {{"overrun", s.overrun}});
     }
     static std::vector<edge> sides_measured_from(const told_step& s) {
         std::vector<edge> all;

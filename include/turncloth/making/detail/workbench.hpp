@@ -35,6 +35,7 @@ struct flat_crease {
     std::size_t part = 0;
     half_plane stays{}; ///< in the part's own spots
     bool over = false, begins_wall = false;
+    bool along_seam = false; ///< a seam's allowance, turned once that is sewn
 };
 /// Along a level or upright line of a part's own spots.
 struct flat_line {

@@ -29,11 +29,13 @@
 
 namespace turncloth::detail {
 
+/// What has a depth besides is not told by its two sides.
 template <class Size>
 concept has_sides = requires(const Size& s) {
     s.width().value();
     s.height().value();
-};
+}
+&&!requires(const Size& s) { s.depth(); };
 
 template <class Number>
 concept counts = std::integral<Number> && !std::same_as<Number, bool> && !std::same_as<Number, char>;

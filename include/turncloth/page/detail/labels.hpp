@@ -257,7 +257,7 @@ std::optional<led_words> led_from(page_point spot, const page_area& zone, const 
         led_words made;
     };
     std::vector<choice> all;
-    const auto meshes = [&](double room) { return static_cast<int>(std::floor(room / mesh)); };
+    const auto meshes = [&](double left) { return static_cast<int>(std::floor(left / mesh)); };
     for (int i = 0; i <= meshes(zone.width - size.width); ++i)
         for (int j = 0; j <= meshes(zone.height - size.height); ++j) {
             const page_area a{zone.x + i * mesh, zone.y + j * mesh, size.width, size.height};

@@ -224,10 +224,12 @@ private:
                                                      std::find_if(std::begin(larger), std::end(larger), enough);
         to_.scale = from_->may_enlarge && first != std::end(larger) ? *first : scale_for(enough);
         // One that is not stated need not be of the series, whose steps are at most of two and a half to one.
-        const double series = to_.scale;
-        for (int step = 46; for_screen && words_fit && step > 0 && to_.scale == series; --step) // 1.02^46 is 2.49
-            if (const double finer = series / std::pow(1.02, step); fits(finer))
-                to_.scale = finer;
+        if (for_screen && words_fit) {
+            double finer = to_.scale / 2.5;
+            while (finer < to_.scale && !fits(finer))
+                finer *= 1.02;
+            to_.scale = std::min(to_.scale, finer);
+        }
     }
 
     /// Labels that find no room, or would stray far, become numbers, for which all is arranged anew.

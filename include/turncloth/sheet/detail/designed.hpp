@@ -65,15 +65,11 @@ private:
             return;
         const std::string made = named(p.name) + " is made as cut ";
         if (p.width != piece->cut.width() || p.height != piece->cut.height())
-            draft_.refuse(
-                {made + to_text(cut_size<Unit>(p.width, p.height)) + ", but its sheet cuts it " + to_text(piece->cut),
-                 {.kind = fault::disagree, .what = "the cut size of a part", .where = p.name},
-                 p.name});
+            draft_.refuse({made, text_part(p.width, p.height), ", but its sheet cuts it ", piece->cut},
+                          {.kind = fault::disagree, .what = "the cut size of a part", .where = p.name});
         else if (p.count != piece->made_from.count())
-            draft_.refuse({made + std::to_string(p.count) + " times, but its sheet cuts " +
-                               std::to_string(piece->made_from.count()),
-                           {.kind = fault::disagree, .what = "the number of a part", .where = p.name},
-                           p.name});
+            draft_.refuse({made, p.count, " times, but its sheet cuts ", piece->made_from.count()},
+                          {.kind = fault::disagree, .what = "the number of a part", .where = p.name});
     }
 
     void refuse_all(const std::vector<making_fault>& faults, const making_error& said) {

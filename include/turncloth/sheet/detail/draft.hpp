@@ -1,6 +1,6 @@
 // A sheet being worked out: what is made so far, and all that is found wrong.
 //
-//   sheet_draft<U>(project)     made()  find(name)  refuse(reason)  warn(sentence)
+//   sheet_draft<U>(project)     made()  find(name)  refuse(parts, grounds, edge)  warn(parts)
 //     .attempt(what, piece, work)   does it; what is refused in it becomes a reason, and the rest goes on
 //     .is_sound()               whether nothing was refused so far
 //     .done()                   the sheet; throws sheet_error where anything was refused
@@ -10,7 +10,9 @@
 #include <turncloth/measure/require.hpp>
 #include <turncloth/sheet/sheet.hpp>
 
+#include <optional>
 #include <string>
+#include <string_view>
 #include <utility>
 #include <vector>
 
@@ -45,15 +47,12 @@ public:
     }
 
     /// Nothing and a reason where there is no such piece: "<what> is put on <name>".
-    sheet_piece<Unit>* find_for(const std::string& what, const std::string& name) {
+    sheet_piece<Unit>* find_for(std::string_view what, const std::string& name) {
         sheet_piece<Unit>* found = find(name);
         if (found == nullptr)
-            refuse(missing(what + " " + named(name) + ", which is not in the project", name));
+            refuse({what, " ", named(name), ", which is not in the project"},
+                   {.kind = fault::missing, .what = "a piece", .where = name});
         return found;
-    }
-
-    static sheet_reason missing(const std::string& sentence, const std::string& name) {
-        return {sentence, {.kind = fault::missing, .what = "a piece", .where = name}, name};
     }
 
     /// Each reason once.
@@ -63,7 +62,11 @@ public:
                 return;
         wrong_.push_back(std::move(why));
     }
-    void warn(std::string sentence) { made_.warnings.push_back(std::move(sentence)); }
+    /// Of the piece that `why` names as the place of the fault.
+    void refuse(text_parts parts, const grounds& why, std::optional<edge> from = {}) {
+        refuse({sentence(parts), refusal_on(why), std::string(why.where), from});
+    }
+    void warn(text_parts parts) { made_.warnings.push_back(sentence(parts)); }
 
     /// Without exceptions, the program's own handler has the first refusal.
     template <class Work>

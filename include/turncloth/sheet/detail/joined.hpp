@@ -38,14 +38,9 @@ void add_spans(sheet_draft<Unit>& draft, const meeting<Unit>& m, bool longer) {
     const length<Unit> room = across(shape.finished(), m.from);
     if (span > room)
         return draft.refuse(
-            {"the spans marked on " + named(name) + " need " + to_text(span) + ", but it finishes " + to_text(room),
-             {.kind = fault::no_room,
-              .what = "the spans of a meeting",
-              .given = amount_of(span),
-              .most = amount_of(room),
-              .where = name},
-             name,
-             m.from});
+            {"the spans marked on ", named(name), " need ", span, ", but it finishes ", room},
+            {.kind = fault::no_room, .what = "the spans of a meeting", .given = span, .most = room, .where = name},
+            m.from);
     for (const auto& at : divided<finished_edge>(span, m.spans))
         piece_work<Unit>(draft, *on)
             .add_mark({"meets " + other, m.from, shape.way_from_cut_edge(m.from, at), ticks_on(on->made_from, m.from)});
@@ -84,17 +79,15 @@ void add_placing(sheet_draft<Unit>& draft, const placing<Unit>& p) {
     const length<Unit> x = p.from_left.from_datum(), y = p.from_top.from_datum();
     const bool off_sideways = x.value() < 0 || x + size.width() > room.width();
     if (off_sideways || y.value() < 0 || y + size.height() > room.height())
-        draft.refuse({named(p.piece) + ", which finishes " + to_text(size) + ", is placed " + to_text(x) +
-                          " from the left and " + to_text(y) + " from the top of " + named(p.on) +
-                          ", and does not lie on it: that finishes " + to_text(room),
-                      {.kind = fault::no_room,
-                       .what = "the place of a piece sewn on",
-                       .given = amount_of(off_sideways ? x : y),
-                       .least = amount_of(length<Unit>()),
-                       .most = amount_of(off_sideways ? room.width() - size.width() : room.height() - size.height()),
-                       .where = p.piece},
-                      p.piece,
-                      off_sideways ? edge::left : edge::top});
+        draft.refuse({named(p.piece), ", which finishes ", size, ", is placed ", x, " from the left and ", y,
+                      " from the top of ", named(p.on), ", and does not lie on it: that finishes ", room},
+                     {.kind = fault::no_room,
+                      .what = "the place of a piece sewn on",
+                      .given = off_sideways ? x : y,
+                      .least = length<Unit>(),
+                      .most = off_sideways ? room.width() - size.width() : room.height() - size.height(),
+                      .where = p.piece},
+                     off_sideways ? edge::left : edge::top);
     add_outline(*under, p, size);
 }
 
@@ -119,13 +112,12 @@ void check_placings(sheet_draft<Unit>& draft) {
             uses += all[j].piece == all[i].piece ? 1 : 0;
             last = last && (j <= i || all[j].piece != all[i].piece);
             if (j < i && overlap(draft, all[i], all[j]))
-                draft.warn(named(all[j].piece) + " and " + named(all[i].piece) + " overlap on " + named(all[i].on));
+                draft.warn({named(all[j].piece), " and ", named(all[i].piece), " overlap on ", named(all[i].on)});
         }
         const sheet_piece<Unit>* placed = draft.find(all[i].piece);
         if (last && placed != nullptr && uses > placed->made_from.count())
-            draft.warn(named(all[i].piece) + " is placed " + std::to_string(uses) + " times, but " +
-                       std::to_string(placed->made_from.count()) +
-                       (placed->made_from.count() == 1 ? " is cut" : " are cut"));
+            draft.warn({named(all[i].piece), " is placed ", uses, " times, but ", placed->made_from.count(),
+                        placed->made_from.count() == 1 ? " is cut" : " are cut"});
     }
 }
 
@@ -145,28 +137,26 @@ void add_span_list(sheet_draft<Unit>& draft, const span_list<Unit>& p) {
     const panel<Unit>& shape = on->made_from.shape();
     const length<Unit> room = across(shape.finished(), p.from);
     length<Unit> sum;
-    const auto refuse = [&](const std::string& sentence, refusal facts) {
-        facts.where = p.on;
-        draft.refuse({sentence, std::move(facts), p.on, p.from});
-    };
     for (std::size_t i = 0; i < p.spans.size(); ++i) {
         if (p.spans[i].value() <= 0)
-            return refuse("a span of " + in_quotes(p.what) + " on " + named(p.on) + " must be more than zero: it was " +
-                              to_text(p.spans[i]),
-                          {.kind = fault::too_small,
-                           .what = "a span",
-                           .given = amount_of(p.spans[i]),
-                           .least = amount_of(length<Unit>()),
-                           .index = i});
+            return draft.refuse(
+                {"a span of ", in_quotes(p.what), " on ", named(p.on), " must be more than zero: it was ", p.spans[i]},
+                {.kind = fault::too_small,
+                 .what = "a span",
+                 .given = p.spans[i],
+                 .least = length<Unit>(),
+                 .index = i,
+                 .where = p.on},
+                p.from);
         sum += p.spans[i];
         if (sum < room)
             piece_work<Unit>(draft, *on)
                 .add_mark({p.what, p.from, shape.way_from_cut_edge(p.from, at<finished_edge>(sum))});
     }
     if (sum != room)
-        refuse("the spans of " + in_quotes(p.what) + " on " + named(p.on) + " add up to " + to_text(sum) +
-                   ", but it finishes " + to_text(room),
-               {.kind = fault::disagree, .what = "spans", .given = amount_of(sum), .most = amount_of(room)});
+        draft.refuse(
+            {"the spans of ", in_quotes(p.what), " on ", named(p.on), " add up to ", sum, ", but it finishes ", room},
+            {.kind = fault::disagree, .what = "spans", .given = sum, .most = room, .where = p.on}, p.from);
 }
 
 template <length_unit Unit>
@@ -180,12 +170,9 @@ template <length_unit Unit>
 void check_reaches(sheet_draft<Unit>& draft) {
     for (const must_reach<Unit>& r : draft.from().must_reach_list())
         if (r.has < r.needs)
-            draft.refuse({excerpt(r.what) + " is " + to_text(r.has) + ", " + to_text(r.needs - r.has) +
-                              " short of the " + to_text(r.needs) + " that it must reach",
-                          {.kind = fault::too_small,
-                           .what = excerpt(r.what),
-                           .given = amount_of(r.has),
-                           .least = amount_of(r.needs)}});
+            draft.refuse({excerpt(r.what), " is ", r.has, ", ", r.needs - r.has, " short of the ", r.needs,
+                          " that it must reach"},
+                         {.kind = fault::too_small, .what = excerpt(r.what), .given = r.has, .least = r.needs});
 }
 
 } // namespace detail

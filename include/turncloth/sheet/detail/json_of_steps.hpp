@@ -15,9 +15,10 @@
 namespace turncloth::detail {
 
 constexpr std::string_view name_of(work_verb verb) {
-    constexpr std::string_view names[] = {"cut",      "prepare", "zipper", "pleat",   "lay",   "hem",      "fold",
-                                          "sew",      "slit",    "set",    "join",    "apply", "close up", "add",
-                                          "turn out", "put in",  "close",  "fold up", "roll"};
+    constexpr std::string_view names[] = {"cut",      "prepare", "zipper",   "pleat",  "lay",   "hem",     "fold",
+                                          "sew",      "seam",    "open",     "slit",   "set",   "join",    "apply",
+                                          "close up", "add",     "turn out", "put in", "close", "fold up", "roll"};
+    static_assert(std::size(names) == static_cast<std::size_t>(work_verb::roll) + 1, "every verb has a name");
     return names[static_cast<std::size_t>(verb)];
 }
 constexpr std::string_view name_of(face f) { return f == face::right ? "right" : "wrong"; }
@@ -76,7 +77,7 @@ json json_of(const work_step<Unit>& s, const std::vector<work_part>& parts) {
         j["on"] = json_of(s.on, parts);
     if (!s.through.empty())
         j["through"] = json_of(s.through, parts);
-    if (s.verb == work_verb::sew) {
+    if (s.verb == work_verb::sew || s.verb == work_verb::seam) {
         j["stitch"] = s.stitch.number;
         j["by_hand"] = s.by_hand;
         if (s.overrun.value() > 0)

@@ -115,7 +115,8 @@ private:
     }
 
     void carry_out() {
-        work_plan<Unit> plan = work_plan_of(design_);
+        // Sound by how it is put together: nothing of it is asked for by name.
+        work_plan<Unit> plan = work_plan_of(design_, step_maker<Unit>(design_, flat_model<Unit>(design_)).steps());
         for (work_group<Unit>& g : plan.groups) {
             if (g.pieces.empty())
                 continue;

@@ -37,19 +37,20 @@ public:
 
     void add_mark(const mark_line<Unit>& m) {
         const length<Unit> at = m.from_cut_edge.value(), size = across(on_.cut, m.from);
-        const std::string which = "the mark " + in_quotes(m.what) + " of " + named(name_);
-        const std::string where =
-            which + ", " + to_text(at) + " from the cut " + std::string(name_of(m.from)) + " edge,";
+        const std::string which = sentence({"the mark ", in_quotes(m.what), " of ", named(name_)});
+        const std::string where = sentence({which, ", ", at, " from the cut ", name_of(m.from), " edge,"});
         if (at.value() < 0 || at > size)
-            refuse(where + " is off the piece, which is cut " + to_text(size) + " that way", m.from,
-                   {.kind = at.value() < 0 ? fault::too_small : fault::too_large,
-                    .what = which,
-                    .given = amount_of(at),
-                    .least = amount_of(length<Unit>()),
-                    .most = amount_of(size)});
+            draft_.refuse({where, " is off the piece, which is cut ", size, " that way"},
+                          {.kind = at.value() < 0 ? fault::too_small : fault::too_large,
+                           .what = which,
+                           .given = at,
+                           .least = length<Unit>(),
+                           .most = size,
+                           .where = name_},
+                          m.from);
         else if (at < shape_.finish_of(m.from).allowance() ||
                  at > size - shape_.finish_of(opposite(m.from)).allowance())
-            draft_.warn(where + " lies in what is turned under or taken by a seam");
+            draft_.warn({where, " lies in what is turned under or taken by a seam"});
         for (const short_mark<Unit>& t : m.only)
             check_tick(which, m.from, t);
         on_.lines.push_back(
@@ -57,25 +58,21 @@ public:
     }
 
 private:
-    void refuse(const std::string& sentence, edge from, refusal facts) {
-        facts.where = name_;
-        draft_.refuse({sentence, std::move(facts), name_, from});
-    }
-
     void check_tick(const std::string& which, edge from, const short_mark<Unit>& t) {
         const length<Unit> most = along(on_.cut, from);
         if (is_level(t.at) == is_level(from))
-            refuse(which + " runs along the " + std::string(name_of(t.at)) + " edge, so it does not meet that edge",
-                   t.at, {.kind = fault::unsuitable, .what = which});
+            draft_.refuse({which, " runs along the ", name_of(t.at), " edge, so it does not meet that edge"},
+                          {.kind = fault::unsuitable, .what = which, .where = name_}, t.at);
         else if (t.size.value() <= 0 || t.size > most)
-            refuse(which + " must run in from the " + std::string(name_of(t.at)) +
-                       " edge by more than zero and at most " + to_text(most) + ": it was " + to_text(t.size),
-                   t.at,
-                   {.kind = t.size > most ? fault::too_large : fault::too_small,
-                    .what = which,
-                    .given = amount_of(t.size),
-                    .least = amount_of(length<Unit>()),
-                    .most = amount_of(most)});
+            draft_.refuse({which, " must run in from the ", name_of(t.at), " edge by more than zero and at most ", most,
+                           ": it was ", t.size},
+                          {.kind = t.size > most ? fault::too_large : fault::too_small,
+                           .what = which,
+                           .given = t.size,
+                           .least = length<Unit>(),
+                           .most = most,
+                           .where = name_},
+                          t.at);
     }
 
     void add_finish(edge e) {
@@ -100,14 +97,14 @@ private:
         const length<Unit> taken = p.pleats.cut().value() - p.pleats.finished();
         const length<Unit> from = p.starts.from_datum(), room = across(shape_.finished(), p.from);
         if (from.value() < 0 || from + p.pleats.cut().value() > room)
-            return refuse("pleats of " + to_text(p.pleats.cut().value()) + " of cloth from " + to_text(from) +
-                              " on do not lie on " + named(name_) + ", which is " + to_text(room) +
-                              " before it is pleated",
-                          p.from,
-                          {.kind = fault::no_room,
-                           .what = "pleats",
-                           .given = amount_of(p.pleats.cut().value()),
-                           .most = amount_of(room - from)});
+            return draft_.refuse({"pleats of ", p.pleats.cut().value(), " of cloth from ", from, " on do not lie on ",
+                                  named(name_), ", which is ", room, " before it is pleated"},
+                                 {.kind = fault::no_room,
+                                  .what = "pleats",
+                                  .given = p.pleats.cut().value(),
+                                  .most = room - from,
+                                  .where = name_},
+                                 p.from);
         for (std::int64_t k = 0; k < p.pleats.count(); ++k)
             for (int i = 0; i < p.pleats.folds(); ++i)
                 add_fold(p, i, k);
@@ -136,8 +133,9 @@ private:
         const length<Unit> seam = shape_.finish_of(edge::top).allowance();
         for (const edge e : all_edges)
             if (shape_.finish_of(e).allowance() != seam || !shape_.finish_of(e).joins())
-                return refuse("the corners of " + named(name_) + " cannot be cut out: all four edges need one seam", e,
-                              {.kind = fault::disagree, .what = "the seams beside a corner cut out"});
+                return draft_.refuse(
+                    {"the corners of ", named(name_), " cannot be cut out: all four edges need one seam"},
+                    {.kind = fault::disagree, .what = "the seams beside a corner cut out", .where = name_}, e);
         const boxed_size<Unit> made = box_from_cut(on_.cut, c.square, corner_seams<Unit>{seam, c.across});
         on_.corner = c.square;
         for (sheet_line<Unit>& l : on_.lines)
@@ -165,21 +163,19 @@ private:
 template <length_unit Unit>
 void check_name(sheet_draft<Unit>& draft, const std::string& name) {
     if (name.empty())
-        draft.refuse({"a piece has no name", {.kind = fault::missing, .what = "the name of a piece"}});
+        draft.refuse({"a piece has no name"}, {.kind = fault::missing, .what = "the name of a piece"});
     else if (std::any_of(name.begin(), name.end(), [](char c) { return c >= 0 && c < ' '; }))
-        draft.refuse({"the name of a piece is one line of plain text: " + in_quotes(name) + " is not",
-                      {.kind = fault::unsuitable, .what = "the name of a piece", .where = name},
-                      name});
+        draft.refuse({"the name of a piece is one line of plain text: ", in_quotes(name), " is not"},
+                     {.kind = fault::unsuitable, .what = "the name of a piece", .where = name});
     else if (draft.find(name) != nullptr)
-        draft.refuse({"two pieces are named " + named(name),
-                      {.kind = fault::repeated, .what = "the name of a piece", .where = name},
-                      name});
+        draft.refuse({"two pieces are named ", named(name)},
+                     {.kind = fault::repeated, .what = "the name of a piece", .where = name});
 }
 
 template <length_unit Unit>
 void add_pieces(sheet_draft<Unit>& draft) {
     if (draft.from().pieces().empty())
-        draft.refuse({"it has no pieces", {.kind = fault::missing, .what = "a piece"}});
+        draft.refuse({"it has no pieces"}, {.kind = fault::missing, .what = "a piece"});
     for (const piece<Unit>& p : draft.from().pieces()) {
         check_name(draft, p.name());
         const panel<Unit>& shape = p.shape();
@@ -201,14 +197,13 @@ void check_layer(sheet_draft<Unit>& draft, const piece<Unit>& inner) {
     const finished_size<Unit>& finished = outer->made_from.shape().finished();
     const bool too_wide_or_narrow = cut.width() != finished.width();
     if (too_wide_or_narrow || cut.height() != finished.height())
-        draft.refuse({named(inner.name()) + " is cut " + to_text(cut) + ", but " + named(inner.inside()) +
-                          ", round which it lies, finishes " + to_text(finished),
-                      {.kind = fault::disagree,
-                       .what = too_wide_or_narrow ? "the width of a layer" : "the height of a layer",
-                       .given = amount_of(too_wide_or_narrow ? cut.width() : cut.height()),
-                       .most = amount_of(too_wide_or_narrow ? finished.width() : finished.height()),
-                       .where = inner.name()},
-                      inner.name()});
+        draft.refuse({named(inner.name()), " is cut ", cut, ", but ", named(inner.inside()),
+                      ", round which it lies, finishes ", finished},
+                     {.kind = fault::disagree,
+                      .what = too_wide_or_narrow ? "the width of a layer" : "the height of a layer",
+                      .given = too_wide_or_narrow ? cut.width() : cut.height(),
+                      .most = too_wide_or_narrow ? finished.width() : finished.height(),
+                      .where = inner.name()});
 }
 
 /// How many pieces out from this one it comes back to itself, each lying inside the next; zero where it does not.
@@ -229,11 +224,9 @@ void check_layers(sheet_draft<Unit>& draft) {
         if (p.inside().empty())
             continue;
         if (const std::size_t steps = round_to_itself(draft, p); steps > 0)
-            draft.refuse({named(p.name()) + (steps == 1 ? " is said to lie inside itself"
-                                                        : " is said to lie inside " + named(p.inside()) +
-                                                              ", which itself lies inside it"),
-                          {.kind = fault::disagree, .what = "what a piece lies inside", .where = p.name()},
-                          p.name()});
+            draft.refuse({named(p.name()), " is said to lie inside ", steps == 1 ? "itself" : named(p.inside()),
+                          steps == 1 ? "" : ", which itself lies inside it"},
+                         {.kind = fault::disagree, .what = "what a piece lies inside", .where = p.name()});
         else
             check_layer(draft, p);
     }

@@ -42,9 +42,11 @@ all_rows<Unit> rows_of(const work_plan<Unit>& plan) {
     for (const work_group<Unit>& g : plan.groups)
         for (const work_step<Unit>& s : g.steps) {
             const bool named = s.verb == work_verb::zipper || s.verb == work_verb::close_up;
-            if (s.verb != work_verb::sew && !named)
+            if (s.verb != work_verb::sew && s.verb != work_verb::seam && !named)
                 continue;
             for (const work_place<Unit>& p : s.places) {
+                if (s.verb == work_verb::seam && p.sewn.value() == 0)
+                    continue; // its first place has all of it
                 const std::int64_t copies = named || g.every_copy ? plan.parts[p.piece.index].count : 1;
                 const std::int64_t rows = copies * static_cast<std::int64_t>(p.across.at.size());
                 if (s.by_hand)
@@ -63,7 +65,7 @@ void add_thread(sheet_draft<Unit>& draft, const sewing<Unit>& s, const sewn_rows
     const length<Unit> thread = with_waste(thread_for<Unit>(all), s.waste);
     const std::int64_t needed = spools(thread, s.spool);
     if (needed == 0)
-        return draft.warn("no stitching is sewn with stitch " + number);
+        return draft.warn({"no stitching is sewn with stitch ", number});
     notion<Unit> n("thread, stitch " + number + " of ISO 4915, " + std::string(rows.stitch.name));
     n.figure("rows of stitching, with their ends", rows.sewn).figure("thread, with waste", thread);
     if (by_hand.value() > 0)
@@ -85,8 +87,8 @@ template <length_unit Unit>
 void add_sewings(sheet_draft<Unit>& draft) {
     const auto& all = draft.from().sewings();
     if (all.size() > 1)
-        draft.refuse({"thread is asked for twice, and every row is sewn once",
-                      {.kind = fault::repeated, .what = "the stitch of a project"}});
+        draft.refuse({"thread is asked for twice, and every row is sewn once"},
+                     {.kind = fault::repeated, .what = "the stitch of a project"});
     for (const sewing<Unit>& s : all)
         draft.attempt("thread for stitch " + std::to_string(s.stitch.number), {}, [&] { add_sewing(draft, s); });
 }

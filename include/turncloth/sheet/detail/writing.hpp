@@ -24,13 +24,13 @@ public:
     sheet_writer(const sheet<Unit>& s, const ruler& by) : sheet_(s), by_(by) {}
 
     std::string write() {
-        line(0, sheet_.name);
-        line(0, "finishes " + size_text(sheet_.finished.width(), sheet_.finished.height(), by_));
-        line(0, "Figures are rounded to " + graduation_text(by_) + ", each from the exact length; workings are exact.");
-        heading("Cut");
+        line(0, {sheet_.name});
+        line(0, {"finishes ", sheet_.finished});
+        line(0, {"Figures are rounded to ", graduation_text(by_), ", each from the exact length; workings are exact."});
+        heading({"Cut"});
         for (const auto& p : sheet_.pieces)
             write_cut(p);
-        heading("Fold, stitch and mark: distances are from the cut edge named");
+        heading({"Fold, stitch and mark: distances are from the cut edge named"});
         for (const auto& p : sheet_.pieces)
             write_lines(p);
         for (const auto& m : sheet_.meetings)
@@ -47,70 +47,69 @@ public:
     }
 
 private:
-    void line(int depth, const std::string& words) {
-        text_.append(2 * static_cast<std::size_t>(depth), ' ').append(words).append("\n");
+    /// Lengths as the ruler shows them.
+    void line(std::size_t depth, text_parts parts) {
+        text_.append(2 * depth, ' ').append(sentence(parts, by_)).append("\n");
     }
 
-    void heading(const std::string& words) {
+    void heading(text_parts parts) {
         text_ += '\n';
-        line(0, words);
+        line(0, parts);
     }
 
     void list(const char* name, const std::vector<std::string>& sentences) {
         if (sentences.empty())
             return;
-        heading(name);
+        heading({name});
         for (const std::string& sentence : sentences)
-            line(1, "- " + sentence);
+            line(1, {"- ", sentence});
     }
 
     /// Each with the work that it belongs to, so that none hides among the others.
     void write_cautions() {
-        heading("Safety");
+        heading({"Safety"});
         for (const sheet_caution& c : sheet_.cautions)
-            line(1, "- " + std::string(heading_of(c.at)) + ": " + c.sentence);
-        line(1, "Local codes, the makers' instructions and licensed practice go before this sheet.");
+            line(1, {"- ", heading_of(c.at), ": ", c.sentence});
+        line(1, {"Local codes, the makers' instructions and licensed practice go before this sheet."});
     }
 
     void write_steps() {
-        heading("In this order");
+        heading({"In this order"});
         const wording words{.by = by_};
         for (const std::string& sentence : preface_of(sheet_.steps, words))
-            line(1, sentence);
+            line(1, {sentence});
         std::size_t number = 0;
         for (const work_group<Unit>& g : sheet_.steps.groups) {
             std::string before = std::to_string(++number) + ". ";
             for (const std::string& sentence : sentences_of(sheet_.steps, g, words)) {
-                line(1, before + sentence);
+                line(1, {before, sentence});
                 before.assign(before.size(), ' ');
             }
         }
     }
 
     /// A figure of one term has no working to show.
-    void working(int depth, const std::string& label, const figure<Unit>& f) {
+    void working(std::size_t depth, std::string_view label, const figure<Unit>& f) {
         if (f.terms().size() > 1)
-            line(depth, label + to_text(f));
+            line(depth, {label, to_text(f)});
     }
 
     void write_cut(const sheet_piece<Unit>& p) {
         const piece<Unit>& from = p.made_from;
-        line(1, named(from.name()) + ", " + std::to_string(from.count()) + " of " + from.material() + ": " +
-                    size_text(p.cut.width(), p.cut.height(), by_));
+        line(1, {named(from.name()), ", ", from.count(), " of ", from.material(), ": ", p.cut});
         working(3, "width: ", p.width);
         working(3, "height: ", p.height);
         if (p.corner.value() > 0)
-            line(3, "cut a square of " + to_text(p.corner, by_) + " out of each corner; two make a box of " +
-                        size_text(p.finished.width(), p.finished.height(), by_) + ", " + to_text(p.depth, by_) +
-                        " deep");
+            line(3, {"cut a square of ", p.corner, " out of each corner; two make a box of ", p.finished, ", ", p.depth,
+                     " deep"});
         else if (!from.pleats().empty())
-            line(3, "finishes " + size_text(p.finished.width(), p.finished.height(), by_) + " when it is pleated");
+            line(3, {"finishes ", p.finished, " when it is pleated"});
     }
 
     void write_lines(const sheet_piece<Unit>& p) {
         if (p.lines.empty() && p.eyelets.empty())
             return;
-        line(1, named(p.made_from.name()));
+        line(1, {named(p.made_from.name())});
         write_finishes(p);
         for (const sheet_line<Unit>& l : p.lines)
             if (!l.of_finish)
@@ -128,7 +127,7 @@ private:
                 rest.push_back(e);
         for (const edges_alike& alike : finished_alike(shape, rest)) {
             const finish<Unit>& f = shape.finish_of(alike.first);
-            line(3, alike.in_words() + ", " + std::string(f.name()) + ": " + places(f));
+            line(3, {alike.in_words(), ", ", f.name(), ": ", places(f)});
         }
     }
 
@@ -148,36 +147,34 @@ private:
 
     void write_mark(const sheet_piece<Unit>& p, const sheet_line<Unit>& l) {
         const bool says_itself = l.kind == line_kind::slit; // "slit behind the zipper"
-        const std::string what = (says_itself ? "" : std::string(verb_of(l.kind)) + " ") + l.what;
-        line(3, std::string(name_of(l.parallel_to)) + " edge, " + what + ": " + to_text(l.from_cut_edge.value(), by_) +
-                    extent(p, l));
+        line(3, {name_of(l.parallel_to), " edge, ", says_itself ? "" : verb_of(l.kind), says_itself ? "" : " ", l.what,
+                 ": ", l.from_cut_edge.value(), extent(p, l)});
         working(5, "", l.from_cut_edge);
     }
 
     /// Nothing for a line that runs right across and stays where it is.
     std::string extent(const sheet_piece<Unit>& p, const sheet_line<Unit>& l) const {
         if (l.brought_to)
-            return ", folded and brought to " + to_text(*l.brought_to, by_);
+            return sentence({", folded and brought to ", *l.brought_to}, by_);
         if (!l.only.empty())
             return ", marked only " + ticks(l);
         if (l.begins.value() == 0 && l.ends == along(p.cut, l.parallel_to))
             return "";
         const char* start = is_level(l.parallel_to) ? "left" : "top";
-        return ", from " + to_text(l.begins, by_) + " to " + to_text(l.ends, by_) + " off the cut " + start + " edge";
+        return sentence({", from ", l.begins, " to ", l.ends, " off the cut ", start, " edge"}, by_);
     }
 
     /// "1/2 in in from the top edge and 3/8 in in from the bottom edge"
     std::string ticks(const sheet_line<Unit>& l) const {
         std::vector<std::string> all;
         for (const short_mark<Unit>& t : l.only)
-            all.push_back("along " + to_text(t.size, by_) + " at the " + std::string(name_of(t.at)) + " edge");
+            all.push_back(sentence({"along ", t.size, " at the ", name_of(t.at), " edge"}, by_));
         return enumerated(all);
     }
 
     void write(const sheet_eyelets<Unit>& e) {
-        line(3, "eyelets, holes of " + to_text(e.size.hole, by_) + " with rims of " + to_text(e.size.rim, by_) +
-                    ": centres " + to_text(e.from_top.value(), by_) + " from the top edge, and from the left edge " +
-                    all_of(e.from_left));
+        line(3, {"eyelets, holes of ", e.size.hole, " with rims of ", e.size.rim, ": centres ", e.from_top.value(),
+                 " from the top edge, and from the left edge ", all_of(e.from_left)});
         working(5, "", e.from_top);
     }
 
@@ -191,22 +188,24 @@ private:
 
     void write(const sheet_meeting<Unit>& m) {
         const meeting<Unit>& of = m.made_from;
-        heading("Where the " + named(of.longer) + " meets the " + named(of.shorter) +
-                ": distances are from the finished " + std::string(name_of(of.from)) + " edge");
+        const std::string longer = named(of.longer), shorter = named(of.shorter);
+        heading({"Where the ", longer, " meets the ", shorter, ": distances are from the finished ", name_of(of.from),
+                 " edge"});
         for (std::int64_t k = 1; k <= m.marks.spans(); ++k)
-            line(1, to_text(m.marks.mark_on_long(k).from_datum(), by_) + " of " + named(of.longer) + " meets " +
-                        to_text(m.marks.mark_on_short(k).from_datum(), by_) + " of " + named(of.shorter));
-        line(1, "fullness " + fullness_text(m.marks.fullness()) +
-                    ", extra in each span: " + to_text(m.marks.surplus(0), by_));
+            line(1, {m.marks.mark_on_long(k).from_datum(), " of ", longer, " meets ",
+                     m.marks.mark_on_short(k).from_datum(), " of ", shorter});
+        line(1, {"fullness ", fullness_text(m.marks.fullness()), ", extra in each span: ", m.marks.surplus(0)});
     }
 
     void write(const notion<Unit>& n) {
-        heading("For the " + n.name());
+        heading({"For the ", n.name()});
         for (const notion_detail<Unit>& d : n.details()) {
-            line(1, d.what + ": " +
-                        (d.count > 0        ? std::to_string(d.count)
-                         : d.places.empty() ? to_text(d.amount.value(), by_)
-                                            : all_of(d.places)));
+            if (d.count > 0)
+                line(1, {d.what, ": ", d.count});
+            else if (d.places.empty())
+                line(1, {d.what, ": ", d.amount.value()});
+            else
+                line(1, {d.what, ": ", all_of(d.places)});
             working(3, "", d.amount);
         }
     }

@@ -24,12 +24,12 @@ public:
         const edge first = is_level(z_.from) ? edge::left : edge::top; // where a zipper begins
         const length<Unit> room = along(shape_.finished(), z_.from);
         if (z_.opening.across > room)
-            return refuse("a zipper " + to_text(z_.opening.across) + " across is wider than " + named(z_.on) +
-                              ", which finishes " + to_text(room),
-                          {.kind = fault::no_room,
-                           .what = "the width across which a zipper lies",
-                           .given = amount_of(z_.opening.across),
-                           .most = amount_of(room)});
+            return refuse(
+                {"a zipper ", z_.opening.across, " across is wider than ", named(z_.on), ", which finishes ", room},
+                {.kind = fault::no_room,
+                 .what = "the width across which a zipper lies",
+                 .given = z_.opening.across,
+                 .most = room});
         const length<Unit> opens =
             shape_.finish_of(first).allowance() + (room - z_.opening.across) / 2 + z_.opening.margin;
         for (const auto& centre : z_.centres)
@@ -41,14 +41,14 @@ public:
     bool is_clear() {
         const length<Unit> clear = clearance(z_.opening);
         if (clear.value() < 0)
-            refuse("the tape of a zipper on " + named(z_.on) + " reaches " + to_text(-clear) + " into the seams",
+            refuse({"the tape of a zipper on ", named(z_.on), " reaches ", -clear, " into the seams"},
                    {.kind = fault::no_room,
                     .what = "the tape of a zipper beyond its opening",
-                    .given = amount_of(z_.opening.beyond),
-                    .most = amount_of(z_.opening.margin)});
+                    .given = z_.opening.beyond,
+                    .most = z_.opening.margin});
         if (clear.value() == 0)
-            draft_.warn("the tape of a zipper on " + named(z_.on) +
-                        " ends exactly on the seam line: keep a little away from it");
+            draft_.warn({"the tape of a zipper on ", named(z_.on),
+                         " ends exactly on the seam line: keep a little away from it"});
         return clear.value() >= 0;
     }
 
@@ -58,9 +58,9 @@ public:
     }
 
 private:
-    void refuse(const std::string& sentence, refusal facts) {
-        facts.where = z_.on;
-        draft_.refuse({sentence, std::move(facts), z_.on, z_.from});
+    void refuse(text_parts parts, grounds why) {
+        why.where = z_.on;
+        draft_.refuse(parts, why, z_.from);
     }
 
     void add_lines(const place<finished_edge, Unit>& centre, length<Unit> opens) {
@@ -72,14 +72,13 @@ private:
         };
         const length<Unit> high = across(shape_.finished(), z_.from);
         if (lines.above.from_datum().value() < 0 || lines.below.from_datum() > high)
-            refuse("the zipper " + to_text(centre.from_datum()) + " from the finished " +
-                       std::string(name_of(z_.from)) + " edge of " + named(z_.on) +
-                       " is stitched off the finished piece",
+            refuse({"the zipper ", centre.from_datum(), " from the finished ", name_of(z_.from), " edge of ",
+                    named(z_.on), " is stitched off the finished piece"},
                    {.kind = fault::no_room,
                     .what = "the place of a zipper",
-                    .given = amount_of(centre.from_datum()),
-                    .least = amount_of(z_.rows / 2),
-                    .most = amount_of(high - z_.rows / 2)});
+                    .given = centre.from_datum(),
+                    .least = z_.rows / 2,
+                    .most = high - z_.rows / 2});
         add_line(line_kind::stitching, "zipper", lines.above, z_.opening.beyond);
         add_line(line_kind::stitching, "zipper", lines.below, z_.opening.beyond);
         add_line(line_kind::slit, "slit behind the zipper", lines.slit_from, length<Unit>());
@@ -92,12 +91,12 @@ private:
         for (std::size_t i = 0; i < z_.centres.size(); ++i)
             for (std::size_t j = 0; j < i; ++j)
                 if (const length<Unit> apart = abs(z_.centres[i] - z_.centres[j]); apart < z_.rows)
-                    refuse("two zippers on " + named(z_.on) + " are only " + to_text(apart) + " apart, less than the " +
-                               to_text(z_.rows) + " that each is stitched",
+                    refuse({"two zippers on ", named(z_.on), " are only ", apart, " apart, less than the ", z_.rows,
+                            " that each is stitched"},
                            {.kind = fault::too_small,
                             .what = "the distance between zippers",
-                            .given = amount_of(apart),
-                            .least = amount_of(z_.rows),
+                            .given = apart,
+                            .least = z_.rows,
                             .index = i});
     }
 
@@ -116,10 +115,8 @@ void add_zippers(sheet_draft<Unit>& draft) {
             continue;
         const std::string which = "the zipper on " + named(z.on);
         if (z.centres.empty()) {
-            draft.refuse({"a zipper is put on " + named(z.on) + " without a place",
-                          {.kind = fault::missing, .what = "the place of a zipper", .where = z.on},
-                          z.on,
-                          z.from});
+            draft.refuse({"a zipper is put on ", named(z.on), " without a place"},
+                         {.kind = fault::missing, .what = "the place of a zipper", .where = z.on}, z.from);
             continue;
         }
         zipper_work<Unit> work(draft, z, *on);

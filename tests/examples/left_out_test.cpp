@@ -1,0 +1,85 @@
+// Faults planted in the demonstration's projects: whatever row is left out, the making no longer holds what it says.
+#include "../../examples/sheets/projects.hpp"
+#include "at_random.hpp"
+#include "making/left_out.hpp"
+#include <turncloth/making/executed.hpp>
+#include <turncloth/testing/doctest.hpp>
+
+#include <algorithm>
+#include <string>
+#include <vector>
+
+using namespace turncloth;
+using namespace turncloth::literals;
+
+namespace {
+
+/// Where the rows are that hold a pocket: those through more than one wall. A hem left open lets nothing out of it.
+template <length_unit Unit>
+std::vector<std::size_t> rows_of_pockets(const making<Unit>& d) {
+    std::vector<std::size_t> found;
+    for (std::size_t i = 0; i < d.rows().size(); ++i)
+        if (d.rows()[i].through.size() > 1)
+            found.push_back(i);
+    return found;
+}
+
+template <length_unit Unit>
+void leave_one_out(at_random::sampler& random, const project<Unit>& p) {
+    const making<Unit>& d = *p.design();
+    const auto rows = rows_of_pockets(d);
+    const std::size_t i = rows[static_cast<std::size_t>(random.between(0, static_cast<int>(rows.size()) - 1))];
+    const auto of_family = static_cast<int>(std::max<std::int64_t>(1, d.rows()[i].each.size()));
+    const auto made = execute(things::without_row(d, i, random.between(0, of_family - 1)));
+    CHECK_MESSAGE(!made.faults.empty(), p.name() << ": " << described(d, {operation_kind::stitching, i}));
+}
+
+std::vector<sheet_reason> reasons_against(project<inch> p, const making<inch>& design) {
+    try {
+        static_cast<void>(sheet_of(p.made_as(design)));
+        return {};
+    } catch (const sheet_error& refused) {
+        return refused.reasons();
+    }
+}
+
+} // namespace
+
+TEST_CASE("at any size, each row that a pocket needs is missed where it is left out") {
+    at_random::sampler random(97);
+    while (random.another_of(15)) {
+        const finished_size<inch> size(random.inches(25) + 12_in, random.inches(15) + 11_in);
+        const finished_size<centimetre> metric(random.centimetres(60) + 30_cm, random.centimetres(40) + 28_cm);
+        leave_one_out(random, allotment::tool_roll::design(size));
+        leave_one_out(random, allotment::tool_roll::design(metric));
+        leave_one_out(random, allotment::organiser::design(size));
+        leave_one_out(random, allotment::organiser::design(metric));
+    }
+}
+
+// Sewn along its zippers and bound, and by no further row: under the tool pockets the two zipped pockets are one, and past
+// each end of each tape a tunnel leads into it.
+TEST_CASE("a roll whose lining is sewn to its back by the binding alone is refused, with every reason") {
+    const auto p = allotment::tool_roll::design(finished_size(24_in, 18_in));
+    making<inch> bare = *p.design();
+    const auto named = [&](const cut_part& part) { return bare.parts()[part.index].name; };
+    int left_out = 0;
+    for (std::size_t i = bare.rows().size(); i-- > 0;) {
+        const stitching<inch> row = bare.rows()[i];
+        const bool across_tape_end = named(row.along.on) == "zipper" && !row.along.is_level();
+        const bool to_back = named(row.along.on) == "lining" && row.through.size() == 2;
+        if (across_tape_end || to_back) {
+            bare = things::without_row(bare, i, 0);
+            ++left_out;
+        }
+    }
+    CHECK(left_out == 6);
+    const auto reasons = reasons_against(p, bare);
+    const auto count = [&](const std::string& words) {
+        return std::count_if(reasons.begin(), reasons.end(),
+                             [&](const sheet_reason& r) { return r.sentence.find(words) != std::string::npos; });
+    };
+    CHECK(count("\"zipped pocket\" is one hollow with the compartment \"zipped pocket near the top\"") == 1);
+    CHECK(count("\"zipped pocket near the top\" leaks 1/2 in wide") == 4);
+    CHECK(reasons_against(p, *p.design()).empty());
+}
