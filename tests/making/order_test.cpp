@@ -1,4 +1,5 @@
 // The order of making is a consequence: the same operations, entered in whatever order, give the same steps.
+#include "making/boxes.hpp"
 #include "making/random_design.hpp"
 #include <turncloth/making/work_plan.hpp>
 #include <turncloth/making/work_words.hpp>
@@ -60,6 +61,18 @@ TEST_CASE("the things of the demonstration have one order, however they are ente
     for (const making<inch>& d : {tool_roll(true).design, tool_roll(false).design, organiser(3).design})
         while (any.another_of(20))
             check_same(entered_anew(d, any), order_of(d), printed(d));
+}
+
+TEST_CASE("what is boxed has one order, however it is entered") {
+    sampler any(13);
+    const box_asked size{.w = 16_in, .h = 9_in, .d = 2_in, .s = "1/2"_in};
+    zipped_pad pad(size);
+    pad.design.add(moment{moment_kind::turn_out, pad.zip.index});
+    for (const making<inch>& d : {pad.design, six_pieces(size).design, lined_bag(size).design})
+        while (any.another_of(20)) {
+            making<inch> again = entered_anew(d, any);
+            check_same(entered_anew(again, any), order_of(again), printed(again));
+        }
 }
 
 // By hand: nothing of the roll of today goes through lining and back alone, so the back is laid when the binding needs

@@ -40,6 +40,11 @@ inline making<inch> entered_anew(const making<inch>& d, sampler& any) {
     add_all(d.spots());
     add_all(d.creases());
     add_all(d.layings());
+    add_all(d.seams());
+    for (const auto& m : d.mouths())
+        again.add(m);
+    for (const auto& m : d.moments()) // of one kind they come as they were added
+        again.add(m);
     return again;
 }
 

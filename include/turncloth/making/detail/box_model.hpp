@@ -27,6 +27,7 @@ public:
     using whole = boxed_work::whole;
     using seam_line = boxed_work::seam_line;
     using stretch = flat_work::stretch;
+    using walk = boxed_work::lazy_walk<for_any<Unit>>;
 
     /// Of a mouth on seams: a stretch of a pair, so far along it.
     struct left_open {
@@ -60,7 +61,7 @@ public:
     const std::vector<boxed_work::box_part>& parts() const { return parts_; }
     const std::vector<boxed_work::seam_pair>& pairs() const { return pairs_; }
     const std::vector<left_open>& openings() const { return open_; }
-    const boxed_work::walk& walked() const { return *walk_; }
+    const walk& walked() const { return *walk_; }
 
     seam_line line(const chalk_line<Unit>& l) const {
         const flat_work::flat_line f = model_.line(l, l.in);
@@ -193,7 +194,7 @@ private:
     std::vector<boxed_work::box_part> parts_{};
     std::vector<boxed_work::seam_pair> pairs_{};
     std::vector<left_open> open_{};
-    std::optional<boxed_work::walk> walk_{};
+    std::optional<walk> walk_{};
 };
 
 } // namespace turncloth::detail

@@ -1,7 +1,7 @@
 // Boxes found by walking the seams from one piece to the next, and what does not close.
 //
 //   box_part        a piece: its size, the creases that turn a quarter, and the lines that end it
-//   class walk(parts, pairs)      .cells()  .boxes()  .gaps()
+//   class lazy_walk(parts, pairs)      .cells()  .boxes()  .gaps()
 //
 // A piece is cut into cells by its seams and creases. What lies between a seam, or a crease that turns back, and its edge
 // is an allowance, and no part of the box. Each box is placed from its largest cell on, breadth first; a seam or a crease
@@ -52,9 +52,11 @@ struct box_extent {
     bool open = false; ///< some edge is sewn to nothing
 };
 
-class walk {
+/// Compiled where it is used.
+template <class>
+class lazy_walk {
 public:
-    walk(const std::vector<box_part>& parts, const std::vector<seam_pair>& pairs) : parts_(parts), pairs_(pairs) {
+    lazy_walk(const std::vector<box_part>& parts, const std::vector<seam_pair>& pairs) : parts_(parts), pairs_(pairs) {
         for (std::size_t p = 0; p < parts.size(); ++p)
             cut(p);
         of_.resize(cells_.size());
