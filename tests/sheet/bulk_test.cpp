@@ -1,5 +1,6 @@
 // sheet/bulk.hpp: layers under the stitching, counted by hand as they lie one on another when each row is sewn.
 #include <turncloth.hpp>
+#include <turncloth/sheet/bulk.hpp>
 
 #include <doctest/doctest.h>
 

@@ -1,6 +1,8 @@
 // A project that says how it is made: steps, thread and refusals are read from its design carried out.
 #include "making/things.hpp"
 #include <turncloth.hpp>
+#include <turncloth/making/work_plan.hpp>
+#include <turncloth/making/work_words.hpp>
 
 #include <doctest/doctest.h>
 
