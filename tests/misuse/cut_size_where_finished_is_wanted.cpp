@@ -3,9 +3,9 @@
 #include <turncloth.hpp>
 using namespace turncloth;
 
-constexpr cut_size cloth(7_in, 10_in);
+constexpr cut_size cut(7_in, 10_in);
 #ifdef MISUSE
-panel<inch> flap(cloth, all_round(seam("1/2"_in)));
+panel<inch> flap(cut, all_round(seam("1/2"_in)));
 #else
-panel<inch> flap = panel<inch>::from_cut(cloth, all_round(seam("1/2"_in)));
+panel<inch> flap = panel<inch>::from_cut(cut, all_round(seam("1/2"_in)));
 #endif

@@ -137,6 +137,7 @@ struct spot {
 
 /// An opening, by its mouth's number, is no operation of a designer's: it comes before the last seam of what is turned out.
 enum class operation_kind : unsigned char { laying, crease, stitching, seam, snip, spot, moment, opening };
+inline constexpr std::size_t operation_kinds = static_cast<std::size_t>(operation_kind::opening) + 1;
 
 /// What add() gives for an operation.
 struct operation {

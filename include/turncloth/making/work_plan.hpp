@@ -102,8 +102,11 @@ std::vector<task> tasks_of(const making<Unit>& design, const std::vector<making_
         first.push_back(copies);
         copies += static_cast<std::size_t>(p.count);
     }
-    const auto number = [&](const cut_part& p) { return first[p.index] + static_cast<std::size_t>(p.copy); };
-    std::array<std::vector<std::size_t>, 6> step_of; // by kind and index
+    // Moments and openings are done to no one part: one number for all of them, beyond those of the parts.
+    const auto number = [&](const cut_part& p) {
+        return p.is_given() ? first[p.index] + static_cast<std::size_t>(p.copy) : copies;
+    };
+    std::array<std::vector<std::size_t>, operation_kinds> step_of; // by kind and index
     std::vector<task> all;
     all.reserve(steps.size());
     for (const making_step& s : steps) {
