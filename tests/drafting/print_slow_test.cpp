@@ -83,10 +83,10 @@ TEST_CASE("the test squares are 50 mm and 2 in in the dots of another renderer")
         for (std::size_t k = 0; k < 2; ++k) {
             const auto corners = extremes(squares[k].points);
             const page_point least = corners.first, most = corners.second;
-            const auto row =
-                dark_strips(at(least.x - 3), at(most.x + 3), [&](std::size_t x) { return page.dark(x, at(least.y + 8)); });
-            const auto column =
-                dark_strips(at(least.y - 3), at(most.y + 3), [&](std::size_t y) { return page.dark(at(least.x + 5), y); });
+            const auto row = dark_strips(at(least.x - 3), at(most.x + 3),
+                                         [&](std::size_t x) { return page.dark(x, at(least.y + 8)); });
+            const auto column = dark_strips(at(least.y - 3), at(most.y + 3),
+                                            [&](std::size_t y) { return page.dark(at(least.x + 5), y); });
             REQUIRE(row.size() == 2);
             REQUIRE(column.size() == 2);
             CHECK(std::abs((row[1] - row[0]) / millimetre - sides[k]) < 0.05);

@@ -44,7 +44,9 @@ TEST_CASE("a refused row of marks says what was given and what is allowed") {
 }
 
 TEST_CASE("a refused rounding of marks says which part is too small for which graduation") {
-    const auto tenths = [](const length<inch>& graduation) { return rounded_division<strip_end, inch>(1_in, 10, graduation); };
+    const auto tenths = [](const length<inch>& graduation) {
+        return rounded_division<strip_end, inch>(1_in, 10, graduation);
+    };
     CHECK(facts([&] { return tenths("1/8"_in); }) == "too small: a part, given 1/10 in, least 1/8 in");
     CHECK(facts([&] { return tenths("1/16"_in).part(10); }) ==
           "too large: a part of a span, given 10, least 0, most 9");

@@ -139,7 +139,8 @@ TEST_CASE("a fuller piece stands off further, and over a wider span a piece stan
         const length<inch> arc = random.inches(30), chord = arc * fraction(random.between(1, 99), 100);
         CHECK(detail::bow_height_of(arc + "1/64"_in, chord).value() > detail::bow_height_of(arc, chord).value());
         if (ratio(chord, arc) > fraction(8, 10))
-            CHECK(detail::bow_height_of(arc, chord + (arc - chord) / 2).value() < detail::bow_height_of(arc, chord).value());
+            CHECK(detail::bow_height_of(arc, chord + (arc - chord) / 2).value() <
+                  detail::bow_height_of(arc, chord).value());
     }
 }
 

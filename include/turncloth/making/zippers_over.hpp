@@ -75,10 +75,11 @@ zipper_mouths sew_zippers(making<Unit>& design, const zippers_over<Unit>& z) {
     require_more_than_zero<size_error>(z.rows, "the distance between a zipper's rows");
     require_more_than_zero<size_error>(z.beyond, "the tape beyond an opening");
     zipper_mouths made;
+    const length<Unit> end_to_end = z.opening + z.beyond * 2, wide = z.rows * 2;
     made.tape = design.cut({.name = z.name,
                             .cloth = {.name = "zipper tape", .frays = false},
-                            .width = z.opening + z.beyond * 2,
-                            .height = z.rows * 2,
+                            .width = end_to_end,
+                            .height = wide,
                             .count = static_cast<std::int64_t>(z.centres.size())});
     for (std::size_t k = 0; k < z.centres.size(); ++k)
         made.mouths.push_back(detail::sew_zipper(design, z, z.centres[k], made.tape[static_cast<std::int64_t>(k)]));

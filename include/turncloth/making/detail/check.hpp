@@ -59,12 +59,8 @@ private:
     bool positive(const Number& x, std::string_view what, std::size_t i, std::string_view where) {
         if (x > Number())
             return true;
-        fault_is({what, " must be more than zero: it was ", x}, {.kind = fault::too_small,
-                                                                 .what = what,
-                                                                 .given = x,
-                                                                 .least = Number(),
-                                                                 .index = i,
-                                                                 .where = where});
+        fault_is({what, " must be more than zero: it was ", x},
+                 {.kind = fault::too_small, .what = what, .given = x, .least = Number(), .index = i, .where = where});
         return false;
     }
 
