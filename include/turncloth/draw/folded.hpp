@@ -165,7 +165,8 @@ private:
                         "finishes " + unbroken(size_text(f.width(), f.height(), by_))};
         words_.sentences = edge_sentences(shape, by_);
         for (const auto& [names, way] : corner_words_)
-            words_.sentences.push_back(names + (names.find(',') == std::string::npos ? " corner" : " corners") + way);
+            words_.sentences.push_back(
+                joined({names, names.find(',') == std::string::npos ? " corner" : " corners", way}));
         words_.small_print.push_back("A number says how many layers lie there. Figures are " + rounded_note(by_));
     }
 

@@ -71,6 +71,7 @@ public:
         std::size_t before = 0;
         for (const std::vector<placed_bar>& bars : pages_) {
             std::vector<std::string> ways;
+            ways.reserve(bars.size());
             for (const placed_bar& b : bars)
                 ways.push_back(joined({b.bar().times, " ", b.bar().heading, ": ", b.bar().listed}));
             page on = frame_.begin(scale_, {}, ways);

@@ -9,7 +9,6 @@
 #include <turncloth/notions/hanging.hpp>
 
 #include <type_traits>
-#include <utility>
 #include <vector>
 
 namespace turncloth {
@@ -32,13 +31,13 @@ struct tie_place {
 
 template <length_unit Unit>
 operation sew_tie(making<Unit>& design, const std::type_identity_t<panel_part<Unit>>& piece,
-                  const std::type_identity_t<tie_place<Unit>>& at, std::vector<cut_part> through) {
+                  const std::type_identity_t<tie_place<Unit>>& at, const std::vector<cut_part>& through) {
     const bool level = at.from == edge::top || at.from == edge::bottom;
     const row<finished_edge, Unit> once(at.along, length<Unit>(), 1);
     return design.add(spot<Unit>{.what = spot_kind::tie_end,
                                  .along = piece.line(at.from, at.in),
                                  .places = piece.places(level ? edge::left : edge::top, once),
-                                 .through = std::move(through)});
+                                 .through = through});
 }
 
 } // namespace turncloth

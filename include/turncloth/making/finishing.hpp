@@ -62,14 +62,11 @@ struct cut_from {
 
 /// The part has the panel's cut size.
 template <length_unit Unit>
-panel_part<Unit> cut_for(making<Unit>& design, std::string name, const panel<Unit>& shape,
+panel_part<Unit> cut_for(making<Unit>& design, const std::string& name, const panel<Unit>& shape,
                          const std::type_identity_t<cut_from<Unit>>& from = {}) {
     const cut_size<Unit> size = shape.cut();
-    const cut_part part = design.cut({.name = std::move(name),
-                                      .cloth = from.cloth,
-                                      .width = size.width(),
-                                      .height = size.height(),
-                                      .count = from.count});
+    const cut_part part = design.cut(
+        {.name = name, .cloth = from.cloth, .width = size.width(), .height = size.height(), .count = from.count});
     return {part, shape, from.up};
 }
 

@@ -259,11 +259,12 @@ private:
             covered |= covers(t.covers, p);
             in |= in_turned(t, p);
         }
-        if (pierced && in && design_.creases[c].along_seam)
-            add(crease_of_[c], op, need::turned_first);
-        else if (pierced && in)
-            add(op, crease_of_[c], need::sewn_flat);
-        else if (t.encloses && !binds && lies_on(among.top, part))
+        if (pierced && in) {
+            if (design_.creases[c].along_seam)
+                add(crease_of_[c], op, need::turned_first);
+            else
+                add(op, crease_of_[c], need::sewn_flat);
+        } else if (t.encloses && !binds && lies_on(among.top, part))
             add(op, crease_of_[c], need::enclosed);
         else if (pierced && over && among.parts.size() > 1 && !t.encloses)
             add(crease_of_[c], op, need::turned_first);

@@ -65,10 +65,10 @@ private:
             ++i;
         return i;
     }
-    static work_step<Unit> named_step(work_verb verb, std::string what = {}) {
+    static work_step<Unit> named_step(work_verb verb, const std::string& what = {}) {
         work_step<Unit> s;
         s.verb = verb;
-        s.what = std::move(what);
+        s.what = what;
         return s;
     }
     work_step<Unit> step_on(work_verb verb, const std::string& piece, const std::string& on = {}) const {
