@@ -202,3 +202,9 @@ TEST_CASE("a finish made by hand is held to the piece, whoever made it") {
     }
     CHECK(with(finish<inch>("to the far edge").allows(1_in).folds_at(1_in)).cut().width() == 7_in);
 }
+
+TEST_CASE("a line on the cut edge itself lies on the piece") {
+    const auto on_the_edge = finish<inch>("stitched on the edge").stitched_at(length<inch>()).folds_at(length<inch>());
+    const length<inch> six = length_of<inch>(6);
+    CHECK_NOTHROW(panel<inch>(finished_size<inch>(six, six), all_round(on_the_edge)));
+}
