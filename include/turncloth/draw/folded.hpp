@@ -120,14 +120,14 @@ private:
                 most = std::max(most, r.layers);
             if (most == 0)
                 continue;
-            const std::string way = joined({from_.ways()[c].is_mitred ? ": mitred, up to " : ": stacked, up to ",
-                                            std::to_string(most), " layers"});
+            const std::string way = sentence({from_.ways()[c].is_mitred ? ": mitred, up to " : ": stacked, up to ",
+                                              std::to_string(most), " layers"});
             const auto same = std::find_if(corner_words_.begin(), corner_words_.end(),
                                            [&](const auto& words) { return words.second == way; });
             if (same == corner_words_.end())
                 corner_words_.emplace_back(names[i], way);
             else
-                same->first += joined({", ", names[i]});
+                same->first += sentence({", ", names[i]});
         }
     }
 
@@ -166,7 +166,7 @@ private:
         words_.sentences = edge_sentences(shape, by_);
         for (const auto& [names, way] : corner_words_)
             words_.sentences.push_back(
-                joined({names, names.find(',') == std::string::npos ? " corner" : " corners", way}));
+                sentence({names, names.find(',') == std::string::npos ? " corner" : " corners", way}));
         words_.small_print.push_back("A number says how many layers lie there. Figures are " + rounded_note(by_));
     }
 

@@ -120,13 +120,13 @@ public:
                 const worth_keeping<Unit>& keep)
         : from_(c), by_(by) {
         drawn.words.project = project;
-        drawn.words.title = joined({"lay of ", from_.material});
+        drawn.words.title = sentence({"lay of ", from_.material});
         drawn.words.most_list = 0.2;
         drawn.words.lists.resize(2); // of cuts or places, and of pieces
         drawn.words.told = 1;
-        drawn.words.small_print.push_back(joined({"Figures are ", rounded_note(by_), " The arrow on a piece ",
-                                                  "shows its height, which lies along the grain unless the piece is "
-                                                  "turned."}));
+        drawn.words.small_print.push_back(sentence({"Figures are ", rounded_note(by_), " The arrow on a piece ",
+                                                    "shows its height, which lies along the grain unless the piece is "
+                                                    "turned."}));
         require_few_enough(from_.lay.places.size(), "the number of pieces laid that are drawn");
         measure();
         add_facts();
@@ -168,13 +168,13 @@ private:
     void add_facts() {
         const bolt<Unit>& b = from_.bolt;
         auto& facts = drawn.words.facts;
-        facts.push_back(joined({"cloth ", written(b.width), " wide, usable width ", written(b.usable_width()),
-                                b.folded ? ", folded" : "", b.one_way ? ", one way up" : ""}));
-        facts.push_back(joined(
+        facts.push_back(sentence({"cloth ", written(b.width), " wide, usable width ", written(b.usable_width()),
+                                  b.folded ? ", folded" : "", b.one_way ? ", one way up" : ""}));
+        facts.push_back(sentence(
             {"length laid ", written(from_.lay.length), from_.lay.proved_best() ? ", the shortest possible" : ""}));
         if (!from_.lay.proved_best())
-            facts.push_back(joined({"no lay can be shorter than ", written(from_.lay.bound)}));
-        facts.push_back(joined({"length to buy ", written(from_.bought.bought)}));
+            facts.push_back(sentence({"no lay can be shorter than ", written(from_.lay.bound)}));
+        facts.push_back(sentence({"length to buy ", written(from_.bought.bought)}));
     }
 
     static page_area area_of_part(const cloth_part<Unit>& p) {
@@ -186,7 +186,7 @@ private:
         std::vector<std::size_t> laid(from_.pieces.size()), turned(from_.pieces.size());
         for (const cloth_place<Unit>& p : from_.lay.places) {
             const cloth_piece<Unit>& piece = from_.pieces[p.piece];
-            const std::string named = joined({letter_of(p.piece), ": ", piece.name});
+            const std::string named = sentence({letter_of(p.piece), ": ", piece.name});
             std::vector<std::string> all{named, size_text(piece.size.width(), piece.size.height(), by_)};
             if (p.turned)
                 all.emplace_back("turned");
@@ -199,7 +199,7 @@ private:
         for (std::size_t i = 0; i < from_.pieces.size(); ++i) {
             const cloth_piece<Unit>& p = from_.pieces[i];
             std::string entry =
-                joined({letter_of(i), ": ", p.name, ", ", size_text(p.size.width(), p.size.height(), by_)});
+                sentence({letter_of(i), ": ", p.name, ", ", size_text(p.size.width(), p.size.height(), by_)});
             if (laid[i] > 1)
                 entry.append(", ").append(std::to_string(laid[i])).append(" of them");
             if (turned[i] > 0)
@@ -214,8 +214,8 @@ private:
         if (!from_.lay.places.empty())
             list.push_back("cut 0: straighten the end, square to the selvedges");
         for (const cloth_place<Unit>& p : from_.lay.places)
-            list.push_back(joined({letter_of(p.piece), p.turned ? ", turned: " : ": ", text(p.where.from_left),
-                                   " from the ", left_edge(), ", ", text(p.where.from_end), " from the end"}));
+            list.push_back(sentence({letter_of(p.piece), p.turned ? ", turned: " : ": ", text(p.where.from_left),
+                                     " from the ", left_edge(), ", ", text(p.where.from_end), " from the end"}));
     }
 
     /// Each is told on what is in hand and where it lay on the cloth.
@@ -230,9 +230,9 @@ private:
                                         : page_segment{{at, in_hand.y}, {at, in_hand.bottom()}});
             drawn.draw(cutting_line, words.cuts.back());
             drawn.words.lists[0].push_back(
-                joined({"cut ", std::to_string(words.cuts.size()), across ? ": across " : ": along ",
-                        words_for(c.origin), ", ", text(c.at), across ? " from its near side; " : " from its left; ",
-                        text(c.on_cloth()), " from the ", across ? "end" : left_edge()}));
+                sentence({"cut ", std::to_string(words.cuts.size()), across ? ": across " : ": along ",
+                          words_for(c.origin), ", ", text(c.at), across ? " from its near side; " : " from its left; ",
+                          text(c.on_cloth()), " from the ", across ? "end" : left_edge()}));
         }
     }
 
@@ -240,9 +240,9 @@ private:
     void say_making_ready() {
         auto& list = drawn.words.lists[0];
         list.push_back("cut 0: straighten the end; a near side is the one by it");
-        list.push_back(joined({"cut 0: cut off ", text(from_.lay.length), " from that end"}));
+        list.push_back(sentence({"cut 0: cut off ", text(from_.lay.length), " from that end"}));
         if (from_.bolt.selvedge.value() > 0)
-            list.push_back(joined({"cut 0: trim ", text(from_.bolt.selvedge), " off the selvedges"}));
+            list.push_back(sentence({"cut 0: trim ", text(from_.bolt.selvedge), " off the selvedges"}));
     }
 
     /// Drawn apart from the lines of its neighbours.
@@ -255,7 +255,7 @@ private:
             const std::string size = size_text(o.across, o.along, by_);
             drawn.draw(kept_line, inside);
             words.kept.push_back({inside, {{"left over", size}}});
-            drawn.words.lists[1].push_back(joined({"left over, to keep: ", size}));
+            drawn.words.lists[1].push_back(sentence({"left over, to keep: ", size}));
         }
     }
 

@@ -213,7 +213,7 @@ private:
                                    {(edge.from.y - edge.to.y) * way / size, (edge.to.x - edge.from.x) * way / size},
                                    t.allowance.value() * mm,
                                    {number, named}});
-            std::string entry = joined({named, ", ", allowance_text(i)});
+            std::string entry = sentence({named, ", ", allowance_text(i)});
             if (t.first_turn.value() > 0)
                 entry += ", of which " + written(t.first_turn) + " turned under first";
             list.push_back(std::move(entry));
@@ -223,8 +223,8 @@ private:
     std::string allowance_text(std::size_t i) const {
         const drafted_length<Unit> allowance = from_.allowance_of(i).allowance;
         const bool named = i < labels_.finishes.size(), none = !(allowance.value() > 0);
-        return joined({named ? labels_.finishes[i] : "", named ? ", " : "", none ? "no " : "",
-                       named && !none ? "" : "allowance", named || none ? "" : " ", none ? "" : written(allowance)});
+        return sentence({named ? labels_.finishes[i] : "", named ? ", " : "", none ? "no " : "",
+                         named && !none ? "" : "allowance", named || none ? "" : " ", none ? "" : written(allowance)});
     }
 
     void add_notches() {

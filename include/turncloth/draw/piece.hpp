@@ -133,9 +133,9 @@ private:
         made_.words.title = p.name();
         made_.words.facts_size = body_size;
         made_.words.facts = {
-            joined({"cut ", std::to_string(p.count()), " of ", p.material()}),
-            joined({"cut ", unbroken(size_text(from_.cut.width(), from_.cut.height(), by_))}),
-            joined({"finishes ", unbroken(size_text(from_.finished.width(), from_.finished.height(), by_))})};
+            sentence({"cut ", std::to_string(p.count()), " of ", p.material()}),
+            sentence({"cut ", unbroken(size_text(from_.cut.width(), from_.cut.height(), by_))}),
+            sentence({"finishes ", unbroken(size_text(from_.finished.width(), from_.finished.height(), by_))})};
         if (from_.corner.value() > 0)
             made_.words.facts[2] += ", " + unbroken(written(from_.depth)) + " deep, with its pair";
     }
@@ -158,7 +158,7 @@ private:
             made_.draw(finished_edge_line, finished);
             const auto words = [&](length<Unit> laid, length<Unit> made) {
                 const bool pleated = from_.corner.value() == 0 && made != laid;
-                return pleated ? joined({"before pleating ", written(laid)}) : joined({"finished ", written(made)});
+                return pleated ? sentence({"before pleating ", written(laid)}) : sentence({"finished ", written(made)});
             };
             made_.below.push_back(
                 {finished.x, finished.right(), finished.bottom(), words(flat.width(), from_.finished.width())});
@@ -177,7 +177,7 @@ private:
         const double c = in_mm(from_.corner);
         made_.above.push_back({c, c, written(from_.corner), "left", "corner cut out"});
         made_.at_right.push_back({c, made_.width - c, written(from_.corner), "top", "corner cut out"});
-        say(joined({"corners: cut a square of ", unbroken(written(from_.corner)), " out of each"}));
+        say(sentence({"corners: cut a square of ", unbroken(written(from_.corner)), " out of each"}));
     }
 
     /// Those of a row share their distance from the top. The cross reaches beyond the rim.
@@ -192,7 +192,7 @@ private:
             made_.above.push_back({x, down, written(centre), "left", "eyelet"});
         }
         made_.at_right.push_back({down, in_mm(row.from_left.back()), written(row.from_top.value()), "top", "eyelets"});
-        say(joined(
+        say(sentence(
             {"eyelets: holes of ", unbroken(written(row.size.hole)), ", rims of ", unbroken(written(row.size.rim))}));
     }
 
@@ -227,7 +227,7 @@ private:
     /// A line that stops short of the piece's edges has its ends labelled on the other margin.
     void label(const sheet_line<Unit>& l, double at) {
         const bool level = is_level(l.parallel_to), worked = l.kind != line_kind::mark && l.kind != line_kind::slit;
-        const std::string what = joined({worked ? verb_of(l.kind) : "", worked ? " " : "", l.what});
+        const std::string what = sentence({worked ? verb_of(l.kind) : "", worked ? " " : "", l.what});
         auto &own = level ? made_.at_right : made_.above, &other = level ? made_.above : made_.at_right;
         own.push_back({at, in_mm(level ? l.ends : l.begins), written(l.from_cut_edge.value()),
                        std::string(name_of(l.parallel_to)), what});

@@ -73,7 +73,7 @@ public:
             std::vector<std::string> ways;
             ways.reserve(bars.size());
             for (const placed_bar& b : bars)
-                ways.push_back(joined({b.bar().times, " ", b.bar().heading, ": ", b.bar().listed}));
+                ways.push_back(sentence({b.bar().times, " ", b.bar().heading, ": ", b.bar().listed}));
             page on = frame_.begin(scale_, {}, ways);
             // The room that they leave is shared out between them, but not so that they stand far apart.
             double spare = frame_.picture.height, y = frame_.picture.y;
@@ -95,10 +95,10 @@ private:
     std::string page_words(std::size_t which, std::size_t before, std::size_t here) const {
         if (pages_.size() == 1)
             return {};
-        return joined({"page ", std::to_string(which + 1), " of ", std::to_string(pages_.size()),
-                       here > 1 ? ": ways to cut " : ": way to cut ", std::to_string(before + 1),
-                       here > 1 ? " to " + std::to_string(before + here) : std::string(), " of ",
-                       std::to_string(ways_)});
+        return sentence({"page ", std::to_string(which + 1), " of ", std::to_string(pages_.size()),
+                         here > 1 ? ": ways to cut " : ": way to cut ", std::to_string(before + 1),
+                         here > 1 ? " to " + std::to_string(before + here) : std::string(), " of ",
+                         std::to_string(ways_)});
     }
 
     std::size_t ways_;
@@ -147,8 +147,8 @@ private:
         for (std::size_t i = 0; i < from_.wanted.size(); ++i) {
             const wanted_length<Unit>& w = from_.wanted[i];
             words.lists[0].push_back(
-                joined({letter_of(i), ": ", lettering().shortened(w.name, small_size, 62), ", ", to_text(w.size, by_),
-                        ", ", w.count == 1 ? "one" : std::to_string(w.count).append(" of them")}));
+                sentence({letter_of(i), ": ", lettering().shortened(w.name, small_size, 62), ", ", to_text(w.size, by_),
+                          ", ", w.count == 1 ? "one" : std::to_string(w.count).append(" of them")}));
         }
         if (from_.stock.size() == 1)
             return;
@@ -156,8 +156,8 @@ private:
         for (const stock_cutting<Unit>& p : from_.plan.cuttings)
             used[p.stock] += p.times;
         for (std::size_t i = 0; i < from_.stock.size(); ++i) {
-            std::string entry = joined({which_stock(from_, i), ": ", to_text(from_.stock[i].size, by_), ", ",
-                                        used[i] > 0 ? std::to_string(used[i]) : "none"});
+            std::string entry = sentence({which_stock(from_, i), ": ", to_text(from_.stock[i].size, by_), ", ",
+                                          used[i] > 0 ? std::to_string(used[i]) : "none"});
             if (from_.stock[i].on_hand)
                 entry.append(" of ").append(std::to_string(*from_.stock[i].on_hand));
             words.lists[0].push_back(entry.append(" to be cut"));
@@ -168,7 +168,7 @@ private:
         const length_plan<Unit>& plan = from_.plan;
         const auto add = [&](std::string said, stock_aim aim, const char* least, const std::string& bound) {
             if (from_.rules.aim == aim && plan.proved_best)
-                said += joined({", the ", least, " that will do"});
+                said += sentence({", the ", least, " that will do"});
             words.facts.push_back(std::move(said));
             if (from_.rules.aim == aim && !plan.proved_best)
                 words.facts.push_back("at least this much is needed: " + bound);
@@ -177,14 +177,14 @@ private:
         if (from_.stock.size() == 1)
             pieces.append(plan.pieces_of_stock == 1 ? " of " : ", each ").append(written(from_.stock[0].size));
         add(pieces, stock_aim::fewest_pieces, "fewest", std::to_string(ceil(plan.bound)));
-        add(joined({"in all ", written(plan.length_of_stock), " of stock"}), stock_aim::least_length, "least",
+        add(sentence({"in all ", written(plan.length_of_stock), " of stock"}), stock_aim::least_length, "least",
             written(length_of<Unit>(from_.rules.aim == stock_aim::least_length ? plan.bound : fraction(0))));
         if (from_.rules.aim == stock_aim::least_cost)
-            add(joined({"cost ", to_text(plan.value)}), stock_aim::least_cost, "least", to_text(plan.bound));
-        words.facts.push_back(joined({"used by the pieces ", written(plan.wanted)}));
+            add(sentence({"cost ", to_text(plan.value)}), stock_aim::least_cost, "least", to_text(plan.bound));
+        words.facts.push_back(sentence({"used by the pieces ", written(plan.wanted)}));
         if (loses())
-            words.facts.push_back(joined({"lost in cuts ", written(plan.lost)}));
-        words.facts.push_back(joined({"left over in all ", written(plan.left)}));
+            words.facts.push_back(sentence({"lost in cuts ", written(plan.lost)}));
+        words.facts.push_back(sentence({"left over in all ", written(plan.left)}));
     }
 
     stock_bar bar_of(const stock_cutting<Unit>& p) const {
@@ -199,7 +199,7 @@ private:
             if (p.pieces[kind] == 0)
                 continue;
             const wanted_length<Unit>& w = from_.wanted[kind];
-            const std::string letter = letter_of(kind), named = joined({letter, ": ", w.name});
+            const std::string letter = letter_of(kind), named = sentence({letter, ": ", w.name});
             bar.listed.append(bar.listed.empty() ? "" : ", ")
                 .append(unbroken(std::to_string(p.pieces[kind]).append(" ").append(letter)));
             for (std::int64_t n = 0; n < p.pieces[kind]; ++n) {
@@ -215,8 +215,8 @@ private:
         const std::string left = at < size ? written(size - at) : "nothing";
         if (at < size)
             bar.pieces.push_back({in_mm(at), in_mm(size), "", {{"left over", plain(left)}, {"left over"}}});
-        bar.heading = joined({"from ", from_.stock.size() == 1 ? "" : which_stock(from_, p.stock).append(", "),
-                              written(size), ", leaving ", left});
+        bar.heading = sentence({"from ", from_.stock.size() == 1 ? "" : which_stock(from_, p.stock).append(", "),
+                                written(size), ", leaving ", left});
         return bar;
     }
 
@@ -240,12 +240,12 @@ private:
     }
 
     void say_how() {
-        std::string how = joined({"The figures under a bar say how far from its start, at the left, each "
-                                  "piece ends, rounded to ",
-                                  graduation_text(by_), ", each from the exact length."});
+        std::string how = sentence({"The figures under a bar say how far from its start, at the left, each "
+                                    "piece ends, rounded to ",
+                                    graduation_text(by_), ", each from the exact length."});
         if (loses())
-            how += joined({" Cut there; each cut then takes ", written(from_.rules.loss_per_cut),
-                           ", which the places of those that follow allow for."});
+            how += sentence({" Cut there; each cut then takes ", written(from_.rules.loss_per_cut),
+                             ", which the places of those that follow allow for."});
         words.small_print.push_back(how);
     }
 

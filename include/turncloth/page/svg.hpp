@@ -14,7 +14,6 @@
 
 #include <cmath>
 #include <cstddef>
-#include <initializer_list>
 #include <string>
 #include <string_view>
 
@@ -76,7 +75,7 @@ public:
     }
 
 private:
-    void put(std::initializer_list<std::string_view> parts) { all_ += joined(parts); }
+    void put(text_parts parts) { all_ += sentence(parts); }
 
     void open(const page_stroke& s) {
         put({"<g class=\"", s.with.means.text(), "\" fill=\"none\" stroke=\"", colour(s.with), "\" stroke-width=\"",

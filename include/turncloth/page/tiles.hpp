@@ -43,8 +43,8 @@ public:
           on_(on) {
         if (rows_ * columns_ > most)
             detail::refuse<range_error>(
-                detail::joined({"it would take ", std::to_string(rows_), " x ", std::to_string(columns_), " pages of ",
-                                on.name(), ": at most ", std::to_string(most), " are printed"}),
+                detail::sentence({"it would take ", std::to_string(rows_), " x ", std::to_string(columns_),
+                                  " pages of ", on.name(), ": at most ", std::to_string(most), " are printed"}),
                 refusal{.kind = fault::too_large,
                         .what = "the number of pages",
                         .given = amount_of(rows_ * columns_),
@@ -145,7 +145,7 @@ public:
 private:
     page_point put(page_point p) const { return tiles_.on_page(row_, column_, p); }
     static std::string name_of(std::size_t row, std::size_t column) {
-        return joined({"row ", std::to_string(row + 1), ", column ", std::to_string(column + 1)});
+        return sentence({"row ", std::to_string(row + 1), ", column ", std::to_string(column + 1)});
     }
 
     void draw_joints(const lettering& by) {
@@ -156,7 +156,7 @@ private:
                 upright ? tiles_.joint_right(before ? column : column_) : tiles_.joint_below(before ? row : row_);
             const std::string name = name_of(row, column);
             draw_joint(upright, at,
-                       before ? joined({"lay ", name, " on this line"}) : joined({"cut here: ", name, " goes on"}),
+                       before ? sentence({"lay ", name, " on this line"}) : sentence({"cut here: ", name, " goes on"}),
                        before ? -1.4 : 3.6, by);
         };
         if (column_ > 0)
@@ -204,7 +204,7 @@ private:
 
     void write_heading(const part_words& words, const lettering& by) {
         const double right = page_.width - tiles::margin, y = tiles::margin + 4, left = tiles::margin;
-        const std::string place = joined(
+        const std::string place = sentence(
             {name_of(row_, column_), " of ", std::to_string(tiles_.rows()), " x ", std::to_string(tiles_.columns())});
         page_.write({right, y}, place, 4, set_from::end).bold = true;
         const double room = right - left - by.width(place, 4, true) - 6;

@@ -239,9 +239,9 @@ private:
     void write_note(std::size_t every, std::size_t without) {
         std::string note;
         if (every > 1)
-            note = joined({"Of every ", std::to_string(every), " edges one has its number here. "});
+            note = sentence({"Of every ", std::to_string(every), " edges one has its number here. "});
         if (without > 0)
-            note += joined(
+            note += sentence(
                 {"No room was found for the number of ", std::to_string(without), without == 1 ? " edge." : " edges."});
         if (!note.empty() && at_.note_width > 0)
             on_.write(at_.note, at_.by.shortened(note, small_size, at_.note_width), small_size);

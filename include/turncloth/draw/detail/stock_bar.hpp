@@ -105,7 +105,7 @@ private:
                 (pieces[i].letter.empty() ? of_rest : of_letters)
                     .push_back({x(pieces[i].from),
                                 x(pieces[i + n - 1].to),
-                                {n > 1 ? joined({std::to_string(n), " ", words}) : words}});
+                                {n > 1 ? sentence({std::to_string(n), " ", words}) : words}});
         }
         labels_ = of_letters;
         labels_.insert(labels_.end(), of_rest.begin(), of_rest.end());
@@ -142,7 +142,7 @@ private:
             return;
         const std::size_t every = round_number([&](std::size_t n) { return place_figures(true, true, n); });
         if (every > 1)
-            notes_.push_back(joined(
+            notes_.push_back(sentence(
                 {"every ", std::to_string(every), every == 2 ? "nd" : "th", " cut figured where they are close"}));
     }
 

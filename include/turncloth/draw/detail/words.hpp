@@ -20,7 +20,7 @@ double in_mm(length<Unit> l) {
 }
 
 inline std::string rounded_note(const ruler& by) {
-    return joined({"rounded to ", graduation_text(by), ", each from the exact length."});
+    return sentence({"rounded to ", graduation_text(by), ", each from the exact length."});
 }
 
 /// Those that are finished alike share a sentence.
@@ -29,14 +29,15 @@ std::vector<std::string> edge_sentences(const panel<Unit>& shape, const ruler& b
     const auto places = [&](const char* verb, const auto& lines) {
         std::string all;
         for (const auto& l : lines)
-            all += joined({all.empty() ? joined({"; ", verb, " at "}) : ", ", unbroken(to_text(l.from_datum(), by))});
+            all +=
+                sentence({all.empty() ? sentence({"; ", verb, " at "}) : ", ", unbroken(to_text(l.from_datum(), by))});
         return all;
     };
     std::vector<std::string> all{"Edges, from the cut edge inward"};
     for (const edges_alike& alike : finished_alike(shape, {all_edges.begin(), all_edges.end()})) {
         const finish<Unit>& f = shape.finish_of(alike.first);
         all.push_back(
-            joined({alike.names, ": ", f.name(), places("fold", f.folds()), places("stitch", f.stitching())}));
+            sentence({alike.names, ": ", f.name(), places("fold", f.folds()), places("stitch", f.stitching())}));
     }
     return all;
 }

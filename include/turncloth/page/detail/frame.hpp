@@ -121,7 +121,7 @@ struct list_in_columns {
         if (all.size() > most) {
             left_out = all.size() - most + 1;
             entries.resize(most - 1);
-            entries.push_back(joined({"and ", std::to_string(left_out), " more"}));
+            entries.push_back(sentence({"and ", std::to_string(left_out), " more"}));
         }
         rows = (entries.size() + columns - 1) / columns;
         column = width / static_cast<double>(columns);
@@ -186,7 +186,7 @@ public:
         std::string all;
         const auto tell = [&](const std::string& words) {
             all +=
-                joined({all.empty() ? "" : " ", plain(words), words.back() == '.' || words.back() == ':' ? "" : "."});
+                sentence({all.empty() ? "" : " ", plain(words), words.back() == '.' || words.back() == ':' ? "" : "."});
         };
         for (const auto* some : {&warnings, &words_.facts})
             std::for_each(some->begin(), some->end(), tell);
@@ -197,7 +197,7 @@ public:
         if (words_.told < words_.lists.size())
             std::for_each(words_.lists[words_.told].begin(), words_.lists[words_.told].end(), tell);
         std::for_each(more.begin(), more.end(), tell);
-        std::string title = words_.project.empty() ? words_.title : joined({words_.project, ": ", words_.title});
+        std::string title = words_.project.empty() ? words_.title : sentence({words_.project, ": ", words_.title});
         return {width_, height_, std::move(title), std::move(all)};
     }
 
@@ -318,7 +318,7 @@ private:
                      centimetres = scale_bar(on, {x, y + 20}, 10, " cm", scale);
         const auto tenths = [](double length) { return number(std::round(length * 10) / 10); };
         on.write({x, y + small_line_height + 0.6},
-                 joined({"bars print ", tenths(inches), " and ", tenths(centimetres), " mm long"}), small_size);
+                 sentence({"bars print ", tenths(inches), " and ", tenths(centimetres), " mm long"}), small_size);
     }
     /// Of whole units of cloth; returns its length on paper.
     static double scale_bar(page& on, page_point start, double unit, const char* name, double scale) {

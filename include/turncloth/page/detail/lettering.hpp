@@ -3,7 +3,7 @@
 //   each_character(text, use)                    U+FFFD for bytes that no XML document may hold
 //   lettering(measure)                           sets with the widths of a measure, or else with an estimate
 //   .width(words, size)  .shortened(words, size, width)  .wrapped(words, size, width, lines)
-//   unbroken("1 1/2 in (3.8 cm)")  plain(words)  joined({"a", "b"})
+//   unbroken("1 1/2 in (3.8 cm)")  plain(words)
 //
 //   const lettering by(nullptr);
 //   by.wrapped("two pockets of canvas", 3, 20);
@@ -12,11 +12,11 @@
 #ifndef TURNCLOTH_PAGE_DETAIL_LETTERING_HPP
 #define TURNCLOTH_PAGE_DETAIL_LETTERING_HPP
 
+#include <turncloth/measure/require.hpp>
 #include <turncloth/page/page.hpp>
 
 #include <algorithm>
 #include <cstddef>
-#include <initializer_list>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -54,13 +54,6 @@ void each_character(std::string_view text, Use use) {
         use(c.empty() ? std::string_view("\xEF\xBF\xBD") : c);
         text.remove_prefix(c.empty() ? 1 : c.size());
     }
-}
-
-inline std::string joined(std::initializer_list<std::string_view> parts) {
-    std::string all;
-    for (const std::string_view part : parts)
-        all += part;
-    return all;
 }
 
 inline constexpr std::string_view unbreakable_space = "\xC2\xA0";
@@ -148,10 +141,10 @@ public:
         text = bounded(text);
         while (!text.empty()) {
             const std::size_t end = std::min(text.find(' '), text.size());
-            const std::string longer = joined({line, line.empty() ? "" : " ", text.substr(0, end)});
+            const std::string longer = sentence({line, line.empty() ? "" : " ", text.substr(0, end)});
             if (!line.empty() && width(longer, size, bold) > width_there) {
                 if (lines.size() + 1 >= most) {
-                    line = joined({line, " ", text});
+                    line = sentence({line, " ", text});
                     break;
                 }
                 lines.push_back(shortened(plain(line), size, width_there, bold));

@@ -27,7 +27,7 @@ struct margin_label {
     double start; ///< where across it the line ends that it points to
     std::string figure, from, what;
     bool of_end = false; ///< it says where a line ends that runs the other way
-    std::string distance() const { return joined({figure, " from ", from}); }
+    std::string distance() const { return sentence({figure, " from ", from}); }
 };
 
 /// Where a margin lies on the page: `near` is where it begins, and labels stand between `from` and `until` along it.
@@ -76,10 +76,10 @@ public:
         const bool many = kinds.size() * 3 > all.size();
         const auto number_of = [&](std::size_t i) { return std::to_string(first_ + i) + ": "; };
         for (std::size_t i = 0; many && i < all.size(); ++i)
-            entries.push_back(joined({number_of(i), all[i].distance(), ", ", all[i].what}));
+            entries.push_back(sentence({number_of(i), all[i].distance(), ", ", all[i].what}));
         for (std::size_t k = 0; !many && k < kinds.size(); ++k) {
             entries.push_back(all[kinds[k]].what + ',');
-            entries.push_back(joined({"from the cut ", all[kinds[k]].from, " edge:"}));
+            entries.push_back(sentence({"from the cut ", all[kinds[k]].from, " edge:"}));
             for (std::size_t i = kinds[k]; i < all.size(); ++i)
                 if (kind(i) == kind(kinds[k]))
                     entries.push_back(number_of(i) + all[i].figure);

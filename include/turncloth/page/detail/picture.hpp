@@ -132,7 +132,7 @@ public:
         std::vector<std::string> labels;
         for (const auto* side : {&from_->at_right, &from_->above})
             for (const margin_label& l : *side)
-                labels.push_back(joined({l.what, ", ", l.distance()}));
+                labels.push_back(sentence({l.what, ", ", l.distance()}));
         page on = frame_->begin(to_.scale, from_->warnings, labels);
         double y = page_margin - 1;
         for (const std::string& line : warnings_)
