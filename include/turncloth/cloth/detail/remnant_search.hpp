@@ -106,7 +106,7 @@ public:
 
     cloth_plan<Unit> plan() {
         search();
-        cloth_plan<Unit> made{best_.on_remnants, on_new_cloth(best_.left, effort_), {}};
+        cloth_plan<Unit> made{best_.on_remnants, in_full(best_.left), {}};
         made.bound = std::min(made.bought.length, every_way_ ? length_of<Unit>(least_cost_) : least_bought());
         return made;
     }
@@ -152,13 +152,13 @@ private:
         return area;
     }
     /// Of the pieces alone that no remnant holds, and by area. Both hold for every plan.
-    length<Unit> least_bought() const {
+    length<Unit> least_bought() {
         piece_counts on_new = all_;
         for (std::size_t i = 0; i < pieces_.size(); ++i)
             for (std::size_t r = 0; r < remnants_.size(); ++r)
                 if (fits_[r][i])
                     on_new[i] = 0;
-        return std::max(by_area(area_of_all(all_), 0), on_new_cloth(on_new, effort_).bound);
+        return std::max(by_area(area_of_all(all_), 0), in_full(on_new).bound);
     }
     /// Of new cloth, at least: what the remnants from `first` on cannot hold, over its whole usable width.
     length<Unit> by_area(fraction area, std::size_t first) const {
@@ -172,8 +172,17 @@ private:
         const piece_selection<Unit> some(pieces_, left);
         return some.pieces.empty() ? lay<Unit>() : some.in_all(lay_out(some.pieces, *cloth_, effort), pieces_.size());
     }
-    fraction cost_of(const piece_counts& left, const lay_effort& effort) const {
-        return cloth_ == nullptr ? area_of_all(left) : on_new_cloth(left, effort).length.value();
+    /// At the whole effort, each once.
+    const lay<Unit>& in_full(const piece_counts& left) {
+        const auto known = laid_in_full_.find(left);
+        return known != laid_in_full_.end() ? known->second
+                                            : laid_in_full_.emplace(left, on_new_cloth(left, effort_)).first->second;
+    }
+    fraction cost_of(const piece_counts& left) {
+        return cloth_ == nullptr ? area_of_all(left) : in_full(left).length.value();
+    }
+    fraction cost_on_trial(const piece_counts& left) const {
+        return cloth_ == nullptr ? area_of_all(left) : on_new_cloth(left, trial_).length.value();
     }
 
     // ---- Filling ----
@@ -209,7 +218,7 @@ private:
             const piece_counts offered = best_.left;
             best_.on_remnants[r] = filled(r, offered, best_.left, effort_);
         }
-        best_.cost = cost_of(best_.left, effort_);
+        best_.cost = cost_of(best_.left);
     }
 
     // ---- Every way ----
@@ -269,17 +278,8 @@ private:
         }
     }
     void consider(const piece_counts& left) {
-        auto known = costs_.find(left);
-        if (known == costs_.end()) {
-            std::pair<fraction, fraction> cost_and_least(area_of_all(left), area_of_all(left));
-            if (cloth_ != nullptr) {
-                const lay<Unit> found = on_new_cloth(left, effort_);
-                cost_and_least = {found.length.value(), found.bound.value()};
-            }
-            known = costs_.emplace(left, cost_and_least).first;
-        }
-        const auto& [cost, least] = known->second;
-        least_cost_ = std::min(least_cost_, least);
+        const fraction cost = cost_of(left);
+        least_cost_ = std::min(least_cost_, cloth_ == nullptr ? cost : in_full(left).bound.value());
         if (cost < best_.cost) {
             best_.cost = cost;
             best_.left = left;
@@ -306,21 +306,21 @@ private:
 
     void mend() {
         sharing now = best_;
-        now.cost = cost_of(now.left, trial_);
+        now.cost = cost_on_trial(now.left);
         const fraction least = cloth_ != nullptr ? least_bought().value() : 0;
         const std::size_t tries = 192 + 8 * remnants_.size();
         for (std::size_t t = 0; t < tries && best_.cost > least; ++t) {
             sharing next = now;
             if (!refill(next))
                 return;
-            next.cost = cost_of(next.left, trial_);
+            next.cost = cost_on_trial(next.left);
             if (next.cost > now.cost)
                 continue;
             now = std::move(next);
             if (now.cost < best_.cost)
-                if (const fraction in_full = cost_of(now.left, effort_); in_full < best_.cost) {
+                if (const fraction cost = cost_of(now.left); cost < best_.cost) {
                     best_ = now;
-                    best_.cost = in_full;
+                    best_.cost = cost;
                 }
         }
     }
@@ -368,11 +368,11 @@ private:
     piece_counts all_;
     std::vector<std::vector<bool>> fits_; ///< a piece by itself, by remnant and piece
     sharing best_;
+    std::map<piece_counts, lay<Unit>> laid_in_full_; ///< on new cloth
 
     bool every_way_ = false, better_ = false;
-    fraction least_cost_ = 0;                                     ///< of every way: none costs less
-    std::map<piece_counts, std::pair<fraction, fraction>> costs_; ///< of what is left: found, and the least there is
-    std::vector<std::map<piece_counts, bool>> held_;              ///< whether a remnant holds so many
+    fraction least_cost_ = 0;                        ///< of every way: none costs less
+    std::vector<std::map<piece_counts, bool>> held_; ///< whether a remnant holds so many
     std::vector<piece_counts> given_, best_given_;
 };
 
