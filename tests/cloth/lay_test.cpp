@@ -1,4 +1,5 @@
 // Lays with units: selvedges, folded and one-way cloth, repeats, exact fractions, and refusals by name.
+#include "cloth/pieces.hpp"
 #include <turncloth/cloth/lay.hpp>
 
 #include <doctest/doctest.h>
@@ -9,22 +10,11 @@
 #include <vector>
 
 using namespace turncloth;
+using pieces::canvas, pieces::in, pieces::piece;
 
 namespace {
 
-length<inch> in(fraction x) { return length_of<inch>(x); }
 length<centimetre> cm(fraction x) { return length_of<centimetre>(x); }
-
-template <length_unit Unit>
-cloth_piece<Unit> piece(const char* name, fraction width, fraction height, std::int64_t quantity = 1) {
-    return {.name = name, .size = {length_of<Unit>(width), length_of<Unit>(height)}, .quantity = quantity};
-}
-
-bolt<inch> canvas(fraction width) {
-    bolt<inch> cloth;
-    cloth.width = in(width);
-    return cloth;
-}
 
 std::string sentence(const std::vector<cloth_piece<inch>>& pieces, const bolt<inch>& cloth) {
     try {

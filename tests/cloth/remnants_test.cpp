@@ -1,5 +1,6 @@
 // What is on hand used first: the least new cloth to buy, and what remnants make by themselves.
 #include "at_random.hpp"
+#include "cloth/pieces.hpp"
 #include "cloth/small_jobs.hpp"
 #include <turncloth/cloth/lay/random.hpp>
 #include <turncloth/cloth/remnants.hpp>
@@ -12,22 +13,7 @@
 
 using namespace turncloth;
 using namespace turncloth::literals;
-
-namespace {
-
-length<inch> in(fraction x) { return length_of<inch>(x); }
-
-cloth_piece<inch> piece(const char* name, fraction width, fraction height, std::int64_t quantity = 1) {
-    return {.name = name, .size = {in(width), in(height)}, .quantity = quantity};
-}
-
-bolt<inch> canvas(fraction width) {
-    bolt<inch> cloth;
-    cloth.width = in(width);
-    return cloth;
-}
-
-} // namespace
+using pieces::canvas, pieces::in, pieces::piece;
 
 TEST_CASE("what is bought decides which pieces go on a remnant, not how full it is") {
     // The strip fills more of the remnant (440 of 480 square inches) than the three squares (432), and leaves 12 in to

@@ -1,5 +1,6 @@
 // Which cloth to buy: widths compared, off-cuts kept.
 #include "at_random.hpp"
+#include "cloth/pieces.hpp"
 #include <turncloth/cloth/lay/random.hpp>
 #include <turncloth/cloth/off_cuts.hpp>
 #include <turncloth/cloth/widths.hpp>
@@ -10,22 +11,7 @@
 #include <vector>
 
 using namespace turncloth;
-
-namespace {
-
-length<inch> in(fraction x) { return length_of<inch>(x); }
-
-cloth_piece<inch> piece(const char* name, fraction width, fraction height, std::int64_t quantity = 1) {
-    return {.name = name, .size = {in(width), in(height)}, .quantity = quantity};
-}
-
-bolt<inch> canvas(fraction width) {
-    bolt<inch> cloth;
-    cloth.width = in(width);
-    return cloth;
-}
-
-} // namespace
+using pieces::canvas, pieces::in, pieces::piece;
 
 TEST_CASE("widths sold are in the unit asked for") {
     CHECK(widths_sold<inch>() == std::vector<length<inch>>{in(36), in(44), in(45), in(54), in(60)});

@@ -47,15 +47,7 @@ making<inch> roll_by_shorthands() {
     d.add(dividers);
     const mouth_handle top =
         d.add(mouth<inch>{.name = "top of the tools", .at = {tools.line(edge::top, at<finished_edge>(0_in))}});
-    d.add(compartment<inch>{.name = "tool",
-                            .between = {lining, tools},
-                            .from_left = 2_in,
-                            .from_top = 12_in,
-                            .mouths = {top},
-                            .least_width = 2_in,
-                            .least_height = 7_in,
-                            .count = 6,
-                            .step = step});
+    d.add(tool_pockets(lining, tools, top));
     finish_edge(d, outer, edge::top, {wadding, back, lining});
     for (const edge e : {edge::left, edge::right, edge::bottom})
         finish_edge(d, outer, e, {wadding, back, lining, tools});

@@ -21,6 +21,19 @@ inline stitching<inch> sewn(cut_part on, edge from, length<inch> in, std::vector
     return {.along = line(on, from, in), .through = std::move(through)};
 }
 
+/// What the roll's six tool pockets are to hold, in the 19 in between its bindings.
+inline compartment<inch> tool_pockets(cut_part lining, cut_part tools, mouth_handle top) {
+    return {.name = "tool",
+            .between = {lining, tools},
+            .from_left = 2_in,
+            .from_top = 12_in,
+            .mouths = {top},
+            .least_width = 2_in,
+            .least_height = 7_in,
+            .count = 6,
+            .step = 19_in / 6};
+}
+
 /// Finishes 20 x 16 in, bound by its outer, 1/2 in wide and stitched 1/8 in from the binding's inner edge. Two zippers,
 /// 1 3/4 and 4 in from the top of the lining; tool pockets over its lower half.
 struct tool_roll {
@@ -87,15 +100,7 @@ private:
         dividers.each = row<cut_edge, inch>(at<cut_edge>("1/2"_in + step), step, 5);
         design.add(dividers);
         top = design.add(mouth<inch>{.name = "top of the tools", .at = {line(tools, edge::top, 1_in)}});
-        design.add(compartment<inch>{.name = "tool",
-                                     .between = {lining, tools},
-                                     .from_left = 2_in,
-                                     .from_top = 12_in,
-                                     .mouths = {top},
-                                     .least_width = 2_in,
-                                     .least_height = 7_in,
-                                     .count = 6,
-                                     .step = step});
+        design.add(tool_pockets(lining, tools, top));
     }
     void add_binding() {
         for (const edge e : {edge::left, edge::right, edge::top, edge::bottom}) {

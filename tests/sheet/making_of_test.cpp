@@ -54,15 +54,7 @@ TEST_CASE("the tool roll begun by its project is the tool roll from the operatio
         d.add(stitching<inch>{.along = lining.line(edge::top, at<finished_edge>(down)), .through = {lining, back}});
     const mouth_handle top =
         d.add(mouth<inch>{.name = "top of the tools", .at = {tools.line(edge::top, place<finished_edge, inch>())}});
-    d.add(compartment<inch>{.name = "tool",
-                            .between = {lining, tools},
-                            .from_left = 2_in,
-                            .from_top = 12_in,
-                            .mouths = {top},
-                            .least_width = 2_in,
-                            .least_height = 7_in,
-                            .count = 6,
-                            .step = step});
+    d.add(tool_pockets(lining, tools, top));
     REQUIRE(roll.zippers.size() == 1);
     CHECK(roll.zippers[0].mouths.size() == 2);
     CHECK(outcome_of(d) == outcome_of(tool_roll(true).design));
