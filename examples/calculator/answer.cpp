@@ -123,10 +123,10 @@ public:
     void draw(const project<Unit>& p) {
         const sheet_piece<Unit> piece = sheet_of(p).pieces.front();
         // Narrow, so that its words can be read on a telephone.
-        drawing_ =
-            drawing_of(piece, ruler(), {.project = p.name(), .on = paper::custom(15_cm, 24_cm), .for_screen = true});
+        drawing_ = to_svg(
+            page_of(piece, ruler(), {.project = p.name(), .on = paper::custom(15_cm, 24_cm), .for_screen = true}));
         printed_ =
-            drawing_of(piece, ruler(), {.project = p.name(), .on = metric_unit<Unit> ? paper::a4 : paper::letter});
+            to_svg(page_of(piece, ruler(), {.project = p.name(), .on = metric_unit<Unit> ? paper::a4 : paper::letter}));
     }
     void draw(const page& p) { drawing_ = to_svg(p); }
     std::string text() const { return json{{"lines", lines_}, {"drawing", drawing_}, {"printed", printed_}}.dump(); }

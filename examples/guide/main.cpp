@@ -22,7 +22,9 @@ bool save(const std::string& folder, const char* name, const std::string& pictur
 }
 
 /// The first piece of a project.
-std::string drawn(const project<inch>& p) { return drawing_of(sheet_of(p).pieces.front(), {}, {.project = p.name()}); }
+std::string drawn(const project<inch>& p) {
+    return to_svg(page_of(sheet_of(p).pieces.front(), {}, {.project = p.name()}));
+}
 
 project<inch> self_bound_mat() {
     const finished_size size(17_in, 13_in);
@@ -93,7 +95,7 @@ project<inch> boxed_plate() {
 
 std::string folded_napkin() {
     const panel napkin(finished_size(15_in, 15_in), all_round(double_turned_hem("1/4"_in, 1_in)));
-    return drawing_of(fold_panel(napkin, all_corners(mitred("1/4"_in, "1/16"_in))), {.name = "napkin"});
+    return to_svg(page_of(fold_panel(napkin, all_corners(mitred("1/4"_in, "1/16"_in))), {.name = "napkin"}));
 }
 
 std::string slanting_end() {
@@ -103,13 +105,13 @@ std::string slanting_end() {
     const outline<inch> end({at(1.5, 0), at(9.5, 0), at(11, 8), at(0, 8)},
                             {in(0.5), in(0.5), {in(1.5), in(0.5)}, in(0.5)},
                             {mitred, mitred, reflected_in_edge_after, reflected_in_edge_before});
-    return drawing_of(end,
-                      {.name = "end",
-                       .material = "canvas",
-                       .count = 2,
-                       .notches = {{0, in(4)}},
-                       .grain = line<inch, double>{at(5.5, 0), at(5.5, 8)}},
-                      {}, {.project = "trug liner"});
+    return to_svg(page_of(end,
+                          {.name = "end",
+                           .material = "canvas",
+                           .count = 2,
+                           .notches = {{0, in(4)}},
+                           .grain = line<inch, double>{at(5.5, 0), at(5.5, 8)}},
+                          {}, {.project = "trug liner"}));
 }
 
 std::string laid_cloth() {
@@ -118,14 +120,14 @@ std::string laid_cloth() {
     p.add({"pocket", "canvas", panel(finished_size(11_in, 7_in), all_round(double_turned_hem("1/4"_in, "1/2"_in)))})
         .count(4);
     const auto s = sheet_of(p);
-    return drawing_of(cloth_for<inch>(s, "canvas", {.width = 44_in, .selvedge = "1/2"_in},
-                                      {.straightening = 1_in, .sold = eighths_of_a_yard<inch>}),
-                      {}, {.project = p.name()});
+    return to_svg(page_of(cloth_for<inch>(s, "canvas", {.width = 44_in, .selvedge = "1/2"_in},
+                                          {.straightening = 1_in, .sold = eighths_of_a_yard<inch>}),
+                          {}, {.project = p.name()}));
 }
 
 std::string cut_ribbon() {
     const auto ties = stock_for<inch>("ribbon", {{"tie", "22 1/2"_in, 8}, {"loop", "4 3/4"_in, 12}}, {{108_in}});
-    return drawing_of(ties, {}, {.project = "tool roll"});
+    return to_svg(pages_of(ties, {}, {.project = "tool roll"}).front());
 }
 
 } // namespace

@@ -76,15 +76,15 @@ private:
             write_file(with(stem, ".json"), to_json(s).dump(2) + "\n");
         for (const sheet_piece<Unit>& p : s.pieces) {
             write_file(with(stem, "." + slug(p.made_from.name()) + ".svg"),
-                       drawing_of(p, orders_.by, {.project = s.name, .on = paper_for<Unit>()}));
+                       to_svg(page_of(p, orders_.by, {.project = s.name, .on = paper_for<Unit>()})));
             ++drawings_;
         }
         // Left-overs are kept that would make another pocket.
         const length<Unit> kept_from = by_edition<Unit>(6_in, 15_cm);
         for (const sheet_cloth<Unit>& lay : lays) {
             write_file(with(stem, ".lay." + slug(lay.material) + ".svg"),
-                       drawing_of(lay, orders_.by, {.project = s.name, .on = paper_for<Unit>()},
-                                  {.across = kept_from, .along = kept_from}));
+                       to_svg(page_of(lay, orders_.by, {.project = s.name, .on = paper_for<Unit>()},
+                                      {.across = kept_from, .along = kept_from})));
             ++drawings_;
         }
     }

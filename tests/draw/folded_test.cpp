@@ -109,8 +109,8 @@ std::vector<long> sorted_counts(const std::vector<told>& all) {
 TEST_CASE("a napkin with a double-turned hem and stacked corners: 1 layer, 3 in a hem, 9 at a corner") {
     // Both turns 1/2 in: cut 17 x 17 in, finished 15 x 15 in (381 mm). Common practice.
     const panel napkin(finished_size(15_in, 15_in), all_round(double_turned_hem("1/2"_in, "1/2"_in)));
-    const picture p(drawing_of(fold_panel(napkin, all_corners(stacked<inch>())), {.name = "napkin"}, inch_ruler(16),
-                               {.project = "Picnic on the plots"}));
+    const picture p(page_of(fold_panel(napkin, all_corners(stacked<inch>())), {.name = "napkin"}, inch_ruler(16),
+                            {.project = "Picnic on the plots"}));
     CHECK((p.page().width == 210 && p.page().height == 297)); // ISO 216, A4
     check_outline(p, 381, 381);
     CHECK((!breaks(p, true).empty() && !breaks(p, false).empty())); // 190 mm of paper hold half of it
@@ -146,7 +146,7 @@ TEST_CASE("a napkin with a double-turned hem and stacked corners: 1 layer, 3 in 
 TEST_CASE("a mitre is drawn from the finished corner to the corner of the hems' inner edges") {
     // 1/4 and 1 in turned: the inner corner lies 1 in in from both finished edges, 25.4 mm.
     const panel napkin(finished_size(15_in, 12_in), all_round(double_turned_hem("1/4"_in, 1_in)));
-    const picture p(drawing_of(fold_panel(napkin, all_corners(mitred("1/4"_in, "1/16"_in)))));
+    const picture p(page_of(fold_panel(napkin, all_corners(mitred("1/4"_in, "1/16"_in)))));
     const box o = boxes(p, "outline").at(0);
     check_outline(p, 381, 304.8);
     const auto mitres = p.lines("mitre");
@@ -182,8 +182,8 @@ TEST_CASE("unequal hems: a mitre slants, and from the back the left edge is at t
     // Hems turned once: 2 in at the left, 1 in elsewhere; only the top left corner is mitred.
     const auto one = single_turned_hem(1_in), two = single_turned_hem(2_in);
     const auto flat = stacked<inch>();
-    const picture p(drawing_of(fold_panel(panel(finished_size(20_in, 14_in), edges<inch>{one, one, one, two}),
-                                          corners<inch>{mitred<inch>(), flat, flat, flat})));
+    const picture p(page_of(fold_panel(panel(finished_size(20_in, 14_in), edges<inch>{one, one, one, two}),
+                                       corners<inch>{mitred<inch>(), flat, flat, flat})));
     const box o = boxes(p, "outline").at(0);
     const auto mitres = p.lines("mitre");
     REQUIRE(mitres.size() == 1);
@@ -198,13 +198,13 @@ TEST_CASE("unequal hems: a mitre slants, and from the back the left edge is at t
 
 TEST_CASE("where corners have room nothing is left out, and a turn of cloth is not called finished") {
     const panel pad(finished_size(5_in, 4_in), all_round(single_turned_hem(1_in, "1/8"_in)));
-    const picture p(drawing_of(fold_panel(pad, all_corners(stacked<inch>()))));
+    const picture p(page_of(fold_panel(pad, all_corners(stacked<inch>()))));
     CHECK(p.scale() == 1); // 5 x 4 in are 127 x 102 mm
     CHECK(p.groups("left out").empty());
     CHECK(sorted_counts(numbers(p, 127, 101.6)) == std::vector<long>{1, 2, 2, 2, 2, 4, 4, 4, 4});
     // 1/4 in is taken up, half of it at each edge: folded flat it is 1/4 in wider.
     const panel thick(finished_size(15_in, 15_in), all_round(double_turned_hem("1/4"_in, 1_in, "1/8"_in, "1/4"_in)));
-    const picture q(drawing_of(fold_panel(thick, all_corners(stacked<inch>())), {}, inch_ruler(16)));
+    const picture q(page_of(fold_panel(thick, all_corners(stacked<inch>())), {}, inch_ruler(16)));
     CHECK(q.count("folded flat 15 1/4 in") == 2);
 }
 
@@ -226,7 +226,7 @@ TEST_CASE("panels of any kind, either way made, are true and can be read; every 
             return stacks_all || between(0, 1) == 0 ? stacked<Unit>() : mitred(step / 2, step / 8);
         };
         const auto folded = fold_panel<double>(shape, {way(), way(), way(), way()});
-        const picture p(drawing_of(folded, {.name = "panel"}, {}, {.project = "Things for the shed", .on = on}));
+        const picture p(page_of(folded, {.name = "panel"}, {}, {.project = "Things for the shed", .on = on}));
         const double w = mm(shape.finished().width()), h = mm(shape.finished().height());
         check_outline(p, w, h);
         const auto all = numbers(p, w, h);
@@ -257,24 +257,23 @@ TEST_CASE("panels of any kind, either way made, are true and can be read; every 
 
 TEST_CASE("no two kinds of line are drawn alike, and none by colour alone") {
     const panel napkin(finished_size(15_in, 15_in), all_round(double_turned_hem("1/4"_in, 1_in)));
-    const picture p(drawing_of(fold_panel(napkin, all_corners(mitred("1/4"_in, "1/16"_in)))));
+    const picture p(page_of(fold_panel(napkin, all_corners(mitred("1/4"_in, "1/16"_in)))));
     check_told_apart(p, {"outline", "edge", "mitre", "hidden", "stitching", "left out"});
 }
 
 TEST_CASE("a panel without turned cloth, a long strip and a tiny piece are drawn too") {
-    const picture raw(drawing_of(fold_panel(panel(finished_size(9_in, 4_in)), all_corners(stacked<inch>()))));
+    const picture raw(page_of(fold_panel(panel(finished_size(9_in, 4_in)), all_corners(stacked<inch>()))));
     CHECK(sorted_counts(numbers(raw, 9 * 25.4, 4 * 25.4)) == std::vector<long>{1});
     check_legible(raw);
     const auto hem = all_round(double_turned_hem("1/4"_in, "1/2"_in));
     for (const auto& size :
          {finished_size(120_in, 2_in), finished_size(2_in, 120_in), finished_size("1 1/2"_in, "1 1/2"_in)}) {
-        const picture p(drawing_of(fold_panel(panel(size, hem), all_corners(stacked<inch>()))));
+        const picture p(page_of(fold_panel(panel(size, hem), all_corners(stacked<inch>()))));
         check_outline(p, mm(size.width()), mm(size.height()));
         check_legible(p);
     }
     const panel napkin(finished_size(15_in, 15_in), hem);
-    CHECK_THROWS_AS(drawing_of(fold_panel(napkin, all_corners(stacked<inch>())), {}, ruler{.inches = 0_in}),
-                    range_error);
+    CHECK_THROWS_AS(page_of(fold_panel(napkin, all_corners(stacked<inch>())), {}, ruler{.inches = 0_in}), range_error);
 }
 
 } // namespace turncloth::drawn

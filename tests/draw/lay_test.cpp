@@ -61,7 +61,7 @@ TEST_CASE("a lay is drawn to a scale that is written, with its pieces named and 
     // 44 in usable holds two backs, 30 in long, and below them the pockets, 12 in long: 42 in laid. With 1 in off both
     // ends 44 in: ten eighths of a yard, 45 in.
     const auto c = tidy(cutting::free);
-    const picture p(drawing_of(c, inch_ruler(16), {.project = "Seed tidy"}));
+    const picture p(page_of(c, inch_ruler(16), {.project = "Seed tidy"}));
     CHECK(p.page().width == 210);
     CHECK(p.page().height == 297); // ISO 216, A4
     CHECK(p.scale() == 8);         // 45 in are 1143 mm: 229 at 1:5, 143 at 1:8
@@ -82,7 +82,7 @@ TEST_CASE("a lay is drawn to a scale that is written, with its pieces named and 
 TEST_CASE("a lay that is cut free lists every place, from an end and an edge that are drawn thick and named") {
     const auto c = tidy(cutting::free);
     const page shown = page_of(c, inch_ruler(16), {.for_screen = true});
-    const picture p(drawing_of(c, inch_ruler(16)));
+    const picture p(page_of(c, inch_ruler(16)));
     const auto says = [&](const std::string& text) {
         return p.count(text) == 1 && std::count_if(shown.words.begin(), shown.words.end(),
                                                    [&](const page_words& w) { return w.text == text; }) == 1;
@@ -113,7 +113,7 @@ TEST_CASE("a lay that is cut free lists every place, from an end and an edge tha
 
 TEST_CASE("cuts from edge to edge are numbered in order, on the cloth and in the list") {
     const auto c = tidy(cutting::edge_to_edge);
-    const picture p(drawing_of(c, inch_ruler(16)));
+    const picture p(page_of(c, inch_ruler(16)));
     REQUIRE(c.lay.cuts.size() >= 4);
     check_places(p, c);
     check_legible(p);
@@ -135,7 +135,7 @@ TEST_CASE("a turned piece says so, and its arrow lies across the cloth") {
     const auto lay = [&](length<inch> width) {
         return cloth_for<inch>(sheet_of(one), "felt", {.width = width}, by_the_eighth, {.lies = grain::may_turn});
     };
-    const picture turned(drawing_of(lay(30_in), inch_ruler(16))), straight(drawing_of(lay(45_in), inch_ruler(16)));
+    const picture turned(page_of(lay(30_in), inch_ruler(16))), straight(page_of(lay(45_in), inch_ruler(16)));
     CHECK(turned.says("turned"));
     CHECK(turned.says("A: mat, 40 x 20 in, turned"));
     CHECK_FALSE(straight.says("turned"));
@@ -161,7 +161,7 @@ TEST_CASE("what the cuts leave is drawn where it is large enough to keep") {
     for (const cutting ways : {cutting::free, cutting::edge_to_edge}) {
         const auto c = cloth_for<inch>(sheet_of(p), "felt", {.width = 44_in, .cutting = ways}, by_the_eighth);
         const auto drawn = [&](length<inch> across, length<inch> along) {
-            return picture(drawing_of(c, inch_ruler(16), {}, {.across = across, .along = along}));
+            return picture(page_of(c, inch_ruler(16), {}, {.across = across, .along = along}));
         };
         const picture kept = drawn(24_in, 30_in);
         CHECK(kept.says("left over, to keep: 24 x 30 in"));
@@ -169,7 +169,7 @@ TEST_CASE("what the cuts leave is drawn where it is large enough to keep") {
         check_legible(kept);
         CHECK(boxes(drawn("24 1/16"_in, 6_in), "left-over").empty());
         CHECK(boxes(drawn(6_in, "30 1/16"_in), "left-over").empty());
-        CHECK(boxes(picture(drawing_of(c)), "left-over").empty()); // nothing is asked for
+        CHECK(boxes(picture(page_of(c)), "left-over").empty()); // nothing is asked for
     }
 }
 
@@ -178,7 +178,7 @@ TEST_CASE("folded cloth is drawn double, its fold along the left edge") {
     p.add({"mat", "felt", panel(p.finished())}).count(2);
     const auto c =
         cloth_for<inch>(sheet_of(p), "felt", {.width = 45_in, .selvedge = "1/2"_in, .folded = true}, by_the_eighth);
-    const picture drawn(drawing_of(c, inch_ruler(16)));
+    const picture drawn(page_of(c, inch_ruler(16)));
     check_places(drawn, c);
     CHECK(drawn.lines("selvedge").size() == 1);
     CHECK(drawn.says("half the width, folded: 22 1/2 in"));
@@ -194,7 +194,7 @@ TEST_CASE("pieces have letters, as many as it takes, and cuts numbers") {
     for (int k = 0; k < 28; ++k)
         p.add({"flag " + std::to_string(k), "cotton", panel(finished_size(10_in, length_of<inch>(8 + k)))});
     const picture drawn(
-        drawing_of(cloth_for<inch>(sheet_of(p), "cotton", {.width = 45_in}, by_the_eighth), inch_ruler(16)));
+        page_of(cloth_for<inch>(sheet_of(p), "cotton", {.width = 45_in}, by_the_eighth), inch_ruler(16)));
     CHECK(drawn.says("A: flag 0, 10 x 8 in"));
     CHECK(drawn.says("Z: flag 25, 10 x 33 in"));
     CHECK(drawn.says("AA: flag 26, 10 x 34 in"));
@@ -203,7 +203,7 @@ TEST_CASE("pieces have letters, as many as it takes, and cuts numbers") {
 }
 
 TEST_CASE("no two kinds of line are drawn alike, and none by colour alone") {
-    const picture p(drawing_of(tidy(cutting::edge_to_edge), {}, {}, {.across = 4_in, .along = 4_in}));
+    const picture p(page_of(tidy(cutting::edge_to_edge), {}, {}, {.across = 4_in, .along = 4_in}));
     check_told_apart(p, {"cloth", "datum", "selvedge", "piece", "cutting", "left-over"});
 }
 
@@ -224,8 +224,8 @@ TEST_CASE("lays of random projects are true and can be read, on either paper, do
             sheet_of(p), "canvas",
             {.width = 36_in, .selvedge = "1/2"_in, .cutting = round % 3 == 0 ? cutting::free : cutting::edge_to_edge},
             by_the_eighth, {.lies = grain::may_turn, .effort = {.steps = 1000}});
-        const picture drawn(drawing_of(c, {}, {.project = p.name(), .on = round % 2 == 0 ? paper::a4 : paper::letter},
-                                       {.across = 3_in, .along = 3_in}));
+        const picture drawn(page_of(c, {}, {.project = p.name(), .on = round % 2 == 0 ? paper::a4 : paper::letter},
+                                    {.across = 3_in, .along = 3_in}));
         check_places(drawn, c);
         check_legible(drawn);
     }
@@ -236,7 +236,7 @@ TEST_CASE("a long list is counted, not crowded, and thousands of pieces are draw
     p.add({"flag", "cotton", panel(p.finished())}).count(3000);
     const auto c = cloth_for<inch>(sheet_of(p), "cotton", {.width = 45_in, .cutting = cutting::edge_to_edge},
                                    by_the_eighth, {.effort = {.steps = 1000}});
-    const picture drawn(drawing_of(c, inch_ruler(16)));
+    const picture drawn(page_of(c, inch_ruler(16)));
     check_places(drawn, c);
     CHECK(drawn.says("A: flag, 2 x 3 in, 3000 of them"));
     CHECK(drawn.mentions(" more"));

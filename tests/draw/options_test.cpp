@@ -70,7 +70,7 @@ TEST_CASE("every drawing lies on the paper asked for, can be read there, and sta
             CHECK(std::min(p.width, p.height) == on.narrow());
             CHECK(std::max(p.width, p.height) == on.wide());
             CHECK(says_a_scale(p));
-            check_legible(picture(to_svg(p)));
+            check_legible(picture(p));
         }
     }
 }
@@ -84,7 +84,7 @@ TEST_CASE("a page fitted to its content is no higher than need be, and as wide a
         CHECK((fitted[i].width == 210 || fitted[i].width == 297)); // ISO 216, A4
         CHECK(fitted[i].height <= (fitted[i].width == 210 ? 297 : 210));
         lower += fitted[i].height < whole[i].height - 20 ? 1 : 0;
-        check_legible(picture(to_svg(fitted[i])));
+        check_legible(picture(fitted[i]));
     }
     CHECK(lower >= 4);
 }
@@ -128,14 +128,14 @@ TEST_CASE("a lay that is short and wide lies on its side, one that is long stand
 
 TEST_CASE("what is over a kilometre long is not drawn, and the refusal says so") {
     const auto strip = [](length<inch> width) { return plain(width, 2_in); };
-    CHECK_NOTHROW(drawing_of(strip(39370_in))); // 999.998 m
+    CHECK_NOTHROW(page_of(strip(39370_in))); // 999.998 m
     for (const length<inch>& width : {39371_in, length_of<inch>(1'000'000'000'000)})
         try {
-            static_cast<void>(drawing_of(strip(width)));
+            static_cast<void>(page_of(strip(width)));
             FAIL("it was drawn");
         } catch (const range_error& refused) {
             CHECK(refused.facts().kind == fault::too_large);
             CHECK(refused.facts().most.value().numerator == 1'000'000);
         }
-    CHECK_THROWS_AS(drawing_of(stock_for<inch>("tape", {{"end", 40000_in, 1}}, {{50000_in}})), range_error);
+    CHECK_THROWS_AS(pages_of(stock_for<inch>("tape", {{"end", 40000_in, 1}}, {{50000_in}})), range_error);
 }

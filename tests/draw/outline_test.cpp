@@ -162,7 +162,7 @@ TEST_CASE("an outline is drawn where geometry puts it, y upward, with its figure
     const auto piece = apron();
     const outline_labels<centimetre> says{
         "apron end", "canvas", 2, {at_edge<centimetre>(0, 10)}, way<centimetre>(10, 0, 10, 5)};
-    const picture p(drawing_of(piece, says, {.shows = units_shown::centimetres}, {.project = "Bench"}));
+    const picture p(page_of(piece, says, {.shows = units_shown::centimetres}, {.project = "Bench"}));
     CHECK(p.page().width == 297);
     CHECK(p.page().height == 210); // ISO 216, A4
     CHECK(p.scale() == 2);         // 30 x 8 cm cut: 300 mm do not go on 190, 150 do
@@ -198,7 +198,7 @@ TEST_CASE("inches, and both units, are each rounded from what was drafted") {
     const auto at = [](double x, double y) { return drafted_point<inch>(x, y); };
     // A triangle of 3, 4 and 5 feet.
     const outline<inch> piece({at(0, 0), at(36, 0), at(0, 48)}, {allowance<inch>(1)});
-    const picture both(drawing_of(piece, {.name = "sail"}));
+    const picture both(page_of(piece, {.name = "sail"}));
     CHECK(both.says("1: 36 in (91.4 cm), allowance 1 in (2.5 cm)"));
     CHECK(both.says("2: 60 in (152.4 cm), allowance 1 in (2.5 cm)"));
     CHECK(both.says("3: 48 in (121.9 cm), allowance 1 in (2.5 cm)"));
@@ -229,7 +229,7 @@ TEST_CASE("the ruler decides on halves where the double says that it is a half")
 TEST_CASE("hems whose ends are reflected are drawn with the corners that folding gives them") {
     // Folded up along y = 0, (0, -2) lies at (0, 2) on the side's cut line; 1 cm of the hem is turned under first.
     const auto piece = apron({reflected_in_edge_after, reflected_in_edge_before, mitred, mitred});
-    const picture p(drawing_of(piece, {.name = "apron end"}));
+    const picture p(page_of(piece, {.name = "apron end"}));
     const auto paper = paper_of(p, piece);
     const double expected[][2] = {{-2, 0}, {0, -2}, {-1, -3}, {21, -3}, {20, -2}, {22, 0}, {17, 5}, {3, 5}};
     const auto cut = p.polygons("cut").at(0);
@@ -242,7 +242,7 @@ TEST_CASE("hems whose ends are reflected are drawn with the corners that folding
 
 TEST_CASE("a notch on an edge without an allowance shows as a stroke inward") {
     const auto piece = apron();
-    const picture p(drawing_of(piece, {.name = "apron end", .notches = {at_edge<centimetre>(2, 4)}}));
+    const picture p(page_of(piece, {.name = "apron end", .notches = {at_edge<centimetre>(2, 4)}}));
     const auto paper = paper_of(p, piece);
     REQUIRE(p.lines("notch-inward").size() == 1);
     const segment s = p.lines("notch-inward")[0];
@@ -254,7 +254,7 @@ TEST_CASE("a notch on an edge without an allowance shows as a stroke inward") {
 TEST_CASE("the arrow lies on the grain line, or beside it where that misses the piece") {
     const auto piece = apron();
     const auto arrow_for = [&](const line<centimetre, double>& grain) {
-        const picture p(drawing_of(piece, {.name = "apron end", .grain = grain}));
+        const picture p(page_of(piece, {.name = "apron end", .grain = grain}));
         check_legible(p);
         const auto strokes = p.lines("grain");
         REQUIRE(strokes.size() == 1); // the shaft
@@ -295,7 +295,7 @@ TEST_CASE("a cut line that crosses itself is drawn, each crossing marked and tol
     const outline<centimetre> slot(
         {at(0, 0), at(21, 0), at(21, 15), at(11, 15), at(11, 5), at(10, 5), at(10, 15), at(0, 15)},
         {allowance<centimetre>(1)});
-    const picture p(drawing_of(slot, {.name = "slotted"}));
+    const picture p(page_of(slot, {.name = "slotted"}));
     check_legible(p);
     const auto paper = paper_of(p, slot);
     // Cut lines at x = 10 and 11 cross the ones above at y = 16 and below at y = 6: the level ones reach past both.
@@ -319,11 +319,11 @@ TEST_CASE("edges at a slant to the grain are named, those along it or across it 
     // Two edges of the apron lie at 45 degrees, two across the grain. Common practice: cloth stretches on the bias.
     const auto piece = apron();
     const auto says = [&](const line<centimetre, double>& grain) {
-        return picture(drawing_of(piece, {.name = "apron end", .grain = grain}));
+        return picture(page_of(piece, {.name = "apron end", .grain = grain}));
     };
     CHECK(says(way<centimetre>(10, 0, 10, 5)).mentions("along edges 2, 4 the cloth stretches"));
     CHECK(says(way<centimetre>(0, 0, 1, 1)).mentions("along edges 1, 3 the cloth stretches"));
-    CHECK_FALSE(picture(drawing_of(piece, {.name = "apron end"})).mentions("stretches"));
+    CHECK_FALSE(picture(page_of(piece, {.name = "apron end"})).mentions("stretches"));
 }
 
 TEST_CASE("at full size a piece is parted over pages, after its drawing with the joints, and every part is true") {
@@ -378,7 +378,7 @@ TEST_CASE("no two kinds of line are drawn alike, and none by colour alone") {
     const auto at = [](double x, double y) { return drafted_point<centimetre>(x, y); };
     const outline<centimetre> slot({at(0, 0), at(21, 0), at(21, 15), at(11, 15), at(10.5, 5), at(10, 15), at(0, 15)},
                                    {allowance<centimetre>(1)});
-    const picture p(drawing_of(
+    const picture p(page_of(
         slot, {.name = "slotted", .notches = {at_edge<centimetre>(0, 4)}, .grain = way<centimetre>(0, 0, 0, 1)}));
     check_told_apart(p, {"cut", "seam", "notch", "grain", "crossing"});
     const auto weight = [&](const char* group) { return p.groups(group).at(0).attribute("stroke-width").as_double(); };
@@ -412,9 +412,8 @@ TEST_CASE("random outlines are true and can be read, on either paper, from thumb
         if (round % 4 != 0)
             says.grain = way<centimetre>(any.between(-size, size), any.between(-size, size), any.between(-size, size),
                                          any.between(-size, size));
-        const picture p(
-            drawing_of(piece, says, {.shows = static_cast<units_shown>(round % 3)},
-                       {"Shed at the far end of the allotments", round % 2 == 0 ? paper::a4 : paper::letter}));
+        const picture p(page_of(piece, says, {.shows = static_cast<units_shown>(round % 3)},
+                                {"Shed at the far end of the allotments", round % 2 == 0 ? paper::a4 : paper::letter}));
         check_true(p, piece, says.notches);
         check_legible(p);
         const std::size_t with_number = check_numbers(p);
@@ -437,7 +436,7 @@ TEST_CASE("of very many edges some are numbered, and what the list leaves out is
     maker any(7);
     const auto corners = any.piece(900, 90, 100);
     const outline<centimetre> piece(corners, {allowance<centimetre>(0.1)});
-    const picture p(drawing_of(piece, {.name = "wheel"}));
+    const picture p(page_of(piece, {.name = "wheel"}));
     check_true<centimetre>(p, piece, {});
     check_legible(p);
     CHECK(p.mentions("Of every 10 edges one has its number here."));
@@ -450,15 +449,15 @@ TEST_CASE("whatever the names are, the document holds and the words stay in thei
     std::string endless;
     for (int i = 0; i < 80; ++i)
         endless += "word & <more> ";
-    const picture p(drawing_of(apron(), {.name = endless, .material = endless}, {}, {.project = endless}));
+    const picture p(page_of(apron(), {.name = endless, .material = endless}, {}, {.project = endless}));
     check_legible(p);
     CHECK(std::string(p.root().child("title").text().get()).find("word & <more> word") != std::string::npos);
-    check_legible(picture(drawing_of(apron(), {})));
+    check_legible(picture(page_of(apron(), {})));
 }
 
 TEST_CASE("what cannot be drawn is refused with its own error") {
     const auto piece = apron();
-    const auto with = [&](const outline_labels<centimetre>& says) { return drawing_of(piece, says); };
+    const auto with = [&](const outline_labels<centimetre>& says) { return page_of(piece, says); };
     CHECK_THROWS_AS(with({.notches = {at_edge<centimetre>(4, 1)}}), outline_error);
     CHECK_THROWS_AS(with({.notches = {at_edge<centimetre>(0, 20.5)}}), outline_error);
     CHECK_THROWS_AS(with({.grain = way<centimetre>(1, 2, 1, 2)}), outline_error);
@@ -467,10 +466,9 @@ TEST_CASE("what cannot be drawn is refused with its own error") {
     CHECK_THROWS_AS(with({.grain = way<centimetre>(1, 2, endless, 2)}), outline_error);
     CHECK_THROWS_AS(with({.grain = way<centimetre>(-1e308, 0, 1e308, 2)}), outline_error);
     CHECK_THROWS_AS(with({.count = 0}), range_error);
-    CHECK_THROWS_AS(drawing_of(piece, {}, {.inches = 0_in}), range_error);
-    CHECK_THROWS_AS(drawing_of(piece, {}, {.centimetres = -"0.1"_cm}), range_error);
+    CHECK_THROWS_AS(page_of(piece, {}, {.inches = 0_in}), range_error);
+    CHECK_THROWS_AS(page_of(piece, {}, {.centimetres = -"0.1"_cm}), range_error);
     const auto at = [](double x, double y) { return drafted_point<centimetre>(x, y); };
-    CHECK_THROWS_AS(
-        drawing_of(outline<centimetre>({at(0, 0), at(1e19, 0), at(0, 1e19)}, {allowance<centimetre>(1)}), {}),
-        range_error);
+    CHECK_THROWS_AS(page_of(outline<centimetre>({at(0, 0), at(1e19, 0), at(0, 1e19)}, {allowance<centimetre>(1)}), {}),
+                    range_error);
 }

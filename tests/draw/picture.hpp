@@ -81,6 +81,7 @@ inline box box_of(pugi::xml_node polygon) {
 /// A drawing read back.
 class picture {
 public:
+    explicit picture(const page& p) : picture(to_svg(p)) {}
     explicit picture(const std::string& svg) {
         const auto result = document_.load_string(svg.c_str(), pugi::parse_full);
         INFO(result.description());

@@ -15,7 +15,7 @@ using namespace turncloth::drawn;
 
 TEST_CASE("many marks become numbers, and a list says what each is") {
     const auto strip = with_marks(100_in, 3_in, edge::left, 201);
-    const picture p(drawing_of(strip));
+    const picture p(page_of(strip));
     check_legible(p);
     check_true(p, strip);
     CHECK(p.says("eyelet,"));
@@ -44,14 +44,14 @@ TEST_CASE("many marks become numbers, and a list says what each is") {
     p2.add({"apron", "cotton", panel(p2.finished())})
         .mark("row", edge::top, divided<finished_edge>(60_in, 61))
         .mark("column", edge::left, divided<finished_edge>(2_in, 61));
-    const picture two(drawing_of(first_of(p2)));
+    const picture two(page_of(first_of(p2)));
     check_legible(two);
     CHECK(two.count("1: 1 in (2.5 cm)") == 1);       // 60/61 = 0.98 in = 2.498 cm
     CHECK(two.count("60: 59 in (149.9 cm)") == 1);   // 59.016 in = 149.90 cm
     CHECK(two.count("61: 1/16 in (0.1 cm)") == 1);   // 2/61 = 0.0328 in = 0.083 cm
     CHECK(two.count("120: 1 15/16 in (5 cm)") == 1); // 120/61 = 1.967 in = 4.997 cm
 
-    const picture more(drawing_of(with_marks(100_in, 3_in, edge::left, 2001)));
+    const picture more(page_of(with_marks(100_in, 3_in, edge::left, 2001)));
     check_legible(more);
     std::size_t listed = 0, left_out = 0;
     for (const word& w : more.words()) {
@@ -64,10 +64,10 @@ TEST_CASE("many marks become numbers, and a list says what each is") {
 }
 
 TEST_CASE("words neither overlap, nor cross a line, nor leave the page, at any size") {
-    check_legible(picture(drawing_of(roll_outer(), {}, {.project = "Hand-tool roll"})));
-    check_legible(picture(drawing_of(backing())));
+    check_legible(picture(page_of(roll_outer(), {}, {.project = "Hand-tool roll"})));
+    check_legible(picture(page_of(backing())));
     check_legible(
-        picture(drawing_of(backing(), {.shows = units_shown::centimetres}, {.project = "", .on = paper::letter})));
+        picture(page_of(backing(), {.shows = units_shown::centimetres}, {.project = "", .on = paper::letter})));
     const auto all = all_round(self_binding("1/100"_in));
     for (const paper on : {paper::a4, paper::letter})
         for (const auto& piece : {plain(1_in, 1_in), plain(400_in, 2_in), plain(2_in, 400_in),
@@ -76,7 +76,7 @@ TEST_CASE("words neither overlap, nor cross a line, nor leave the page, at any s
                                   with_marks(1_in, 1_in, edge::top, 14), with_marks(1_in, 1_in, edge::left, 40),
                                   with_marks(2_in, 60_in, edge::left, 60), with_marks(60_in, 2_in, edge::top, 30)}) {
             INFO(to_text(piece.cut));
-            const picture p(drawing_of(piece, {}, {.project = "An allotment", .on = on}));
+            const picture p(page_of(piece, {}, {.project = "An allotment", .on = on}));
             check_legible(p);
             check_true(p, piece);
         }
@@ -134,8 +134,7 @@ TEST_CASE("pieces of random sizes, finishes and marks are true and legible") {
         }
         const auto piece = first_of(p);
         const ruler by{.shows = static_cast<units_shown>(below(3))};
-        const picture drawn(
-            drawing_of(piece, by, {.project = p.name(), .on = below(2) == 0 ? paper::a4 : paper::letter}));
+        const picture drawn(page_of(piece, by, {.project = p.name(), .on = below(2) == 0 ? paper::a4 : paper::letter}));
         INFO("cut ", to_text(piece.cut));
         check_true(drawn, piece);
         check_legible(drawn);
@@ -151,7 +150,7 @@ TEST_CASE("very long names are shortened, and no figure is") {
     p.add({name, many_words, panel(p.finished())})
         .mark(name, edge::top, at<cut_edge>(2_in))
         .mark(many_words, edge::left, at<cut_edge>("1 1/16"_in));
-    const picture drawn(drawing_of(first_of(p), {}, {.project = name}));
+    const picture drawn(page_of(first_of(p), {}, {.project = name}));
     check_legible(drawn);
     CHECK(drawn.says("2 in (5.1 cm) from top"));
     CHECK(drawn.says("1 1/16 in (2.7 cm) from left"));
@@ -161,7 +160,7 @@ TEST_CASE("very long names are shortened, and no figure is") {
 TEST_CASE("a measurement stays together over the lines of a text, but may part from its second unit") {
     const auto f = single_turned_hem("1 15/16"_in);
     const picture hem(
-        drawing_of(plain(118_in, 118_in, {f, double_turned_hem("1 1/16"_in, "1 15/16"_in), f, finish<inch>()})));
+        page_of(plain(118_in, 118_in, {f, double_turned_hem("1 1/16"_in, "1 15/16"_in), f, finish<inch>()})));
     for (const word& w : hem.words()) {
         INFO(w.text);
         CHECK((w.bold || std::string("0123456789").find(w.text.back()) == std::string::npos));

@@ -16,7 +16,7 @@ using namespace turncloth;
 using namespace turncloth::drawn;
 
 TEST_CASE("a drawing is an SVG 1.1 document whose page is in millimetres, A4 or Letter, upright or on its side") {
-    const picture tall(drawing_of(backing())), wide(drawing_of(plain(60_in, 2_in)));
+    const picture tall(page_of(backing())), wide(page_of(plain(60_in, 2_in)));
     CHECK(std::string(tall.root().name()) == "svg");
     CHECK(std::string(tall.root().attribute("xmlns").value()) == "http://www.w3.org/2000/svg");
     CHECK(std::string(tall.root().attribute("version").value()) == "1.1");
@@ -28,7 +28,7 @@ TEST_CASE("a drawing is an SVG 1.1 document whose page is in millimetres, A4 or 
     CHECK(wide.page().width == 297);
     CHECK(wide.page().height == 210);
     // ANSI Letter is 8 1/2 x 11 in, 215.9 x 279.4 mm.
-    const picture letter(drawing_of(plain(60_in, 2_in), {}, {.project = "", .on = paper::letter}));
+    const picture letter(page_of(plain(60_in, 2_in), {}, {.project = "", .on = paper::letter}));
     CHECK(letter.page().width == 279.4);
     CHECK(letter.page().height == 215.9);
 }
@@ -38,7 +38,7 @@ TEST_CASE("what is drawn is true to the scale that is written") {
     // at 3 x 1/2 - 1/8 = 1 3/8 in = 34.925; pocket lines at 1 + 4 = 5 in = 127, 228.6, 330.2, 431.8 from the left. The
     // first zipper's centre is 4 in = 101.6 from the cut top, its stitching 1/4 in = 6.35 to either side, and the slit
     // 1/8 in = 3.175; it opens 1 + 1 = 2 in = 50.8 from the left edge, to 20 in = 508, and is stitched 1/2 in further.
-    const picture p(drawing_of(roll_outer()));
+    const picture p(page_of(roll_outer()));
     const box cut = p.rectangle("cut"), finished = p.rectangle("finished");
     CHECK(cut.width * p.scale() == near(558.8));
     CHECK(cut.height * p.scale() == near(355.6));
@@ -64,7 +64,7 @@ TEST_CASE("what is drawn is true to the scale that is written") {
     CHECK(has(slits, {{50.8, 98.425}, {508, 98.425}}));
     CHECK(has(slits, {{50.8, 104.775}, {508, 104.775}}));
     check_true(p, roll_outer());
-    check_true(picture(drawing_of(backing())), backing());
+    check_true(picture(page_of(backing())), backing());
 }
 
 TEST_CASE("the scale is the largest of a plain series at which the piece fits, and its bars are true") {
@@ -74,10 +74,10 @@ TEST_CASE("the scale is the largest of a plain series at which the piece fits, a
         double scale;
     } const expected[] = {{"7 7/8"_in, 1}, {15_in, 2}, {31_in, 4}, {60_in, 8}, {90_in, 10}, {157_in, 20}};
     for (const auto& e : expected)
-        CHECK(picture(drawing_of(plain(e.width, 2_in))).scale() == e.scale);
+        CHECK(picture(page_of(plain(e.width, 2_in))).scale() == e.scale);
     const std::set<double> series = {1, 2, 4, 5, 8, 10, 20, 40, 50, 80, 100, 200, 400};
     for (const auto& piece : {roll_outer(), plain(400_in, 2_in), plain(3_in, 90_in), plain("0.1"_in, "0.1"_in)}) {
-        const picture p(drawing_of(piece));
+        const picture p(page_of(piece));
         CHECK(series.count(p.scale()) == 1);
         CHECK(p.mentions("scale 1:"));
         for (const auto& [unit, size] : {std::pair{" in", 25.4}, std::pair{" cm", 10.0}}) {
@@ -96,7 +96,7 @@ TEST_CASE("the scale is the largest of a plain series at which the piece fits, a
 }
 
 TEST_CASE("every kind of line has a pattern and weight of its own, in black, and the legend shows those there are") {
-    const picture p(drawing_of(roll_outer()));
+    const picture p(page_of(roll_outer()));
     std::set<std::string> dashes, weights;
     for (const char* kind : {"cut", "finished", "fold", "stitching", "mark", "slit"}) {
         REQUIRE(p.groups(kind).size() == 1);
@@ -113,7 +113,7 @@ TEST_CASE("every kind of line has a pattern and weight of its own, in black, and
     CHECK(weights.size() == 6);
     for (const char* words : {"cut edge", "finished edge", "fold", "stitching", "mark", "slit"})
         CHECK(p.count(words) == 1);
-    const picture bare(drawing_of(plain(5_in, 5_in)));
+    const picture bare(page_of(plain(5_in, 5_in)));
     CHECK(bare.says("cut edge"));
     for (const char* words : {"finished edge", "fold", "stitching", "mark", "slit"})
         CHECK_FALSE(bare.says(words));
@@ -126,7 +126,7 @@ TEST_CASE("every kind of line has a pattern and weight of its own, in black, and
 }
 
 TEST_CASE("the title block and the dimensions say what is cut and what it finishes") {
-    const picture p(drawing_of(roll_outer(), {}, {.project = "Hand-tool roll"}));
+    const picture p(page_of(roll_outer(), {}, {.project = "Hand-tool roll"}));
     // 14 in = 35.56 cm, 22 in = 55.88 cm, 12 in = 30.48 cm, 20 in = 50.8 cm.
     for (const char* words : {"Hand-tool roll", "outer", "cut 1 of canvas", "cut 22 x 14 in (55.9 x 35.6 cm)",
                               "finishes 20 x 12 in (50.8 x 30.5 cm)", "cut 22 in (55.9 cm)", "cut 14 in (35.6 cm)",
@@ -135,18 +135,18 @@ TEST_CASE("the title block and the dimensions say what is cut and what it finish
     CHECK(p.mentions("every edge: self-binding; fold at 1/2 in"));
     CHECK(p.mentions("stitch at 1 3/8 in"));
     CHECK(p.mentions("rounded to 1/16 in and 0.1 cm"));
-    const picture metric(drawing_of(backing(), {.shows = units_shown::centimetres}));
+    const picture metric(page_of(backing(), {.shows = units_shown::centimetres}));
     CHECK(metric.says("cut 43 x 76 cm"));
     CHECK(metric.says("finishes 38 x 64 cm"));
     CHECK(metric.says("finished 64 cm"));
     CHECK_FALSE(metric.mentions(" in ("));
-    CHECK(picture(drawing_of(plain(5_in, 7_in))).says("cut and finished 7 in (17.8 cm)"));
+    CHECK(picture(page_of(plain(5_in, 7_in))).says("cut and finished 7 in (17.8 cm)"));
     CHECK(std::string(p.root().child("title").text().get()) == "Hand-tool roll: outer");
     CHECK(std::string(p.root().child("desc").text().get()).find("scale 1:") != std::string::npos);
 }
 
 TEST_CASE("a dimension spans what it names") {
-    const picture p(drawing_of(roll_outer()));
+    const picture p(page_of(roll_outer()));
     const auto dimensions = p.on_cloth("dimension");
     const auto spans = [&](double from, double to, bool level) {
         return std::any_of(dimensions.begin(), dimensions.end(), [&](const segment& s) {
@@ -162,7 +162,7 @@ TEST_CASE("a dimension spans what it names") {
 
 TEST_CASE("a mark is labelled with its distance from the cut edge named, and a leader joins the two") {
     // As above: 5, 9, 13, 17 in = 12.7, 22.86, 33.02, 43.18 cm.
-    const picture p(drawing_of(roll_outer()));
+    const picture p(page_of(roll_outer()));
     for (const char* words : {"5 in (12.7 cm) from left", "9 in (22.9 cm) from left", "13 in (33 cm) from left",
                               "17 in (43.2 cm) from left", "3 3/4 in (9.5 cm) from top", "4 1/4 in (10.8 cm) from top",
                               "2 in (5.1 cm) from left", "20 1/2 in (52.1 cm) from left"})
@@ -188,12 +188,12 @@ TEST_CASE("a mark is labelled with its distance from the cut edge named, and a l
     pad.add({"top", "canvas", panel(pad.finished(), all_round(seam("1/2"_in)))})
         .mark("handle", edge::bottom, at<finished_edge>(3_in))
         .mark("handle", edge::right, at<finished_edge>(3_in));
-    const picture q(drawing_of(first_of(pad), inch_ruler(8)));
+    const picture q(page_of(first_of(pad), inch_ruler(8)));
     CHECK(q.says("3 1/2 in from bottom"));
     CHECK(q.says("3 1/2 in from right"));
     check_true(q, first_of(pad));
     // The twelve labels beside the backing, each by the leader that starts where its mark meets the cut right edge.
-    const picture r(drawing_of(backing()));
+    const picture r(page_of(backing()));
     for (const auto& mark : r.lines("mark")) {
         const auto leaders = r.leaders();
         const auto joins = [&](const std::vector<point>& l) {
@@ -213,7 +213,7 @@ TEST_CASE("the outline of a piece sewn onto another is drawn and labelled once")
     p.add({"backing", "canvas", panel(p.finished(), all_round(seam("1/2"_in)))});
     p.add({"pocket", "clear film", panel(finished_size(6_in, 5_in), all_round(seam("1/4"_in)))});
     p.add(placing<inch>{"pocket", "backing", at<finished_edge>(2_in), at<finished_edge>(4_in)});
-    const picture drawn(drawing_of(first_of(p), inch_ruler(16)));
+    const picture drawn(page_of(first_of(p), inch_ruler(16)));
     check_true(drawn, first_of(p));
     check_legible(drawn);
     CHECK(has(drawn.on_cloth("mark"), {{63.5, 114.3}, {63.5, 241.3}}));
@@ -228,7 +228,7 @@ TEST_CASE("names may hold any character, and read back as they were") {
     const std::string hostile = "<b a=\"1\">&amp; 'x' ]]> \xC3\xA9 \xE2\x82\xAC";
     project<inch> p(hostile, finished_size(5_in, 5_in));
     p.add({hostile, hostile, panel(p.finished())}).mark(hostile, edge::top, at<cut_edge>(2_in));
-    const picture drawn(drawing_of(first_of(p), {}, {.project = hostile}));
+    const picture drawn(page_of(first_of(p), {}, {.project = hostile}));
     CHECK(std::string(drawn.root().child("title").text().get()) == hostile + ": " + hostile);
     CHECK(drawn.count(hostile) >= 2);
     check_legible(drawn);
@@ -249,19 +249,19 @@ TEST_CASE("names may hold any character, and read back as they were") {
 }
 
 TEST_CASE("a film is cautioned about at the foot of its own page") {
-    CHECK(picture(drawing_of(backing())).mentions("Press beside film"));
-    CHECK_FALSE(picture(drawing_of(roll_outer())).mentions("Press beside film"));
+    CHECK(picture(page_of(backing())).mentions("Press beside film"));
+    CHECK_FALSE(picture(page_of(roll_outer())).mentions("Press beside film"));
 }
 
 TEST_CASE("the same piece gives the same document, in any locale") {
-    const std::string once = drawing_of(roll_outer());
+    const std::string once = to_svg(page_of(roll_outer()));
     struct commas : std::numpunct<char> {
         char do_decimal_point() const override { return ','; }
         char do_thousands_sep() const override { return '.'; }
         std::string do_grouping() const override { return "\3"; }
     };
     const std::locale before = std::locale::global(std::locale(std::locale::classic(), new commas));
-    const std::string again = drawing_of(roll_outer());
+    const std::string again = to_svg(page_of(roll_outer()));
     std::locale::global(before);
     CHECK(again == once);
     CHECK(detail::number(0) == "0");
@@ -272,8 +272,8 @@ TEST_CASE("the same piece gives the same document, in any locale") {
 }
 
 TEST_CASE("a ruler without a graduation is refused") {
-    CHECK_THROWS_AS(drawing_of(roll_outer(), {.inches = 0_in}), range_error);
-    CHECK_THROWS_AS(drawing_of(roll_outer(), {.centimetres = -(1_cm)}), range_error);
+    CHECK_THROWS_AS(page_of(roll_outer(), {.inches = 0_in}), range_error);
+    CHECK_THROWS_AS(page_of(roll_outer(), {.centimetres = -(1_cm)}), range_error);
 }
 
 namespace {

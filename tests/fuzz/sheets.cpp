@@ -146,7 +146,7 @@ void check(feed& bytes) {
     reads_back(made);
     for (const auto& piece : made.pieces)
         well_formed(
-            drawing_of(piece, by, {.project = p.name(), .on = bytes.ConsumeBool() ? paper::a4 : paper::letter}));
+            to_svg(page_of(piece, by, {.project = p.name(), .on = bytes.ConsumeBool() ? paper::a4 : paper::letter})));
 }
 
 } // namespace

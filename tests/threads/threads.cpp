@@ -62,7 +62,7 @@ std::string sheets(int n) {
     const sheet<inch> made = sheet_of(roll(n));
     std::string said = to_text(made);
     for (const auto& piece : made.pieces)
-        said += drawing_of(piece);
+        said += to_svg(page_of(piece));
     return said;
 }
 

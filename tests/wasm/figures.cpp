@@ -77,7 +77,7 @@ void show_drawings(std::int64_t size) {
         show("piece, " + sized + " by " + std::to_string(high), [&] {
             project<Unit> p("sizes", finished_size<Unit>(length_of<Unit>(size), length_of<Unit>(high)));
             p.add({"piece", "canvas", panel(p.finished(), all_round(seam(length_of<Unit>({1, 4}))))});
-            return digested(drawing_of(sheet_of(p).pieces.front()));
+            return digested(to_svg(page_of(sheet_of(p).pieces.front())));
         });
     }
     show("page, " + sized, [&] {

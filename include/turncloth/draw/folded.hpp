@@ -2,11 +2,10 @@
 //
 //   folded_labels{name}                          what a folded panel does not know of itself
 //   page_of(folded, labels, ruler, options)      a page as a value (page/page.hpp)
-//   drawing_of(folded, labels, ruler, options)   the same as an SVG document
 //
 //   const auto napkin = fold_panel(panel(finished_size(16_in, 16_in), all_round(double_turned_hem("1/4"_in, 1_in))),
 //                                  all_corners(mitred("1/4"_in, "1/16"_in)));
-//   save("napkin.svg", drawing_of(napkin, {.name = "napkin"}));
+//   save("napkin.svg", to_svg(page_of(napkin, {.name = "napkin"})));
 //
 // A number says how many layers lie in a region: at each corner, along each hem, in the middle. Where the regions of a
 // corner are too small for that, the view is interrupted, as drawings of long parts are (ISO 128-3): of the middle, in
@@ -255,17 +254,10 @@ page page_of(const folded_panel<Unit, Number>& folded, const folded_labels& labe
     return on;
 }
 
-/// Throws as page_of.
-template <length_unit Unit, coordinate Number>
-std::string drawing_of(const folded_panel<Unit, Number>& folded, const folded_labels& labels = {}, const ruler& by = {},
-                       const drawing_options& options = {}) {
-    return to_svg(page_of(folded, labels, by, options));
-}
-
-TURNCLOTH_ONCE(std::string drawing_of(const folded_panel<inch, fraction>&, const folded_labels&, const ruler&,
-                                      const drawing_options&));
-TURNCLOTH_ONCE(std::string drawing_of(const folded_panel<centimetre, fraction>&, const folded_labels&, const ruler&,
-                                      const drawing_options&));
+TURNCLOTH_ONCE(page page_of(const folded_panel<inch, fraction>&, const folded_labels&, const ruler&,
+                            const drawing_options&));
+TURNCLOTH_ONCE(page page_of(const folded_panel<centimetre, fraction>&, const folded_labels&, const ruler&,
+                            const drawing_options&));
 
 } // namespace turncloth
 

@@ -1,11 +1,10 @@
 // A lay of cloth drawn to scale on a page to be printed.
 //
 //   page_of(cloth, ruler, options, keep)       a page as a value (page/page.hpp)
-//   drawing_of(cloth, ruler, options, keep)    the same as an SVG document
 //   worth_keeping<U>{across, along}            from what size on what is left over is drawn; zero for none
 //
 //   const auto canvas = cloth_for<inch>(s, "canvas", {.width = 54_in, .selvedge = "1/2"_in}, rules);
-//   save("canvas.svg", drawing_of(canvas, {}, {.project = s.name}));
+//   save("canvas.svg", to_svg(page_of(canvas, {}, {.project = s.name})));
 //
 // The cloth lies with its end first cut at the top and its length down the page, at the largest scale of a plain series
 // that it has room at. Every kind of piece has a letter, which the list below explains; where there is room its name
@@ -275,17 +274,10 @@ page page_of(const sheet_cloth<Unit>& cloth, const ruler& by = {}, const drawing
     });
 }
 
-/// Throws as page_of.
-template <length_unit Unit>
-std::string drawing_of(const sheet_cloth<Unit>& cloth, const ruler& by = {}, const drawing_options& options = {},
-                       const std::type_identity_t<worth_keeping<Unit>>& keep = {}) {
-    return to_svg(page_of(cloth, by, options, keep));
-}
-
-TURNCLOTH_ONCE(std::string drawing_of<inch>(const sheet_cloth<inch>&, const ruler&, const drawing_options&,
-                                            const worth_keeping<inch>&));
-TURNCLOTH_ONCE(std::string drawing_of<centimetre>(const sheet_cloth<centimetre>&, const ruler&, const drawing_options&,
-                                                  const worth_keeping<centimetre>&));
+TURNCLOTH_ONCE(page page_of<inch>(const sheet_cloth<inch>&, const ruler&, const drawing_options&,
+                                  const worth_keeping<inch>&));
+TURNCLOTH_ONCE(page page_of<centimetre>(const sheet_cloth<centimetre>&, const ruler&, const drawing_options&,
+                                        const worth_keeping<centimetre>&));
 
 } // namespace turncloth
 

@@ -2,12 +2,11 @@
 //
 //   outline_labels<U>{name, material, count, notches, grain, finishes}     what an outline does not know of itself
 //   page_of(outline, labels, ruler, options)       a page as a value (page/page.hpp)
-//   drawing_of(outline, labels, ruler, options)    the same as an SVG document
 //   pages_at_full_size(outline, labels, ruler, options, foot)   a pattern to cut by, on pages that are joined again
 //
 //   const outline<inch> gusset({drafted_point<inch>(0, 0), drafted_point<inch>(12, 0), drafted_point<inch>(0, 8)},
 //                              {drafted_length_of<inch>(0.5)});
-//   save("gusset.svg", drawing_of(gusset, {.name = "gusset", .material = "canvas", .count = 2}));
+//   save("gusset.svg", to_svg(page_of(gusset, {.name = "gusset", .material = "canvas", .count = 2})));
 //
 // The outline lies as it was drafted, y upward; at full size it is given a quarter turn where that saves pages. Edge i of
 // it is number i + 1 on the page, as a page counts from 1. The grain's arrow lies on the grain line where that meets the
@@ -328,17 +327,10 @@ std::vector<page> pages_at_full_size(const outline<Unit>& piece,
     return all;
 }
 
-/// Throws as page_of.
-template <length_unit Unit>
-std::string drawing_of(const outline<Unit>& piece, const std::type_identity_t<outline_labels<Unit>>& labels,
-                       const ruler& by = {}, const drawing_options& options = {}) {
-    return to_svg(page_of(piece, labels, by, options));
-}
-
-TURNCLOTH_ONCE(std::string drawing_of<inch>(const outline<inch>&, const outline_labels<inch>&, const ruler&,
-                                            const drawing_options&));
-TURNCLOTH_ONCE(std::string drawing_of<centimetre>(const outline<centimetre>&, const outline_labels<centimetre>&,
-                                                  const ruler&, const drawing_options&));
+TURNCLOTH_ONCE(page page_of<inch>(const outline<inch>&, const outline_labels<inch>&, const ruler&,
+                                  const drawing_options&));
+TURNCLOTH_ONCE(page page_of<centimetre>(const outline<centimetre>&, const outline_labels<centimetre>&, const ruler&,
+                                        const drawing_options&));
 
 } // namespace turncloth
 

@@ -1,10 +1,9 @@
 // A piece drawn to scale on a page to be printed.
 //
-//   page_of(piece, ruler, options)       a page as a value (page/page.hpp)
-//   drawing_of(piece, ruler, options)    the same as an SVG document; A4, inches and centimetres where nothing is said
+//   page_of(piece, ruler, options)       a page as a value (page/page.hpp); A4, inches and centimetres where nothing is said
 //
 //   const sheet<inch> s = sheet_of(roll);
-//   save("outer.svg", drawing_of(s.pieces[0], {}, {.project = s.name}));
+//   save("outer.svg", to_svg(page_of(s.pieces[0], {}, {.project = s.name})));
 //
 // The piece is drawn at the largest of 1:1, 1:2, 1:4, 1:5, 1:8, 1:10, 1:20, ... that leaves room for its words. Every
 // kind of line has its own pattern and weight, in black. Figures are rounded to the ruler, each from the exact length;
@@ -252,14 +251,8 @@ page page_of(const sheet_piece<Unit>& piece, const ruler& by = {}, const drawing
     return detail::best_page_of(drawn, options).draw();
 }
 
-/// Throws as page_of.
-template <length_unit Unit>
-std::string drawing_of(const sheet_piece<Unit>& piece, const ruler& by = {}, const drawing_options& options = {}) {
-    return to_svg(page_of(piece, by, options));
-}
-
-TURNCLOTH_ONCE(std::string drawing_of(const sheet_piece<inch>&, const ruler&, const drawing_options&));
-TURNCLOTH_ONCE(std::string drawing_of(const sheet_piece<centimetre>&, const ruler&, const drawing_options&));
+TURNCLOTH_ONCE(page page_of(const sheet_piece<inch>&, const ruler&, const drawing_options&));
+TURNCLOTH_ONCE(page page_of(const sheet_piece<centimetre>&, const ruler&, const drawing_options&));
 
 } // namespace turncloth
 

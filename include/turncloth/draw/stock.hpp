@@ -1,11 +1,9 @@
 // Lengths cut from stock, drawn to scale on pages to be printed.
 //
-//   pages_of(stock_cuts, ruler, options)      pages as values (page/page.hpp), at least one
-//   drawings_of(stock_cuts, ruler, options)   the same, each an SVG document
-//   drawing_of(stock_cuts, ruler, options)    the first, which says where it is not the only one
+//   pages_of(stock_cuts, ruler, options)      pages as values (page/page.hpp), at least one; each says which it is
 //
 //   const auto ties = stock_for<inch>("ribbon", {{"tie", "22 1/2"_in, 8}, {"loop", "4 3/4"_in, 12}}, {{108_in}});
-//   save("ribbon.svg", drawing_of(ties, {}, {.project = s.name}));
+//   save("ribbon.svg", to_svg(pages_of(ties, {}, {.project = s.name}).front()));
 //
 // Each way to cut is one bar, all to one scale, under words that say how many pieces of stock are cut so. The pieces
 // lie in it in the order to cut, each with the letter by which the list names it; below stands how far from the start
@@ -267,29 +265,8 @@ std::vector<page> pages_of(const stock_cuts<Unit>& cuts, const ruler& by = {}, c
         .draw();
 }
 
-/// Throws as pages_of.
-template <length_unit Unit>
-std::vector<std::string> drawings_of(const stock_cuts<Unit>& cuts, const ruler& by = {},
-                                     const drawing_options& options = {}) {
-    std::vector<std::string> all;
-    for (const page& p : pages_of(cuts, by, options))
-        all.push_back(to_svg(p));
-    return all;
-}
-
-/// Throws as pages_of.
-template <length_unit Unit>
-std::string drawing_of(const stock_cuts<Unit>& cuts, const ruler& by = {}, const drawing_options& options = {}) {
-    return to_svg(pages_of(cuts, by, options).front());
-}
-
 TURNCLOTH_ONCE(std::vector<page> pages_of(const stock_cuts<inch>&, const ruler&, const drawing_options&));
 TURNCLOTH_ONCE(std::vector<page> pages_of(const stock_cuts<centimetre>&, const ruler&, const drawing_options&));
-TURNCLOTH_ONCE(std::string drawing_of(const stock_cuts<inch>&, const ruler&, const drawing_options&));
-TURNCLOTH_ONCE(std::string drawing_of(const stock_cuts<centimetre>&, const ruler&, const drawing_options&));
-TURNCLOTH_ONCE(std::vector<std::string> drawings_of(const stock_cuts<inch>&, const ruler&, const drawing_options&));
-TURNCLOTH_ONCE(std::vector<std::string> drawings_of(const stock_cuts<centimetre>&, const ruler&,
-                                                    const drawing_options&));
 
 } // namespace turncloth
 

@@ -6,7 +6,7 @@
 //
 //   drawing_options{project, on, for_screen, letters}      of every drawing
 //
-//   drawing_of(outer, {}, {.project = "Tool roll", .on = paper::letter});
+//   page_of(outer, {}, {.project = "Tool roll", .on = paper::letter});
 #ifndef TURNCLOTH_PAGE_PAPER_HPP
 #define TURNCLOTH_PAGE_PAPER_HPP
 
