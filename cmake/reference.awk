@@ -1,5 +1,6 @@
 # Makes the plain comment that opens a header the page of that file: its first line the summary, what is indented in it
-# shown as it stands. What a header adds to namespace std is left out, as that namespace is not this library's to list.
+# shown as it stands. What a header adds to namespace std is left out, as that namespace is not this library's to list:
+# from the end of ours to the next directive.
 FNR == 1 { opening = 1; print "/** \\file" }
 opening && !/^\/\// { print shown ? "\\endverbatim */" : "*/"; opening = 0 }
 opening {
@@ -11,6 +12,6 @@ opening {
     blank = text == ""
     next
 }
-/^#endif/ && left_out { print "/// \\endcond"; left_out = 0 }
+/^#(if|endif)/ && left_out { print "/// \\endcond"; left_out = 0 }
 { print }
 /^} \/\/ namespace turncloth/ { print "/// \\cond"; left_out = 1 }

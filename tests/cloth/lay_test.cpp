@@ -1,6 +1,7 @@
 // Lays with units: selvedges, folded and one-way cloth, repeats, exact fractions, and refusals by name.
 #include "cloth/pieces.hpp"
 #include <turncloth/cloth/lay.hpp>
+#include <turncloth/testing/lay_faults.hpp>
 
 #include <doctest/doctest.h>
 
@@ -117,6 +118,23 @@ TEST_CASE("cuts edge to edge are listed in the cloth's own unit") {
     REQUIRE(!found.cuts.empty());
     CHECK(found.made_ready == cloth_part<centimetre>{cm(1), cm(0), cm(138), cm({57, 2})});
     CHECK(found.cuts.front() == cloth_cut<centimetre>{cut_direction::across, found.made_ready, cm({41, 2})});
+}
+
+TEST_CASE("cloth wider than the pieces by less than their sizes tell is cut off, and no piece grows by it") {
+    bolt<inch> cloth = canvas({141, 4});
+    for (const cutting way : {cutting::strips, cutting::edge_to_edge}) {
+        cloth.cutting = way;
+        const std::vector<cloth_piece<inch>> pieces{piece<inch>("back", 35, 10, 2)};
+        const auto found = lay_out<inch>(pieces, cloth);
+        CHECK(lay_faults(found, pieces, cloth).empty());
+        CHECK(found.made_ready.across == in({141, 4}));
+        for (const auto& place : found.places)
+            CHECK(place.where.across == in(35));
+        // Once between the two, and once along each: by hand.
+        REQUIRE(found.cuts.size() == 3);
+        CHECK(found.cuts.back().direction == cut_direction::along);
+        CHECK(found.cuts.back().at == in(35));
+    }
 }
 
 TEST_CASE("improvements are shown with their units and can stop the search") {

@@ -296,6 +296,7 @@ public:
                 scale_.include(l.value());
         cloth = {whole_below(from.usable_width()), whole(from.gap), from.cutting, whole(from.repeat_across),
                  whole(from.repeat_along)};
+        cloth.sliver = back(cloth.width) < from.usable_width();
         for (const cloth_piece<Unit>& p : given)
             pieces.push_back({.width = whole(across_as_laid(p)),
                               .length = whole(p.size.height()),
@@ -313,7 +314,7 @@ public:
         lay<Unit> made;
         made.length = back(found.length);
         made.bound = back(found.bound);
-        made.made_ready = part({0, cloth.width, 0, found.length});
+        made.made_ready = part({0, cloth.edge(), 0, found.length});
         if (from_.cutting == cutting::free) {
             made.made_ready.across += from_.usable_from_left() + from_.selvedge;
             made.made_ready.from_left = {};
@@ -342,10 +343,10 @@ private:
     length<Unit> back(std::int64_t n) const { return length_of<Unit>(scale_.part(n)); }
     bool doubled(const cloth_piece<Unit>& p) const { return from_.folded && !p.on_fold; }
 
-    /// The right edge is where the usable width ends, though the whole numbers may end before it.
+    /// What reaches beyond the whole numbers ends where the usable width does.
     cloth_part<Unit> part(const lay_part& p) const {
         return {from_.usable_from_left() + back(p.left), back(p.near),
-                p.right == cloth.width ? from_.usable_width() - back(p.left) : back(p.right - p.left),
+                p.right > cloth.width ? from_.usable_width() - back(p.left) : back(p.right - p.left),
                 back(p.far - p.near)};
     }
 

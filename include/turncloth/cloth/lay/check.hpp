@@ -232,7 +232,7 @@ private:
 
     /// Makes the cuts on the cloth; each must divide a part in hand, which must be the one it says.
     bool cuts_leave(const std::vector<lay_part>& wanted) const {
-        std::map<lay_part, part_origin> in_hand{{{0, cloth_.width, 0, found_.length}, {}}};
+        std::map<lay_part, part_origin> in_hand{{{0, cloth_.edge(), 0, found_.length}, {}}};
         std::size_t number = 0;
         for (const lay_cut& cut : found_.cuts) {
             const auto whole = in_hand.find(cut.in_hand);

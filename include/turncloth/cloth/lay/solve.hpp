@@ -54,7 +54,7 @@ private:
 
 /// From the search's sizes back to the caller's.
 inline whole_lay finished_lay(const lay_entries& entries, const std::vector<laid>& placed, std::int64_t length,
-                              std::int64_t bound, std::int64_t cloth_width) {
+                              std::int64_t bound, std::int64_t cloth_edge) {
     const lay_problem& problem = entries.problem();
     piece_names names(problem);
     whole_lay result;
@@ -75,7 +75,7 @@ inline whole_lay finished_lay(const lay_entries& entries, const std::vector<laid
     result.length = length * problem.scale_y - problem.gap;
     result.bound = bound * problem.scale_y - problem.gap;
     if (problem.cutting != cutting::free)
-        result.cuts = cutting_order(result.places, cloth_width, result.length);
+        result.cuts = cutting_order(result.places, cloth_edge, result.length);
     return result;
 }
 
@@ -83,10 +83,10 @@ inline whole_lay finished_lay(const lay_entries& entries, const std::vector<laid
 template <class Pass>
 class lay_maker {
 public:
-    lay_maker(const lay_problem& problem, std::int64_t cloth_width, const lay_effort& effort, const lay_watcher& shown)
+    lay_maker(const lay_problem& problem, std::int64_t cloth_edge, const lay_effort& effort, const lay_watcher& shown)
         : problem_(problem),
           entries_(problem),
-          cloth_width_(cloth_width),
+          cloth_edge_(cloth_edge),
           effort_(effort),
           search_(entries_, length_bound(problem), effort.seed,
                   [this, shown](const std::vector<laid>& placed, std::int64_t length) {
@@ -129,7 +129,7 @@ public:
 
 private:
     whole_lay made(const std::vector<laid>& placed, std::int64_t length) const {
-        return finished_lay(entries_, placed, length, search_.bound(), cloth_width_);
+        return finished_lay(entries_, placed, length, search_.bound(), cloth_edge_);
     }
 
     /// Whether there is still something to look for.
@@ -188,7 +188,7 @@ private:
 
     const lay_problem& problem_;
     lay_entries entries_;
-    std::int64_t cloth_width_;
+    std::int64_t cloth_edge_;
     const lay_effort& effort_;
     lay_search<Pass> search_;
 };
@@ -197,19 +197,20 @@ private:
 template <class Use>
 whole_lay with_maker(const lay_problem& problem, const lay_cloth& cloth, const lay_effort& effort,
                      const lay_watcher& shown, Use use) {
+    const std::int64_t edge = lay_sum(cloth.width, cloth.sliver ? 1 : 0);
     switch (cloth.cutting) {
     case cutting::edge_to_edge: {
-        lay_maker<edge_to_edge> maker(problem, cloth.width, effort, shown);
+        lay_maker<edge_to_edge> maker(problem, edge, effort, shown);
         return use(maker);
     }
     case cutting::strips: {
-        lay_maker<strips> maker(problem, cloth.width, effort, shown);
+        lay_maker<strips> maker(problem, edge, effort, shown);
         return use(maker);
     }
     case cutting::free:
         break;
     }
-    lay_maker<skyline_trials> maker(problem, cloth.width, effort, shown);
+    lay_maker<skyline_trials> maker(problem, edge, effort, shown);
     return use(maker);
 }
 

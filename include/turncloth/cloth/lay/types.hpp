@@ -73,13 +73,18 @@ struct lay_piece {
 };
 
 /// The cloth: usable width (inside the selvedges), the least gap between neighbours, the way of cutting, and the repeat
-/// to match across and along (0: nothing to match).
+/// to match across and along (0: nothing to match). A `sliver` is less than 1 of cloth beyond the width, where no piece
+/// can lie: it is cut off all the same.
 struct lay_cloth {
     std::int64_t width = 0;
     std::int64_t gap = 0;
     turncloth::cutting cutting = turncloth::cutting::free;
     std::int64_t repeat_across = 0;
     std::int64_t repeat_along = 0;
+    bool sliver = false;
+
+    /// Where the cloth in hand ends; the sliver counts as 1.
+    constexpr std::int64_t edge() const { return width + sliver; }
 };
 
 /// One piece laid; `piece` is the index in the list of pieces, `width` and `length` are as laid (after any turn).

@@ -199,7 +199,7 @@ private:
     }
 
     static joint reversed(const joint& j) { return {j.other, j.one, j.at_other, j.at_one, j.turn, j.pair, j.long_}; }
-    static whole area_of(const bounds& b) { return (b.right - b.left) * (b.bottom - b.top); }
+    static int128 area_of(const bounds& b) { return int128{b.right - b.left} * (b.bottom - b.top); }
 
     /// From the largest cell of each box, which is then as it lies before you.
     void place_all() {

@@ -60,6 +60,12 @@ public:
         const slab& s = slabs_[in];
         return {s.over.data() + s.first[k], s.over.data() + s.first[k + 1]};
     }
+    /// The slab that begins at x, which is where one begins or where the last ends.
+    std::size_t slab_from(whole x) const {
+        const auto at =
+            std::lower_bound(slabs_.begin(), slabs_.end(), x, [](const slab& s, whole left) { return s.left < left; });
+        return static_cast<std::size_t>(at - slabs_.begin());
+    }
     std::size_t count() const {
         std::size_t all = 0;
         for (const slab& s : slabs_)
@@ -150,7 +156,7 @@ private:
         covered_.resize(slabs_.size());
         for (const std::vector<side>* list : {&level_sides_, &slanting_sides_})
             for (const side& s : *list)
-                for (std::size_t k = slab_at(s.from.x); k < slabs_.size() && slabs_[k].right <= s.to.x; ++k)
+                for (std::size_t k = slab_from(s.from.x); k < slabs_.size() && slabs_[k].right <= s.to.x; ++k)
                     slabs_[k].levels.push_back({s.at(slabs_[k].left), s.at(slabs_[k].right)});
         for (slab& s : slabs_)
             once(s.levels, [](const level& a, const level& b) { return a.sum() < b.sum(); });
@@ -159,15 +165,9 @@ private:
         if (x > a.from.x && x < a.to.x && x > b.from.x && x < b.to.x)
             stops_.push_back(x);
     }
-    std::size_t slab_at(whole x) const {
-        const auto at =
-            std::lower_bound(slabs_.begin(), slabs_.end(), x, [](const slab& s, whole left) { return s.left < left; });
-        return static_cast<std::size_t>(at - slabs_.begin());
-    }
-
     void cover(std::size_t ply) {
         const shape& one = shapes_[ply];
-        for (std::size_t k = slab_at(one.left); k < slabs_.size() && slabs_[k].right <= one.right; ++k) {
+        for (std::size_t k = slab_from(one.left); k < slabs_.size() && slabs_[k].right <= one.right; ++k) {
             const auto [upper, lower] = across(one, slabs_[k]);
             covered_[k].push_back({ply, upper, lower});
         }

@@ -1,18 +1,20 @@
 // Gaps between plies, flooded into hollows, and the passages by which hollows open.
 //
 //   class gaps(cells, rows, opened)     rows: what is held together; opened: slits, zippers, mouths
-//     .gap_between(slab, k, i)          in that cell, the gap between its plies i and i + 1
+//     .gap_between(slab, k, i)          in that cell, the gap between its plies i and i + 1, numbered from 1, numbered from 1
 //     .hollow_of(gap)                   gaps of one hollow have one number; outside is 0
 //     .walls_of(gap)                    the two walls, the smaller number first
 //     .passages()                       where a hollow goes on into another or outside
+//     .mouths_at(passage)               stated mouths on whose lines it lies, in order
+//     .mouths_at(passage)               stated mouths on whose lines it lies, in order
 //     .barriers()                       where two gaps of like walls are parted
 //
 // At the border of two cells: a ply over both parts what lies below it from what lies above, unless it is opened there. A
 // ply that ends there parts nothing, unless it is folded: cloth that goes on beyond the border lies back over the same
 // side, and closes all heights from the one ply to the other; what lies in one fold is linked round the edges that end
-// in it. A row closes all heights from the lowest to the highest
-// ply that it holds. Between plies over both, what is left unclosed on either side is linked. Linked gaps of the same two
-// walls are one hollow; linked gaps of other walls are a passage.
+// in it. A row closes all heights from the lowest to the highest ply that it holds. Between plies over both, what is left
+// unclosed on either side is linked. Linked gaps of the same two walls are one hollow; linked gaps of other walls are a
+// passage. Every border is met once, from its one end to its other, with the lines that run along it.
 #ifndef TURNCLOTH_MAKING_DETAIL_GAPS_HPP
 #define TURNCLOTH_MAKING_DETAIL_GAPS_HPP
 
@@ -20,10 +22,9 @@
 #include <turncloth/making/detail/cells.hpp>
 
 #include <algorithm>
-#include <array>
 #include <cstddef>
 #include <cstdint>
-#include <map>
+#include <limits>
 #include <numeric>
 #include <span>
 #include <utility>
@@ -37,7 +38,11 @@ struct border {
 struct passage {
     std::size_t gap = 0, other = 0; ///< 0: outside
     border at{};
-    std::size_t mouth = nowhere; ///< where a mouth is stated that ends the hollow here
+    std::size_t mouths_from = 0, mouths_to = 0;
+};
+struct barrier {
+    std::size_t gap = 0, other = 0;
+    border at{};
 };
 
 template <class Use>
@@ -46,42 +51,64 @@ public:
     using cells = lazy_cells<Use>;
 
     lazy_gaps(const cells& plane, std::span<const bound_row> rows, std::span<const opened_line> opened)
-        : plane_(&plane) {
+        : plane_(&plane), upright_(plane.slabs().size() + 1), level_(plane.slabs().size()) {
         number_gaps();
         for (const bound_row& r : rows)
-            rows_[{r.at.level, r.at.at}].push_back(&r);
+            put_on_borders(r.at, {r.run, &r, nullptr});
         for (const opened_line& o : opened)
-            opened_[{o.at.level, o.at.at}].push_back(&o);
+            put_on_borders(o.at, {o.run, nullptr, &o});
+        for (auto* lists : {&upright_, &level_})
+            for (std::vector<line>& list : *lists)
+                std::sort(list.begin(), list.end(),
+                          [](const line& a, const line& b) { return a.run.from < b.run.from; });
         for (std::size_t s = 0; s < plane.slabs().size(); ++s) {
+            cross_upright(s);
             cross_levels(s);
-            if (s > 0)
-                cross_upright(s);
         }
         if (!plane.slabs().empty())
-            cross_ends();
+            cross_upright(plane.slabs().size());
+        for (std::size_t& up : up_) // from the lowest on, and none is above its hollow's lowest
+            up = up_[up];
     }
 
     std::size_t count() const { return gap_walls_.size(); }
     std::size_t gap_between(std::size_t in, std::size_t k, std::size_t i) const { return first_[in][k] + i; }
-    std::size_t hollow_of(std::size_t gap) const {
-        while (up_[gap] != gap)
-            gap = up_[gap];
-        return gap;
-    }
+    std::size_t hollow_of(std::size_t gap) const { return up_[gap]; }
     std::pair<std::size_t, std::size_t> walls_of(std::size_t gap) const { return gap_walls_[gap]; }
     bool is_channel(std::size_t gap) const { return gap != 0 && gap_walls_[gap].first == gap_walls_[gap].second; }
     const std::vector<passage>& passages() const { return passages_; }
-    const std::vector<passage>& barriers() const { return barriers_; }
+    std::span<const std::size_t> mouths_at(const passage& p) const {
+        return {mouths_.data() + p.mouths_from, mouths_.data() + p.mouths_to};
+    }
+    const std::vector<barrier>& barriers() const { return barriers_; }
     const cells& plane() const { return *plane_; }
 
 private:
     using plies = std::span<const std::uint32_t>;
-    struct closed {
-        std::uint32_t low, high;
+    /// A row, or else what is opened, along a border.
+    struct line {
+        stretch run{};
+        const bound_row* row = nullptr;
+        const opened_line* opened = nullptr;
     };
+    enum class at_border : unsigned char { ends, goes_on, is_opened };
+    /// A ply that ends at a border, and that border in its part's own spots.
+    struct ending {
+        std::size_t place = 0, part = 0;
+        spot from{}, to{};
+        bool is_one_edge_with(const ending& e) const { return part == e.part && from == e.from && to == e.to; }
+    };
+    /// A ply that ends at a border and goes on in another of the cell, by their places in it.
+    struct fold_over {
+        std::size_t low = 0, high = 0;
+    };
+    /// The cell on one side of a border. Gap i lies beneath ply i; the lowest and the one above all are outside.
     struct side {
-        plies over;
-        std::size_t first; ///< number of its lowest gap
+        plies over{};
+        std::size_t first = 0; ///< number of gap 1
+        std::vector<at_border> here{};
+        std::vector<fold_over> folds{};
+        std::size_t reached = 0; ///< the first gap not yet collected
     };
 
     void number_gaps() {
@@ -100,189 +127,186 @@ private:
         std::iota(up_.begin(), up_.end(), std::size_t{0});
     }
 
-    side side_of(std::size_t s, std::size_t k) const {
-        if (s >= plane_->slabs().size() || k >= plane_->slabs()[s].cell_count())
-            return {{}, 0};
-        return {plane_->plies(s, k), first_[s][k]};
+    /// A level line goes with each slab that it crosses, and is met there at its y alone.
+    void put_on_borders(const table_line& at, line l) {
+        std::size_t s = plane_->slab_from(at.level ? l.run.from : at.at);
+        if (!at.level)
+            return upright_[s].push_back(l);
+        const whole end = l.run.to;
+        for (l.run = {at.at, at.at + 1}; s < level_.size() && plane_->slabs()[s].right <= end; ++s)
+            level_[s].push_back(l);
     }
 
+    /// The border between slab s - 1 and slab s, or beside the first or the last: stretch by stretch between all the
+    /// levels that end there, and all ends of lines.
+    void cross_upright(std::size_t s) {
+        const auto& slabs = plane_->slabs();
+        const std::span<const level> a = s == 0 ? std::span<const level>() : slabs[s - 1].levels,
+                                     b = s == slabs.size() ? std::span<const level>() : slabs[s].levels;
+        const whole x = s == 0 ? slabs[0].left : slabs[s - 1].right;
+        std::size_t in_a = 0, in_b = 0; // so many levels of each slab lie above the stretch
+        begin(upright_[s]);
+        for (whole y = std::numeric_limits<whole>::min();;) {
+            while (in_a < a.size() && a[in_a].right <= y)
+                ++in_a;
+            while (in_b < b.size() && b[in_b].left <= y)
+                ++in_b;
+            if (in_a == a.size() && in_b == b.size())
+                return;
+            go_to(y);
+            whole end = line_ends_after(y);
+            end = in_a < a.size() ? std::min(end, a[in_a].right) : end;
+            end = in_b < b.size() ? std::min(end, b[in_b].left) : end;
+            set(a_, s - 1, in_a);
+            set(b_, s, in_b);
+            meet({{x, y}, {x, end}});
+            y = end;
+        }
+    }
     /// Borders within a slab, and above its first cell and below its last.
     void cross_levels(std::size_t s) {
         const slab& one = plane_->slabs()[s];
+        begin(level_[s]);
         for (std::size_t k = 0; k < one.levels.size(); ++k) {
             const level& l = one.levels[k];
-            const side above = k == 0 ? side{{}, 0} : side_of(s, k - 1), below = side_of(s, k);
-            if (above.over.empty() && below.over.empty())
-                continue;
-            const border at{{one.left, l.left}, {one.right, l.right}};
             if (l.left == l.right)
-                gather({true, l.left}, {one.left, one.right});
+                go_to(l.left);
             else
-                clear();
-            meet(above, below, at);
+                beside_.clear();
+            set(a_, s, k);
+            set(b_, s, k + 1);
+            meet({{one.left, l.left}, {one.right, l.right}});
+        }
+    }
+    /// The cell of a slab below so many of its levels: none above the first level, and below the last.
+    void set(side& one, std::size_t s, std::size_t levels_above) {
+        one.over = {};
+        if (levels_above > 0 && levels_above < plane_->slabs()[s].levels.size()) {
+            one.over = plane_->plies(s, levels_above - 1);
+            one.first = first_[s][levels_above - 1];
         }
     }
 
-    /// The border between slab s - 1 and slab s: stretches between all the levels that end there, and all ends of rows
-    /// and slits.
-    void cross_upright(std::size_t s) {
-        const slab &a = plane_->slabs()[s - 1], &b = plane_->slabs()[s];
-        std::vector<whole> stops;
-        for (const level& l : a.levels)
-            stops.push_back(l.right);
-        for (const level& l : b.levels)
-            stops.push_back(l.left);
-        add_stops({false, b.left}, stops);
-        std::sort(stops.begin(), stops.end());
-        stops.erase(std::unique(stops.begin(), stops.end()), stops.end());
-        std::size_t in_a = 0, in_b = 0;
-        for (std::size_t i = 0; i + 1 < stops.size(); ++i) {
-            while (in_a < a.levels.size() && a.levels[in_a].right <= stops[i])
-                ++in_a;
-            while (in_b < b.levels.size() && b.levels[in_b].left <= stops[i])
-                ++in_b;
-            across_upright(s, in_a, in_b, {stops[i], stops[i + 1]});
-        }
+    void begin(const std::vector<line>& list) {
+        along_ = list;
+        beside_.clear();
     }
-    /// `in_a` and `in_b` are how many levels of each slab lie above the stretch.
-    void across_upright(std::size_t s, std::size_t in_a, std::size_t in_b, const stretch& run) {
-        const side left = in_a == 0 ? side{{}, 0} : side_of(s - 1, in_a - 1),
-                   right = in_b == 0 || s == plane_->slabs().size() ? side{{}, 0} : side_of(s, in_b - 1);
-        if (left.over.empty() && right.over.empty())
+    /// On along the border: the lines that lie beside it from there.
+    void go_to(whole y) {
+        const auto passed = [&](const line& l) { return l.run.to <= y; };
+        beside_.erase(std::remove_if(beside_.begin(), beside_.end(), passed), beside_.end());
+        for (; !along_.empty() && along_[0].run.from <= y; along_ = along_.subspan(1))
+            if (!passed(along_[0]))
+                beside_.push_back(along_[0]);
+        note_mouths();
+    }
+    void note_mouths() {
+        mouths_from_ = mouths_.size();
+        for (const line& l : beside_)
+            if (l.opened != nullptr && l.opened->mouth != nowhere)
+                mouths_.push_back(l.opened->mouth);
+        const auto from = mouths_.begin() + static_cast<std::ptrdiff_t>(mouths_from_);
+        std::sort(from, mouths_.end());
+        mouths_.erase(std::unique(from, mouths_.end()), mouths_.end());
+    }
+    whole line_ends_after(whole y) const {
+        whole end = std::numeric_limits<whole>::max();
+        if (!along_.empty())
+            end = along_[0].run.from;
+        for (const line& l : beside_)
+            end = std::min(end, l.run.to);
+        return end;
+    }
+
+    bool is_cut(std::uint32_t p) const {
+        return std::any_of(beside_.begin(), beside_.end(),
+                           [&](const line& l) { return l.opened != nullptr && l.opened->cuts && l.opened->ply == p; });
+    }
+    bool is_sewn(std::uint32_t low, std::uint32_t high) const {
+        return std::any_of(beside_.begin(), beside_.end(),
+                           [&](const line& l) { return l.row != nullptr && l.row->low <= low && high <= l.row->high; });
+    }
+    /// Whether a mouth is stated on one of the two walls of the gap.
+    bool has_mouth(std::size_t gap) const {
+        return std::any_of(beside_.begin(), beside_.end(), [&](const line& l) {
+            if (l.opened == nullptr || l.opened->cuts)
+                return false;
+            const std::size_t wall = plane_->of().plies[l.opened->ply].wall;
+            return wall == gap_walls_[gap].first || wall == gap_walls_[gap].second;
+        });
+    }
+
+    void meet(const border& at) {
+        if (a_.over.empty() && b_.over.empty())
             return;
-        const whole x = s == plane_->slabs().size() ? plane_->slabs().back().right : plane_->slabs()[s].left;
-        gather({false, x}, run);
-        meet(left, right, {{x, run.from}, {x, run.to}});
-    }
-    /// Left of the first slab and right of the last.
-    void cross_ends() {
-        const auto each = [&](whole x, auto y_of, const slab& one, auto across) {
-            std::vector<whole> stops;
-            for (const level& l : one.levels)
-                stops.push_back(y_of(l));
-            add_stops({false, x}, stops);
-            std::sort(stops.begin(), stops.end());
-            stops.erase(std::unique(stops.begin(), stops.end()), stops.end());
-            std::size_t in = 0;
-            for (std::size_t i = 0; i + 1 < stops.size(); ++i) {
-                while (in < one.levels.size() && y_of(one.levels[in]) <= stops[i])
-                    ++in;
-                across(in, stretch{stops[i], stops[i + 1]});
-            }
-        };
-        const auto& all = plane_->slabs();
-        each(
-            all.front().left, [](const level& l) { return l.left; }, all.front(),
-            [&](std::size_t in, stretch run) {
-                if (in == 0)
-                    return;
-                gather({false, all.front().left}, run);
-                meet({{}, 0}, side_of(0, in - 1), {{all.front().left, run.from}, {all.front().left, run.to}});
-            });
-        each(
-            all.back().right, [](const level& l) { return l.right; }, all.back(),
-            [&](std::size_t in, stretch run) { across_upright(all.size(), in, 0, run); });
-    }
-
-    using key = std::pair<bool, whole>;
-    void add_stops(const table_line& at, std::vector<whole>& stops) const {
-        const auto add = [&](const auto& map) {
-            if (const auto found = map.find(key{at.level, at.at}); found != map.end())
-                for (const auto* r : found->second)
-                    stops.insert(stops.end(), {r->run.from, r->run.to});
-        };
-        add(rows_);
-        add(opened_);
-    }
-    void clear() {
-        closed_.clear();
-        cut_.clear();
-        cut_mouth_ = nowhere;
-        mouths_.clear();
-    }
-    /// What closes and what opens all along the stretch.
-    void gather(const table_line& at, const stretch& run) {
-        clear();
-        if (const auto found = rows_.find(key{at.level, at.at}); found != rows_.end())
-            for (const bound_row* r : found->second)
-                if (r->run.from <= run.from && run.to <= r->run.to)
-                    closed_.push_back({r->low, r->high});
-        if (const auto found = opened_.find(key{at.level, at.at}); found != opened_.end())
-            for (const opened_line* o : found->second)
-                if (o->run.from <= run.from && run.to <= o->run.to) {
-                    if (o->cuts) {
-                        cut_.push_back(o->ply);
-                        cut_mouth_ = o->mouth != nowhere ? o->mouth : cut_mouth_;
-                    } else
-                        mouths_.push_back(o);
-                }
-    }
-
-    bool is_cut(std::uint32_t p) const { return std::find(cut_.begin(), cut_.end(), p) != cut_.end(); }
-    static bool has(plies over, std::uint32_t p) { return std::binary_search(over.begin(), over.end(), p); }
-
-    void meet(const side& a, const side& b, const border& at) {
-        folds_a_.clear();
-        close_folds(a.over, b.over, at, folds_a_);
-        folds_b_.clear();
-        close_folds(b.over, a.over, at, folds_b_);
-        std::size_t i = 0, j = 0;
-        for (;;) { // one band after another, from the bottom up
-            band_.clear();
+        find_going_on();
+        find_folds(a_, at);
+        find_folds(b_, at);
+        for (a_.reached = b_.reached = 0;;) { // one band after another, from the bottom up
+            open_.clear();
             shut_.clear();
-            const bool more_a = collect(a, b.over, folds_a_, i, at), more_b = collect(b, a.over, folds_b_, j, at);
-            link(band_, at);
+            outside_ = false;
+            const bool more = collect(a_, at);
+            collect(b_, at);
+            link_open(at);
             part(at);
-            if (!more_a || !more_b)
+            if (!more)
                 return;
         }
     }
+    void find_going_on() {
+        a_.here.assign(a_.over.size(), at_border::ends);
+        b_.here.assign(b_.over.size(), at_border::ends);
+        for (std::size_t i = 0, j = 0; i < a_.over.size() && j < b_.over.size();) {
+            const std::uint32_t p = a_.over[i], q = b_.over[j];
+            if (p == q)
+                a_.here[i] = b_.here[j] = is_cut(p) ? at_border::is_opened : at_border::goes_on;
+            i += p <= q ? 1 : 0;
+            j += q <= p ? 1 : 0;
+        }
+    }
     /// A ply that ends here and goes on in another of the same side, which ends here too.
-    void close_folds(plies here, plies there, const border& at, std::vector<closed>& out) const {
-        const auto& all = plane_->of().plies;
-        for (std::size_t i = 0; i < here.size(); ++i) {
-            if (has(there, here[i]) || is_cut(here[i]))
-                continue;
-            const lie back = inverse(all[here[i]].how);
-            for (std::size_t k = i + 1; k < here.size(); ++k) {
-                if (all[here[k]].part != all[here[i]].part || has(there, here[k]))
-                    continue;
-                const lie other = inverse(all[here[k]].how);
-                if (back(at.from) == other(at.from) && back(at.to) == other(at.to))
-                    out.push_back({here[i], here[k]});
+    void find_folds(side& s, const border& at) {
+        s.folds.clear();
+        ends_.clear();
+        for (std::size_t i = 0; i < s.over.size(); ++i)
+            if (s.here[i] == at_border::ends) {
+                const ply& p = plane_->of().plies[s.over[i]];
+                const lie back = inverse(p.how);
+                ends_.push_back({i, p.part, back(at.from), back(at.to)});
             }
-        }
+        for (std::size_t i = 0; i < ends_.size(); ++i)
+            for (std::size_t k = i + 1; k < ends_.size(); ++k)
+                if (ends_[i].is_one_edge_with(ends_[k]) && !is_cut(s.over[ends_[i].place]))
+                    s.folds.push_back({ends_[i].place, ends_[k].place});
     }
-    /// The gaps of a side from its gap `i` up to the next ply that is over both; returns whether there is one. Those in
-    /// a fold of this side are linked with what lies in the same fold alone: the narrowest that holds them.
-    bool collect(const side& s, plies there, const std::vector<closed>& folds, std::size_t& i, const border& at) {
+    /// The gaps of a side up to the next ply that goes on; returns whether there is one. Those in a fold of this side are
+    /// linked with what lies in the same fold alone: the narrowest that holds them.
+    bool collect(side& s, const border& at) {
         folded_.clear();
-        for (;; ++i) {
-            const bool inner = i > 0 && i < s.over.size();
-            const std::size_t gap = inner ? s.first + i - 1 : 0;
-            const auto closes = [&](const closed& c) { return inner && c.low <= s.over[i - 1] && s.over[i] <= c.high; };
-            const closed* narrowest = nullptr;
-            for (const closed& c : folds)
-                if (closes(c) && (narrowest == nullptr || here(s, c) < here(s, *narrowest)))
-                    narrowest = &c;
-            if (narrowest != nullptr || std::any_of(closed_.begin(), closed_.end(), closes))
-                shut_.push_back(gap);
+        for (;; ++s.reached) {
+            const bool last = s.reached == s.over.size();
+            if (s.reached == 0 || last)
+                outside_ = true;
             else
-                band_.push_back(gap);
-            if (narrowest != nullptr && std::none_of(closed_.begin(), closed_.end(), closes))
-                folded_.emplace_back(narrowest, gap);
-            const bool ends = i >= s.over.size();
-            if (ends || (has(there, s.over[i]) && !is_cut(s.over[i]))) {
+                sort_out(s, s.reached);
+            if (last || s.here[s.reached] == at_border::goes_on) {
                 link_folded(at);
-                i += ends ? 0 : 1;
-                return !ends;
+                s.reached += last ? 0 : 1;
+                return !last;
             }
         }
     }
-    /// How many plies lie here from end to end of it.
-    static std::ptrdiff_t here(const side& s, const closed& c) {
-        return std::upper_bound(s.over.begin(), s.over.end(), c.high) -
-               std::lower_bound(s.over.begin(), s.over.end(), c.low);
+    void sort_out(const side& s, std::size_t i) {
+        const std::size_t gap = s.first + i - 1;
+        const bool sewn = is_sewn(s.over[i - 1], s.over[i]);
+        const fold_over* narrowest = nullptr;
+        for (const fold_over& f : s.folds)
+            if (f.low < i && i <= f.high && (narrowest == nullptr || f.high - f.low < narrowest->high - narrowest->low))
+                narrowest = &f;
+        (sewn || narrowest != nullptr ? shut_ : open_).push_back(gap);
+        if (narrowest != nullptr && !sewn)
+            folded_.emplace_back(narrowest, gap);
     }
     void link_folded(const border& at) {
         for (const auto& [fold, gap] : folded_) {
@@ -291,43 +315,46 @@ private:
                 if (other == fold)
                     in_fold_.push_back(another);
             if (in_fold_.front() == gap) // each fold once
-                link(in_fold_, at);
+                link_all(in_fold_, at);
         }
     }
 
-    void link(std::vector<std::size_t>& list, const border& at) {
-        std::sort(list.begin(), list.end());
-        list.erase(std::unique(list.begin(), list.end()), list.end());
+    void link_open(const border& at) {
+        link_all(open_, at);
+        if (outside_)
+            for (const std::size_t gap : open_)
+                add_passage(gap, 0, at);
+    }
+    void link_all(const std::vector<std::size_t>& list, const border& at) {
         for (std::size_t i = 0; i < list.size(); ++i)
             for (std::size_t j = i + 1; j < list.size(); ++j)
-                link(list[j], list[i], at); // outside, which is 0, comes first in order, so second here
-    }
-    void part(const border& at) {
-        for (const std::size_t one : shut_)
-            for (const std::vector<std::size_t>* list : {&shut_, &band_})
-                for (const std::size_t other : *list)
-                    if (one != other && other != 0 && gap_walls_[one] == gap_walls_[other] &&
-                        (one < other || list == &band_))
-                        barriers_.push_back({std::min(one, other), std::max(one, other), at, nowhere});
+                link(list[i], list[j], at);
     }
     void link(std::size_t one, std::size_t other, const border& at) {
-        const std::size_t mouth = mouth_of(one);
-        if (gap_walls_[one] != gap_walls_[other])
-            passages_.push_back({one, other, at, mouth != nowhere ? mouth : cut_mouth_});
-        else if (mouth != nowhere) {
-            passages_.push_back({one, 0, at, mouth});
-            passages_.push_back({other, 0, at, mouth});
-        } else
+        if (gap_walls_[one] != gap_walls_[other]) {
+            add_passage(one, other, at);
+        } else if (has_mouth(one)) {
+            add_passage(one, 0, at);
+            add_passage(other, 0, at);
+        } else {
             join(one, other);
+        }
     }
-    /// A stated mouth, if it is on one of the two walls of the gap.
-    std::size_t mouth_of(std::size_t gap) const {
-        const auto& all = plane_->of().plies;
-        for (const opened_line* o : mouths_)
-            if (const std::size_t wall = all[o->ply].wall;
-                wall == gap_walls_[gap].first || wall == gap_walls_[gap].second)
-                return o->mouth;
-        return nowhere;
+    void add_passage(std::size_t one, std::size_t other, const border& at) {
+        passages_.push_back({one, other, at, mouths_from_, mouths_.size()});
+    }
+    /// What is shut is parted from all that it would be one hollow with.
+    void part(const border& at) {
+        for (std::size_t i = 0; i < shut_.size(); ++i) {
+            for (std::size_t j = i + 1; j < shut_.size(); ++j)
+                part(shut_[i], shut_[j], at);
+            for (const std::size_t other : open_)
+                part(shut_[i], other, at);
+        }
+    }
+    void part(std::size_t one, std::size_t other, const border& at) {
+        if (gap_walls_[one] == gap_walls_[other])
+            barriers_.push_back({one, other, at});
     }
     void join(std::size_t one, std::size_t other) {
         const auto top = [&](std::size_t g) {
@@ -344,16 +371,20 @@ private:
     std::vector<std::vector<std::size_t>> first_{}; ///< number of the lowest gap of each cell
     std::vector<std::pair<std::size_t, std::size_t>> gap_walls_{};
     std::vector<std::size_t> up_{};
-    std::map<key, std::vector<const bound_row*>> rows_{};
-    std::map<key, std::vector<const opened_line*>> opened_{};
-    std::vector<passage> passages_{}, barriers_{};
+    std::vector<std::vector<line>> upright_,
+        level_; ///< left of each slab, and of none after the last; within each slab
+    std::vector<passage> passages_{};
+    std::vector<barrier> barriers_{};
+    std::vector<std::size_t> mouths_{};
     // While one border is looked at.
-    std::vector<closed> closed_{}, folds_a_{}, folds_b_{};
-    std::vector<std::uint32_t> cut_{};
-    std::size_t cut_mouth_ = nowhere;
-    std::vector<const opened_line*> mouths_{};
-    std::vector<std::size_t> band_{}, shut_{}, in_fold_{};
-    std::vector<std::pair<const closed*, std::size_t>> folded_{};
+    std::span<const line> along_{}; ///< those still to come
+    std::vector<line> beside_{};
+    std::size_t mouths_from_ = 0;
+    side a_{}, b_{};
+    std::vector<ending> ends_{};
+    std::vector<std::size_t> open_{}, shut_{}, in_fold_{};
+    bool outside_ = false;
+    std::vector<std::pair<const fold_over*, std::size_t>> folded_{};
 };
 using gaps = lazy_gaps<void>;
 

@@ -13,8 +13,9 @@
 #include <algorithm>
 #include <cstddef>
 #include <cstdint>
-#include <map>
+#include <iterator>
 #include <optional>
+#include <span>
 #include <tuple>
 #include <utility>
 #include <vector>
@@ -31,6 +32,23 @@ struct opening {
     border at{};
     std::vector<std::size_t> mouths{}; ///< stated mouths on whose lines it lies
     bool into_another = false;         ///< not outside, but another hollow
+};
+
+/// Numbered things, each in one of many groups: a list for each group, without storage of its own.
+class chains {
+public:
+    chains() = default;
+    chains(std::size_t groups, std::size_t things) : first_(groups, nowhere), next_(things, nowhere) {}
+
+    void put_first(std::size_t thing, std::size_t group) {
+        next_[thing] = first_[group];
+        first_[group] = thing;
+    }
+    std::size_t first_in(std::size_t group) const { return first_[group]; }
+    std::size_t after(std::size_t thing) const { return next_[thing]; } ///< nowhere after the last
+
+private:
+    std::vector<std::size_t> first_{}, next_{};
 };
 
 template <class Use>
@@ -72,33 +90,35 @@ public:
     const gaps& all() const { return *gaps_; }
 
     std::optional<std::size_t> gap_at(std::size_t part, std::size_t other, const spot& own) const {
-        const ply* body = bench_.body_of(part);
-        const spot at = body->how(own);
-        for (std::size_t s = 0; s < plane_->slabs().size(); ++s) {
-            const slab& one = plane_->slabs()[s];
-            if (at.x < one.left || at.x >= one.right)
-                continue;
-            for (std::size_t k = 0; k < one.cell_count(); ++k)
-                if (above(one, one.levels[k], at) && !above(one, one.levels[k + 1], at))
-                    return gap_between(s, k, part, other);
-        }
-        return {};
+        const spot at = bench_.body_of(part)->how(own);
+        const auto& slabs = plane_->slabs();
+        const auto beyond =
+            std::upper_bound(slabs.begin(), slabs.end(), at.x, [](whole x, const slab& s) { return x < s.left; });
+        if (beyond == slabs.begin() || at.x >= std::prev(beyond)->right)
+            return {};
+        const slab& one = *std::prev(beyond);
+        const auto below = std::partition_point(one.levels.begin(), one.levels.end(),
+                                                [&](const level& l) { return above(one, l, at); });
+        if (below == one.levels.begin() || below == one.levels.end())
+            return {};
+        return gap_between(static_cast<std::size_t>(&one - slabs.data()),
+                           static_cast<std::size_t>(below - one.levels.begin()) - 1, part, other);
     }
 
     std::vector<opening> openings(std::size_t hollow, whole lips) const {
         std::vector<opening> found;
         std::vector<std::size_t> way = {hollow}; // the hollow itself, then channels that it goes on into
         for (std::size_t i = 0; i < way.size(); ++i)
-            for (const std::size_t n : passages_of(way[i])) {
-                const passage& p = gaps_->passages()[n];
-                const std::size_t one = gaps_->hollow_of(p.gap), other = p.other == 0 ? 0 : gaps_->hollow_of(p.other);
-                const std::size_t to = one == way[i] ? other : one;
+            for (std::size_t n = ends_.first_in(way[i]); n != nowhere; n = ends_.after(n)) {
+                const passage& p = gaps_->passages()[n / 2];
+                const std::size_t to = gaps_->hollow_of(n % 2 == 0 ? p.other : p.gap);
                 if (to == hollow || std::find(way.begin(), way.end(), to) != way.end())
                     continue;
+                const std::span<const std::size_t> mouths = gaps_->mouths_at(p);
                 if (gaps_->is_channel(to))
                     way.push_back(to);
                 else
-                    found.push_back({p.at, mouths_at(p), to != 0 && !is_lip(to, lips)});
+                    found.push_back({p.at, {mouths.begin(), mouths.end()}, to != 0 && !is_lip(to, lips)});
             }
         return joined(std::move(found));
     }
@@ -108,28 +128,30 @@ public:
         // Rectangles are looked for over runs of slabs. Where the width runs along x a run must be w wide and the height
         // is as far as all its slabs are open; where it runs along y, openings must be w high, and the run is the height.
         whole best = 0;
-        const auto& slabs = plane_->slabs();
-        const auto mine = cells_of(hollow);
-        const auto blocked = barriers_of(hollow);
-        for (auto first = mine.begin(); first != mine.end(); ++first) {
-            std::vector<stretch> open = open_in(first->second, first->first, blocked);
-            whole right = slabs[first->first].right;
-            for (auto next = first;;) {
-                for (const stretch& o : open) {
-                    const whole far = o.to - o.from, run = right - slabs[first->first].left;
-                    if (level ? run >= w : far >= w)
+        const std::vector<border> parted = barriers_of(hollow);
+        const std::vector<column> all = columns_of(hollow, parted);
+        for (std::size_t first = 0; first < all.size(); ++first) {
+            std::vector<stretch> open = all[first].open;
+            for (std::size_t last = first; !open.empty(); ++last) {
+                const whole right = all[last].right, run = right - all[first].left;
+                for (const stretch& o : open)
+                    if (const whole far = o.to - o.from; level ? run >= w : far >= w)
                         best = std::max(best, level ? far : run);
-                }
-                if (++next == mine.end() || slabs[next->first].left != right || open.empty())
+                if (last + 1 == all.size() || all[last + 1].left != right || (level && run >= w))
                     break;
-                open = both(without(std::move(open), blocked, right), open_in(next->second, next->first, blocked));
-                right = slabs[next->first].right;
+                open = both(without(std::move(open), parted, right), all[last + 1].open);
             }
         }
         return best;
     }
 
 private:
+    /// What of a hollow lies in one slab: stretches that are open all across it.
+    struct column {
+        whole left = 0, right = 0;
+        std::vector<stretch> open{};
+    };
+
     static flat_line line_of(std::size_t part, const bounds& cut) {
         const bool level = cut.top == cut.bottom;
         return {part, {level, level ? cut.top : cut.left}, level ? cut.left : cut.top, level ? cut.right : cut.bottom};
@@ -140,33 +162,24 @@ private:
     }
 
     void index() {
-        where_.resize(gaps_->count());
         for (std::size_t s = 0; s < plane_->slabs().size(); ++s)
             for (std::size_t k = 0; k < plane_->slabs()[s].cell_count(); ++k)
-                for (std::size_t i = 0; i + 1 < plane_->plies(s, k).size(); ++i) {
-                    const std::size_t gap = gaps_->gap_between(s, k, i);
-                    where_[gap] = {s, k};
-                    members_[gaps_->hollow_of(gap)].push_back(gap);
-                }
-        for (std::size_t n = 0; n < gaps_->passages().size(); ++n) {
-            const passage& p = gaps_->passages()[n];
-            passages_[gaps_->hollow_of(p.gap)].push_back(n);
-            if (p.other != 0)
-                passages_[gaps_->hollow_of(p.other)].push_back(n);
+                where_.resize(where_.size() + std::max<std::size_t>(plane_->plies(s, k).size(), 1) - 1, {s, k});
+        members_ = chains(gaps_->count(), gaps_->count());
+        for (std::size_t gap = gaps_->count(); gap-- > 1;)
+            members_.put_first(gap, gaps_->hollow_of(gap));
+        const auto& ways = gaps_->passages();
+        ends_ = chains(gaps_->count(), 2 * ways.size());
+        for (std::size_t n = 0; n < ways.size(); ++n) {
+            ends_.put_first(2 * n, gaps_->hollow_of(ways[n].gap));
+            ends_.put_first(2 * n + 1, gaps_->hollow_of(ways[n].other));
         }
-        for (std::size_t n = 0; n < gaps_->barriers().size(); ++n) {
-            const passage& b = gaps_->barriers()[n];
-            if (const std::size_t h = gaps_->hollow_of(b.gap); h == gaps_->hollow_of(b.other))
-                barriers_[h].push_back(b.at);
-        }
+        const auto& parted = gaps_->barriers();
+        barriers_ = chains(gaps_->count(), parted.size());
+        for (std::size_t n = 0; n < parted.size(); ++n)
+            if (const std::size_t h = gaps_->hollow_of(parted[n].gap); h == gaps_->hollow_of(parted[n].other))
+                barriers_.put_first(n, h);
     }
-    static const std::vector<std::size_t>& list_in(const std::map<std::size_t, std::vector<std::size_t>>& map,
-                                                   std::size_t key) {
-        static const std::vector<std::size_t> nothing;
-        const auto found = map.find(key);
-        return found == map.end() ? nothing : found->second;
-    }
-    const std::vector<std::size_t>& passages_of(std::size_t h) const { return list_in(passages_, h); }
 
     std::optional<std::size_t> gap_between(std::size_t s, std::size_t k, std::size_t part, std::size_t other) const {
         const auto is_of = [&](std::uint32_t p, std::size_t wanted) {
@@ -184,25 +197,12 @@ private:
         return {};
     }
 
-    std::vector<std::size_t> mouths_at(const passage& p) const {
-        std::vector<std::size_t> found;
-        const bool level = p.at.from.y == p.at.to.y;
-        const whole at = level ? p.at.from.y : p.at.from.x;
-        const whole a = level ? p.at.from.x : p.at.from.y, b = level ? p.at.to.x : p.at.to.y;
-        for (const opened_line& o : opened_)
-            if (o.mouth != nowhere && o.at.level == level && o.at.at == at && o.run.from <= std::min(a, b) &&
-                std::max(a, b) <= o.run.to && (level || p.at.from.x == p.at.to.x) &&
-                std::find(found.begin(), found.end(), o.mouth) == found.end())
-                found.push_back(o.mouth);
-        return found;
-    }
-
     /// Open to the outside, and nowhere deeper than `depth` from where it is.
     bool is_lip(std::size_t hollow, whole depth) const {
         std::vector<border> open;
-        for (const std::size_t n : passages_of(hollow))
-            if (gaps_->passages()[n].other == 0)
-                open.push_back(gaps_->passages()[n].at);
+        for (std::size_t n = ends_.first_in(hollow); n != nowhere; n = ends_.after(n))
+            if (gaps_->passages()[n / 2].other == 0)
+                open.push_back(gaps_->passages()[n / 2].at);
         const auto near_one = [&](const spot& p) {
             return std::any_of(open.begin(), open.end(), [&](const border& b) {
                 const whole dx =
@@ -212,13 +212,14 @@ private:
                 return dx <= depth && dy <= depth;
             });
         };
-        const auto& members = list_in(members_, hollow);
-        return std::all_of(members.begin(), members.end(), [&](std::size_t gap) {
+        for (std::size_t gap = members_.first_in(hollow); gap != nowhere; gap = members_.after(gap)) {
             const auto [s, k] = where_[gap];
             const slab& one = plane_->slabs()[s];
-            return near_one({one.left, one.levels[k].left}) && near_one({one.right, one.levels[k].right}) &&
-                   near_one({one.left, one.levels[k + 1].left}) && near_one({one.right, one.levels[k + 1].right});
-        });
+            for (const level& l : {one.levels[k], one.levels[k + 1]})
+                if (!near_one({one.left, l.left}) || !near_one({one.right, l.right}))
+                    return false;
+        }
+        return true;
     }
 
     /// Pieces of one line that touch, and open alike, are one opening.
@@ -254,22 +255,21 @@ private:
         return made;
     }
 
-    std::map<std::size_t, std::vector<std::size_t>> cells_of(std::size_t hollow) const {
-        std::map<std::size_t, std::vector<std::size_t>> mine; // cells by slab, in order
-        for (const std::size_t gap : list_in(members_, hollow))
-            mine[where_[gap].first].push_back(where_[gap].second);
-        return mine;
-    }
     std::vector<border> barriers_of(std::size_t hollow) const {
-        const auto found = barriers_.find(hollow);
-        return found == barriers_.end() ? std::vector<border>() : found->second;
+        std::vector<border> found;
+        for (std::size_t n = barriers_.first_in(hollow); n != nowhere; n = barriers_.after(n))
+            found.push_back(gaps_->barriers()[n].at);
+        return found;
     }
     /// Neighbouring cells of one slab that nothing parts, each as far as it is open all across.
-    std::vector<stretch> open_in(const std::vector<std::size_t>& mine, std::size_t s,
-                                 const std::vector<border>& blocked) const {
-        const slab& one = plane_->slabs()[s];
-        std::vector<stretch> open;
-        for (const std::size_t k : mine) {
+    std::vector<column> columns_of(std::size_t hollow, const std::vector<border>& blocked) const {
+        std::vector<column> all;
+        for (std::size_t gap = members_.first_in(hollow); gap != nowhere; gap = members_.after(gap)) {
+            const auto [s, k] = where_[gap];
+            const slab& one = plane_->slabs()[s];
+            if (all.empty() || all.back().left != one.left)
+                all.push_back({one.left, one.right, {}});
+            std::vector<stretch>& open = all.back().open;
             const stretch run{std::max(one.levels[k].left, one.levels[k].right),
                               std::min(one.levels[k + 1].left, one.levels[k + 1].right)};
             const bool parted = std::any_of(blocked.begin(), blocked.end(), [&](const border& b) {
@@ -280,7 +280,7 @@ private:
             else if (!run.is_nothing())
                 open.push_back(run);
         }
-        return open;
+        return all;
     }
     static std::vector<stretch> without(std::vector<stretch> open, const std::vector<border>& blocked, whole x) {
         for (const border& b : blocked) {
@@ -312,9 +312,10 @@ private:
     std::vector<std::size_t> torn_{};
     std::optional<cells> plane_{};
     std::optional<gaps> gaps_{};
-    std::vector<std::pair<std::size_t, std::size_t>> where_{}; ///< slab and cell of each gap
-    std::map<std::size_t, std::vector<std::size_t>> members_{}, passages_{};
-    std::map<std::size_t, std::vector<border>> barriers_{};
+    std::vector<std::pair<std::size_t, std::size_t>> where_{{0, 0}}; ///< slab and cell of each gap; none outside
+    chains members_{};                                               ///< gaps of each hollow, the lowest first
+    chains ends_{};     ///< of passages, in each hollow: 2 n and 2 n + 1 are those of passage n
+    chains barriers_{}; ///< within each hollow
 };
 using hollows = lazy_hollows<void>;
 
