@@ -1,10 +1,10 @@
 // What was asked for on the command line.
 //
 //   parse(argc, argv)     the orders, or none and the exit status where there is nothing more to do
-//   exit_status           what the program ends with
 #ifndef TURNCLOTH_EXAMPLES_DRAFTING_COMMAND_LINE_HPP
 #define TURNCLOTH_EXAMPLES_DRAFTING_COMMAND_LINE_HPP
 
+#include "../sheets/asked.hpp"
 #include "drafting_file.hpp"
 #include "pages.hpp"
 
@@ -16,9 +16,7 @@
 
 namespace drafting {
 
-namespace exit_status {
-inline constexpr int all_done = 0, cannot_be_made = 1, wrong_command = 2, file_trouble = 3;
-}
+using namespace allotment;
 
 struct orders {
     std::string from, to;
@@ -28,43 +26,24 @@ struct orders {
     bool quiet = false;
 };
 
-struct parsed {
-    std::optional<orders> wanted;
-    int status = exit_status::all_done; ///< where nothing is wanted
-};
-
-namespace detail {
-
-inline std::string version_text() {
-    return "turncloth_drafting " + std::to_string(version.major_number) + "." + std::to_string(version.minor_number) +
-           "." + std::to_string(version.patch_number);
+/// Without a unit, in centimetres.
+inline length<millimetre> read_size(const std::string& text) {
+    const length<centimetre> l = read_length<centimetre>(text);
+    require_not_negative<range_error>(l, "it");
+    return as<millimetre>(l);
+}
+inline length<millimetre> read_width(const std::string& text) {
+    require_more_than_zero<range_error>(read_length<centimetre>(text), "it");
+    return read_size(text);
 }
 
-/// Without a unit, in centimetres. Gives CLI11 the reason why a text is refused, or nothing.
-inline CLI::Validator a_length(bool or_nothing) {
-    return CLI::Validator(
-        [or_nothing](const std::string& text) -> std::string {
-            try {
-                const auto l = read_length<centimetre>(text);
-                if (l.value() < 0 || (l.value() == 0 && !or_nothing))
-                    return "it must be more than zero: it was " + to_text(l);
-                return {};
-            } catch (const error& refused) {
-                return refused.what();
-            }
-        },
-        "");
-}
-
-} // namespace detail
-
-inline parsed parse(int argc, char** argv) {
+inline parsed<orders> parse(int argc, char** argv) {
     orders o;
     std::string width, selvedge = "0", gap = "0";
     CLI::App app(
         "Prints drafted pieces at true scale, on pages to be joined, with their allowances, notches and grain.",
         "turncloth_drafting");
-    app.set_version_flag("--version", detail::version_text());
+    app.set_version_flag("--version", version_text("turncloth_drafting"));
     app.footer(finishes_help() +
                "\nA drafting file is plain text; examples/drafting/*.drafting show all that one may say.\n"
                "Lengths on the command line are in cm unless they name a unit: 112, \"44 in\", \"1.5 m\".\n"
@@ -72,8 +51,6 @@ inline parsed parse(int argc, char** argv) {
                "be\nread or written.");
     app.get_formatter()->column_width(30);
     const std::map<std::string, std::string> papers = {{"a4", "A4"}, {"letter", "Letter"}};
-    const std::map<std::string, units_shown> editions = {
-        {"inches", units_shown::inches}, {"centimetres", units_shown::centimetres}, {"both", units_shown::both}};
     std::string chosen = "A4";
     units_shown shows = units_shown::both;
     app.add_option("FILE", o.from, "The drafting file")->required();
@@ -84,17 +61,17 @@ inline parsed parse(int argc, char** argv) {
     auto* units = app.add_option("--units", shows,
                                  "What figures are written in: inches, centimetres or both; when not "
                                  "given, as the drafting was made")
-                      ->transform(CLI::CheckedTransformer(editions).description(""))
+                      ->transform(CLI::CheckedTransformer(named_units()).description(""))
                       ->type_name("UNITS");
     auto* cloth = app.add_option("--cloth", width, "The width of the cloth: adds how much to buy and how pieces lie")
-                      ->check(detail::a_length(false))
+                      ->check(refused_by(read_width))
                       ->type_name("LENGTH");
     app.add_option("--selvedge", selvedge, "What is not used at each edge of the cloth")
-        ->check(detail::a_length(true))
+        ->check(refused_by(read_size))
         ->type_name("LENGTH")
         ->needs(cloth);
     app.add_option("--gap", gap, "The least distance between pieces on the cloth")
-        ->check(detail::a_length(true))
+        ->check(refused_by(read_size))
         ->type_name("LENGTH")
         ->needs(cloth);
     app.add_flag("--quiet", o.quiet, "Print nothing but errors");
@@ -107,9 +84,8 @@ inline parsed parse(int argc, char** argv) {
     o.on = chosen == "Letter" ? paper::letter : paper::a4;
     if (*units)
         o.shows = shows;
-    const auto mm = [](const std::string& text) { return as<millimetre>(read_length<centimetre>(text)); };
     if (*cloth)
-        o.cloth = cloth_wanted{mm(width), mm(selvedge), mm(gap)};
+        o.cloth = cloth_wanted{read_width(width), read_size(selvedge), read_size(gap)};
     return {o};
 }
 

@@ -2,7 +2,11 @@
 
 #include "finish_text.hpp"
 
+#include <algorithm>
+#include <array>
 #include <charconv>
+#include <iterator>
+#include <map>
 #include <optional>
 #include <utility>
 
@@ -50,143 +54,201 @@ std::int64_t read_quantity(const field& f) {
     return n;
 }
 
-/// Gathers the fields of pieces and makes each up where it ends.
+/// A piece as it is read: what its outline is made of, and where in the file that stands.
 template <length_unit Unit>
-class piece_reader {
-public:
-    void read(const field& f) {
+struct drafted_piece {
+    std::size_t line;
+    outline_labels<Unit> says;
+    grain turns = grain::fixed;
+    polygon<Unit, double> corners{};
+    std::vector<corner_shape> shapes{};
+    std::vector<std::optional<finish<Unit>>> edges{}; ///< each from the corner of its number to the next one
+    std::optional<finish<Unit>> other_edges{};
+    std::vector<std::size_t> corner_lines{}, edge_lines{}, notch_lines{};
+    std::map<std::string_view, std::size_t> said{}; ///< the lines of what may be said once
+
+    std::string named() const { return "piece \"" + says.name + "\""; }
+    std::size_t last_edge(const field& f) const {
+        if (edges.empty())
+            f.refuse("this belongs to the corner it follows, and none was written yet");
+        return edges.size() - 1;
+    }
+};
+
+template <length_unit Unit>
+void read_turn(drafted_piece<Unit>& p, const field& f) {
+    if (f.value != "allowed" && f.value != "not allowed")
+        f.refuse("expected \"allowed\" or \"not allowed\": it was \"" + std::string(f.value) + "\"");
+    p.turns = f.value == "allowed" ? grain::may_turn : grain::fixed;
+}
+
+template <length_unit Unit>
+point<Unit, double> point_at(std::string_view across, std::string_view up) {
+    return drafted(point<Unit>{read_length<Unit>(across), read_length<Unit>(up)});
+}
+
+template <length_unit Unit>
+void read_grain(drafted_piece<Unit>& p, const field& f) {
+    const auto l = split(f.value);
+    if (l.size() != 4)
+        f.refuse("expected 4 lengths, across; up; across; up: there were " + std::to_string(l.size()));
+    p.says.grain = {point_at<Unit>(l[0], l[1]), point_at<Unit>(l[2], l[3])};
+}
+
+template <length_unit Unit>
+void read_corner(drafted_piece<Unit>& p, const field& f) {
+    const auto l = split(f.value);
+    if (l.size() != 2 && l.size() != 3)
+        f.refuse("expected across; up, and perhaps a shape: there were " + std::to_string(l.size()) + " fields");
+    p.corners.push_back(point_at<Unit>(l[0], l[1]));
+    p.shapes.push_back(l.size() == 3 ? read_corner_shape(l[2]) : corner_shape::mitred);
+    p.edges.emplace_back();
+    p.corner_lines.push_back(f.line);
+    p.edge_lines.push_back(f.line); // until it is said
+}
+
+template <length_unit Unit>
+void read_edge(drafted_piece<Unit>& p, const field& f) {
+    const std::size_t i = p.last_edge(f);
+    if (p.edges[i])
+        f.refuse("the edge from this corner was said already, on line " + std::to_string(p.edge_lines[i]));
+    p.edges[i] = read_finish<Unit>(f.value);
+    p.edge_lines[i] = f.line;
+}
+
+template <length_unit Unit>
+void read_notch(drafted_piece<Unit>& p, const field& f) {
+    p.says.notches.push_back({p.last_edge(f), drafted_length_of<Unit>(to_double(read_length<Unit>(f.value).value()))});
+    p.notch_lines.push_back(f.line);
+}
+
+enum class said { once, once_at_least, often };
+
+template <length_unit Unit>
+struct known_field {
+    std::string_view key;
+    said how_often;
+    void (*read)(drafted_piece<Unit>&, const field&);
+};
+template <length_unit Unit>
+constexpr known_field<Unit> known_fields[] = {
+    {"material", said::once_at_least, [](auto& p, const field& f) { p.says.material = f.value; }},
+    {"cut", said::once_at_least, [](auto& p, const field& f) { p.says.count = read_quantity(f); }},
+    {"turn", said::once, read_turn<Unit>},
+    {"grain", said::once_at_least, read_grain<Unit>},
+    {"all edges", said::once, [](auto& p, const field& f) { p.other_edges = read_finish<Unit>(f.value); }},
+    {"corner", said::often, read_corner<Unit>},
+    {"edge", said::often, read_edge<Unit>},
+    {"notch", said::often, read_notch<Unit>}};
+
+template <length_unit Unit>
+void read_field(drafted_piece<Unit>& p, const field& f) {
+    const auto known = std::ranges::find(known_fields<Unit>, f.key, &known_field<Unit>::key);
+    if (known == std::end(known_fields<Unit>))
+        f.refuse("a piece has no such field: it has " + listed(known_fields<Unit>, &known_field<Unit>::key));
+    const auto [before, first] = p.said.try_emplace(f.key, f.line);
+    if (!first && known->how_often != said::often)
+        f.refuse("said already, on line " + std::to_string(before->second));
+    known->read(p, f);
+}
+
+/// An edge that says nothing itself is finished as all edges are.
+template <length_unit Unit>
+outline<Unit> outline_of(drafted_piece<Unit>& p) {
+    std::vector<edge_allowance<Unit>> allowances;
+    for (std::size_t i = 0; i < p.edges.size(); ++i) {
+        if (!p.edges[i] && !p.other_edges)
+            throw drafting_error(p.corner_lines[i], "corner: the edge from here has no finish: write \"edge: \" after "
+                                                    "it, or \"all edges: \" for the piece");
+        const finish<Unit>& f = p.edges[i] ? *p.edges[i] : *p.other_edges;
+        // What a hem turned twice turns under first, for a corner reflected in its edge.
+        const length<Unit> first =
+            f.folds().size() > 1 && f.reach().value() > 0 ? f.allowance_parts()[0] : length<Unit>();
+        allowances.push_back({drafted_length_of<Unit>(to_double(f.allowance().value())),
+                              drafted_length_of<Unit>(to_double(first.value()))});
+        p.says.finishes.emplace_back(f.name());
+    }
+    return outline<Unit>(p.corners, allowances, p.shapes);
+}
+
+template <length_unit Unit>
+void require_cuttable(const outline<Unit>& drawn, const drafted_piece<Unit>& p) {
+    const auto crossings = drawn.crossings();
+    if (crossings.empty())
+        return;
+    const auto& where = crossings.front().where;
+    const auto figure = [](drafted_length<Unit> x) {
+        return to_text(length_of<Unit>(approximate(x.value(), {1, 100}).value));
+    };
+    std::string lines;
+    for (std::size_t i = 0; i < p.edges.size(); ++i) {
+        const auto [from, to] = drawn.cut_edge(i);
+        if (locate(std::array{from, to}, where) == containment::on_edge)
+            lines += (lines.empty() ? ", on the edges of lines " : ", ") + std::to_string(p.edge_lines[i]);
+    }
+    throw drafting_error(p.line, p.named() + " cannot be cut: with these allowances its cut line crosses itself at " +
+                                     figure(where.x) + " across, " + figure(where.y) + " up" + lines +
+                                     "; allow less there, or draft a wider corner");
+}
+
+/// Throws drafting_error for what is missing, and for what no outline is made of: fewer than 3 corners, edges without
+/// length or that cross, a corner that cannot have its shape, a notch off its edge, a cut line that crosses itself, a
+/// grain line that is a point. The library counts edges and corners from 0: which line of the file is meant is told by
+/// the index that its refusal carries.
+template <length_unit Unit>
+made_piece<Unit> made_up(drafted_piece<Unit> p) {
+    for (const auto& known : known_fields<Unit>)
+        if (known.how_often == said::once_at_least && !p.said.contains(known.key))
+            throw drafting_error(p.line, p.named() + " lacks the field \"" + std::string(known.key) + "\"");
+    std::size_t line = p.line;
+    std::string what = p.named() + ": ";
+    try {
+        const outline<Unit> shape = outline_of(p);
+        require_cuttable(shape, p);
+        static_cast<void>(shape.angle_to_grain(0, *p.says.grain)); // which refuses a line without direction
+        for (std::size_t i = 0; i < p.notch_lines.size(); ++i) {
+            line = p.notch_lines[i], what = "notch of " + p.named() + ": ";
+            static_cast<void>(shape.carried(p.says.notches[i]));
+        }
+        return {shape, p.says, p.turns};
+    } catch (const outline_error& refused) {
+        const auto index = refused.facts().index;
+        throw drafting_error(line,
+                             what + refused.what() +
+                                 (index ? " (it begins on line " + std::to_string(p.corner_lines[*index]) + ")" : "") +
+                                 "; figures are in the unit of the drafting, " + std::string(unit_name<Unit>));
+    }
+}
+
+/// After the title and the unit. Each piece is made up where it ends.
+template <length_unit Unit>
+made_drafting<Unit> read_pieces(const std::vector<field>& fields) {
+    made_drafting<Unit> made{std::string(fields[0].value), {}};
+    std::optional<drafted_piece<Unit>> now;
+    const auto end = [&] {
+        if (now)
+            made.pieces.push_back(made_up(*std::exchange(now, std::nullopt)));
+    };
+    for (std::size_t i = 2; i < fields.size(); ++i) {
+        const field& f = fields[i];
         try {
-            take(f);
+            if (f.key != "piece") {
+                if (!now)
+                    f.refuse("this belongs to a piece, and none was begun: write \"piece: \" and its name first");
+                read_field(*now, f);
+                continue;
+            }
+            end();
+            if (std::ranges::any_of(made.pieces, [&](const auto& p) { return p.says.name == f.value; }))
+                f.refuse("there is a piece of that name already: \"" + std::string(f.value) + "\"");
+            now.emplace(drafted_piece<Unit>{.line = f.line, .says = {.name = std::string(f.value)}});
         } catch (const drafting_error&) {
             throw;
         } catch (const error& refused) {
             f.refuse(refused.what());
         }
     }
-
-    std::vector<made_piece<Unit>> all() {
-        finish_piece();
-        return std::move(made_);
-    }
-
-private:
-    void take(const field& f) {
-        if (f.key == "piece")
-            return begin(f);
-        if (!piece_)
-            f.refuse("this belongs to a piece, and none was begun: write \"piece: \" and its name first");
-        if (f.key == "material")
-            return once(material_, f), void(piece_->material = f.value);
-        if (f.key == "cut")
-            return once(cut_, f), void(piece_->quantity = read_quantity(f));
-        if (f.key == "turn")
-            return once(turn_, f), take_turn(f);
-        if (f.key == "grain")
-            return once(grain_, f), take_grain(f);
-        if (f.key == "all edges")
-            return once(all_edges_, f), void(for_all_ = read_finish<Unit>(f.value));
-        if (f.key == "corner")
-            return take_corner(f);
-        if (f.key == "edge")
-            return take_edge(f);
-        if (f.key == "notch")
-            return side_of(f).notches.push_back({read_length<Unit>(f.value), f.line});
-        f.refuse("a piece has no such field: it has material, cut, turn, grain, all edges, corner, edge and notch");
-    }
-
-    void begin(const field& f) {
-        finish_piece();
-        for (const made_piece<Unit>& other : made_)
-            if (other.says.name == f.value)
-                f.refuse("there is a piece of that name already: \"" + std::string(f.value) + "\"");
-        piece_.emplace();
-        piece_->name = f.value;
-        piece_->line = f.line;
-        for_all_.reset();
-        material_ = cut_ = turn_ = grain_ = all_edges_ = 0;
-    }
-
-    static void once(std::size_t& said, const field& f) {
-        if (said != 0)
-            f.refuse("said already, on line " + std::to_string(said));
-        said = f.line;
-    }
-
-    void take_turn(const field& f) {
-        if (f.value != "allowed" && f.value != "not allowed")
-            f.refuse("expected \"allowed\" or \"not allowed\": it was \"" + std::string(f.value) + "\"");
-        piece_->turns = f.value == "allowed" ? grain::may_turn : grain::fixed;
-    }
-
-    void take_grain(const field& f) {
-        const auto l = split(f.value);
-        if (l.size() != 4)
-            f.refuse("expected 4 lengths, across; up; across; up: there were " + std::to_string(l.size()));
-        piece_->grain_line = {{read_length<Unit>(l[0]), read_length<Unit>(l[1])},
-                              {read_length<Unit>(l[2]), read_length<Unit>(l[3])}};
-    }
-
-    void take_corner(const field& f) {
-        const auto l = split(f.value);
-        if (l.size() != 2 && l.size() != 3)
-            f.refuse("expected across; up, and perhaps a shape: there were " + std::to_string(l.size()) + " fields");
-        drafted_side<Unit> side;
-        side.corner = {read_length<Unit>(l[0]), read_length<Unit>(l[1])};
-        if (l.size() == 3)
-            side.shape = read_corner_shape(l[2]);
-        side.corner_line = f.line;
-        piece_->sides.push_back(side);
-    }
-
-    drafted_side<Unit>& side_of(const field& f) {
-        if (piece_->sides.empty())
-            f.refuse("this belongs to the corner it follows, and none was written yet");
-        return piece_->sides.back();
-    }
-
-    void take_edge(const field& f) {
-        drafted_side<Unit>& side = side_of(f);
-        if (side.edge_line != 0)
-            f.refuse("the edge from this corner was said already, on line " + std::to_string(side.edge_line));
-        side.done = read_finish<Unit>(f.value);
-        side.edge_line = f.line;
-    }
-
-    void require(std::size_t said, const char* what) const {
-        if (said == 0)
-            throw drafting_error(piece_->line, "piece \"" + piece_->name + "\" lacks the field \"" + what + "\"");
-    }
-
-    void finish_piece() {
-        if (!piece_)
-            return;
-        require(material_, "material");
-        require(cut_, "cut");
-        require(grain_, "grain");
-        for (drafted_side<Unit>& side : piece_->sides)
-            if (side.edge_line == 0) {
-                if (!for_all_)
-                    throw drafting_error(side.corner_line, "corner: the edge from here has no finish: write \"edge: \" "
-                                                           "after it, or \"all edges: \" for the piece");
-                side.done = *for_all_;
-            }
-        made_.push_back(made_up(*piece_));
-        piece_.reset();
-    }
-
-    std::optional<drafted_piece<Unit>> piece_;
-    std::optional<finish<Unit>> for_all_;
-    std::size_t material_ = 0, cut_ = 0, turn_ = 0, grain_ = 0, all_edges_ = 0; // the lines they were said on
-    std::vector<made_piece<Unit>> made_;
-};
-
-/// After the title and the unit.
-template <length_unit Unit>
-made_drafting<Unit> read_pieces(const std::vector<field>& fields) {
-    piece_reader<Unit> reader;
-    for (std::size_t i = 2; i < fields.size(); ++i)
-        reader.read(fields[i]);
-    made_drafting<Unit> made{std::string(fields[0].value), reader.all()};
+    end();
     if (made.pieces.empty())
         throw drafting_error(fields.back().line, "no piece is drafted: write \"piece: \" and its name");
     return made;
@@ -218,7 +280,7 @@ std::string finishes_help() {
         text += "  " + std::string(known.words) + ": " + std::string(known.wants) + "\n";
     text += "Shapes of corners:\n";
     for (const auto& known : known_shapes)
-        text += "  " + std::string(known.first) + "\n";
+        text += "  " + std::string(known.words) + "\n";
     return text;
 }
 

@@ -11,12 +11,10 @@
 #include <turncloth.hpp>
 #include <turncloth/panel/outline.hpp>
 
-#include <array>
 #include <cstddef>
 #include <span>
 #include <string>
 #include <string_view>
-#include <utility>
 #include <vector>
 
 namespace drafting {
@@ -53,7 +51,7 @@ struct finish_words {
 };
 
 template <length_unit Unit>
-inline constexpr std::array<finish_words<Unit>, 13> known_finishes = {{
+inline constexpr finish_words<Unit> known_finishes[] = {
     {"raw", "nothing", 0, [](auto) { return finish<Unit>(); }},
     {"seam", "allowance", 1, [](auto l) { return seam(l[0]); }},
     {"single-turned hem", "depth", 1, [](auto l) { return single_turned_hem(l[0]); }},
@@ -67,13 +65,20 @@ inline constexpr std::array<finish_words<Unit>, 13> known_finishes = {{
     {"felled under", "allowance", 1, [](auto l) { return felled_under(l[0]); }},
     {"lapped over", "turned under", 1, [](auto l) { return lapped_over(l[0]); }},
     {"lapped under", "lap", 1, [](auto l) { return lapped_under(l[0]); }},
-}};
+};
+
+/// "raw, seam, ...", by the member that is a name.
+template <class Table, class Name>
+std::string listed(const Table& known, Name name) {
+    std::string names;
+    for (const auto& k : known)
+        names.append(names.empty() ? "" : ", ").append(k.*name);
+    return names;
+}
 
 template <length_unit Unit>
 finish<Unit> read_finish(std::string_view text) {
-    std::string names;
     for (const auto& known : known_finishes<Unit>) {
-        names += (names.empty() ? "" : ", ") + std::string(known.words);
         if (!text.starts_with(known.words) || (text.size() > known.words.size() && text[known.words.size()] != ' '))
             continue;
         const std::string_view rest = trimmed(text.substr(known.words.size()));
@@ -87,25 +92,26 @@ finish<Unit> read_finish(std::string_view text) {
                                      (lengths.size() == 1 ? " length" : " lengths"));
         return known.make(lengths);
     }
-    throw unknown_word_error("there is no finish \"" + std::string(text) + "\": there are " + names);
+    throw unknown_word_error("there is no finish \"" + std::string(text) + "\": there are " +
+                             listed(known_finishes<Unit>, &finish_words<Unit>::words));
 }
 
-inline constexpr std::array<std::pair<std::string_view, corner_shape>, 5> known_shapes = {{
-    {"mitred", corner_shape::mitred},
-    {"squared to edge before", corner_shape::squared_to_edge_before},
-    {"squared to edge after", corner_shape::squared_to_edge_after},
-    {"reflected in edge before", corner_shape::reflected_in_edge_before},
-    {"reflected in edge after", corner_shape::reflected_in_edge_after},
-}};
+struct shape_words {
+    std::string_view words;
+    corner_shape meant;
+};
+inline constexpr shape_words known_shapes[] = {{"mitred", corner_shape::mitred},
+                                               {"squared to edge before", corner_shape::squared_to_edge_before},
+                                               {"squared to edge after", corner_shape::squared_to_edge_after},
+                                               {"reflected in edge before", corner_shape::reflected_in_edge_before},
+                                               {"reflected in edge after", corner_shape::reflected_in_edge_after}};
 
 inline corner_shape read_corner_shape(std::string_view text) {
-    std::string names;
-    for (const auto& [words, found] : known_shapes) {
-        if (text == words)
-            return found;
-        names += (names.empty() ? "" : ", ") + std::string(words);
-    }
-    throw unknown_word_error("there is no corner shape \"" + std::string(text) + "\": there are " + names);
+    for (const shape_words& known : known_shapes)
+        if (text == known.words)
+            return known.meant;
+    throw unknown_word_error("there is no corner shape \"" + std::string(text) + "\": there are " +
+                             listed(known_shapes, &shape_words::words));
 }
 
 } // namespace drafting

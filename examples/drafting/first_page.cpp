@@ -1,7 +1,5 @@
 #include "pages.hpp"
 
-#include <algorithm>
-
 namespace drafting {
 
 namespace {
@@ -14,27 +12,12 @@ public:
     double top() const { return y_; }
     void down(double height) { y_ += height; }
 
-    /// Parted at blanks into lines.
     void words(const std::string& text, double size = 3.2, bool bold = false) {
-        std::string line;
-        const auto set = [&] {
+        const detail::lettering by(&letters_);
+        for (const std::string& line : by.wrapped(text, size, on_.width - 2 * tiles::margin, 99, bold)) {
             on_.write({tiles::margin, y_ + size}, line, size).bold = bold;
             y_ += size * 1.4;
-        };
-        for (std::size_t at = 0; at < text.size();) {
-            const std::size_t end = std::min(text.find(' ', at), text.size());
-            const std::string word = text.substr(at, end - at);
-            std::string longer = line;
-            longer.append(line.empty() ? "" : " ").append(word);
-            if (!line.empty() && letters_.width_of(longer, size, bold) > on_.width - 2 * tiles::margin) {
-                set();
-                line = word;
-            } else {
-                line = longer;
-            }
-            at = end + 1;
         }
-        set();
     }
     void test_square(double x, double side, const char* name) {
         on_.draw_closed(test_square_pen, page_area{x, y_, side, side});

@@ -50,7 +50,7 @@ int carry_out(const orders& o) {
         return exit_status::all_done;
     } catch (const error& refused) {
         complain(o.from + ": " + refused.what());
-        return exit_status::cannot_be_made;
+        return exit_status::not_made;
     } catch (const allotment::file_error& trouble) {
         complain(trouble.what());
         return exit_status::file_trouble;
@@ -60,7 +60,7 @@ int carry_out(const orders& o) {
 } // namespace
 
 int main(int argc, char** argv) try {
-    const parsed asked = parse(argc, argv);
+    const auto asked = parse(argc, argv);
     return asked.wanted ? carry_out(*asked.wanted) : asked.status;
 } catch (const std::exception& unforeseen) {
     complain(unforeseen.what());

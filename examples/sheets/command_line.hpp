@@ -1,25 +1,20 @@
 // What was asked for on the command line.
 //
 //   parse(argc, argv)     the orders, or none and the exit status where there is nothing more to do
-//   exit_status           what the program ends with
 #ifndef TURNCLOTH_EXAMPLES_SHEETS_COMMAND_LINE_HPP
 #define TURNCLOTH_EXAMPLES_SHEETS_COMMAND_LINE_HPP
 
+#include "asked.hpp"
 #include "projects.hpp"
 #include "typed_size.hpp"
 #include <turncloth/measure/require.hpp>
 
 #include <CLI/CLI.hpp>
 
-#include <map>
 #include <optional>
 #include <string>
 
 namespace allotment {
-
-namespace exit_status {
-inline constexpr int all_done = 0, some_not_done = 1, wrong_command = 2, file_trouble = 3;
-}
 
 struct orders {
     std::string project, size, thickness, table, out, cloth_width;
@@ -30,11 +25,6 @@ struct orders {
 };
 
 namespace detail {
-
-inline std::string version_text() {
-    return "turncloth_sheets " + std::to_string(version.major_number) + "." + std::to_string(version.minor_number) +
-           "." + std::to_string(version.patch_number);
-}
 
 inline std::string help_footer() {
     std::string text =
@@ -53,20 +43,6 @@ inline std::string help_footer() {
            "be\nread or written.";
 }
 
-/// Gives CLI11 the reason why a text is refused, or nothing.
-template <class Read>
-CLI::Validator refused_by(Read read) {
-    return CLI::Validator(
-        [read](const std::string& text) {
-            try {
-                return read(text), std::string();
-            } catch (const error& refused) {
-                return std::string(refused.what());
-            }
-        },
-        "");
-}
-
 template <length_unit Unit>
 length<Unit> read_graduation(const std::string& text) {
     const length<Unit> l = read_length<Unit>(text);
@@ -83,31 +59,26 @@ inline std::string read_project(const std::string& text) {
 
 } // namespace detail
 
-struct parsed {
-    std::optional<orders> wanted;
-    int status = exit_status::all_done; ///< where nothing is wanted
-};
-
-inline parsed parse(int argc, char** argv) {
+inline parsed<orders> parse(int argc, char** argv) {
     orders o;
     std::string inches = "1/16", centimetres = "0.1";
     CLI::App app("Works out sewing projects of an allotment society for any finished size: what to cut, fold, mark, "
                  "stitch and buy.",
                  "turncloth_sheets");
-    app.set_version_flag("--version", detail::version_text());
+    app.set_version_flag("--version", version_text("turncloth_sheets"));
     app.footer(detail::help_footer());
     app.get_formatter()->column_width(34);
 
     auto* project = app.add_option("--project", o.project, "One of the projects below, or all of them")
-                        ->check(detail::refused_by(detail::read_project))
+                        ->check(refused_by(detail::read_project))
                         ->type_name("NAME");
     auto* size = app.add_option("--size", o.size, "The finished size, as \"24 x 15 in\" or \"60 x 38 cm\"")
-                     ->check(detail::refused_by(read_size))
+                     ->check(refused_by(read_size))
                      ->type_name("SIZE")
                      ->needs(project);
     auto* thickness =
         app.add_option("--thickness", o.thickness, "Of the kneeling pad; without a unit, in that of its size")
-            ->check(detail::refused_by(check_thickness))
+            ->check(refused_by(check_thickness))
             ->type_name("LENGTH")
             ->needs(project);
     app.add_option("--table", o.table, "A CSV file of many sizes")
@@ -118,7 +89,7 @@ inline parsed parse(int argc, char** argv) {
     app.add_option("--cloth-width", o.cloth_width,
                    "Of the cloth to buy, with its selvedges: 54 in or 140 cm where none is given; without a unit, in "
                    "that of the size")
-        ->check(detail::refused_by(check_cloth_width))
+        ->check(refused_by(check_cloth_width))
         ->type_name("LENGTH");
     app.add_option("--most-layers", o.most_layers,
                    "Warn of stitching through more layers than this, 8 where none is given, corners being folded one "
@@ -136,19 +107,17 @@ inline parsed parse(int argc, char** argv) {
         ->check(CLI::IsMember({"a4", "letter"}, CLI::ignore_case).description(""))
         ->type_name("PAPER");
     app.add_flag("--json", o.json, "Write each sheet as JSON too")->needs(out);
-    const std::map<std::string, units_shown> editions = {
-        {"inches", units_shown::inches}, {"centimetres", units_shown::centimetres}, {"both", units_shown::both}};
     app.add_option("--units", o.by.shows,
                    "What figures are written in: inches, centimetres, or both (as when not given)")
-        ->transform(CLI::CheckedTransformer(editions).description(""))
+        ->transform(CLI::CheckedTransformer(named_units()).description(""))
         ->type_name("UNITS");
     app.add_option("--inch-graduation", inches, "Inches are rounded to the nearest multiple of this")
         ->capture_default_str()
-        ->check(detail::refused_by(detail::read_graduation<inch>))
+        ->check(refused_by(detail::read_graduation<inch>))
         ->type_name("LENGTH");
     app.add_option("--centimetre-graduation", centimetres, "Centimetres are rounded to the nearest multiple of this")
         ->capture_default_str()
-        ->check(detail::refused_by(detail::read_graduation<centimetre>))
+        ->check(refused_by(detail::read_graduation<centimetre>))
         ->type_name("LENGTH");
     app.add_flag("--quiet", o.quiet, "Print no sheets: errors only");
     app.add_flag("--progress", o.progress, "Tell how far a long table is done, also where no terminal is watching");

@@ -67,7 +67,7 @@ int run(const orders& o) {
         sheet_output out(o);
         const bool all_done = o.table.empty() ? make_projects(o, out) : make_table(rows, o, out);
         out.finish();
-        return all_done ? exit_status::all_done : exit_status::some_not_done;
+        return all_done ? exit_status::all_done : exit_status::not_made;
     } catch (const heading_error& refused) {
         complain(o.table + " cannot be used: " + refused.what());
     } catch (const file_error& trouble) {
@@ -79,7 +79,7 @@ int run(const orders& o) {
 } // namespace
 
 int main(int argc, char** argv) try {
-    const parsed asked = parse(argc, argv);
+    const auto asked = parse(argc, argv);
     return asked.wanted ? run(*asked.wanted) : asked.status;
 } catch (const std::exception& unforeseen) {
     complain(unforeseen.what());

@@ -3,6 +3,7 @@
 #include <turncloth.hpp>
 #include <turncloth/making/work_plan.hpp>
 #include <turncloth/making/work_words.hpp>
+#include <turncloth/sheet/made_as.hpp>
 
 #include <doctest/doctest.h>
 

@@ -84,7 +84,9 @@ void note_seam(work_step<Unit>& s, const making<Unit>& design, const flat_model<
     for (const chalk_line<Unit>& l : design.seams()[seam].other)
         if (std::find(s.through.begin(), s.through.end(), l.on) == s.through.end())
             s.through.push_back(l.on);
-    for (const auto& run : work.runs(seam))
+    const auto runs = work.runs(seam);
+    s.runs = static_cast<std::int64_t>(runs.size());
+    for (const auto& run : runs)
         s.places[first].sewn += model.length_of_whole(run.sewn);
     for (const auto& o : work.openings())
         if (work.pairs()[o.pair].seam == seam)

@@ -52,7 +52,8 @@ all_rows<Unit> rows_of(const work_plan<Unit>& plan) {
                 if (s.by_hand)
                     all.by_hand += p.sewn * rows;
                 else
-                    all.add(s.stitch, (p.sewn + s.overrun * 2) * rows / (s.verb == work_verb::close_up ? 2 : 1));
+                    all.add(s.stitch,
+                            (p.sewn + s.overrun * 2 * s.runs) * rows / (s.verb == work_verb::close_up ? 2 : 1));
             }
         }
     return all;
