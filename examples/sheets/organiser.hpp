@@ -12,6 +12,7 @@
 #include "edition.hpp"
 #include <turncloth/making/fastenings.hpp>
 #include <turncloth/making/strip_pockets.hpp>
+#include <turncloth/sheet/made_as.hpp>
 
 #include <vector>
 

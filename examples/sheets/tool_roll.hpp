@@ -12,6 +12,7 @@
 #include "edition.hpp"
 #include <turncloth/making/fastenings.hpp>
 #include <turncloth/making/laying_on.hpp>
+#include <turncloth/sheet/made_as.hpp>
 #include <turncloth/sheet/making_of.hpp>
 
 #include <string>

@@ -86,6 +86,7 @@
 #include <turncloth/sheet/bulk.hpp>
 #include <turncloth/sheet/json.hpp>
 #include <turncloth/sheet/json_lengths.hpp>
+#include <turncloth/sheet/made_as.hpp>
 #include <turncloth/sheet/making.hpp>
 #include <turncloth/sheet/making_of.hpp>
 #include <turncloth/sheet/notion.hpp>

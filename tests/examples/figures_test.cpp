@@ -92,11 +92,11 @@ TEST_CASE("the kneeling pad's figures are those worked out by hand") {
     CHECK(o.says("long side of the edging, 2 of canvas: 18 1/2 x 2 3/4 in"));
     CHECK(o.says("short side of the edging, 2 of canvas: 11 1/2 x 2 3/4 in"));
     CHECK_FALSE(o.says("mark corner"));
-    // 17 1/2 - 2 x 1 1/2 = 14 1/2: the next sold is 16. A new stop there, and 3/4 of tape below it.
+    // 17 1/2 - 2 x 1 1/2 = 14 1/2: the next sold is 16. A new stop there, and 5/8 of tape below it.
     CHECK(o.says("opening: 14 1/2 in"));
     CHECK(o.says("made-up length to buy, each: 16 in"));
     CHECK(o.says("new stop, from the top stop: 14 1/2 in"));
-    CHECK(o.says("cut through the tape, from the top stop: 15 1/4 in"));
+    CHECK(o.says("cut through the tape, from the top stop: 15 1/8 in"));
     // The foam is 1/4 larger than the cover. Knelt on, a layer of 1/2 is 3/8 thick: 1 3/4 takes 4 2/3 of them.
     CHECK(o.says("foam, width: 17 3/4 in"));
     CHECK(o.says("foam, height: 10 3/4 in"));
@@ -107,11 +107,11 @@ TEST_CASE("the kneeling pad's figures are those worked out by hand") {
 TEST_CASE("thread is that of every row, a seam shared by two pieces once") {
     const scratch dir;
     const outcome o = dir.run("--project kneeling-pad --size '16 x 9 in' --units inches");
-    // Rows go the whole way across and 1/2 in back at both ends. Seams, half on each piece: the top is cut 17 x 10,
-    // 2 x (18 + 11) / 2 = 29; each base half 17 x 5 3/4, (18 + 2 x 6 3/4) / 2 = 15 3/4, and its turned edge 18; the
-    // edging 51 x 2 3/4, 2 x (52 + 3 3/4) / 2 = 55 3/4. In all 29 + 2 x 33 3/4 + 55 3/4.
-    CHECK(o.says("rows of stitching, with their ends: 152 1/4 in"));
-    CHECK(o.says("thread, with waste: 475 3/4 in")); // x 5/2 x 5/4 = 475.78
+    // Between the halves 1 1/2 + 1/2 at each end of the zipper; beside it, right across both halves, 17 each; across the
+    // tape's ends 2 x 1/4 each; six rows of 2 x 1 that stay the edging's corners; its ends, 1 3/4; round the base and
+    // round the top 2 x (16 + 9). In all 4 + 34 + 1 + 12 + 1 3/4 + 100, and 15 rows sewn back over 1/2 at both ends.
+    CHECK(o.says("rows of stitching, with their ends: 167 3/4 in"));
+    CHECK(o.says("thread, with waste: 524 1/4 in")); // x 5/2 x 5/4 = 524.21875
     // Nothing can lie beside the edging, 51 of 53 wide: 2 3/4, and the top's 10, with the base halves beside it.
     CHECK(o.says("18 in = 12 3/4 in laid + 2 x 1 in straightened ends + 3 1/4 in up to what is sold"));
 }
@@ -120,7 +120,7 @@ TEST_CASE("an edging that the cloth holds is cut in one, and marked at the three
     const scratch dir;
     const outcome o = dir.run("--project kneeling-pad --size '16 x 9 in' --units inches");
     // 2 x (16 + 9) + 1 = 51. Corners after 16, 25 and 41, each 1/2 in further from the cut edge.
-    CHECK(o.says("edging joined at a corner, 1 of canvas: 51 x 2 3/4 in"));
+    CHECK(o.says("edging, 1 of canvas: 51 x 2 3/4 in"));
     for (const char* mark : {"16 1/2 in", "25 1/2 in", "41 1/2 in"})
         CHECK(o.says(std::string("left edge, mark corner: ") + mark +
                      ", marked only along 1/2 in at the top edge and along 1/2 in at the bottom edge\n"));
@@ -137,7 +137,7 @@ TEST_CASE("the metric edition uses round metric allowances, not converted ones")
     CHECK(pad.says("long side of the edging, 2 of canvas: 47 x 7.5 cm"));
     CHECK(pad.says("short side of the edging, 2 of canvas: 30 x 7.5 cm"));
     CHECK(pad.says("made-up length to buy, each: 40 cm"));
-    CHECK(pad.says("cut through the tape, from the top stop: 38 cm"));
+    CHECK(pad.says("cut through the tape, from the top stop: 37.5 cm"));
 
     const outcome hanging = dir.run("--project organiser --size '70 x 72 cm' --units centimetres");
     // 70 / (8.5 + 1.5) = 7. 72 - (6 - 0.3) - (2 + 0.5) = 63.8; / (12 + 2) = 4.56, so 4; 15.95, down to halves 15.5.
@@ -187,7 +187,7 @@ TEST_CASE("the width of the cloth decides how much is bought and how the edging 
     CHECK(narrow.says("long side of the edging, 2 of canvas: 17 x 2 3/4 in"));
     // 60 in usable of 61: the edging for 2 x (18 + 11 1/2) + 1.
     CHECK(dir.run("--project kneeling-pad --size '18 x 11 1/2 in' --cloth-width 61 --units inches")
-              .says("edging joined at a corner, 1 of canvas: 60 x 2 3/4 in"));
+              .says("edging, 1 of canvas: 60 x 2 3/4 in"));
     CHECK(dir.run("--project kneeling-pad --size '18 x 11 1/2 in' --cloth-width '60 15/16' --units inches")
               .says("long side of the edging, 2 of canvas: 19 x 2 3/4 in"));
     // A unit of its own: 1.5 m are 150 cm.

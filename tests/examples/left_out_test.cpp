@@ -3,6 +3,7 @@
 #include "at_random.hpp"
 #include "making/left_out.hpp"
 #include <turncloth/making/executed.hpp>
+#include <turncloth/sheet/made_as.hpp>
 #include <turncloth/testing/doctest.hpp>
 
 #include <algorithm>

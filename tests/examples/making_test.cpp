@@ -4,6 +4,8 @@
 #include <turncloth/making/executed.hpp>
 #include <turncloth/testing/doctest.hpp>
 
+#include <algorithm>
+#include <cstdint>
 #include <string>
 
 using namespace turncloth;
@@ -31,6 +33,33 @@ length<Unit> rows_on_sheet(const project<Unit>& p) {
 
 } // namespace
 
+/// Whether a pad's filling passes its zipper, in sixteenths of an inch or in millimetres: end on, flat or folded in half.
+struct pad_rules {
+    std::int64_t margin, least_margin, longest, squeeze;
+    bool goes_in(std::int64_t w, std::int64_t h, std::int64_t t) const {
+        const std::int64_t along = std::max(w, h), wide = std::min(w, h) + squeeze;
+        const auto opens = [&](std::int64_t beside) { return std::min(along - 2 * beside, longest); };
+        bool goes = wide + t - 2 * squeeze <= opens(margin) || wide + t - 2 * squeeze <= opens(least_margin);
+        for (std::int64_t k = 1; k <= 2; ++k) // 2^k times thicker and as often narrower, where it is 4 times as wide
+            if (const std::int64_t parts = std::int64_t{1} << k; wide * 4 >= 4 * t * parts * parts)
+                goes |= wide + (t * parts - 2 * squeeze) * parts <= opens(least_margin) * parts;
+        return goes;
+    }
+};
+
+/// Refused where its filling does not go in, for that alone; made without a fault anywhere else.
+template <length_unit Unit>
+void check_pad(const pad_rules& rules, fraction part, std::int64_t w, std::int64_t h, std::int64_t t) {
+    const auto at = [&](std::int64_t n) { return length_of<Unit>(part * n); };
+    const auto p = allotment::kneeling_pad::design(finished_size<Unit>(at(w), at(h)), at(t));
+    const auto faults = execute(*p.design()).faults;
+    CHECK_MESSAGE(faults.empty() == rules.goes_in(w, h, t), p.name() << ", " << w << " x " << h);
+    for (const making_fault& f : faults) {
+        CHECK(f.facts.kind == fault::no_room);
+        CHECK(f.facts.what == "an opening");
+    }
+}
+
 TEST_CASE("the organiser and the roll are made without a fault at any size") {
     at_random::sampler random(71);
     while (random.another_of(30)) {
@@ -40,6 +69,16 @@ TEST_CASE("the organiser and the roll are made without a fault at any size") {
         CHECK(faults_of(allotment::organiser::design(metric)) == "");
         CHECK(faults_of(allotment::tool_roll::design(size)) == "");
         CHECK(faults_of(allotment::tool_roll::design(metric)) == "");
+    }
+}
+
+TEST_CASE("a pad is made without a fault at any size and thickness where its filling goes in") {
+    constexpr pad_rules inches{24, 16, 576, 4}, metric{40, 25, 900, 6};
+    at_random::sampler random(83);
+    while (random.another_of(300)) {
+        check_pad<inch>(inches, {1, 16}, random.between(80, 900), random.between(80, 700), random.between(8, 64));
+        check_pad<centimetre>(metric, {1, 10}, random.between(120, 1500), random.between(120, 1100),
+                              random.between(15, 100));
     }
 }
 
@@ -53,7 +92,16 @@ TEST_CASE("the organiser and the roll are made without a fault at any size") {
 //   the tools' hem, 24; seven rows between tools, 9 each; two from side to side of the lining, 24 each            135
 //   the binding: at the sides, with top and foot turned once, 21 - 2 x 5/8; top and foot, 24                   87 1/2
 //   22 rows, sewn back over                                                                                       22
-TEST_CASE("the thread of the organiser and of the roll is that of their rows, listed by hand") {
+// The pad at 16 x 10 in, 1 1/2 in thick, its edging in one strip:
+//   between the halves, from the cut edge to the zipper's opening, 1/2 + 1 1/2 at both ends                    4
+//   beside the zipper, right across each half, 17 each; across each end of its tape 1/4 + 1/4                 35
+//   to stay the edging at three corners, above and below, 1 to each side                                      12
+//   its ends joined, 1 1/2; the base sewn to it and the top, 2 x (16 + 10) each                          105 1/2
+//   15 rows, sewn back over                                                                                   15
+// At 12 x 30 in its edging is in four: 4 + 2 x 31 + 1, four joins of 1 3/4, 2 x 84; 12 rows.
+TEST_CASE("the thread of each project is that of its rows, listed by hand") {
+    CHECK(rows_on_sheet(allotment::kneeling_pad::design(finished_size(16_in, 10_in), "1 1/2"_in)) == "171 1/2"_in);
+    CHECK(rows_on_sheet(allotment::kneeling_pad::design(finished_size(12_in, 30_in))) == 254_in);
     CHECK(rows_on_sheet(allotment::organiser::design(finished_size(20_in, 24_in))) == "358 5/8"_in);
     CHECK(rows_on_sheet(allotment::tool_roll::design(finished_size(24_in, 18_in))) == "337 1/2"_in);
 }

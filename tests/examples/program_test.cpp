@@ -145,7 +145,7 @@ TEST_CASE("a size that a project cannot be made at ends with 1, and the others a
     CHECK(o.complains("more than 100 columns of pockets"));
     CHECK(o.complains("more than 100 tool pockets"));
     CHECK(dir.run("--project organiser --size '20 x 1000000 in'").complains("more than 100 rows of pockets"));
-    o = dir.run("--project kneeling-pad --size '3 x 9 in'"); // two margins of 1 1/2 in
+    o = dir.run("--project kneeling-pad --size '1 1/2 x 2 in'"); // two margins of 1 in
     CHECK(o.status == 1);
     CHECK(o.complains("leave no opening"));
 }

@@ -117,13 +117,14 @@ void check_kneeling_pad(std::int64_t w, std::int64_t h) {
     REQUIRE(s.warnings.empty());
     const auto cut = [&](std::string_view name) { return piece_named(s, name).cut; };
     REQUIRE(cut("top panel") == cut_size<unit>(Grid::at(w + 2 * Grid::seam), Grid::at(h + 2 * Grid::seam)));
-    REQUIRE(cut("base half").height() * 2 == Grid::at(h + 2 * (Grid::seam + Grid::zipper)));
+    REQUIRE(cut("base half").width() == Grid::at(std::max(w, h) + 2 * Grid::seam));
+    REQUIRE(cut("base half").height() * 2 == Grid::at(std::min(w, h) + 2 * (Grid::seam + Grid::zipper)));
     const bool in_one = 2 * (w + h) + 2 * Grid::seam <= Grid::cloth;
     const auto strip = [](std::int64_t along) {
         return cut_size<unit>(Grid::at(along + 2 * Grid::seam), Grid::at(Grid::thick + 2 * Grid::seam));
     };
     if (in_one) {
-        REQUIRE(cut("edging joined at a corner") == strip(2 * (w + h)));
+        REQUIRE(cut("edging") == strip(2 * (w + h)));
     } else {
         const bool square = w == h;
         REQUIRE(cut(square ? "side of the edging" : "long side of the edging") == strip(std::max(w, h)));

@@ -59,13 +59,17 @@ public:
     making& add(contents<Unit> c) { return contents_.push_back(std::move(c)), *this; }
     making& add(before b) { return befores_.push_back(std::move(b)), *this; }
     making& lips(length<Unit> depth) { return lips_ = depth, *this; }
-    /// Every row so far that is not sewn by hand: its stitch, and how far it is sewn back over at each end.
+    /// Every row and seam so far that is not sewn by hand: its stitch, and how far it is sewn back over at each end.
     making& sewn_by_machine(const stitch_type& stitch, length<Unit> overrun) {
-        for (stitching<Unit>& row : rows_)
-            if (!row.by_hand) {
-                row.stitch = stitch;
-                row.overrun = overrun;
-            }
+        const auto sew_all = [&](auto& all) {
+            for (auto& row : all)
+                if (!row.by_hand) {
+                    row.stitch = stitch;
+                    row.overrun = overrun;
+                }
+        };
+        sew_all(rows_);
+        sew_all(seams_);
         return *this;
     }
 

@@ -105,6 +105,7 @@ struct work_step {
     closed_by closing = closed_by::nothing;
     length<Unit> width{};   ///< of a slit: cloth taken away
     length<Unit> overrun{}; ///< sewn back over at both ends
+    std::int64_t runs = 1;  ///< of a seam: in so many rows, between what is left open
     stitch_type stitch = turncloth::stitch(301);
     bool by_hand = false;
     bool film = false;        ///< no iron and no pins

@@ -10,6 +10,7 @@
 //   placing<U>   span_list<U>              a piece sewn onto another; spans that must fill a side
 //   zipper<U>                              openings on a piece, and what they are cut from
 //   must_reach<U>   sewing<U>              what must be long enough; a stitch, for its thread
+//   way_of_making<U>                       what made_as is given: made_as.hpp
 //
 //   project<inch> roll("Hand-tool roll", finished_size(20_in, 12_in));
 //   auto& outer = roll.add(piece<inch>("outer", "canvas", panel(roll.finished(), all_round(self_binding("1/2"_in)))));
@@ -19,7 +20,6 @@
 #ifndef TURNCLOTH_SHEET_PROJECT_HPP
 #define TURNCLOTH_SHEET_PROJECT_HPP
 
-#include <turncloth/making/design.hpp>
 #include <turncloth/marks/mapping.hpp>
 #include <turncloth/marks/row.hpp>
 #include <turncloth/notions/thread.hpp>
@@ -29,13 +29,27 @@
 
 #include <cstdint>
 #include <deque>
-#include <optional>
+#include <memory>
 #include <string>
 #include <string_view>
 #include <utility>
 #include <vector>
 
 namespace turncloth {
+
+template <length_unit Unit>
+class making; // making/design.hpp
+namespace detail {
+template <length_unit Unit>
+class sheet_draft;
+} // namespace detail
+
+/// A design, and what carries it out for a sheet. Only a program that has one compiles what carries it out.
+template <length_unit Unit>
+struct way_of_making {
+    std::shared_ptr<const making<Unit>> design{};
+    void (*carry_out)(detail::sheet_draft<Unit>&, const making<Unit>&) = nullptr;
+};
 
 /// Zippers sewn across one piece, right to left, each centred on a place down from one of its edges.
 template <length_unit Unit>
@@ -141,13 +155,17 @@ public:
     }
     std::int64_t most_layers() const { return most_layers_; }
     /// How it is made, operation by operation: parts that bear a piece's name are that piece. The sheet then carries this
-    /// out, and its steps, thread and refusals are read from that; without it, from the pieces' finishes. What the project
-    /// itself says of it is there to begin with: see making_of.hpp.
-    project& made_as(making<Unit> design) {
-        design_ = std::move(design);
+    /// out, and its steps, thread and refusals are read from that; without it, from the pieces' finishes. `design` is a
+    /// making<Unit>, and made_as.hpp is to be included. What the project itself says of it is there to begin with: see
+    /// making_of.hpp.
+    template <class Design>
+    project& made_as(Design&& design) {
+        way_ = carried_out(std::forward<Design>(design));
         return *this;
     }
-    const std::optional<making<Unit>>& design() const { return design_; }
+    /// Null, as the way's, for a project that does not say how it is made.
+    const making<Unit>* design() const { return way_.design.get(); }
+    const way_of_making<Unit>& way() const { return way_; }
 
 private:
     template <class T>
@@ -170,7 +188,7 @@ private:
     std::vector<sheet_caution> cautions_;
     std::vector<std::string> preparations_;
     std::int64_t most_layers_ = usual_most_layers;
-    std::optional<making<Unit>> design_;
+    way_of_making<Unit> way_{};
 };
 
 TURNCLOTH_ONCE(class project<inch>);

@@ -62,8 +62,10 @@ class lazy_final_lines {
 public:
     lazy_final_lines(const stack& s, const std::vector<std::vector<bounds>>& holes) : stack_(&s), holes_(&holes) {
         plies_of_.resize(holes.size());
-        for (std::size_t i = 0; i < s.plies.size(); ++i)
+        for (std::size_t i = 0; i < s.plies.size(); ++i) {
             plies_of_[s.plies[i].part].push_back(static_cast<std::uint32_t>(i));
+            round_.push_back(bounds_of(s.plies[i].area));
+        }
     }
 
     /// Appends the row's stretches. Returns whether all that was sewn together still lies together.
@@ -105,10 +107,13 @@ private:
     };
 
     void hold(const sewn_row& row, const sewn_span& span, const sewn_span::pierced& pierced) {
+        const lie back = inverse(pierced.how);
         for (const std::uint32_t q : plies_of_[pierced.part]) {
             const ply& p = stack_->plies[q];
-            const lie since = after(inverse(pierced.how), p.how);
+            const lie since = after(back, p.how);
             const table_line now = carried(row.at, since);
+            if (misses(now, round_[q]))
+                continue;
             const stretch run = carried({span.from, span.to}, row.at, since);
             const stretch in = within_or_on(p.area, now);
             const stretch both{std::max(run.from, in.from), std::min(run.to, in.to)};
@@ -125,6 +130,9 @@ private:
                 }
         }
     }
+    static bool misses(const table_line& at, const bounds& round) {
+        return at.level ? at.at < round.top || round.bottom < at.at : at.at < round.left || round.right < at.at;
+    }
     /// The stretch of a line that runs through a hole or along its edge.
     static stretch gone_along(const bounds& hole, const table_line& at) {
         if (at.level ? hole.top <= at.at && at.at <= hole.bottom : hole.left <= at.at && at.at <= hole.right)
@@ -133,8 +141,9 @@ private:
     }
     /// Whether the ply has no cloth on either side of the line all along the run: it does not reach there, or a hole
     /// does.
-    bool is_gone(const ply& p, const table_line& at, const stretch& run) const {
-        const bounds round = bounds_of(p.area);
+    bool is_gone(std::uint32_t ply_number, const table_line& at, const stretch& run) const {
+        const ply& p = stack_->plies[ply_number];
+        const bounds& round = round_[ply_number];
         bool before = (at.level ? round.top : round.left) < at.at,
              beyond = at.at < (at.level ? round.bottom : round.right);
         for (const bounds& own : (*holes_)[p.part]) {
@@ -154,7 +163,7 @@ private:
         for (const holding& h : held_) {
             const table_line at = carried(row.at, h.since);
             const stretch run = carried(piece, row.at, h.since);
-            if (h.then.from > piece.from || h.then.to < piece.to || is_gone(stack_->plies[h.ply], at, run))
+            if (h.then.from > piece.from || h.then.to < piece.to || is_gone(h.ply, at, run))
                 continue;
             if (first)
                 made = {at, run, h.ply, h.ply};
@@ -172,6 +181,7 @@ private:
     const stack* stack_;
     const std::vector<std::vector<bounds>>* holes_;
     std::vector<std::vector<std::uint32_t>> plies_of_{};
+    std::vector<bounds> round_{}; ///< each ply
     std::vector<holding> held_{}; ///< while one span is looked at
     std::vector<whole> stops_{};
 };

@@ -1,7 +1,7 @@
 // Gaps between plies, flooded into hollows, and the passages by which hollows open.
 //
 //   class gaps(cells, rows, opened)     rows: what is held together; opened: slits, zippers, mouths
-//     .gap_between(slab, k, i)          in that cell, the gap between its plies i and i + 1, numbered from 1, numbered from 1
+//     .gap_between(slab, k, i)          in that cell, the gap between its plies i and i + 1, numbered from 1
 //     .hollow_of(gap)                   gaps of one hollow have one number; outside is 0
 //     .walls_of(gap)                    the two walls, the smaller number first
 //     .passages()                       where a hollow goes on into another or outside
@@ -154,7 +154,7 @@ private:
             if (in_a == a.size() && in_b == b.size())
                 return;
             go_to(y);
-            whole end = line_ends_after(y);
+            whole end = next_end();
             end = in_a < a.size() ? std::min(end, a[in_a].right) : end;
             end = in_b < b.size() ? std::min(end, b[in_b].left) : end;
             set(a_, s - 1, in_a);
@@ -209,7 +209,8 @@ private:
         std::sort(from, mouths_.end());
         mouths_.erase(std::unique(from, mouths_.end()), mouths_.end());
     }
-    whole line_ends_after(whole y) const {
+    /// Where lines beside the border change next.
+    whole next_end() const {
         whole end = std::numeric_limits<whole>::max();
         if (!along_.empty())
             end = along_[0].run.from;
@@ -239,6 +240,10 @@ private:
     void meet(const border& at) {
         if (a_.over.empty() && b_.over.empty())
             return;
+        const auto cuts = [](const line& l) { return l.opened != nullptr && l.opened->cuts; };
+        if (std::equal(a_.over.begin(), a_.over.end(), b_.over.begin(), b_.over.end()) &&
+            std::none_of(beside_.begin(), beside_.end(), cuts))
+            return go_on(at);
         find_going_on();
         find_folds(a_, at);
         find_folds(b_, at);
@@ -252,6 +257,16 @@ private:
             part(at);
             if (!more)
                 return;
+        }
+    }
+    /// All plies lie on both sides: each gap meets its own like.
+    void go_on(const border& at) {
+        for (std::size_t i = 1; i < a_.over.size(); ++i) {
+            const std::size_t one = a_.first + i - 1, other = b_.first + i - 1;
+            if (is_sewn(a_.over[i - 1], a_.over[i]))
+                barriers_.push_back({one, other, at});
+            else
+                link(one, other, at);
         }
     }
     void find_going_on() {

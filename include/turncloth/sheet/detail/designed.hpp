@@ -1,6 +1,6 @@
 // The steps of a project that says how it is made: its design carried out, each fault of it a reason.
 //
-//   add_steps(draft)      from the design where there is one, from the pieces' finishes otherwise
+//   designed<U>(draft, design).add_steps()
 //
 // A part that bears a piece's name is that piece, cut as large and as often. Parts of no piece are bought as they are, such
 // as a zipper's tape.
@@ -9,7 +9,7 @@
 
 #include <turncloth/making/executed.hpp>
 #include <turncloth/making/work_plan.hpp>
-#include <turncloth/sheet/detail/order.hpp>
+#include <turncloth/sheet/detail/draft.hpp>
 #include <turncloth/sheet/detail/turn_of_cloth.hpp>
 
 #include <algorithm>
@@ -91,14 +91,6 @@ private:
     sheet_draft<Unit>& draft_;
     const making<Unit>& design_;
 };
-
-template <length_unit Unit>
-void add_steps(sheet_draft<Unit>& draft) {
-    if (draft.from().design())
-        designed<Unit>(draft, *draft.from().design()).add_steps();
-    else if (draft.is_sound())
-        draft.made().steps = steps_by_name(draft);
-}
 
 } // namespace turncloth::detail
 

@@ -4,8 +4,8 @@
 
 #include <turncloth/sheet/bulk.hpp>
 #include <turncloth/sheet/detail/cautions.hpp>
-#include <turncloth/sheet/detail/designed.hpp>
 #include <turncloth/sheet/detail/joined.hpp>
+#include <turncloth/sheet/detail/order.hpp>
 #include <turncloth/sheet/detail/pieces.hpp>
 #include <turncloth/sheet/detail/thread.hpp>
 #include <turncloth/sheet/detail/zippers.hpp>
@@ -14,6 +14,15 @@
 namespace turncloth {
 
 namespace detail {
+
+/// From the design where there is one, from the pieces' finishes otherwise.
+template <length_unit Unit>
+void add_steps(sheet_draft<Unit>& draft) {
+    if (draft.from().design() != nullptr)
+        draft.from().way().carry_out(draft, *draft.from().design());
+    else if (draft.is_sound())
+        draft.made().steps = steps_by_name(draft);
+}
 
 template <length_unit Unit>
 sheet<Unit> worked_out(const project<Unit>& p) {
