@@ -63,17 +63,13 @@ inline parsed<orders> parse(int argc, char** argv) {
                                  "given, as the drafting was made")
                       ->transform(CLI::CheckedTransformer(named_units()).description(""))
                       ->type_name("UNITS");
-    auto* cloth = app.add_option("--cloth", width, "The width of the cloth: adds how much to buy and how pieces lie")
-                      ->check(refused_by(read_width))
-                      ->type_name("LENGTH");
-    app.add_option("--selvedge", selvedge, "What is not used at each edge of the cloth")
-        ->check(refused_by(read_size))
-        ->type_name("LENGTH")
-        ->needs(cloth);
-    app.add_option("--gap", gap, "The least distance between pieces on the cloth")
-        ->check(refused_by(read_size))
-        ->type_name("LENGTH")
-        ->needs(cloth);
+    const auto add_length = [&](const char* name, std::string& to, auto read, const char* about) {
+        return app.add_option(name, to, about)->check(refused_by(read))->type_name("LENGTH");
+    };
+    auto* cloth =
+        add_length("--cloth", width, read_width, "The width of the cloth: adds how much to buy and how pieces lie");
+    add_length("--selvedge", selvedge, read_size, "What is not used at each edge of the cloth")->needs(cloth);
+    add_length("--gap", gap, read_size, "The least distance between pieces on the cloth")->needs(cloth);
     app.add_flag("--quiet", o.quiet, "Print nothing but errors");
     try {
         app.parse(argc, argv);

@@ -7,17 +7,14 @@ namespace {
 /// Sets one thing below the other.
 class setter {
 public:
-    setter(page& on, const text_measure& letters) : on_(on), letters_(letters) {}
+    setter(page& on, const text_measure* letters) : on_(on), by_(letters) {}
 
-    double top() const { return y_; }
     void down(double height) { y_ += height; }
 
     void words(const std::string& text, double size = 3.2, bool bold = false) {
-        const detail::lettering by(&letters_);
-        for (const std::string& line : by.wrapped(text, size, on_.width - 2 * tiles::margin, 99, bold)) {
-            on_.write({tiles::margin, y_ + size}, line, size).bold = bold;
-            y_ += size * 1.4;
-        }
+        detail::text_block set;
+        set.add(by_, text, {size, size * 1.4, bold}, on_.width - 2 * tiles::margin);
+        y_ = set.draw(on_, {tiles::margin, y_ - 0.4 * size}) + 0.4 * size;
     }
     void test_square(double x, double side, const char* name) {
         on_.draw_closed(test_square_pen, page_area{x, y_, side, side});
@@ -27,18 +24,17 @@ public:
 
 private:
     page& on_;
-    const text_measure& letters_;
+    detail::lettering by_;
     double y_ = tiles::margin;
 };
 
 } // namespace
 
-page first_page(const std::string& title, const std::vector<std::string>& contents, bool with_cloth,
-                const page_orders& orders, const text_measure& letters) {
-    page on{.width = orders.on.narrow(), .height = orders.on.wide(), .title = title};
-    setter to(on, letters);
-    to.words(title, 7, true);
-    to.words("Print at 100 % (actual size), on " + std::string(orders.on.name()) +
+page first_page(const std::vector<std::string>& contents, bool with_cloth, const drawing_options& options) {
+    page on{.width = options.on.narrow(), .height = options.on.wide(), .title = options.project};
+    setter to(on, options.letters);
+    to.words(options.project, 7, true);
+    to.words("Print at 100 % (actual size), on " + std::string(options.on.name()) +
              ". Measure both squares before anything is cut: if a side is off by as much as a line is wide, set the "
              "printer to 100 % and print again.");
     to.down(2);

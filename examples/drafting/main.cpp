@@ -17,16 +17,16 @@ using namespace drafting;
 void complain(const std::string& what) { std::fprintf(stderr, "turncloth_drafting: %s\n", what.c_str()); }
 
 template <class Unit>
-void tell(const made_drafting<Unit>& made, const std::vector<sheet_cloth<Unit>>& cloths, const page_orders& by,
+void tell(const made_drafting<Unit>& made, const std::vector<sheet_cloth<Unit>>& cloths, const ruler& shown,
           const std::string& printed) {
     std::string text = made.title + "\n";
     for (const made_piece<Unit>& piece : made.pieces) {
         const cut_size<Unit> size = bounding_size(piece);
         text += "  " + piece.says.name + ", " + std::to_string(piece.says.count) + " of " + piece.says.material +
-                ": within " + to_text(size.width(), by.shown) + " x " + to_text(size.height(), by.shown) + "\n";
+                ": within " + to_text(size.width(), shown) + " x " + to_text(size.height(), shown) + "\n";
     }
     for (const sheet_cloth<Unit>& cloth : cloths)
-        text += "  buy " + to_text(cloth.bought.bought, by.shown) + " of " + cloth.material +
+        text += "  buy " + to_text(cloth.bought.bought, shown) + " of " + cloth.material +
                 " at least, by bounding rectangles\n";
     std::fputs((text + printed).c_str(), stdout);
 }
@@ -34,13 +34,14 @@ void tell(const made_drafting<Unit>& made, const std::vector<sheet_cloth<Unit>>&
 template <class Unit>
 void make(const made_drafting<Unit>& made, const orders& o) {
     constexpr bool in_inches = std::is_same_v<Unit, inch>;
-    page_orders by{.on = o.on};
-    by.shown.shows = o.shows.value_or(in_inches ? units_shown::inches : units_shown::centimetres);
-    const auto cloths = o.cloth ? laid_out(made, *o.cloth, by.shown) : std::vector<sheet_cloth<Unit>>();
-    const std::vector<page> pages = pages_of(made, cloths, by, painter::pdf_letters());
+    const ruler shown{.shows = o.shows.value_or(in_inches ? units_shown::inches : units_shown::centimetres)};
+    const painter::pdf_letters letters;
+    const auto cloths = o.cloth ? laid_out(made, *o.cloth, shown) : std::vector<sheet_cloth<Unit>>();
+    const std::vector<page> pages =
+        pages_of(made, cloths, shown, {.project = made.title, .on = o.on, .letters = &letters});
     allotment::write_file(o.to, painter::pdf_of(made.title, pages));
     if (!o.quiet)
-        tell(made, cloths, by,
+        tell(made, cloths, shown,
              std::to_string(pages.size()) + " pages of " + std::string(o.on.name()) + " in " + o.to + "\n");
 }
 

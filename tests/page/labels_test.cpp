@@ -14,13 +14,25 @@ using namespace turncloth;
 using drawn::dejavu_width;
 
 TEST_CASE("labels are spread along a margin: in order, apart, within it, and no further than need be") {
-    using detail::spread;
+    const auto spread = [](const std::vector<double>& wanted, const std::vector<double>& sizes, double from,
+                           double to) {
+        std::vector<detail::on_margin> labels;
+        for (std::size_t i = 0; i < wanted.size(); ++i)
+            labels.push_back({wanted[i], sizes[i]});
+        CHECK(detail::spread(labels, from, to));
+        std::vector<double> centres;
+        for (const detail::on_margin& l : labels)
+            centres.push_back(l.centre);
+        return centres;
+    };
     CHECK(spread({}, {}, 0, 10).empty());
     CHECK(spread({3, 20}, {4, 4}, 0, 30) == std::vector<double>{3, 20});             // none need move
     CHECK(spread({10, 10}, {4, 4}, 0, 30) == std::vector<double>{8, 12});            // each gives way by half
     CHECK(spread({10, 10, 13}, {4, 4, 4}, 0, 30) == std::vector<double>{7, 11, 15}); // and all three by their mean
     CHECK(spread({0, 0}, {4, 4}, 0, 30) == std::vector<double>{2, 6});               // but not off the margin
     CHECK(spread({30, 30}, {4, 4}, 0, 30) == std::vector<double>{24, 28});
+    std::vector<detail::on_margin> too_many{{10, 20}, {10, 11}};
+    CHECK_FALSE(detail::spread(too_many, 0, 30));
     at_random::seeded<std::mt19937> random(7);
     while (random.another_of(2000)) {
         std::vector<double> wanted, sizes;

@@ -24,7 +24,6 @@
 #include <cmath>
 #include <cstddef>
 #include <string>
-#include <string_view>
 #include <utility>
 #include <vector>
 
@@ -105,14 +104,9 @@ private:
 
     /// Corners that are made alike and have as many layers at most share a sentence.
     void find_corners() {
-        const page_area& m = shown.middle;
-        const double w = shown.view.width(), h = shown.view.height();
         constexpr const char* names[] = {"top left", "top right", "bottom right", "bottom left"};
         for (const corner c : every_corner) {
-            const auto i = static_cast<std::size_t>(c);
-            const page_area where{is_right(c) ? m.right() : 0, is_low(c) ? m.bottom() : 0,
-                                  is_right(c) ? w - m.right() : m.x, is_low(c) ? h - m.bottom() : m.y};
-            shown.corners[i] = where;
+            const page_area where = shown.part(is_right(c) ? 2 : 0, is_low(c) ? 2 : 0);
             std::size_t most = 0;
             for (const folded_region& r : shown.view.within(where).regions())
                 most = std::max(most, r.layers);
@@ -123,9 +117,9 @@ private:
             const auto same = std::find_if(corner_words_.begin(), corner_words_.end(),
                                            [&](const auto& words) { return words.second == way; });
             if (same == corner_words_.end())
-                corner_words_.emplace_back(names[i], way);
+                corner_words_.emplace_back(names[static_cast<std::size_t>(c)], way);
             else
-                same->first += sentence({", ", names[i]});
+                same->first += sentence({", ", names[static_cast<std::size_t>(c)]});
         }
     }
 

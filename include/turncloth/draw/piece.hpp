@@ -34,24 +34,13 @@ inline constexpr kind_of_line cut_edge_line = {{"cut", 0.6}, "cut edge"},
                               eyelet_line = {{"eyelet", 0.2}, "eyelet"};
 inline constexpr pen brought_pen = {"brought to", 0.2};
 
-inline constexpr line_kind all_line_kinds[] = {line_kind::fold, line_kind::stitching, line_kind::mark,
-                                               line_kind::placement, line_kind::slit};
-
-constexpr kind_of_line line_of(line_kind kind) {
-    switch (kind) {
-    case line_kind::fold:
-        return {{"fold", 0.4, {3, 1.5}}, "fold"};
-    case line_kind::stitching:
-        return {stitching_pen, "stitching"};
-    case line_kind::mark:
-        return {{"mark", 0.25, {6, 1, 1, 1}}, "mark"};
-    case line_kind::placement:
-        return {{"placement", 0.35, {0.35, 1.4}}, "placement"};
-    case line_kind::slit:
-        break;
-    }
-    return {{"slit", 0.7, {0.7, 0.7}}, "slit"};
-}
+/// Those drawn first lie below.
+inline constexpr std::pair<line_kind, kind_of_line> drawn_lines[] = {
+    {line_kind::fold, {{"fold", 0.4, {3, 1.5}}, "fold"}},
+    {line_kind::stitching, {stitching_pen, "stitching"}},
+    {line_kind::mark, {{"mark", 0.25, {6, 1, 1, 1}}, "mark"}},
+    {line_kind::placement, {{"placement", 0.35, {0.35, 1.4}}, "placement"}},
+    {line_kind::slit, {{"slit", 0.7, {0.7, 0.7}}, "slit"}}};
 
 /// Clockwise from the upper left; twelve points where a square of `c` is cut out of each corner.
 inline std::vector<page_point> cut_outline(double w, double h, double c) {
@@ -85,9 +74,8 @@ inline void put_in_order(std::vector<margin_label>& labels, bool from_right) {
     labels.erase(std::unique(labels.begin(), labels.end(), same), labels.end());
     const std::vector<margin_label> all = labels;
     std::erase_if(labels, [&](const margin_label& end) { // those at one place are neighbours
-        const auto first =
-            std::partition_point(all.begin(), all.end(), [&](const margin_label& l) { return l.at < end.at; });
-        const auto last = std::partition_point(first, all.end(), [&](const margin_label& l) { return l.at <= end.at; });
+        const auto [first, last] = std::equal_range(
+            all.begin(), all.end(), end, [](const margin_label& a, const margin_label& b) { return a.at < b.at; });
         return end.of_end && std::any_of(first, last, [&](const margin_label& l) {
                    return !l.of_end && std::tie(l.figure, l.from) == std::tie(end.figure, end.from);
                });
@@ -109,10 +97,10 @@ public:
             made_.words.small_print.emplace_back(caution::film_and_iron);
         name_sizes();
         add_edges();
-        for (const line_kind kind : all_line_kinds)
+        for (const auto& [kind, drawn] : drawn_lines)
             for (const sheet_line<Unit>& l : from_.lines)
                 if (l.kind == kind)
-                    add(l);
+                    add(l, drawn);
         if (!made_.arrows.empty())
             say("pleats: each arrow runs from a fold to the placement line that it is brought to");
         add_corner();
@@ -194,12 +182,11 @@ private:
             {"eyelets: holes of ", unbroken(written(row.size.hole)), ", rims of ", unbroken(written(row.size.rim))}));
     }
 
-    void add(const sheet_line<Unit>& l) {
+    void add(const sheet_line<Unit>& l, const kind_of_line& drawn) {
         const bool level = is_level(l.parallel_to);
         const double at = from_near_edge(l, l.from_cut_edge.value()), begins = in_mm(l.begins), ends = in_mm(l.ends);
         const auto stretch = [&](double from, double to) {
-            made_.draw(line_of(l.kind),
-                       level ? page_segment{{from, at}, {to, at}} : page_segment{{at, from}, {at, to}});
+            made_.draw(drawn, level ? page_segment{{from, at}, {to, at}} : page_segment{{at, from}, {at, to}});
         };
         for (const short_mark<Unit>& t : l.only)
             if (t.at == edge::top || t.at == edge::left)

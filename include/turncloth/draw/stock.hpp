@@ -236,9 +236,8 @@ private:
     }
 
     void say_how() {
-        std::string how = sentence({"The figures under a bar say how far from its start, at the left, each "
-                                    "piece ends, rounded to ",
-                                    graduation_text(by_), ", each from the exact length."});
+        std::string how =
+            "The figures under a bar say how far from its start, at the left, each piece ends, " + rounded_note(by_);
         if (loses())
             how += sentence({" Cut there; each cut then takes ", written(from_.rules.loss_per_cut),
                              ", which the places of those that follow allow for."});

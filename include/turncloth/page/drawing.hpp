@@ -135,9 +135,7 @@ public:
             for (const margin_label& l : *side)
                 labels.push_back(sentence({l.what, ", ", l.distance()}));
         page on = frame_->begin(to_.scale, from_->warnings, labels);
-        double y = page_margin - 1;
-        for (const std::string& line : warnings_)
-            on.write({page_margin, y += line_height}, line, body_size).bold = true;
+        warnings_.draw(on, {page_margin, page_margin - 1});
         for (const page_stroke& s : from_->strokes)
             on.strokes.push_back(to_(s));
         for (const drawn_arrow& a : from_->arrows)
@@ -209,11 +207,10 @@ private:
         words.lists.push_back(std::move(numbers)); // which the labels tell
         words.told = words.lists.size() == 1 ? 1 : words.told;
         frame_.emplace(words, options, paper.width, paper.height);
-        warnings_.clear();
+        warnings_ = {};
         for (const std::string& warning : from_->warnings)
-            for (std::string& line : by_.wrapped(warning, body_size, frame_->picture.width, 3, true))
-                warnings_.push_back(std::move(line));
-        top_ = static_cast<double>(warnings_.size()) * line_height;
+            warnings_.add(by_, warning, bold_text, frame_->picture.width, 3);
+        top_ = warnings_.height();
     }
 
     /// A thing whose words alone are too much for the page is drawn all the same, small.
@@ -314,7 +311,7 @@ private:
     lettering by_;
     margin above_, at_right_;
     std::optional<page_frame> frame_{};
-    std::vector<std::string> warnings_{};
+    text_block warnings_{};
     placement to_{};
     page_point spare_{};
     double top_ = 0, core_right_ = 0, margin_top_ = 0;

@@ -16,7 +16,6 @@
 #define TURNCLOTH_PAGE_PAGE_HPP
 
 #include <array>
-#include <cstddef>
 #include <string>
 #include <string_view>
 #include <utility>

@@ -8,8 +8,8 @@
 #include <turncloth/draw/detail/folded_view.hpp>
 
 #include <algorithm>
-#include <array>
 #include <cstddef>
+#include <initializer_list>
 #include <optional>
 #include <string>
 #include <utility>
@@ -32,10 +32,16 @@ struct interruption {
 /// A folded panel as it is seen from the back, in mm of cloth, and how much of it is left out of the view.
 struct folded_shown {
     folded_view view{0, 0, {}};
-    page_area middle{};                 ///< inward of all turned cloth
-    std::array<page_area, 4> corners{}; ///< as far as cloth of both edges is turned; empty where one is not
+    page_area middle{}; ///< inward of all turned cloth
     interruption across{}, down{};
 
+    /// One of nine, numbered from 0 rightward and down: a corner, as far as cloth of both edges is turned, a hem between
+    /// two corners, or the middle.
+    page_area part(int column, int row) const {
+        const double x[] = {0, middle.x, middle.right(), view.width()},
+                     y[] = {0, middle.y, middle.bottom(), view.height()};
+        return {x[column], y[row], x[column + 1] - x[column], y[row + 1] - y[row]};
+    }
     page_point operator()(page_point p) const { return {across(p.x), down(p.y)}; }
     page_segment operator()(const page_segment& s) const { return {(*this)(s.from), (*this)(s.to)}; }
 
@@ -79,11 +85,14 @@ public:
 
     /// Whether every region of a corner holds its number.
     bool write() {
-        std::vector<folded_region> all = regions();
+        std::vector<folded_region> all = regions({{1, 1}, {1, 0}, {2, 1}, {1, 2}, {0, 1}});
+        // A hem ends where the piece alone begins, which the middle's number tells.
+        const page_area& m = shown_.middle;
+        if (m.width > too_thin && m.height > too_thin)
+            std::erase_if(all, [&](const folded_region& r) { return r.layers == 1 && !r.holds(shown_(m.middle())); });
         const std::size_t outside_corners = all.size();
-        for (const page_area& c : shown_.corners)
-            for (folded_region& r : shown_.regions_in(c))
-                all.push_back(std::move(r));
+        for (folded_region& r : regions({{2, 0}, {0, 0}, {0, 2}, {2, 2}}))
+            all.push_back(std::move(r));
         bool room_in_corners = true;
         std::vector<const folded_region*> waiting;
         for (std::size_t i = 0; i < all.size(); ++i)
@@ -106,19 +115,11 @@ private:
 
     double width_of(const folded_region& r) const { return at_.by.width(std::to_string(r.layers), body_size) + 1.2; }
 
-    /// Of the middle and the hems.
-    std::vector<folded_region> regions() const {
-        const page_area& m = shown_.middle;
-        const double w = shown_.view.width(), h = shown_.view.height();
+    std::vector<folded_region> regions(std::initializer_list<std::pair<int, int>> parts) const {
         std::vector<folded_region> all;
-        for (const page_area& a :
-             {m, page_area{m.x, 0, m.width, m.y}, page_area{m.right(), m.y, w - m.right(), m.height},
-              page_area{m.x, m.bottom(), m.width, h - m.bottom()}, page_area{0, m.y, m.x, m.height}})
-            for (folded_region& r : shown_.regions_in(a))
+        for (const auto& [column, row] : parts)
+            for (folded_region& r : shown_.regions_in(shown_.part(column, row)))
                 all.push_back(std::move(r));
-        // A hem ends where the piece alone begins, which the middle's number tells.
-        if (m.width > too_thin && m.height > too_thin)
-            std::erase_if(all, [&](const folded_region& r) { return r.layers == 1 && !r.holds(shown_(m.middle())); });
         return all;
     }
 

@@ -1,7 +1,7 @@
 // What is written on the drawing of an outline: its edges, its name, its grain, its notches and crossings.
 //
 //   outline_words                          of each edge, notch and crossing, in mm of cloth as the page has it
-//   mark_outline(page, place, words)       at any scale
+//   outline_marker(page, place, words).write()     at any scale
 //   longest_chord(corners, line)           the longest stretch of a line, or of one beside it, in a piece
 //
 // Words get room where no line and no other word is, first come first served: beside their edge, else off it with a

@@ -57,10 +57,10 @@ public:
             words.append(", ").append(unbroken(note));
         const double labels = labels_.empty() ? 1.5 : label_lead + small_line_height + 1.5;
         times_width_ = by.width(b.times, body_size, true) + 2;
-        heading_ = by.wrapped(
-            words + ": " + b.listed, body_size, room.width - times_width_,
+        heading_.add(
+            by, words + ": " + b.listed, body_text, room.width - times_width_,
             static_cast<std::size_t>(std::max(1.0, (room.height - bar_height - below_ - labels) / line_height)));
-        above_ = static_cast<double>(heading_.size()) * line_height + labels;
+        above_ = heading_.height() + labels;
     }
 
     const stock_bar& bar() const { return *bar_; }
@@ -68,9 +68,7 @@ public:
 
     void draw(page& on, double top) const {
         on.write({room_.x, top - 0.8 + line_height}, bar_->times, body_size).bold = true;
-        for (std::size_t i = 0; i < heading_.size(); ++i)
-            on.write({room_.x + times_width_, top - 0.8 + static_cast<double>(i + 1) * line_height}, heading_[i],
-                     body_size);
+        heading_.draw(on, {room_.x + times_width_, top - 0.8});
         const double y = top + above_;
         draw_lines(on, y);
         draw_labels(on, y);
@@ -79,10 +77,9 @@ public:
 
 private:
     /// What stands above the bar, or below it; `from` and `to` are where across the page it belongs.
-    struct label {
+    struct label : on_margin {
         double from, to;
         std::vector<std::string> lines;
-        double centre = 0;
     };
     static constexpr double bar_height = 9, label_lead = 5.5, figure_lead = 7, upright_figure = small_line_height + 0.6;
 
@@ -90,8 +87,15 @@ private:
     bool fits_in(const std::vector<std::string>& lines, const stock_bar::piece& p) const {
         return by_.widest(lines, small_size) + 1.2 <= (p.to - p.from) / scale_;
     }
-    static double tall(const label& l) { return static_cast<double>(l.lines.size()) * small_line_height; }
-    double wide(const label& l) const { return by_.widest(l.lines, small_size); }
+    static double tall(const std::vector<std::string>& lines) {
+        return static_cast<double>(lines.size()) * small_line_height;
+    }
+    double wide(const std::vector<std::string>& lines) const { return by_.widest(lines, small_size); }
+    label label_of(double from, double to, std::vector<std::string> lines, bool turned = false) const {
+        const double size = turned ? tall(lines) + upright_figure - small_line_height : wide(lines) + 2;
+        return {{(x(from) + x(to)) / 2, size}, x(from), x(to), std::move(lines)};
+    }
+    bool spread_out(std::vector<label>& all) const { return spread(all, room_.x, room_.right()); }
 
     /// Of pieces too narrow for the shortest of their words: those side by side that share a letter share a label.
     void add_labels() {
@@ -104,34 +108,15 @@ private:
             if (!fits_in({words}, pieces[i]))
                 (pieces[i].letter.empty() ? of_rest : of_letters)
                     .push_back(
-                        {x(pieces[i].from), x(pieces[i + n - 1].to), {n > 1 ? sentence({n, " ", words}) : words}});
+                        label_of(pieces[i].from, pieces[i + n - 1].to, {n > 1 ? sentence({n, " ", words}) : words}));
         }
         labels_ = of_letters;
         labels_.insert(labels_.end(), of_rest.begin(), of_rest.end());
-        const auto size = [&](const label& l) { return wide(l) + 2; };
-        if (spread_out(labels_, size))
+        if (spread_out(labels_))
             return;
         labels_ = of_rest;
         notes_.emplace_back("too narrow to be lettered but in this order");
-        spread_out(labels_, size);
-    }
-
-    /// False where there is no room for all.
-    template <class Size>
-    bool spread_out(std::vector<label>& all, Size size) const {
-        std::vector<double> wanted, sizes;
-        double total = 0;
-        for (const label& l : all) {
-            wanted.push_back((l.from + l.to) / 2);
-            sizes.push_back(size(l));
-            total += sizes.back();
-        }
-        if (total > room_.width)
-            return false;
-        const std::vector<double> centres = spread(wanted, sizes, room_.x, room_.right());
-        for (std::size_t i = 0; i < all.size(); ++i)
-            all[i].centre = centres[i];
-        return true;
+        spread_out(labels_);
     }
 
     /// In the first of the manners that has room for all. In the last, cuts that stand apart are all figured, and so
@@ -141,8 +126,8 @@ private:
             return;
         const std::size_t every = round_number([&](std::size_t n) { return place_figures(true, true, n); });
         if (every > 1)
-            notes_.push_back(sentence(
-                {"every ", std::to_string(every), every == 2 ? "nd" : "th", " cut figured where they are close"}));
+            notes_.push_back(
+                sentence({"every ", every, every == 2 ? "nd" : "th", " cut figured where they are close"}));
     }
 
     /// False where it would be too crowded: figures that stand far from their cuts are hard to follow.
@@ -155,16 +140,14 @@ private:
             in_crowd = (c.at - before) / scale_ >= upright_figure ? 0 : in_crowd + 1;
             before = c.at;
             if (in_crowd % every == 0)
-                figures_.push_back({x(c.at), x(c.at), in_a_line ? std::vector{c.in_a_line} : c.figures});
+                figures_.push_back(label_of(c.at, c.at, in_a_line ? std::vector{c.in_a_line} : c.figures, turned));
         }
-        for (const label& l : figures_)
-            depth = std::max(depth, turned ? wide(l) : tall(l));
-        if (!spread_out(figures_, [&](const label& l) {
-                return turned ? tall(l) + upright_figure - small_line_height : wide(l) + 2;
-            }))
+        if (!spread_out(figures_))
             return false;
-        for (const label& l : figures_)
-            stray = std::max(stray, std::fabs(l.centre - l.from));
+        for (const label& l : figures_) {
+            depth = std::max(depth, turned ? wide(l.lines) : tall(l.lines));
+            stray = std::max(stray, std::fabs(l.centre - l.wanted));
+        }
         below_ = figures_.empty() ? 0 : figure_lead + depth + 1;
         return stray <= (turned ? 16 : 8);
     }
@@ -205,11 +188,10 @@ private:
         const double near = top - 1, far = top - label_lead;
         for (const label& l : labels_) {
             const bool several = l.lines[0].front() >= '1' && l.lines[0].front() <= '9';
-            const double middle = (l.from + l.to) / 2;
             if (several)
                 on.draw(leader_pen, {{l.from, near}, {l.to, near}});
             on.draw(leader_pen,
-                    {{middle, several ? near : top}, {middle, near - 0.7}, {l.centre, far + 0.7}, {l.centre, far}});
+                    {{l.wanted, several ? near : top}, {l.wanted, near - 0.7}, {l.centre, far + 0.7}, {l.centre, far}});
             on.write({l.centre, far - 0.8}, l.lines[0], small_size, set_from::middle);
         }
     }
@@ -217,11 +199,12 @@ private:
     void draw_figures(page& on, double top) const {
         const double far = top + figure_lead - 0.6;
         for (const label& f : figures_) {
-            on.draw(leader_pen, {{f.from, top}, {f.from, top + 1.5}, {f.centre, far - 1}, {f.centre, far}});
+            on.draw(leader_pen, {{f.wanted, top}, {f.wanted, top + 1.5}, {f.centre, far - 1}, {f.centre, far}});
             for (std::size_t i = 0; i < f.lines.size(); ++i) {
                 const double baseline = (static_cast<double>(i) + 0.8) * small_line_height;
                 if (turned_)
-                    on.write({f.centre - tall(f) / 2 + baseline, far + 0.8}, f.lines[i], small_size, set_from::end)
+                    on.write({f.centre - tall(f.lines) / 2 + baseline, far + 0.8}, f.lines[i], small_size,
+                             set_from::end)
                         .turned = 90;
                 else
                     on.write({f.centre, far + 0.3 + baseline}, f.lines[i], small_size, set_from::middle);
@@ -234,7 +217,8 @@ private:
     double scale_;
     page_area room_;
     std::vector<label> labels_{}, figures_{};
-    std::vector<std::string> notes_{}, heading_{};
+    std::vector<std::string> notes_{};
+    text_block heading_{};
     bool turned_ = false; ///< the figures
     double times_width_ = 0, above_ = 0, below_ = 0;
 };

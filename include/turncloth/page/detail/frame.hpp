@@ -32,27 +32,25 @@ inline constexpr double page_margin = 10, page_gap = 4;
 inline constexpr pen frame_pen = {"frame", 0.35}, leader_pen = {"leader", 0.15},
                      stitching_pen = {"stitching", 0.3, {1, 0.8}}, grain_pen = {"grain", 0.25};
 
-/// The first that is enough of these steps, of ten times them, of a hundred times, ...; in 64 bits whatever the machine,
-/// and at most 8 x 10^15.
-template <class Enough>
-std::int64_t first_in_series(std::initializer_list<std::int64_t> steps, Enough enough) {
-    std::int64_t last = 1;
+/// The first that is enough of these steps, of ten times them, of a hundred times, ...: at most 8 x 10^15, which a double
+/// holds, and an integer of 64 bits.
+template <class Number, class Enough>
+Number first_in_series(std::initializer_list<std::int64_t> steps, Enough enough) {
+    Number last = 1;
     for (std::int64_t ten = 1; ten <= 1'000'000'000'000'000; ten *= 10)
         for (const std::int64_t step : steps)
-            if (enough(last = step * ten))
+            if (enough(last = static_cast<Number>(step * ten)))
                 return last;
     return last;
 }
 /// In 64 bits wherever it is compiled: a bar at a small scale stands for more units than 32 bits count.
 template <class Enough>
 std::uint64_t round_number(Enough enough) {
-    return static_cast<std::uint64_t>(
-        first_in_series({1, 2, 5}, [&](std::int64_t n) { return enough(static_cast<std::uint64_t>(n)); }));
+    return first_in_series<std::uint64_t>({1, 2, 5}, enough);
 }
 template <class Fits>
 double scale_for(Fits fits) {
-    return static_cast<double>(
-        first_in_series({1, 2, 4, 5, 8}, [&](std::int64_t n) { return fits(static_cast<double>(n)); }));
+    return first_in_series<double>({1, 2, 4, 5, 8}, fits);
 }
 
 /// Throws range_error for more than a drawing shows: 1 km of cloth, 100000 pieces, lines or cuts.
@@ -154,8 +152,8 @@ public:
         if (!options.for_screen && !words_.small_print.empty())
             words_.small_print[0].insert(0, "Print at 100 %. ");
         for (const std::string& sentence : words_.small_print)
-            add_wrapped(print_, sentence, small_size, picture.width, 4);
-        print_area_ = lowest(picture, static_cast<double>(print_.size()) * small_line_height + 1);
+            print_.add(by, sentence, small_text, picture.width, 4);
+        print_area_ = lowest(picture, print_.height() + 1);
         take_foot();
         for (auto list = words.lists.rbegin(); list != words.lists.rend(); ++list) {
             const list_in_columns made(by, *list, picture.width, height * words.most_list);
@@ -207,16 +205,11 @@ public:
         for (const auto& [list, where] : lists_)
             list.draw(on, by, {where.x, where.y});
         draw_legend(on);
-        for (std::size_t i = 0; i < sentences_.size(); ++i)
-            on.write({sentences_area_.x, sentences_area_.y + 3 + static_cast<double>(i) * line_height}, sentences_[i],
-                     body_size)
-                .bold = i == 0;
+        sentences_.draw(on, {sentences_area_.x, sentences_area_.y + 3 - line_height});
         if (!options_->for_screen)
             draw_scale(on, scale);
         draw_title(on, which);
-        double down = print_area_.y + 1;
-        for (const std::string& line : print_)
-            on.write({print_area_.x, down += small_line_height}, line, small_size);
+        print_.draw(on, {print_area_.x, print_area_.y + 1});
         return options_->for_screen ? enlarged(std::move(on)) : on;
     }
 
@@ -224,19 +217,9 @@ public:
     static constexpr double on_screen = 1.4;
 
 private:
-    struct title_row {
-        std::string words;
-        double size;
-        bool bold = false;
-    };
-    static constexpr double title_spacing = 1.4; // baseline to baseline, times the size
     static constexpr double legend_width = 44, bars_width = 66, bars_height = 26;
 
-    void add_wrapped(std::vector<std::string>& to, const std::string& words, double size, double width,
-                     std::size_t most) const {
-        for (std::string& line : by.wrapped(words, size, width, most))
-            to.push_back(std::move(line));
-    }
+    static text_style in_title(double size, bool bold = false) { return {size, size * 1.4, bold}; }
 
     /// Side by side, or one below the other on a narrow page. Where there are no scale bars the sentences have a place
     /// above the rest.
@@ -248,14 +231,12 @@ private:
         set_title(title_width);
         const double middle = room - legend_width - title_width - 2 * page_gap;
         const double legend_height = 5 + 5 * static_cast<double>(words_.legend.size());
-        double title_height = 2.5;
-        for (const title_row& r : rows_)
-            title_height += r.size * title_spacing;
-        title_height += words_.in_pages ? 2 * small_size * title_spacing : 0;
+        const double title_height =
+            2.5 + heading_.height() + facts_.height() + (words_.in_pages ? 2 * in_title(small_size).step : 0);
         const bool beside = bars && !narrow;
         for (const std::string& s : words_.sentences)
-            add_wrapped(sentences_, s, body_size, beside ? middle : room, 5);
-        const double sentences = sentences_.empty() ? 0 : static_cast<double>(sentences_.size()) * line_height + 2;
+            sentences_.add(by, s, sentences_.lines.empty() ? bold_text : body_text, beside ? middle : room, 5);
+        const double sentences = sentences_.lines.empty() ? 0 : sentences_.height() + 2;
         if (narrow) {
             title_ = lowest(picture, title_height);
             if (bars)
@@ -276,25 +257,19 @@ private:
     }
 
     void set_title(double width) {
-        const auto add = [&](const std::string& text, double size, bool bold, std::size_t most) {
-            for (std::string& line : by.wrapped(text, size, width - 6, most, bold))
-                rows_.push_back({std::move(line), size, bold});
-        };
-        add(words_.project, body_size, false, 2);
-        add(words_.title, 4.5, true, 2);
-        facts_from_ = rows_.size();
+        heading_.add(by, words_.project, in_title(body_size), width - 6, 2);
+        heading_.add(by, words_.title, in_title(4.5, true), width - 6, 2);
         for (const std::string& fact : words_.facts)
-            add(fact, words_.facts_size, false, 4);
+            facts_.add(by, fact, in_title(words_.facts_size), width - 6, 4);
     }
 
     void draw_title(page& on, const std::string& which) const {
         on.draw_closed(frame_pen, title_);
+        text_block page_words;
+        page_words.add(by, which, in_title(small_size), title_.width - 6, 2);
         double down = title_.y + 1;
-        std::vector<title_row> rows = rows_;
-        for (std::size_t at = facts_from_; std::string & line : by.wrapped(which, small_size, title_.width - 6, 2))
-            rows.insert(rows.begin() + static_cast<std::ptrdiff_t>(at++), {std::move(line), small_size});
-        for (const title_row& r : rows)
-            on.write({title_.x + 3, down += r.size * title_spacing}, r.words, r.size).bold = r.bold;
+        for (const text_block* part : {&heading_, &std::as_const(page_words), &facts_})
+            down = part->draw(on, {title_.x + 3, down});
     }
 
     void draw_legend(page& on) const {
@@ -350,9 +325,7 @@ private:
     frame_words words_;
     const drawing_options* options_;
     double width_, height_;
-    std::vector<std::string> print_, sentences_;
-    std::vector<title_row> rows_;
-    std::size_t facts_from_ = 0;
+    text_block print_, sentences_, heading_, facts_;
     page_area print_area_{}, legend_{}, sentences_area_{}, bars_{}, title_{};
     std::vector<std::pair<list_in_columns, page_area>> lists_;
 };

@@ -4,7 +4,7 @@
 //   .is_free(area)  .leads(from, to)      whether words may stand there, and a line lead to them
 //   write_in(page, room, area, lines)     lines of words in an area, where they have room in it
 //   led_from(spot, zone, size, room, may_stand)    where words stand that a line leads to
-//   spread(wanted, sizes, from, to)       labels moved apart along a margin, each as near to its line as may be
+//   spread(labels, from, to)              labels moved apart along a margin, each as near to its line as may be
 //   clipped(stroke, area)  crossing(a, b)  distance(a, b)  moved(point, way, by)        straight lines
 //
 //   free_room room(p, by);
@@ -282,23 +282,27 @@ std::optional<led_words> led_from(page_point spot, const page_area& zone, const 
     return best;
 }
 
-/// Centres for labels of these sizes, in order and without overlap within from..to, nearest to where they are wanted in
-/// least squares: with the room before each label taken off, that is a regression to a sequence that never falls, found
-/// by pooling neighbours that would cross.
-inline std::vector<double> spread(const std::vector<double>& wanted, const std::vector<double>& sizes, double from,
-                                  double to) {
+/// A label on a margin: where along it that is wanted, how much of it that takes, and where its centre comes to stand.
+struct on_margin {
+    double wanted, size, centre = 0;
+};
+
+/// Labels in order and without overlap within from..to, nearest to where they are wanted in least squares: with the room
+/// before each label taken off, that is a regression to a sequence that never falls, found by pooling neighbours that
+/// would cross. False where there is no room for all.
+template <class Label>
+bool spread(std::vector<Label>& labels, double from, double to) {
     struct pool {
         double sum;
         std::size_t count;
         double mean() const { return sum / static_cast<double>(count); }
     };
     std::vector<pool> pools;
-    std::vector<double> before;
     double total = 0;
-    for (std::size_t i = 0; i < wanted.size(); ++i) {
-        before.push_back(total + sizes[i] / 2);
-        total += sizes[i];
-        pools.push_back({wanted[i] - before[i], 1});
+    for (Label& l : labels) {
+        l.centre = total + l.size / 2; // were they to begin at 0
+        total += l.size;
+        pools.push_back({l.wanted - l.centre, 1});
         while (pools.size() > 1 && pools[pools.size() - 2].mean() > pools.back().mean()) {
             const pool last = pools.back();
             pools.pop_back();
@@ -306,11 +310,11 @@ inline std::vector<double> spread(const std::vector<double>& wanted, const std::
             pools.back().count += last.count;
         }
     }
-    std::vector<double> centres;
+    auto next = labels.begin();
     for (const pool& p : pools)
         for (std::size_t i = 0; i < p.count; ++i)
-            centres.push_back(std::max(from, std::min(p.mean(), to - total)) + before[centres.size()]);
-    return centres;
+            (next++)->centre += std::max(from, std::min(p.mean(), to - total));
+    return total <= to - from;
 }
 
 } // namespace turncloth::detail

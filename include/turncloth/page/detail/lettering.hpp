@@ -4,6 +4,7 @@
 //   lettering(measure)                           sets with the widths of a measure, or else with an estimate
 //   .width(words, size)  .shortened(words, size, width)  .wrapped(words, size, width, lines)
 //   unbroken("1 1/2 in (3.8 cm)")  plain(words)
+//   text_block  .add(by, words, style, width)  .height()  .draw(page, at)     lines one below the other
 //
 //   const lettering by(nullptr);
 //   by.wrapped("two pockets of canvas", 3, 20);
@@ -19,6 +20,7 @@
 #include <cstddef>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace turncloth::detail {
@@ -171,6 +173,37 @@ private:
     }
 
     const text_measure* measure_;
+};
+
+/// From a line to the next is `step`.
+struct text_style {
+    double size, step;
+    bool bold = false;
+};
+inline constexpr text_style body_text{body_size, line_height}, bold_text{body_size, line_height, true},
+    small_text{small_size, small_line_height};
+
+/// Lines of words, one below the other.
+struct text_block {
+    std::vector<std::pair<std::string, text_style>> lines{};
+
+    void add(const lettering& by, std::string_view words, const text_style& style, double width,
+             std::size_t most = 99) {
+        for (std::string& line : by.wrapped(words, style.size, width, most, style.bold))
+            lines.emplace_back(std::move(line), style);
+    }
+    double height() const {
+        double sum = 0;
+        for (const auto& line : lines)
+            sum += line.second.step;
+        return sum;
+    }
+    /// Below a point; returns the last base line.
+    double draw(page& on, page_point at) const {
+        for (const auto& [words, style] : lines)
+            on.write({at.x, at.y += style.step}, words, style.size).bold = style.bold;
+        return at.y;
+    }
 };
 
 } // namespace turncloth::detail

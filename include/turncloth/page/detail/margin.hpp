@@ -87,30 +87,28 @@ public:
     }
 
     void draw(page& on, const margin_place& m) const {
-        std::vector<std::size_t> written;
-        std::vector<double> wanted, sizes;
+        struct written_label : on_margin {
+            std::size_t which;
+        };
+        std::vector<written_label> written;
         const std::size_t every = numbers_left_out(m);
-        for (std::size_t i = 0; i < labels_->size(); ++i) {
-            if ((first_ + i) % every != 0)
-                continue;
-            written.push_back(i);
-            wanted.push_back(beside_ ? m.to.y((*labels_)[i].at) : m.to.x((*labels_)[i].at));
-            sizes.push_back(size_of(i));
-        }
-        const std::vector<double> centres = spread(wanted, sizes, m.from, m.until);
+        for (std::size_t i = 0; i < labels_->size(); ++i)
+            if ((first_ + i) % every == 0)
+                written.push_back({{beside_ ? m.to.y((*labels_)[i].at) : m.to.x((*labels_)[i].at), size_of(i)}, i});
+        spread(written, m.from, m.until);
         const double away = beside_ ? 1 : -1, near = m.near;
-        for (std::size_t k = 0; k < written.size(); ++k) {
-            const margin_label& l = (*labels_)[written[k]];
+        for (const written_label& w : written) {
+            const margin_label& l = (*labels_)[w.which];
             std::vector<page_point> leader;
-            for (const auto& [across, along] : {page_point{beside_ ? m.to.x(l.start) : m.to.y(l.start), wanted[k]},
-                                                {near + away * 1.5, wanted[k]},
-                                                {near + away * (lead - 1.5), centres[k]},
-                                                {near + away * lead, centres[k]}})
+            for (const auto& [across, along] : {page_point{beside_ ? m.to.x(l.start) : m.to.y(l.start), w.wanted},
+                                                {near + away * 1.5, w.wanted},
+                                                {near + away * (lead - 1.5), w.centre},
+                                                {near + away * lead, w.centre}})
                 leader.push_back(beside_ ? page_point{across, along} : page_point{along, across});
             page_point at = leader.back();
             (beside_ ? at.x : at.y) += away;
             on.draw(leader_pen, std::move(leader));
-            write(on, written[k], at);
+            write(on, w.which, at);
         }
     }
 
