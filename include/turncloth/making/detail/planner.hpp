@@ -45,7 +45,7 @@ private:
     void add(std::vector<work_group<Unit>>& groups, const bundle& b) {
         if (const operation& o = tasks_[b.strands[0][0]].what;
             o.kind == operation_kind::moment || o.kind == operation_kind::opening)
-            return groups.push_back(group_of(step_of(design_, o)));
+            return groups.push_back(group_of(step_of(design_, model_, o)));
         work_group<Unit> made;
         made.steps.resize(b.strands[0].size());
         for (std::size_t k = 0; k < b.strands[0].size(); ++k)

@@ -1,6 +1,6 @@
 // Steps of seams, and of what happens once all is sewn.
 //
-//   step_of(design, operation)        of a moment or an opening; group_of(step) a group of its own
+//   step_of(design, flat_model, operation)        of a moment or an opening; group_of(step) a group of its own
 //   begin_seam(step, seam)            what is the same all along it
 //   note_seam(step, design, box_model, seam)      its edges, how long it is sewn in all, what is left open
 #ifndef TURNCLOTH_MAKING_DETAIL_SEWN_UP_HPP
@@ -23,7 +23,15 @@ work_group<Unit> group_of(work_step<Unit> step) {
 }
 
 template <length_unit Unit>
-work_step<Unit> step_of(const making<Unit>& design, const moment& m) {
+work_place<Unit> sewn_shut(const making<Unit>& design, const flat_model<Unit>& model, std::size_t mouth) {
+    const chalk_line<Unit>& l = design.mouths()[mouth].at.front();
+    work_place<Unit> p{.piece = l.on, .side = l.from};
+    p.sewn = model.length_of_whole(box_model<Unit>(design, model).opening(mouth));
+    return p;
+}
+
+template <length_unit Unit>
+work_step<Unit> step_of(const making<Unit>& design, const flat_model<Unit>& model, const moment& m) {
     work_step<Unit> s;
     switch (m.what) {
     case moment_kind::turn_out:
@@ -38,6 +46,8 @@ work_step<Unit> step_of(const making<Unit>& design, const moment& m) {
         s.verb = work_verb::close;
         s.what = design.mouths()[m.index].name;
         s.closing = design.mouths()[m.index].by;
+        if (s.closing == closed_by::hand)
+            s.places.push_back(sewn_shut(design, model, m.index));
         break;
     case moment_kind::fold:
         s.verb = work_verb::fold_up;
@@ -50,10 +60,10 @@ work_step<Unit> step_of(const making<Unit>& design, const moment& m) {
 }
 
 template <length_unit Unit>
-work_step<Unit> step_of(const making<Unit>& design, const operation& o) {
+work_step<Unit> step_of(const making<Unit>& design, const flat_model<Unit>& model, const operation& o) {
     work_step<Unit> s;
     if (o.kind == operation_kind::moment) {
-        s = step_of(design, design.moments()[o.index]);
+        s = step_of(design, model, design.moments()[o.index]);
     } else {
         s.verb = work_verb::open;
         s.what = design.mouths()[o.index].name;
