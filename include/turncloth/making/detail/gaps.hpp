@@ -72,7 +72,9 @@ public:
     }
 
     std::size_t count() const { return gap_walls_.size(); }
-    std::size_t gap_between(std::size_t in, std::size_t k, std::size_t i) const { return first_[in][k] + i; }
+    std::size_t gap_between(std::size_t in, std::size_t k, std::size_t i) const {
+        return first_[cells_before_[in] + k] + i;
+    }
     std::size_t hollow_of(std::size_t gap) const { return up_[gap]; }
     std::pair<std::size_t, std::size_t> walls_of(std::size_t gap) const { return gap_walls_[gap]; }
     bool is_channel(std::size_t gap) const { return gap != 0 && gap_walls_[gap].first == gap_walls_[gap].second; }
@@ -115,9 +117,9 @@ private:
         gap_walls_.push_back({nowhere, nowhere}); // outside
         const auto& all = plane_->of().plies;
         for (std::size_t s = 0; s < plane_->slabs().size(); ++s) {
-            first_.emplace_back();
+            cells_before_.push_back(first_.size());
             for (std::size_t k = 0; k < plane_->slabs()[s].cell_count(); ++k) {
-                first_[s].push_back(gap_walls_.size());
+                first_.push_back(gap_walls_.size());
                 const plies over = plane_->plies(s, k);
                 for (std::size_t i = 0; i + 1 < over.size(); ++i)
                     gap_walls_.push_back(std::minmax({all[over[i]].wall, all[over[i + 1]].wall}));
@@ -183,7 +185,7 @@ private:
         one.over = {};
         if (levels_above > 0 && levels_above < plane_->slabs()[s].levels.size()) {
             one.over = plane_->plies(s, levels_above - 1);
-            one.first = first_[s][levels_above - 1];
+            one.first = gap_between(s, levels_above - 1, 0);
         }
     }
 
@@ -383,7 +385,8 @@ private:
     }
 
     const cells* plane_;
-    std::vector<std::vector<std::size_t>> first_{}; ///< number of the lowest gap of each cell
+    std::vector<std::size_t> first_{};        ///< number of the lowest gap of each cell, slab by slab
+    std::vector<std::size_t> cells_before_{}; ///< each slab
     std::vector<std::pair<std::size_t, std::size_t>> gap_walls_{};
     std::vector<std::size_t> up_{};
     std::vector<std::vector<line>> upright_,

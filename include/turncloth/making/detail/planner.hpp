@@ -31,7 +31,9 @@ public:
 
     std::vector<work_group<Unit>> groups() {
         std::vector<work_group<Unit>> made;
-        for (const bundle& b : lazy_bundler<for_any<Unit>>(tasks_).in_order())
+        const std::vector<bundle> bundles = lazy_bundler<for_any<Unit>>(tasks_).in_order();
+        made.reserve(bundles.size()); // groups are large
+        for (const bundle& b : bundles)
             add(made, b);
         return made;
     }

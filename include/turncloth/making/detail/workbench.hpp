@@ -116,6 +116,7 @@ public:
         walls_ = design.parts.size();
     }
 
+    const flat_design& design() const { return *design_; }
     const stack& stack_of(std::size_t part) const { return stacks_[in_[part]]; }
     const std::vector<bounds>& holes_of(std::size_t part) const { return holes_[part]; }
     const std::vector<std::vector<bounds>>& holes() const { return holes_; }
