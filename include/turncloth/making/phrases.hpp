@@ -131,7 +131,10 @@ inline constexpr phrase slit{"slit",
                              "{last} off {end}; cut away {width}, half on each side."},
     slit_open{"slit.open",
               "With the {up} side of {piece} up, cut through it alone {at} from {edge}, from {first} to {last} "
-              "off {end}."};
+              "off {end}."},
+    clip{"clip",
+         "With the {up} side of {piece} up, clip its allowance {at} from {edge}: cut from {first} to {last} off "
+         "{end}, and no further."};
 inline constexpr phrase eyelets{"set.eyelets",
                                 "Set eyelets in {piece}, {down} from {edge}, with their centres {at} from "
                                 "{end}, through {layers}."},
@@ -235,6 +238,7 @@ inline constexpr std::array all_phrases = {phrases::comma,
                                            phrases::take_gather,
                                            phrases::slit,
                                            phrases::slit_open,
+                                           phrases::clip,
                                            phrases::eyelets,
                                            phrases::bar_tacks,
                                            phrases::snaps,

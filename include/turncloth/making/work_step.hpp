@@ -37,6 +37,7 @@ enum class work_verb : unsigned char {
     seam,     ///< edges of pieces, right sides together; `through` are the others, `what` is left open
     open,     ///< a mouth, before the last seam
     slit,     ///< and cut away
+    clip,     ///< an allowance, up to a corner that it goes round
     set,      ///< eyelets, snaps; bar-tacks and buttons are sewn
     join,     ///< a longer piece to a shorter, mark to mark
     apply,    ///< a piece sewn flat onto another

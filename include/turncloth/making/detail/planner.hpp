@@ -31,7 +31,9 @@ public:
 
     std::vector<work_group<Unit>> groups() {
         std::vector<work_group<Unit>> made;
-        for (const bundle& b : lazy_bundler<for_any<Unit>>(tasks_).in_order())
+        const std::vector<bundle> bundles = lazy_bundler<for_any<Unit>>(tasks_).in_order();
+        made.reserve(bundles.size()); // groups are large
+        for (const bundle& b : bundles)
             add(made, b);
         return made;
     }
@@ -98,7 +100,7 @@ private:
             s.by_hand = design_.rows()[i].by_hand;
             return;
         case operation_kind::snip:
-            s.verb = work_verb::slit;
+            s.verb = design_.snips()[i].kind == snip_kind::clip ? work_verb::clip : work_verb::slit;
             s.width = design_.snips()[i].width;
             return;
         case operation_kind::spot:

@@ -170,7 +170,9 @@ private:
         case work_verb::seam:
             return seam(s);
         case work_verb::slit:
-            return slit(s);
+            return snip(s, s.width.empty() ? phrases::slit_open : phrases::slit);
+        case work_verb::clip:
+            return snip(s, phrases::clip);
         case work_verb::set:
             return set(s);
         default:
@@ -364,17 +366,16 @@ private:
             {{"own", own_edge(own)}, {"at", same ? first.at[0] : listed(each)}, {"edge", edge_in_words(first.from)}});
     }
 
-    std::string slit(const told_step& s) const {
+    std::string snip(const told_step& s, const phrase& how) const {
         const told_place& p = s.places[0];
-        return say(s.width.empty() ? phrases::slit_open : phrases::slit,
-                   {{"up", side(s.up)},
-                    {"piece", name(p.piece)},
-                    {"at", different(s.places, [&](const told_place& q) { return listed(q.across.at); })},
-                    {"edge", edge_in_words(p.across.from)},
-                    {"first", p.along.at.front()},
-                    {"last", p.along.at.back()},
-                    {"end", edge_in_words(p.along.from)},
-                    {"width", s.width}});
+        return say(how, {{"up", side(s.up)},
+                         {"piece", name(p.piece)},
+                         {"at", different(s.places, [&](const told_place& q) { return listed(q.across.at); })},
+                         {"edge", edge_in_words(p.across.from)},
+                         {"first", p.along.at.front()},
+                         {"last", p.along.at.back()},
+                         {"end", edge_in_words(p.along.from)},
+                         {"width", s.width}});
     }
     std::string set(const told_step& s) const {
         constexpr const phrase* kinds[] = {&phrases::eyelets, &phrases::bar_tacks, &phrases::snaps, &phrases::buttons,

@@ -15,9 +15,9 @@
 namespace turncloth::detail {
 
 constexpr std::string_view name_of(work_verb verb) {
-    constexpr std::string_view names[] = {"cut",      "prepare", "zipper",   "pleat",  "lay",   "hem",     "fold",
-                                          "sew",      "seam",    "open",     "slit",   "set",   "join",    "apply",
-                                          "close up", "add",     "turn out", "put in", "close", "fold up", "roll"};
+    constexpr std::string_view names[] = {"cut",  "prepare",  "zipper", "pleat", "lay",     "hem",  "fold",  "sew",
+                                          "seam", "open",     "slit",   "clip",  "set",     "join", "apply", "close up",
+                                          "add",  "turn out", "put in", "close", "fold up", "roll"};
     static_assert(std::size(names) == static_cast<std::size_t>(work_verb::roll) + 1, "every verb has a name");
     return names[static_cast<std::size_t>(verb)];
 }
