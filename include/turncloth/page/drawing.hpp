@@ -186,8 +186,10 @@ private:
         return std::max(figure_height(to_.scale), over() + (at_right_.count() > 0 ? labels : 0));
     }
     double room_high() const { return frame_->picture.height - top_ - note_height(); }
+    /// With room for what is rounded: a thing that is cut short to fit its page fits it exactly.
     bool fits(double scale) const {
-        return figure_width(scale) <= frame_->picture.width && figure_height(scale) <= room_high();
+        constexpr double slack = 1e-9;
+        return figure_width(scale) <= frame_->picture.width + slack && figure_height(scale) <= room_high() + slack;
     }
 
     // Where everything goes.
