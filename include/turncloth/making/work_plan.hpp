@@ -55,7 +55,7 @@ std::vector<fraction> manner_of(const making<Unit>& design, const operation& o) 
         return {r.stitch.number, r.stitch.ratio, r.overrun.value(), flag(r.by_hand)};
     }
     case operation_kind::snip:
-        return {design.snips()[o.index].width.value()};
+        return {design.snips()[o.index].width.value(), flag(design.snips()[o.index].kind)};
     case operation_kind::spot:
         return {flag(design.spots()[o.index].what)};
     case operation_kind::seam: // each is a step of its own
