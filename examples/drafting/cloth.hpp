@@ -10,7 +10,7 @@
 #ifndef TURNCLOTH_EXAMPLES_DRAFTING_CLOTH_HPP
 #define TURNCLOTH_EXAMPLES_DRAFTING_CLOTH_HPP
 
-#include "draft.hpp"
+#include "drafting_file.hpp"
 #include <turncloth/sheet/purchases.hpp>
 
 #include <algorithm>

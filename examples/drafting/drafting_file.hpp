@@ -1,6 +1,7 @@
 // Reads a drafting file: plain text, one thing a line, as a sewing teacher types it.
 //
 //   read_drafting(text)      the made drafting; throws drafting_error with the line and the field
+//   made_drafting<U>         its title, and each made_piece: outline, what is said of it, whether it may be turned
 //
 //   any_drafting pad = read_drafting("title: Pad\nunit: cm\npiece: cover\nmaterial: canvas\ncut: 1\n...");
 //
@@ -19,13 +20,40 @@
 #ifndef TURNCLOTH_EXAMPLES_DRAFTING_DRAFTING_FILE_HPP
 #define TURNCLOTH_EXAMPLES_DRAFTING_DRAFTING_FILE_HPP
 
-#include "draft.hpp"
+#include <turncloth.hpp>
+#include <turncloth/cloth/lay.hpp>
+#include <turncloth/draw/outline.hpp>
 
+#include <cstddef>
 #include <string>
 #include <string_view>
 #include <variant>
+#include <vector>
 
 namespace drafting {
+
+using namespace turncloth;
+
+/// What cannot be drafted. `line` counts the lines of the file from 1; 0 where it is of no line.
+class drafting_error : public error {
+public:
+    drafting_error(std::size_t line, const std::string& what)
+        : error((line == 0 ? "" : "line " + std::to_string(line) + ": ") + what,
+                {.kind = fault::unsuitable, .what = "a drafting", .index = line}) {}
+};
+
+template <length_unit Unit>
+struct made_piece {
+    outline<Unit> shape;
+    outline_labels<Unit> says;
+    grain turns;
+};
+
+template <length_unit Unit>
+struct made_drafting {
+    std::string title;
+    std::vector<made_piece<Unit>> pieces;
+};
 
 /// In the unit that it is drafted in.
 using any_drafting = std::variant<made_drafting<centimetre>, made_drafting<millimetre>, made_drafting<inch>>;

@@ -21,12 +21,6 @@ namespace drafting {
 
 using namespace turncloth;
 
-/// Words that name no finish, or too few or too many lengths for it.
-class unknown_word_error : public error {
-public:
-    explicit unknown_word_error(const std::string& sentence) : error(sentence, {fault::unreadable, "a finish"}) {}
-};
-
 inline std::string_view trimmed(std::string_view text) {
     const std::size_t first = text.find_first_not_of(" \t\r");
     return first == std::string_view::npos ? std::string_view()
@@ -76,6 +70,9 @@ std::string listed(const Table& known, Name name) {
     return names;
 }
 
+/// Words that name no finish, or too few or too many lengths for it.
+[[noreturn]] inline void refuse(const std::string& sentence) { throw error(sentence, {fault::unreadable, "a finish"}); }
+
 template <length_unit Unit>
 finish<Unit> read_finish(std::string_view text) {
     for (const auto& known : known_finishes<Unit>) {
@@ -87,13 +84,13 @@ finish<Unit> read_finish(std::string_view text) {
             for (const std::string_view field : split(rest))
                 lengths.push_back(read_length<Unit>(field));
         if (lengths.size() != known.count)
-            throw unknown_word_error("a " + std::string(known.words) + " needs " + std::string(known.wants) +
-                                     " after it: \"" + std::string(text) + "\" has " + std::to_string(lengths.size()) +
-                                     (lengths.size() == 1 ? " length" : " lengths"));
+            refuse("a " + std::string(known.words) + " needs " + std::string(known.wants) + " after it: \"" +
+                   std::string(text) + "\" has " + std::to_string(lengths.size()) +
+                   (lengths.size() == 1 ? " length" : " lengths"));
         return known.make(lengths);
     }
-    throw unknown_word_error("there is no finish \"" + std::string(text) + "\": there are " +
-                             listed(known_finishes<Unit>, &finish_words<Unit>::words));
+    refuse("there is no finish \"" + std::string(text) + "\": there are " +
+           listed(known_finishes<Unit>, &finish_words<Unit>::words));
 }
 
 struct shape_words {
@@ -110,8 +107,8 @@ inline corner_shape read_corner_shape(std::string_view text) {
     for (const shape_words& known : known_shapes)
         if (text == known.words)
             return known.meant;
-    throw unknown_word_error("there is no corner shape \"" + std::string(text) + "\": there are " +
-                             listed(known_shapes, &shape_words::words));
+    refuse("there is no corner shape \"" + std::string(text) + "\": there are " +
+           listed(known_shapes, &shape_words::words));
 }
 
 } // namespace drafting

@@ -7,6 +7,7 @@
 #include <turncloth/making/executed.hpp>
 #include <turncloth/making/order.hpp>
 #include <turncloth/making/stitched.hpp>
+#include <turncloth/making/work_plan.hpp>
 
 #include <string>
 #include <vector>
@@ -43,7 +44,7 @@ inline std::string outcome_of(const making<inch>& d) {
     }
     for (const auto& f : made.faults)
         add(f.sentence);
-    add("thread " + to_text(stitched_in(d, made).by_machine()));
+    add("thread " + to_text(stitched_in(work_plan_of(d, made.steps)).by_machine()));
     return lines;
 }
 

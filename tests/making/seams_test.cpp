@@ -2,6 +2,7 @@
 #include "making/boxes.hpp"
 #include <turncloth/making/lying.hpp>
 #include <turncloth/making/stitched.hpp>
+#include <turncloth/making/work_plan.hpp>
 #include <turncloth/testing/doctest.hpp>
 
 #include <algorithm>
@@ -116,7 +117,7 @@ TEST_CASE("a lined bag is made in the published order, and lies in itself") {
     CHECK(all.boxed.boxes[0].depth == 2_in);
     // By hand, each of outer and lining: two sides of 9, a base of 16, two corners of 2. The gap takes 8 of the lining's
     // base. The rim once round, and the row beside it: 2 x (16 + 2) each. The gap is closed by hand.
-    const auto rows = stitched_in(bag.design, all);
+    const auto rows = stitched_in(work_plan_of(bag.design, all.steps));
     CHECK(rows.by_machine() == (9_in * 2 + 16_in + 2_in * 2) * 2 - 8_in + 36_in * 2);
     CHECK(rows.by_hand == 8_in);
 }
@@ -142,7 +143,7 @@ TEST_CASE("a cushion with a lapped back is sewn through what lies there, and tur
         } else if (row.walls.size() == 2) {
             CHECK(row.most == 2);
         }
-    CHECK(stitched_in(cushion.design, all).by_machine() == 17_in * 6);
+    CHECK(stitched_in(work_plan_of(cushion.design, all.steps)).by_machine() == 17_in * 6);
     CHECK(all.steps.back().what == cushion.turned);
     // The upper back is laid first, next to the front, so that it shows once what is inside is outside.
     const auto lies = lying_after(cushion.design, all.steps, all.steps.size(), cushion.front);

@@ -1,6 +1,7 @@
 // Thread against a list by hand of every row of the things, with its length.
 #include "making/things.hpp"
 #include <turncloth/making/stitched.hpp>
+#include <turncloth/making/work_plan.hpp>
 #include <turncloth/testing/doctest.hpp>
 
 using namespace things;
@@ -15,7 +16,7 @@ using namespace things;
 //   its top and foot, as wide as it finishes                                     2 x 20 = 40
 TEST_CASE("the rows of the roll are those listed by hand") {
     const tool_roll roll(true);
-    const auto all = stitched_in(roll.design, execute(roll.design));
+    const auto all = stitched_in(work_plan_of(roll.design));
     CHECK(all.by_machine() == 250_in);
     CHECK(all.by_hand == length<inch>());
     // Lockstitch, 5/2 of the seam's length (notions/thread.hpp).
@@ -28,7 +29,7 @@ TEST_CASE("the rows of the roll are those listed by hand") {
 //   columns, 4 each                                                                          2 x 68 3/8 = 136 3/4
 TEST_CASE("the rows of the organiser are those listed by hand") {
     const organiser o;
-    const auto all = stitched_in(o.design, execute(o.design));
+    const auto all = stitched_in(work_plan_of(o.design));
     CHECK(all.by_machine() == 221_in);
 }
 
@@ -40,7 +41,7 @@ TEST_CASE("what is closed by hand takes no machine's thread, and ends are sewn o
     hand.by_hand = true;
     d.add(by_machine);
     d.add(hand);
-    const auto all = stitched_in(d, execute(d));
+    const auto all = stitched_in(work_plan_of(d));
     CHECK(all.by_hand == 8_in);
     REQUIRE(all.runs.size() == 1);
     CHECK(thread_for<inch>(all.runs) == "27 1/2"_in); // 5/2 x (10 + 2 x 1/2)

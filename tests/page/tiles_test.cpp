@@ -38,10 +38,10 @@ TEST_CASE("parts cover the whole, neighbours share the overlap, and every spot k
         }
         if (t.rows() > 1)
             REQUIRE(t.part(t.rows() - 2, 0).bottom() < extent.bottom());
-        const page_point p = t.on_page(0, 0, {first.x, first.y});
+        const page_point p = t.on_page(0, 0)(page_point{first.x, first.y});
         REQUIRE(p.x >= tiles::margin);
         REQUIRE(p.y >= tiles::margin);
-        REQUIRE(t.on_page(0, 0, {first.right(), first.bottom()}).x <= on.narrow() - tiles::margin + 1e-9);
+        REQUIRE(t.on_page(0, 0)(page_point{first.right(), first.bottom()}).x <= on.narrow() - tiles::margin + 1e-9);
     }
 }
 

@@ -1,4 +1,5 @@
 // A project that says how it is made: steps, thread and refusals are read from its design carried out.
+#include "making/boxes.hpp"
 #include "making/things.hpp"
 #include <turncloth.hpp>
 #include <turncloth/making/work_plan.hpp>
@@ -82,6 +83,16 @@ TEST_CASE("thread is counted stitch by stitch, and hand sewing apart") {
     CHECK(s.notions[0].details()[2].what == "sewn by hand besides");
     CHECK(s.notions[0].details()[2].amount.value() == 20_in);
     CHECK(s.notions[1].details()[0].amount.value() == 174_in);
+}
+
+// By hand in tests/making/seams_test.cpp: 140 in by machine, and the gap of 8 in that it is turned out through.
+TEST_CASE("a gap that is closed by hand is hand sewing, and no machine's thread") {
+    project<inch> p("Seed bag", {16_in, 9_in});
+    p.add({"base board", "board", panel(finished_size(15_in, "1 1/2"_in))});
+    p.add(sewing<inch>{stitch(301), {}, {1, 4}, 500_in});
+    const auto s = sheet_of(p.made_as(lined_bag({.w = 16_in, .h = 9_in, .d = 2_in, .s = "1/2"_in}).design));
+    CHECK(figure_of(s, "rows of stitching, with their ends") == 140_in);
+    CHECK(figure_of(s, "sewn by hand besides") == 8_in);
 }
 
 TEST_CASE("the steps are those of the design, after what the project prepares") {

@@ -50,8 +50,7 @@ public:
                    const folded_labels& labels)
         : from_(f), by_(by) {
         shown.view = view_of(from_);
-        require_drawable(shown.view.width());
-        require_drawable(shown.view.height());
+        require_drawable({shown.view.width(), shown.view.height()});
         words_.project = project;
         words_.title = labels.name;
         find_middle();
@@ -119,8 +118,8 @@ private:
                 most = std::max(most, r.layers);
             if (most == 0)
                 continue;
-            const std::string way = sentence({from_.ways()[c].is_mitred ? ": mitred, up to " : ": stacked, up to ",
-                                              std::to_string(most), " layers"});
+            const std::string way =
+                sentence({from_.ways()[c].is_mitred ? ": mitred, up to " : ": stacked, up to ", most, " layers"});
             const auto same = std::find_if(corner_words_.begin(), corner_words_.end(),
                                            [&](const auto& words) { return words.second == way; });
             if (same == corner_words_.end())
@@ -143,8 +142,8 @@ private:
                                           .depth()),
                          in_y = in_mm(
                              turned_part_of(shape.finish_of(is_low(c) ? edge::bottom : edge::top), "level").depth());
-            mitres.add({is_right(c) ? w : 0, is_low(c) ? h : 0},
-                       {is_right(c) ? w - in_x : in_x, is_low(c) ? h - in_y : in_y});
+            mitres.add({{is_right(c) ? w : 0, is_low(c) ? h : 0},
+                        {is_right(c) ? w - in_x : in_x, is_low(c) ? h - in_y : in_y}});
         }
         const seen_edges all = shown.view.edges();
         for (const page_segment& s : all.visible)

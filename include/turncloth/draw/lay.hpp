@@ -149,8 +149,7 @@ private:
         const length<Unit> shown = b.folded ? b.width / 2 : b.width;
         const double width = drawn.width = in_mm(shown), length_ = drawn.height = in_mm(from_.lay.length),
                      from = in_mm(b.usable_from_left()), to = from + in_mm(b.usable_width());
-        require_drawable(width);
-        require_drawable(length_);
+        require_drawable({width, length_});
         drawn.ring = small_line_height + 1;
         drawn.draw(datum_line, {{0, length_}, {0, 0}, {width, 0}});
         drawn.draw({cloth_line.with, b.folded ? "edge; left: fold" : cloth_line.words},
@@ -229,9 +228,9 @@ private:
                                         : page_segment{{at, in_hand.y}, {at, in_hand.bottom()}});
             drawn.draw(cutting_line, words.cuts.back());
             drawn.words.lists[0].push_back(
-                sentence({"cut ", std::to_string(words.cuts.size()), across ? ": across " : ": along ",
-                          words_for(c.origin), ", ", text(c.at), across ? " from its near side; " : " from its left; ",
-                          text(c.on_cloth()), " from the ", across ? "end" : left_edge()}));
+                sentence({"cut ", words.cuts.size(), across ? ": across " : ": along ", words_for(c.origin), ", ",
+                          text(c.at), across ? " from its near side; " : " from its left; ", text(c.on_cloth()),
+                          " from the ", across ? "end" : left_edge()}));
         }
     }
 

@@ -105,10 +105,7 @@ public:
     outline_picture(const outline<Unit>& o, const outline_labels<Unit>& labels, const ruler& by,
                     const std::string& project, bool turned = false)
         : from_(o), labels_(labels), by_(by), turned_(turned) {
-        if (labels_.count < 1)
-            refuse<range_error>(
-                "at least one piece must be cut: it was " + std::to_string(labels_.count),
-                refusal{fault::too_small, "the number of pieces to cut", amount_of(labels_.count), amount_of(1)});
+        require_at_least<range_error>(labels_.count, std::int64_t{1}, "the number of pieces to cut");
         drawn.words.project = project;
         drawn.words.title = labels_.name;
         drawn.words.lists.resize(1);
@@ -136,7 +133,7 @@ public:
         const tiles parts(whole.width, whole.height, options.on);
         const placement to{{1, 1}, 1};
         for (const page_stroke& s : drawn.strokes)
-            whole.strokes.push_back({s.with, to(s.points), s.closed});
+            whole.strokes.push_back(to(s));
         outline_words more = words;
         more.name = {labels_.name, count_text(labels_)};
         more.kept_clear = parts.shared();
@@ -177,8 +174,7 @@ private:
             }
         drawn.width = (turned_ ? high_.y - low_.y : high_.x - low_.x) * mm;
         drawn.height = (turned_ ? high_.x - low_.x : high_.y - low_.y) * mm;
-        require_drawable(drawn.width);
-        require_drawable(drawn.height);
+        require_drawable({drawn.width, drawn.height});
         drawn.ring = 10;
         drawn.has_note = true;
     }

@@ -132,7 +132,7 @@ private:
         made_.words.title = p.name();
         made_.words.facts_size = body_size;
         made_.words.facts = {
-            sentence({"cut ", std::to_string(p.count()), " of ", p.material()}),
+            sentence({"cut ", p.count(), " of ", p.material()}),
             sentence({"cut ", unbroken(size_text(from_.cut.width(), from_.cut.height(), by_))}),
             sentence({"finishes ", unbroken(size_text(from_.finished.width(), from_.finished.height(), by_))})};
         if (from_.corner.value() > 0)
@@ -146,8 +146,7 @@ private:
         const finished_size<Unit>& flat = shape.finished();
         const length<Unit> side = from_.depth / 2;
         const double width = made_.width = in_mm(from_.cut.width()), height = made_.height = in_mm(from_.cut.height());
-        require_drawable(width);
-        require_drawable(height);
+        require_drawable({width, height});
         const page_area finished{in_mm(shape.finish_of(edge::left).allowance() + side),
                                  in_mm(shape.finish_of(edge::top).allowance() + side),
                                  in_mm(flat.width() - from_.depth), in_mm(flat.height() - from_.depth)};

@@ -93,10 +93,8 @@ private:
     std::string page_words(std::size_t which, std::size_t before, std::size_t here) const {
         if (pages_.size() == 1)
             return {};
-        return sentence({"page ", std::to_string(which + 1), " of ", std::to_string(pages_.size()),
-                         here > 1 ? ": ways to cut " : ": way to cut ", std::to_string(before + 1),
-                         here > 1 ? " to " + std::to_string(before + here) : std::string(), " of ",
-                         std::to_string(ways_)});
+        return sentence({"page ", which + 1, " of ", pages_.size(), here > 1 ? ": ways to cut " : ": way to cut ",
+                         before + 1, here > 1 ? " to " + std::to_string(before + here) : std::string(), " of ", ways_});
     }
 
     std::size_t ways_;
@@ -187,7 +185,7 @@ private:
 
     stock_bar bar_of(const stock_cutting<Unit>& p) const {
         const length<Unit> size = from_.stock[p.stock].size, loss = from_.rules.loss_per_cut;
-        require_drawable(in_mm(size));
+        require_drawable({in_mm(size)});
         stock_bar bar{.times = p.times == 1 ? "once" : std::to_string(p.times).append(" times"),
                       .heading = {},
                       .listed = {},

@@ -23,7 +23,6 @@
 #include <algorithm>
 #include <cstddef>
 #include <cstdint>
-#include <map>
 #include <memory>
 #include <optional>
 #include <string>
@@ -100,6 +99,19 @@ public:
 
 private:
     using whole = flat_work::whole;
+    struct member_of {
+        std::size_t index = 0; ///< of a compartment
+        std::int64_t member = 0;
+    };
+    /// A stack, and the compartment that was found first in each of its hollows.
+    struct flooded {
+        hollows in;
+        std::vector<std::optional<member_of>> stated;
+        flooded(const flat_work::lazy_workbench<for_any<Unit>>& bench, std::size_t root,
+                const std::vector<flat_work::sewn_row>& rows, const std::vector<flat_work::stated_mouth>& mouths,
+                whole lips)
+            : in(bench, root, rows, mouths, lips), stated(in.all().count()) {}
+    };
 
     void fault_is(std::string sentence, refusal facts) {
         made_.faults.push_back({std::move(sentence), std::move(facts)});
@@ -221,25 +233,24 @@ private:
 
     /// Every stack is flooded once, if anything is stated of it.
     void find_spaces() {
-        std::map<std::size_t, std::unique_ptr<hollows>> stacks;
-        const auto stack_of = [&](std::size_t part) -> const hollows& {
-            std::size_t root = part;
-            while (!bench_.is_root(root))
-                root = model_.flat().parts[root].on;
-            auto& found = stacks[root];
-            if (!found) {
-                found = std::make_unique<hollows>(bench_, model_.flat(), root, sewn_, mouths());
-                made_.gaps += found->all().count();
-                for (const std::size_t row : found->torn())
-                    fault_is(described(design_, sewn_of_[row]) + " is torn: what it held together lies apart at last",
-                             {.kind = fault::disagree, .what = "a row", .index = sewn_of_[row].index});
-            }
-            return *found;
-        };
+        stacks_.resize(model_.count());
         for (std::size_t c = 0; c < design_.compartments().size(); ++c)
             for (std::int64_t k = 0; k < design_.compartments()[c].count; ++k)
                 if (!boxer_.is_boxed(design_.compartments()[c]))
-                    judge(c, k, stack_of(model_.number_of(design_.compartments()[c].between[0])));
+                    judge(c, k, flooded_with(model_.number_of(design_.compartments()[c].between[0])));
+    }
+    flooded& flooded_with(std::size_t part) {
+        while (!bench_.is_root(part))
+            part = model_.flat().parts[part].on;
+        std::unique_ptr<flooded>& found = stacks_[part];
+        if (found)
+            return *found;
+        found = std::make_unique<flooded>(bench_, part, sewn_, mouths(), model_.on_table(design_.lips()));
+        made_.gaps += found->in.all().count();
+        for (const std::size_t row : found->in.torn())
+            fault_is(described(design_, sewn_of_[row]) + " is torn: what it held together lies apart at last",
+                     {.kind = fault::disagree, .what = "a row", .index = sewn_of_[row].index});
+        return *found;
     }
     std::vector<flat_work::stated_mouth> mouths() const {
         std::vector<flat_work::stated_mouth> all;
@@ -256,7 +267,8 @@ private:
         return "the compartment \"" + c.name + (c.count > 1 ? " " + std::to_string(k + 1) : "") + "\"";
     }
 
-    void judge(std::size_t index, std::int64_t k, const hollows& in) {
+    void judge(std::size_t index, std::int64_t k, flooded& stack) {
+        hollows& in = stack.in;
         const compartment<Unit>& c = design_.compartments()[index];
         const std::size_t part = model_.number_of(c.between[0]), other = model_.number_of(c.between[1]);
         const bool level = width_is_level(c);
@@ -269,8 +281,8 @@ private:
                                 name(other) + " at that place",
                             {.kind = fault::missing, .what = "a compartment", .index = index, .where = c.name});
         space_found<Unit> found{{index}, k, in.all().hollow_of(*there), {}, {}};
-        one_hollow_each(found, part, c);
-        for (const flat_work::opening& o : in.openings(found.hollow, model_.on_table(design_.lips())))
+        one_hollow_each(found, stack, c);
+        for (const flat_work::opening& o : in.openings(found.hollow))
             found.openings.push_back(opening_of(o, part));
         check_openings(found, c);
         if (c.least_width > nothing) {
@@ -288,17 +300,14 @@ private:
         made_.spaces.push_back(std::move(found));
     }
 
-    void one_hollow_each(const space_found<Unit>& found, std::size_t part, const compartment<Unit>& c) {
-        const auto [first, is_new] = hollows_.try_emplace({root_of(part), found.hollow}, found.what, found.member);
-        if (!is_new)
+    void one_hollow_each(const space_found<Unit>& found, flooded& stack, const compartment<Unit>& c) {
+        std::optional<member_of>& first = stack.stated[found.hollow];
+        if (first)
             fault_is(name_of_space(c, found.member) + " is one hollow with " +
-                         name_of_space(design_.compartments()[first->second.first.index], first->second.second),
+                         name_of_space(design_.compartments()[first->index], first->member),
                      {.kind = fault::repeated, .what = "a compartment", .index = found.what.index, .where = c.name});
-    }
-    std::size_t root_of(std::size_t part) const {
-        while (!bench_.is_root(part))
-            part = model_.flat().parts[part].on;
-        return part;
+        else
+            first = {found.what.index, found.member};
     }
 
     opening_found<Unit> opening_of(const flat_work::opening& o, std::size_t part) const {
@@ -346,7 +355,7 @@ private:
     std::vector<bool> laid_{};
     std::vector<flat_work::sewn_row> sewn_{};
     std::vector<operation> sewn_of_{};
-    std::map<std::pair<std::size_t, std::size_t>, std::pair<compartment_handle, std::int64_t>> hollows_{};
+    std::vector<std::unique_ptr<flooded>> stacks_{}; ///< by root
 };
 
 } // namespace detail

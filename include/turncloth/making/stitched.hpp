@@ -1,17 +1,16 @@
-// Thread, read off the rows of a design as they were sewn: each row once, as long as it was at that moment.
+// Thread, read off the steps of a making: each row once, as long as it is at that moment.
 //
-//   stitched<U>             runs sewn by machine, alike rows together; the length closed by hand
-//   stitched_in(design, made)
+//   stitched<U>             runs sewn by machine, alike rows together; the length sewn by hand
+//   stitched_in(plan)
 //
-//   const auto s = stitched_in(roll, execute(roll));
+//   const auto s = stitched_in(work_plan_of(roll));
 //   thread_for<inch>(s.runs);          // notions/thread.hpp: each run at its stitch's ratio, with its ends
 #ifndef TURNCLOTH_MAKING_STITCHED_HPP
 #define TURNCLOTH_MAKING_STITCHED_HPP
 
-#include <turncloth/making/executed.hpp>
-#include <turncloth/notions/thread.hpp>
+#include <turncloth/making/work_step.hpp>
 
-#include <algorithm>
+#include <cstdint>
 #include <vector>
 
 namespace turncloth {
@@ -26,51 +25,64 @@ struct stitched {
             sum += r.sewn * r.count;
         return sum;
     }
+
+    void add(const seam_run<Unit>& run) {
+        for (seam_run<Unit>& r : runs)
+            if (r.sewn == run.sewn && r.type.number == run.type.number && r.type.ratio == run.type.ratio &&
+                r.overrun == run.overrun) {
+                r.count += run.count;
+                return;
+            }
+        runs.push_back(run);
+    }
 };
 
 namespace detail {
 
-/// How a row or a seam is sewn.
+/// How many rows a place of the step stands for; a seam has all of its rows at its first place.
 template <length_unit Unit>
-struct sewn_how {
-    stitch_type stitch;
-    length<Unit> overrun{};
-    bool by_hand = false;
-};
-template <length_unit Unit>
-sewn_how<Unit> how_sewn(const making<Unit>& design, const operation& o) {
-    if (o.kind == operation_kind::seam) {
-        const seam_of<Unit>& s = design.seams()[o.index];
-        return {s.stitch, s.overrun, s.by_hand};
+std::int64_t rows_at(const work_place<Unit>& p, const work_step<Unit>& s, std::int64_t copies) {
+    switch (s.verb) {
+    case work_verb::sew:
+    case work_verb::zipper:
+    case work_verb::close_up:
+        return copies * static_cast<std::int64_t>(p.across.at.size());
+    case work_verb::seam:
+        return p.sewn.value() == 0 ? 0 : copies * s.runs;
+    case work_verb::close:
+        return s.closing == closed_by::hand ? 1 : 0;
+    default:
+        return 0;
     }
-    const stitching<Unit>& s = design.rows()[o.index];
-    return {s.stitch, s.overrun, s.by_hand};
+}
+
+/// Of a seam in several rows each is told as an even share: their sum is what counts. A row that closes a seam is told
+/// with both of its pieces, so it counts half.
+template <length_unit Unit>
+void add_rows(stitched<Unit>& all, const work_place<Unit>& p, const work_step<Unit>& s, std::int64_t copies) {
+    const std::int64_t rows = rows_at(p, s, copies);
+    if (rows == 0)
+        return;
+    const std::int64_t shares = s.verb == work_verb::seam ? s.runs : 1, sides = s.verb == work_verb::close_up ? 2 : 1;
+    const length<Unit> sewn = p.sewn / (shares * sides);
+    if (s.by_hand || s.verb == work_verb::close)
+        all.by_hand += sewn * rows;
+    else
+        all.add({s.stitch, sewn, rows, s.overrun / sides});
 }
 
 } // namespace detail
 
-/// `made` is what execute gives for the design. A mouth in a seam that is closed by hand is sewn by hand.
+/// A mouth in a seam that is closed by hand is sewn by hand.
 template <length_unit Unit>
-stitched<Unit> stitched_in(const making<Unit>& design, const executed<Unit>& made) {
+stitched<Unit> stitched_in(const work_plan<Unit>& plan) {
     stitched<Unit> all;
-    for (const opened<Unit>& o : made.boxed.openings)
-        if (design.mouths()[o.what.index].by == closed_by::hand)
-            all.by_hand += o.wide;
-    for (const row_met<Unit>& row : made.rows) {
-        const detail::sewn_how<Unit> asked = detail::how_sewn(design, row.what);
-        if (asked.by_hand) {
-            all.by_hand += row.sewn;
-            continue;
-        }
-        const auto alike = std::find_if(all.runs.begin(), all.runs.end(), [&](const seam_run<Unit>& r) {
-            return r.sewn == row.sewn && r.type.number == asked.stitch.number && r.type.ratio == asked.stitch.ratio &&
-                   r.overrun == asked.overrun;
-        });
-        if (alike == all.runs.end())
-            all.runs.push_back({asked.stitch, row.sewn, 1, asked.overrun});
-        else
-            ++alike->count;
-    }
+    for (const work_group<Unit>& g : plan.groups)
+        for (const work_step<Unit>& s : g.steps)
+            for (const work_place<Unit>& p : s.places) {
+                const bool every = g.every_copy || s.verb == work_verb::zipper || s.verb == work_verb::close_up;
+                detail::add_rows(all, p, s, every ? plan.parts[p.piece.index].count : 1);
+            }
     return all;
 }
 

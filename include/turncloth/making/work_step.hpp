@@ -71,9 +71,9 @@ struct work_place {
     edge side = edge::top; ///< of the piece: what is worked on, or laid nearest to `across.from`
     seen_distances<Unit>
         across{}; ///< rows, slits, spots: from the edge; a laying: its side from the other's left or right
-    seen_distances<Unit>
-        along{}; ///< where a row or slit begins (below zero: beyond the edge) and ends; of spots; a laying: from the other's top
-    seen_distances<Unit> meets{}, meets_along{}; ///< of a seam, the same of the other side; both begin where they meet
+    seen_distances<Unit> along{}; ///< where a row or slit begins and ends; of spots; a laying: from the other's top.
+                                  ///< Below zero where a row begins on the far side of that edge
+    seen_distances<Unit> meets{}, meets_along{}; ///< of a seam: the same of the other side
     seen_edge own_left{}, own_top{}; ///< of a laying: the edges of the piece that `across` and `along` measure to
     cut_part end_to_end{};           ///< a row runs from edge to edge of this piece; `along` is empty then
     bool corner = false;             ///< of a fold: across the corner of `side` and `across.from`

@@ -85,7 +85,7 @@ struct seam_run {
 namespace detail {
 
 template <length_unit Unit>
-constexpr length<Unit> stitched(const seam_run<Unit>& r) {
+constexpr length<Unit> with_ends(const seam_run<Unit>& r) {
     require_not_negative<thread_error>(r.sewn, "the length of a seam");
     require_not_negative<thread_error>(r.overrun, "what is sewn over at a seam's end");
     require_at_least<thread_error>(r.count, std::int64_t{0}, "the number of seams");
@@ -100,7 +100,7 @@ template <length_unit Unit>
 constexpr length<Unit> thread_for(std::span<const seam_run<Unit>> runs) {
     length<Unit> sum;
     for (const seam_run<Unit>& r : runs)
-        sum += detail::stitched(r) * r.type.ratio;
+        sum += detail::with_ends(r) * r.type.ratio;
     return sum;
 }
 

@@ -43,12 +43,8 @@ public:
           on_(on) {
         if (rows_ * columns_ > most)
             detail::refuse<range_error>(
-                detail::sentence({"it would take ", std::to_string(rows_), " x ", std::to_string(columns_),
-                                  " pages of ", on.name(), ": at most ", std::to_string(most), " are printed"}),
-                refusal{.kind = fault::too_large,
-                        .what = "the number of pages",
-                        .given = amount_of(rows_ * columns_),
-                        .most = amount_of(most)});
+                {"it would take ", rows_, " x ", columns_, " pages of ", on.name(), ": at most ", most, " are printed"},
+                {.kind = fault::too_large, .what = "the number of pages", .given = rows_ * columns_, .most = most});
     }
 
     std::size_t rows() const { return rows_; }
@@ -62,9 +58,10 @@ public:
     }
     double joint_right(std::size_t column) const { return part(0, column).right() - overlap / 2; }
     double joint_below(std::size_t row) const { return part(row, 0).bottom() - overlap / 2; }
-    page_point on_page(std::size_t row, std::size_t column, page_point p) const {
+    /// Where on its page a part lies.
+    detail::placement on_page(std::size_t row, std::size_t column) const {
         const page_area w = part(row, column);
-        return {p.x - w.x + shown_.x, p.y - w.y + shown_.y};
+        return {{shown_.x - w.x, shown_.y - w.y}, 1};
     }
 
     /// The strips that two pages show: what is cut off, or covered.
@@ -115,7 +112,12 @@ namespace detail {
 class tile {
 public:
     tile(const page& whole, const tiles& t, std::size_t row, std::size_t column)
-        : whole_(whole), tiles_(t), row_(row), column_(column), part_(t.part(row, column)) {
+        : whole_(whole),
+          tiles_(t),
+          row_(row),
+          column_(column),
+          part_(t.part(row, column)),
+          put_(t.on_page(row, column)) {
         page_.width = t.on().narrow();
         page_.height = t.on().wide();
         page_.title = whole.title;
@@ -124,16 +126,11 @@ public:
     page draw(const part_words& words, const lettering& by) {
         draw_joints(by);
         for (const page_stroke& s : whole_.strokes)
-            for (page_stroke& run : clipped(s, part_)) {
-                for (page_point& p : run.points)
-                    p = put(p);
-                page_.strokes.push_back(std::move(run));
-            }
-        for (page_words w : whole_.words)
-            if (within(covered_by(w, by), part_)) {
-                w.at = put(w.at);
-                page_.words.push_back(std::move(w));
-            }
+            for (page_stroke& run : clipped(s, part_))
+                page_.strokes.push_back(put_(std::move(run)));
+        for (const page_words& w : whole_.words)
+            if (within(covered_by(w, by), part_))
+                page_.words.push_back(put_(w));
         write_heading(words, by);
         const double y = page_.height - tiles::margin - 2.5, left = tiles::margin;
         page_.draw(scale_pen, {{left, y - 2}, {left, y}, {left + 50, y}, {left + 50, y - 2}});
@@ -143,30 +140,26 @@ public:
     }
 
 private:
-    page_point put(page_point p) const { return tiles_.on_page(row_, column_, p); }
     static std::string name_of(std::size_t row, std::size_t column) {
-        return sentence({"row ", std::to_string(row + 1), ", column ", std::to_string(column + 1)});
+        return sentence({"row ", row + 1, ", column ", column + 1});
     }
 
     void draw_joints(const lettering& by) {
-        const auto joint = [&](bool upright, std::size_t row, std::size_t column, bool before) {
-            if (!tiles_.shows(whole_, row, column))
-                return;
-            const double at =
-                upright ? tiles_.joint_right(before ? column : column_) : tiles_.joint_below(before ? row : row_);
-            const std::string name = name_of(row, column);
-            draw_joint(upright, at,
-                       before ? sentence({"lay ", name, " on this line"}) : sentence({"cut here: ", name, " goes on"}),
-                       before ? -1.4 : 3.6, by);
-        };
-        if (column_ > 0)
-            joint(true, row_, column_ - 1, true);
-        if (column_ + 1 < tiles_.columns())
-            joint(true, row_, column_ + 1, false);
-        if (row_ > 0)
-            joint(false, row_ - 1, column_, true);
-        if (row_ + 1 < tiles_.rows())
-            joint(false, row_ + 1, column_, false);
+        for (const bool upright : {true, false})
+            for (const bool before : {true, false}) {
+                const std::size_t step = before ? std::size_t(-1)
+                                                : 1, // before the first there is none, nor so large a one
+                    row = upright ? row_ : row_ + step, column = upright ? column_ + step : column_;
+                if (row >= tiles_.rows() || column >= tiles_.columns() || !tiles_.shows(whole_, row, column))
+                    continue;
+                const double at =
+                    upright ? tiles_.joint_right(std::min(column, column_)) : tiles_.joint_below(std::min(row, row_));
+                const std::string name = name_of(row, column);
+                draw_joint(upright, at,
+                           before ? sentence({"lay ", name, " on this line"})
+                                  : sentence({"cut here: ", name, " goes on"}),
+                           before ? -1.4 : 3.6, by);
+            }
     }
 
     void draw_joint(bool upright, double at, const std::string& words, double off, const lettering& by) {
@@ -176,10 +169,10 @@ private:
             return upright ? page_point{at + beyond, start + size * along}
                            : page_point{start + size * along, at + beyond};
         };
-        page_.draw(joining_pen, {put(spot(0, 0)), put(spot(1, 0))});
+        page_.draw(joining_pen, {put_(spot(0, 0)), put_(spot(1, 0))});
         const double x = upright ? half_mark : half_mark / 2, y = upright ? half_mark / 2 : half_mark;
         for (const double along : {0.2, 0.5, 0.8}) {
-            const page_point p = put(spot(along, 0));
+            const page_point p = put_(spot(along, 0));
             page_.draw_closed(joining_mark_pen, {{p.x - x, p.y}, {p.x, p.y - y}, {p.x + x, p.y}, {p.x, p.y + y}});
         }
         // Between the marks, farther from the lines of the piece.
@@ -191,8 +184,7 @@ private:
             if (room > most)
                 most = room, best = std::move(here);
         }
-        best.at = put(best.at);
-        page_.words.push_back(std::move(best));
+        page_.words.push_back(put_(std::move(best)));
     }
     double distance_to_lines(const page_area& a) const {
         double least = 1e9;
@@ -219,6 +211,7 @@ private:
     const tiles& tiles_;
     std::size_t row_, column_;
     page_area part_;
+    placement put_;
     page page_{};
 };
 

@@ -15,7 +15,7 @@
 #ifndef TURNCLOTH_DRAW_DETAIL_FOLDED_VIEW_HPP
 #define TURNCLOTH_DRAW_DETAIL_FOLDED_VIEW_HPP
 
-#include <turncloth/page/drawing.hpp>
+#include <turncloth/draw/detail/words.hpp>
 #include <turncloth/panel/made_up.hpp>
 
 #include <algorithm>
@@ -87,25 +87,19 @@ struct folded_region {
 /// Pieces of straight lines, of which those on one line are put together where they overlap or touch.
 class straight_lines {
 public:
-    void add(page_point from, page_point to) {
-        const double length = std::hypot(to.x - from.x, to.y - from.y);
+    void add(const page_segment& s) {
+        const double length = distance(s.from, s.to);
         if (length <= too_thin)
             return;
-        page_point way{(to.x - from.x) / length, (to.y - from.y) / length};
-        if (way.x < -too_thin || (way.x <= too_thin && way.y < 0)) {
+        page_point way{(s.to.x - s.from.x) / length, (s.to.y - s.from.y) / length};
+        if (way.x < -too_thin || (way.x <= too_thin && way.y < 0))
             way = {-way.x, -way.y};
-            std::swap(from, to);
-        }
-        const double off = way.x * from.y - way.y * from.x, start = along(way, from), end = along(way, to);
-        for (row& r : rows_)
-            if (std::abs(r.way.x * way.y - r.way.y * way.x) <= 1e-7 &&
-                std::abs(r.way.x * from.y - r.way.y * from.x - r.off) <= too_thin) {
-                r.parts.emplace_back(along(r.way, from), along(r.way, to));
-                return;
-            }
-        rows_.push_back({way, off, {{start, end}}});
+        const auto same = std::find_if(rows_.begin(), rows_.end(), [&](const row& r) {
+            return are_one(r, {way, off(r.way, s.from), {}});
+        });
+        row& r = same == rows_.end() ? rows_.emplace_back(row{way, off(way, s.from), {}}) : *same;
+        r.parts.emplace_back(std::minmax({along(r.way, s.from), along(r.way, s.to)}));
     }
-    void add(const page_segment& s) { add(s.from, s.to); }
 
     /// Without what lies on `others`.
     std::vector<page_segment> without(const straight_lines& others) const {
@@ -113,7 +107,7 @@ public:
         for (const row& r : rows_) {
             spans taken;
             for (const row& o : others.rows_)
-                if (std::abs(r.way.x * o.way.y - r.way.y * o.way.x) <= 1e-7 && std::abs(r.off - o.off) <= too_thin)
+                if (are_one(r, o))
                     taken = o.parts;
             for (const auto& [start, end] : left_of(joined_up(r.parts), joined_up(taken)))
                 all.push_back({spot(r, start), spot(r, end)});
@@ -157,6 +151,10 @@ private:
         spans parts;
     };
     static double along(page_point way, page_point p) { return way.x * p.x + way.y * p.y; }
+    static double off(page_point way, page_point p) { return way.x * p.y - way.y * p.x; }
+    static bool are_one(const row& a, const row& b) {
+        return std::abs(off(a.way, b.way)) <= 1e-7 && std::abs(a.off - b.off) <= too_thin;
+    }
     static page_point spot(const row& r, double t) {
         return {r.way.x * t - r.way.y * r.off, r.way.y * t + r.way.x * r.off};
     }
@@ -180,15 +178,19 @@ public:
     std::size_t layer_count() const { return layers_.size(); }
     folded_layer<millimetre, double> layer(std::size_t i) const { return {layers_[i], false}; }
 
+    /// What lies left of a line is trimmed off, so the area's sides are followed with it at their right.
     folded_view within(const page_area& b) const {
         std::vector<layer_type> kept;
-        for (layer_type l : layers_) {
-            l = cut_off(cut_off(l, [&](const auto& p) { return p.x - b.x; }),
-                        [&](const auto& p) { return b.right() - p.x; });
-            l = cut_off(cut_off(l, [&](const auto& p) { return p.y - b.y; }),
-                        [&](const auto& p) { return b.bottom() - p.y; });
-            if (l.size() > 2 && area_of(l).value() > too_thin)
-                kept.push_back(std::move(l));
+        if (b.width <= too_thin || b.height <= too_thin)
+            return {width_, height_, kept};
+        const auto at = [](page_point p) { return drafted_point<millimetre>(p.x, p.y); };
+        const auto c = b.corners();
+        for (const layer_type& l : layers_) {
+            folding<millimetre, double> part(l);
+            for (std::size_t i = 0; i < c.size(); ++i)
+                part.trim({at(c[(i + 1) % c.size()]), at(c[i])});
+            if (part.area().value() > too_thin)
+                kept.emplace_back(part.layer(0).corners.begin(), part.layer(0).corners.end());
         }
         return {width_, height_, std::move(kept)};
     }
@@ -227,21 +229,6 @@ public:
     }
 
 private:
-    /// What lies where `room` is above zero, of a convex layer.
-    template <class Room>
-    static layer_type cut_off(const layer_type& l, Room room) {
-        layer_type kept;
-        for (std::size_t i = 0; i < l.size(); ++i) {
-            const auto a = bare(l[i]), b = bare(l[i + 1 == l.size() ? 0 : i + 1]);
-            const double here = room(a), there = room(b);
-            if (here >= 0)
-                kept.push_back(l[i]);
-            if ((here > 0 && there < 0) || (here < 0 && there > 0))
-                kept.push_back(in_unit<millimetre>(a + (b - a) * (here / (here - there))));
-        }
-        return kept;
-    }
-
     /// Of layer i.
     void add_edge(straight_lines& visible, straight_lines& hidden, const arrow<double>& from, const arrow<double>& way,
                   std::size_t i) const {
@@ -254,9 +241,9 @@ private:
         covered = straight_lines::joined_up(covered);
         const auto spot = [&](double t) { return page_point{from.x + way.x * t, from.y + way.y * t}; };
         for (const auto& [start, end] : covered)
-            hidden.add(spot(start), spot(end));
+            hidden.add({spot(start), spot(end)});
         for (const auto& [start, end] : straight_lines::left_of({{0.0, 1.0}}, covered))
-            visible.add(spot(start), spot(end));
+            visible.add({spot(start), spot(end)});
     }
 
     /// The trapezoids between two neighbouring stops, from the top down. Each layer's two sides are straight there.
@@ -290,20 +277,10 @@ private:
         return parts;
     }
 
-    /// Where an upright line enters and leaves a convex layer.
-    static std::pair<double, double> heights(const layer_type& l, double x) {
-        double top = 0, bottom = 0;
-        bool found = false;
-        for (std::size_t i = 0; i < l.size(); ++i) {
-            const auto a = bare(l[i]), b = bare(l[i + 1 == l.size() ? 0 : i + 1]);
-            if ((a.x <= x) == (b.x <= x))
-                continue;
-            const double y = a.y + (b.y - a.y) * (x - a.x) / (b.x - a.x);
-            top = found ? std::min(top, y) : y;
-            bottom = found ? std::max(bottom, y) : y;
-            found = true;
-        }
-        return {top, bottom};
+    /// Where an upright line enters and leaves a convex layer; the same for one that it misses.
+    std::pair<double, double> heights(const layer_type& l, double x) const {
+        const auto [top, bottom] = span_within(std::span<const point_type>(l), {x, -height_}, {0, 3 * height_});
+        return {(3 * top - 1) * height_, (3 * bottom - 1) * height_};
     }
 
     double width_, height_;
@@ -313,22 +290,16 @@ private:
 /// From the back left and right change places; all turned cloth lies behind the piece, so the lowest layer is nearest.
 template <length_unit Unit, coordinate Number>
 folded_view view_of(const folded_panel<Unit, Number>& folded) {
-    const auto real = [](const auto& l) {
-        if constexpr (std::same_as<Number, double>)
-            return l.value() * to_double(units_per<millimetre, Unit>);
-        else
-            return to_double(l.value()) * to_double(units_per<millimetre, Unit>);
-    };
     const auto outline = folded.outline();
-    const double right = real(outline[2].x), top = real(outline[2].y);
+    const double right = in_mm(outline[2].x), top = in_mm(outline[2].y);
     std::vector<folded_view::layer_type> layers;
     for (std::size_t i = 0; i < folded.stack().layer_count(); ++i) {
         folded_view::layer_type corners;
         for (const auto& p : folded.stack().layer(i).corners)
-            corners.push_back(drafted_point<millimetre>(right - real(p.x), top - real(p.y)));
+            corners.push_back(drafted_point<millimetre>(right - in_mm(p.x), top - in_mm(p.y)));
         layers.push_back(std::move(corners));
     }
-    return {right - real(outline[0].x), top - real(outline[0].y), std::move(layers)};
+    return {right - in_mm(outline[0].x), top - in_mm(outline[0].y), std::move(layers)};
 }
 
 } // namespace turncloth::detail

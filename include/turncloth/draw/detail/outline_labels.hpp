@@ -129,9 +129,11 @@ private:
                 on_.draw(notch_line.with.meaning("notch-inward"), {mark.from, moved(mark.from, n.inward, 2)});
         }
         constexpr double diamond = 2.2;
-        for (const page_point& c : at_.to(words_.crossings))
+        for (const page_point& crossing : words_.crossings) {
+            const page_point c = at_.to(crossing);
             on_.draw_closed(crossing_line.with,
                             {{c.x, c.y - diamond}, {c.x + diamond, c.y}, {c.x, c.y + diamond}, {c.x - diamond, c.y}});
+        }
         if (words_.grain) { // over most of its room, and never so short that it cannot be seen
             const page_segment room = at_.to(*words_.grain);
             const double size = distance(room.from, room.to), half = std::max(6.0, 0.7 * size) / 2 / size;
@@ -239,7 +241,7 @@ private:
     void write_note(std::size_t every, std::size_t without) {
         std::string note;
         if (every > 1)
-            note = sentence({"Of every ", std::to_string(every), " edges one has its number here. "});
+            note = sentence({"Of every ", every, " edges one has its number here. "});
         if (without > 0)
             note += sentence(
                 {"No room was found for the number of ", std::to_string(without), without == 1 ? " edge." : " edges."});

@@ -103,9 +103,8 @@ private:
             const std::string& words = pieces[i].words.back().front();
             if (!fits_in({words}, pieces[i]))
                 (pieces[i].letter.empty() ? of_rest : of_letters)
-                    .push_back({x(pieces[i].from),
-                                x(pieces[i + n - 1].to),
-                                {n > 1 ? sentence({std::to_string(n), " ", words}) : words}});
+                    .push_back(
+                        {x(pieces[i].from), x(pieces[i + n - 1].to), {n > 1 ? sentence({n, " ", words}) : words}});
         }
         labels_ = of_letters;
         labels_.insert(labels_.end(), of_rest.begin(), of_rest.end());

@@ -1,6 +1,6 @@
 // What several drawings say: sizes in millimetres, edges and how they are finished, how figures are rounded.
 //
-//   in_mm(length)                     as a double
+//   in_mm(length)                     as a double, of what is exact and of what is drafted
 //   edge_sentences(panel, ruler)      what is done to the edges of a panel
 //   rounded_note(ruler)               "rounded to 1/16 in, each from the exact length."
 #ifndef TURNCLOTH_DRAW_DETAIL_WORDS_HPP
@@ -10,13 +10,18 @@
 #include <turncloth/sheet/text.hpp>
 
 #include <string>
+#include <type_traits>
 #include <vector>
 
 namespace turncloth::detail {
 
-template <length_unit Unit>
-double in_mm(length<Unit> l) {
-    return to_double(l.value()) * to_double(units_per<millimetre, Unit>);
+template <length_unit Unit, class Number>
+double in_mm(boost::units::quantity<Unit, Number> l) {
+    constexpr double mm = to_double(units_per<millimetre, Unit>);
+    if constexpr (std::is_same_v<Number, double>)
+        return l.value() * mm;
+    else
+        return to_double(l.value()) * mm;
 }
 
 inline std::string rounded_note(const ruler& by) {

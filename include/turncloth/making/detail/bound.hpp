@@ -15,6 +15,7 @@
 #include <algorithm>
 #include <cstddef>
 #include <cstdint>
+#include <span>
 #include <vector>
 
 namespace turncloth::detail::flat_work {
@@ -62,18 +63,23 @@ class lazy_final_lines {
 public:
     lazy_final_lines(const stack& s, const std::vector<std::vector<bounds>>& holes) : stack_(&s), holes_(&holes) {
         plies_of_.resize(holes.size());
-        for (std::size_t i = 0; i < s.plies.size(); ++i)
+        for (std::size_t i = 0; i < s.plies.size(); ++i) {
             plies_of_[s.plies[i].part].push_back(static_cast<std::uint32_t>(i));
+            round_.push_back(bounds_of(s.plies[i].area));
+        }
     }
 
     /// Appends the row's stretches. Returns whether all that was sewn together still lies together.
     bool bind(const sewn_row& row, std::vector<bound_row>& out) {
         bool whole_row = true;
+        seen_.clear();
+        now_.clear();
         for (const sewn_span& span : row.spans) {
             held_.clear();
             stops_.assign({span.from, span.to});
             for (const auto& pierced : span.plies)
-                hold(row, span, pierced);
+                for (const holding& h : plies_now(row, pierced))
+                    hold(row, span, h);
             std::sort(stops_.begin(), stops_.end());
             stops_.erase(std::unique(stops_.begin(), stops_.end()), stops_.end());
             for (std::size_t k = 0; k + 1 < stops_.size(); ++k)
@@ -103,27 +109,53 @@ private:
         lie since;
         std::uint32_t ply;
     };
+    /// A ply that a row went through, and where among those that lie there now its own begin and end.
+    struct looked_up {
+        sewn_span::pierced what;
+        std::size_t first, end;
+    };
 
-    void hold(const sewn_row& row, const sewn_span& span, const sewn_span::pierced& pierced) {
+    /// The plies of the part that the row runs along now. One that lay under several spans is looked up once.
+    std::span<const holding> plies_now(const sewn_row& row, const sewn_span::pierced& pierced) {
+        auto found = std::find_if(seen_.begin(), seen_.end(), [&](const looked_up& l) {
+            return l.what.part == pierced.part && l.what.how == pierced.how;
+        });
+        if (found == seen_.end()) {
+            const std::size_t first = now_.size();
+            look_up(row, pierced);
+            found = seen_.insert(seen_.end(), {pierced, first, now_.size()});
+        }
+        return {now_.data() + found->first, now_.data() + found->end};
+    }
+    void look_up(const sewn_row& row, const sewn_span::pierced& pierced) {
+        const lie back = inverse(pierced.how);
         for (const std::uint32_t q : plies_of_[pierced.part]) {
             const ply& p = stack_->plies[q];
-            const lie since = after(inverse(pierced.how), p.how);
+            const lie since = after(back, p.how);
             const table_line now = carried(row.at, since);
-            const stretch run = carried({span.from, span.to}, row.at, since);
-            const stretch in = within_or_on(p.area, now);
-            const stretch both{std::max(run.from, in.from), std::min(run.to, in.to)};
-            if (both.is_nothing())
+            if (misses(now, round_[q]))
                 continue;
-            const stretch then = carried(both, now, inverse(since));
-            held_.push_back({then, since, q});
-            stops_.insert(stops_.end(), {then.from, then.to});
-            for (const bounds& own : (*holes_)[p.part])
-                if (const stretch gone = gone_along(carried(own, p.how), now); !gone.is_nothing()) {
-                    const stretch was = carried(gone, now, inverse(since));
-                    stops_.insert(stops_.end(),
-                                  {std::clamp(was.from, then.from, then.to), std::clamp(was.to, then.from, then.to)});
-                }
+            if (const stretch in = within_or_on(p.area, now); !in.is_nothing())
+                now_.push_back({carried(in, now, inverse(since)), since, q});
         }
+    }
+    void hold(const sewn_row& row, const sewn_span& span, holding h) {
+        h.then = {std::max(span.from, h.then.from), std::min(span.to, h.then.to)};
+        if (h.then.is_nothing())
+            return;
+        held_.push_back(h);
+        stops_.insert(stops_.end(), {h.then.from, h.then.to});
+        const ply& p = stack_->plies[h.ply];
+        const table_line now = carried(row.at, h.since);
+        for (const bounds& own : (*holes_)[p.part])
+            if (const stretch gone = gone_along(carried(own, p.how), now); !gone.is_nothing()) {
+                const stretch was = carried(gone, now, inverse(h.since));
+                stops_.insert(stops_.end(), {std::clamp(was.from, h.then.from, h.then.to),
+                                             std::clamp(was.to, h.then.from, h.then.to)});
+            }
+    }
+    static bool misses(const table_line& at, const bounds& round) {
+        return at.level ? at.at < round.top || round.bottom < at.at : at.at < round.left || round.right < at.at;
     }
     /// The stretch of a line that runs through a hole or along its edge.
     static stretch gone_along(const bounds& hole, const table_line& at) {
@@ -133,8 +165,9 @@ private:
     }
     /// Whether the ply has no cloth on either side of the line all along the run: it does not reach there, or a hole
     /// does.
-    bool is_gone(const ply& p, const table_line& at, const stretch& run) const {
-        const bounds round = bounds_of(p.area);
+    bool is_gone(std::uint32_t ply_number, const table_line& at, const stretch& run) const {
+        const ply& p = stack_->plies[ply_number];
+        const bounds& round = round_[ply_number];
         bool before = (at.level ? round.top : round.left) < at.at,
              beyond = at.at < (at.level ? round.bottom : round.right);
         for (const bounds& own : (*holes_)[p.part]) {
@@ -154,7 +187,7 @@ private:
         for (const holding& h : held_) {
             const table_line at = carried(row.at, h.since);
             const stretch run = carried(piece, row.at, h.since);
-            if (h.then.from > piece.from || h.then.to < piece.to || is_gone(stack_->plies[h.ply], at, run))
+            if (h.then.from > piece.from || h.then.to < piece.to || is_gone(h.ply, at, run))
                 continue;
             if (first)
                 made = {at, run, h.ply, h.ply};
@@ -172,6 +205,9 @@ private:
     const stack* stack_;
     const std::vector<std::vector<bounds>>* holes_;
     std::vector<std::vector<std::uint32_t>> plies_of_{};
+    std::vector<bounds> round_{};   ///< each ply
+    std::vector<looked_up> seen_{}; ///< while one row is looked at
+    std::vector<holding> now_{};
     std::vector<holding> held_{}; ///< while one span is looked at
     std::vector<whole> stops_{};
 };

@@ -14,6 +14,8 @@
 #include <algorithm>
 #include <cstddef>
 #include <cstdint>
+#include <limits>
+#include <numeric>
 #include <span>
 #include <utility>
 #include <vector>
@@ -50,8 +52,9 @@ public:
         make_slabs();
         for (std::size_t i = 0; i < s.plies.size(); ++i)
             cover(i);
-        for (slab& one : slabs_)
-            finish(one);
+        for (std::size_t k = 0; k < slabs_.size(); ++k)
+            finish(k);
+        covered_.clear();
     }
 
     const stack& of() const { return *stack_; }
@@ -66,12 +69,6 @@ public:
             std::lower_bound(slabs_.begin(), slabs_.end(), x, [](const slab& s, whole left) { return s.left < left; });
         return static_cast<std::size_t>(at - slabs_.begin());
     }
-    std::size_t count() const {
-        std::size_t all = 0;
-        for (const slab& s : slabs_)
-            all += s.cell_count();
-        return all;
-    }
 
 private:
     /// A side that is not upright, from left to right.
@@ -80,59 +77,43 @@ private:
         whole slope() const { return to.y > from.y ? 1 : to.y < from.y ? -1 : 0; }
         whole at(whole x) const { return from.y + slope() * (x - from.x); }
     };
-    /// A ply, or a hole in one, with its lower and upper sides.
-    struct shape {
-        whole left = 0, right = 0;
-        std::vector<side> sides{};
-    };
+    /// A ply over a cell of a slab.
     struct covered {
-        std::size_t ply;
-        level upper, lower;
+        std::uint32_t ply;
+        std::size_t cell;
     };
 
-    static shape shape_of(const cell& area) {
-        shape made;
-        const bounds b = bounds_of(area);
-        made.left = b.left;
-        made.right = b.right;
+    template <class Do>
+    static void each_side(const cell& area, Do todo) {
         for (std::size_t i = 0; i < area.size(); ++i) {
             const spot &p = area[i], &q = area[i + 1 == area.size() ? 0 : i + 1];
             if (p.x != q.x)
-                made.sides.push_back(p.x < q.x ? side{p, q} : side{q, p});
+                todo(p.x < q.x ? side{p, q} : side{q, p});
         }
-        return made;
-    }
-    static cell rectangle(const bounds& b) {
-        return {{b.left, b.top}, {b.right, b.top}, {b.right, b.bottom}, {b.left, b.bottom}};
     }
 
     void gather_sides(const stack& s, const std::vector<std::vector<bounds>>& holes,
                       std::span<const line_on_table> lines) {
         holes_.resize(s.plies.size());
         for (std::size_t i = 0; i < s.plies.size(); ++i) {
-            shapes_.push_back(shape_of(s.plies[i].area));
+            each_side(s.plies[i].area, [&](const side& one) { note(one); });
             const bounds round = bounds_of(s.plies[i].area);
             for (const bounds& own : holes[s.plies[i].part])
-                if (const bounds h = carried(own, s.plies[i].how); !h.is_nothing() && overlap(h, round))
-                    holes_[i].push_back(shape_of(rectangle(h)));
+                if (const bounds h = carried(own, s.plies[i].how); !h.is_nothing() && overlap(h, round)) {
+                    holes_[i].push_back(h);
+                    note({{h.left, h.top}, {h.right, h.top}});
+                    note({{h.left, h.bottom}, {h.right, h.bottom}});
+                }
         }
-        for (const shape& one : shapes_)
-            note(one);
-        for (const auto& list : holes_)
-            for (const shape& one : list)
-                note(one);
         for (const line_on_table& l : lines)
             if (l.at.level)
-                note(shape{l.run.from, l.run.to, {{{l.run.from, l.at.at}, {l.run.to, l.at.at}}}});
+                note({{l.run.from, l.at.at}, {l.run.to, l.at.at}});
             else
                 stops_.push_back(l.at.at);
     }
-    void note(const shape& one) {
-        stops_.insert(stops_.end(), {one.left, one.right});
-        for (const side& s : one.sides) {
-            stops_.insert(stops_.end(), {s.from.x, s.to.x});
-            (s.slope() == 0 ? level_sides_ : slanting_sides_).push_back(s);
-        }
+    void note(const side& s) {
+        stops_.insert(stops_.end(), {s.from.x, s.to.x});
+        (s.slope() == 0 ? level_sides_ : slanting_sides_).push_back(s);
     }
 
     void make_slabs() {
@@ -166,69 +147,54 @@ private:
             stops_.push_back(x);
     }
     void cover(std::size_t ply) {
-        const shape& one = shapes_[ply];
-        for (std::size_t k = slab_from(one.left); k < slabs_.size() && slabs_[k].right <= one.right; ++k) {
-            const auto [upper, lower] = across(one, slabs_[k]);
-            covered_[k].push_back({ply, upper, lower});
+        const cell& area = stack_->plies[ply].area;
+        const bounds round = bounds_of(area);
+        for (std::size_t k = slab_from(round.left); k < slabs_.size() && slabs_[k].right <= round.right; ++k) {
+            const auto [first, end] = across(area, slabs_[k]);
+            for (std::size_t i = first; i < end; ++i)
+                if (!in_hole(ply, slabs_[k], i))
+                    covered_[k].push_back({static_cast<std::uint32_t>(ply), i});
         }
     }
-    /// Of a convex shape two sides cross each slab.
-    static std::pair<level, level> across(const shape& one, const slab& s) {
-        level upper, lower;
-        bool first = true;
-        for (const side& e : one.sides) {
+    /// The cells of a slab that lie in an area: between two of its sides, as it is convex. The first, and past the last.
+    static std::pair<std::size_t, std::size_t> across(const cell& area, const slab& s) {
+        whole upper = std::numeric_limits<whole>::max(), lower = std::numeric_limits<whole>::min();
+        each_side(area, [&](const side& e) {
             if (e.from.x > s.left || e.to.x < s.right)
-                continue;
-            const level l{e.at(s.left), e.at(s.right)};
-            if (first || l.sum() < upper.sum())
-                upper = l;
-            if (first || l.sum() > lower.sum())
-                lower = l;
-            first = false;
-        }
-        return {upper, lower};
-    }
-
-    static std::size_t index_of(const slab& s, const level& l) {
-        const auto at = std::lower_bound(s.levels.begin(), s.levels.end(), l.sum(),
-                                         [](const level& a, whole sum) { return a.sum() < sum; });
-        return static_cast<std::size_t>(at - s.levels.begin());
-    }
-
-    /// Counts each cell's plies, then sets them down, in the order of the stack.
-    void finish(slab& s) {
-        const std::size_t k = static_cast<std::size_t>(&s - slabs_.data());
-        s.first.assign(s.cell_count() + 1, 0);
-        for (int pass = 0; pass < 2; ++pass) {
-            std::vector<std::size_t> next(s.first.begin(), s.first.end());
-            for (const covered& c : covered_[k])
-                for (std::size_t i = index_of(s, c.upper), end = index_of(s, c.lower); i < end; ++i)
-                    if (!in_hole(c.ply, s, i)) {
-                        if (pass == 0)
-                            ++s.first[i + 1];
-                        else
-                            s.over[next[i]++] = static_cast<std::uint32_t>(c.ply);
-                    }
-            if (pass == 0) {
-                for (std::size_t i = 0; i < s.cell_count(); ++i)
-                    s.first[i + 1] += s.first[i];
-                s.over.resize(s.first.back());
-            }
-        }
-        covered_[k].clear();
+                return;
+            const whole sum = e.at(s.left) + e.at(s.right);
+            upper = std::min(upper, sum);
+            lower = std::max(lower, sum);
+        });
+        const auto index_of = [&](whole sum) {
+            return std::lower_bound(s.levels.begin(), s.levels.end(), sum,
+                                    [](const level& l, whole wanted) { return l.sum() < wanted; }) -
+                   s.levels.begin();
+        };
+        return {static_cast<std::size_t>(index_of(upper)), static_cast<std::size_t>(index_of(lower))};
     }
     bool in_hole(std::size_t ply, const slab& s, std::size_t i) const {
-        return std::any_of(holes_[ply].begin(), holes_[ply].end(), [&](const shape& hole) {
-            if (hole.left > s.left || hole.right < s.right)
-                return false;
-            const auto [upper, lower] = across(hole, s);
-            return upper.sum() <= s.levels[i].sum() && s.levels[i + 1].sum() <= lower.sum();
+        return std::any_of(holes_[ply].begin(), holes_[ply].end(), [&](const bounds& hole) {
+            return hole.left <= s.left && s.right <= hole.right && 2 * hole.top <= s.levels[i].sum() &&
+                   s.levels[i + 1].sum() <= 2 * hole.bottom;
         });
     }
 
+    /// Counts each cell's plies, then sets them down; they come in the order of the stack.
+    void finish(std::size_t k) {
+        slab& s = slabs_[k];
+        s.first.assign(s.cell_count() + 1, 0);
+        for (const covered& c : covered_[k])
+            ++s.first[c.cell + 1];
+        std::partial_sum(s.first.begin(), s.first.end(), s.first.begin());
+        s.over.resize(covered_[k].size());
+        std::vector<std::size_t> next = s.first;
+        for (const covered& c : covered_[k])
+            s.over[next[c.cell]++] = c.ply;
+    }
+
     const stack* stack_;
-    std::vector<shape> shapes_{};             ///< of each ply
-    std::vector<std::vector<shape>> holes_{}; ///< of each ply
+    std::vector<std::vector<bounds>> holes_{}; ///< in each ply
     std::vector<side> level_sides_{}, slanting_sides_{};
     std::vector<whole> stops_{};
     std::vector<slab> slabs_{};

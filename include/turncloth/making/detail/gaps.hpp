@@ -1,7 +1,7 @@
 // Gaps between plies, flooded into hollows, and the passages by which hollows open.
 //
 //   class gaps(cells, rows, opened)     rows: what is held together; opened: slits, zippers, mouths
-//     .gap_between(slab, k, i)          in that cell, the gap between its plies i and i + 1, numbered from 1, numbered from 1
+//     .gap_between(slab, k, i)          in that cell, the gap between its plies i and i + 1, numbered from 1
 //     .hollow_of(gap)                   gaps of one hollow have one number; outside is 0
 //     .walls_of(gap)                    the two walls, the smaller number first
 //     .passages()                       where a hollow goes on into another or outside
@@ -72,7 +72,9 @@ public:
     }
 
     std::size_t count() const { return gap_walls_.size(); }
-    std::size_t gap_between(std::size_t in, std::size_t k, std::size_t i) const { return first_[in][k] + i; }
+    std::size_t gap_between(std::size_t in, std::size_t k, std::size_t i) const {
+        return first_[cells_before_[in] + k] + i;
+    }
     std::size_t hollow_of(std::size_t gap) const { return up_[gap]; }
     std::pair<std::size_t, std::size_t> walls_of(std::size_t gap) const { return gap_walls_[gap]; }
     bool is_channel(std::size_t gap) const { return gap != 0 && gap_walls_[gap].first == gap_walls_[gap].second; }
@@ -115,9 +117,9 @@ private:
         gap_walls_.push_back({nowhere, nowhere}); // outside
         const auto& all = plane_->of().plies;
         for (std::size_t s = 0; s < plane_->slabs().size(); ++s) {
-            first_.emplace_back();
+            cells_before_.push_back(first_.size());
             for (std::size_t k = 0; k < plane_->slabs()[s].cell_count(); ++k) {
-                first_[s].push_back(gap_walls_.size());
+                first_.push_back(gap_walls_.size());
                 const plies over = plane_->plies(s, k);
                 for (std::size_t i = 0; i + 1 < over.size(); ++i)
                     gap_walls_.push_back(std::minmax({all[over[i]].wall, all[over[i + 1]].wall}));
@@ -154,7 +156,7 @@ private:
             if (in_a == a.size() && in_b == b.size())
                 return;
             go_to(y);
-            whole end = line_ends_after(y);
+            whole end = next_end();
             end = in_a < a.size() ? std::min(end, a[in_a].right) : end;
             end = in_b < b.size() ? std::min(end, b[in_b].left) : end;
             set(a_, s - 1, in_a);
@@ -183,7 +185,7 @@ private:
         one.over = {};
         if (levels_above > 0 && levels_above < plane_->slabs()[s].levels.size()) {
             one.over = plane_->plies(s, levels_above - 1);
-            one.first = first_[s][levels_above - 1];
+            one.first = gap_between(s, levels_above - 1, 0);
         }
     }
 
@@ -209,7 +211,8 @@ private:
         std::sort(from, mouths_.end());
         mouths_.erase(std::unique(from, mouths_.end()), mouths_.end());
     }
-    whole line_ends_after(whole y) const {
+    /// Where lines beside the border change next.
+    whole next_end() const {
         whole end = std::numeric_limits<whole>::max();
         if (!along_.empty())
             end = along_[0].run.from;
@@ -239,6 +242,10 @@ private:
     void meet(const border& at) {
         if (a_.over.empty() && b_.over.empty())
             return;
+        const auto cuts = [](const line& l) { return l.opened != nullptr && l.opened->cuts; };
+        if (std::equal(a_.over.begin(), a_.over.end(), b_.over.begin(), b_.over.end()) &&
+            std::none_of(beside_.begin(), beside_.end(), cuts))
+            return go_on(at);
         find_going_on();
         find_folds(a_, at);
         find_folds(b_, at);
@@ -252,6 +259,16 @@ private:
             part(at);
             if (!more)
                 return;
+        }
+    }
+    /// All plies lie on both sides: each gap meets its own like.
+    void go_on(const border& at) {
+        for (std::size_t i = 1; i < a_.over.size(); ++i) {
+            const std::size_t one = a_.first + i - 1, other = b_.first + i - 1;
+            if (is_sewn(a_.over[i - 1], a_.over[i]))
+                barriers_.push_back({one, other, at});
+            else
+                link(one, other, at);
         }
     }
     void find_going_on() {
@@ -368,7 +385,8 @@ private:
     }
 
     const cells* plane_;
-    std::vector<std::vector<std::size_t>> first_{}; ///< number of the lowest gap of each cell
+    std::vector<std::size_t> first_{};        ///< number of the lowest gap of each cell, slab by slab
+    std::vector<std::size_t> cells_before_{}; ///< each slab
     std::vector<std::pair<std::size_t, std::size_t>> gap_walls_{};
     std::vector<std::size_t> up_{};
     std::vector<std::vector<line>> upright_,

@@ -1,9 +1,11 @@
 // One stack as it lies at last, and the hollows in it: where each opens, and how large a rectangle goes into it.
 //
-//   class hollows(workbench, root, rows, mouths)    mouths: stated lines, each with its number and whether it cuts cloth
+//   class hollows(workbench, root, rows, mouths, lips)
+//                                mouths: stated lines, each with its number and whether it cuts cloth; a hollow that is
+//                                open and nowhere deeper than its lips counts as outside
 //     .torn()                      rows of which what was sewn together lies apart
 //     .gap_at(part, other, spot)   the gap between the two where a spot of the part lies
-//     .openings(hollow, lips)      where it opens: through channels, and over lips, as if they were outside
+//     .openings(hollow)            where it opens: through channels, and over lips
 //     .tallest(hollow, level, w)   the greatest height of a rectangle w wide in it
 #ifndef TURNCLOTH_MAKING_DETAIL_HOLLOWS_HPP
 #define TURNCLOTH_MAKING_DETAIL_HOLLOWS_HPP
@@ -57,9 +59,10 @@ public:
     using cells = lazy_cells<Use>;
     using gaps = lazy_gaps<Use>;
 
-    lazy_hollows(const lazy_workbench<Use>& bench, const flat_design& design, std::size_t root,
-                 const std::vector<sewn_row>& rows, const std::vector<stated_mouth>& mouths)
-        : bench_(bench), stack_(bench.stack_of(root)) {
+    lazy_hollows(const lazy_workbench<Use>& bench, std::size_t root, const std::vector<sewn_row>& rows,
+                 const std::vector<stated_mouth>& mouths, whole lips)
+        : bench_(bench), stack_(bench.stack_of(root)), lips_(lips) {
+        const flat_design& design = bench.design();
         lazy_final_lines<Use> at_last(stack_, bench.holes());
         for (std::size_t i = 0; i < rows.size(); ++i)
             if (!at_last.bind(rows[i], bound_))
@@ -105,7 +108,7 @@ public:
                            static_cast<std::size_t>(below - one.levels.begin()) - 1, part, other);
     }
 
-    std::vector<opening> openings(std::size_t hollow, whole lips) const {
+    std::vector<opening> openings(std::size_t hollow) {
         std::vector<opening> found;
         std::vector<std::size_t> way = {hollow}; // the hollow itself, then channels that it goes on into
         for (std::size_t i = 0; i < way.size(); ++i)
@@ -118,7 +121,7 @@ public:
                 if (gaps_->is_channel(to))
                     way.push_back(to);
                 else
-                    found.push_back({p.at, {mouths.begin(), mouths.end()}, to != 0 && !is_lip(to, lips)});
+                    found.push_back({p.at, {mouths.begin(), mouths.end()}, to != 0 && !is_lip(to)});
             }
         return joined(std::move(found));
     }
@@ -197,8 +200,15 @@ private:
         return {};
     }
 
-    /// Open to the outside, and nowhere deeper than `depth` from where it is.
-    bool is_lip(std::size_t hollow, whole depth) const {
+    /// Open to the outside, and nowhere deeper than lips are from where it is. Found once for each hollow.
+    bool is_lip(std::size_t hollow) {
+        if (lip_.empty())
+            lip_.resize(gaps_->count());
+        if (!lip_[hollow])
+            lip_[hollow] = is_near_outside(hollow);
+        return *lip_[hollow];
+    }
+    bool is_near_outside(std::size_t hollow) const {
         std::vector<border> open;
         for (std::size_t n = ends_.first_in(hollow); n != nowhere; n = ends_.after(n))
             if (gaps_->passages()[n / 2].other == 0)
@@ -209,7 +219,7 @@ private:
                     std::max({std::min(b.from.x, b.to.x) - p.x, p.x - std::max(b.from.x, b.to.x), whole{0}});
                 const whole dy =
                     std::max({std::min(b.from.y, b.to.y) - p.y, p.y - std::max(b.from.y, b.to.y), whole{0}});
-                return dx <= depth && dy <= depth;
+                return dx <= lips_ && dy <= lips_;
             });
         };
         for (std::size_t gap = members_.first_in(hollow); gap != nowhere; gap = members_.after(gap)) {
@@ -307,6 +317,8 @@ private:
 
     const lazy_workbench<Use>& bench_;
     const stack& stack_;
+    whole lips_;
+    std::vector<std::optional<bool>> lip_{}; ///< each hollow, where it was asked for
     std::vector<bound_row> bound_{};
     std::vector<opened_line> opened_{};
     std::vector<std::size_t> torn_{};

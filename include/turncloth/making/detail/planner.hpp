@@ -32,7 +32,9 @@ public:
 
     std::vector<work_group<Unit>> groups() {
         std::vector<work_group<Unit>> made;
-        for (const bundle& b : lazy_bundler<for_any<Unit>>(tasks_).in_order())
+        const std::vector<bundle> bundles = lazy_bundler<for_any<Unit>>(tasks_).in_order();
+        made.reserve(bundles.size()); // groups are large
+        for (const bundle& b : bundles)
             add(made, b);
         return made;
     }
@@ -44,7 +46,7 @@ private:
     void add(std::vector<work_group<Unit>>& groups, const bundle& b) {
         if (const operation& o = tasks_[b.strands[0][0]].what;
             o.kind == operation_kind::moment || o.kind == operation_kind::opening) {
-            groups.push_back(group_of(step_of(design_, o)));
+            groups.push_back(group_of(step_of(design_, model_, o)));
             return note_passage(groups.back().steps[0], design_, model_);
         }
         work_group<Unit> made;

@@ -1,6 +1,6 @@
 // Steps of seams, and of what happens once all is sewn.
 //
-//   step_of(design, operation)        of a moment or an opening; group_of(step) a group of its own
+//   step_of(design, flat_model, operation)        of a moment or an opening; group_of(step) a group of its own
 //   begin_seam(step, seam)            what is the same all along it
 //   note_seam(step, {design, model, bench}, seam)     which edges meet where, in how many rows, what is left open
 //   note_passage(step, design, model)                 how often what is put in is folded to go in
@@ -28,7 +28,15 @@ work_group<Unit> group_of(work_step<Unit> step) {
 }
 
 template <length_unit Unit>
-work_step<Unit> step_of(const making<Unit>& design, const moment& m) {
+work_place<Unit> sewn_shut(const making<Unit>& design, const flat_model<Unit>& model, std::size_t mouth) {
+    const chalk_line<Unit>& l = design.mouths()[mouth].at.front();
+    work_place<Unit> p{.piece = l.on, .side = l.from};
+    p.sewn = model.length_of_whole(box_model<Unit>(design, model).opening(mouth));
+    return p;
+}
+
+template <length_unit Unit>
+work_step<Unit> step_of(const making<Unit>& design, const flat_model<Unit>& model, const moment& m) {
     work_step<Unit> s;
     switch (m.what) {
     case moment_kind::turn_out:
@@ -43,6 +51,8 @@ work_step<Unit> step_of(const making<Unit>& design, const moment& m) {
         s.verb = work_verb::close;
         s.what = design.mouths()[m.index].name;
         s.closing = design.mouths()[m.index].by;
+        if (s.closing == closed_by::hand)
+            s.places.push_back(sewn_shut(design, model, m.index));
         break;
     case moment_kind::fold:
         s.verb = work_verb::fold_up;
@@ -55,10 +65,10 @@ work_step<Unit> step_of(const making<Unit>& design, const moment& m) {
 }
 
 template <length_unit Unit>
-work_step<Unit> step_of(const making<Unit>& design, const operation& o) {
+work_step<Unit> step_of(const making<Unit>& design, const flat_model<Unit>& model, const operation& o) {
     work_step<Unit> s;
     if (o.kind == operation_kind::moment) {
-        s = step_of(design, design.moments()[o.index]);
+        s = step_of(design, model, design.moments()[o.index]);
     } else {
         s.verb = work_verb::open;
         s.what = design.mouths()[o.index].name;
@@ -82,14 +92,17 @@ template <length_unit Unit>
 seen_distances<Unit> across_of(const chalk_line<Unit>& l) {
     return {{l.on, l.from, false}, {l.in.from_datum()}};
 }
-/// Where it begins and ends, from the cut left or top edge; nothing where it goes from edge to edge.
+/// Where it begins and ends, from the cut left or top edge.
 template <length_unit Unit>
 seen_distances<Unit> along_of(const making<Unit>& design, const chalk_line<Unit>& l) {
     const part<Unit>& p = design.parts()[l.on.index];
-    const length<Unit> all = l.is_level() ? p.width : p.height, nothing;
-    if (l.begins.value_or(nothing) == nothing && l.ends.value_or(all) == all)
-        return {};
-    return {{l.on, l.is_level() ? edge::left : edge::top, false}, {l.begins.value_or(nothing), l.ends.value_or(all)}};
+    return {{l.on, l.is_level() ? edge::left : edge::top, false},
+            {l.begins.value_or(length<Unit>()), l.ends.value_or(l.is_level() ? p.width : p.height)}};
+}
+template <length_unit Unit>
+bool is_edge_to_edge(const making<Unit>& design, const chalk_line<Unit>& l) {
+    const part<Unit>& p = design.parts()[l.on.index];
+    return along_of(design, l).at == std::vector<length<Unit>>{length<Unit>(), l.is_level() ? p.width : p.height};
 }
 
 /// Whether a seam joins what is laid to what it is laid on, so that it is opened out to lie there.
@@ -122,7 +135,8 @@ void note_seam(work_step<Unit>& s, const seam_made<Unit, Bench>& by, std::size_t
         const flat_work::layers there = layers_of_seam(by.model, by.bench, sewn, k);
         work_place<Unit> p{.piece = one.on, .side = one.from};
         p.across = across_of(one);
-        p.along = along_of(by.design, one);
+        if (!is_edge_to_edge(by.design, one))
+            p.along = along_of(by.design, one);
         p.meets = across_of(other);
         p.meets_along = along_of(by.design, other);
         p.least = there.least;

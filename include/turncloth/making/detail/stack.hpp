@@ -71,43 +71,51 @@ constexpr stretch within(const cell& area, const table_line& l) {
     return left_of && right_of ? stretch{low, high} : stretch{};
 }
 
+/// What of a ply is left within the line, and what comes of the rest, turned. The larger of the two is the body.
+inline ply left_flat(ply p, const half_plane& stays) {
+    const int128 all = twice_area(p.area);
+    p.area = clipped(p.area, stays);
+    p.body = p.body && 2 * twice_area(p.area) >= all;
+    return p;
+}
+inline ply turned_over(ply p, const half_plane& stays, const lie& mirror) {
+    const int128 all = twice_area(p.area);
+    p.area = carried(clipped(p.area, other_side(stays)), mirror);
+    p.body = p.body && 2 * twice_area(p.area) > all;
+    p.how = after(p.how, mirror);
+    return p;
+}
+
 /// Turns what lies beyond (past >= 0) of the parts that move. Over: on top of all. Under: directly beneath what stays of
 /// those parts. The plies come to lie in the contrary order, each other face up. Returns false, and does nothing,
 /// where nothing is turned or nothing stays. `wall`: what is turned becomes of that wall, where it is given.
 inline bool fold(stack& s, const std::vector<char>& moves, const half_plane& stays, bool over,
                  std::optional<std::pair<std::size_t, std::size_t>> wall = {}) {
+    sides_of_line all;
+    for (const ply& p : s.plies)
+        if (moves[p.part]) {
+            const sides_of_line here = sides_of(p.area, stays);
+            all = {all.within || here.within, all.beyond || here.beyond};
+        }
+    if (!all.within || !all.beyond)
+        return false;
     const lie mirror = mirror_in(stays);
     std::vector<ply> kept, turned;
-    std::size_t lowest = 0;
-    bool some_stay = false;
+    std::optional<std::size_t> lowest;
     for (const ply& p : s.plies) {
-        if (!moves[p.part]) {
-            kept.push_back(p);
-            continue;
+        const sides_of_line here = moves[p.part] ? sides_of(p.area, stays) : sides_of_line{};
+        if (here.beyond) {
+            turned.push_back(turned_over(p, stays, mirror));
+            if (wall && p.part == wall->first)
+                turned.back().wall = wall->second;
         }
-        ply rest = p, beyond = p;
-        rest.area = clipped(p.area, stays);
-        beyond.area = carried(clipped(p.area, other_side(stays)), mirror);
-        beyond.how = after(p.how, mirror);
-        if (p.body) {
-            rest.body = twice_area(rest.area) >= twice_area(beyond.area);
-            beyond.body = !rest.body;
-        }
-        if (wall && beyond.part == wall->first)
-            beyond.wall = wall->second;
-        if (!rest.area.empty()) {
-            lowest = some_stay ? lowest : kept.size();
-            some_stay = true;
-            kept.push_back(std::move(rest));
-        }
-        if (!beyond.area.empty())
-            turned.push_back(std::move(beyond));
+        if (here.within && !lowest)
+            lowest = kept.size();
+        if (!here.beyond || here.within)
+            kept.push_back(here.beyond ? left_flat(p, stays) : p);
     }
-    if (turned.empty() || !some_stay)
-        return false;
     std::reverse(turned.begin(), turned.end());
-    kept.insert(over ? kept.end() : kept.begin() + static_cast<std::ptrdiff_t>(lowest),
-                std::make_move_iterator(turned.begin()), std::make_move_iterator(turned.end()));
+    kept.insert(over ? kept.end() : kept.begin() + static_cast<std::ptrdiff_t>(*lowest), turned.begin(), turned.end());
     s.plies = std::move(kept);
     return true;
 }

@@ -18,7 +18,7 @@
 
 #include <cstddef>
 #include <cstdint>
-#include <vector>
+#include <initializer_list>
 
 namespace turncloth::detail::flat_work {
 
@@ -76,8 +76,25 @@ constexpr half_plane carried(const half_plane& h, const lie& l) {
     return {a, b, h.c + a * l.dx + b * l.dy};
 }
 
-/// Convex, in order round; fewer than three corners for nothing.
-using cell = std::vector<spot>;
+/// Convex, its corners in order round; none for nothing. Sides run in eight directions, each once at most.
+class cell {
+public:
+    constexpr cell() = default;
+    constexpr cell(std::initializer_list<spot> corners) {
+        for (const spot& p : corners)
+            push_back(p);
+    }
+    constexpr void push_back(const spot& p) { corners_[size_++] = p; }
+    constexpr std::size_t size() const { return size_; }
+    constexpr bool empty() const { return size_ == 0; }
+    constexpr const spot& operator[](std::size_t i) const { return corners_[i]; }
+    constexpr const spot* begin() const { return corners_; }
+    constexpr const spot* end() const { return corners_ + size_; }
+
+private:
+    spot corners_[8]{};
+    std::size_t size_ = 0;
+};
 
 /// Products of two distances of up to 2^52.
 constexpr int128 twice_area(const cell& c) {
@@ -90,7 +107,7 @@ constexpr int128 twice_area(const cell& c) {
 }
 
 /// What of it lies within; empty where that has no area.
-inline cell clipped(const cell& from, const half_plane& h) {
+constexpr cell clipped(const cell& from, const half_plane& h) {
     cell kept;
     for (std::size_t i = 0; i < from.size(); ++i) {
         const spot &p = from[i], &q = from[i + 1 == from.size() ? 0 : i + 1];
@@ -107,12 +124,24 @@ inline cell clipped(const cell& from, const half_plane& h) {
     return kept.size() < 3 || twice_area(kept) == 0 ? cell() : kept;
 }
 
-inline cell carried(const cell& from, const lie& l) {
+constexpr cell carried(const cell& from, const lie& l) {
     cell to;
-    to.reserve(from.size());
     for (const spot& p : from)
         to.push_back(l(p));
     return to;
+}
+
+/// Whether any of it lies within, and any beyond.
+struct sides_of_line {
+    bool within = false, beyond = false;
+};
+constexpr sides_of_line sides_of(const cell& c, const half_plane& h) {
+    sides_of_line found;
+    for (const spot& p : c) {
+        found.within |= h.past(p) < 0;
+        found.beyond |= h.past(p) > 0;
+    }
+    return found;
 }
 
 /// The smallest upright rectangle round a cell.

@@ -116,6 +116,7 @@ public:
         walls_ = design.parts.size();
     }
 
+    const flat_design& design() const { return *design_; }
     const stack& stack_of(std::size_t part) const { return stacks_[in_[part]]; }
     const std::vector<bounds>& holes_of(std::size_t part) const { return holes_[part]; }
     const std::vector<std::vector<bounds>>& holes() const { return holes_; }
@@ -225,9 +226,11 @@ private:
             if (p.part != c.part)
                 continue;
             const half_plane stays = carried(c.stays, p.how);
-            const int128 one = twice_area(clipped(p.area, stays)),
-                         other = twice_area(clipped(p.area, other_side(stays)));
-            if (const int128 shared = std::min(one, other); shared > most || (shared > 0 && shared == most && p.body)) {
+            const sides_of_line sides = sides_of(p.area, stays);
+            if (!sides.within || !sides.beyond)
+                continue;
+            const int128 one = twice_area(clipped(p.area, stays)), other = twice_area(p.area) - one;
+            if (const int128 shared = std::min(one, other); shared > most || (shared == most && p.body)) {
                 most = shared;
                 best = &p;
             }

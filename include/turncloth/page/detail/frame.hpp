@@ -56,15 +56,16 @@ double scale_for(Fits fits) {
 }
 
 /// Throws range_error for more than a drawing shows: 1 km of cloth, 100000 pieces, lines or cuts.
-inline void require_drawable(double millimetres) {
+inline void require_drawable(std::initializer_list<double> sides) {
     constexpr std::int64_t most = 1'000'000;
-    if (!(millimetres <= static_cast<double>(most)))
-        refuse<range_error>("what is drawn must be at most 1000000 mm long and wide: it was " +
-                                std::to_string(millimetres) + " mm",
-                            refusal{.kind = fault::too_large,
-                                    .what = "a side of what is drawn",
-                                    .given = amount{0, 0, millimetres, "mm"},
-                                    .most = amount{most, 1, static_cast<double>(most), "mm"}});
+    for (const double side : sides)
+        if (!(side <= static_cast<double>(most)))
+            refuse<range_error>("what is drawn must be at most 1000000 mm long and wide: it was " +
+                                    std::to_string(side) + " mm",
+                                refusal{.kind = fault::too_large,
+                                        .what = "a side of what is drawn",
+                                        .given = amount{0, 0, side, "mm"},
+                                        .most = amount{most, 1, static_cast<double>(most), "mm"}});
 }
 inline void require_few_enough(std::uint64_t count, const char* what) {
     require_at_most<range_error>(count, std::uint64_t{100'000}, what);
@@ -121,7 +122,7 @@ struct list_in_columns {
         if (all.size() > most) {
             left_out = all.size() - most + 1;
             entries.resize(most - 1);
-            entries.push_back(sentence({"and ", std::to_string(left_out), " more"}));
+            entries.push_back(sentence({"and ", left_out, " more"}));
         }
         rows = (entries.size() + columns - 1) / columns;
         column = width / static_cast<double>(columns);
@@ -289,16 +290,11 @@ private:
     void draw_title(page& on, const std::string& which) const {
         on.draw_closed(frame_pen, title_);
         double down = title_.y + 1;
-        const auto write = [&](const std::string& words, double size, bool bold) {
-            on.write({title_.x + 3, down += size * title_spacing}, words, size).bold = bold;
-        };
-        for (std::size_t i = 0; i <= rows_.size(); ++i) {
-            if (i == facts_from_)
-                for (const std::string& line : by.wrapped(which, small_size, title_.width - 6, 2))
-                    write(line, small_size, false);
-            if (i < rows_.size())
-                write(rows_[i].words, rows_[i].size, rows_[i].bold);
-        }
+        std::vector<title_row> rows = rows_;
+        for (std::size_t at = facts_from_; std::string & line : by.wrapped(which, small_size, title_.width - 6, 2))
+            rows.insert(rows.begin() + static_cast<std::ptrdiff_t>(at++), {std::move(line), small_size});
+        for (const title_row& r : rows)
+            on.write({title_.x + 3, down += r.size * title_spacing}, r.words, r.size).bold = r.bold;
     }
 
     void draw_legend(page& on) const {
@@ -339,15 +335,15 @@ private:
 
     static page enlarged(page on) {
         on.width *= on_screen, on.height *= on_screen;
+        const placement larger{{}, 1 / on_screen};
         for (page_stroke& s : on.strokes) {
+            s = larger(std::move(s));
             s.with.weight *= on_screen;
             for (double& d : s.with.dashes)
                 d *= on_screen;
-            for (page_point& p : s.points)
-                p = {p.x * on_screen, p.y * on_screen};
         }
         for (page_words& w : on.words)
-            w.at = {w.at.x * on_screen, w.at.y * on_screen}, w.size *= on_screen;
+            w = larger(std::move(w)), w.size *= on_screen;
         return on;
     }
 

@@ -5,7 +5,7 @@
 //   write_in(page, room, area, lines)     lines of words in an area, where they have room in it
 //   led_from(spot, zone, size, room, may_stand)    where words stand that a line leads to
 //   spread(wanted, sizes, from, to)       labels moved apart along a margin, each as near to its line as may be
-//   clipped(segment, area)  crossing(a, b)  distance(a, b)  moved(point, way, by)        straight lines
+//   clipped(stroke, area)  crossing(a, b)  distance(a, b)  moved(point, way, by)        straight lines
 //
 //   free_room room(p, by);
 //   if (room.is_free(there)) { p.write(there.middle(), "3", 3); room.take(there); }
@@ -54,14 +54,6 @@ constexpr bool meets(const page_segment& s, const page_area& a) {
     const auto [first, last] = span_inside(s, a);
     return first < last;
 }
-constexpr std::optional<page_segment> clipped(const page_segment& s, const page_area& a) {
-    const auto [first, last] = span_inside(s, a);
-    if (first >= last)
-        return std::nullopt;
-    const page_point way{s.to.x - s.from.x, s.to.y - s.from.y};
-    return page_segment{moved(s.from, way, first), moved(s.from, way, last)};
-}
-
 /// Twice the area between the line and p, above zero where p lies to its right on a page.
 constexpr double side_of(const page_segment& s, page_point p) {
     return (s.to.x - s.from.x) * (p.y - s.from.y) - (s.to.y - s.from.y) * (p.x - s.from.x);
@@ -122,10 +114,14 @@ struct placement {
     page_point operator()(page_point p) const { return {x(p.x), y(p.y)}; }
     page_segment operator()(const page_segment& s) const { return {(*this)(s.from), (*this)(s.to)}; }
     page_area operator()(const page_area& a) const { return {x(a.x), y(a.y), a.width / scale, a.height / scale}; }
-    std::vector<page_point> operator()(std::vector<page_point> points) const {
-        for (page_point& p : points)
+    page_stroke operator()(page_stroke s) const {
+        for (page_point& p : s.points)
             p = (*this)(p);
-        return points;
+        return s;
+    }
+    page_words operator()(page_words w) const {
+        w.at = (*this)(w.at);
+        return w;
     }
 };
 
@@ -153,10 +149,11 @@ inline std::vector<page_stroke> clipped(const page_stroke& s, const page_area& a
     for (const page_segment& side : sides_of(s)) {
         const auto [first, last] = span_inside(side, a);
         const double size = distance(side.from, side.to);
-        if (const auto inside = clipped(side, a)) {
+        const page_point way{side.to.x - side.from.x, side.to.y - side.from.y};
+        if (first < last) {
             if (!open || first > 0)
-                runs.push_back({s.with, {inside->from}, false, along + first * size});
-            runs.back().points.push_back(last < 1 ? inside->to : side.to);
+                runs.push_back({s.with, {moved(side.from, way, first)}, false, along + first * size});
+            runs.back().points.push_back(last < 1 ? moved(side.from, way, last) : side.to);
         }
         open = first < last && last >= 1;
         along += size;
@@ -175,8 +172,6 @@ public:
     }
 
     const lettering& by() const { return by_; }
-    const std::vector<page_segment>& lines() const { return lines_; }
-    const std::vector<page_area>& taken() const { return taken_; }
     void take(const page_area& a) { taken_.push_back(a); }
     void take(const page_segment& leader) { lines_.push_back(leader), leaders_.push_back(leader); }
     void give_back(const page_area& a) {

@@ -4,8 +4,10 @@
 #ifndef TURNCLOTH_SHEET_DETAIL_THREAD_HPP
 #define TURNCLOTH_SHEET_DETAIL_THREAD_HPP
 
+#include <turncloth/making/stitched.hpp>
 #include <turncloth/sheet/detail/draft.hpp>
 
+#include <algorithm>
 #include <cstdint>
 #include <string>
 #include <vector>
@@ -14,73 +16,45 @@ namespace turncloth {
 
 namespace detail {
 
-/// Rows sewn with one stitch.
 template <length_unit Unit>
-struct sewn_rows {
-    stitch_type stitch;
-    length<Unit> sewn{}; ///< with what is sewn over at the ends
-};
-template <length_unit Unit>
-struct all_rows {
-    std::vector<sewn_rows<Unit>> by_machine{};
-    length<Unit> by_hand{};
-
-    void add(const stitch_type& stitch, const length<Unit>& sewn) {
-        for (sewn_rows<Unit>& r : by_machine)
-            if (r.stitch.number == stitch.number && r.stitch.ratio == stitch.ratio) {
-                r.sewn += sewn;
-                return;
-            }
-        by_machine.push_back({stitch, sewn});
-    }
-};
-
-/// A row that closes a seam is on both of its pieces, so it counts half.
-template <length_unit Unit>
-all_rows<Unit> rows_of(const work_plan<Unit>& plan) {
-    all_rows<Unit> all;
-    for (const work_group<Unit>& g : plan.groups)
-        for (const work_step<Unit>& s : g.steps) {
-            const bool named = s.verb == work_verb::zipper || s.verb == work_verb::close_up;
-            if (s.verb != work_verb::sew && s.verb != work_verb::seam && !named)
-                continue;
-            for (const work_place<Unit>& p : s.places) {
-                if (s.verb == work_verb::seam && p.sewn.value() == 0)
-                    continue; // its first place has all of it
-                const std::int64_t copies = named || g.every_copy ? plan.parts[p.piece.index].count : 1;
-                const std::int64_t rows = copies * static_cast<std::int64_t>(p.across.at.size());
-                if (s.by_hand)
-                    all.by_hand += p.sewn * rows;
-                else
-                    all.add(s.stitch,
-                            (p.sewn + s.overrun * 2 * s.runs) * rows / (s.verb == work_verb::close_up ? 2 : 1));
-            }
-        }
-    return all;
-}
-
-template <length_unit Unit>
-void add_thread(sheet_draft<Unit>& draft, const sewing<Unit>& s, const sewn_rows<Unit>& rows, length<Unit> by_hand) {
-    const std::string number = std::to_string(rows.stitch.number);
-    const seam_run<Unit> all[] = {{.type = rows.stitch, .sewn = rows.sewn, .count = 1, .overrun = {}}};
-    const length<Unit> thread = with_waste(thread_for<Unit>(all), s.waste);
+void add_thread(sheet_draft<Unit>& draft, const sewing<Unit>& s, const stitched<Unit>& rows) {
+    const stitch_type stitch = rows.runs.front().type;
+    const std::string number = std::to_string(stitch.number);
+    length<Unit> sewn;
+    for (const seam_run<Unit>& r : rows.runs)
+        sewn += (r.sewn + r.overrun * 2) * r.count;
+    const length<Unit> thread = with_waste(thread_for<Unit>(rows.runs), s.waste);
     const std::int64_t needed = spools(thread, s.spool);
     if (needed == 0)
         return draft.warn({"no stitching is sewn with stitch ", number});
-    notion<Unit> n("thread, stitch " + number + " of ISO 4915, " + std::string(rows.stitch.name));
-    n.figure("rows of stitching, with their ends", rows.sewn).figure("thread, with waste", thread);
-    if (by_hand.value() > 0)
-        n.figure("sewn by hand besides", by_hand);
+    notion<Unit> n("thread, stitch " + number + " of ISO 4915, " + std::string(stitch.name));
+    n.figure("rows of stitching, with their ends", sewn).figure("thread, with waste", thread);
+    if (rows.by_hand.value() > 0)
+        n.figure("sewn by hand besides", rows.by_hand);
     draft.made().notions.push_back(n.number("spools", needed).figure("thread on a spool", s.spool));
+}
+
+/// One list for each stitch; what is sewn by hand is told with the first.
+template <length_unit Unit>
+std::vector<stitched<Unit>> by_stitch(const stitched<Unit>& all, const sewing<Unit>& s) {
+    std::vector<stitched<Unit>> lists;
+    for (const seam_run<Unit>& r : all.runs) {
+        const auto same = std::find_if(lists.begin(), lists.end(), [&](const stitched<Unit>& list) {
+            const stitch_type& t = list.runs.front().type;
+            return t.number == r.type.number && t.ratio == r.type.ratio;
+        });
+        (same == lists.end() ? lists.emplace_back() : *same).runs.push_back(r);
+    }
+    if (lists.empty())
+        lists.push_back({.runs = {{s.stitch, {}, 0, {}}}});
+    lists.front().by_hand = all.by_hand;
+    return lists;
 }
 
 template <length_unit Unit>
 void add_sewing(sheet_draft<Unit>& draft, const sewing<Unit>& s) {
-    all_rows<Unit> rows = rows_of(draft.made().steps);
-    if (rows.by_machine.empty())
-        rows.by_machine.push_back({s.stitch, {}});
-    for (const sewn_rows<Unit>& r : rows.by_machine)
-        add_thread(draft, s, r, &r == rows.by_machine.data() ? rows.by_hand : length<Unit>());
+    for (const stitched<Unit>& rows : by_stitch(stitched_in(draft.made().steps), s))
+        add_thread(draft, s, rows);
 }
 
 /// One for the project: its stitch is that of the rows which no design names another for.
