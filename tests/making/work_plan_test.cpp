@@ -1,5 +1,6 @@
 // Steps as a maker needs them: measured from edges in sight at that moment, like rows and copies together. The figures
 // are derived by hand from the things of things.hpp, with paper folded beside.
+#include "making/boxes.hpp"
 #include "making/random_design.hpp"
 #include <turncloth/making/executed.hpp>
 #include <turncloth/making/work_plan.hpp>
@@ -145,6 +146,27 @@ TEST_CASE("zippers are sewn in one after another, and the lining is cut from beh
     CHECK(slits.places[1].across.at == lengths{4_in});
     CHECK(slits.places[1].along.at == lengths{"1 1/2"_in, "18 1/2"_in});
     CHECK(from_edge(slits.places[1].along, roll.lining, edge::left, false));
+}
+
+// An edging of 3 in goes round three corners of a plate of 16 x 9 in, sewn 1/2 in from its edges: from its own cut end at
+// 1/2 + 16, then 9 and 16 further on. Each corner has a clip of 3/8 in from the top and one from the bottom.
+TEST_CASE("clips are told for each edge that they are cut from, with every corner") {
+    const zipped_pad pad({.w = 16_in, .h = 9_in, .d = 2_in, .s = "1/2"_in});
+    std::vector<const step*> clips;
+    const auto plan = work_plan_of(pad.design);
+    for (const auto& g : plan.groups)
+        for (const step& s : g.steps)
+            if (s.verb == work_verb::clip)
+                clips.push_back(&s);
+    REQUIRE(clips.size() == 2);
+    for (const step* s : clips) {
+        lengths corners;
+        for (const auto& p : s->places)
+            corners.push_back(p.across.at[0]);
+        CHECK(corners == lengths{"16 1/2"_in, "25 1/2"_in, "41 1/2"_in});
+    }
+    CHECK(clips[0]->places[0].along.at == lengths{0_in, "3/8"_in});
+    CHECK(clips[1]->places[0].along.at == lengths{0_in, "3/8"_in}); // from the bottom edge
 }
 
 // The outer lies wrong side up and is pressed all round before anything lies on it; 22 - 2 x 1/2 by 18 - 2 x 1/2. The

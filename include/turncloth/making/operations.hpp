@@ -114,9 +114,10 @@ struct seam_of {
     bool by_hand = false;
 };
 
-enum class snip_kind : unsigned char { slit, trim, clip, notch };
+enum class snip_kind : unsigned char { slit, clip };
 
-/// A slit is cut along the line, `width` of cloth taken away (nothing: cut open only), centred on it.
+/// A slit is cut along the line, `width` of cloth taken away (nothing: cut open only), centred on it. A clip lets an
+/// allowance go round a corner.
 template <length_unit Unit>
 struct snip {
     chalk_line<Unit> at{};

@@ -150,7 +150,7 @@ inline constexpr phrase eyelets{"set.eyelets",
     tie_ends{"set.tie_ends", "Sew the tie to {piece}, {down} from {edge} and {at} from {end}, through "
                              "{layers}."};
 
-inline constexpr phrase clip{"clip", "Clip {piece} {at} from {edge}: cut {depth} into it from {ends}, and no deeper."};
+inline constexpr phrase clip{"clip", "Clip {piece} {at} from {edge}: cut {depth} into it from {end}, and no deeper."};
 
 // When the flat work is done.
 inline constexpr phrase turn_out{"turn_out", "Turn it out through the {what}."}, put_in{"put_in", "Put in the {what}."},

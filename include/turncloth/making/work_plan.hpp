@@ -54,8 +54,11 @@ std::vector<fraction> manner_of(const making<Unit>& design, const operation& o) 
         const stitching<Unit>& r = design.rows()[o.index];
         return {r.stitch.number, r.stitch.ratio, r.overrun.value(), flag(r.by_hand)};
     }
-    case operation_kind::snip:
-        return {design.snips()[o.index].width.value(), flag(design.snips()[o.index].kind)};
+    case operation_kind::snip: {
+        const snip<Unit>& s = design.snips()[o.index]; // one sentence says from where to where for all
+        return {flag(s.kind), s.width.value(), s.at.begins.value_or(length<Unit>()).value(),
+                flag(s.at.ends.has_value()), s.at.ends.value_or(length<Unit>()).value()};
+    }
     case operation_kind::spot:
         return {flag(design.spots()[o.index].what)};
     case operation_kind::seam: // each is a step of its own
@@ -129,6 +132,7 @@ constexpr std::optional<caution::work> care_of(work_verb verb, spot_kind spot) {
     switch (verb) {
     case work_verb::cut:
     case work_verb::slit:
+    case work_verb::clip:
         return caution::work::cutting;
     case work_verb::lay:
     case work_verb::pleat:

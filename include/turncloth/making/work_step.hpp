@@ -36,7 +36,8 @@ enum class work_verb : unsigned char {
     sew,      ///< rows
     seam,     ///< edges of pieces, right sides together; `through` are the others, `what` is left open
     open,     ///< a mouth, before the last seam
-    slit,     ///< and cut away, or clipped
+    slit,     ///< and cut away
+    clip,     ///< an allowance, up to a corner that it goes round
     set,      ///< eyelets, snaps; bar-tacks and buttons are sewn
     join,     ///< a longer piece to a shorter, mark to mark
     apply,    ///< a piece sewn flat onto another
@@ -105,7 +106,6 @@ struct work_step {
     seen_distances<Unit> left_open{};                        ///< of a seam: from where to where
     seen_distances<Unit> marks_on_piece{}, marks_on_other{}; ///< of a fit: brought together, one to one
     spot_kind spot = spot_kind::eyelet;
-    snip_kind snip = snip_kind::slit;
     closed_by closing = closed_by::nothing;
     length<Unit> width{};   ///< of a slit: cloth taken away
     length<Unit> overrun{}; ///< sewn back over at both ends

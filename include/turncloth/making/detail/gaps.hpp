@@ -18,8 +18,7 @@
 #ifndef TURNCLOTH_MAKING_DETAIL_GAPS_HPP
 #define TURNCLOTH_MAKING_DETAIL_GAPS_HPP
 
-#include <turncloth/making/detail/bound.hpp>
-#include <turncloth/making/detail/cells.hpp>
+#include <turncloth/making/detail/border_lines.hpp>
 
 #include <algorithm>
 #include <cstddef>
@@ -51,16 +50,8 @@ public:
     using cells = lazy_cells<Use>;
 
     lazy_gaps(const cells& plane, std::span<const bound_row> rows, std::span<const opened_line> opened)
-        : plane_(&plane), upright_(plane.slabs().size() + 1), level_(plane.slabs().size()) {
+        : plane_(&plane), lines_(plane, rows, opened) {
         number_gaps();
-        for (const bound_row& r : rows)
-            put_on_borders(r.at, {r.run, &r, nullptr});
-        for (const opened_line& o : opened)
-            put_on_borders(o.at, {o.run, nullptr, &o});
-        for (auto* lists : {&upright_, &level_})
-            for (std::vector<line>& list : *lists)
-                std::sort(list.begin(), list.end(),
-                          [](const line& a, const line& b) { return a.run.from < b.run.from; });
         for (std::size_t s = 0; s < plane.slabs().size(); ++s) {
             cross_upright(s);
             cross_levels(s);
@@ -80,19 +71,13 @@ public:
     bool is_channel(std::size_t gap) const { return gap != 0 && gap_walls_[gap].first == gap_walls_[gap].second; }
     const std::vector<passage>& passages() const { return passages_; }
     std::span<const std::size_t> mouths_at(const passage& p) const {
-        return {mouths_.data() + p.mouths_from, mouths_.data() + p.mouths_to};
+        return lines_.mouths().subspan(p.mouths_from, p.mouths_to - p.mouths_from);
     }
     const std::vector<barrier>& barriers() const { return barriers_; }
     const cells& plane() const { return *plane_; }
 
 private:
     using plies = std::span<const std::uint32_t>;
-    /// A row, or else what is opened, along a border.
-    struct line {
-        stretch run{};
-        const bound_row* row = nullptr;
-        const opened_line* opened = nullptr;
-    };
     enum class at_border : unsigned char { ends, goes_on, is_opened };
     /// A ply that ends at a border, and that border in its part's own spots.
     struct ending {
@@ -129,16 +114,6 @@ private:
         std::iota(up_.begin(), up_.end(), std::size_t{0});
     }
 
-    /// A level line goes with each slab that it crosses, and is met there at its y alone.
-    void put_on_borders(const table_line& at, line l) {
-        std::size_t s = plane_->slab_from(at.level ? l.run.from : at.at);
-        if (!at.level)
-            return upright_[s].push_back(l);
-        const whole end = l.run.to;
-        for (l.run = {at.at, at.at + 1}; s < level_.size() && plane_->slabs()[s].right <= end; ++s)
-            level_[s].push_back(l);
-    }
-
     /// The border between slab s - 1 and slab s, or beside the first or the last: stretch by stretch between all the
     /// levels that end there, and all ends of lines.
     void cross_upright(std::size_t s) {
@@ -147,7 +122,7 @@ private:
                                      b = s == slabs.size() ? std::span<const level>() : slabs[s].levels;
         const whole x = s == 0 ? slabs[0].left : slabs[s - 1].right;
         std::size_t in_a = 0, in_b = 0; // so many levels of each slab lie above the stretch
-        begin(upright_[s]);
+        lines_.begin_upright(s);
         for (whole y = std::numeric_limits<whole>::min();;) {
             while (in_a < a.size() && a[in_a].right <= y)
                 ++in_a;
@@ -155,8 +130,8 @@ private:
                 ++in_b;
             if (in_a == a.size() && in_b == b.size())
                 return;
-            go_to(y);
-            whole end = next_end();
+            lines_.go_to(y);
+            whole end = lines_.next_end();
             end = in_a < a.size() ? std::min(end, a[in_a].right) : end;
             end = in_b < b.size() ? std::min(end, b[in_b].left) : end;
             set(a_, s - 1, in_a);
@@ -168,13 +143,13 @@ private:
     /// Borders within a slab, and above its first cell and below its last.
     void cross_levels(std::size_t s) {
         const slab& one = plane_->slabs()[s];
-        begin(level_[s]);
+        lines_.begin_level(s);
         for (std::size_t k = 0; k < one.levels.size(); ++k) {
             const level& l = one.levels[k];
             if (l.left == l.right)
-                go_to(l.left);
+                lines_.go_to(l.left);
             else
-                beside_.clear();
+                lines_.leave();
             set(a_, s, k);
             set(b_, s, k + 1);
             meet({{one.left, l.left}, {one.right, l.right}});
@@ -189,62 +164,10 @@ private:
         }
     }
 
-    void begin(const std::vector<line>& list) {
-        along_ = list;
-        beside_.clear();
-    }
-    /// On along the border: the lines that lie beside it from there.
-    void go_to(whole y) {
-        const auto passed = [&](const line& l) { return l.run.to <= y; };
-        beside_.erase(std::remove_if(beside_.begin(), beside_.end(), passed), beside_.end());
-        for (; !along_.empty() && along_[0].run.from <= y; along_ = along_.subspan(1))
-            if (!passed(along_[0]))
-                beside_.push_back(along_[0]);
-        note_mouths();
-    }
-    void note_mouths() {
-        mouths_from_ = mouths_.size();
-        for (const line& l : beside_)
-            if (l.opened != nullptr && l.opened->mouth != nowhere)
-                mouths_.push_back(l.opened->mouth);
-        const auto from = mouths_.begin() + static_cast<std::ptrdiff_t>(mouths_from_);
-        std::sort(from, mouths_.end());
-        mouths_.erase(std::unique(from, mouths_.end()), mouths_.end());
-    }
-    /// Where lines beside the border change next.
-    whole next_end() const {
-        whole end = std::numeric_limits<whole>::max();
-        if (!along_.empty())
-            end = along_[0].run.from;
-        for (const line& l : beside_)
-            end = std::min(end, l.run.to);
-        return end;
-    }
-
-    bool is_cut(std::uint32_t p) const {
-        return std::any_of(beside_.begin(), beside_.end(),
-                           [&](const line& l) { return l.opened != nullptr && l.opened->cuts && l.opened->ply == p; });
-    }
-    bool is_sewn(std::uint32_t low, std::uint32_t high) const {
-        return std::any_of(beside_.begin(), beside_.end(),
-                           [&](const line& l) { return l.row != nullptr && l.row->low <= low && high <= l.row->high; });
-    }
-    /// Whether a mouth is stated on one of the two walls of the gap.
-    bool has_mouth(std::size_t gap) const {
-        return std::any_of(beside_.begin(), beside_.end(), [&](const line& l) {
-            if (l.opened == nullptr || l.opened->cuts)
-                return false;
-            const std::size_t wall = plane_->of().plies[l.opened->ply].wall;
-            return wall == gap_walls_[gap].first || wall == gap_walls_[gap].second;
-        });
-    }
-
     void meet(const border& at) {
         if (a_.over.empty() && b_.over.empty())
             return;
-        const auto cuts = [](const line& l) { return l.opened != nullptr && l.opened->cuts; };
-        if (std::equal(a_.over.begin(), a_.over.end(), b_.over.begin(), b_.over.end()) &&
-            std::none_of(beside_.begin(), beside_.end(), cuts))
+        if (std::equal(a_.over.begin(), a_.over.end(), b_.over.begin(), b_.over.end()) && !lines_.any_cuts())
             return go_on(at);
         find_going_on();
         find_folds(a_, at);
@@ -265,7 +188,7 @@ private:
     void go_on(const border& at) {
         for (std::size_t i = 1; i < a_.over.size(); ++i) {
             const std::size_t one = a_.first + i - 1, other = b_.first + i - 1;
-            if (is_sewn(a_.over[i - 1], a_.over[i]))
+            if (lines_.hold(a_.over[i - 1], a_.over[i]))
                 barriers_.push_back({one, other, at});
             else
                 link(one, other, at);
@@ -277,7 +200,7 @@ private:
         for (std::size_t i = 0, j = 0; i < a_.over.size() && j < b_.over.size();) {
             const std::uint32_t p = a_.over[i], q = b_.over[j];
             if (p == q)
-                a_.here[i] = b_.here[j] = is_cut(p) ? at_border::is_opened : at_border::goes_on;
+                a_.here[i] = b_.here[j] = lines_.cut(p) ? at_border::is_opened : at_border::goes_on;
             i += p <= q ? 1 : 0;
             j += q <= p ? 1 : 0;
         }
@@ -294,7 +217,7 @@ private:
             }
         for (std::size_t i = 0; i < ends_.size(); ++i)
             for (std::size_t k = i + 1; k < ends_.size(); ++k)
-                if (ends_[i].is_one_edge_with(ends_[k]) && !is_cut(s.over[ends_[i].place]))
+                if (ends_[i].is_one_edge_with(ends_[k]) && !lines_.cut(s.over[ends_[i].place]))
                     s.folds.push_back({ends_[i].place, ends_[k].place});
     }
     /// The gaps of a side up to the next ply that goes on; returns whether there is one. Those in a fold of this side are
@@ -316,7 +239,7 @@ private:
     }
     void sort_out(const side& s, std::size_t i) {
         const std::size_t gap = s.first + i - 1;
-        const bool sewn = is_sewn(s.over[i - 1], s.over[i]);
+        const bool sewn = lines_.hold(s.over[i - 1], s.over[i]);
         const fold_over* narrowest = nullptr;
         for (const fold_over& f : s.folds)
             if (f.low < i && i <= f.high && (narrowest == nullptr || f.high - f.low < narrowest->high - narrowest->low))
@@ -350,7 +273,7 @@ private:
     void link(std::size_t one, std::size_t other, const border& at) {
         if (gap_walls_[one] != gap_walls_[other]) {
             add_passage(one, other, at);
-        } else if (has_mouth(one)) {
+        } else if (lines_.end_hollow(gap_walls_[one])) {
             add_passage(one, 0, at);
             add_passage(other, 0, at);
         } else {
@@ -358,7 +281,7 @@ private:
         }
     }
     void add_passage(std::size_t one, std::size_t other, const border& at) {
-        passages_.push_back({one, other, at, mouths_from_, mouths_.size()});
+        passages_.push_back({one, other, at, lines_.mouths_from(), lines_.mouths().size()});
     }
     /// What is shut is parted from all that it would be one hollow with.
     void part(const border& at) {
@@ -389,15 +312,10 @@ private:
     std::vector<std::size_t> cells_before_{}; ///< each slab
     std::vector<std::pair<std::size_t, std::size_t>> gap_walls_{};
     std::vector<std::size_t> up_{};
-    std::vector<std::vector<line>> upright_,
-        level_; ///< left of each slab, and of none after the last; within each slab
+    lazy_border_lines<Use> lines_;
     std::vector<passage> passages_{};
     std::vector<barrier> barriers_{};
-    std::vector<std::size_t> mouths_{};
     // While one border is looked at.
-    std::span<const line> along_{}; ///< those still to come
-    std::vector<line> beside_{};
-    std::size_t mouths_from_ = 0;
     side a_{}, b_{};
     std::vector<ending> ends_{};
     std::vector<std::size_t> open_{}, shut_{}, in_fold_{};

@@ -105,9 +105,8 @@ private:
             s.by_hand = design_.rows()[i].by_hand;
             return;
         case operation_kind::snip:
-            s.verb = work_verb::slit;
+            s.verb = design_.snips()[i].kind == snip_kind::clip ? work_verb::clip : work_verb::slit;
             s.width = design_.snips()[i].width;
-            s.snip = design_.snips()[i].kind;
             return;
         case operation_kind::spot:
             s.verb = work_verb::set;

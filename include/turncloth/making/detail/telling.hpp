@@ -52,6 +52,8 @@ private:
             return seam(s);
         case work_verb::slit:
             return slit(s);
+        case work_verb::clip:
+            return clip(s);
         case work_verb::set:
             return set(s);
         default:
@@ -312,21 +314,15 @@ private:
 
     std::string clip(const told_step& s) const {
         const told_place& p = s.places[0];
-        std::vector<edge> from;
-        for (const told_place& q : s.places)
-            if (std::find(from.begin(), from.end(), q.along.from.side) == from.end())
-                from.push_back(q.along.from.side);
         return say(phrases::clip,
                    {{"piece", name(p.piece)},
                     {"at", different(s.places, [&](const told_place& q) { return listed(q.across.at); })},
                     {"edge", own_edge(p.across.from)},
                     {"depth", p.along.at.back()},
-                    {"ends", edge_in_words(p.along.from, from)}});
+                    {"end", own_edge(p.along.from)}});
     }
     std::string slit(const told_step& s) const {
         const told_place& p = s.places[0];
-        if (s.snip == snip_kind::clip)
-            return clip(s);
         return say(s.width.empty() ? phrases::slit_open : phrases::slit,
                    {{"up", side(s.up)},
                     {"piece", name(p.piece)},

@@ -48,7 +48,6 @@ struct told_step {
     told_fit fit{};
     told_distances left_open{};
     spot_kind spot = spot_kind::eyelet;
-    snip_kind snip = snip_kind::slit;
     std::int64_t runs = 1, folds = 0;
     closed_by closing = closed_by::nothing;
     std::string width{}, overrun{};

@@ -15,9 +15,9 @@
 namespace turncloth::detail {
 
 constexpr std::string_view name_of(work_verb verb) {
-    constexpr std::string_view names[] = {"cut",      "prepare", "zipper",   "pleat",  "lay",   "hem",     "fold",
-                                          "sew",      "seam",    "open",     "slit",   "set",   "join",    "apply",
-                                          "close up", "add",     "turn out", "put in", "close", "fold up", "roll"};
+    constexpr std::string_view names[] = {"cut",  "prepare",  "zipper", "pleat", "lay",     "hem",  "fold",  "sew",
+                                          "seam", "open",     "slit",   "clip",  "set",     "join", "apply", "close up",
+                                          "add",  "turn out", "put in", "close", "fold up", "roll"};
     static_assert(std::size(names) == static_cast<std::size_t>(work_verb::roll) + 1, "every verb has a name");
     return names[static_cast<std::size_t>(verb)];
 }
@@ -93,8 +93,6 @@ json json_of(const work_step<Unit>& s, const std::vector<work_part>& parts) {
         j["left_open"] = to_json(s.left_open.at);
     if (s.folds > 0)
         j["folded_in_half"] = s.folds;
-    if (s.snip == snip_kind::clip)
-        j["clip"] = true;
     if (s.width.value() > 0)
         j["cut_away"] = to_json(s.width);
     j["places"] = json::array();
