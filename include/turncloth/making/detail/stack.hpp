@@ -48,8 +48,11 @@ struct stretch {
 /// Where the line runs inside the cell; nothing where it only touches it. The cell is cut down to the line from both
 /// sides: what is left on the line itself is the stretch.
 constexpr stretch within(const cell& area, const table_line& l) {
+    const sides_of_line sides = sides_of(area, l.level ? half_plane{0, 1, l.at} : half_plane{1, 0, l.at});
+    if (!sides.within || !sides.beyond)
+        return {};
     whole low = 0, high = 0;
-    bool met = false, left_of = false, right_of = false;
+    bool met = false;
     const auto note = [&](whole v) {
         low = met ? std::min(low, v) : v;
         high = met ? std::max(high, v) : v;
@@ -58,8 +61,6 @@ constexpr stretch within(const cell& area, const table_line& l) {
     for (std::size_t i = 0; i < area.size(); ++i) {
         const spot &p = area[i], &q = area[i + 1 == area.size() ? 0 : i + 1];
         const whole p_off = (l.level ? p.y : p.x) - l.at, q_off = (l.level ? q.y : q.x) - l.at;
-        left_of |= p_off < 0;
-        right_of |= p_off > 0;
         const whole p_along = l.level ? p.x : p.y, q_along = l.level ? q.x : q.y;
         if (p_off == 0)
             note(p_along);
@@ -68,7 +69,7 @@ constexpr stretch within(const cell& area, const table_line& l) {
             note(p_along + way * (p_off < 0 ? -p_off : p_off));
         }
     }
-    return left_of && right_of ? stretch{low, high} : stretch{};
+    return {low, high};
 }
 
 /// What of a ply is left within the line, and what comes of the rest, turned. The larger of the two is the body.

@@ -274,6 +274,7 @@ private:
         stops.erase(std::unique(stops.begin(), stops.end()), stops.end());
         for (std::size_t k = 0; k + 1 < stops.size(); ++k) {
             sewn_span span{stops[k], stops[k + 1], {}};
+            span.plies.reserve(cloth.size());
             for (const under& u : cloth)
                 if (u.run.from <= span.from && span.to <= u.run.to && !is_gone(s.plies[u.ply], met.at, span))
                     span.plies.push_back({s.plies[u.ply].part, s.plies[u.ply].how});
