@@ -17,7 +17,7 @@
 
 #include <turncloth/making/boxed.hpp>
 #include <turncloth/making/detail/hollows.hpp>
-#include <turncloth/making/detail/sight.hpp>
+#include <turncloth/making/detail/seam_layers.hpp>
 #include <turncloth/making/order.hpp>
 
 #include <algorithm>
@@ -198,9 +198,9 @@ private:
         const seam_of<Unit>& s = design_.seams()[o.index];
         row_met<Unit> row{o, 0, {}, 0, 0, {}, {}};
         for (std::size_t k = 0; k < s.one.size(); ++k) {
-            const flat_work::layers one = layers_at(s.one[k]), other = layers_at(s.other[k]);
-            row.most = std::max(row.most, one.most + other.most);
-            row.least = k == 0 ? one.least + other.least : std::min(row.least, one.least + other.least);
+            const flat_work::layers there = layers_of_seam(model_, bench_, s, k);
+            row.most = std::max(row.most, there.most);
+            row.least = k == 0 ? there.least : std::min(row.least, there.least);
             for (const cut_part& wall : {s.one[k].on, s.other[k].on})
                 if (std::find(row.walls.begin(), row.walls.end(), wall) == row.walls.end())
                     row.walls.push_back(wall);
@@ -211,19 +211,6 @@ private:
                 row.sewn = run.sewn;
                 made_.rows.push_back(row);
             }
-    }
-    flat_work::layers layers_at(const chalk_line<Unit>& l) const {
-        const flat_work::flat_line line = model_.line(l, l.in);
-        const flat_work::flat_part& p = model_.flat().parts[line.part];
-        const flat_work::lie& how = bench_.body_of(line.part)->how;
-        const whole from = line.begins.value_or(0), to = line.ends.value_or(line.at.level ? p.width : p.height);
-        const flat_work::table_line at = carried(line.at, how);
-        const flat_work::spot a = how(line.at.level ? flat_work::spot{from, line.at.at}
-                                                    : flat_work::spot{line.at.at, from}),
-                              b = how(line.at.level ? flat_work::spot{to, line.at.at}
-                                                    : flat_work::spot{line.at.at, to});
-        const whole x = at.level ? a.x : a.y, y = at.level ? b.x : b.y;
-        return layers_along(bench_.stack_of(line.part), at, {std::min(x, y), std::max(x, y)});
     }
     length<Unit> length_sewn(const flat_work::flat_line& l, const flat_work::stretch& run) const {
         const whole w = run.to - run.from;
