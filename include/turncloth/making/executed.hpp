@@ -99,18 +99,14 @@ public:
 
 private:
     using whole = flat_work::whole;
-    struct member_of {
-        std::size_t index = 0; ///< of a compartment
-        std::int64_t member = 0;
-    };
-    /// A stack, and the compartment that was found first in each of its hollows.
+    /// A stack, and for each of its hollows which of the spaces found is in it, counted from 1; 0 where none is yet.
     struct flooded {
         hollows in;
-        std::vector<std::optional<member_of>> stated;
+        std::vector<std::uint32_t> space_in;
         flooded(const flat_work::lazy_workbench<for_any<Unit>>& bench, std::size_t root,
                 const std::vector<flat_work::sewn_row>& rows, const std::vector<flat_work::stated_mouth>& mouths,
                 whole lips)
-            : in(bench, root, rows, mouths, lips), stated(in.all().count()) {}
+            : in(bench, root, rows, mouths, lips), space_in(in.all().count()) {}
     };
 
     void fault_is(std::string sentence, refusal facts) {
@@ -301,13 +297,15 @@ private:
     }
 
     void one_hollow_each(const space_found<Unit>& found, flooded& stack, const compartment<Unit>& c) {
-        std::optional<member_of>& first = stack.stated[found.hollow];
-        if (first)
-            fault_is(name_of_space(c, found.member) + " is one hollow with " +
-                         name_of_space(design_.compartments()[first->index], first->member),
-                     {.kind = fault::repeated, .what = "a compartment", .index = found.what.index, .where = c.name});
-        else
-            first = {found.what.index, found.member};
+        std::uint32_t& space = stack.space_in[found.hollow];
+        if (space == 0) {
+            space = static_cast<std::uint32_t>(made_.spaces.size() + 1); // the next to be added
+            return;
+        }
+        const space_found<Unit>& first = made_.spaces[space - 1];
+        fault_is(name_of_space(c, found.member) + " is one hollow with " +
+                     name_of_space(design_.compartments()[first.what.index], first.member),
+                 {.kind = fault::repeated, .what = "a compartment", .index = found.what.index, .where = c.name});
     }
 
     opening_found<Unit> opening_of(const flat_work::opening& o, std::size_t part) const {

@@ -165,6 +165,7 @@ private:
     }
 
     void index() {
+        where_.reserve(gaps_->count());
         for (std::size_t s = 0; s < plane_->slabs().size(); ++s)
             for (std::size_t k = 0; k < plane_->slabs()[s].cell_count(); ++k)
                 where_.resize(where_.size() + std::max<std::size_t>(plane_->plies(s, k).size(), 1) - 1, {s, k});
