@@ -148,7 +148,10 @@ inline constexpr phrase eyelets{"set.eyelets",
     snaps{"set.snaps", "Set snaps in {piece}, {down} from {edge} and {at} from {end}, through {layers}."},
     buttons{"set.buttons", "Sew buttons on {piece}, {down} from {edge} and {at} from {end}, through {layers}."},
     tie_ends{"set.tie_ends", "Sew the tie to {piece}, {down} from {edge} and {at} from {end}, through "
-                             "{layers}."};
+                             "{layers}."},
+    tie_middle{"set.tie_middle",
+               "Sew the tie by its middle to {piece}, {down} from {edge} and {at} from {end}, through "
+               "{layers}."};
 
 inline constexpr phrase clip{"clip", "Clip {piece} {at} from {edge}: cut {depth} into it from {end}, and no deeper."};
 
@@ -267,6 +270,7 @@ inline constexpr std::array all_phrases = {phrases::comma,
                                            phrases::snaps,
                                            phrases::buttons,
                                            phrases::tie_ends,
+                                           phrases::tie_middle,
                                            phrases::turn_out,
                                            phrases::put_in,
                                            phrases::put_in_folded,

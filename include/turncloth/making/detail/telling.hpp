@@ -332,8 +332,8 @@ private:
                     {"width", s.width}});
     }
     std::string set(const told_step& s) const {
-        constexpr const phrase* kinds[] = {&phrases::eyelets, &phrases::bar_tacks, &phrases::snaps, &phrases::buttons,
-                                           &phrases::tie_ends};
+        constexpr const phrase* kinds[] = {&phrases::eyelets, &phrases::bar_tacks, &phrases::snaps,
+                                           &phrases::buttons, &phrases::tie_ends,  &phrases::tie_middle};
         const told_place& p = s.places[0];
         return say(*kinds[static_cast<std::size_t>(s.spot)], {{"piece", name(p.piece)},
                                                               {"down", p.across.at[0]},
