@@ -9,7 +9,7 @@
 //   panel: finish, names, panel, size
 //   notions: bias, binding, bow, boxed, caution, error, hanging, joining, loop, pleats, thread, tie, zipper
 //   cloth: purchase, shrinkage
-//   making: compartments, design, operations, order, parts, phrases, work_plan, work_step, work_words
+//   making: box_found, compartments, design, operations, order, parts, phrases, stitched, work_plan, work_step, work_words
 //   sheet: bulk, making, notion, piece, project, sheet, text
 //
 // It leaves out, each to be included by itself or all with <turncloth/all.hpp>
@@ -17,7 +17,7 @@
 //   page: drawing, page, paper, svg, tiles
 //   panel: corner, folding, made_up, outline, polygon
 //   cloth: cutting_out, lay, off_cuts, remnants, stock, widths
-//   making: box_found, boxed, executed, fastenings, finishing, laying_on, lying, stitched, strip_pockets, zippers_over
+//   making: boxed, executed, fastenings, finishing, laying_on, lying, strip_pockets, zippers_over
 //   sheet: json, json_lengths, made_as, making_of, purchases
 //   draw: folded, lay, outline, piece, stock
 #ifndef TURNCLOTH_HPP

@@ -71,7 +71,10 @@ public:
         add_tool_pockets();
         add_zipped_pockets();
         sew_tie<Unit>(d_, roll_.part("outer"),
-                      {edge::left, at<finished_edge>(m_.binding / 2), at<finished_edge>(height() - height() / 4)},
+                      {.from = edge::left,
+                       .in = at<finished_edge>(m_.binding / 2),
+                       .along = at<finished_edge>(height() - height() / 4),
+                       .by_middle = true},
                       {roll_.part("outer"), roll_.part("wadding"), back_, lining_, tools_});
         d_.sewn_by_machine(sewn_throughout<Unit>().stitch, sewn_throughout<Unit>().overrun);
         return std::move(d_);

@@ -66,6 +66,9 @@ TEST_CASE("the tool roll's figures are those worked out by hand") {
     CHECK(o.says("each opening: 26 in"));
     CHECK(o.says("tape to cut from the roll, each, bar-tacked at both ends first: 27 1/4 in"));
     CHECK(o.says("left on the last roll: 125 1/2 in"));
+    // Folded edges lie half of the turn, 1/8, beyond the finished ones: 5/16 + 1/8 and 3 x 21 / 4 + 1/8.
+    CHECK(o.says("Sew the tie by its middle to the outer, 7/16 in from the folded left edge of the outer and 15 7/8 in "
+                 "from the folded top edge of the outer"));
     // The tie is sewn on half way up the half that shows: 21 / 4, and 5/8 + 5/8 + 1/4.
     CHECK(o.says("bottom edge, mark middle of the tie: 6 3/4 in, marked only along 2 in at the left edge"));
     // Rolled up double: 2 x (1/8 + 1/32) + 1/32 + 1/2 = 27/32 thick. 2 sqrt(pi x 29 x 27/32) = 17.535, up to eighths.

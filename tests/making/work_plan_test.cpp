@@ -166,7 +166,7 @@ TEST_CASE("clips are told for each edge that they are cut from, with every corne
         CHECK(corners == lengths{"16 1/2"_in, "25 1/2"_in, "41 1/2"_in});
     }
     CHECK(clips[0]->places[0].along.at == lengths{0_in, "3/8"_in});
-    CHECK(clips[1]->places[0].along.at == lengths{"2 5/8"_in, 3_in});
+    CHECK(clips[1]->places[0].along.at == lengths{0_in, "3/8"_in}); // from the bottom edge
 }
 
 // The outer lies wrong side up and is pressed all round before anything lies on it; 22 - 2 x 1/2 by 18 - 2 x 1/2. The

@@ -11,6 +11,7 @@
 #include <iterator>
 #include <set>
 #include <string>
+#include <utility>
 #include <vector>
 
 using namespace things;
@@ -51,8 +52,8 @@ making<inch> of_every_kind() {
     part.along.begins = 1_in;
     part.along.ends = 2_in;
     d.add(part);
-    for (const spot_kind kind :
-         {spot_kind::eyelet, spot_kind::bar_tack, spot_kind::snap, spot_kind::button, spot_kind::tie_end})
+    for (const spot_kind kind : {spot_kind::eyelet, spot_kind::bar_tack, spot_kind::snap, spot_kind::button,
+                                 spot_kind::tie_end, spot_kind::tie_middle})
         d.add(spot<inch>{.what = kind,
                          .along = line(mat, edge::bottom, 1_in + "1/4"_in * static_cast<std::int64_t>(kind)),
                          .places = row<cut_edge, inch>(at<cut_edge>(3_in), 2_in, 2),
@@ -68,6 +69,42 @@ making<inch> of_every_kind() {
     d.add(moment{moment_kind::fold, 0});
     d.add(moment{moment_kind::roll, 0});
     return d;
+}
+
+/// A seam to three edges, two of them one; like rows one beyond another; a row across an edge; a filling to be folded.
+void add_sewn(work_plan<inch>& plan) {
+    const auto add = [&](work_verb verb) -> work_step<inch>& {
+        work_step<inch>& s = plan.groups.emplace_back().steps.emplace_back();
+        s.verb = verb;
+        s.what = "foam";
+        return s;
+    };
+    const auto on = [](cut_part p, edge e, std::vector<length<inch>> at) {
+        return seen_distances<inch>{{p, e, false}, std::move(at)};
+    };
+    const cut_part flounce{0, 0}, cover{1, 0};
+    work_step<inch>& seam = add(work_verb::seam);
+    seam.what.clear();
+    seam.through = {cover};
+    for (const auto& [e, begins] :
+         {std::pair(edge::top, 1_in), std::pair(edge::top, 4_in), std::pair(edge::left, 1_in)})
+        seam.places.push_back({.piece = flounce,
+                               .across = on(flounce, edge::top, {1_in}),
+                               .meets = on(cover, e, {1_in}),
+                               .meets_along = on(cover, e == edge::top ? edge::left : edge::top, {begins, 7_in})});
+    for (const auto& [begins, ends] : {std::pair(1_in, 2_in), std::pair(3_in, 4_in)}) {
+        work_step<inch>& row = begins == 1_in ? add(work_verb::sew) : plan.groups.back().steps[0];
+        row.places.push_back({.piece = cover,
+                              .across = on(cover, edge::top, {1_in}),
+                              .along = on(cover, edge::left, {begins, ends}),
+                              .sewn = 1_in});
+    }
+    add(work_verb::sew).places = {{.piece = cover,
+                                   .side = edge::left,
+                                   .across = on(cover, edge::left, {2_in}),
+                                   .along = on(cover, edge::top, {"-1/4"_in, "1/2"_in})}};
+    for (const std::int64_t folds : {1, 2})
+        add(work_verb::put_in).folds = folds;
 }
 
 /// Steps that a project adds: they need no design.
@@ -98,6 +135,7 @@ work_plan<inch> of_a_project() {
                                     .along = {{{1, 0}, edge::top, false}, {2_in}},
                                     .own_left = {{0, 0}, edge::left, false},
                                     .own_top = {{0, 0}, edge::top, true}});
+    add_sewn(plan);
     work_step<inch> again;
     again.verb = work_verb::fold;
     for (const edge e : all_edges)
@@ -242,6 +280,20 @@ TEST_CASE("what a project adds to its flat work is said by name") {
     CHECK(say(10) ==
           "Lay one flounce, right side up, on the wrong side of the cover, its cut left edge 1 in from the cut left "
           "edge of the cover and its folded top edge 2 in from the cut top edge of the cover.");
+    CHECK(
+        say(11) ==
+        "With right sides together, sew the cut top edge of flounce 1 to the cover, 1 in from the cut edges: 0 in in "
+        "all, through 0 layers. Bring together the cut top edge of flounce 1 and the cut top edge of the cover from 1 "
+        "to 7 in off its cut left edge; the cut top edge of flounce 1 and the cut top edge of the cover from 4 to 7 in "
+        "off its cut left edge; the cut top edge of flounce 1 and the cut left edge of the cover. Turn each corner "
+        "where the seam lines cross, with the needle down.");
+    CHECK(say(12) ==
+          "Sew a row through the cover, 1 in from the cut top edge of the cover, from 1 to 2 in and from 3 to "
+          "4 in off the cut left edge of the cover: 1 in each, through 0 layers.");
+    CHECK(say(13).find("from 1/4 on one side to 1/2 in on the other side of the cut top edge of the cover") !=
+          string::npos);
+    CHECK(say(14) == "Put in the foam, folded in half, and let it open out inside.");
+    CHECK(say(15) == "Put in the foam, folded in half 2 times, and let it open out inside.");
     CHECK(say(8) == "Turn and stitch the top edge of each flounce.");
     CHECK(say(9) == "Sew the zippers to each flounce, then open the slits behind them.");
 }

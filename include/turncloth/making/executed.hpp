@@ -17,7 +17,7 @@
 
 #include <turncloth/making/boxed.hpp>
 #include <turncloth/making/detail/hollows.hpp>
-#include <turncloth/making/detail/sight.hpp>
+#include <turncloth/making/detail/seam_layers.hpp>
 #include <turncloth/making/order.hpp>
 
 #include <algorithm>
@@ -99,18 +99,14 @@ public:
 
 private:
     using whole = flat_work::whole;
-    struct member_of {
-        std::size_t index = 0; ///< of a compartment
-        std::int64_t member = 0;
-    };
-    /// A stack, and the compartment that was found first in each of its hollows.
+    /// A stack, and for each of its hollows which of the spaces found is in it, counted from 1; 0 where none is yet.
     struct flooded {
         hollows in;
-        std::vector<std::optional<member_of>> stated;
+        std::vector<std::uint32_t> space_in;
         flooded(const flat_work::lazy_workbench<for_any<Unit>>& bench, std::size_t root,
                 const std::vector<flat_work::sewn_row>& rows, const std::vector<flat_work::stated_mouth>& mouths,
                 whole lips)
-            : in(bench, root, rows, mouths, lips), stated(in.all().count()) {}
+            : in(bench, root, rows, mouths, lips), space_in(in.all().count()) {}
     };
 
     void fault_is(std::string sentence, refusal facts) {
@@ -198,9 +194,9 @@ private:
         const seam_of<Unit>& s = design_.seams()[o.index];
         row_met<Unit> row{o, 0, {}, 0, 0, {}, {}};
         for (std::size_t k = 0; k < s.one.size(); ++k) {
-            const flat_work::layers one = layers_at(s.one[k]), other = layers_at(s.other[k]);
-            row.most = std::max(row.most, one.most + other.most);
-            row.least = k == 0 ? one.least + other.least : std::min(row.least, one.least + other.least);
+            const flat_work::layers there = layers_of_seam(model_, bench_, s, k);
+            row.most = std::max(row.most, there.most);
+            row.least = k == 0 ? there.least : std::min(row.least, there.least);
             for (const cut_part& wall : {s.one[k].on, s.other[k].on})
                 if (std::find(row.walls.begin(), row.walls.end(), wall) == row.walls.end())
                     row.walls.push_back(wall);
@@ -211,19 +207,6 @@ private:
                 row.sewn = run.sewn;
                 made_.rows.push_back(row);
             }
-    }
-    flat_work::layers layers_at(const chalk_line<Unit>& l) const {
-        const flat_work::flat_line line = model_.line(l, l.in);
-        const flat_work::flat_part& p = model_.flat().parts[line.part];
-        const flat_work::lie& how = bench_.body_of(line.part)->how;
-        const whole from = line.begins.value_or(0), to = line.ends.value_or(line.at.level ? p.width : p.height);
-        const flat_work::table_line at = carried(line.at, how);
-        const flat_work::spot a = how(line.at.level ? flat_work::spot{from, line.at.at}
-                                                    : flat_work::spot{line.at.at, from}),
-                              b = how(line.at.level ? flat_work::spot{to, line.at.at}
-                                                    : flat_work::spot{line.at.at, to});
-        const whole x = at.level ? a.x : a.y, y = at.level ? b.x : b.y;
-        return layers_along(bench_.stack_of(line.part), at, {std::min(x, y), std::max(x, y)});
     }
     length<Unit> length_sewn(const flat_work::flat_line& l, const flat_work::stretch& run) const {
         const whole w = run.to - run.from;
@@ -314,13 +297,15 @@ private:
     }
 
     void one_hollow_each(const space_found<Unit>& found, flooded& stack, const compartment<Unit>& c) {
-        std::optional<member_of>& first = stack.stated[found.hollow];
-        if (first)
-            fault_is(name_of_space(c, found.member) + " is one hollow with " +
-                         name_of_space(design_.compartments()[first->index], first->member),
-                     {.kind = fault::repeated, .what = "a compartment", .index = found.what.index, .where = c.name});
-        else
-            first = {found.what.index, found.member};
+        std::uint32_t& space = stack.space_in[found.hollow];
+        if (space == 0) {
+            space = static_cast<std::uint32_t>(made_.spaces.size() + 1); // the next to be added
+            return;
+        }
+        const space_found<Unit>& first = made_.spaces[space - 1];
+        fault_is(name_of_space(c, found.member) + " is one hollow with " +
+                     name_of_space(design_.compartments()[first.what.index], first.member),
+                 {.kind = fault::repeated, .what = "a compartment", .index = found.what.index, .where = c.name});
     }
 
     opening_found<Unit> opening_of(const flat_work::opening& o, std::size_t part) const {

@@ -27,6 +27,7 @@ template <length_unit Unit>
 struct tie_place {
     edge from = edge::left;
     place<finished_edge, Unit> in{}, along{};
+    bool by_middle = false; ///< otherwise by an end
 };
 
 template <length_unit Unit>
@@ -34,7 +35,7 @@ operation sew_tie(making<Unit>& design, const std::type_identity_t<panel_part<Un
                   const std::type_identity_t<tie_place<Unit>>& at, const std::vector<cut_part>& through) {
     const bool level = at.from == edge::top || at.from == edge::bottom;
     const row<finished_edge, Unit> once(at.along, length<Unit>(), 1);
-    return design.add(spot<Unit>{.what = spot_kind::tie_end,
+    return design.add(spot<Unit>{.what = at.by_middle ? spot_kind::tie_middle : spot_kind::tie_end,
                                  .along = piece.line(at.from, at.in),
                                  .places = piece.places(level ? edge::left : edge::top, once),
                                  .through = through});

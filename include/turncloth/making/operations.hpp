@@ -125,7 +125,7 @@ struct snip {
     length<Unit> width{};
 };
 
-enum class spot_kind : unsigned char { eyelet, bar_tack, snap, button, tie_end };
+enum class spot_kind : unsigned char { eyelet, bar_tack, snap, button, tie_end, tie_middle };
 
 /// Places along a line; the layers there are counted.
 template <length_unit Unit>

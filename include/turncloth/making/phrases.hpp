@@ -85,6 +85,9 @@ inline constexpr phrase fold_on_row{"fold.on_row",
 inline constexpr phrase fold_corner{
     "fold.corner", "With the {up} side of {piece} up, fold its {level} {upright} corner over, across a line that "
                    "meets both edges {turned} from the corner, and {press}."};
+inline constexpr phrase fold_on_seam{"fold.on_seam",
+                                     "Press the seam open: on {piece}, turn {edges} over to the {up} side by {turned}, "
+                                     "along the seam and across what is left open, and {press}."};
 inline constexpr phrase press_iron{"press.iron", "press"}, press_film{"press.film", "crease by hand, without an iron"};
 
 // Rows.
@@ -97,13 +100,18 @@ inline constexpr phrase row_one{"sew.row.one",
     row_many{"sew.row.many",
              "Sew {count} rows through {walls}, {at} from {edge}, {ends}: each {sewn} long, through {layers}."};
 inline constexpr phrase end_to_end{"sew.ends", "from edge to edge of {piece}"},
-    from_to{"sew.from_to", "from {first} to {last} off {edge}"};
-inline constexpr phrase seam{"seam",
-                             "With right sides together, sew {edges} to {on}, {at} from the cut edges: {sewn} in all."},
-    seam_open{"seam.open",
-              "With right sides together, sew {edges} to {on}, {at} from the cut edges, and leave the {what} "
-              "open: {sewn} in all."};
-inline constexpr phrase open_up{"open", "Open the {what}, before the last seam."};
+    from_to{"sew.from_to", "from {first} to {last} off {edge}"}, spans_off{"sew.spans", "{spans} off {edge}"},
+    span{"sew.span", "from {first} to {last}"},
+    across_edge{"sew.across", "from {first} on one side to {last} on the other side of {edge}"};
+// Seams: a pair of edges, or several, each brought to what it meets.
+inline constexpr phrase seam{"seam", "With right sides together, sew {edges} to {on}, {at} from the cut edges{open}: "
+                                     "{sewn} in all, through {layers}."},
+    seam_ends{"seam.ends", ", {ends}"}, seam_left_open{"seam.open", ", and leave the {what} open {ends}"};
+inline constexpr phrase seam_along{"seam.along", "Measured from {end}, {edge} takes {pairs}."},
+    seam_on{"seam.on", "{one} {span}"}, seam_pairs{"seam.pairs", "Bring together {pairs}."},
+    seam_pair{"seam.pair", "{one} and {other}"}, pairs_apart{"list.pairs", "; "},
+    seam_corners{"seam.corners", "Turn each corner where the seam lines cross, with the needle down."};
+inline constexpr phrase open_up{"open", "Open the {what} wide enough for a hand, before the last seam."};
 inline constexpr phrase by_hand{"sew.by_hand", "Sew this by hand."};
 inline constexpr phrase overrun{"sew.overrun", "Sew back over {overrun} at both ends."},
     overrun_always{"sew.overrun.always", "Sew back over {overrun} at both ends of every row."};
@@ -111,6 +119,9 @@ inline constexpr phrase overrun{"sew.overrun", "Sew back over {overrun} at both 
 // Layings.
 inline constexpr phrase lay{"lay", "Lay {piece}{carried}, {up} side up, on the {under} side of {on}, {where}."},
     lay_beneath{"lay.beneath", "Lay {piece}{carried}, {up} side up, under {on}, {where}."};
+inline constexpr phrase opened_out{"lay.opened_out",
+                                   "Open {piece} out beside {on}, {up} sides up, so that both lie flat with their "
+                                   "folded edges together."};
 inline constexpr phrase carried{"lay.carried", ", with what lies on it"};
 inline constexpr phrase upside_down{"lay.upside_down", "its top toward you, "};
 inline constexpr phrase level{"lay.level", "{own} level with {edge}"}, set_in{"lay.in", "{own} {at} from {edge}"},
@@ -127,14 +138,9 @@ inline constexpr phrase take_ease{"fit.ease", "ease in"}, take_tuck{"fit.tuck", 
 
 // Cuts and spots.
 inline constexpr phrase slit{"slit",
-                             "With the {up} side of {piece} up, cut through it alone {at} from {edge}, from {first} to "
-                             "{last} off {end}; cut away {width}, half on each side."},
-    slit_open{"slit.open",
-              "With the {up} side of {piece} up, cut through it alone {at} from {edge}, from {first} to {last} "
-              "off {end}."},
-    clip{"clip",
-         "With the {up} side of {piece} up, clip its allowance {at} from {edge}: cut from {first} to {last} off "
-         "{end}, and no further."};
+                             "With the {up} side of {piece} up, cut through it alone {at} from {edge}, {ends}; cut "
+                             "away {width}, half on each side."},
+    slit_open{"slit.open", "With the {up} side of {piece} up, cut through it alone {at} from {edge}, {ends}."};
 inline constexpr phrase eyelets{"set.eyelets",
                                 "Set eyelets in {piece}, {down} from {edge}, with their centres {at} from "
                                 "{end}, through {layers}."},
@@ -142,12 +148,20 @@ inline constexpr phrase eyelets{"set.eyelets",
     snaps{"set.snaps", "Set snaps in {piece}, {down} from {edge} and {at} from {end}, through {layers}."},
     buttons{"set.buttons", "Sew buttons on {piece}, {down} from {edge} and {at} from {end}, through {layers}."},
     tie_ends{"set.tie_ends", "Sew the tie to {piece}, {down} from {edge} and {at} from {end}, through "
-                             "{layers}."};
+                             "{layers}."},
+    tie_middle{"set.tie_middle",
+               "Sew the tie by its middle to {piece}, {down} from {edge} and {at} from {end}, through "
+               "{layers}."};
+
+inline constexpr phrase clip{"clip", "Clip {piece} {at} from {edge}: cut {depth} into it from {end}, and no deeper."};
 
 // When the flat work is done.
-inline constexpr phrase turn_out{"turn_out", "Turn it out through the {what}."}, put_in{"put_in", "Put in the {what}."};
+inline constexpr phrase turn_out{"turn_out", "Turn it out through the {what}."}, put_in{"put_in", "Put in the {what}."},
+    put_in_folded{"put_in.folded", "Put in the {what}, folded in half, and let it open out inside."},
+    put_in_folded_more{"put_in.folded_more",
+                       "Put in the {what}, folded in half {folds} times, and let it open out inside."};
 inline constexpr phrase close_by_hand{"close.hand", "Sew up the {what} by hand."},
-    close_zipper{"close.zipper", "Close the zipper of the {what}."}, close_tie{"close.tie", "Tie the {what} shut."},
+    close_zipper{"close.zipper", "Close the {what} again."}, close_tie{"close.tie", "Tie the {what} shut."},
     close_other{"close.other", "Close the {what}."};
 inline constexpr phrase fold_up{"fold_up", "Fold it over."}, roll{"roll", "Roll it up."};
 
@@ -204,23 +218,35 @@ inline constexpr std::array all_phrases = {phrases::comma,
                                            phrases::fold_more_many,
                                            phrases::fold_on_row,
                                            phrases::fold_corner,
+                                           phrases::fold_on_seam,
                                            phrases::press_iron,
                                            phrases::press_film,
                                            phrases::hem_one,
                                            phrases::hem_many,
                                            phrases::row_each,
                                            phrases::seam,
-                                           phrases::seam_open,
+                                           phrases::seam_ends,
+                                           phrases::seam_left_open,
+                                           phrases::seam_along,
+                                           phrases::seam_on,
+                                           phrases::seam_pairs,
+                                           phrases::seam_pair,
+                                           phrases::pairs_apart,
+                                           phrases::seam_corners,
                                            phrases::open_up,
                                            phrases::row_one,
                                            phrases::row_many,
                                            phrases::end_to_end,
                                            phrases::from_to,
+                                           phrases::spans_off,
+                                           phrases::span,
+                                           phrases::across_edge,
                                            phrases::by_hand,
                                            phrases::overrun,
                                            phrases::overrun_always,
                                            phrases::lay,
                                            phrases::lay_beneath,
+                                           phrases::opened_out,
                                            phrases::carried,
                                            phrases::upside_down,
                                            phrases::level,
@@ -244,8 +270,11 @@ inline constexpr std::array all_phrases = {phrases::comma,
                                            phrases::snaps,
                                            phrases::buttons,
                                            phrases::tie_ends,
+                                           phrases::tie_middle,
                                            phrases::turn_out,
                                            phrases::put_in,
+                                           phrases::put_in_folded,
+                                           phrases::put_in_folded_more,
                                            phrases::close_by_hand,
                                            phrases::close_zipper,
                                            phrases::close_tie,

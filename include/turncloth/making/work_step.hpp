@@ -72,7 +72,9 @@ struct work_place {
     edge side = edge::top; ///< of the piece: what is worked on, or laid nearest to `across.from`
     seen_distances<Unit>
         across{}; ///< rows, slits, spots: from the edge; a laying: its side from the other's left or right
-    seen_distances<Unit> along{};    ///< where a row or slit begins and ends; of spots; a laying: from the other's top
+    seen_distances<Unit> along{}; ///< where a row or slit begins and ends; of spots; a laying: from the other's top.
+                                  ///< Below zero where a row begins on the far side of that edge
+    seen_distances<Unit> meets{}, meets_along{}; ///< of a seam: the same of the other side
     seen_edge own_left{}, own_top{}; ///< of a laying: the edges of the piece that `across` and `along` measure to
     cut_part end_to_end{};           ///< a row runs from edge to edge of this piece; `along` is empty then
     bool corner = false;             ///< of a fold: across the corner of `side` and `across.from`
@@ -101,12 +103,14 @@ struct work_step {
     face up = face::right;           ///< the side of the piece that lies up
     face towards = face::wrong; ///< of a fold: the side that cloth is turned to; of a laying: the other's, under it
     turncloth::fit<Unit> fit{}; ///< of a laying
+    seen_distances<Unit> left_open{};                        ///< of a seam: from where to where
     seen_distances<Unit> marks_on_piece{}, marks_on_other{}; ///< of a fit: brought together, one to one
     spot_kind spot = spot_kind::eyelet;
     closed_by closing = closed_by::nothing;
     length<Unit> width{};   ///< of a slit: cloth taken away
     length<Unit> overrun{}; ///< sewn back over at both ends
     std::int64_t runs = 1;  ///< of a seam: in so many rows, between what is left open
+    std::int64_t folds = 0; ///< of what is put in: folded in half so often
     stitch_type stitch = turncloth::stitch(301);
     bool by_hand = false;
     bool film = false;        ///< no iron and no pins
@@ -114,6 +118,7 @@ struct work_step {
     bool beneath = false;     ///< laid under it
     bool upside_down = false; ///< laid with its bottom edge where its top would lie
     bool on_a_row = false;    ///< a fold along a row of the same piece
+    bool on_a_seam = false;   ///< a fold along a seam that was sewn; a laying of what is sewn to the other, opened out
     bool once_more = false;   ///< a fold of what the step before turned
     std::vector<operation> stands_for{};
 };

@@ -71,6 +71,8 @@ told_place told(const work_place<Unit>& p, const wording& w) {
     told_place made{.piece = p.piece, .side = p.side, .own_left = p.own_left, .own_top = p.own_top};
     made.across = told(p.across, w);
     made.along = told(p.along, w);
+    made.meets = told(p.meets, w);
+    made.meets_along = told(p.meets_along, w);
     made.end_to_end = p.end_to_end;
     made.all_round = p.all_round;
     made.corner = p.corner;
@@ -95,7 +97,10 @@ told_step told(const work_step<Unit>& s, const wording& w) {
         made.fit = {s.fit.taken_up, s.fit.spans, told(s.marks_on_piece, w), told(s.marks_on_other, w), {}};
         made.fit.extra = told_length((s.fit.of_piece - s.fit.on) / fraction(s.fit.spans), w);
     }
+    made.left_open = told(s.left_open, w);
     made.spot = s.spot;
+    made.runs = s.runs;
+    made.folds = s.folds;
     made.closing = s.closing;
     if (s.width > length<Unit>())
         made.width = told_length(s.width, w);
@@ -107,6 +112,7 @@ told_step told(const work_step<Unit>& s, const wording& w) {
     made.beneath = s.beneath;
     made.upside_down = s.upside_down;
     made.on_a_row = s.on_a_row;
+    made.on_a_seam = s.on_a_seam;
     made.once_more = s.once_more;
     return made;
 }

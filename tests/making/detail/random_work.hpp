@@ -227,9 +227,11 @@ private:
         }
         std::map<std::size_t, grains::integer> open;
         for (const flat::passage& p : found.passages())
-            if (p.other == 0)
+            if (p.other == 0) {
+                const flat::border& at = found.border_of(p);
                 open[found.hollow_of(p.gap)] +=
-                    6 * std::max(std::abs(p.at.to.x - p.at.from.x), std::abs(p.at.to.y - p.at.from.y));
+                    6 * std::max(std::abs(at.to.x - at.from.x), std::abs(at.to.y - at.from.y));
+            }
         for (const auto& [hollow, mine] : back) {
             const auto o = dry.open.find(hollow);
             if (open[mine] != (o == dry.open.end() ? 0 : o->second))

@@ -5,9 +5,8 @@
 //     .hollow_of(gap)                   gaps of one hollow have one number; outside is 0
 //     .walls_of(gap)                    the two walls, the smaller number first
 //     .passages()                       where a hollow goes on into another or outside
-//     .mouths_at(passage)               stated mouths on whose lines it lies, in order
-//     .mouths_at(passage)               stated mouths on whose lines it lies, in order
 //     .barriers()                       where two gaps of like walls are parted
+//     .border_of(passage)               where it lies; .mouths_at(passage) the stated mouths on whose lines, in order
 //
 // At the border of two cells: a ply over both parts what lies below it from what lies above, unless it is opened there. A
 // ply that ends there parts nothing, unless it is folded: cloth that goes on beyond the border lies back over the same
@@ -34,14 +33,10 @@ namespace turncloth::detail::flat_work {
 struct border {
     spot from, to;
 };
+/// Two gaps that meet at a border, by their numbers and its own.
 struct passage {
-    std::size_t gap = 0, other = 0; ///< 0: outside
-    border at{};
-    std::size_t mouths_from = 0, mouths_to = 0;
-};
-struct barrier {
-    std::size_t gap = 0, other = 0;
-    border at{};
+    std::uint32_t gap = 0, other = 0; ///< 0: outside
+    std::uint32_t at = 0;             ///< the border
 };
 
 template <class Use>
@@ -70,14 +65,20 @@ public:
     std::pair<std::size_t, std::size_t> walls_of(std::size_t gap) const { return gap_walls_[gap]; }
     bool is_channel(std::size_t gap) const { return gap != 0 && gap_walls_[gap].first == gap_walls_[gap].second; }
     const std::vector<passage>& passages() const { return passages_; }
+    const std::vector<passage>& barriers() const { return barriers_; }
+    const border& border_of(const passage& p) const { return borders_[p.at].at; }
     std::span<const std::size_t> mouths_at(const passage& p) const {
-        return lines_.mouths().subspan(p.mouths_from, p.mouths_to - p.mouths_from);
+        const met_border& b = borders_[p.at];
+        return lines_.mouths().subspan(b.mouths_from, b.mouths_to - b.mouths_from);
     }
-    const std::vector<barrier>& barriers() const { return barriers_; }
     const cells& plane() const { return *plane_; }
 
 private:
     using plies = std::span<const std::uint32_t>;
+    struct met_border {
+        border at{};
+        std::size_t mouths_from = 0, mouths_to = 0;
+    };
     enum class at_border : unsigned char { ends, goes_on, is_opened };
     /// A ply that ends at a border, and that border in its part's own spots.
     struct ending {
@@ -167,8 +168,9 @@ private:
     void meet(const border& at) {
         if (a_.over.empty() && b_.over.empty())
             return;
+        borders_.push_back({at, lines_.mouths_from(), lines_.mouths().size()});
         if (std::equal(a_.over.begin(), a_.over.end(), b_.over.begin(), b_.over.end()) && !lines_.any_cuts())
-            return go_on(at);
+            return go_on();
         find_going_on();
         find_folds(a_, at);
         find_folds(b_, at);
@@ -176,22 +178,22 @@ private:
             open_.clear();
             shut_.clear();
             outside_ = false;
-            const bool more = collect(a_, at);
-            collect(b_, at);
-            link_open(at);
-            part(at);
+            const bool more = collect(a_);
+            collect(b_);
+            link_open();
+            part();
             if (!more)
                 return;
         }
     }
     /// All plies lie on both sides: each gap meets its own like.
-    void go_on(const border& at) {
+    void go_on() {
         for (std::size_t i = 1; i < a_.over.size(); ++i) {
             const std::size_t one = a_.first + i - 1, other = b_.first + i - 1;
             if (lines_.hold(a_.over[i - 1], a_.over[i]))
-                barriers_.push_back({one, other, at});
+                barriers_.push_back(here(one, other));
             else
-                link(one, other, at);
+                link(one, other);
         }
     }
     void find_going_on() {
@@ -222,7 +224,7 @@ private:
     }
     /// The gaps of a side up to the next ply that goes on; returns whether there is one. Those in a fold of this side are
     /// linked with what lies in the same fold alone: the narrowest that holds them.
-    bool collect(side& s, const border& at) {
+    bool collect(side& s) {
         folded_.clear();
         for (;; ++s.reached) {
             const bool last = s.reached == s.over.size();
@@ -231,7 +233,7 @@ private:
             else
                 sort_out(s, s.reached);
             if (last || s.here[s.reached] == at_border::goes_on) {
-                link_folded(at);
+                link_folded();
                 s.reached += last ? 0 : 1;
                 return !last;
             }
@@ -248,53 +250,54 @@ private:
         if (narrowest != nullptr && !sewn)
             folded_.emplace_back(narrowest, gap);
     }
-    void link_folded(const border& at) {
+    void link_folded() {
         for (const auto& [fold, gap] : folded_) {
             in_fold_.clear();
             for (const auto& [other, another] : folded_)
                 if (other == fold)
                     in_fold_.push_back(another);
             if (in_fold_.front() == gap) // each fold once
-                link_all(in_fold_, at);
+                link_all(in_fold_);
         }
     }
 
-    void link_open(const border& at) {
-        link_all(open_, at);
+    void link_open() {
+        link_all(open_);
         if (outside_)
             for (const std::size_t gap : open_)
-                add_passage(gap, 0, at);
+                passages_.push_back(here(gap, 0));
     }
-    void link_all(const std::vector<std::size_t>& list, const border& at) {
+    void link_all(const std::vector<std::size_t>& list) {
         for (std::size_t i = 0; i < list.size(); ++i)
             for (std::size_t j = i + 1; j < list.size(); ++j)
-                link(list[i], list[j], at);
+                link(list[i], list[j]);
     }
-    void link(std::size_t one, std::size_t other, const border& at) {
+    void link(std::size_t one, std::size_t other) {
         if (gap_walls_[one] != gap_walls_[other]) {
-            add_passage(one, other, at);
+            passages_.push_back(here(one, other));
         } else if (lines_.end_hollow(gap_walls_[one])) {
-            add_passage(one, 0, at);
-            add_passage(other, 0, at);
+            passages_.push_back(here(one, 0));
+            passages_.push_back(here(other, 0));
         } else {
             join(one, other);
         }
     }
-    void add_passage(std::size_t one, std::size_t other, const border& at) {
-        passages_.push_back({one, other, at, lines_.mouths_from(), lines_.mouths().size()});
+    passage here(std::size_t one, std::size_t other) const {
+        return {static_cast<std::uint32_t>(one), static_cast<std::uint32_t>(other),
+                static_cast<std::uint32_t>(borders_.size() - 1)};
     }
     /// What is shut is parted from all that it would be one hollow with.
-    void part(const border& at) {
+    void part() {
         for (std::size_t i = 0; i < shut_.size(); ++i) {
             for (std::size_t j = i + 1; j < shut_.size(); ++j)
-                part(shut_[i], shut_[j], at);
+                part(shut_[i], shut_[j]);
             for (const std::size_t other : open_)
-                part(shut_[i], other, at);
+                part(shut_[i], other);
         }
     }
-    void part(std::size_t one, std::size_t other, const border& at) {
+    void part(std::size_t one, std::size_t other) {
         if (gap_walls_[one] == gap_walls_[other])
-            barriers_.push_back({one, other, at});
+            barriers_.push_back(here(one, other));
     }
     void join(std::size_t one, std::size_t other) {
         const auto top = [&](std::size_t g) {
@@ -313,8 +316,8 @@ private:
     std::vector<std::pair<std::size_t, std::size_t>> gap_walls_{};
     std::vector<std::size_t> up_{};
     lazy_border_lines<Use> lines_;
-    std::vector<passage> passages_{};
-    std::vector<barrier> barriers_{};
+    std::vector<met_border> borders_{};
+    std::vector<passage> passages_{}, barriers_{};
     // While one border is looked at.
     side a_{}, b_{};
     std::vector<ending> ends_{};

@@ -121,7 +121,7 @@ public:
                 if (gaps_->is_channel(to))
                     way.push_back(to);
                 else
-                    found.push_back({p.at, {mouths.begin(), mouths.end()}, to != 0 && !is_lip(to)});
+                    found.push_back({gaps_->border_of(p), {mouths.begin(), mouths.end()}, to != 0 && !is_lip(to)});
             }
         return joined(std::move(found));
     }
@@ -165,6 +165,7 @@ private:
     }
 
     void index() {
+        where_.reserve(gaps_->count());
         for (std::size_t s = 0; s < plane_->slabs().size(); ++s)
             for (std::size_t k = 0; k < plane_->slabs()[s].cell_count(); ++k)
                 where_.resize(where_.size() + std::max<std::size_t>(plane_->plies(s, k).size(), 1) - 1, {s, k});
@@ -212,7 +213,7 @@ private:
         std::vector<border> open;
         for (std::size_t n = ends_.first_in(hollow); n != nowhere; n = ends_.after(n))
             if (gaps_->passages()[n / 2].other == 0)
-                open.push_back(gaps_->passages()[n / 2].at);
+                open.push_back(gaps_->border_of(gaps_->passages()[n / 2]));
         const auto near_one = [&](const spot& p) {
             return std::any_of(open.begin(), open.end(), [&](const border& b) {
                 const whole dx =
@@ -268,7 +269,7 @@ private:
     std::vector<border> barriers_of(std::size_t hollow) const {
         std::vector<border> found;
         for (std::size_t n = barriers_.first_in(hollow); n != nowhere; n = barriers_.after(n))
-            found.push_back(gaps_->barriers()[n].at);
+            found.push_back(gaps_->border_of(gaps_->barriers()[n]));
         return found;
     }
     /// Neighbouring cells of one slab that nothing parts, each as far as it is open all across.

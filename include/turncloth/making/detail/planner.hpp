@@ -7,6 +7,7 @@
 #define TURNCLOTH_MAKING_DETAIL_PLANNER_HPP
 
 #include <turncloth/making/detail/bundles.hpp>
+#include <turncloth/making/detail/like_rows.hpp>
 #include <turncloth/making/detail/model.hpp>
 #include <turncloth/making/detail/sewn_up.hpp>
 #include <turncloth/making/detail/sight.hpp>
@@ -44,8 +45,10 @@ private:
 
     void add(std::vector<work_group<Unit>>& groups, const bundle& b) {
         if (const operation& o = tasks_[b.strands[0][0]].what;
-            o.kind == operation_kind::moment || o.kind == operation_kind::opening)
-            return groups.push_back(group_of(step_of(design_, model_, o)));
+            o.kind == operation_kind::moment || o.kind == operation_kind::opening) {
+            groups.push_back(group_of(step_of(design_, model_, o)));
+            return note_passage(groups.back().steps[0], design_, model_);
+        }
         work_group<Unit> made;
         made.steps.resize(b.strands[0].size());
         for (std::size_t k = 0; k < b.strands[0].size(); ++k)
@@ -86,10 +89,12 @@ private:
             s.fit = l.fit;
             s.beneath = l.beneath;
             s.upside_down = l.upside_down;
+            s.on_a_seam = joins(design_, l);
             return;
         }
         case operation_kind::crease:
             s.verb = work_verb::fold;
+            s.on_a_seam = model_.flat().creases[i].along_seam;
             s.once_more = before != nullptr && before->what.kind == operation_kind::crease && before->on == t.on;
             return;
         case operation_kind::stitching:
@@ -130,7 +135,7 @@ private:
         case operation_kind::spot:
             return set(s, t);
         case operation_kind::seam:
-            return note_seam(s, design_, model_, t.what.index);
+            return note_seam(s, seam_made{design_, model_, bench_}, t.what.index);
         case operation_kind::moment:
         case operation_kind::opening:
             return;
@@ -284,16 +289,17 @@ private:
         }
         note_ends(p, met.at.level, met.run);
     }
-    void note_ends(place& p, bool level_on_table, const flat_work::stretch& run) const {
-        const bool level = is_level(p.side);
-        const edge start = level ? edge::left : edge::top;
+    void note_ends(place& p, bool level_on_table, const flat_work::stretch& run, bool from_end = false) const {
+        const edge start =
+            is_level(p.side) ? (from_end ? edge::right : edge::left) : (from_end ? edge::bottom : edge::top);
         const edge toward = flat_work::on_table(start, how(p.piece));
         const bool from_low = is_left_or_top(toward);
         const whole first = from_low ? run.from : run.to, last = from_low ? run.to : run.from;
         const auto from =
             seen(p.piece).measured_from(model_.number_of(p.piece), start, along_all({!level_on_table, first}));
         p.along.from = edge_of(from);
-        p.along.at = {way(from, first), way(from, last)};
+        const bool across = std::min(first, last) < from.at && from.at < std::max(first, last);
+        p.along.at = {across ? -way(from, first) : way(from, first), way(from, last)};
     }
 
     void slit(work_step<Unit>& s, const task& t) {
@@ -312,7 +318,9 @@ private:
         const flat_work::spot a = lies(level ? flat_work::spot{begins, 0} : flat_work::spot{0, begins}),
                               b = lies(level ? flat_work::spot{ends, 0} : flat_work::spot{0, ends});
         const whole one = at.level ? a.x : a.y, other = at.level ? b.x : b.y;
-        note_ends(p, at.level, {std::min(one, other), std::max(one, other)});
+        // A clip is as deep as it is from the edge that it cuts into.
+        note_ends(p, at.level, {std::min(one, other), std::max(one, other)},
+                  c.kind == snip_kind::clip && begins > 0 && ends == (level ? own.width : own.height));
         s.up = opposite(up_of(t.on));
         bench_.snip(t.what.index);
         s.places.push_back(std::move(p));
@@ -339,38 +347,6 @@ private:
             p.least = i == first ? layers : std::min(p.least, layers);
         }
         s.places.push_back(std::move(p));
-    }
-
-    /// Rows one after another on one piece that differ in the place alone are one step.
-    static void join_like_rows(std::vector<work_step<Unit>>& steps) {
-        for (std::size_t i = 0; i + 1 < steps.size();) {
-            work_step<Unit>&a = steps[i], &b = steps[i + 1];
-            bool alike = a.verb == work_verb::sew && b.verb == work_verb::sew && a.through == b.through &&
-                         a.overrun == b.overrun && a.stitch.number == b.stitch.number && a.by_hand == b.by_hand &&
-                         a.places.size() == b.places.size();
-            for (std::size_t k = 0; alike && k < a.places.size(); ++k)
-                alike = may_join(a.places[k], b.places[k]);
-            if (!alike) {
-                ++i;
-                continue;
-            }
-            for (std::size_t k = 0, n = a.places.size(); k < n; ++k)
-                if (a.places[k].across.from == b.places[k].across.from)
-                    a.places[k].across.at.insert(a.places[k].across.at.end(), b.places[k].across.at.begin(),
-                                                 b.places[k].across.at.end());
-                else
-                    a.places.push_back(b.places[k]);
-            a.stands_for.insert(a.stands_for.end(), b.stands_for.begin(), b.stands_for.end());
-            steps.erase(steps.begin() + static_cast<std::ptrdiff_t>(i) + 1);
-        }
-    }
-    /// From one edge, at whatever distances; or as far from two edges of one piece, cut or folded alike.
-    static bool may_join(const place& a, const place& b) {
-        const seen_edge &one = a.across.from, &other = b.across.from;
-        const bool from = one == other || (one.of == other.of && one.folded == other.folded &&
-                                           is_level(one.side) == is_level(other.side) && a.across.at == b.across.at);
-        return from && a.piece == b.piece && a.along == b.along && a.end_to_end == b.end_to_end && a.sewn == b.sewn &&
-               a.least == b.least && a.most == b.most;
     }
 
     work_check<Unit> measured_now(const cut_part& of) const {

@@ -96,6 +96,8 @@ private:
                     continue;
                 add(before, s, i, zipper ? order_reason::set_in : order_reason::pressed_open);
                 add_turned(before, seam, i);
+                if (zipper)
+                    add_opened_out(before, seam, i);
             }
         }
     }
@@ -105,6 +107,13 @@ private:
         for (std::size_t i = 0; i < all_.size(); ++i)
             if (all_[i].kind == operation_kind::crease && turns_along(all_[i].index, seam))
                 add(before, i, laid, order_reason::turned_first);
+    }
+    /// Both pieces lie flat, right sides up, before a zipper is laid under their seam.
+    void add_opened_out(before_lists& before, std::size_t seam, std::size_t laid) {
+        for (std::size_t i = 0; i < all_.size(); ++i)
+            if (all_[i].kind == operation_kind::laying && design_.seams()[seam].beyond == beyond_seam::flat &&
+                joins(seam, design_.layings()[all_[i].index]))
+                add(before, i, laid, order_reason::pressed_open);
     }
     static bool lies_on(const boxed_work::spot& p, const seam_line& l) {
         const whole across = l.level ? p.y : p.x, along = l.level ? p.x : p.y;

@@ -2,16 +2,21 @@
 //
 //   step_of(design, flat_model, operation)        of a moment or an opening; group_of(step) a group of its own
 //   begin_seam(step, seam)            what is the same all along it
-//   note_seam(step, design, box_model, seam)      its edges, how long it is sewn in all, what is left open
+//   note_seam(step, {design, model, bench}, seam)     which edges meet where, in how many rows, what is left open
+//   note_passage(step, design, model)                 how often what is put in is folded to go in
 #ifndef TURNCLOTH_MAKING_DETAIL_SEWN_UP_HPP
 #define TURNCLOTH_MAKING_DETAIL_SEWN_UP_HPP
 
 #include <turncloth/making/detail/box_model.hpp>
+#include <turncloth/making/detail/boxer.hpp>
+#include <turncloth/making/detail/seam_layers.hpp>
 #include <turncloth/making/work_step.hpp>
 
 #include <algorithm>
 #include <cstddef>
+#include <cstdint>
 #include <utility>
+#include <vector>
 
 namespace turncloth::detail {
 
@@ -82,25 +87,85 @@ void begin_seam(work_step<Unit>& s, const seam_of<Unit>& seam) {
     s.by_hand = seam.by_hand;
 }
 
+/// A line from the cut edge that it runs along.
 template <length_unit Unit>
-void note_seam(work_step<Unit>& s, const making<Unit>& design, const flat_model<Unit>& model, std::size_t seam) {
-    const box_model<Unit> work(design, model);
+seen_distances<Unit> across_of(const chalk_line<Unit>& l) {
+    return {{l.on, l.from, false}, {l.in.from_datum()}};
+}
+/// Where it begins and ends, from the cut left or top edge.
+template <length_unit Unit>
+seen_distances<Unit> along_of(const making<Unit>& design, const chalk_line<Unit>& l) {
+    const part<Unit>& p = design.parts()[l.on.index];
+    return {{l.on, l.is_level() ? edge::left : edge::top, false},
+            {l.begins.value_or(length<Unit>()), l.ends.value_or(l.is_level() ? p.width : p.height)}};
+}
+template <length_unit Unit>
+bool is_edge_to_edge(const making<Unit>& design, const chalk_line<Unit>& l) {
+    const part<Unit>& p = design.parts()[l.on.index];
+    return along_of(design, l).at == std::vector<length<Unit>>{length<Unit>(), l.is_level() ? p.width : p.height};
+}
+
+/// Whether a seam joins what is laid to what it is laid on, so that it is opened out to lie there.
+template <length_unit Unit>
+bool joins(const making<Unit>& design, const laying<Unit>& l) {
+    const auto has = [](const std::vector<chalk_line<Unit>>& side, const cut_part& p) {
+        return std::any_of(side.begin(), side.end(), [&](const chalk_line<Unit>& line) { return line.on == p; });
+    };
+    return std::any_of(design.seams().begin(), design.seams().end(), [&](const seam_of<Unit>& s) {
+        return s.beyond == beyond_seam::flat &&
+               ((has(s.one, l.piece) && has(s.other, l.on)) || (has(s.one, l.on) && has(s.other, l.piece)));
+    });
+}
+
+template <length_unit Unit, class Bench>
+struct seam_made {
+    const making<Unit>& design;
+    const flat_model<Unit>& model;
+    const Bench& bench;
+};
+template <length_unit Unit, class Bench>
+seam_made(const making<Unit>&, const flat_model<Unit>&, const Bench&) -> seam_made<Unit, Bench>;
+
+template <length_unit Unit, class Bench>
+void note_seam(work_step<Unit>& s, const seam_made<Unit, Bench>& by, std::size_t seam) {
+    const seam_of<Unit>& sewn = by.design.seams()[seam];
     const std::size_t first = s.places.size();
-    for (const chalk_line<Unit>& l : design.seams()[seam].one) {
-        work_place<Unit> p{.piece = l.on, .side = l.from};
-        p.across = {{l.on, l.from, false}, {l.in.from_datum()}};
+    for (std::size_t k = 0; k < sewn.one.size(); ++k) {
+        const chalk_line<Unit>&one = sewn.one[k], &other = sewn.other[k];
+        const flat_work::layers there = layers_of_seam(by.model, by.bench, sewn, k);
+        work_place<Unit> p{.piece = one.on, .side = one.from};
+        p.across = across_of(one);
+        if (!is_edge_to_edge(by.design, one))
+            p.along = along_of(by.design, one);
+        p.meets = across_of(other);
+        p.meets_along = along_of(by.design, other);
+        p.least = there.least;
+        p.most = there.most;
         s.places.push_back(std::move(p));
+        if (std::find(s.through.begin(), s.through.end(), other.on) == s.through.end())
+            s.through.push_back(other.on);
     }
-    for (const chalk_line<Unit>& l : design.seams()[seam].other)
-        if (std::find(s.through.begin(), s.through.end(), l.on) == s.through.end())
-            s.through.push_back(l.on);
+    const box_model<Unit> work(by.design, by.model);
     const auto runs = work.runs(seam);
     s.runs = static_cast<std::int64_t>(runs.size());
     for (const auto& run : runs)
-        s.places[first].sewn += model.length_of_whole(run.sewn);
+        s.places[first].sewn += by.model.length_of_whole(run.sewn);
     for (const auto& o : work.openings())
-        if (work.pairs()[o.pair].seam == seam)
-            s.what = design.mouths()[o.mouth].name;
+        if (work.pairs()[o.pair].seam == seam) {
+            const mouth<Unit>& open = by.design.mouths()[o.mouth];
+            s.what = open.name;
+            s.left_open = along_of(by.design, open.at.front());
+        }
+}
+
+template <length_unit Unit>
+void note_passage(work_step<Unit>& s, const making<Unit>& design, const flat_model<Unit>& model) {
+    if (s.verb != work_verb::put_in)
+        return;
+    const std::size_t contents = design.moments()[s.stands_for.front().index].index;
+    for (const passage<Unit>& p : boxer<Unit>(design, model).run().passages)
+        if (p.contents == contents)
+            s.folds = p.folded;
 }
 
 } // namespace turncloth::detail

@@ -130,7 +130,7 @@ public:
             if (p.part == e.part && at_edge(bounds_of(p.area), toward) == e.at)
                 reached = true;
             else
-                hidden |= there.from < middle && middle < there.to;
+                hidden |= there.from <= middle && middle < there.to; // of two that meet there, one
         };
         if (from.above)
             std::for_each(stack_.plies.rbegin(), stack_.plies.rend(), look);

@@ -4,9 +4,7 @@
 #ifndef TURNCLOTH_MAKING_DETAIL_TELLING_HPP
 #define TURNCLOTH_MAKING_DETAIL_TELLING_HPP
 
-#include <turncloth/making/detail/told.hpp>
-#include <turncloth/making/phrases.hpp>
-#include <turncloth/panel/names.hpp>
+#include <turncloth/making/detail/naming.hpp>
 
 #include <algorithm>
 #include <cstddef>
@@ -17,10 +15,10 @@
 
 namespace turncloth::detail {
 
-template <class>
-class lazy_teller {
+template <class Late>
+class lazy_teller : lazy_namer<Late> {
 public:
-    lazy_teller(const std::vector<work_part>& parts, const phrase_table& table) : parts_(parts), table_(table) {}
+    using lazy_namer<Late>::lazy_namer;
 
     std::vector<std::string> tell(const told_group& g) {
         group_ = &g;
@@ -37,127 +35,10 @@ public:
     }
 
 private:
-    std::string say(const phrase& p, std::initializer_list<filled_in> data) const { return said(p, data, table_); }
-    static std::string capital(std::string s) {
-        if (!s.empty() && s[0] >= 'a' && s[0] <= 'z')
-            s[0] = static_cast<char>(s[0] - 'a' + 'A');
-        return s;
-    }
-    static std::string small(std::string s) {
-        if (!s.empty() && s[0] >= 'A' && s[0] <= 'Z')
-            s[0] = static_cast<char>(s[0] - 'A' + 'a');
-        return s;
-    }
-
-    std::string listed(const std::vector<std::string>& all) const {
-        std::string text;
-        for (std::size_t i = 0; i < all.size(); ++i) {
-            if (i > 0)
-                text += say(i + 1 == all.size() ? phrases::and_ : phrases::comma, {});
-            text += all[i];
-        }
-        return text;
-    }
-
-    /// "the lining"; "film strip 2" of several, but "the film strip" where each is told of in its turn, "each film strip"
-    /// where all are done alike, and "one film strip" where each of something else takes one.
-    std::string name(const cut_part& p) const {
-        const work_part& part = parts_[p.index];
-        const std::vector<cut_part>& pieces = group_->pieces;
-        const bool of_group = !pieces.empty() && p.index == pieces[0].index;
-        if (part.count == 1 || (of_group && pieces.size() > 1 && group_->one_after_another))
-            return say(phrases::the_piece, {{"name", named(part.name)}});
-        if (group_->every_copy)
-            return say(of_group && group_->steps[0].verb == work_verb::lay ? phrases::one_piece : phrases::each_piece,
-                       {{"name", named(part.name)}});
-        return of_group && pieces.size() > 1 ? group_name() : copy_name(p);
-    }
-    std::string copy_name(const cut_part& p) const {
-        return say(phrases::numbered, {{"name", named(parts_[p.index].name)}, {"number", std::to_string(p.copy + 1)}});
-    }
-    std::string group_name() const {
-        const std::vector<cut_part>& pieces = group_->pieces;
-        const work_part& part = parts_[pieces[0].index];
-        if (static_cast<std::int64_t>(pieces.size()) == part.count)
-            return say(part.count == 1 ? phrases::the_piece : phrases::each_piece, {{"name", named(part.name)}});
-        std::vector<std::string> names;
-        names.reserve(pieces.size());
-        for (const cut_part& p : pieces)
-            names.push_back(copy_name(p));
-        return listed(names);
-    }
-    std::string names(const std::vector<cut_part>& some) const {
-        std::vector<std::string> all;
-        all.reserve(some.size());
-        for (const cut_part& p : some)
-            all.push_back(name(p));
-        return listed(all);
-    }
-
-    std::string side(edge e) const {
-        constexpr const phrase* sides[] = {&phrases::top, &phrases::right, &phrases::bottom, &phrases::left};
-        return say(*sides[static_cast<std::size_t>(e)], {});
-    }
-    std::string side(face f) const { return say(f == face::right ? phrases::right_side : phrases::wrong_side, {}); }
-    /// "the cut top edge of the lining"; with several sides of one piece: "the cut left and right edges of the lining".
-    std::string edge_in_words(const seen_edge& e, std::vector<edge> all = {}) const {
-        if (all.empty())
-            all = {e.side};
-        const phrase& p = e.folded                    ? phrases::edge_folded
-                          : parts_[e.of.index].bought ? phrases::edge_bought
-                                                      : phrases::edge_cut;
-        return say(p, {{"side", edges_in_words(all)}, {"piece", name(e.of)}});
-    }
-    std::string own_edge(const seen_edge& e) const {
-        const phrase& p = e.folded                    ? phrases::own_folded
-                          : parts_[e.of.index].bought ? phrases::own_bought
-                                                      : phrases::own_cut;
-        return say(p, {{"side", edges_in_words({e.side})}});
-    }
-    static std::vector<edge> edges_of(const told_step& s) {
-        std::vector<edge> all;
-        for (const told_place& p : s.places)
-            if (std::find(all.begin(), all.end(), p.side) == all.end())
-                all.push_back(p.side);
-        return all;
-    }
-    std::string sides(const std::vector<edge>& all) const {
-        std::vector<std::string> each;
-        each.reserve(all.size());
-        for (const edge e : all)
-            each.push_back(side(e));
-        return listed(each);
-    }
-    std::string edges_in_words(const std::vector<edge>& all) const {
-        return say(all.size() == 1 ? phrases::edges_one : phrases::edges_many, {{"sides", sides(all)}});
-    }
-    std::string the_edges(const std::vector<edge>& all, bool folded = false) const {
-        const phrase& one = folded ? phrases::the_folded_edge : phrases::the_edge;
-        const phrase& many = folded ? phrases::the_folded_edges : phrases::the_edges;
-        const phrase& every = folded ? phrases::edges_all_folded : phrases::edges_all;
-        return say(all.size() == all_edges.size() ? every : all.size() == 1 ? one : many, {{"sides", sides(all)}});
-    }
-
-    /// Each different text once.
-    template <class Text>
-    std::string different(const std::vector<told_place>& places, Text text) const {
-        std::vector<std::string> all;
-        for (const told_place& p : places)
-            if (const std::string t = text(p); std::find(all.begin(), all.end(), t) == all.end())
-                all.push_back(t);
-        return listed(all);
-    }
-    std::string layers(const told_step& s) const {
-        std::size_t least = s.places[0].least, most = s.places[0].most;
-        for (const told_place& p : s.places) {
-            least = std::min(least, p.least);
-            most = std::max(most, p.most);
-        }
-        return say(least != most ? phrases::range_of_layers
-                   : most == 1   ? phrases::one_layer
-                                 : phrases::some_layers,
-                   {{"least", std::to_string(least)}, {"most", std::to_string(most)}});
-    }
+    using namer = lazy_namer<Late>;
+    using namer::all_copies, namer::capital, namer::copy_name, namer::different, namer::edge_in_words, namer::edges_of,
+        namer::group_, namer::group_name, namer::layers, namer::listed, namer::name, namer::names, namer::own_edge,
+        namer::say, namer::side, namer::small, namer::the_edges;
 
     std::string tell_step(const told_step& s, const told_step* before) const {
         switch (s.verb) {
@@ -170,9 +51,9 @@ private:
         case work_verb::seam:
             return seam(s);
         case work_verb::slit:
-            return snip(s, s.width.empty() ? phrases::slit_open : phrases::slit);
+            return slit(s);
         case work_verb::clip:
-            return snip(s, phrases::clip);
+            return clip(s);
         case work_verb::set:
             return set(s);
         default:
@@ -207,7 +88,10 @@ private:
         case work_verb::turn_out:
             return say(phrases::turn_out, {{"what", s.what}});
         case work_verb::put_in:
-            return say(phrases::put_in, {{"what", s.what}});
+            return say(s.folds > 1    ? phrases::put_in_folded_more
+                       : s.folds == 1 ? phrases::put_in_folded
+                                      : phrases::put_in,
+                       {{"what", s.what}, {"folds", std::to_string(s.folds)}});
         case work_verb::close:
             return say(s.closing == closed_by::hand     ? phrases::close_by_hand
                        : s.closing == closed_by::zipper ? phrases::close_zipper
@@ -219,10 +103,6 @@ private:
         default:
             return say(phrases::roll, {});
         }
-    }
-    std::string all_copies(const cut_part& p) const {
-        const work_part& part = parts_[p.index];
-        return say(part.count == 1 ? phrases::the_piece : phrases::each_piece, {{"name", named(part.name)}});
     }
     std::string names_of_places(const told_step& s) const {
         return different(s.places, [&](const told_place& p) { return all_copies(p.piece); });
@@ -241,6 +121,12 @@ private:
                                               {"upright", side(p.across.from.side)},
                                               {"turned", by},
                                               {"press", press}});
+        if (s.on_a_seam)
+            return say(phrases::fold_on_seam, {{"up", side(s.up)},
+                                               {"piece", name(p.piece)},
+                                               {"edges", the_edges(edges)},
+                                               {"turned", by},
+                                               {"press", press}});
         if (s.on_a_row)
             return say(
                 phrases::fold_on_row,
@@ -268,14 +154,15 @@ private:
             all = say(edges_of(s).size() == 1 ? phrases::hem_one : phrases::hem_many,
                       {{"at", at}, {"sewn", sewn}, {"layers", layers(s)}});
         else
-            all = say(p.across.at.size() > 1 ? phrases::row_many
-                      : sides.size() > 1     ? phrases::row_each
-                                             : phrases::row_one,
+            all = say(p.across.at.size() > 1                 ? phrases::row_many
+                      : sides.size() > 1 || several_spans(s) ? phrases::row_each
+                                                             : phrases::row_one,
                       {{"count", std::to_string(p.across.at.size())},
                        {"walls", names(s.through.empty() ? std::vector<cut_part>{p.piece} : s.through)},
                        {"at", at},
                        {"edge", edge_in_words(p.across.from, sides)},
-                       {"ends", different(s.places, [&](const auto& q) { return ends(q); })},
+                       {"ends",
+                        several_spans(s) ? all_spans(s) : different(s.places, [&](const auto& q) { return ends(q); })},
                        {"sewn", sewn},
                        {"layers", layers(s)}});
         if (s.by_hand)
@@ -284,20 +171,65 @@ private:
             all += " " + say(phrases::overrun, {{"overrun", s.overrun}});
         return all;
     }
-    /// The edges of each piece together, to the other pieces.
+    /// The edges of each piece together, to the other pieces; then, where there are several, which meets which.
     std::string seam(const told_step& s) const {
-        const std::string edges = different(s.places, [&](const told_place& p) {
-            std::vector<edge> own;
-            for (const told_place& q : s.places)
-                if (q.piece == p.piece && std::find(own.begin(), own.end(), q.side) == own.end())
-                    own.push_back(q.side);
-            return edge_in_words(p.across.from, own);
-        });
+        const told_place& p = s.places[0];
+        const std::string edges = different(s.places, [&](const told_place& q) { return edges_of_piece(s, q); });
+        const bool round = s.places.size() > 1;
+        const std::string on = round           ? names(s.through)
+                               : same_piece(p) ? own_edge(p.meets.from)
+                                               : edge_in_words(p.meets.from);
+        std::string open;
+        if (!s.what.empty())
+            open = say(phrases::seam_left_open, {{"what", s.what}, {"ends", from_to(s.left_open)}});
+        else if (!round && !p.along.at.empty())
+            open = say(phrases::seam_ends, {{"ends", from_to(p.along)}});
         const std::string at = different(s.places, [&](const told_place& q) { return listed(q.across.at); });
-        const std::string row =
-            say(s.what.empty() ? phrases::seam : phrases::seam_open,
-                {{"edges", edges}, {"on", names(s.through)}, {"at", at}, {"what", s.what}, {"sewn", s.places[0].sewn}});
-        return s.overrun.empty() ? row : row + " " + say(phrases::overrun, {{"overrun", s.overrun}});
+        std::string all =
+            say(phrases::seam,
+                {{"edges", edges}, {"on", on}, {"at", at}, {"open", open}, {"sewn", p.sewn}, {"layers", layers(s)}});
+        if (round)
+            all += " " + what_meets_what(s) + " " + say(phrases::seam_corners, {});
+        return s.overrun.empty() ? all : all + " " + say(phrases::overrun, {{"overrun", s.overrun}});
+    }
+    std::string edges_of_piece(const told_step& s, const told_place& p) const {
+        std::vector<edge> own;
+        for (const told_place& q : s.places)
+            if (q.piece == p.piece && std::find(own.begin(), own.end(), q.side) == own.end())
+                own.push_back(q.side);
+        return edge_in_words(p.across.from, own);
+    }
+    static bool same_piece(const told_place& p) { return p.meets.from.of == p.piece; }
+    std::string from_to(const told_distances& d) const {
+        return say(d.beyond ? phrases::across_edge : phrases::from_to,
+                   {{"first", d.at.front()}, {"last", d.at.back()}, {"edge", edge_in_words(d.from)}});
+    }
+    std::string span_of(const told_distances& d) const {
+        return say(phrases::span, {{"first", d.at.front()}, {"last", d.at.back()}});
+    }
+    /// All on one edge of the other, stretch by stretch; or pairs, and of an edge that meets several which stretch of it.
+    std::string what_meets_what(const told_step& s) const {
+        const told_place& first = s.places[0];
+        const auto meets_it = [&](const told_place& p) { return p.meets.from == first.meets.from; };
+        if (std::all_of(s.places.begin(), s.places.end(), meets_it))
+            return capital(say(phrases::seam_along, {{"end", edge_in_words(first.meets_along.from)},
+                                                     {"edge", own_edge(first.meets.from)},
+                                                     {"pairs", different(s.places, [&](const told_place& p) {
+                                                          return say(phrases::seam_on,
+                                                                     {{"one", edge_in_words(p.across.from)},
+                                                                      {"span", span_of(p.meets_along)}});
+                                                      })}}));
+        std::string all;
+        for (const told_place& p : s.places) {
+            std::string other = edge_in_words(p.meets.from);
+            if (std::count_if(s.places.begin(), s.places.end(),
+                              [&](const told_place& q) { return q.meets.from == p.meets.from; }) > 1)
+                other += " " + say(phrases::spans_off,
+                                   {{"spans", span_of(p.meets_along)}, {"edge", own_edge(p.meets_along.from)}});
+            all += (all.empty() ? std::string() : say(phrases::pairs_apart, {})) +
+                   say(phrases::seam_pair, {{"one", edge_in_words(p.across.from)}, {"other", other}});
+        }
+        return say(phrases::seam_pairs, {{"pairs", all}});
     }
     static std::vector<edge> sides_measured_from(const told_step& s) {
         std::vector<edge> all;
@@ -309,8 +241,20 @@ private:
     std::string ends(const told_place& p) const {
         if (p.end_to_end.is_given())
             return say(phrases::end_to_end, {{"piece", name(p.end_to_end)}});
-        return say(phrases::from_to,
-                   {{"first", p.along.at.front()}, {"last", p.along.at.back()}, {"edge", edge_in_words(p.along.from)}});
+        return from_to(p.along);
+    }
+    /// Like rows one beyond another on one line: all measured from one edge.
+    static bool several_spans(const told_step& s) {
+        const told_place& p = s.places[0];
+        return !p.along.at.empty() && std::all_of(s.places.begin(), s.places.end(), [&](const told_place& q) {
+            return q.piece == p.piece && q.along.from == p.along.from && !q.along.at.empty();
+        }) && std::any_of(s.places.begin(), s.places.end(), [&](const told_place& q) {
+            return q.along.at != p.along.at;
+        });
+    }
+    std::string all_spans(const told_step& s) const {
+        const std::string spans = different(s.places, [&](const told_place& q) { return span_of(q.along); });
+        return say(phrases::spans_off, {{"spans", spans}, {"edge", edge_in_words(s.places[0].along.from)}});
     }
 
     std::string lay_inside(const told_step& s) const {
@@ -318,6 +262,8 @@ private:
     }
     std::string lay(const told_step& s) const {
         const told_place& p = s.places[0];
+        if (s.on_a_seam)
+            return say(phrases::opened_out, {{"piece", name(p.piece)}, {"on", name(s.on)}, {"up", side(s.up)}});
         std::string where = s.upside_down ? say(phrases::upside_down, {}) : std::string();
         if (p.all_round && s.places.size() == 1)
             where += say(p.across.none ? phrases::all_level : phrases::all_round, {{"at", p.across.at[0]}});
@@ -366,20 +312,28 @@ private:
             {{"own", own_edge(own)}, {"at", same ? first.at[0] : listed(each)}, {"edge", edge_in_words(first.from)}});
     }
 
-    std::string snip(const told_step& s, const phrase& how) const {
+    std::string clip(const told_step& s) const {
         const told_place& p = s.places[0];
-        return say(how, {{"up", side(s.up)},
-                         {"piece", name(p.piece)},
-                         {"at", different(s.places, [&](const told_place& q) { return listed(q.across.at); })},
-                         {"edge", edge_in_words(p.across.from)},
-                         {"first", p.along.at.front()},
-                         {"last", p.along.at.back()},
-                         {"end", edge_in_words(p.along.from)},
-                         {"width", s.width}});
+        return say(phrases::clip,
+                   {{"piece", name(p.piece)},
+                    {"at", different(s.places, [&](const told_place& q) { return listed(q.across.at); })},
+                    {"edge", own_edge(p.across.from)},
+                    {"depth", p.along.at.back()},
+                    {"end", own_edge(p.along.from)}});
+    }
+    std::string slit(const told_step& s) const {
+        const told_place& p = s.places[0];
+        return say(s.width.empty() ? phrases::slit_open : phrases::slit,
+                   {{"up", side(s.up)},
+                    {"piece", name(p.piece)},
+                    {"at", different(s.places, [&](const told_place& q) { return listed(q.across.at); })},
+                    {"edge", edge_in_words(p.across.from)},
+                    {"ends", different(s.places, [&](const told_place& q) { return from_to(q.along); })},
+                    {"width", s.width}});
     }
     std::string set(const told_step& s) const {
-        constexpr const phrase* kinds[] = {&phrases::eyelets, &phrases::bar_tacks, &phrases::snaps, &phrases::buttons,
-                                           &phrases::tie_ends};
+        constexpr const phrase* kinds[] = {&phrases::eyelets, &phrases::bar_tacks, &phrases::snaps,
+                                           &phrases::buttons, &phrases::tie_ends,  &phrases::tie_middle};
         const told_place& p = s.places[0];
         return say(*kinds[static_cast<std::size_t>(s.spot)], {{"piece", name(p.piece)},
                                                               {"down", p.across.at[0]},
@@ -388,10 +342,6 @@ private:
                                                               {"end", edge_in_words(p.along.from)},
                                                               {"layers", layers(s)}});
     }
-
-    const std::vector<work_part>& parts_;
-    const phrase_table& table_;
-    const told_group* group_ = nullptr;
 };
 using teller = lazy_teller<void>;
 

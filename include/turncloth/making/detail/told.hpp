@@ -24,7 +24,7 @@ struct told_place {
     cut_part piece{};
     edge side = edge::top;
     seen_edge own_left{}, own_top{};
-    told_distances across{}, along{};
+    told_distances across{}, along{}, meets{}, meets_along{};
     cut_part end_to_end{};
     bool all_round = false, corner = false;
     std::string turned{}, sewn{};
@@ -46,11 +46,13 @@ struct told_step {
     std::string what{};
     face up = face::right, towards = face::wrong;
     told_fit fit{};
+    told_distances left_open{};
     spot_kind spot = spot_kind::eyelet;
+    std::int64_t runs = 1, folds = 0;
     closed_by closing = closed_by::nothing;
     std::string width{}, overrun{};
     bool by_hand = false, carries = false, film = false, beneath = false, upside_down = false, on_a_row = false,
-         once_more = false;
+         on_a_seam = false, once_more = false;
 };
 
 struct told_group {

@@ -109,7 +109,7 @@ public:
                 whole_piece.how = {-1, 0, 0, 1, p.width, 0};
                 whole_piece.area = carried(whole_piece.area, whole_piece.how);
             }
-            stacks_.push_back({{std::move(whole_piece)}});
+            stacks_.push_back({{whole_piece}});
             in_.push_back(i);
         }
         holes_.resize(design.parts.size());

@@ -55,6 +55,8 @@ json json_of(const work_place<Unit>& p, const std::vector<work_part>& parts) {
     };
     distances("from", "at", p.across);
     distances("along_from", "along", p.along);
+    distances("meets", "meets_at", p.meets);
+    distances("meets_along_from", "meets_along", p.meets_along);
     if (p.end_to_end.is_given())
         j["end_to_end_of"] = json_of(p.end_to_end, parts);
     if (p.turned.value() > 0)
@@ -85,6 +87,12 @@ json json_of(const work_step<Unit>& s, const std::vector<work_part>& parts) {
     }
     if (!s.marks_on_piece.at.empty())
         j["marks"] = {{"on_piece", to_json(s.marks_on_piece.at)}, {"on_other", to_json(s.marks_on_other.at)}};
+    if (s.verb == work_verb::seam)
+        j["rows"] = s.runs;
+    if (!s.left_open.at.empty())
+        j["left_open"] = to_json(s.left_open.at);
+    if (s.folds > 0)
+        j["folded_in_half"] = s.folds;
     if (s.width.value() > 0)
         j["cut_away"] = to_json(s.width);
     j["places"] = json::array();
