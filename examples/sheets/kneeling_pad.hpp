@@ -173,12 +173,11 @@ private:
     /// Its tape lies centred under the folds; across each end of it both halves are sewn to it, just past the stop.
     void set_zipper_in() {
         const kneeling_pad_measures<Unit>& m = shape_.m;
-        const length<Unit> opens = opening(shape_.zipper), wide = m.zipper_stitching * 4;
+        const length<Unit> opens = opening(shape_.zipper), taped = opens + m.zipper_ends * 2,
+                           wide = m.zipper_stitching * 4;
         const length<Unit> begins = seam_in() + shape_.zipper.margin;
-        const cut_part tape = d_.cut({.name = "zipper",
-                                      .cloth = {.name = "zipper tape", .frays = false},
-                                      .width = opens + m.zipper_ends * 2,
-                                      .height = wide});
+        const cut_part tape = d_.cut(
+            {.name = "zipper", .cloth = {.name = "zipper tape", .frays = false}, .width = taped, .height = wide});
         d_.add(laying<Unit>{.piece = tape,
                             .on = half_[0],
                             .left = begins - m.zipper_ends,
