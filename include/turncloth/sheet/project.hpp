@@ -160,6 +160,9 @@ public:
     /// making_of.hpp.
     template <class Design>
     project& made_as(Design&& design) {
+        static_assert(
+            requires { carried_out(std::forward<Design>(design)); },
+            "include turncloth/sheet/made_as.hpp: it carries the design out");
         way_ = carried_out(std::forward<Design>(design));
         return *this;
     }
