@@ -386,7 +386,7 @@ inline sheet_piece<inch> plain(length<inch> width, length<inch> height, const ed
 inline sheet_piece<inch> with_marks(length<inch> width, length<inch> height, edge from, std::int64_t spans) {
     project<inch> p("Kneeling pad", finished_size(width, height));
     p.add({"strip", "cotton", panel(p.finished(), all_round(seam("1/2"_in)))})
-        .mark("eyelet", from, divided<finished_edge>(detail::is_level(from) ? height : width, spans));
+        .mark("eyelet", from, divided<finished_edge>(is_level(from) ? height : width, spans));
     return first_of(p);
 }
 

@@ -117,8 +117,7 @@ TEST_CASE("pieces of random sizes, finishes and marks are true and legible") {
         for (const edge e : all_edges)
             for (std::int64_t n = below(4) == 0 ? below(60) : below(4); n > 0; --n) {
                 const std::string what(static_cast<std::size_t>(1 + below(30)), 'n');
-                one.mark(what, e,
-                         at<finished_edge>((detail::is_level(e) ? height : width) * fraction(below(1000), 1000)));
+                one.mark(what, e, at<finished_edge>((is_level(e) ? height : width) * fraction(below(1000), 1000)));
             }
         if (below(3) == 0) { // two zippers, from the top or the left
             const auto way = below(2) == 0 ? edge::top : edge::left;

@@ -33,7 +33,7 @@ struct tie_place {
 template <length_unit Unit>
 operation sew_tie(making<Unit>& design, const std::type_identity_t<panel_part<Unit>>& piece,
                   const std::type_identity_t<tie_place<Unit>>& at, const std::vector<cut_part>& through) {
-    const bool level = at.from == edge::top || at.from == edge::bottom;
+    const bool level = is_level(at.from);
     const row<finished_edge, Unit> once(at.along, length<Unit>(), 1);
     return design.add(spot<Unit>{.what = at.by_middle ? spot_kind::tie_middle : spot_kind::tie_end,
                                  .along = piece.line(at.from, at.in),

@@ -106,7 +106,7 @@ struct chalk_line {
     place<cut_edge, Unit> in{};
     std::optional<length<Unit>> begins{}, ends{};
 
-    constexpr bool is_level() const { return from == edge::top || from == edge::bottom; }
+    constexpr bool is_level() const { return turncloth::is_level(from); }
     friend constexpr bool operator==(const chalk_line&, const chalk_line&) = default;
 };
 

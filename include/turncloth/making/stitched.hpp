@@ -9,6 +9,7 @@
 #define TURNCLOTH_MAKING_STITCHED_HPP
 
 #include <turncloth/making/work_step.hpp>
+#include <turncloth/notions/thread.hpp>
 
 #include <cstdint>
 #include <vector>

@@ -99,7 +99,6 @@ told_step told(const work_step<Unit>& s, const wording& w) {
     }
     made.left_open = told(s.left_open, w);
     made.spot = s.spot;
-    made.runs = s.runs;
     made.folds = s.folds;
     made.closing = s.closing;
     if (s.width > length<Unit>())

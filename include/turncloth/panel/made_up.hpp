@@ -247,7 +247,7 @@ private:
         if (!ways_[c].is_mitred)
             return {};
         const corner_legs<Unit> legs = mitre_of(c).crease_legs();
-        return along == edge::top || along == edge::bottom ? legs.along_level : legs.along_upright;
+        return is_level(along) ? legs.along_level : legs.along_upright;
     }
 
     void trim(corner c) {

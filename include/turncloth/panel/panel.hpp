@@ -44,6 +44,8 @@ constexpr std::string_view name_of(edge e) {
     return "left";
 }
 
+/// Whether it runs from side to side: the top edge and the bottom edge do.
+constexpr bool is_level(edge e) { return e == edge::top || e == edge::bottom; }
 constexpr edge opposite(edge e) { return static_cast<edge>((static_cast<int>(e) + 2) % 4); }
 
 template <length_unit Unit>
@@ -100,7 +102,7 @@ public:
     /// for a fullness below 1.
     constexpr panel gathered_along(edge e, fraction fullness) const {
         require_at_least<finish_error>(fullness, fraction(1), "the fullness of a gathered edge");
-        const bool across = e == edge::top || e == edge::bottom;
+        const bool across = is_level(e);
         panel fuller(across ? finished_size<Unit>(finished_.width() * fullness, finished_.height())
                             : finished_size<Unit>(finished_.width(), finished_.height() * fullness),
                      finishes_);
@@ -180,7 +182,7 @@ private:
     }
 
     constexpr void require_lines_on_piece(edge e) const {
-        const length<Unit> across = e == edge::top || e == edge::bottom ? cut().height() : cut().width();
+        const length<Unit> across = is_level(e) ? cut().height() : cut().width();
         for (const auto& fold : finishes_[e].folds())
             require_on_piece(e, "a fold", fold.from_datum(), across);
         for (const auto& row : finishes_[e].stitching())

@@ -49,15 +49,6 @@ constexpr stretch within_or_on(const cell& area, const table_line& l) {
     return {};
 }
 
-/// The stretch of a line, carried.
-constexpr stretch carried(const stretch& run, const table_line& l, const lie& how) {
-    const spot p = how(l.level ? spot{run.from, l.at} : spot{l.at, run.from}),
-               q = how(l.level ? spot{run.to, l.at} : spot{l.at, run.to});
-    const bool level = carried(l, how).level;
-    const whole a = level ? p.x : p.y, b = level ? q.x : q.y;
-    return a < b ? stretch{a, b} : stretch{b, a};
-}
-
 template <class>
 class lazy_final_lines {
 public:
@@ -91,7 +82,7 @@ public:
     /// Where a line of a part lies now: on every ply that it runs through, or along too where it does not cut.
     void open(const flat_line& own, const flat_part& part, std::size_t mouth, bool cuts,
               std::vector<opened_line>& out) const {
-        const stretch asked{own.begins.value_or(0), own.ends.value_or(own.at.level ? part.width : part.height)};
+        const stretch asked = stretch_of(own, part);
         for (const std::uint32_t q : plies_of_[own.part]) {
             const ply& p = stack_->plies[q];
             const table_line now = carried(own.at, p.how);

@@ -270,7 +270,6 @@ private:
         }
     }
     void join_edges_of(const std::vector<std::size_t>& hems) {
-        const auto is_level = [](edge e) { return e == edge::top || e == edge::bottom; };
         for (std::size_t i = 0; i < hems.size(); ++i) {
             if (bundles_[hems[i]].strands.size() != 1)
                 continue;

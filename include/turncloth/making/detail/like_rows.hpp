@@ -14,7 +14,6 @@ namespace turncloth::detail {
 /// From one edge, at whatever distances; or as far from two edges of one piece, cut or folded alike.
 template <length_unit Unit>
 bool may_join(const work_place<Unit>& a, const work_place<Unit>& b) {
-    const auto is_level = [](edge e) { return e == edge::top || e == edge::bottom; };
     const seen_edge &one = a.across.from, &other = b.across.from;
     const bool from = one == other || (one.of == other.of && one.folded == other.folded &&
                                        is_level(one.side) == is_level(other.side) && a.across.at == b.across.at);

@@ -230,8 +230,7 @@ private:
             return {s.part, carried(bounds{s.at.x, s.at.y, s.at.x, s.at.y}, to_root_[s.part]), true, false};
         }
         const flat_line& l = kind == flat_kind::row ? design_.rows[i].along : design_.snips[i].at;
-        const flat_part& p = design_.parts[l.part];
-        const whole from = l.begins.value_or(0), to = l.ends.value_or(l.at.level ? p.width : p.height);
+        const auto [from, to] = stretch_of(l, design_.parts[l.part]);
         const bounds own = l.at.level ? bounds{from, l.at.at, to, l.at.at} : bounds{l.at.at, from, l.at.at, to};
         const bounds there = carried(own, to_root_[l.part]);
         return {l.part, there, there.top == there.bottom, true};

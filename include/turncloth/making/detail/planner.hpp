@@ -46,8 +46,8 @@ private:
     void add(std::vector<work_group<Unit>>& groups, const bundle& b) {
         if (const operation& o = tasks_[b.strands[0][0]].what;
             o.kind == operation_kind::moment || o.kind == operation_kind::opening) {
-            groups.push_back(group_of(step_of(design_, model_, o)));
-            return note_passage(groups.back().steps[0], design_, model_);
+            groups.push_back(group_of(step_of(design_, o)));
+            return note_moment(groups.back().steps[0]);
         }
         work_group<Unit> made;
         made.steps.resize(b.strands[0].size());
@@ -135,7 +135,7 @@ private:
         case operation_kind::spot:
             return set(s, t);
         case operation_kind::seam:
-            return note_seam(s, seam_made{design_, model_, bench_}, t.what.index);
+            return note_seam(s, seam_made{design_, model_, boxed(), bench_}, t.what.index);
         case operation_kind::moment:
         case operation_kind::opening:
             return;
@@ -147,7 +147,6 @@ private:
     }
     const flat_work::lie& how(const cut_part& p) const { return bench_.body_of(model_.number_of(p))->how; }
     face up_of(const cut_part& p) const { return how(p).right_up() ? face::right : face::wrong; }
-    static bool is_level(edge e) { return e == edge::top || e == edge::bottom; }
 
     /// A way along the table, in the lengths of a piece's own cloth where it lies by itself.
     length<Unit> on_piece(std::size_t part, bool level, whole w) const {
@@ -302,6 +301,15 @@ private:
         p.along.at = {across ? -way(from, first) : way(from, first), way(from, last)};
     }
 
+    void note_moment(work_step<Unit>& s) {
+        if (s.verb == work_verb::put_in)
+            note_passage(s, design_, model_);
+        if (s.verb == work_verb::close && s.closing == closed_by::hand)
+            note_sewn_shut(s, design_, model_, boxed());
+    }
+    /// What the seams make, walked once, and only where there are seams.
+    const box_model<Unit>& boxed() { return boxed_ ? *boxed_ : boxed_.emplace(design_, model_); }
+
     void slit(work_step<Unit>& s, const task& t) {
         const snip<Unit>& c = design_.snips()[t.what.index];
         const flat_work::flat_line line = model_.line(c.at, c.at.in);
@@ -312,15 +320,11 @@ private:
         const auto from = seen(t.on).measured_from(part, t.from, along_all(at, false));
         p.across.from = edge_of(from);
         p.across.at = {way(from, at.at)};
-        const bool level = is_level(t.from);
         const flat_work::flat_part& own = model_.flat().parts[part];
-        const whole begins = line.begins.value_or(0), ends = line.ends.value_or(level ? own.width : own.height);
-        const flat_work::spot a = lies(level ? flat_work::spot{begins, 0} : flat_work::spot{0, begins}),
-                              b = lies(level ? flat_work::spot{ends, 0} : flat_work::spot{0, ends});
-        const whole one = at.level ? a.x : a.y, other = at.level ? b.x : b.y;
+        const flat_work::stretch run = stretch_of(line, own);
         // A clip is as deep as it is from the edge that it cuts into.
-        note_ends(p, at.level, {std::min(one, other), std::max(one, other)},
-                  c.kind == snip_kind::clip && begins > 0 && ends == (level ? own.width : own.height));
+        note_ends(p, at.level, carried(run, line.at, lies),
+                  c.kind == snip_kind::clip && run.from > 0 && run.to == (line.at.level ? own.width : own.height));
         s.up = opposite(up_of(t.on));
         bench_.snip(t.what.index);
         s.places.push_back(std::move(p));
@@ -368,6 +372,7 @@ private:
     std::vector<task> tasks_;
     std::vector<bool> laid_{};
     std::vector<sewn_line> sewn_{}; ///< in its part's own spots
+    std::optional<box_model<Unit>> boxed_{};
 };
 
 } // namespace turncloth::detail

@@ -7,7 +7,6 @@
 #include <turncloth/making/detail/model.hpp>
 #include <turncloth/making/detail/sight.hpp>
 
-#include <algorithm>
 #include <cstddef>
 
 namespace turncloth::detail {
@@ -15,17 +14,9 @@ namespace turncloth::detail {
 template <length_unit Unit, class Bench>
 flat_work::layers layers_at(const flat_model<Unit>& model, const Bench& bench, const chalk_line<Unit>& l) {
     const flat_work::flat_line line = model.line(l, l.in);
-    const flat_work::flat_part& p = model.flat().parts[line.part];
     const flat_work::lie& how = bench.body_of(line.part)->how;
-    const flat_work::whole from = line.begins.value_or(0), to = line.ends.value_or(line.at.level ? p.width : p.height);
-    const flat_work::table_line at = carried(line.at, how);
-    const auto place = [&](flat_work::whole along) {
-        const flat_work::spot s =
-            how(line.at.level ? flat_work::spot{along, line.at.at} : flat_work::spot{line.at.at, along});
-        return at.level ? s.x : s.y;
-    };
-    return layers_along(bench.stack_of(line.part), at,
-                        {std::min(place(from), place(to)), std::max(place(from), place(to))});
+    return layers_along(bench.stack_of(line.part), carried(line.at, how),
+                        carried(stretch_of(line, model.flat().parts[line.part]), line.at, how));
 }
 
 template <length_unit Unit, class Bench>

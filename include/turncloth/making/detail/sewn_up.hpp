@@ -1,9 +1,10 @@
 // Steps of seams, and of what happens once all is sewn.
 //
-//   step_of(design, flat_model, operation)        of a moment or an opening; group_of(step) a group of its own
+//   step_of(design, operation)        of a moment or an opening; group_of(step) a group of its own
 //   begin_seam(step, seam)            what is the same all along it
-//   note_seam(step, {design, model, bench}, seam)     which edges meet where, in how many rows, what is left open
+//   note_seam(step, {design, model, boxed, bench}, seam)     which edges meet where, in how many rows, what is left open
 //   note_passage(step, design, model)                 how often what is put in is folded to go in
+//   note_sewn_shut(step, design, model, boxed)        how long a mouth is that is closed by hand
 #ifndef TURNCLOTH_MAKING_DETAIL_SEWN_UP_HPP
 #define TURNCLOTH_MAKING_DETAIL_SEWN_UP_HPP
 
@@ -28,15 +29,7 @@ work_group<Unit> group_of(work_step<Unit> step) {
 }
 
 template <length_unit Unit>
-work_place<Unit> sewn_shut(const making<Unit>& design, const flat_model<Unit>& model, std::size_t mouth) {
-    const chalk_line<Unit>& l = design.mouths()[mouth].at.front();
-    work_place<Unit> p{.piece = l.on, .side = l.from};
-    p.sewn = model.length_of_whole(box_model<Unit>(design, model).opening(mouth));
-    return p;
-}
-
-template <length_unit Unit>
-work_step<Unit> step_of(const making<Unit>& design, const flat_model<Unit>& model, const moment& m) {
+work_step<Unit> step_of(const making<Unit>& design, const moment& m) {
     work_step<Unit> s;
     switch (m.what) {
     case moment_kind::turn_out:
@@ -51,8 +44,6 @@ work_step<Unit> step_of(const making<Unit>& design, const flat_model<Unit>& mode
         s.verb = work_verb::close;
         s.what = design.mouths()[m.index].name;
         s.closing = design.mouths()[m.index].by;
-        if (s.closing == closed_by::hand)
-            s.places.push_back(sewn_shut(design, model, m.index));
         break;
     case moment_kind::fold:
         s.verb = work_verb::fold_up;
@@ -65,10 +56,10 @@ work_step<Unit> step_of(const making<Unit>& design, const flat_model<Unit>& mode
 }
 
 template <length_unit Unit>
-work_step<Unit> step_of(const making<Unit>& design, const flat_model<Unit>& model, const operation& o) {
+work_step<Unit> step_of(const making<Unit>& design, const operation& o) {
     work_step<Unit> s;
     if (o.kind == operation_kind::moment) {
-        s = step_of(design, model, design.moments()[o.index]);
+        s = step_of(design, design.moments()[o.index]);
     } else {
         s.verb = work_verb::open;
         s.what = design.mouths()[o.index].name;
@@ -121,10 +112,11 @@ template <length_unit Unit, class Bench>
 struct seam_made {
     const making<Unit>& design;
     const flat_model<Unit>& model;
+    const box_model<Unit>& boxed;
     const Bench& bench;
 };
 template <length_unit Unit, class Bench>
-seam_made(const making<Unit>&, const flat_model<Unit>&, const Bench&) -> seam_made<Unit, Bench>;
+seam_made(const making<Unit>&, const flat_model<Unit>&, const box_model<Unit>&, const Bench&) -> seam_made<Unit, Bench>;
 
 template <length_unit Unit, class Bench>
 void note_seam(work_step<Unit>& s, const seam_made<Unit, Bench>& by, std::size_t seam) {
@@ -145,13 +137,12 @@ void note_seam(work_step<Unit>& s, const seam_made<Unit, Bench>& by, std::size_t
         if (std::find(s.through.begin(), s.through.end(), other.on) == s.through.end())
             s.through.push_back(other.on);
     }
-    const box_model<Unit> work(by.design, by.model);
-    const auto runs = work.runs(seam);
+    const auto runs = by.boxed.runs(seam);
     s.runs = static_cast<std::int64_t>(runs.size());
     for (const auto& run : runs)
         s.places[first].sewn += by.model.length_of_whole(run.sewn);
-    for (const auto& o : work.openings())
-        if (work.pairs()[o.pair].seam == seam) {
+    for (const auto& o : by.boxed.openings())
+        if (by.boxed.pairs()[o.pair].seam == seam) {
             const mouth<Unit>& open = by.design.mouths()[o.mouth];
             s.what = open.name;
             s.left_open = along_of(by.design, open.at.front());
@@ -160,12 +151,20 @@ void note_seam(work_step<Unit>& s, const seam_made<Unit, Bench>& by, std::size_t
 
 template <length_unit Unit>
 void note_passage(work_step<Unit>& s, const making<Unit>& design, const flat_model<Unit>& model) {
-    if (s.verb != work_verb::put_in)
-        return;
     const std::size_t contents = design.moments()[s.stands_for.front().index].index;
     for (const passage<Unit>& p : boxer<Unit>(design, model).run().passages)
         if (p.contents == contents)
             s.folds = p.folded;
+}
+
+template <length_unit Unit>
+void note_sewn_shut(work_step<Unit>& s, const making<Unit>& design, const flat_model<Unit>& model,
+                    const box_model<Unit>& boxed) {
+    const std::size_t mouth = design.moments()[s.stands_for.front().index].index;
+    const chalk_line<Unit>& l = design.mouths()[mouth].at.front();
+    work_place<Unit> p{.piece = l.on, .side = l.from};
+    p.sewn = model.length_of_whole(boxed.opening(mouth));
+    s.places.push_back(std::move(p));
 }
 
 } // namespace turncloth::detail

@@ -115,7 +115,7 @@ public:
     /// In the middle of what lies beside the line.
     bool sees(const sighted& e, edge toward, const looked_along& from) const {
         const bounds whole_part = extent(stack_, e.part);
-        const bool level = toward == edge::top || toward == edge::bottom;
+        const bool level = is_level(toward);
         stretch beside =
             level ? stretch{whole_part.left, whole_part.right} : stretch{whole_part.top, whole_part.bottom};
         beside = {std::max(beside.from, from.run.from), std::min(beside.to, from.run.to)};

@@ -140,6 +140,15 @@ constexpr table_line carried(const table_line& l, const lie& how) {
     return {level, level ? p.y : p.x};
 }
 
+/// The stretch of a line, carried.
+constexpr stretch carried(const stretch& run, const table_line& l, const lie& how) {
+    const spot p = how(l.level ? spot{run.from, l.at} : spot{l.at, run.from}),
+               q = how(l.level ? spot{run.to, l.at} : spot{l.at, run.to});
+    const bool level = carried(l, how).level;
+    const whole a = level ? p.x : p.y, b = level ? q.x : q.y;
+    return a < b ? stretch{a, b} : stretch{b, a};
+}
+
 /// The ply on which a line of that part is drawn: of those that it runs inside of, where it runs furthest; the part's
 /// body among equals. None where it runs inside of none.
 inline std::optional<std::size_t> widest_ply(const stack& s, std::size_t part, const table_line& own) {

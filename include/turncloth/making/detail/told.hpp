@@ -48,7 +48,7 @@ struct told_step {
     told_fit fit{};
     told_distances left_open{};
     spot_kind spot = spot_kind::eyelet;
-    std::int64_t runs = 1, folds = 0;
+    std::int64_t folds = 0;
     closed_by closing = closed_by::nothing;
     std::string width{}, overrun{};
     bool by_hand = false, carries = false, film = false, beneath = false, upside_down = false, on_a_row = false,

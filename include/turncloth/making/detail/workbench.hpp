@@ -43,6 +43,10 @@ struct flat_line {
     table_line at{};
     std::optional<whole> begins{}, ends{};
 };
+/// From where to where on its part: from edge to edge where nothing is said.
+constexpr stretch stretch_of(const flat_line& l, const flat_part& on) {
+    return {l.begins.value_or(0), l.ends.value_or(l.at.level ? on.width : on.height)};
+}
 struct flat_row {
     flat_line along{};
     std::vector<std::size_t> through{};
@@ -186,8 +190,7 @@ public:
 
     work_problem snip(std::size_t i) {
         const flat_snip& s = design_->snips[i];
-        const flat_part& p = design_->parts[s.at.part];
-        const whole begins = s.at.begins.value_or(0), ends = s.at.ends.value_or(s.at.at.level ? p.width : p.height);
+        const auto [begins, ends] = stretch_of(s.at, design_->parts[s.at.part]);
         const whole low = s.at.at.at - s.half_width, high = s.at.at.at + s.half_width;
         holes_[s.at.part].push_back(s.at.at.level ? bounds{begins, low, ends, high} : bounds{low, begins, high, ends});
         return {};

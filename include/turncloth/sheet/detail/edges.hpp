@@ -1,6 +1,6 @@
 // Edges as a sheet speaks of them: in the order of work, those finished alike together, and which way each runs.
 //
-//   edges_in_order(panel)  finished_alike(panel, edges)  is_level(e)  across(cut, e)  along(cut, e)
+//   edges_in_order(panel)  finished_alike(panel, edges)  across(cut, e)  along(cut, e)
 #ifndef TURNCLOTH_SHEET_DETAIL_EDGES_HPP
 #define TURNCLOTH_SHEET_DETAIL_EDGES_HPP
 
@@ -58,8 +58,6 @@ std::vector<edges_alike> finished_alike(const panel<Unit>& p, std::vector<edge> 
     }
     return all;
 }
-
-constexpr bool is_level(edge e) { return e == edge::top || e == edge::bottom; }
 
 template <length_unit Unit>
 length<Unit> across(const cut_size<Unit>& cut, edge e) {
