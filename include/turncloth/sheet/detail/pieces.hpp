@@ -8,7 +8,6 @@
 #include <turncloth/measure/printable.hpp>
 #include <turncloth/sheet/detail/draft.hpp>
 
-#include <algorithm>
 #include <string>
 #include <utility>
 
