@@ -56,7 +56,7 @@ private:
     template <length_unit Unit>
     void put(const job& j, const finished_size<Unit>& finished) {
         const cloth_sold<Unit> cloth = cloth_asked_for<Unit>();
-        sheet<Unit> s = sheet_for(j.project->which, finished, j.thickness, cloth);
+        sheet<Unit> s = sheet_for(j.project->which, finished, j.thickness, cloth, graduation<Unit>());
         const std::vector<sheet_cloth<Unit>> lays = add_cloth(s, cloth, j.project->hangs);
         if (orders_.most_layers > 0)
             s.bulk = bulk_warnings(s, orders_.most_layers);
@@ -87,6 +87,14 @@ private:
                                       {.across = kept_from, .along = kept_from})));
             ++drawings_;
         }
+    }
+
+    /// Of the ruler in the unit of the size: what is shown in the other unit is converted.
+    template <length_unit Unit>
+    length<Unit> graduation() const {
+        if (orders_.exact)
+            return {};
+        return metric_unit<Unit> ? as<Unit>(orders_.by.centimetres) : as<Unit>(orders_.by.inches);
     }
 
     template <length_unit Unit>
