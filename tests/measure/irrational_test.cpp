@@ -95,20 +95,20 @@ void check_root(fraction x, fraction step) {
     }
 }
 
-/// A double, any of them, on a graduation: what its exact value gives, or overflow_error where the number of
-/// graduations does not fit.
+/// A double, any of them, on a graduation: what its exact value gives, or overflow_error exactly where that does not
+/// fit.
 void check_approximate(double real, fraction step) {
     const mpq_class x(real), s = against_gmp::exact(step);
     const mpq_class expected = expected_nearest(x, s);
-    const mpq_class steps = expected / s; // with its sign: -2^63 fits, 2^63 does not
     try {
         const auto [value, error] = approximate(real, step);
         const double exact_error = mpq_class(expected - x).get_d();
         const double unit = std::numeric_limits<double>::epsilon() * (std::abs(real) + std::abs(exact_error));
-        if (!against_gmp::same(value, expected) || std::abs(error - exact_error) > 4 * unit)
+        if (!against_gmp::fits(expected) || !against_gmp::same(value, expected) ||
+            std::abs(error - exact_error) > 4 * unit)
             FAIL(real, " by ", text(step), " gives ", text(value), " with an error of ", error);
     } catch (const overflow_error&) {
-        if (against_gmp::fits(steps) && against_gmp::fits(expected))
+        if (against_gmp::fits(expected))
             FAIL(real, " by ", text(step), " is refused");
     }
 }
@@ -216,6 +216,23 @@ TEST_CASE("the lowest whole number of 64 bits is a value like any other") {
     const fraction step(1, (std::int64_t{1} << 30) - 1);
     for (double real = -0x1p63 / 0x3fffffffp0, end = real * 0.99999999999; real < end; real = std::nextafter(real, 0.0))
         check_approximate(real, step);
+}
+
+TEST_CASE("a double is refused only where its multiple does not fit, and not where the count of steps alone does not") {
+    CHECK(approximate(0x1p62, {1, 8}).value == std::int64_t{1} << 62); // 2^65 steps
+    CHECK(approximate(-0x1p63, {1, against_gmp::largest}).value == std::numeric_limits<std::int64_t>::min());
+    CHECK_THROWS_WITH_AS(approximate(0x1p63, {1, 8}),
+                         "the number is too large for a fraction of 64-bit integers: it was 9223372036854775808.000000",
+                         overflow_error);
+    // Doubles as near as they come to what just fits or just does not, by steps with and without a factor in common.
+    against_gmp::sampler random(2038);
+    while (random.another_of(200'000)) {
+        const fraction large = random.near_overflow();
+        const fraction step = large > 0 ? large : fraction(random.between(1, 64), random.between(1, 1 << 16));
+        const double real = to_double(random.near_overflow());
+        check_approximate(real, step);
+        check_approximate(real, {random.between(1, 3), std::int64_t{1} << random.between(0, 62)});
+    }
 }
 
 TEST_CASE("a double a hair above half a very small step is not taken for a tie") {

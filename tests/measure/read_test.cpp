@@ -4,6 +4,7 @@
 #include <turncloth/measure/write.hpp>
 #include <turncloth/testing/doctest.hpp>
 
+#include <algorithm>
 #include <array>
 #include <string>
 #include <string_view>
@@ -149,6 +150,12 @@ static_assert(read_fraction("-9223372036854775808") == against_gmp::lowest);
 static_assert(read_fraction("-3074457345618258602 2/3") == fraction(against_gmp::lowest, 3));
 static_assert(read_fraction("1/9223372036854775807") == fraction(1, against_gmp::largest));
 static_assert(read_fraction("0.000000000000000001") == fraction(1, 1000000000000000000));
+// However many digits are written, what fits is read: 2^-62 has 62 of them (OEIS A000079).
+static_assert(read_fraction("1.0000000000000000000") == 1);
+static_assert(read_fraction("-9223372036854775808.00000000000000000000000000000") == against_gmp::lowest);
+static_assert(read_fraction("0.00000000000000000032") == fraction(1, 3125000000000000000));
+static_assert(read_fraction("0.00000000000000000021684043449710088680149056017398834228515625") ==
+              fraction(1, std::int64_t{1} << 62));
 
 struct mistake {
     std::string_view text;
@@ -263,6 +270,62 @@ TEST_CASE("the message quotes the text, says why, and counts characters from one
                          "(\"x\")",
                          text_error);
     CHECK_THROWS_AS(read_fraction(""), error);
+}
+
+TEST_CASE("a message quotes a text once, shortens what it quotes, and ends at no control character") {
+    const auto said = [](std::string_view text) -> std::string {
+        try {
+            static_cast<void>(read_length<inch>(text));
+            return "";
+        } catch (const text_error& refused) {
+            return refused.what();
+        }
+    };
+    CHECK(said("x") == "cannot read \"x\" as a measurement: expected a number, at character 1");
+    CHECK(said(std::string_view("1\0x in", 6)) ==
+          "cannot read \"1\\x00x in\" as a measurement: expected a unit (in, ft, yd, mm, cm, m) or the end, at "
+          "character 2 (\"\\x00x in\")");
+    CHECK(said("1 \x1B[2J\x7F") ==
+          "cannot read \"1 \\x1b[2J\\x7f\" as a measurement: expected a unit (in, ft, yd, mm, cm, m) or the end, at "
+          "character 3 (\"\\x1b[2J\\x7f\")");
+    const std::string letters(100, 'x');
+    CHECK(said("1 " + letters) == "cannot read \"1 " + letters.substr(0, 58) +
+                                      "...\" as a measurement: expected a unit (in, ft, yd, mm, cm, m) or the end, at "
+                                      "character 3 (\"" +
+                                      letters.substr(0, 20) + "...\")");
+}
+
+TEST_CASE("decimals are what GMP makes of their digits, and refused exactly where that does not fit") {
+    against_gmp::sampler random(1585);
+    int given = 0, refused = 0;
+    while (random.another_of(50'000)) {
+        // n / (2^a 5^b), written out with as many digits as it has, and noughts after them; sometimes one digit more.
+        const int twos = static_cast<int>(random.between(0, 64)), fives = static_cast<int>(random.between(0, 28));
+        const int places = std::max({twos, fives, 1});
+        mpz_class scale, under = mpz_class(1) << static_cast<unsigned>(twos), power;
+        mpz_ui_pow_ui(scale.get_mpz_t(), 10, static_cast<unsigned>(places));
+        mpz_ui_pow_ui(power.get_mpz_t(), 5, static_cast<unsigned>(fives));
+        under *= power;
+        const mpz_class above = mpz_class(static_cast<unsigned long>(random.bits() >> random.between(1, 63))) % under;
+        std::string digits = mpz_class(above * (scale / under)).get_str();
+        digits.insert(0, static_cast<std::size_t>(places) - std::min(digits.size(), static_cast<std::size_t>(places)),
+                      '0');
+        digits.append(static_cast<std::size_t>(random.between(0, 3)), '0');
+        const bool negative = random.bits() % 2 == 0;
+        mpq_class expected(negative ? mpz_class(-above) : above, under);
+        expected.canonicalize();
+        CAPTURE(digits);
+        try {
+            const fraction read = read_fraction((negative ? "-0." : "0.") + digits);
+            CHECK(against_gmp::same(read, expected));
+            ++given;
+        } catch (const text_error&) {
+            CHECK(!against_gmp::fits(expected));
+            ++refused;
+        }
+    }
+    CHECK(given > 5'000);
+    CHECK(refused > 5'000);
 }
 
 TEST_CASE("a length whose exact value does not fit is refused as overflow") {

@@ -7,6 +7,9 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <cmath>
+#include <cstdint>
+#include <limits>
 #include <optional>
 #include <vector>
 
@@ -220,6 +223,31 @@ TEST_CASE("what cannot be folded is refused with its reason") {
     folding<inch> clockwise({point_of<inch>(0, 0), point_of<inch>(0, 4), point_of<inch>(4, 4), point_of<inch>(4, 0)});
     CHECK(clockwise.area().value() == 16);
     CHECK(clockwise.layers_at(point_of<inch>(2, 2)) == 1);
+}
+
+TEST_CASE("a spot, a corner or a crease that is no number, or too far away, is refused and counts as nothing") {
+    using drafted_folding = folding<inch, double>;
+    const polygon<inch, double> cloth = drafted(square(12));
+    drafted_folding f(cloth);
+    f.fold(drafted(through(6, 0, 0, 1)));
+    const auto here = drafted_point<inch>(9, 3);
+    for (const double off : {double(NAN), double(INFINITY), -1e7}) {
+        const auto there = drafted_point<inch>(3, off);
+        CHECK_THROWS_AS(drafted_folding({cloth[0], cloth[1], there}), folding_error);
+        CHECK_THROWS_AS(f.fold({here, there}), folding_error);
+        CHECK_THROWS_AS(f.trim({there, here}), folding_error);
+        CHECK_THROWS_AS(f.layers_at(there), folding_error);
+        CHECK_THROWS_AS(f.most_layers_along(here, there), folding_error);
+        CHECK_THROWS_AS(f.on_the_flat(0, there), folding_error);
+    }
+    CHECK(f.layers_at(here) == 2);
+    CHECK_THROWS_AS(f.fold({drafted_point<inch>(1e6, 0), drafted_point<inch>(1e6, 1)}), folding_error); // its image
+}
+
+TEST_CASE("a direction whose whole numbers do not fit 64 bits is refused, and not turned round") {
+    const fraction half = std::numeric_limits<std::int64_t>::min() / -2; // 2^62, twice which does not fit; -2^63 does
+    CHECK_THROWS_AS(detail::shortest(detail::arrow<fraction>{{-1, 2}, half}), overflow_error);
+    CHECK(detail::same(detail::shortest(detail::arrow<fraction>{{1, 2}, -half}), {1, half * -2}));
 }
 
 TEST_CASE("where 64 bits run out, exact folding says so and doubles go on") {

@@ -444,6 +444,30 @@ TEST_CASE("angles to the grain: along, across and on the bias") {
                          "a grain line needs two different points", outline_error);
 }
 
+TEST_CASE("what is beyond the largest coordinate, or no number, makes no line that could be taken for one to cut on") {
+    const pieces gusset = {at_cm(0, 0), at_cm(30, 0), at_cm(0, 20)};
+    // Products of such corners are endless, and their differences no number.
+    for (const double far : {1e155, 1e308, double(INFINITY), double(NAN)})
+        for (const pieces& drafted : {pieces{at_cm(0, 0), at_cm(3 * far, 0), at_cm(0, 2 * far)},
+                                      pieces{at_cm(0, far), at_cm(30, 0), at_cm(0, 20)}})
+            CHECK_THROWS_AS(outline<centimetre>(drafted, {cm(1)}), outline_error);
+    CHECK_THROWS_WITH_AS(outline<centimetre>({at_cm(0, 0), at_cm(30, 0), at_cm(0, 1e155)}, {cm(1)}),
+                         "a corner of a seam line must lie within 1000000 of the origin: it was (0, 1e+155)",
+                         outline_error);
+    // The seam line lies within, its cut line does not.
+    CHECK_THROWS_AS(outline<centimetre>({at_cm(0, 0), at_cm(1e6, 0), at_cm(0, 20)}, {cm(1)}), outline_error);
+    const outline<centimetre> largest({at_cm(-1e6, -1e6), at_cm(1e6, -1e6), at_cm(-1e6, 1e6)}, {cm(0)});
+    CHECK(largest.crossings().empty());
+    CHECK(area_of(largest.cut_line()).value() == doctest::Approx(2e12));
+
+    const outline<centimetre> piece(gusset, {cm(1)});
+    for (const double off : {double(NAN), double(INFINITY), 1e300}) {
+        CHECK_THROWS_AS(static_cast<void>(piece.angle_to_grain(0, {at_cm(0, 0), at_cm(off, 1)})), outline_error);
+        CHECK_THROWS_AS(static_cast<void>(piece.angle_to_grain(0, {at_cm(1, off), at_cm(0, 1)})), outline_error);
+        CHECK_THROWS_AS(static_cast<void>(piece.carried({0, drafted_length_of<centimetre>(off)})), outline_error);
+    }
+}
+
 TEST_CASE("outlines that cannot be drafted are refused with their numbers") {
     const pieces square = {at_cm(0, 0), at_cm(10, 0), at_cm(10, 10), at_cm(0, 10)};
     using piece = outline<centimetre>;
@@ -454,19 +478,21 @@ TEST_CASE("outlines that cannot be drafted are refused with their numbers") {
     CHECK_THROWS_AS(piece(square, {}), outline_error);
     CHECK_THROWS_WITH_AS(piece(square, {cm(1)}, {corner_shape::mitred, corner_shape::mitred}),
                          "an outline of 4 corners needs 1 shape or 4: it had 2", outline_error);
-    CHECK_THROWS_WITH_AS(piece(square, {cm(1)}, {}, 0.5), "the limit of a mitre must be at least 1: it was 0.500000",
-                         outline_error);
+    CHECK_THROWS_WITH_AS(piece(square, {cm(1)}, {}, 0.5),
+                         "the limit of a mitre must be from 1 to 1000000: it was 0.500000", outline_error);
+    for (const double limit : {double(INFINITY), double(NAN), 1'000'001.0}) // 0 allowances times no limit are no number
+        CHECK_THROWS_AS(piece(square, {cm(0)}, {}, limit), outline_error);
     CHECK_THROWS_WITH_AS(piece({at_cm(0, 0), at_cm(0, 0), at_cm(1, 1)}, {cm(1)}),
-                         "edge 0 of an outline must have a length: its corners were one point, or not finite",
-                         outline_error);
-    CHECK_THROWS_AS(piece({at_cm(0, 0), at_cm(NAN, 0), at_cm(1, 1)}, {cm(1)}), outline_error);
+                         "edge 0 of an outline must have a length: its corners were one point", outline_error);
     CHECK_THROWS_WITH_AS(
         piece(square, {cm(-1)}),
-        "an allowance must be zero or more, and at least what is turned under first: it was -1.000000 with "
+        "an allowance must be from zero to 1000000, and at least what is turned under first: it was -1.000000 with "
         "0.000000 turned under",
         outline_error);
     CHECK_THROWS_AS(piece(square, {cm(1, 2)}), outline_error);
-    CHECK_THROWS_AS(piece(square, {cm(INFINITY)}), outline_error);
+    for (const double all : {double(INFINITY), double(NAN), 1e155})
+        CHECK_THROWS_AS(piece(square, {cm(all)}), outline_error);
+    CHECK_THROWS_AS(piece(square, {cm(1, NAN)}), outline_error);
     CHECK_THROWS_WITH_AS(piece({at_cm(0, 0), at_cm(4, 4), at_cm(4, 0), at_cm(0, 4)}, {cm(1)}),
                          "a seam line must not cross itself: edges 0 and 2 meet at (2.000000, 2.000000)",
                          outline_error);

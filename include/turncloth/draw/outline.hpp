@@ -240,13 +240,7 @@ private:
         if (!labels_.grain)
             return;
         const line<Unit, double>& g = *labels_.grain;
-        static_cast<void>(from_.angle_to_grain(0, g)); // which refuses a line without direction
-        const arrow<double> from = bare(g.from), to = bare(g.to);
-        if (!std::isfinite((length_of_arrow(to - from) + length_of_arrow(from)) * mm))
-            refuse<outline_error>("a grain line needs two points that are finite: they were (" +
-                                      std::to_string(from.x) + ", " + std::to_string(from.y) + ") and (" +
-                                      std::to_string(to.x) + ", " + std::to_string(to.y) + ")",
-                                  refusal{fault::unsuitable, "a grain line"});
+        static_cast<void>(from_.angle_to_grain(0, g)); // which refuses a line without direction, or too far away
         drawn.explain(grain_line);
         std::string slanting;
         for (std::size_t i = 0; i < words.edges.size(); ++i)

@@ -91,7 +91,8 @@ public:
 };
 
 /// Text that cannot be read. `position` counts bytes from 0; it equals the length of the text where the text ends too
-/// soon. The sentence quotes at most 60 characters of the text, however long it is.
+/// soon. The sentence quotes at most 60 bytes of the text and 20 of what stands at the position, however long they are,
+/// and writes control characters, which could end a sentence or drive a terminal, as \x00.
 class text_error : public error {
 public:
     text_error(std::string_view text, std::size_t position, std::string reason)
@@ -108,8 +109,8 @@ private:
         std::string said = "cannot read " + quoted(text) + " as a measurement: " + reason;
         if (position >= text.size())
             return said + ", at its end";
-        return said + ", at character " + std::to_string(characters(text.substr(0, position)) + 1) + " (" +
-               quoted(text.substr(position)) + ")";
+        said += ", at character " + std::to_string(characters(text.substr(0, position)) + 1);
+        return position == 0 ? said : said + " (" + quoted(text.substr(position), 20) + ")";
     }
 
     /// UTF-8 marks every byte of a character but the first with the bits 10.
@@ -124,13 +125,20 @@ private:
     }
 
     /// In quotation marks; a longer text is cut before a character and goes on in dots.
-    static std::string quoted(std::string_view text) {
-        constexpr std::size_t most = 60;
+    static std::string quoted(std::string_view text, std::size_t most = 60) {
         std::size_t end = text.size();
         if (end > most)
             for (end = most; end > 0 && !begins_character(text[end]);)
                 --end;
-        return '"' + std::string(text.substr(0, end)) + (end < text.size() ? "...\"" : "\"");
+        std::string said = "\"";
+        for (const char byte : text.substr(0, end)) {
+            const auto code = static_cast<unsigned char>(byte);
+            if (code < 0x20 || code == 0x7F)
+                ((said += "\\x") += "0123456789abcdef"[code >> 4]) += "0123456789abcdef"[code & 15];
+            else
+                said += byte;
+        }
+        return said += end < text.size() ? "...\"" : "\"";
     }
 
     std::size_t position_;

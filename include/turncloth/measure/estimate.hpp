@@ -177,7 +177,7 @@ public:
     /// to it: undecided_error where they do not, range_error for a step not above zero, overflow_error where the result
     /// does not fit.
     constexpr fraction on(fraction step, rounding wanted) const {
-        static_cast<void>(detail::steps_in(0, step));
+        detail::require_step(step);
         const std::int64_t low = steps(detail::uint128{m_} - r_, step, wanted);
         const std::int64_t high = steps(detail::uint128{m_} + r_, step, wanted);
         if (low != high)

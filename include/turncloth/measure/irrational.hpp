@@ -125,11 +125,10 @@ constexpr binary_parts binary_parts_of(double real) {
                            refusal{fault::does_not_fit, "a measurement", amount_of(real)});
 }
 
-/// The whole number nearest to x / step; a half goes to the even one. The sign comes before the check of what fits,
-/// since -2^63 does and 2^63 does not.
-constexpr std::int64_t nearest_steps(double x, fraction step) {
+/// The whole number nearest to x / step; a half goes to the even one. Below 2^127, as |x| is below 2^64.
+constexpr int128 nearest_steps(double x, fraction step) {
     const binary_parts real = binary_parts_of(x);
-    // From 2^64 on no multiple fits: steps stay below 2^63, so the nearest is less than 2^62 away.
+    // From 2^64 on no multiple fits: a step stays below 2^63, so the nearest is less than 2^62 away.
     if (real.exponent > 11)
         refuse_large(x);
     // With a negative exponent both sides are scaled by a power of two. Of it, at most 2^63 goes to the divisor, which
@@ -142,20 +141,21 @@ constexpr std::int64_t nearest_steps(double x, fraction step) {
     const int128 divisor = int128{numerator(step)} << (down - lost);
     const int128 below = dividend / divisor, twice_rest = 2 * (dividend % divisor);
     const bool goes_up = twice_rest > divisor || (twice_rest == divisor && (sticky || below % 2 != 0));
-    const int128 size = below + (goes_up ? 1 : 0), steps = x < 0 ? -size : size;
-    if (!fits(steps))
-        refuse_large(x);
-    return static_cast<std::int64_t>(steps);
+    const int128 size = below + (goes_up ? 1 : 0);
+    return x < 0 ? -size : size; // before anything is checked, since -2^63 fits and 2^63 does not
 }
 
 } // namespace detail
 
 /// The multiple of `step` nearest to a double, found exactly (a half goes to the even multiple), and the error that
 /// made. Throws range_error for a step not above zero or a number that is not finite, overflow_error where the
-/// number of steps, or the multiple, does not fit.
+/// multiple does not fit.
 constexpr approximation approximate(double real, fraction step) {
-    static_cast<void>(detail::steps_in(0, step));
-    const fraction value = fraction(detail::nearest_steps(real, step)) * step;
+    detail::require_step(step);
+    const detail::int128 steps = detail::nearest_steps(real, step);
+    if (!detail::multiple_fits(steps, step))
+        detail::refuse_large(real);
+    const fraction value = detail::multiple(steps, step);
     return {value, to_double(value) - real};
 }
 

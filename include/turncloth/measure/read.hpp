@@ -180,17 +180,33 @@ private:
         if (!digit_next())
             cannot_read_because("expected a digit after the decimal mark");
         const std::size_t first = at_;
-        const std::int64_t part = digits(negative_);
+        while (digit_next())
+            ++at_;
         if (next() == '.' || next() == ',')
             cannot_read_because("a number has only one decimal mark");
         if (comma && at_ - first == 3 && whole != 0)
             cannot_read_because(
                 "a comma before three digits may mean thousands or thousandths: write the number without it", mark);
-        std::int64_t scale = 1;
-        for (std::size_t i = first; i < at_; ++i)
-            if (__builtin_mul_overflow(scale, 10, &scale))
+        return fraction(whole) + with_sign(after_mark(first));
+    }
+
+    /// The digits from `first` to here as a part of one, in lowest terms after each digit from the last to the first:
+    /// 0.ab = (a + 0.b) / 10. The denominator of what stands after a digit divides that of the whole, so this refuses
+    /// only what does not fit, however many noughts or digits are written.
+    constexpr fraction after_mark(std::size_t first) const {
+        int128 over = 0, under = 1;
+        for (std::size_t i = at_; i-- > first;) {
+            over += (text_[i] - '0') * under;
+            under *= 10;
+            for (const int factor : {2, 5})
+                if (over % factor == 0 && under % factor == 0) {
+                    over /= factor;
+                    under /= factor;
+                }
+            if (!fits(under))
                 cannot_read_because("more decimal digits than 64 bits hold", first);
-        return fraction(whole) + fraction(part, scale);
+        }
+        return {static_cast<std::int64_t>(over), static_cast<std::int64_t>(under)};
     }
 
     /// The size in inches of the unit that follows, or 0 where none does.

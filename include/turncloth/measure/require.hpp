@@ -6,6 +6,7 @@
 //   require_between<Error>(least, x, most, what, why)
 //   require_index<Error>(i, count, "an edge")                      numbered from 0
 //   amount_of(x)                                                   a count or a double as the data of a refusal
+//   detail::is_within(x, most)                                     of doubles: |x| <= most, and x is a number
 //
 //   require_more_than_zero<finish_error>(allowance, "a seam allowance");
 //   // finish_error: "a seam allowance must be more than zero: it was -1/4 in", fault::too_small, given -1/4 in, least 0 in
@@ -17,6 +18,7 @@
 
 #include <turncloth/measure/detail/sentence.hpp>
 
+#include <bit>
 #include <concepts>
 #include <cstddef>
 #include <cstdint>
@@ -34,6 +36,13 @@ amount amount_of(Count n) {
 inline amount amount_of(double x) { return {0, 0, x, {}}; }
 
 namespace detail {
+
+/// Read from the bits, in whose order doubles of one sign are: -ffast-math takes it that every double is a number, and
+/// leaves out a comparison that is there to find out.
+constexpr bool is_within(double x, double most) noexcept {
+    constexpr std::uint64_t without_sign = ~std::uint64_t{0} >> 1;
+    return (std::bit_cast<std::uint64_t>(x) & without_sign) <= std::bit_cast<std::uint64_t>(most);
+}
 
 /// "<what> must be <allowed>: it was <x>"
 template <class Error>

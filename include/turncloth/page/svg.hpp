@@ -34,7 +34,7 @@ inline std::string escaped(std::string_view text) {
 /// To a millionth, so that even a drawing at 1:1000 is true to 1/1000 mm of cloth. Throws range_error for what is not
 /// finite or beyond 10^12.
 inline std::string number(double x) {
-    if (!(std::fabs(x) <= 1e12))
+    if (!is_within(x, 1e12))
         refuse<range_error>("a number on a page must be finite and at most 1000000000000: it was " + std::to_string(x),
                             refusal{.kind = fault::too_large,
                                     .what = "a number on a page",

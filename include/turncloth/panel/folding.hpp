@@ -14,7 +14,8 @@
 //   napkin.layers_at(point_of<inch>(9, 3)) == 2;
 //
 // Exact for every crease through exact points, at any slope: a mirror image needs no square root. What runs out on
-// slanting creases is 64 bits (overflow_error); in doubles, points within drafting_tolerance of a line are on it.
+// slanting creases is 64 bits (overflow_error); in doubles, points within drafting_tolerance of a line are on it, and
+// one beyond largest_coordinate, or that is not a number, is refused (folding_error).
 // Not part of turncloth.hpp: include it where it is wanted.
 #ifndef TURNCLOTH_PANEL_FOLDING_HPP
 #define TURNCLOTH_PANEL_FOLDING_HPP
@@ -65,6 +66,8 @@ public:
 
     /// The piece, its corners either way round. Throws folding_error unless it is convex.
     explicit folding(polygon<Unit, Number> piece) : corners_(std::move(piece)) {
+        for (const point_type& p : corners_)
+            drafted_spot(p, "a corner of a piece to fold");
         if (!is_convex(corners_))
             detail::refuse<folding_error>("only a convex piece can be folded here: cut it into convex parts first",
                                           refusal{fault::unsuitable, "a piece to fold"});
@@ -122,15 +125,17 @@ public:
 
     /// How many layers hold p, inside or on their edges.
     std::size_t layers_at(const point_type& p) const {
+        const auto spot = drafted_spot(p, "a spot on a folded piece");
         return static_cast<std::size_t>(std::count_if(layers_.begin(), layers_.end(), [&](const layer_record& l) {
-            return detail::locate_in_convex(corners_of(l), detail::bare(p)) != containment::outside;
+            return detail::locate_in_convex(corners_of(l), spot) != containment::outside;
         }));
     }
 
     /// The most layers that lie over one another along a row of stitching, and the middle of where they do. A layer
     /// that the row only touches, at a corner or along an edge, is left out.
     thickest<Unit, Number> most_layers_along(const point_type& from, const point_type& to) const {
-        const auto start = detail::bare(from), way = detail::bare(to) - start;
+        const auto start = drafted_spot(from, "an end of a row of stitching"),
+                   way = drafted_spot(to, "an end of a row of stitching") - start;
         std::vector<std::pair<Number, int>> ends; // how far along, and whether a layer begins (1) or ends (0)
         for (const layer_record& l : layers_) {
             auto [begin, end] = detail::span_within(corners_of(l), start, way);
@@ -174,7 +179,7 @@ public:
 
     /// Where the spot p of layer i lay on the flat piece.
     point_type on_the_flat(std::size_t i, const point_type& p) const {
-        detail::arrow<Number> spot = detail::bare(p);
+        detail::arrow<Number> spot = drafted_spot(p, "a spot on a folded piece");
         for (std::size_t fold = creases_.size(); fold-- > 0;)
             if (layers_[i].folds >> fold & 1)
                 spot = creases_[fold].image(spot);
@@ -211,7 +216,11 @@ private:
         if (l.from == l.to)
             detail::refuse<folding_error>("a crease needs two different points",
                                           refusal{fault::unsuitable, "a crease"});
-        return mirror(detail::bare(l.from), detail::bare(l.to));
+        return mirror(drafted_spot(l.from, "a point of a crease"), drafted_spot(l.to, "a point of a crease"));
+    }
+    static detail::arrow<Number> drafted_spot(const point_type& p, const char* what) {
+        detail::require_drafted<folding_error>(detail::bare(p), what);
+        return detail::bare(p);
     }
 
     std::span<const point_type> corners_of(const layer_record& l) const { return {corners_.data() + l.begin, l.count}; }
@@ -256,7 +265,7 @@ private:
         const auto begin = corners_.begin() + static_cast<std::ptrdiff_t>(l.begin),
                    end = begin + static_cast<std::ptrdiff_t>(l.count);
         for (auto p = begin; p != end; ++p)
-            *p = detail::in_unit<Unit>(axis.image(detail::bare(*p)));
+            drafted_spot(*p = detail::in_unit<Unit>(axis.image(detail::bare(*p))), "a corner turned over");
         std::reverse(begin, end);
         return l;
     }

@@ -87,7 +87,8 @@ public:
 
     /// One allowance for each edge, or one for all; one shape for each corner, one for all, or none for mitred. A mitre
     /// reaches at most `limit` times the larger of its two allowances from the seam line's corner. Throws outline_error, for
-    /// a corner too straight or too sharp to be squared or reflected within the limit too. Where the piece turns by
+    /// a corner too straight or too sharp to be squared or reflected within the limit too, and where a coordinate of
+    /// either line, an allowance or the limit is beyond `largest_coordinate` or not a number. Where the piece turns by
     /// less than 30 degrees, an allowance that is wider than its neighbour's ends square to its own edge, in a step.
     outline(line_type seam_line, std::vector<edge_allowance<Unit>> allowances, std::vector<corner_shape> shapes = {},
             double limit = 4)
@@ -129,7 +130,7 @@ public:
         require_edge(mark.edge);
         const double from_start = mark.from_start.value();
         const double edge_length = detail::length_of_arrow(at(mark.edge + 1) - at(mark.edge));
-        if (!(from_start >= 0 && from_start <= edge_length))
+        if (from_start < 0 || !detail::is_within(from_start, edge_length))
             detail::refuse<outline_error>("a notch on edge " + std::to_string(mark.edge) + " must lie from 0 to " +
                                               std::to_string(edge_length) + " from its start: it was at " +
                                               std::to_string(from_start),
@@ -161,9 +162,12 @@ public:
         return found;
     }
 
-    /// Between edge i and the grain, from 0 to 90 degrees. Throws outline_error for a grain line without direction.
+    /// Between edge i and the grain, from 0 to 90 degrees. Throws outline_error for a grain line without direction, or one
+    /// that is given by points beyond `largest_coordinate`.
     double angle_to_grain(std::size_t i, const line<Unit, double>& grain) const {
         require_edge(i);
+        for (const point_type& p : {grain.from, grain.to})
+            detail::require_drafted<outline_error>(detail::bare(p), "a point of a grain line");
         const vector way = detail::bare(grain.to) - detail::bare(grain.from);
         if (detail::length_of_arrow(way) == 0)
             detail::refuse<outline_error>("a grain line needs two different points",
@@ -186,6 +190,8 @@ private:
 
     void require_sound() const {
         require_counts(seam_.size());
+        for (const point_type& p : seam_)
+            detail::require_drafted<outline_error>(detail::bare(p), "a corner of a seam line");
         for (std::size_t i = 0; i < seam_.size(); ++i)
             require_length(i);
         for (std::size_t i = 0; i < allowances_.size(); ++i)
@@ -214,32 +220,34 @@ private:
                                                   .what = "the number of corner shapes",
                                                   .given = amount_of(shapes_.size()),
                                                   .most = amount_of(n)});
-        if (!(limit_ >= 1))
-            detail::refuse<outline_error>("the limit of a mitre must be at least 1: it was " + std::to_string(limit_),
-                                          refusal{.kind = fault::too_small,
+        if (limit_ < 1 || !detail::is_within(limit_, largest_coordinate))
+            detail::refuse<outline_error>("the limit of a mitre must be from 1 to 1000000: it was " +
+                                              std::to_string(limit_),
+                                          refusal{.kind = limit_ < 1 ? fault::too_small : fault::too_large,
                                                   .what = "the limit of a mitre",
                                                   .given = amount_of(limit_),
-                                                  .least = amount_of(1.0)});
+                                                  .least = amount_of(1.0),
+                                                  .most = amount_of(largest_coordinate)});
     }
     void require_length(std::size_t i) const {
         const double size = detail::length_of_arrow(at(i + 1) - at(i));
-        if (!std::isfinite(size) || size <= drafting_tolerance)
+        if (size <= drafting_tolerance)
             detail::refuse<outline_error>(
-                "edge " + std::to_string(i) +
-                    " of an outline must have a length: its corners were one point, or not finite",
+                "edge " + std::to_string(i) + " of an outline must have a length: its corners were one point",
                 refusal{
                     .kind = fault::unsuitable, .what = "an edge of an outline", .given = amount_of(size), .index = i});
     }
     static void require_allowance(const edge_allowance<Unit>& t, std::size_t i) {
         const double all = t.allowance.value(), under = t.first_turn.value();
-        if (!(all >= 0 && std::isfinite(all) && under >= 0 && under <= all))
+        if (!detail::is_within(all, largest_coordinate) || !detail::is_within(under, all) || all < 0 || under < 0)
             detail::refuse<outline_error>(
-                "an allowance must be zero or more, and at least what is turned under first: it was " +
+                "an allowance must be from zero to 1000000, and at least what is turned under first: it was " +
                     std::to_string(all) + " with " + std::to_string(under) + " turned under",
-                refusal{.kind = fault::too_small,
+                refusal{.kind = detail::is_within(all, largest_coordinate) ? fault::too_small : fault::too_large,
                         .what = "an allowance",
                         .given = amount_of(all),
                         .least = amount_of(std::max(0.0, under)),
+                        .most = amount_of(largest_coordinate),
                         .index = i});
     }
     void require_edge(std::size_t i) const {
@@ -263,6 +271,7 @@ private:
 
     /// A corner that lies on the one before it is left out.
     void add(const vector& p) {
+        detail::require_drafted<outline_error>(p, "a corner of a cut line");
         const bool again = cut_.size() > first_of_.back() && detail::same(detail::bare(cut_.back()), p);
         if (!again)
             cut_.push_back(detail::in_unit<Unit>(p));

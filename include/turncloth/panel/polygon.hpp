@@ -10,18 +10,23 @@
 //   area_of(pocket) == 18_in * 1_in;   locate(pocket, point_of<inch>(8, 1)) == containment::inside;
 //
 // x grows to the right and y upward. Exact points are compared exactly; overflow_error says where 64 bits do not hold a
-// product. Drafted points count as on a line that passes within `drafting_tolerance` of them. Not in turncloth.hpp.
+// product. Drafted points count as on a line that passes within `drafting_tolerance` of them; what asks where one lies
+// throws range_error for a coordinate beyond `largest_coordinate` or that is not a number. Not in turncloth.hpp.
 #ifndef TURNCLOTH_PANEL_POLYGON_HPP
 #define TURNCLOTH_PANEL_POLYGON_HPP
 
-#include <turncloth/measure/length.hpp>
+#include <turncloth/measure/require.hpp>
 
 #include <boost/units/get_dimension.hpp>
 
+#include <array>
 #include <cmath>
 #include <concepts>
 #include <cstddef>
+#include <cstdio>
 #include <ranges>
+#include <string>
+#include <string_view>
 #include <type_traits>
 #include <vector>
 
@@ -34,6 +39,10 @@ concept coordinate = std::same_as<Number, fraction> || std::same_as<Number, doub
 /// Of drafted points, in whatever unit they have. Doubles resolve 1e-12 at 10,000 units, so this leaves room for the
 /// rounding of a hundred operations, and it is far below what shears can follow.
 inline constexpr double drafting_tolerance = 1e-9;
+
+/// Of a drafted point, in whatever unit it has: 1 km in millimetres. Out there doubles still resolve 2e-10, so that the
+/// tolerance tells one side of a line from the other, and no product of a few coordinates leaves what doubles hold.
+inline constexpr double largest_coordinate = 1e6;
 
 /// A length in doubles: quantity<U, double>.
 template <length_unit Unit>
@@ -142,6 +151,26 @@ constexpr point<Unit, Number> in_unit(const arrow<Number>& a) {
             boost::units::quantity<Unit, Number>::from_value(a.y)};
 }
 
+template <class Error>
+[[noreturn, gnu::cold, gnu::noinline]] void refuse_coordinate(const arrow<double>& p, std::string_view what) {
+    std::array<char, 80> where{};
+    std::snprintf(where.data(), where.size(), "(%g, %g)", p.x, p.y);
+    refuse<Error>(sentence({what, " must lie within 1000000 of the origin: it was ", where.data()}),
+                  refusal{.kind = fault::too_large,
+                          .what = std::string(what),
+                          .given = amount_of(is_within(p.x, largest_coordinate) ? p.y : p.x),
+                          .most = amount_of(largest_coordinate)});
+}
+
+/// `what` is the point, "a corner of an outline". Exact points are always numbers.
+template <class Error>
+constexpr void require_drafted(const arrow<double>& p, std::string_view what) {
+    if (!is_within(p.x, largest_coordinate) || !is_within(p.y, largest_coordinate))
+        refuse_coordinate<Error>(p, what);
+}
+template <class Error>
+constexpr void require_drafted(const arrow<fraction>&, std::string_view) noexcept {}
+
 inline double length_of_arrow(const arrow<double>& a) { return std::hypot(a.x, a.y); }
 inline double length_of_arrow(const arrow<fraction>& a) { return std::hypot(to_double(a.x), to_double(a.y)); }
 
@@ -183,6 +212,8 @@ constexpr bool on_segment(const arrow<Number>& a, const arrow<Number>& b, const 
 
 template <length_unit Unit, coordinate Number>
 constexpr line_side side_of(const line<Unit, Number>& l, const point<Unit, Number>& p) {
+    for (const point<Unit, Number>& each : {l.from, l.to, p})
+        detail::require_drafted<range_error>(detail::bare(each), "a point beside a line");
     return static_cast<line_side>(detail::turn(detail::bare(l.from), detail::bare(l.to), detail::bare(p)) + 1);
 }
 
@@ -190,6 +221,11 @@ constexpr line_side side_of(const line<Unit, Number>& l, const point<Unit, Numbe
 /// products and quotients, so an exact line of any slope keeps exact points exact.
 template <length_unit Unit, coordinate Number>
 constexpr point<Unit, Number> reflected(const point<Unit, Number>& p, const line<Unit, Number>& l) {
+    for (const point<Unit, Number>& each : {l.from, l.to, p})
+        detail::require_drafted<range_error>(detail::bare(each), "a point to reflect, or of a mirror's line,");
+    if (l.from == l.to)
+        detail::refuse<range_error>({"a mirror's line needs two different points"},
+                                    {.kind = fault::unsuitable, .what = "a mirror's line"});
     const detail::arrow<Number> from = detail::bare(l.from), d = detail::bare(l.to) - from, n = {-d.y, d.x};
     return detail::in_unit<Unit>(detail::bare(p) -
                                  n * (2 * (detail::dot(detail::bare(p) - from, n) / detail::dot(n, n))));
@@ -246,11 +282,14 @@ constexpr bool is_convex(const Points& corners) {
     return n >= 3 && way != 0 && reversals <= 2;
 }
 
-/// For any polygon that does not cross itself.
+/// For any polygon that does not cross itself, in time that grows with its corners.
 template <point_range Points>
 constexpr containment locate(const Points& corners, const std::ranges::range_value_t<Points>& p) {
     const std::size_t n = std::ranges::size(corners);
     const auto spot = detail::bare(p);
+    detail::require_drafted<range_error>(spot, "a point beside a polygon");
+    for (std::size_t i = 0; i < n; ++i)
+        detail::require_drafted<range_error>(detail::bare(corners[i]), "a corner of a polygon");
     bool inside = false;
     for (std::size_t i = 0; i < n; ++i) {
         const auto a = detail::bare(corners[i]), b = detail::bare(corners[(i + 1) % n]);

@@ -63,7 +63,7 @@ struct zipper {
     length<Unit> graduation{}; ///< of the ruler that the middle of its tape's ends is for; zero where that is exact
 };
 
-/// A longer piece sewn to a shorter one, mark to mark, in equal spans.
+/// A longer piece sewn to a shorter one, mark to mark, in equal spans, at most `most_in_a_row` of them.
 template <length_unit Unit>
 struct meeting {
     std::string longer, shorter; ///< the pieces' names

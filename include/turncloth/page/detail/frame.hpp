@@ -57,7 +57,7 @@ double scale_for(Fits fits) {
 inline void require_drawable(std::initializer_list<double> sides) {
     constexpr std::int64_t most = 1'000'000;
     for (const double side : sides)
-        if (!(side <= static_cast<double>(most)))
+        if (!is_within(side, static_cast<double>(most)))
             refuse<range_error>("what is drawn must be at most 1000000 mm long and wide: it was " +
                                     std::to_string(side) + " mm",
                                 refusal{.kind = fault::too_large,

@@ -29,7 +29,7 @@ namespace turncloth::detail {
 inline arrow<fraction> shortest(const arrow<fraction>& way) {
     const fraction slope = way.x == 0 ? fraction(0) : way.y / way.x;
     return way.x == 0 ? arrow<fraction>{0, sign(way.y)}
-                      : arrow<fraction>{sign(way.x) * denominator(slope), sign(way.x) * numerator(slope)};
+                      : arrow<fraction>{denominator(slope), numerator(slope)} * fraction(sign(way.x));
 }
 /// In doubles of length 1, so that a height is a distance, except at 45 degrees, where it is the square root of two
 /// times one.
