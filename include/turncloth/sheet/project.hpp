@@ -62,7 +62,7 @@ struct zipper {
     zipper_supply<Unit> supply;
 };
 
-/// A longer piece sewn to a shorter one, mark to mark, in equal spans.
+/// A longer piece sewn to a shorter one, mark to mark, in equal spans, at most `most_in_a_row` of them.
 template <length_unit Unit>
 struct meeting {
     std::string longer, shorter; ///< the pieces' names

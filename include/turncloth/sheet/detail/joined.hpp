@@ -50,6 +50,7 @@ template <length_unit Unit>
 void add_meetings(sheet_draft<Unit>& draft) {
     for (const meeting<Unit>& m : draft.from().meetings())
         draft.attempt("the meeting of " + named(m.longer) + " and " + named(m.shorter), m.longer, [&] {
+            require_at_most<range_error>(m.spans, most_in_a_row, "the number of spans of a meeting");
             draft.made().meetings.push_back({m, even_mapping<Unit>(m.on_longer, m.on_shorter, m.spans)});
             add_spans(draft, m, true);
             add_spans(draft, m, false);
