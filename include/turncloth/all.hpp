@@ -56,6 +56,7 @@
 #include <turncloth/measure/read.hpp>
 #include <turncloth/measure/require.hpp>
 #include <turncloth/measure/rounding.hpp>
+#include <turncloth/measure/total.hpp>
 #include <turncloth/measure/working.hpp>
 #include <turncloth/measure/write.hpp>
 #include <turncloth/notions/bias.hpp>
