@@ -243,7 +243,7 @@ ruler_tally sheets_on_ruler(at_random::sampler& random, int cases, length<Unit> 
     while (random.another_of(cases))
         for (const which_project which :
              {which_project::organiser, which_project::tool_roll, which_project::kneeling_pad}) {
-            const length<Unit> width = side(8, 34), height = side(11, 30);
+            const length<Unit> width = side(8, 56), height = side(11, 40);
             one_sheet(tally, which, finished_size<Unit>(width, height), graduation, must_pass);
         }
     return tally;

@@ -66,11 +66,10 @@ private:
             put(on, what, !is_level(l.parallel_to), l.begins);
             put(on, what, !is_level(l.parallel_to), l.ends);
         }
-        for (const sheet_eyelets<Unit>& row : s.eyelets) {
-            put(on, "centres of eyelets", true, row.from_top.value());
+        // Points are taken for no line, so they are told apart from one another alone.
+        for (const sheet_eyelets<Unit>& row : s.eyelets)
             for (const length<Unit>& at : row.from_left)
-                put(on, "centre of an eyelet", false, at);
-        }
+                put(on + ", its eyelets", "centre of an eyelet", false, at);
     }
 
     /// As it is to be, even where the sheet will refuse it: a slit as wide as its rows are apart.
