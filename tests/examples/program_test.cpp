@@ -207,7 +207,7 @@ TEST_CASE("a pipe that nobody reads any more ends with 3") {
     CHECK_MESSAGE(o.complains("cannot write the standard output: Broken pipe"), o.err);
 }
 
-TEST_CASE("a stream that is closed is not taken for the next file that is opened") {
+TEST_CASE("what is printed goes into no file, though a stream is closed and lends it its number") {
     const scratch dir;
     CHECK(dir.run("--project kneeling-pad --out here >&-").status == 3);
     CHECK(dir.files("here").empty());
