@@ -14,7 +14,9 @@
 #ifndef TURNCLOTH_MEASURE_FRACTION_HPP
 #define TURNCLOTH_MEASURE_FRACTION_HPP
 
+#include <turncloth/measure/detail/bits.hpp>
 #include <turncloth/measure/detail/please.hpp>
+#include <turncloth/measure/detail/wide.hpp>
 #include <turncloth/measure/error.hpp>
 
 #include <compare>
@@ -29,16 +31,9 @@ namespace turncloth {
 
 namespace detail {
 
-// Hold any product of two 64-bit integers, and the sum of two such products.
-__extension__ typedef __int128 int128;
-__extension__ typedef unsigned __int128 uint128;
-
 constexpr std::uint64_t magnitude(std::int64_t n) noexcept {
     return n < 0 ? std::uint64_t{0} - static_cast<std::uint64_t>(n) : static_cast<std::uint64_t>(n);
 }
-
-/// For n other than 0 only, which std::countr_zero would first have to test for.
-constexpr int trailing_zeros(std::uint64_t n) noexcept { return __builtin_ctzll(n); }
 
 /// Greatest common divisor by halving and subtracting; gcd(0, b) = b. Without a branch on which operand is larger, as
 /// that cannot be predicted: `sign` is all ones where the difference is below zero, and |a - b| = (a - b ^ sign) -
