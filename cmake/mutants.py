@@ -19,6 +19,7 @@ import tempfile
 
 ROOT = pathlib.Path(__file__).resolve().parent.parent
 TESTS = {
+    "measure/detail/rational.hpp": ["measure/narrow_fraction_test.cpp", "measure/fraction_test.cpp"],
     "measure/fraction.hpp": ["measure/fraction_test.cpp", "measure/irrational_test.cpp"],
     "measure/rounding.hpp": ["measure/rounding_test.cpp"],
     "panel/finish.hpp": ["panel/finish_test.cpp"],

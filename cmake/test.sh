@@ -5,7 +5,7 @@ cd "$(dirname "$0")/.."
 . cmake/packages.sh
 
 need_packages g++ cmake ninja-build libboost-dev doctest-dev libgmp-dev libglpk-dev libcli11-dev nlohmann-json3-dev libpugixml-dev \
-    libcairo2-dev poppler-utils
+    libcairo2-dev poppler-utils parallel
 cmake -S . -B build/test -G Ninja -DCMAKE_CXX_FLAGS=-O1 -DTURNCLOTH_BENCH=OFF
 cmake --build build/test
 ctest --test-dir build/test -LE slow -j "$(nproc)" --no-tests=error --output-on-failure "$@"

@@ -4,7 +4,7 @@
 //   to_text(turncloth::panel(size, all_round(double_hem(1_in))).cut())
 //
 // It brings
-//   measure: error, estimate, fraction, irrational, label, length, place, read, require, rounding, working, write
+//   measure: error, estimate, fraction, irrational, label, length, place, printable, read, require, rounding, working, write
 //   marks: mapping, rounded, row, spacing
 //   panel: finish, names, panel, size
 //   notions: bias, binding, bow, boxed, caution, error, hanging, joining, loop, pleats, thread, tie, zipper
@@ -36,6 +36,7 @@
 #include <turncloth/measure/label.hpp>
 #include <turncloth/measure/length.hpp>
 #include <turncloth/measure/place.hpp>
+#include <turncloth/measure/printable.hpp>
 #include <turncloth/measure/read.hpp>
 #include <turncloth/measure/require.hpp>
 #include <turncloth/measure/rounding.hpp>

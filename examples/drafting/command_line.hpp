@@ -4,7 +4,8 @@
 #ifndef TURNCLOTH_EXAMPLES_DRAFTING_COMMAND_LINE_HPP
 #define TURNCLOTH_EXAMPLES_DRAFTING_COMMAND_LINE_HPP
 
-#include "../sheets/asked.hpp"
+#include "../command/asked.hpp"
+#include "../command/console.hpp"
 #include "drafting_file.hpp"
 #include "pages.hpp"
 
@@ -23,7 +24,7 @@ struct orders {
     paper on = paper::a4;
     std::optional<units_shown> shows; ///< else the drafting's own unit
     std::optional<cloth_wanted> cloth;
-    bool quiet = false;
+    bool quiet = false, replace = false;
 };
 
 /// Without a unit, in centimetres.
@@ -71,11 +72,11 @@ inline parsed<orders> parse(int argc, char** argv) {
     add_length("--selvedge", selvedge, read_size, "What is not used at each edge of the cloth")->needs(cloth);
     add_length("--gap", gap, read_size, "The least distance between pieces on the cloth")->needs(cloth);
     app.add_flag("--quiet", o.quiet, "Print nothing but errors");
+    app.add_flag("--replace", o.replace, "Write over a PDF file that is there already");
     try {
         app.parse(argc, argv);
     } catch (const CLI::ParseError& e) {
-        const bool asked = app.exit(e) == 0;
-        return {std::nullopt, asked ? exit_status::all_done : exit_status::wrong_command};
+        return {std::nullopt, say(app, e)};
     }
     o.on = chosen == "Letter" ? paper::letter : paper::a4;
     if (*units)

@@ -1,5 +1,6 @@
 #include "drafting_file.hpp"
 
+#include "../command/plain_text.hpp"
 #include "finish_text.hpp"
 
 #include <algorithm>
@@ -29,18 +30,21 @@ std::vector<field> fields_of(std::string_view text) {
         text.remove_prefix(3);
     std::vector<field> all;
     for (std::size_t line = 1; !text.empty(); ++line) {
-        const std::size_t end = text.find('\n');
+        const std::size_t end = std::min(text.find_first_of("\r\n"), text.size());
         const std::string_view said = trimmed(text.substr(0, end));
-        text.remove_prefix(end == std::string_view::npos ? text.size() : end + 1);
+        text.remove_prefix(std::min(text.size(), end + (text.substr(end, 2) == "\r\n" ? 2 : 1)));
         if (said.empty() || said.front() == '#')
             continue;
         const std::size_t colon = said.find(':');
         if (colon == std::string_view::npos)
             throw drafting_error(line, "expected a word, a colon and a value, as \"cut: 2\": it was \"" +
-                                           std::string(said) + "\"");
+                                           std::string(said.substr(0, 100)) + "\"");
         const field f{line, trimmed(said.substr(0, colon)), trimmed(said.substr(colon + 1))};
         if (f.value.empty())
             f.refuse("nothing follows the colon");
+        for (const std::string_view part : {f.key, f.value})
+            if (const std::string why = allotment::why_unfit(part); !why.empty())
+                throw drafting_error(line, why);
         all.push_back(f);
     }
     return all;

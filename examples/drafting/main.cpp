@@ -1,10 +1,10 @@
 // Drafted pieces, printed at true scale on pages to be joined. turncloth_drafting --help tells how it is used.
+#include "../command/console.hpp"
+#include "../command/files.hpp"
+#include "../command/plain_text.hpp"
 #include "../painter/pdf.hpp"
-#include "../sheets/files.hpp"
 #include "command_line.hpp"
 
-#include <cstdio>
-#include <exception>
 #include <string>
 #include <type_traits>
 #include <variant>
@@ -14,7 +14,7 @@ namespace {
 
 using namespace drafting;
 
-void complain(const std::string& what) { std::fprintf(stderr, "turncloth_drafting: %s\n", what.c_str()); }
+over_what may_be_over(const orders& o) { return {.replace = o.replace, .input = o.from}; }
 
 template <class Unit>
 void tell(const made_drafting<Unit>& made, const std::vector<sheet_cloth<Unit>>& cloths, const ruler& shown,
@@ -28,7 +28,7 @@ void tell(const made_drafting<Unit>& made, const std::vector<sheet_cloth<Unit>>&
     for (const sheet_cloth<Unit>& cloth : cloths)
         text += "  buy " + to_text(cloth.bought.bought, shown) + " of " + cloth.material +
                 " at least, by bounding rectangles\n";
-    std::fputs((text + printed).c_str(), stdout);
+    print(text + printed);
 }
 
 template <class Unit>
@@ -39,31 +39,29 @@ void make(const made_drafting<Unit>& made, const orders& o) {
     const auto cloths = o.cloth ? laid_out(made, *o.cloth, shown) : std::vector<sheet_cloth<Unit>>();
     const std::vector<page> pages =
         pages_of(made, cloths, shown, {.project = made.title, .on = o.on, .letters = &letters});
-    allotment::write_file(o.to, painter::pdf_of(made.title, pages));
+    write_file(o.to, painter::pdf_of(made.title, pages), may_be_over(o));
     if (!o.quiet)
         tell(made, cloths, shown,
              std::to_string(pages.size()) + " pages of " + std::string(o.on.name()) + " in " + o.to + "\n");
 }
 
-int carry_out(const orders& o) {
+int run(int argc, char** argv) {
+    const auto asked = parse(argc, argv);
+    if (!asked.wanted)
+        return asked.status;
+    const orders& o = *asked.wanted;
+    require_writable(o.to, may_be_over(o));
+    remove_leftovers(fs::path(o.to).parent_path());
+    const std::string text = require_text(o.from, read_file(o.from));
     try {
-        std::visit([&](const auto& made) { make(made, o); }, read_drafting(allotment::read_file(o.from)));
+        std::visit([&](const auto& made) { make(made, o); }, read_drafting(text));
         return exit_status::all_done;
     } catch (const error& refused) {
         complain(o.from + ": " + refused.what());
         return exit_status::not_made;
-    } catch (const allotment::file_error& trouble) {
-        complain(trouble.what());
-        return exit_status::file_trouble;
     }
 }
 
 } // namespace
 
-int main(int argc, char** argv) try {
-    const auto asked = parse(argc, argv);
-    return asked.wanted ? carry_out(*asked.wanted) : asked.status;
-} catch (const std::exception& unforeseen) {
-    complain(unforeseen.what());
-    return exit_status::file_trouble;
-}
+int main(int argc, char** argv) { return allotment::at_work(argc, argv, "turncloth_drafting", run); }

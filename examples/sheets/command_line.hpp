@@ -4,15 +4,20 @@
 #ifndef TURNCLOTH_EXAMPLES_SHEETS_COMMAND_LINE_HPP
 #define TURNCLOTH_EXAMPLES_SHEETS_COMMAND_LINE_HPP
 
-#include "asked.hpp"
+#include "../command/asked.hpp"
+#include "../command/console.hpp"
+#include "part.hpp"
 #include "projects.hpp"
 #include "typed_size.hpp"
 #include <turncloth/measure/require.hpp>
 
 #include <CLI/CLI.hpp>
 
+#include <algorithm>
+#include <cstddef>
 #include <optional>
 #include <string>
+#include <thread>
 
 namespace allotment {
 
@@ -21,7 +26,9 @@ struct orders {
     ruler by;
     std::string paper;            ///< "a4", "letter", or empty for what is usual where such a size is typed
     std::int64_t most_layers = 0; ///< that the machine sews through; 0 where it is not said
-    bool json = false, quiet = false, progress = false;
+    part share;                   ///< of the table
+    std::size_t jobs = 1;         ///< threads that work
+    bool json = false, quiet = false, progress = false, replace = false;
 };
 
 namespace detail {
@@ -37,8 +44,9 @@ inline std::string help_footer() {
            "cm\".\nOne unit at the end holds for both sides; a number without a unit is in inches. A metric width "
            "gives the\n"
            "metric edition of a project, with round metric allowances.\n"
-           "\nA table is a CSV file whose first row names its columns: project, width and height, and where wanted\n"
-           "name and thickness. Rows that cannot be done are named, and the others are done.\n"
+           "\nA table is a CSV file in UTF-8 whose first row names its columns: project, width and height, and where\n"
+           "wanted name and thickness; semicolons or tabs may part them instead of commas. Rows that cannot be done\n"
+           "are named, and the others are done. Files of the same names are not written over without --replace.\n"
            "\nExit status: 0 all done; 1 some sheets could not be made; 2 the command line is wrong; 3 a file cannot "
            "be\nread or written.";
 }
@@ -61,7 +69,7 @@ inline std::string read_project(const std::string& text) {
 
 inline parsed<orders> parse(int argc, char** argv) {
     orders o;
-    std::string inches = "1/16", centimetres = "0.1";
+    std::string inches = "1/16", centimetres = "0.1", share = "1/1";
     CLI::App app("Works out sewing projects of an allotment society for any finished size: what to cut, fold, mark, "
                  "stitch and buy.",
                  "turncloth_sheets");
@@ -81,11 +89,22 @@ inline parsed<orders> parse(int argc, char** argv) {
             ->check(refused_by(check_thickness))
             ->type_name("LENGTH")
             ->needs(project);
-    app.add_option("--table", o.table, "A CSV file of many sizes")
-        ->type_name("FILE")
-        ->excludes(project)
-        ->excludes(size)
-        ->excludes(thickness);
+    auto* table = app.add_option("--table", o.table, "A CSV file of many sizes")
+                      ->type_name("FILE")
+                      ->excludes(project)
+                      ->excludes(size)
+                      ->excludes(thickness);
+    app.add_option("--part", share,
+                   "Of the table, as 3/8: the third of eight, for as many machines; all parts joined are the whole")
+        ->check(refused_by(read_part))
+        ->type_name("PART")
+        ->needs(table);
+    o.jobs = std::max(1U, std::thread::hardware_concurrency());
+    app.add_option("--jobs", o.jobs,
+                   "How many threads work, all that the machine has where none is given; what is "
+                   "written is the same")
+        ->check(CLI::Range(1, 1000).description(""))
+        ->type_name("NUMBER");
     app.add_option("--cloth-width", o.cloth_width,
                    "Of the cloth to buy, with its selvedges: 54 in or 140 cm where none is given; without a unit, in "
                    "that of the size")
@@ -107,6 +126,7 @@ inline parsed<orders> parse(int argc, char** argv) {
         ->check(CLI::IsMember({"a4", "letter"}, CLI::ignore_case).description(""))
         ->type_name("PAPER");
     app.add_flag("--json", o.json, "Write each sheet as JSON too")->needs(out);
+    app.add_flag("--replace", o.replace, "Write over files of the same names in that folder")->needs(out);
     app.add_option("--units", o.by.shows,
                    "What figures are written in: inches, centimetres, or both (as when not given)")
         ->transform(CLI::CheckedTransformer(named_units()).description(""))
@@ -127,11 +147,11 @@ inline parsed<orders> parse(int argc, char** argv) {
         if (o.project.empty() && o.table.empty())
             throw CLI::RequiredError("--project or --table");
     } catch (const CLI::ParseError& e) {
-        const bool asked = app.exit(e) == 0;
-        return {std::nullopt, asked ? exit_status::all_done : exit_status::wrong_command};
+        return {std::nullopt, say(app, e)};
     }
     o.by.inches = read_length<inch>(inches);
     o.by.centimetres = read_length<centimetre>(centimetres);
+    o.share = read_part(share);
     return {o};
 }
 

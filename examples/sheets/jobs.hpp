@@ -1,11 +1,17 @@
 // What is to be made: one sheet each.
 //
 //   job                          a project, its finished size, and what distinguishes it
+//   wanted_sheet                 a job, or why there is none
 //   job_table(rows)              a table whose first row names its columns; throws heading_error
 //     .job_of(row)               the job of any further row; throws row_error, which names the row and the column
+//     .wanted()                  of all further rows
+//
+// Text is looked at where it enters, here: no field that is used holds what is unfit to print, or is too long.
 #ifndef TURNCLOTH_EXAMPLES_SHEETS_JOBS_HPP
 #define TURNCLOTH_EXAMPLES_SHEETS_JOBS_HPP
 
+#include "../command/plain_text.hpp"
+#include "names.hpp"
 #include "projects.hpp"
 #include "table_file.hpp"
 #include "typed_size.hpp"
@@ -26,7 +32,13 @@ struct job {
     typed_size size;
     std::string thickness; ///< empty for the usual one
     std::string name;      ///< empty, or whom or what it is for
-    std::string file_name; ///< where the name gives none
+    std::string file_name; ///< of all its files, before the first dot; no other job's
+};
+
+struct wanted_sheet {
+    std::string where; ///< the row or project, as a refusal begins
+    std::optional<job> made_of{};
+    std::string refusal{}; ///< where there is no job
 };
 
 class heading_error : public error {
@@ -83,8 +95,26 @@ public:
             refuse(r, column::project,
                    "there is no project " + in_short(field(r, column::project)) + ": there are " + project_keys(),
                    {.kind = fault::missing, .what = "a project"});
-        return {project, size_of(r), thickness_of(r), field(r, column::name),
-                std::string(project->key) + "-row-" + std::to_string(r.number)};
+        const std::string name = field(r, column::name), from_name = slug(name);
+        return {project, size_of(r), thickness_of(r), name,
+                from_name.empty() ? std::string(project->key) + "-row-" + std::to_string(r.number) : from_name};
+    }
+
+    /// Names of files are given out here, before any sheet is made, so that a part of the table has those of the whole.
+    std::vector<wanted_sheet> wanted() const {
+        std::vector<wanted_sheet> all;
+        unused_names names_of_files;
+        for (const table_row& r : rows()) {
+            all.push_back({"row " + std::to_string(r.number) + ": "});
+            try {
+                job j = job_of(r);
+                j.file_name = names_of_files.next(j.file_name);
+                all.back().made_of = std::move(j);
+            } catch (const row_error& refused) {
+                all.back().refusal = refused.what();
+            }
+        }
+        return all;
     }
 
 private:
@@ -111,9 +141,12 @@ private:
     std::string field(const table_row& r, column c) const {
         if (!at(c) || *at(c) >= r.fields.size())
             return {};
-        const std::string& text = r.fields[*at(c)];
-        const std::size_t first = text.find_first_not_of(" \t"), last = text.find_last_not_of(" \t");
-        return first == std::string::npos ? std::string() : text.substr(first, last - first + 1);
+        const std::string& all = r.fields[*at(c)];
+        const std::size_t first = all.find_first_not_of(" \t"), last = all.find_last_not_of(" \t");
+        std::string text = first == std::string::npos ? std::string() : all.substr(first, last - first + 1);
+        if (const std::string why = why_unfit(text); !why.empty())
+            refuse(r, c, why, {.kind = fault::unreadable, .what = "a field"});
+        return text;
     }
 
     [[noreturn]] void refuse(const table_row& r, column c, const std::string& why, refusal facts) const {

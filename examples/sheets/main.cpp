@@ -1,29 +1,20 @@
 // Sheets and drawings for three projects of an allotment society, at any finished size or at a whole table of sizes.
 // turncloth_sheets --help tells how it is used.
+#include "../command/console.hpp"
+#include "../command/in_order.hpp"
+#include "../command/plain_text.hpp"
 #include "command_line.hpp"
 #include "jobs.hpp"
+#include "worked_out.hpp"
 #include "writing.hpp"
 
-#include <cstdio>
-#include <exception>
 #include <string>
+#include <utility>
+#include <vector>
 
 namespace {
 
 using namespace allotment;
-
-void complain(const std::string& what) { std::fprintf(stderr, "turncloth_sheets: %s\n", what.c_str()); }
-
-/// False where it cannot be made; trouble with files is left to the caller.
-bool put(sheet_output& out, const job& j, const std::string& where) {
-    try {
-        out.put(j);
-        return true;
-    } catch (const turncloth::error& refused) {
-        complain(where + refused.what());
-        return false;
-    }
-}
 
 typed_size size_for(const known_project& p, const orders& o) {
     if (!o.size.empty())
@@ -31,57 +22,59 @@ typed_size size_for(const known_project& p, const orders& o) {
     return read_size(std::string(o.by.shows == units_shown::centimetres ? p.usual_centimetres : p.usual_inches));
 }
 
-bool make_projects(const orders& o, sheet_output& out) {
+std::vector<wanted_sheet> projects_wanted(const orders& o) {
     const known_project* only = find_project(o.project); // none for all
-    bool all_done = true;
+    std::vector<wanted_sheet> all;
     for (const known_project& p : known_projects)
         if (only == nullptr || only == &p)
-            all_done &= put(out, {&p, size_for(p, o), o.thickness, {}, std::string(p.key)}, std::string(p.key) + ": ");
-    return all_done;
+            all.push_back({.where = std::string(p.key) + ": ",
+                           .made_of = job{&p, size_for(p, o), o.thickness, {}, std::string(p.key)}});
+    return all;
 }
 
-bool make_row(const job_table& table, const table_row& row, sheet_output& out) {
+std::vector<wanted_sheet> rows_wanted(const orders& o) {
     try {
-        return put(out, table.job_of(row), "row " + std::to_string(row.number) + ": ");
-    } catch (const row_error& refused) {
-        complain(refused.what());
-        return false;
-    }
-}
-
-bool make_table(const std::vector<table_row>& rows, const orders& o, sheet_output& out) {
-    const job_table table(rows);
-    progress told(table.rows().size(), o);
-    bool all_done = true;
-    std::size_t done = 0;
-    for (const table_row& row : table.rows()) {
-        all_done &= make_row(table, row, out);
-        told.done(++done);
-    }
-    return all_done;
-}
-
-int run(const orders& o) {
-    try {
-        const auto rows = o.table.empty() ? std::vector<table_row>() : read_table(read_file(o.table));
-        sheet_output out(o);
-        const bool all_done = o.table.empty() ? make_projects(o, out) : make_table(rows, o, out);
-        out.finish();
-        return all_done ? exit_status::all_done : exit_status::not_made;
+        const auto rows = read_table(require_text(o.table, read_file(o.table)));
+        auto wanted = job_table(rows).wanted();
+        if (wanted.empty())
+            complain(o.table + " has no row below the first, which names its columns");
+        return wanted;
     } catch (const heading_error& refused) {
-        complain(o.table + " cannot be used: " + refused.what());
-    } catch (const file_error& trouble) {
-        complain(trouble.what());
+        throw file_error("use", o.table, refused.what());
     }
-    return exit_status::file_trouble;
+}
+
+/// What is printed and written is the same by one thread and by many, and all parts joined are the whole.
+bool make(const std::vector<wanted_sheet>& wanted, const orders& o, sheet_output& out) {
+    const std::size_t first = o.share.first(wanted.size()), count = o.share.end(wanted.size()) - first;
+    progress told(count, o);
+    bool all_done = true;
+    in_order(
+        count, o.jobs, [&](std::size_t i) { return work_out(wanted[first + i], o); },
+        [&](std::size_t i, const worked_out_sheet& s) {
+            if (s.refusal.empty()) {
+                out.put(wanted[first + i].made_of->file_name, s, first + i > 0);
+            } else {
+                complain(s.refusal);
+                all_done = false;
+            }
+            told.done(i + 1);
+        });
+    return all_done;
+}
+
+int run(int argc, char** argv) {
+    const auto asked = parse(argc, argv);
+    if (!asked.wanted)
+        return asked.status;
+    const orders& o = *asked.wanted;
+    const auto wanted = o.table.empty() ? projects_wanted(o) : rows_wanted(o);
+    sheet_output out(o);
+    const bool all_done = make(wanted, o, out);
+    out.finish();
+    return all_done ? exit_status::all_done : exit_status::not_made;
 }
 
 } // namespace
 
-int main(int argc, char** argv) try {
-    const auto asked = parse(argc, argv);
-    return asked.wanted ? run(*asked.wanted) : asked.status;
-} catch (const std::exception& unforeseen) {
-    complain(unforeseen.what());
-    return exit_status::file_trouble;
-}
+int main(int argc, char** argv) { return at_work(argc, argv, "turncloth_sheets", run); }

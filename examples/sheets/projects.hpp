@@ -6,8 +6,8 @@
 #ifndef TURNCLOTH_EXAMPLES_SHEETS_PROJECTS_HPP
 #define TURNCLOTH_EXAMPLES_SHEETS_PROJECTS_HPP
 
-#include "files.hpp"
 #include "kneeling_pad.hpp"
+#include "names.hpp"
 #include "organiser.hpp"
 #include "tool_roll.hpp"
 

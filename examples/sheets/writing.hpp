@@ -1,31 +1,24 @@
 // Sheets on their way out: to the terminal, and as files.
 //
 //   sheet_output(orders)      where sheets go
-//     .put(job)               makes one sheet and writes it; throws turncloth::error or file_error
-//     .finish()               says where the files are; throws file_error where the terminal or pipe took not all
+//     .put(name, sheet, rule) prints one sheet, ruled off from what came before, and writes its files; throws file_error
+//     .finish()               says where the files are
 //   progress(total, orders)   tells on stderr how far a long table is done
 #ifndef TURNCLOTH_EXAMPLES_SHEETS_WRITING_HPP
 #define TURNCLOTH_EXAMPLES_SHEETS_WRITING_HPP
 
-#include "cloth_to_buy.hpp"
+#include "../command/console.hpp"
+#include "../command/files.hpp"
 #include "command_line.hpp"
-#include "files.hpp"
-#include "jobs.hpp"
-#include <turncloth/draw/lay.hpp>
-#include <turncloth/draw/piece.hpp>
-#include <turncloth/sheet/bulk.hpp>
-#include <turncloth/sheet/json.hpp>
+#include "worked_out.hpp"
 
 #include <unistd.h>
 
 #include <chrono>
 #include <cstddef>
 #include <cstdio>
-#include <filesystem>
 #include <string>
 #include <system_error>
-#include <variant>
-#include <vector>
 
 namespace allotment {
 
@@ -38,89 +31,39 @@ public:
         fs::create_directories(o.out, why);
         if (why)
             throw file_error("make the folder", o.out, why);
+        remove_leftovers(o.out);
     }
 
-    void put(const job& j) {
-        std::visit([&](const auto& finished) { put(j, finished); }, j.size);
+    void put(const std::string& name, const worked_out_sheet& s, bool rule) {
+        if (!orders_.quiet)
+            print((rule ? "\n" + std::string(72, '-') + "\n\n" : "") + s.text);
+        for (const file_of_sheet& f : s.files)
+            write_file(fs::path(orders_.out) / (name + f.ending), f.content,
+                       {.replace = orders_.replace, .input = orders_.table});
+        ++sheets_;
+        drawings_ += s.drawings;
     }
 
     void finish() {
         if (!orders_.out.empty() && !orders_.quiet)
             print("\nIn " + orders_.out + ": " + counted(sheets_, "sheet") + " (.txt) and " +
                   counted(drawings_, "drawing") + " (.svg)\n");
-        if (std::fflush(stdout) != 0 || std::ferror(stdout) != 0)
-            throw file_error("write", "the standard output", last_error());
     }
 
 private:
-    template <length_unit Unit>
-    void put(const job& j, const finished_size<Unit>& finished) {
-        const cloth_sold<Unit> cloth = cloth_asked_for<Unit>();
-        sheet<Unit> s = sheet_for(j.project->which, finished, j.thickness, cloth);
-        const std::vector<sheet_cloth<Unit>> lays = add_cloth(s, cloth, j.project->hangs);
-        if (orders_.most_layers > 0)
-            s.bulk = bulk_warnings(s, orders_.most_layers);
-        if (!j.name.empty())
-            s.name = j.name + ": " + s.name;
-        const std::string text = to_text(s, orders_.by);
-        if (!orders_.quiet)
-            print((sheets_ > 0 ? "\n" + std::string(72, '-') + "\n\n" : "") + text);
-        ++sheets_;
-        if (orders_.out.empty())
-            return;
-        // A dot parts the names, as no slug holds one; so no two sheets can write the same file.
-        const std::string wanted = slug(j.name);
-        const fs::path stem = fs::path(orders_.out) / names_.next(wanted.empty() ? j.file_name : wanted);
-        write_file(with(stem, ".txt"), text);
-        if (orders_.json)
-            write_file(with(stem, ".json"), to_json(s).dump(2) + "\n");
-        for (const sheet_piece<Unit>& p : s.pieces) {
-            write_file(with(stem, "." + slug(p.made_from.name()) + ".svg"),
-                       to_svg(page_of(p, orders_.by, {.project = s.name, .on = paper_for<Unit>()})));
-            ++drawings_;
-        }
-        // Left-overs are kept that would make another pocket.
-        const length<Unit> kept_from = by_edition<Unit>(6_in, 15_cm);
-        for (const sheet_cloth<Unit>& lay : lays) {
-            write_file(with(stem, ".lay." + slug(lay.material) + ".svg"),
-                       to_svg(page_of(lay, orders_.by, {.project = s.name, .on = paper_for<Unit>()},
-                                      {.across = kept_from, .along = kept_from})));
-            ++drawings_;
-        }
-    }
-
-    template <length_unit Unit>
-    paper paper_for() const {
-        const bool metric = orders_.paper.empty() ? metric_unit<Unit> : slug(orders_.paper) == "a4";
-        return metric ? paper::a4 : paper::letter;
-    }
-
-    template <length_unit Unit>
-    cloth_sold<Unit> cloth_asked_for() const {
-        cloth_sold<Unit> cloth;
-        if (!orders_.cloth_width.empty())
-            cloth.width = read_length<Unit>(orders_.cloth_width);
-        return cloth;
-    }
-
-    static fs::path with(fs::path stem, const std::string& end) { return stem += end; }
     static std::string counted(std::size_t n, const char* what) {
         return std::to_string(n) + " " + what + (n == 1 ? "" : "s");
     }
-    static void print(const std::string& text) {
-        if (std::fwrite(text.data(), 1, text.size(), stdout) != text.size())
-            throw file_error("write", "the standard output", last_error());
-    }
 
     const orders& orders_;
-    unused_names names_;
     std::size_t sheets_ = 0, drawings_ = 0;
 };
 
 /// A line at every hundredth row, and after every second of a slow one; nothing where nobody looks.
 class progress {
 public:
-    progress(std::size_t total, const orders& o) : total_(total), told_(o.progress || ::isatty(STDERR_FILENO) == 1) {}
+    progress(std::size_t total, const orders& o)
+        : total_(total), told_(!o.table.empty() && (o.progress || ::isatty(STDERR_FILENO) == 1)) {}
 
     void done(std::size_t rows) {
         const auto now = clock::now();

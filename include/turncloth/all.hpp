@@ -51,6 +51,7 @@
 #include <turncloth/measure/label.hpp>
 #include <turncloth/measure/length.hpp>
 #include <turncloth/measure/place.hpp>
+#include <turncloth/measure/printable.hpp>
 #include <turncloth/measure/read.hpp>
 #include <turncloth/measure/require.hpp>
 #include <turncloth/measure/rounding.hpp>

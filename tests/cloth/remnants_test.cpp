@@ -66,6 +66,14 @@ TEST_CASE("how many things the remnants make agrees with trying") {
     }
 }
 
+TEST_CASE("of things without number so many are looked for as a lay has room for, and the bound is by area") {
+    const std::vector<remnant<inch>> long_cloth{{canvas(1000), in(1'000'000)}};
+    const remnant_yield tabs = things_from<inch>({piece("tab", 1, 1, 40'000)}, long_cloth);
+    CHECK(tabs.count == 2);        // of 40,000 pieces each: a lay has at most 100,000
+    CHECK(tabs.at_most == 25'000); // 1000 x 1000000 sq in over 40000
+    CHECK_FALSE(tabs.proved_best());
+}
+
 TEST_CASE("a thing with a piece that goes on no remnant is made from none of them") {
     const remnant_yield none =
         things_from<inch>({piece("tab", 2, 2), piece("back", 20, 20)}, {{canvas(8), in(20)}, {canvas(30), in(9)}});

@@ -70,7 +70,7 @@ TEST_CASE("the test squares are 50 mm and 2 in in the dots of another renderer")
     const double millimetre = dots / 25.4;
     const auto at = [&](double mm) { return static_cast<std::size_t>(std::lround(mm * millimetre)); };
     for (const known_paper& on : papers) {
-        REQUIRE(w.run("'" TURNCLOTH_DRAFTING_FILES "/kneeling_pad.drafting' --out pad.pdf --paper " +
+        REQUIRE(w.run("'" TURNCLOTH_DRAFTING_FILES "/kneeling_pad.drafting' --replace --out pad.pdf --paper " +
                       std::string(on.option))
                     .status == 0);
         const picture page(w, "pad.pdf", dots);
@@ -109,7 +109,7 @@ TEST_CASE("pieces of any size and shape are joined again as they were drafted, o
         const known_paper& on = papers[round % 2];
         const auto& unit = units[round % 3];
         w.write("piece.drafting", drafting_of(piece, unit.name, unit.millimetres));
-        const outcome o = w.run("piece.drafting --quiet --out piece.pdf --paper " + std::string(on.option));
+        const outcome o = w.run("piece.drafting --quiet --replace --out piece.pdf --paper " + std::string(on.option));
         REQUIRE(o.err.empty());
         REQUIRE(o.status == 0);
         const auto pages = w.pages("piece.pdf");
@@ -127,8 +127,8 @@ TEST_CASE("every piece of the examples is joined again without misfit") {
         for (const auto& [file, names] :
              {std::pair("kneeling_pad", std::vector{"pad top", "pad underside", "tool pocket", "carrying strap"}),
               std::pair("trug_liner", std::vector{"trug liner, side", "trug liner, end", "apron pocket"})}) {
-            REQUIRE(w.run("'" TURNCLOTH_DRAFTING_FILES "/" + std::string(file) + ".drafting' --out e.pdf --paper " +
-                          on.option)
+            REQUIRE(w.run("'" TURNCLOTH_DRAFTING_FILES "/" + std::string(file) +
+                          ".drafting' --replace --out e.pdf --paper " + on.option)
                         .status == 0);
             const auto pages = w.pages("e.pdf");
             for (const std::string name : names) {

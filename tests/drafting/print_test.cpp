@@ -11,7 +11,7 @@
 TEST_CASE("pages have the size of their paper, to the point's hundredth") {
     const workshop w;
     for (const known_paper& on : papers) {
-        REQUIRE(w.run("'" TURNCLOTH_DRAFTING_FILES "/kneeling_pad.drafting' --out pad.pdf --paper " +
+        REQUIRE(w.run("'" TURNCLOTH_DRAFTING_FILES "/kneeling_pad.drafting' --replace --out pad.pdf --paper " +
                       std::string(on.option))
                     .status == 0);
         const auto sizes = w.page_sizes("pad.pdf");
@@ -27,9 +27,9 @@ TEST_CASE("pages have the size of their paper, to the point's hundredth") {
 TEST_CASE("the test squares measure 50 mm and 2 in each way, and every other page has 50 mm at its foot") {
     const workshop w;
     for (const known_paper& on : papers) {
-        REQUIRE(
-            w.run("'" TURNCLOTH_DRAFTING_FILES "/trug_liner.drafting' --out trug.pdf --paper " + std::string(on.option))
-                .status == 0);
+        REQUIRE(w.run("'" TURNCLOTH_DRAFTING_FILES "/trug_liner.drafting' --replace --out trug.pdf --paper " +
+                      std::string(on.option))
+                    .status == 0);
         const auto pages = w.pages("trug.pdf");
         const auto squares = pages[0].of(test_square_pen);
         REQUIRE(squares.size() == 2);
@@ -73,7 +73,9 @@ TEST_CASE("joined by their marks, the pages show the piece as it was drafted, wh
             CAPTURE(c.unit);
             CAPTURE(on.option);
             w.write("piece.drafting", drafting_of(c.piece, c.unit, c.millimetres));
-            REQUIRE(w.run("piece.drafting --quiet --out piece.pdf --paper " + std::string(on.option)).status == 0);
+            REQUIRE(
+                w.run("piece.drafting --quiet --replace --out piece.pdf --paper " + std::string(on.option)).status ==
+                0);
             check_piece(w.pages("piece.pdf"), c.piece, on);
         }
 }

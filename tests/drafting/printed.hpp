@@ -97,8 +97,8 @@ public:
     outcome run(const std::string& arguments, const std::string& before = "") const {
         const int status = shell(before +
                                  " LSAN_OPTIONS=print_suppressions=0:suppressions='" TURNCLOTH_DRAFTING_LEAKS
-                                 "' '" TURNCLOTH_DRAFTING_PROGRAM "' " +
-                                 arguments + " >.out 2>.err");
+                                 "' '" TURNCLOTH_DRAFTING_PROGRAM "' >.out 2>.err " +
+                                 arguments);
         outcome o{status, read(".out"), read(".err")};
         std::filesystem::remove(path_ / ".out");
         std::filesystem::remove(path_ / ".err");

@@ -27,8 +27,8 @@ TEST_CASE("both examples print, and what must be bought is told in the units ask
     const outcome inches = w.run(trug + "--out trug.pdf --paper LETTER");
     CHECK(inches.status == 0);
     CHECK(has(inches.out, "9 3/4 in x 10 3/4 in"));
-    CHECK(has(w.run(trug + "--out trug.pdf --units both").out, "9 3/4 in (24.8 cm)"));
-    CHECK(w.run(trug + "--out trug.pdf --quiet").out.empty());
+    CHECK(has(w.run(trug + "--out trug.pdf --replace --units both").out, "9 3/4 in (24.8 cm)"));
+    CHECK(w.run(trug + "--out trug.pdf --replace --quiet").out.empty());
 }
 
 TEST_CASE("the first page says the title, how to print and join, and how the cloth was laid") {
@@ -73,7 +73,8 @@ TEST_CASE("what cannot be made ends with 1, is told with file and line, and leav
     CHECK(w.files() == 3);
     // A file that stood there before stays as it was.
     w.write("out.pdf", "kept");
-    CHECK(w.run("bad.drafting --out out.pdf").status == 1);
+    CHECK(w.run("bad.drafting --out out.pdf").status == 3);
+    CHECK(w.run("bad.drafting --out out.pdf --replace").status == 1);
     CHECK(w.read("out.pdf") == "kept");
 }
 
@@ -101,8 +102,64 @@ TEST_CASE("trouble with files ends with 3 and leaves nothing half-written") {
     CHECK(has(missing.err, "cannot read missing.drafting"));
     CHECK(w.run(pad + "--out no/such/folder/x.pdf").status == 3);
     // A disk that is full after the first 8 kB.
-    const outcome full = w.run(pad + "--out x.pdf", "trap '' XFSZ; ulimit -f 16;");
+    const outcome full = w.run(pad + "--out x.pdf", "ulimit -f 16;");
     CHECK(full.status == 3);
     CHECK(has(full.err, "cannot write x.pdf"));
     CHECK(w.files() == 0);
+}
+
+TEST_CASE("neither the drafting nor a file that is there already is written over unasked") {
+    const workshop w;
+    const auto mode = [&](const char* name) {
+        return static_cast<int>(std::filesystem::status(w / name).permissions());
+    };
+    std::filesystem::copy_file(files + "/kneeling_pad.drafting", w / "mine.drafting");
+    const std::string drafted = w.read("mine.drafting");
+    std::filesystem::create_hard_link(w / "mine.drafting", w / "also.drafting");
+    for (const char* to : {"mine.drafting", "./mine.drafting", "also.drafting"}) {
+        const outcome o = w.run("mine.drafting --replace --out " + std::string(to));
+        CHECK(o.status == 3);
+        CHECK(has(o.err, "it is the file that is read"));
+    }
+    CHECK(w.read("mine.drafting") == drafted);
+    w.write("out.pdf", "kept");
+    std::filesystem::permissions(w / "out.pdf", static_cast<std::filesystem::perms>(0600));
+    const outcome refused = w.run("mine.drafting --out out.pdf");
+    CHECK(refused.status == 3);
+    CHECK(has(refused.err, "cannot write out.pdf: a file is there already: --replace writes over such files"));
+    CHECK(w.read("out.pdf") == "kept");
+    CHECK(w.run("mine.drafting --replace --out out.pdf").status == 0);
+    CHECK(w.read("out.pdf").starts_with("%PDF-"));
+    CHECK(mode("out.pdf") == 0600);
+    CHECK(has(w.run("mine.drafting --replace --out /dev/null").err, "a device, a pipe or a link is there"));
+}
+
+TEST_CASE("what the standard output does not take ends with 3") {
+    const workshop w;
+    const outcome full = w.run(pad + "--out pad.pdf >/dev/full");
+    CHECK(full.status == 3);
+    CHECK(has(full.err, "cannot write the standard output: No space left on device"));
+    CHECK(w.run(pad + "--out pad.pdf --replace >&-").status == 3);
+    CHECK(w.read("pad.pdf").starts_with("%PDF-"));
+    CHECK(w.run("--help >/dev/full").status == 3);
+}
+
+TEST_CASE("text that is not fit to print is told with its line, and never printed") {
+    const workshop w;
+    const std::string rest = "unit: cm\npiece: p\nmaterial: m\n";
+    const auto refused = [&](const std::string& text, int status, const char* why) {
+        w.write("bad.drafting", text);
+        const outcome o = w.run("bad.drafting --out out.pdf");
+        CHECK(o.status == status);
+        CHECK_MESSAGE(has(o.err, why), o.err);
+        CHECK(o.err.find('\x1B') == std::string::npos);
+    };
+    refused("title: caf\xE9\n" + rest, 1, "line 1: its character 4 is not UTF-8 (byte E9): save the file as UTF-8");
+    refused("title: T\nunit: cm\npiece: a\x1B[2J\n", 1, "line 3: its character 2 (U+001B) cannot be printed");
+    refused("title: T\x1B[2J no colon\nmore \x1B[2J\n", 1, "line 1: its character 2 (U+001B)");
+    refused("no colon \x1B[2J\n", 1, "line 1: expected a word, a colon and a value");
+    refused("title: " + std::string(101, 't') + "\n" + rest, 1, "line 1: it is longer than 100 characters");
+    refused("\xFF\xFEt", 3, "cannot use bad.drafting: it is in UTF-16, as its first bytes say: save it as UTF-8");
+    // Lines may end in a carriage return alone.
+    refused("title: T\runit: cm\rpiece: p\rcorner: nan; 0\r", 1, "line 4: corner: ");
 }

@@ -1,11 +1,40 @@
-// Sheets and drawings as files: what is written, and that nothing half-written remains.
+// Sheets and drawings as files: what is written and what is not written over, and that nothing half-written remains.
+#include "../../examples/command/files.hpp"
+#include "at_random.hpp"
 #include "program.hpp"
 
 #include <doctest/doctest.h>
 #include <nlohmann/json.hpp>
+#include <sys/stat.h>
 
 #include <algorithm>
+#include <chrono>
 #include <sstream>
+
+namespace {
+
+namespace fs = std::filesystem;
+
+int permissions(const fs::path& path) { return static_cast<int>(fs::status(path).permissions()); }
+
+std::string why_not_written(const fs::path& path, const allotment::over_what& over) {
+    try {
+        allotment::write_file(path, "new", over);
+        return "written";
+    } catch (const allotment::file_error& trouble) {
+        const std::string sentence = trouble.what(), before = "cannot write " + path.string() + ": ";
+        CHECK(sentence.substr(0, before.size()) == before);
+        return sentence.substr(before.size());
+    }
+}
+
+std::size_t unfinished_in(const std::vector<std::string>& names) {
+    return static_cast<std::size_t>(std::count_if(names.begin(), names.end(), [](const std::string& name) {
+        return name.find("unfinished") != std::string::npos;
+    }));
+}
+
+} // namespace
 
 TEST_CASE("a sheet is written as text, and each piece of it as a drawing") {
     const scratch dir;
@@ -33,7 +62,7 @@ TEST_CASE("drawings are for the paper asked for, or for the usual one where such
     const scratch dir;
     // ANSI Letter is 8 1/2 x 11 in, 215.9 x 279.4 mm; ISO 216 A4 is 210 x 297 mm.
     const auto page = [&](const std::string& arguments) {
-        REQUIRE(dir.run("--project kneeling-pad --quiet --out here " + arguments).status == 0);
+        REQUIRE(dir.run("--project kneeling-pad --quiet --replace --out here " + arguments).status == 0);
         std::string all;
         for (const std::string& name : dir.files("here"))
             if (name.size() > 4 && name.substr(name.size() - 4) == ".svg") {
@@ -89,7 +118,7 @@ TEST_CASE("a file that cannot be finished leaves nothing behind, and the one bef
     const std::string before = dir.read("here/kneeling-pad.txt");
     const auto names = dir.files("here");
     // A limit on the size of files, as a full disk: the sheet is longer than one block of 512 or 1024 bytes.
-    const outcome o = dir.run("--project kneeling-pad --size 30x20 --quiet --out here", "trap '' XFSZ; ulimit -f 1;");
+    const outcome o = dir.run("--project kneeling-pad --size 30x20 --quiet --replace --out here", "ulimit -f 1;");
     CHECK(o.status == 3);
     CHECK(o.complains("cannot write here/kneeling-pad.txt: File too large"));
     CHECK(dir.read("here/kneeling-pad.txt") == before);
@@ -112,4 +141,94 @@ TEST_CASE("a folder that takes no files is named with its reason") {
     const outcome o = dir.run("--project kneeling-pad --quiet --out /proc/self");
     CHECK(o.status == 3);
     CHECK(o.complains("cannot write /proc/self/kneeling-pad.txt: "));
+}
+
+TEST_CASE("a file that is there already is written over only where that is asked for, and keeps its mode") {
+    const scratch dir;
+    REQUIRE(dir.run("--project kneeling-pad --quiet --out here").status == 0);
+    const std::string before = dir.read("here/kneeling-pad.txt");
+    fs::permissions(dir / "here/kneeling-pad.txt", static_cast<fs::perms>(0600));
+    const outcome refused = dir.run("--project kneeling-pad --size 20x10 --quiet --out here");
+    CHECK(refused.status == 3);
+    CHECK(refused.complains("cannot write here/kneeling-pad.txt: a file is there already: --replace writes over such"));
+    CHECK(dir.read("here/kneeling-pad.txt") == before);
+    CHECK(dir.run("--project kneeling-pad --size 20x10 --quiet --out here --replace").status == 0);
+    CHECK(dir.read("here/kneeling-pad.txt").find("finishes 20 x 10 in") != std::string::npos);
+    CHECK(permissions(dir / "here/kneeling-pad.txt") == 0600);
+    // A new one has what the user's mask leaves of 0666.
+    CHECK(dir.run("--project organiser --quiet --out here", "umask 027;").status == 0);
+    CHECK(permissions(dir / "here/organiser.txt") == 0640);
+}
+
+TEST_CASE("neither what is read nor a device, a pipe or a link is ever written over") {
+    const scratch dir;
+    const auto has = [](const std::string& text, const char* part) { return text.find(part) != std::string::npos; };
+    dir.write("in.txt", "old");
+    fs::create_hard_link(dir / "in.txt", dir / "also.txt");
+    for (const char* name : {"in.txt", "also.txt", "./in.txt"})
+        CHECK(why_not_written(dir / name, {.replace = true, .input = dir / "in.txt"}) == "it is the file that is read");
+    CHECK(dir.read("in.txt") == "old");
+    fs::create_symlink(dir / "in.txt", dir / "link");
+    REQUIRE(::mkfifo((dir / "pipe").c_str(), 0600) == 0);
+    for (const fs::path& path : {dir / "link", dir / "pipe", fs::path("/dev/null"), fs::path("/dev/stdout")})
+        CHECK(has(why_not_written(path, {.replace = true}), "a device, a pipe or a link is there"));
+    CHECK(fs::is_fifo(dir / "pipe"));
+    CHECK(fs::is_symlink(dir / "link"));
+    // A row whose file has the table's own name.
+    fs::create_directory(dir / "here");
+    dir.write("here/shed.txt", "project,width,height,name\nkneeling-pad,16,9,shed\n");
+    const outcome o = dir.run("--table here/shed.txt --quiet --out here --replace");
+    CHECK(o.status == 3);
+    CHECK(o.complains("cannot write here/shed.txt: it is the file that is read"));
+    CHECK(dir.read("here/shed.txt").substr(0, 7) == "project");
+}
+
+TEST_CASE("what comes to be there while a file is written stays, where nothing is to be replaced") {
+    const scratch dir;
+    allotment::detail::unfinished_file file(dir / "sheet.txt", 0600);
+    file.write("ours");
+    dir.write("sheet.txt", "theirs");
+    CHECK_THROWS_WITH_AS(file.take_its_name(false), doctest::Contains("File exists"), allotment::file_error);
+    CHECK(dir.read("sheet.txt") == "theirs");
+}
+
+// 60 runs are stopped after a random time, half of them outright and half by a signal that they can answer.
+TEST_CASE("runs that are stopped at any moment leave no file half-written, and what they leave the next removes") {
+    const scratch dir;
+    const auto begun = std::chrono::steady_clock::now();
+    REQUIRE(dir.run("--project kneeling-pad --quiet --out whole").status == 0);
+    const std::chrono::duration<double> lasts = std::chrono::steady_clock::now() - begun;
+    fs::create_directory(dir / "here");
+    at_random::sampler random(60);
+    for (const int run : random.cases(60)) {
+        const bool outright = run % 2 == 0;
+        const std::size_t left = unfinished_in(dir.files("here"));
+        const double after = lasts.count() * static_cast<double>(random.between(10, 110)) / 100;
+        dir.run("--project kneeling-pad --quiet --out here --replace",
+                "timeout -s " + std::string(outright ? "KILL " : "TERM ") + std::to_string(after));
+        const auto names = dir.files("here");
+        for (const std::string& name : names)
+            if (unfinished_in({name}) == 0)
+                CHECK_MESSAGE(dir.read("here/" + name) == dir.read("whole/" + name), name);
+        CHECK(unfinished_in(names) <= left + (outright ? 1 : 0));
+    }
+    REQUIRE(dir.run("--project kneeling-pad --quiet --out here --replace").status == 0);
+    CHECK(unfinished_in(dir.files("here")) == 0);
+}
+
+TEST_CASE("leftovers are removed, but not what another run is writing") {
+    const scratch dir;
+    const std::string prefix(allotment::detail::unfinished_prefix);
+    dir.write(prefix + "1-2", "left by a run that was killed");
+    dir.write("not" + prefix, "kept");
+    fs::create_symlink(dir / ("not" + prefix), dir / (prefix + "link"));
+    REQUIRE(::mkfifo((dir / (prefix + "pipe")).c_str(), 0600) == 0); // which must not be waited for
+    allotment::detail::unfinished_file now(dir / "sheet.txt", 0600);
+    allotment::remove_leftovers(dir / "");
+    CHECK_FALSE(fs::exists(dir / (prefix + "1-2")));
+    CHECK(dir.read("not" + prefix) == "kept");
+    CHECK(fs::is_symlink(dir / (prefix + "link")));
+    now.write("whole");
+    now.take_its_name(false);
+    CHECK(dir.read("sheet.txt") == "whole");
 }

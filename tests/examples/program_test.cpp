@@ -13,6 +13,9 @@ TEST_CASE("help names every option, every project and every exit status") {
                              "--size",
                              "--thickness",
                              "--table",
+                             "--part",
+                             "--jobs",
+                             "--replace",
                              "--out",
                              "--units",
                              "--cloth-width",
@@ -104,6 +107,12 @@ TEST_CASE("a command line that is wrong ends with 2 and says what is wrong with 
     refused("--project all --cloth-width 0", "the width of the cloth must be more than zero: it was 0");
     refused("--project all --cloth-width wide", "cannot read \"wide\"");
     refused("--project all --json", "--out");
+    refused("--project all --replace", "--out");
+    refused("--project all --part 1/2", "--table");
+    for (const char* part : {"0/8", "9/8", "3", "3/", "/8", "3/8 ", "-1/8", "3/1000001", "3/99999999999999999999"})
+        refused("--table t.csv --part '" + std::string(part) + "'", "a part is written as 3/8");
+    refused("--project all --jobs 0", "--jobs");
+    refused("--project '\x1b[2J'", "there is no project \"\xEF\xBF\xBD[2J\"");
     refused("--project all --paper a3", "a3");
     refused("--project all --most-layers 0", "--most-layers");
     refused("--project all --most-layers many", "--most-layers");
@@ -168,9 +177,33 @@ TEST_CASE("figures are rounded to the graduations asked for") {
 
 TEST_CASE("what the standard output does not take ends with 3") {
     const scratch dir;
-    const outcome o = dir.run("--project all >/dev/full");
-    CHECK(o.status == 3);
-    CHECK(o.complains("the standard output: No space left on device"));
+    const auto refused = [&](const std::string& arguments, const char* why) {
+        const outcome o = dir.run(arguments);
+        CHECK(o.status == 3);
+        CHECK_MESSAGE(o.complains(why), o.err);
+    };
+    refused("--project all >/dev/full", "cannot write the standard output: No space left on device");
     // So little that it is still waiting to be written when the sheet is done.
-    CHECK(dir.run("--project kneeling-pad --units inches >/dev/full").status == 3);
+    refused("--project kneeling-pad --units inches >/dev/full", "No space left on device");
+    refused("--help >/dev/full", "No space left on device");
+    refused("--project all >&-", "cannot write the standard output: Bad file descriptor");
+}
+
+TEST_CASE("a pipe that nobody reads any more ends with 3") {
+    const scratch dir;
+    std::string table = "project,width,height\n"; // for more than a pipe holds
+    for (int i = 0; i < 60; ++i)
+        table += "kneeling-pad,16,9\n";
+    dir.write("t.csv", table);
+    const outcome o = dir.run("--table t.csv >&3", "mkfifo pipe; (exec 4<pipe) & exec 3>pipe;");
+    CHECK(o.status == 3);
+    CHECK_MESSAGE(o.complains("cannot write the standard output: Broken pipe"), o.err);
+}
+
+TEST_CASE("a stream that is closed is not taken for the next file that is opened") {
+    const scratch dir;
+    CHECK(dir.run("--project kneeling-pad --out here >&-").status == 3);
+    CHECK(dir.files("here").empty());
+    CHECK(dir.run("--project kneeling-pad --quiet --out here >&- <&- 2>&-").status == 0);
+    CHECK(dir.read("here/kneeling-pad.txt").substr(0, 12) == "Kneeling pad");
 }

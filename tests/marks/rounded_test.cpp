@@ -191,8 +191,32 @@ TEST_CASE("how far a mark of a billion is off is known at once, and is what the 
     // Parts of 4/3 graduations: a third off at most. Three marks reach both remainders, and so do many.
     for (const std::int64_t parts : {4, 5, 7, 1000})
         CHECK(rounded<inch>(length_of<inch>({4 * parts, 3}), parts, 1_in).farthest_off() == length_of<inch>({1, 3}));
-    // Parts of 1 in and a 10^8-th: more remainders than the 10^7 marks, and too many to look at.
-    CHECK_THROWS_AS(
-        rounded<inch>(length_of<inch>({1'000'000'010'000'000, 100'000'000}), 10'000'000, 1_in).farthest_off(),
-        marks_error);
+    // Parts of 1 in and a 10^8-th: each mark is a 10^8-th further off, and the last of 10^7 the farthest.
+    CHECK(rounded<inch>(length_of<inch>({1'000'000'010'000'000, 100'000'000}), 10'000'000, 1_in).farthest_off() ==
+          length_of<inch>({9'999'999, 100'000'000}));
+    // Parts of 1 in and 3/5500000: of 2749998 and 2750001 parts of 5500000, the latter is nearer to half.
+    CHECK(rounded<inch>(length_of<inch>({22'000'012, 11}), 2'000'000, 1_in).farthest_off() ==
+          length_of<inch>({2'749'999, 5'500'000}));
+}
+
+TEST_CASE("the first multiple that leaves a remainder within bounds is the one that counting up finds") {
+    sampler random(4207);
+    for (int i = 0; i < 20'000; ++i) {
+        const std::int64_t modulus = random.between(2, 400), by = random.between(0, modulus - 1);
+        const std::int64_t low = random.between(1, modulus - 1), high = random.between(low, modulus - 1);
+        std::int64_t first = 0; // remainders come again after `modulus` multiples
+        for (std::int64_t k = 1; k < modulus && first == 0; ++k)
+            if (k * by % modulus >= low && k * by % modulus <= high)
+                first = k;
+        REQUIRE(detail::first_multiple_within({by, modulus}, low, high) == first);
+    }
+    // Near the end of 64 bits, and against GMP: one remainder has one multiple, the inverse times it.
+    const std::int64_t prime = 9'223'372'036'854'775'783; // the largest prime below 2^63
+    for (int i = 0; i < 2000; ++i) {
+        const std::int64_t by = random.between(1, prime - 1), rest = random.between(1, prime - 1);
+        const std::int64_t k = detail::first_multiple_within({by, prime}, rest, rest);
+        REQUIRE(k > 0);
+        REQUIRE(k < prime);
+        REQUIRE(mpz_class(exact(k).get_num() * exact(by).get_num() % exact(prime).get_num()) == exact(rest).get_num());
+    }
 }

@@ -1,4 +1,4 @@
-// must-say: does_not_fit_64_bits
+// must-say: does_not_fit
 #include <turncloth.hpp>
 
 using namespace turncloth;

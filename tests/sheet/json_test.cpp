@@ -51,3 +51,28 @@ TEST_CASE("words of any kind come back as they were, and an empty list is a list
         CHECK(j[list] == nlohmann::json::array());
     CHECK(j["pieces"][0]["lines"] == nlohmann::json::array());
 }
+
+TEST_CASE("whatever its names hold, a sheet and each part of it is dumped") {
+    const std::string bad = "caf\xE9";
+    project<inch> p(bad, finished_size(9_in, 6_in));
+    auto& back = p.add({"back", bad, panel(p.finished(), all_round(seam("1/2"_in)))});
+    back.mark(bad, edge::left, at<finished_edge>(3_in));
+    p.add({"strip", bad, panel(p.finished())}).lies_inside(back);
+    p.add(meeting<inch>{"back", "strip", edge::left, 6_in, 5_in, 2});
+    p.add(notion<inch>(bad).number(bad, 2));
+    p.prepare(bad).caution(bad, caution::work::cutting);
+    auto s = sheet_of(p);
+    s.warnings.push_back(bad);
+    s.bulk.push_back({});
+    s.bulk.back().piece = bad;
+    const std::string shown = "caf\xEF\xBF\xBD"; // U+FFFD
+    CHECK(to_json(s).at("name") == shown);
+    CHECK(to_json(s.pieces.at(0)).at("material") == shown);
+    CHECK(to_json(s).dump().find(bad) == std::string::npos);
+    std::string parts = to_json(s.pieces.at(0)).dump() + to_json(s.pieces.at(0).lines.back()).dump() +
+                        to_json(s.meetings.at(0)).dump() + to_json(s.notions.at(0)).dump() +
+                        to_json(s.bulk.back()).dump();
+    for (const sheet_caution& c : s.cautions)
+        parts += to_json(c).dump();
+    CHECK(parts.find(shown) != std::string::npos);
+}

@@ -118,3 +118,31 @@ TEST_CASE("warnings and meetings have a place of their own") {
     CHECK(text.find("\n  fullness 1 3/7 (about 1.43), extra in each span: 3 in\n") != std::string::npos);
     CHECK(text.find("every edge, single-turned hem: fold at 1 in; stitch at 2 in\n") != std::string::npos);
 }
+
+TEST_CASE("no name makes a line of its own, or drives a terminal") {
+    const std::string bad = "x\n  outer, 1 of gold: 5 x 5 in\r\x1B[2J\xE9";
+    project<inch> p(bad, finished_size(9_in, 6_in));
+    auto& back = p.add({"outer", bad + "cloth", panel(p.finished(), all_round(seam("1/2"_in)))});
+    back.mark(bad, edge::left, at<finished_edge>(3_in));
+    p.add({"lining", "cotton", panel(p.finished())}).lies_inside(back);
+    p.add(notion<inch>(bad).number(bad, 2));
+    p.prepare(bad).caution(bad, caution::work::cutting);
+    auto named = p;
+    named.add({bad, "cotton", panel(p.finished())});
+    try {
+        static_cast<void>(sheet_of(named));
+        FAIL("a piece of that name is refused");
+    } catch (const error& refused) {
+        CHECK(std::string(refused.what()).find("the name of a piece is one line of plain text: \"x   outer") !=
+              std::string::npos);
+    }
+    auto plain = sheet_of(p);
+    plain.warnings.push_back(bad);
+    const std::string text = to_text(plain);
+    for (std::size_t at = 0, end = 0; at < text.size(); at = end + 1) {
+        end = text.find('\n', at);
+        const std::string line = text.substr(at, end - at);
+        CHECK_MESSAGE(!unfit_at(line), line);
+        CHECK(line.find("  outer, 1 of gold") != 0);
+    }
+}

@@ -92,8 +92,9 @@ struct remnant_yield {
     bool proved_best() const { return count == at_most; }
 };
 
-/// How many times all the pieces of one thing can be had from the remnants. Throws lay_error for a thing of no pieces,
-/// or with a quantity or a remnant that is none.
+/// How many times all the pieces of one thing can be had from the remnants: looked for up to as many as have
+/// `most_pieces_of_a_lay` pieces together, whatever the bound. Throws lay_error for a thing of no pieces, or with a
+/// quantity or a remnant that is none.
 template <length_unit Unit>
 remnant_yield things_from(const std::vector<cloth_piece<Unit>>& one_thing,
                           const std::type_identity_t<std::vector<remnant<Unit>>>& remnants,
@@ -104,7 +105,10 @@ remnant_yield things_from(const std::vector<cloth_piece<Unit>>& one_thing,
     detail::check_quantities(one_thing);
     detail::check_remnants(remnants);
     remnant_yield yield{0, detail::most_things<Unit>(one_thing, remnants)};
-    std::int64_t refused = yield.at_most + 1, refuted = refused;
+    std::int64_t in_one = 0;
+    for (const cloth_piece<Unit>& p : one_thing)
+        in_one += p.quantity;
+    std::int64_t refused = std::min(yield.at_most, detail::most_pieces_of_a_lay / in_one) + 1;
     while (yield.count + 1 < refused) {
         const std::int64_t n = yield.count + (refused - yield.count) / 2;
         std::vector<cloth_piece<Unit>> all = one_thing;
@@ -113,9 +117,8 @@ remnant_yield things_from(const std::vector<cloth_piece<Unit>>& one_thing,
         const detail::shared_out found = detail::remnant_search<Unit>(all, remnants, nullptr, effort).share_out();
         (found == detail::shared_out::all ? yield.count : refused) = n;
         if (found == detail::shared_out::refuted)
-            refuted = n;
+            yield.at_most = n - 1;
     }
-    yield.at_most = refuted - 1;
     return yield;
 }
 

@@ -19,6 +19,29 @@
 
 namespace turncloth {
 
+namespace detail {
+
+/// 0 <= by < modulus.
+struct residue {
+    std::int64_t by, modulus;
+};
+
+/// The least k above 0 with low <= k by mod modulus <= high, for 0 < low <= high < modulus; 0 where there is none. If no
+/// multiple of `by` itself lies there, the multiples round the modulus must make up for it: k by - y modulus lies there
+/// just where y modulus mod by is from -high to -low, which is the same question of smaller numbers, as in Euclid's
+/// algorithm, and the least y has the least k.
+constexpr std::int64_t first_multiple_within(const residue& r, std::int64_t low, std::int64_t high) noexcept {
+    if (r.by == 0)
+        return 0;
+    const std::int64_t k = (low - 1) / r.by + 1;
+    if (k <= high / r.by)
+        return k;
+    const std::int64_t y = first_multiple_within({r.modulus % r.by, r.by}, r.by - high % r.by, r.by - low % r.by);
+    return y == 0 ? 0 : static_cast<std::int64_t>((int128{y} * r.modulus + low - 1) / r.by + 1);
+}
+
+} // namespace detail
+
 /// The n - 1 inner marks of a span, rounded to a graduation (a half goes to the even one). Throws marks_error as
 /// `divided`, and where a part is less than the graduation, so that two marks, or a mark and an end, could fall on one;
 /// range_error for a graduation that is not above zero.
@@ -51,22 +74,21 @@ public:
     }
 
     /// The largest distance of a mark from its exact place: at most half a graduation. With a part of p/q graduations in
-    /// lowest terms, mark k lies k p mod q q-ths past a graduation, and q - 1 marks and more reach every remainder: then
-    /// the nearest to q/2 is the farthest off. Fewer are looked at one by one; throws marks_error for more than a million
-    /// of those.
+    /// lowest terms, mark k lies k p mod q q-ths past a graduation, so it is d q-ths off or more where that remainder is
+    /// from d to q - d. The largest d that some mark reaches is found by halving: a few thousand divisions, however many
+    /// marks there are.
     constexpr length<Unit> farthest_off() const {
         if (size() == 0)
             return {};
-        const std::int64_t q = denominator(detail::steps_in(exact_.step().value(), graduation_.value()));
-        if (size() >= q - 1)
-            return graduation_ * fraction(q / 2, q);
-        require_at_most<marks_error>(size(), std::int64_t{1'000'000},
-                                     "the number of marks that are looked at one by one");
-        length<Unit> most;
-        for (std::int64_t k = 0; k < size(); ++k)
-            if (const length<Unit> off = abs((*this)[k] - exact_[k]); off > most)
-                most = off;
-        return most;
+        const fraction part = detail::steps_in(exact_.step().value(), graduation_.value());
+        const std::int64_t q = denominator(part);
+        std::int64_t reached = 0, beyond = q / 2 + 1;
+        while (beyond - reached > 1) {
+            const std::int64_t d = reached + (beyond - reached) / 2;
+            const std::int64_t first = detail::first_multiple_within({numerator(part) % q, q}, d, q - d);
+            (first > 0 && first <= size() ? reached : beyond) = d;
+        }
+        return graduation_ * fraction(reached, q);
     }
 
 private:

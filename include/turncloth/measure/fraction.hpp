@@ -16,7 +16,7 @@
 
 #include <turncloth/measure/detail/bits.hpp>
 #include <turncloth/measure/detail/please.hpp>
-#include <turncloth/measure/detail/wide.hpp>
+#include <turncloth/measure/detail/rational.hpp>
 #include <turncloth/measure/error.hpp>
 
 #include <compare>
@@ -31,42 +31,28 @@ namespace turncloth {
 
 namespace detail {
 
-constexpr std::uint64_t magnitude(std::int64_t n) noexcept {
-    return n < 0 ? std::uint64_t{0} - static_cast<std::uint64_t>(n) : static_cast<std::uint64_t>(n);
-}
+/// The integers of a fraction.
+struct width_64 {
+    using whole = std::int64_t;
+    using count = std::uint64_t;
+    using wide = int128;
+    using wide_count = uint128;
+    static constexpr int bits = 64;
 
-/// Greatest common divisor by halving and subtracting; gcd(0, b) = b. Without a branch on which operand is larger, as
-/// that cannot be predicted: `sign` is all ones where the difference is below zero, and |a - b| = (a - b ^ sign) -
-/// sign.
-constexpr std::uint64_t gcd(std::uint64_t a, std::uint64_t b) noexcept {
-    if (a == 0 || b == 0)
-        return a | b;
-    const int shared = trailing_zeros(a | b);
-    a >>= trailing_zeros(a);
-    b >>= trailing_zeros(b);
-    while (a != b) {
-        const std::uint64_t difference = a - b;
-        const std::uint64_t sign = std::uint64_t{0} - static_cast<std::uint64_t>(a < b);
-        b += difference & sign; // the smaller one
-        a = ((difference ^ sign) - sign) >> trailing_zeros(difference);
+    static constexpr int trailing_zeros(count n) noexcept { return detail::trailing_zeros(n); }
+
+    // Not constexpr, so that a constant expression that needs it does not compile, and the compiler prints its name.
+    // Out of line, as every operation calls it.
+    [[noreturn, gnu::cold, gnu::noinline]] static void does_not_fit() {
+        does_not_fit("the result of an exact calculation");
     }
-    return a << shared;
-}
+    [[noreturn, gnu::cold, gnu::noinline]] static void does_not_fit(const std::string& value) {
+        detail::refuse<overflow_error>(value +
+                                       " does not fit a fraction: numerator and denominator are 64-bit integers");
+    }
+};
 
-/// Brings total / under, the sum of a/b and c/d in lowest terms with total = a d + c b and under = b d, to lowest
-/// terms. With g = gcd(b, d) it is t / (b/g * d), t = a (d/g) + c (b/g), and only factors of g can still be shared,
-/// since a prime of b/g divides neither a nor d/g, and likewise for d/g.
-template <class Whole>
-constexpr void reduce_sum(Whole& total, Whole& under, std::int64_t b, std::int64_t d) noexcept {
-    const auto g = static_cast<std::int64_t>(gcd(static_cast<std::uint64_t>(b), static_cast<std::uint64_t>(d)));
-    if (g == 1)
-        return;
-    total /= g;
-    const auto rest = static_cast<std::int64_t>(total % g);
-    const auto shared = static_cast<std::int64_t>(gcd(magnitude(rest), static_cast<std::uint64_t>(g)));
-    total /= shared;
-    under /= Whole{g} * shared;
-}
+constexpr std::uint64_t magnitude(std::int64_t n) noexcept { return magnitude_of<width_64>(n); }
 
 constexpr bool fits(int128 n) noexcept {
     return n >= std::numeric_limits<std::int64_t>::min() && n <= std::numeric_limits<std::int64_t>::max();
@@ -83,9 +69,9 @@ public:
     /// Whole numbers convert without ceremony. Throws overflow_error for an unsigned value above the signed range.
     template <std::integral Integer>
         requires(!std::same_as<Integer, bool>)
-    constexpr fraction(Integer whole) : numerator_(static_cast<std::int64_t>(whole)) {
+    constexpr fraction(Integer whole) : terms_{static_cast<std::int64_t>(whole), 1} {
         if (!std::in_range<std::int64_t>(whole))
-            does_not_fit_64_bits(std::to_string(whole));
+            detail::width_64::does_not_fit(std::to_string(whole));
     }
 
     template <std::floating_point Real,
@@ -97,57 +83,37 @@ public:
     constexpr fraction(std::int64_t numerator, std::int64_t denominator) {
         if (denominator == 0)
             denominator_is_zero(numerator);
-        // Magnitudes, since the shared factor itself may be 2^63 and a sign may have to change.
-        const std::uint64_t over = detail::magnitude(numerator), under = detail::magnitude(denominator);
-        const std::uint64_t shared = detail::gcd(over, under);
-        *this = made((numerator < 0) != (denominator < 0), over / shared, under / shared);
+        terms_ = terms::reduced(numerator, denominator);
     }
 
-    friend constexpr std::int64_t numerator(fraction x) noexcept { return x.numerator_; }
-    friend constexpr std::int64_t denominator(fraction x) noexcept { return x.denominator_; }
+    friend constexpr std::int64_t numerator(fraction x) noexcept { return x.terms_.over; }
+    friend constexpr std::int64_t denominator(fraction x) noexcept { return x.terms_.under; }
 
     friend constexpr bool operator==(fraction, fraction) noexcept = default;
 
-    /// Cross products of 64-bit integers fit 128 bits, so a comparison has no case that fails.
+    friend constexpr bool operator<(fraction x, fraction y) noexcept { return terms::is_below(x.terms_, y.terms_); }
+    friend constexpr bool operator>(fraction x, fraction y) noexcept { return y < x; }
+    friend constexpr bool operator<=(fraction x, fraction y) noexcept { return !(y < x); }
+    friend constexpr bool operator>=(fraction x, fraction y) noexcept { return !(x < y); }
     friend constexpr std::strong_ordering operator<=>(fraction x, fraction y) noexcept {
-        const auto left = detail::int128{x.numerator_} * y.denominator_;
-        const auto right = detail::int128{y.numerator_} * x.denominator_;
-        return left < right ? std::strong_ordering::less
-                            : (left > right ? std::strong_ordering::greater : std::strong_ordering::equal);
+        return x == y  ? std::strong_ordering::equal
+               : x < y ? std::strong_ordering::less
+                       : std::strong_ordering::greater;
     }
 
     friend constexpr fraction operator+(fraction x) noexcept { return x; }
-
-    friend constexpr fraction operator-(fraction x) {
-        return made(x.numerator_ > 0, detail::magnitude(x.numerator_), detail::magnitude(x.denominator_));
-    }
-
-    friend constexpr fraction operator+(fraction x, fraction y) {
-        if (are_small(x, y)) [[likely]]
-            return small_sum(x, y, x.numerator_ * y.denominator_ + y.numerator_ * x.denominator_);
-        return large_sum(x, y, wide(x.numerator_) * y.denominator_ + wide(y.numerator_) * x.denominator_);
-    }
-
+    friend constexpr fraction operator-(fraction x) { return fraction(terms::negative(x.terms_)); }
+    friend constexpr fraction operator+(fraction x, fraction y) { return fraction(terms::sum(x.terms_, y.terms_)); }
     friend constexpr fraction operator-(fraction x, fraction y) {
-        if (are_small(x, y)) [[likely]]
-            return small_sum(x, y, x.numerator_ * y.denominator_ - y.numerator_ * x.denominator_);
-        return large_sum(x, y, wide(x.numerator_) * y.denominator_ - wide(y.numerator_) * x.denominator_);
+        return fraction(terms::difference(x.terms_, y.terms_));
     }
-
-    friend constexpr fraction operator*(fraction x, fraction y) {
-        if (are_small(x, y)) [[likely]] {
-            const std::int64_t under = x.denominator_ * y.denominator_;
-            if (is_power_of_two(under))
-                return halved(x.numerator_ * y.numerator_, under);
-        }
-        return product(x, y.numerator_, y.denominator_);
-    }
+    friend constexpr fraction operator*(fraction x, fraction y) { return fraction(terms::product(x.terms_, y.terms_)); }
 
     /// Throws zero_denominator_error too.
     friend constexpr fraction operator/(fraction x, fraction y) {
-        if (y.numerator_ == 0)
+        if (y.terms_.over == 0)
             division_by_zero();
-        return product(x, y.denominator_, y.numerator_);
+        return fraction(terms::quotient(x.terms_, y.terms_));
     }
 
     constexpr fraction& operator+=(fraction y) { return *this = *this + y; }
@@ -159,15 +125,10 @@ public:
     friend constexpr fraction reciprocal(fraction x) { return fraction(1) / x; }
 
 private:
-    struct lowest_terms {};
-    constexpr fraction(lowest_terms, std::int64_t n, std::int64_t d) noexcept : numerator_(n), denominator_(d) {}
+    using terms = detail::rational<detail::width_64>;
+    constexpr explicit fraction(terms lowest) noexcept : terms_(lowest) {}
 
     // Not constexpr, so that a constant expression that needs one does not compile, and the compiler prints its name.
-    [[noreturn, gnu::cold]] static void does_not_fit_64_bits(const std::string& value) {
-        detail::refuse<overflow_error>(value +
-                                       " does not fit a fraction: numerator and denominator are 64-bit integers");
-    }
-
     [[noreturn, gnu::cold]] static void denominator_is_zero(std::int64_t numerator) {
         detail::refuse<zero_denominator_error>(std::to_string(numerator) +
                                                "/0 is not a number: the denominator must not be zero");
@@ -176,68 +137,7 @@ private:
         detail::refuse<zero_denominator_error>("division by zero: the divisor must not be zero");
     }
 
-    /// Numerators from -2^30 to 2^30 and denominators below 2^31, as nearly all are: then the product of two parts, and
-    /// the sum of two such products, are below 2^62. All four are tested at once.
-    static constexpr bool are_small(fraction x, fraction y) noexcept {
-        constexpr std::uint64_t limit = std::uint64_t{1} << 30;
-        const std::uint64_t a = static_cast<std::uint64_t>(x.numerator_) + limit;
-        const std::uint64_t c = static_cast<std::uint64_t>(y.numerator_) + limit;
-        const auto b = static_cast<std::uint64_t>(x.denominator_), d = static_cast<std::uint64_t>(y.denominator_);
-        return (a | b | c | d) >> 31 == 0;
-    }
-
-    static constexpr detail::int128 wide(std::int64_t n) noexcept { return n; }
-
-    /// The one gate to 64 bits for results that may be too large: over / under in lowest terms, with its sign.
-    static constexpr fraction made(bool negative, detail::uint128 over, detail::uint128 under) {
-        constexpr auto largest = static_cast<std::uint64_t>(std::numeric_limits<std::int64_t>::max());
-        if (over > largest + (negative ? 1U : 0U) || under > largest)
-            does_not_fit_64_bits("the result of an exact calculation");
-        const auto size = static_cast<std::uint64_t>(over);
-        return fraction(lowest_terms{}, static_cast<std::int64_t>(negative ? std::uint64_t{0} - size : size),
-                        static_cast<std::int64_t>(under));
-    }
-
-    static constexpr bool is_power_of_two(std::int64_t n) noexcept { return (n & (n - 1)) == 0; }
-
-    /// n / d for a power of two d: they can only share a power of two, which is found by counting and needs no
-    /// division.
-    static constexpr fraction halved(std::int64_t n, std::int64_t d) noexcept {
-        const int shared = detail::trailing_zeros(static_cast<std::uint64_t>(n | d));
-        return fraction(lowest_terms{}, n >> shared, d >> shared);
-    }
-
-    /// `total` is the numerator over the product of the denominators. That is a power of two exactly where both are:
-    /// halves, quarters, ... as on an inch ruler.
-    static constexpr fraction small_sum(fraction x, fraction y, std::int64_t total) noexcept {
-        std::int64_t under = x.denominator_ * y.denominator_;
-        if (is_power_of_two(under))
-            return halved(total, under);
-        detail::reduce_sum(total, under, x.denominator_, y.denominator_);
-        return fraction(lowest_terms{}, total, under);
-    }
-
-    /// The same for numbers of any size: |total| < 2^127.
-    static constexpr fraction large_sum(fraction x, fraction y, detail::int128 total) {
-        detail::int128 under = wide(x.denominator_) * y.denominator_;
-        detail::reduce_sum(total, under, x.denominator_, y.denominator_);
-        const bool negative = total < 0;
-        return made(negative, static_cast<detail::uint128>(negative ? -total : total),
-                    static_cast<detail::uint128>(under));
-    }
-
-    /// x * n/d for n/d in lowest terms, d of either sign but not 0. Reduced crosswise before multiplying, so that the
-    /// products are in lowest terms already.
-    static constexpr fraction product(fraction x, std::int64_t n, std::int64_t d) {
-        const std::uint64_t a = detail::magnitude(x.numerator_), b = detail::magnitude(x.denominator_);
-        const std::uint64_t c = detail::magnitude(n), e = detail::magnitude(d);
-        const std::uint64_t first = detail::gcd(a, e), second = detail::gcd(c, b);
-        return made(((x.numerator_ < 0) != (n < 0)) != (d < 0), detail::uint128{a / first} * (c / second),
-                    detail::uint128{b / second} * (e / first));
-    }
-
-    std::int64_t numerator_ = 0;
-    std::int64_t denominator_ = 1;
+    terms terms_{0, 1};
 };
 
 constexpr bool is_whole(fraction x) noexcept { return denominator(x) == 1; }
@@ -246,14 +146,12 @@ constexpr fraction abs(fraction x) { return numerator(x) < 0 ? -x : x; }
 
 /// The largest whole number not above x.
 constexpr std::int64_t floor(fraction x) noexcept {
-    const std::int64_t toward_zero = numerator(x) / denominator(x);
-    return toward_zero - (numerator(x) % denominator(x) < 0 ? 1 : 0);
+    return detail::rational<detail::width_64>::floor_of({numerator(x), denominator(x)});
 }
 
 /// The smallest whole number not below x.
 constexpr std::int64_t ceil(fraction x) noexcept {
-    const std::int64_t toward_zero = numerator(x) / denominator(x);
-    return toward_zero + (numerator(x) % denominator(x) > 0 ? 1 : 0);
+    return detail::rational<detail::width_64>::ceil_of({numerator(x), denominator(x)});
 }
 
 /// The nearest double up to the rounding of two conversions and one division (under 2 units in the last place).

@@ -59,7 +59,8 @@ constexpr divided_steps divide_steps(fraction x, fraction step) {
 /// 64 bits.
 constexpr std::int64_t shared_factor(int128 count, fraction step) noexcept {
     const auto rest = magnitude(static_cast<std::int64_t>(count % denominator(step)));
-    return static_cast<std::int64_t>(gcd(rest, static_cast<std::uint64_t>(denominator(step))));
+    return static_cast<std::int64_t>(
+        greatest_common_divisor<width_64>(rest, static_cast<std::uint64_t>(denominator(step))));
 }
 
 constexpr bool multiple_fits(int128 count, fraction step) noexcept {

@@ -15,10 +15,13 @@
 //    "steps": [{"pieces", "steps": [{"verb", "places": [{"piece", "side", "from", "at", ...}]}], "check", "sentences"}],
 //    "cautions": [], "warnings": [], "bulk": []}
 //
+// Texts are sound UTF-8 whatever was given (sound_text in measure/printable.hpp), so that dump() throws for none.
+//
 // Included by itself; it needs the header of JSON for Modern C++ (Debian: nlohmann-json3-dev), the library does not.
 #ifndef TURNCLOTH_SHEET_JSON_HPP
 #define TURNCLOTH_SHEET_JSON_HPP
 
+#include <turncloth/measure/printable.hpp>
 #include <turncloth/sheet/detail/json_of_steps.hpp>
 #include <turncloth/sheet/json_lengths.hpp>
 #include <turncloth/sheet/sheet.hpp>
@@ -27,9 +30,24 @@
 #include <nlohmann/json.hpp>
 
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace turncloth {
+
+namespace detail {
+
+/// With every text in it sound.
+inline json sound(json j) {
+    if (j.is_string())
+        return sound_text(j.get_ref<const std::string&>());
+    if (j.is_structured())
+        for (json& part : j)
+            part = sound(std::move(part));
+    return j;
+}
+
+} // namespace detail
 
 /// `only`, for a line that is not drawn from end to end, and `brought_to`, for a fold of a pleat, are left out elsewhere.
 template <length_unit Unit>
@@ -41,7 +59,7 @@ json to_json(const sheet_line<Unit>& l) {
         j["only"].push_back({{"at", name_of(t.at)}, {"size", to_json(t.size)}});
     if (l.brought_to)
         j["brought_to"] = to_json(*l.brought_to);
-    return j;
+    return detail::sound(std::move(j));
 }
 
 template <length_unit Unit>
@@ -69,7 +87,7 @@ json to_json(const sheet_piece<Unit>& p) {
     j["lines"] = json::array();
     for (const sheet_line<Unit>& l : p.lines)
         j["lines"].push_back(to_json(l));
-    return j;
+    return detail::sound(std::move(j));
 }
 
 template <length_unit Unit>
@@ -78,11 +96,11 @@ json to_json(const sheet_meeting<Unit>& m) {
     for (std::int64_t k = 1; k <= m.marks.spans(); ++k)
         marks.push_back({{"longer", to_json(m.marks.mark_on_long(k).from_datum())},
                          {"shorter", to_json(m.marks.mark_on_short(k).from_datum())}});
-    return {{"longer", m.made_from.longer},
-            {"shorter", m.made_from.shorter},
-            {"from", name_of(m.made_from.from)},
-            {"fullness", to_text(m.marks.fullness())},
-            {"marks", marks}};
+    return detail::sound({{"longer", m.made_from.longer},
+                          {"shorter", m.made_from.shorter},
+                          {"from", name_of(m.made_from.from)},
+                          {"fullness", to_text(m.marks.fullness())},
+                          {"marks", marks}});
 }
 
 template <length_unit Unit>
@@ -98,7 +116,7 @@ json to_json(const notion<Unit>& n) {
             j["amount"] = to_json(d.amount);
         details.push_back(j);
     }
-    return {{"name", n.name()}, {"details", details}};
+    return detail::sound({{"name", n.name()}, {"details", details}});
 }
 
 template <length_unit Unit>
@@ -109,10 +127,12 @@ json to_json(const bulk_warning<Unit>& w) {
     if (w.mitre_leg)
         j["mitre_leg"] = to_json(*w.mitre_leg);
     j["sentence"] = w.what();
-    return j;
+    return detail::sound(std::move(j));
 }
 
-inline json to_json(const sheet_caution& c) { return {{"at", detail::heading_of(c.at)}, {"sentence", c.sentence}}; }
+inline json to_json(const sheet_caution& c) {
+    return detail::sound({{"at", detail::heading_of(c.at)}, {"sentence", c.sentence}});
+}
 
 template <length_unit Unit>
 json to_json(const sheet<Unit>& s) {
@@ -122,15 +142,16 @@ json to_json(const sheet<Unit>& s) {
             j.push_back(to_json(item));
         return j;
     };
-    return {{"name", s.name},
-            {"finished", {{"width", to_json(s.finished.width())}, {"height", to_json(s.finished.height())}}},
-            {"pieces", all(s.pieces)},
-            {"meetings", all(s.meetings)},
-            {"notions", all(s.notions)},
-            {"steps", detail::json_of_steps(s.steps)},
-            {"cautions", all(s.cautions)},
-            {"warnings", s.warnings},
-            {"bulk", all(s.bulk)}};
+    return detail::sound(
+        {{"name", s.name},
+         {"finished", {{"width", to_json(s.finished.width())}, {"height", to_json(s.finished.height())}}},
+         {"pieces", all(s.pieces)},
+         {"meetings", all(s.meetings)},
+         {"notions", all(s.notions)},
+         {"steps", detail::json_of_steps(s.steps)},
+         {"cautions", all(s.cautions)},
+         {"warnings", s.warnings},
+         {"bulk", all(s.bulk)}});
 }
 
 TURNCLOTH_ONCE(json to_json(const sheet<inch>&));

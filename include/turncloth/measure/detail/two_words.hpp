@@ -15,7 +15,6 @@
 #include <compare>
 #include <concepts>
 #include <cstdint>
-#include <utility>
 
 namespace turncloth::detail {
 
@@ -27,7 +26,8 @@ public:
     constexpr two_words() noexcept = default;
     template <std::integral Whole>
     constexpr two_words(Whole n) noexcept // implicit, as a narrower number is wherever a wider one is wanted
-        : low_(static_cast<std::uint64_t>(n)), high_(std::cmp_less(n, 0) ? ~std::uint64_t{0} : 0) {}
+        : low_(static_cast<std::uint64_t>(n)),
+          high_(std::signed_integral<Whole> && n < Whole{} ? ~std::uint64_t{0} : 0) {}
     constexpr explicit two_words(two_words<!Signed> n) noexcept : low_(n.low_), high_(n.high_) {}
     constexpr explicit two_words(double d) noexcept;
 

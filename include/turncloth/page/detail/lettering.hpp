@@ -13,6 +13,7 @@
 #ifndef TURNCLOTH_PAGE_DETAIL_LETTERING_HPP
 #define TURNCLOTH_PAGE_DETAIL_LETTERING_HPP
 
+#include <turncloth/measure/printable.hpp>
 #include <turncloth/measure/require.hpp>
 #include <turncloth/page/page.hpp>
 
@@ -30,22 +31,9 @@ inline constexpr double line_height = 3.8, small_line_height = 3.2; // baseline 
 
 /// The first character of `text`, one to four bytes of UTF-8; empty where they are not a character of XML 1.0.
 inline std::string_view first_character(std::string_view text) {
-    const auto byte = [&](std::size_t i) { return static_cast<unsigned char>(text[i]); };
-    const std::size_t size = byte(0) < 0x80 ? 1 : (byte(0) < 0xE0 ? 2 : (byte(0) < 0xF0 ? 3 : 4));
-    if (size > text.size() || (byte(0) >= 0x80 && byte(0) < 0xC2) || byte(0) > 0xF4)
-        return {};
-    unsigned long code = size == 1 ? byte(0) : byte(0) & (0xFFU >> (size + 1));
-    for (std::size_t i = 1; i < size; ++i) {
-        if ((byte(i) & 0xC0U) != 0x80U)
-            return {};
-        code = code << 6U | (byte(i) & 0x3FU);
-    }
-    constexpr unsigned long shortest[] = {0x20, 0x80, 0x800, 0x10000}; // below this a longer form is a broken one
-    const bool space = code == '\t' || code == '\n' || code == '\r';
-    const bool surrogate = code >= 0xD800 && code <= 0xDFFF;
-    if ((code < shortest[size - 1] && !space) || surrogate || code == 0xFFFE || code == 0xFFFF || code > 0x10FFFF)
-        return {};
-    return text.substr(0, size);
+    const character c = first_of(text);
+    const bool space = c.code == '\t' || c.code == '\n' || c.code == '\r';
+    return (c.code < 0x20 && !space) || c.code == 0xFFFE || c.code == 0xFFFF ? std::string_view() : c.bytes;
 }
 
 /// Calls `use` with each character in turn, U+FFFD in place of each byte that belongs to none.

@@ -5,9 +5,9 @@
 #ifndef TURNCLOTH_SHEET_DETAIL_PIECES_HPP
 #define TURNCLOTH_SHEET_DETAIL_PIECES_HPP
 
+#include <turncloth/measure/printable.hpp>
 #include <turncloth/sheet/detail/draft.hpp>
 
-#include <algorithm>
 #include <string>
 #include <utility>
 
@@ -164,8 +164,8 @@ template <length_unit Unit>
 void check_name(sheet_draft<Unit>& draft, const std::string& name) {
     if (name.empty())
         draft.refuse({"a piece has no name"}, {.kind = fault::missing, .what = "the name of a piece"});
-    else if (std::any_of(name.begin(), name.end(), [](char c) { return c >= 0 && c < ' '; }))
-        draft.refuse({"the name of a piece is one line of plain text: ", in_quotes(name), " is not"},
+    else if (unfit_at(name))
+        draft.refuse({"the name of a piece is one line of plain text: ", in_quotes(fit_to_print(name)), " is not"},
                      {.kind = fault::unsuitable, .what = "the name of a piece", .where = name});
     else if (draft.find(name) != nullptr)
         draft.refuse({"two pieces are named ", named(name)},

@@ -3,6 +3,7 @@
 #define TURNCLOTH_SHEET_DETAIL_WRITING_HPP
 
 #include <turncloth/making/work_words.hpp>
+#include <turncloth/measure/printable.hpp>
 #include <turncloth/sheet/bulk.hpp>
 #include <turncloth/sheet/detail/kinds.hpp>
 
@@ -47,9 +48,9 @@ public:
     }
 
 private:
-    /// Lengths as the ruler shows them.
+    /// Lengths as the ruler shows them. Names come from anywhere: none makes another line.
     void line(std::size_t depth, text_parts parts) {
-        text_.append(2 * depth, ' ').append(sentence(parts, by_)).append("\n");
+        text_.append(2 * depth, ' ').append(fit_to_print(sentence(parts, by_))).append("\n");
     }
 
     void heading(text_parts parts) {

@@ -5,8 +5,8 @@
 //   version_text(program)    "turncloth_sheets 1.2.0"
 //   refused_by(read)         a check of CLI11's: the reason why read(text) refuses a text
 //   named_units()            for --units
-#ifndef TURNCLOTH_EXAMPLES_SHEETS_ASKED_HPP
-#define TURNCLOTH_EXAMPLES_SHEETS_ASKED_HPP
+#ifndef TURNCLOTH_EXAMPLES_COMMAND_ASKED_HPP
+#define TURNCLOTH_EXAMPLES_COMMAND_ASKED_HPP
 
 #include <turncloth/measure/error.hpp>
 #include <turncloth/measure/write.hpp>

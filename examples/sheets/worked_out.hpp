@@ -1,0 +1,97 @@
+// A sheet with all that is written of it, made in memory: what takes the time, and may be done by any thread.
+//
+//   work_out(wanted, orders)     the text, and every file with what follows the sheet's name; or why it cannot be made
+#ifndef TURNCLOTH_EXAMPLES_SHEETS_WORKED_OUT_HPP
+#define TURNCLOTH_EXAMPLES_SHEETS_WORKED_OUT_HPP
+
+#include "cloth_to_buy.hpp"
+#include "command_line.hpp"
+#include "jobs.hpp"
+#include <turncloth/draw/lay.hpp>
+#include <turncloth/draw/piece.hpp>
+#include <turncloth/sheet/bulk.hpp>
+#include <turncloth/sheet/json.hpp>
+
+#include <cstddef>
+#include <string>
+#include <variant>
+#include <vector>
+
+namespace allotment {
+
+struct file_of_sheet {
+    std::string ending, content;
+};
+
+struct worked_out_sheet {
+    std::string refusal{}; ///< where it cannot be made
+    std::string text{};
+    std::vector<file_of_sheet> files{}; ///< none where no folder is given
+    std::size_t drawings = 0;
+};
+
+namespace detail {
+
+template <length_unit Unit>
+paper paper_for(const orders& o) {
+    const bool metric = o.paper.empty() ? metric_unit<Unit> : slug(o.paper) == "a4";
+    return metric ? paper::a4 : paper::letter;
+}
+
+template <length_unit Unit>
+cloth_sold<Unit> cloth_asked_for(const orders& o) {
+    cloth_sold<Unit> cloth;
+    if (!o.cloth_width.empty())
+        cloth.width = read_length<Unit>(o.cloth_width);
+    return cloth;
+}
+
+/// A dot parts a sheet's name from the rest, as no slug holds one; so no two sheets can write the same file.
+template <length_unit Unit>
+void add_files(worked_out_sheet& to, const sheet<Unit>& s, const std::vector<sheet_cloth<Unit>>& lays,
+               const orders& o) {
+    const drawing_options drawn{.project = s.name, .on = paper_for<Unit>(o)};
+    to.files.push_back({".txt", to.text});
+    if (o.json)
+        to.files.push_back({".json", to_json(s).dump(2) + "\n"});
+    for (const sheet_piece<Unit>& p : s.pieces)
+        to.files.push_back({"." + slug(p.made_from.name()) + ".svg", to_svg(page_of(p, o.by, drawn))});
+    // Left-overs are kept that would make another pocket.
+    const length<Unit> kept_from = by_edition<Unit>(6_in, 15_cm);
+    for (const sheet_cloth<Unit>& lay : lays)
+        to.files.push_back({".lay." + slug(lay.material) + ".svg",
+                            to_svg(page_of(lay, o.by, drawn, {.across = kept_from, .along = kept_from}))});
+    to.drawings = s.pieces.size() + lays.size();
+}
+
+template <length_unit Unit>
+worked_out_sheet work_out(const job& j, const finished_size<Unit>& finished, const orders& o) {
+    const cloth_sold<Unit> cloth = cloth_asked_for<Unit>(o);
+    sheet<Unit> s = sheet_for(j.project->which, finished, j.thickness, cloth);
+    const std::vector<sheet_cloth<Unit>> lays = add_cloth(s, cloth, j.project->hangs);
+    if (o.most_layers > 0)
+        s.bulk = bulk_warnings(s, o.most_layers);
+    if (!j.name.empty())
+        s.name = j.name + ": " + s.name;
+    worked_out_sheet all{.text = to_text(s, o.by)};
+    if (!o.out.empty())
+        add_files(all, s, lays, o);
+    return all;
+}
+
+} // namespace detail
+
+inline worked_out_sheet work_out(const wanted_sheet& wanted, const orders& o) {
+    if (!wanted.made_of)
+        return {.refusal = wanted.refusal};
+    const job& j = *wanted.made_of;
+    try {
+        return std::visit([&](const auto& finished) { return detail::work_out(j, finished, o); }, j.size);
+    } catch (const error& refused) {
+        return {.refusal = wanted.where + refused.what()};
+    }
+}
+
+} // namespace allotment
+
+#endif

@@ -1,0 +1,12 @@
+// The arithmetic of `fraction`, the same source, for every pair of fractions of 8 bits, with integers that notice when a
+// step leaves their range, against int.
+#include "narrow.hpp"
+
+TEST_CASE("every quotient of 8-bit integers, its sign, floor and ceiling are right, or refused where they do not fit") {
+    narrow_integers::check_each<8>();
+}
+
+TEST_CASE("every operation on every pair of 8-bit fractions is right, or refused where it does not fit") {
+    CHECK(narrow_integers::every_fraction<8>().size() > 19'000);
+    narrow_integers::check_every_pair<8>();
+}
