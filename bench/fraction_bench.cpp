@@ -1,10 +1,11 @@
 // fraction against boost::rational<std::int64_t>, GMP's mpq_class and double: the same inputs, the same loops.
 //
-// Ruler fractions have denominators 1, 2, 4, ... 64 and go up to 100; awkward ones have denominators up to 1000. Each
-// pass applies one operation to 4096 pairs; `chain` adds 4096 numbers one after another, so that each addition waits
-// for the one before. Every line of another type ends in `times_fraction`: how many times as long as `fraction` it
-// took.
+// Ruler fractions have denominators 1, 2, 4, ... 64 and go up to 100; awkward ones have denominators up to 1000; mixed
+// ones are of either kind. Each pass applies one operation to 4096 pairs; `chain` adds 4096 numbers one after another, so
+// that each addition waits for the one before, and `total` and `graduated_total` add the same with one result at the end.
+// Every line of another type ends in `times_fraction`: how many times as long as `fraction` it took.
 #include <turncloth/measure/fraction.hpp>
+#include <turncloth/measure/total.hpp>
 
 #include <benchmark/benchmark.h>
 #include <boost/rational.hpp>
@@ -32,6 +33,13 @@ struct ruler {
 struct awkward {
     static constexpr const char* name = "awkward";
     static std::int64_t denominator(std::mt19937& random) { return 1 + static_cast<std::int64_t>(random() % 1000); }
+};
+
+struct mixed {
+    static constexpr const char* name = "mixed";
+    static std::int64_t denominator(std::mt19937& random) {
+        return random() % 2 == 0 ? ruler::denominator(random) : awkward::denominator(random);
+    }
 };
 
 template <class Number>
@@ -64,6 +72,13 @@ struct add {
     template <class Number>
     static void apply(Number& result, const Number& a, const Number& b) {
         result = a + b;
+    }
+};
+struct subtract {
+    static constexpr const char* name = "subtract";
+    template <class Number>
+    static void apply(Number& result, const Number& a, const Number& b) {
+        result = a - b;
     }
 };
 struct multiply {
@@ -128,6 +143,28 @@ void chain(benchmark::State& state) {
     });
 }
 
+void chain_in_total(benchmark::State& state) {
+    const auto all = numbers<fraction, ruler>(3);
+    measure<turncloth::running_total<>>(state, "chain", [&] {
+        fraction sum = turncloth::total(all);
+        benchmark::DoNotOptimize(sum);
+    });
+}
+
+/// Of counts of 1/64, as one has them who measures on one ruler.
+void chain_on_one_ruler(benchmark::State& state) {
+    std::vector<std::int64_t> counts;
+    for (const fraction x : numbers<fraction, ruler>(3))
+        counts.push_back(floor(x * 64));
+    measure<turncloth::graduated_total<fraction>>(state, "chain", [&] {
+        turncloth::graduated_total sum(fraction(1, 64));
+        for (const std::int64_t count : counts)
+            sum += count;
+        fraction value = sum.value();
+        benchmark::DoNotOptimize(value);
+    });
+}
+
 template <class Operation, class Kind>
 void enter() {
     const auto with = [](const char* type, auto run) {
@@ -139,20 +176,26 @@ void enter() {
     with("double", each_pair<double, Operation, Kind>);
 }
 
+template <class Kind>
+void enter_kind() {
+    enter<add, Kind>();
+    enter<subtract, Kind>();
+    enter<multiply, Kind>();
+    enter<divide, Kind>();
+    enter<compare, Kind>();
+}
+
 // Entered before main, where Google Benchmark looks for them.
 const bool entered = [] { // NOLINT(cert-err58-cpp): nothing could be measured if this failed
-    enter<add, ruler>();
-    enter<multiply, ruler>();
-    enter<compare, ruler>();
-    enter<divide, ruler>();
+    enter_kind<ruler>();
     benchmark::RegisterBenchmark("add/chain/fraction", chain<fraction>);
+    benchmark::RegisterBenchmark("add/chain/total", chain_in_total);
+    benchmark::RegisterBenchmark("add/chain/graduated_total", chain_on_one_ruler);
     benchmark::RegisterBenchmark("add/chain/boost::rational", chain<boost_rational>);
     benchmark::RegisterBenchmark("add/chain/mpq_class", chain<mpq_class>);
     benchmark::RegisterBenchmark("add/chain/double", chain<double>);
-    enter<add, awkward>();
-    enter<multiply, awkward>();
-    enter<compare, awkward>();
-    enter<divide, awkward>();
+    enter_kind<awkward>();
+    enter_kind<mixed>();
     return true;
 }();
 

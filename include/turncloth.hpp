@@ -13,12 +13,12 @@
 //   sheet: bulk, making, notion, piece, project, sheet, text
 //
 // It leaves out, each to be included by itself or all with <turncloth/all.hpp>
-//   measure: format
+//   measure: format, total
 //   page: drawing, page, paper, svg, tiles
 //   panel: corner, folding, made_up, outline, polygon
 //   cloth: cutting_out, lay, off_cuts, remnants, stock, widths
-//   making: boxed, executed, fastenings, finishing, laying_on, lying, strip_pockets, zippers_over
-//   sheet: json, json_lengths, made_as, making_of, purchases
+//   making: boxed, executed, fastenings, finishing, laying_on, lying, ruled, strip_pockets, zippers_over
+//   sheet: json, json_lengths, made_as, making_of, on_ruler, purchases
 //   draw: folded, lay, outline, piece, stock
 #ifndef TURNCLOTH_HPP
 #define TURNCLOTH_HPP

@@ -17,8 +17,6 @@
 #include <turncloth/measure/printable.hpp>
 
 #include <CLI/CLI.hpp>
-#include <fcntl.h>
-#include <unistd.h>
 
 #include <csignal>
 #include <cstdio>
@@ -46,13 +44,6 @@ inline std::string lines_fit_to_print(std::string_view text) {
     return all;
 }
 
-/// A stream that is closed would lend its number to the next file that is opened, which would then be printed into.
-inline void keep_numbers_of_closed_streams() {
-    for (int number = STDIN_FILENO; number <= STDERR_FILENO; ++number)
-        if (::fcntl(number, F_GETFD) == -1)
-            ::open("/dev/null", number == STDOUT_FILENO ? O_RDONLY : O_RDWR); // what is printed is then refused
-}
-
 } // namespace detail
 
 inline void complain(const std::string& what) {
@@ -78,7 +69,6 @@ inline int say(const CLI::App& app, const CLI::ParseError& ended) {
 template <class Run>
 int at_work(int argc, char** argv, const char* name, Run run) {
     detail::program_name = name;
-    detail::keep_numbers_of_closed_streams();
     remove_unfinished_on_signals();
     for (const int signal : {SIGPIPE, SIGXFSZ}) // every write is looked at, and says why it failed
         std::signal(signal, SIG_IGN);

@@ -28,7 +28,7 @@ struct orders {
     std::int64_t most_layers = 0; ///< that the machine sews through; 0 where it is not said
     part share;                   ///< of the table
     std::size_t jobs = 1;         ///< threads that work
-    bool json = false, quiet = false, progress = false, replace = false;
+    bool json = false, quiet = false, progress = false, replace = false, exact = false;
 };
 
 namespace detail {
@@ -139,6 +139,10 @@ inline parsed<orders> parse(int argc, char** argv) {
         ->capture_default_str()
         ->check(refused_by(detail::read_graduation<centimetre>))
         ->type_name("LENGTH");
+    app.add_flag(
+        "--exact", o.exact,
+        "Work with exact lengths, and round each printed figure by itself: where not given, all is worked out on "
+        "the ruler, so that what is printed adds up");
     app.add_flag("--quiet", o.quiet, "Print no sheets: errors only");
     app.add_flag("--progress", o.progress, "Tell how far a long table is done, also where no terminal is watching");
 

@@ -4,13 +4,14 @@
 //
 //   cloth_sold<U>                          cloth as the shops have it
 //   usual_steps<U>()                       how cloth and ribbon are cut off for a buyer
-//   sewn_throughout<U>()                   the thread that every project counts
+//   sewn_throughout<U>(ruled)              the thread that every project counts
 //
 //   const auto seam = by_edition<Unit>("1/2"_in, "1.5"_cm);   // never 1.27 cm
 #ifndef TURNCLOTH_EXAMPLES_SHEETS_EDITION_HPP
 #define TURNCLOTH_EXAMPLES_SHEETS_EDITION_HPP
 
 #include <turncloth.hpp>
+#include <turncloth/making/ruled.hpp>
 
 #include <string>
 
@@ -38,8 +39,8 @@ struct cloth_sold {
 
 /// Every row with a lockstitch, sewn back over at both ends, and a quarter more for tails and breaks.
 template <length_unit Unit>
-sewing<Unit> sewn_throughout() {
-    return {stitch(301), by_edition<Unit>("1/2"_in, "1.2"_cm), fraction(1, 4),
+sewing<Unit> sewn_throughout(const ruled<Unit>& by = {}) {
+    return {stitch(301), by.given(by_edition<Unit>("1/2"_in, "1.2"_cm)), fraction(1, 4),
             by_edition<Unit>(as<inch>(100_yd), 10000_cm)};
 }
 

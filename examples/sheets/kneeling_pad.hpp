@@ -1,7 +1,8 @@
 // A boxed kneeling pad: a cover of a top, a base in two halves with a zipper between them, and an edging round the
 // sides; and what fills it.
 //
-//   kneeling_pad::make(finished, thickness, cloth)   the sheet for any finished size whose filling passes the zipper
+//   kneeling_pad::make(finished, thickness, cloth, graduation)   the sheet for any finished size whose filling passes the
+//                                  zipper, worked out on a ruler of that graduation; exact where none is given
 //
 // The zipper runs along the longer side. Where the filling would not pass it end on, the zipper is longer and the filling
 // is folded in half, and what is too thick for that is refused. The edging starts and ends at a corner, and is marked
@@ -9,8 +10,9 @@
 #ifndef TURNCLOTH_EXAMPLES_SHEETS_KNEELING_PAD_HPP
 #define TURNCLOTH_EXAMPLES_SHEETS_KNEELING_PAD_HPP
 
-#include "edition.hpp"
+#include "pad_shape.hpp"
 #include <turncloth/making/finishing.hpp>
+#include <turncloth/sheet/on_ruler.hpp>
 
 #include <algorithm>
 #include <array>
@@ -19,80 +21,6 @@
 #include <vector>
 
 namespace allotment {
-
-template <length_unit Unit>
-struct kneeling_pad_measures {
-    length<Unit> thickness = by_edition<Unit>("1 3/4"_in, "4.5"_cm); ///< where none is asked for
-    length<Unit> seam_allowance = by_edition<Unit>("1/2"_in, "1.5"_cm);
-
-    length<Unit> zipper_turn = by_edition<Unit>("3/4"_in, 2_cm);          ///< turned under beside the zipper
-    length<Unit> zipper_stitching = by_edition<Unit>("1/4"_in, "0.7"_cm); ///< from that fold
-    length<Unit> zipper_margin = by_edition<Unit>("1 1/2"_in, 4_cm);
-    length<Unit> least_margin = by_edition<Unit>(1_in, "2.5"_cm);    ///< where the filling needs a longer opening
-    length<Unit> zipper_ends = by_edition<Unit>("5/8"_in, "1.5"_cm); ///< of tape beyond the stops, old and new
-
-    length<Unit> stayed = by_edition<Unit>("7/16"_in, "1.3"_cm); ///< from the cut edge, at the edging's corners
-    length<Unit> stay = by_edition<Unit>(1_in, "2.5"_cm);        ///< to each side of a corner
-    length<Unit> clip = by_edition<Unit>("3/8"_in, "1.1"_cm);    ///< from the cut edge
-
-    length<Unit> squeeze = by_edition<Unit>("1/4"_in, "0.6"_cm); ///< the filling is so much larger than the cover
-    std::int64_t bends = 4;                                   ///< folded in half where it is so often as wide as thick
-    length<Unit> loft = by_edition<Unit>("1/2"_in, "1.2"_cm); ///< of a layer of wadding
-    fraction kept = {3, 4};                                   ///< of its loft, knelt on
-};
-
-/// A constant, as Clang 14 cannot call literals where members are given their values at run time.
-template <length_unit Unit>
-inline constexpr kneeling_pad_measures<Unit> usual_kneeling_pad{};
-
-/// A pad worked out: its cover, its zipper, and what fills it.
-template <length_unit Unit>
-struct pad_shape {
-    kneeling_pad_measures<Unit> m;
-    boxed_size<Unit> box, foam;
-    zipped_opening<Unit> zipper;
-    std::int64_t folds = 0; ///< of the foam, to go in
-
-    pad_shape(const kneeling_pad_measures<Unit>& measures, const boxed_size<Unit>& cover)
-        : m(measures),
-          box(cover),
-          foam(filling_for(cover, cover_ease<Unit>{-m.squeeze, {}})),
-          zipper{along(), margin_of(m.zipper_margin), m.zipper_ends} {
-        if (foam_across() <= along() - zipper.margin * 2)
-            return;
-        zipper.margin = margin_of(m.least_margin);
-        for (length<Unit> wide = std::min(foam.width(), foam.height()), thick = foam.depth();
-             folds < 2 && wide >= thick * m.bends; wide = wide / 2, thick = thick * 2)
-            ++folds;
-    }
-
-    /// The zipper runs along the longer side, since what fills the pad goes in end on.
-    bool runs_across() const { return box.width() >= box.height(); }
-    length<Unit> along() const { return std::max(box.width(), box.height()); }
-    finished_size<Unit> half() const { return {along(), std::min(box.width(), box.height()) / 2}; }
-
-    /// From the shortest to the longest.
-    static std::vector<length<Unit>> lengths_sold() {
-        if constexpr (metric_unit<Unit>)
-            return lengths_of<centimetre>({18, 20, 25, 30, 35, 40, 45, 50, 55, 60, 75, 90});
-        else
-            return lengths_of<inch>({7, 9, 12, 14, 16, 18, 20, 22, 24, 30, 36});
-    }
-
-private:
-    /// Half round the foam as it is pushed in, both sides giving way.
-    length<Unit> foam_across() const { return std::min(foam.width(), foam.height()) + foam.depth() - m.squeeze * 2; }
-    /// A wide pad need not open along its whole width, so the margins grow where no zipper would be long enough.
-    length<Unit> margin_of(length<Unit> least) const { return std::max(least, (along() - lengths_sold().back()) / 2); }
-
-    template <length_unit Written>
-    static std::vector<length<Unit>> lengths_of(std::initializer_list<int> numbers) {
-        std::vector<length<Unit>> all;
-        for (const int n : numbers)
-            all.push_back(as<Unit>(length_of<Written>(n)));
-        return all;
-    }
-};
 
 /// How the pad is made: the base and its zipper, the edging, and the seams that join both to the top.
 template <length_unit Unit>
@@ -118,7 +46,7 @@ public:
         sew_to_edging(edge::top, round_top());
         sew_to_edging(edge::bottom, round_base());
         fill();
-        return std::move(d_.sewn_by_machine(sewn_throughout<Unit>().stitch, sewn_throughout<Unit>().overrun));
+        return std::move(d_.sewn_by_machine(sewn_throughout<Unit>().stitch, sewn_throughout(shape_.by).overrun));
     }
 
 private:
@@ -189,7 +117,7 @@ private:
         for (const edge e : {edge::left, edge::right})
             d_.add(stitching<Unit>{.along = {.on = tape,
                                              .from = e,
-                                             .in = at<cut_edge>(m.zipper_ends / 2),
+                                             .in = at<cut_edge>(shape_.by.middle(m.zipper_ends)),
                                              .begins = m.zipper_stitching,
                                              .ends = wide - m.zipper_stitching},
                                    .through = {tape, half_[0], half_[1]}});
@@ -212,12 +140,12 @@ private:
             };
             d_.add(crease<Unit>{.at = {.on = edging, .from = edge::left, .in = at<cut_edge>(corner)},
                                 .turn = turning::quarter});
-            d_.add(snip<Unit>{.at = across({}, m.clip), .kind = snip_kind::clip});
-            d_.add(snip<Unit>{.at = across(high - m.clip, high), .kind = snip_kind::clip});
+            d_.add(snip<Unit>{.at = across({}, m.clip()), .kind = snip_kind::clip});
+            d_.add(snip<Unit>{.at = across(high - m.clip(), high), .kind = snip_kind::clip});
             for (const edge e : {edge::top, edge::bottom})
                 d_.add(stitching<Unit>{.along = {.on = edging,
                                                  .from = e,
-                                                 .in = at<cut_edge>(m.stayed),
+                                                 .in = at<cut_edge>(m.stayed()),
                                                  .begins = corner - m.stay,
                                                  .ends = corner + m.stay}});
         }
@@ -301,16 +229,20 @@ struct kneeling_pad {
     template <length_unit Unit>
     static sheet<Unit> make(const finished_size<Unit>& finished,
                             length<Unit> thickness = usual_kneeling_pad<Unit>.thickness,
-                            const cloth_sold<Unit>& cloth = {}) {
-        return sheet_of(design(finished, thickness, cloth));
+                            const cloth_sold<Unit>& cloth = {}, length<Unit> graduation = {}) {
+        return sheet_on_ruler(finished, graduation, [&](const finished_size<Unit>& asked, const ruled<Unit>& by) {
+            return design(asked, thickness, cloth, by);
+        });
     }
 
     template <length_unit Unit>
-    static project<Unit> design(const finished_size<Unit>& finished,
-                                length<Unit> thickness = usual_kneeling_pad<Unit>.thickness,
-                                const cloth_sold<Unit>& cloth = {}) {
-        constexpr kneeling_pad_measures<Unit> m = usual_kneeling_pad<Unit>;
-        const pad_shape<Unit> shape(m, {finished.width(), finished.height(), thickness});
+    static project<Unit> design(const finished_size<Unit>& asked,
+                                length<Unit> thickness_asked = usual_kneeling_pad<Unit>.thickness,
+                                const cloth_sold<Unit>& cloth = {}, const ruled<Unit>& by = {}) {
+        const kneeling_pad_measures<Unit> m = usual_kneeling_pad<Unit>.on(by);
+        const finished_size<Unit> finished = on_ruler(asked, by);
+        const length<Unit> thickness = by.given(thickness_asked);
+        const pad_shape<Unit> shape(m, by, {finished.width(), finished.height(), thickness});
         const zipped_opening<Unit>& z = shape.zipper;
         project<Unit> p("Kneeling pad cover, " + to_text(thickness) + " thick", finished);
         const auto sewn = seam(m.seam_allowance);
@@ -328,12 +260,21 @@ struct kneeling_pad {
             p.prepare("Sew the new stop to the zipper, and cut its tape, where the zipper's figures say.");
         p.add(listed("zipper between the base halves", 1, z,
                      zipper_supply<Unit>::made_up(pad_shape<Unit>::lengths_sold(), m.zipper_ends, m.zipper_ends)));
-        p.add(filling(shape)).add(sewn_throughout<Unit>());
+        p.add(filling(shape)).add(sewn_throughout(by));
         p.made_as(pad_making<Unit>(p, shape).make());
         return p;
     }
 
 private:
+    /// The shorter side is parted into two base halves alike, and stays the shorter.
+    template <length_unit Unit>
+    static finished_size<Unit> on_ruler(const finished_size<Unit>& asked, const ruled<Unit>& by) {
+        const length<Unit> shorter = by.given(std::min(asked.width(), asked.height()), 2);
+        const length<Unit> longer = std::max(by.given(std::max(asked.width(), asked.height())), shorter);
+        return asked.width() >= asked.height() ? finished_size<Unit>(longer, shorter)
+                                               : finished_size<Unit>(shorter, longer);
+    }
+
     /// The edges of both halves are turned under and meet over the chain.
     template <length_unit Unit>
     static finish<Unit> beside_zipper(const kneeling_pad_measures<Unit>& m) {

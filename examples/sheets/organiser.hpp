@@ -1,7 +1,8 @@
 // A hanging organiser for seed packets: rows of clear pockets on a canvas backing, which hangs by eyelets in its
 // heading.
 //
-//   organiser::make(finished)     the sheet for any finished size that holds at least one packet
+//   organiser::make(finished, graduation)     the sheet for any finished size that holds at least one packet, worked out
+//                                             on a ruler of that graduation; exact where none is given
 //
 // As many columns and rows as there is room for. The columns divide the width exactly; the rows are stepped from the
 // heading's stitching by a round distance, and what is over stays at the foot. Each film strip is longer than the
@@ -13,7 +14,9 @@
 #include <turncloth/making/fastenings.hpp>
 #include <turncloth/making/strip_pockets.hpp>
 #include <turncloth/sheet/made_as.hpp>
+#include <turncloth/sheet/on_ruler.hpp>
 
+#include <algorithm>
 #include <vector>
 
 namespace allotment {
@@ -42,25 +45,32 @@ struct organiser_measures {
     length<Unit> film_hem = by_edition<Unit>("1/2"_in, "1.2"_cm);
     length<Unit> film_seam = by_edition<Unit>("3/8"_in, 1_cm);
     length<Unit> bow_step = by_edition<Unit>("1/16"_in, "0.1"_cm); ///< how far pockets stand open is rounded to this
+
+    organiser_measures on(const ruled<Unit>& by) const {
+        organiser_measures m = *this;
+        by.give(m.packet_width, m.packet_height, m.beside_packet, m.above_packet, m.heading_depth, m.heading_under)
+            .give(m.hem_first, m.hem_depth, m.inset, m.above_hem, m.eyelet_hole, m.eyelet_margin, m.eyelets_apart)
+            .give(m.eyelet_clear, m.film_over, m.film_below_top, m.film_hem, m.film_seam);
+        m.eyelet_rim = by.given(m.eyelet_rim, 2); // its centre is marked
+        m.row_step = by.step(m.row_step);
+        m.bow_step = by.step(m.bow_step);
+        return m;
+    }
 };
 
 struct organiser {
     static constexpr std::int64_t most_each_way = 100;
 
     template <length_unit Unit>
-    static sheet<Unit> make(const finished_size<Unit>& finished) {
-        sheet<Unit> s = sheet_of(design(finished));
-        const meeting<Unit>& strip = s.meetings.front().made_from;
-        const pocket_row<Unit> pockets(strip.on_shorter, strip.on_longer, strip.spans);
-        s.notions.push_back(
-            notion<Unit>("pockets").figure("each stands open, in its middle, by",
-                                           pockets.bow(organiser_measures<Unit>().bow_step, rounding::nearest)));
-        return s;
+    static sheet<Unit> make(const finished_size<Unit>& finished, length<Unit> graduation = {}) {
+        return sheet_on_ruler(finished, graduation, design<Unit>);
     }
 
     template <length_unit Unit>
-    static project<Unit> design(const finished_size<Unit>& finished) {
-        constexpr organiser_measures<Unit> m;
+    static project<Unit> design(const finished_size<Unit>& asked, const ruled<Unit>& by = {}) {
+        constexpr organiser_measures<Unit> usual;
+        const organiser_measures<Unit> m = usual.on(by);
+        const finished_size<Unit> finished = by.given(asked);
         const length<Unit> column = m.packet_width + m.beside_packet, row = m.packet_height + m.above_packet;
         // From the top and from the bottom, what no pocket may use: down to the heading's stitching, up past the hem.
         const length<Unit> at_top = m.heading_depth - m.inset, at_foot = m.hem_depth + m.above_hem;
@@ -76,9 +86,9 @@ struct organiser {
         auto& backing = p.add(
             piece<Unit>("backing", "canvas",
                         panel<Unit>(finished, {heading(m.heading_depth, m.heading_under, m.inset), hem, hem, hem})));
-        // The rounded step is not less than `row`, itself a multiple of row_step, so exactly `rows` marks fit.
+        // No less than `row`, even where that is no multiple of row_step, so exactly `rows` marks fit.
         backing.mark("foot of a film strip", edge::top,
-                     every<stitched_line>(down_to(for_rows / rows, m.row_step), for_rows).marks);
+                     every<stitched_line>(std::max(row, down_to(for_rows / rows, m.row_step)), for_rows).marks);
 
         const length<Unit> film_width = finished.width() + m.film_over * columns;
         const auto turned = single_turned_hem(m.film_hem, m.inset);
@@ -87,16 +97,22 @@ struct organiser {
                                       {turned, turned, seam(m.film_seam), turned})))
             .count(rows)
             .of_film();
-        p.add(meeting<Unit>{"film strip", "backing", edge::left, film_width, finished.width(), columns});
+        p.add(
+            meeting<Unit>{"film strip", "backing", edge::left, film_width, finished.width(), columns, by.graduation()});
 
         const std::int64_t n =
             fewest_eyelets(finished.width(), {.rim = m.eyelet_rim, .margin = m.eyelet_margin, .most = m.eyelets_apart});
-        const auto holes = eyelets(backing.shape(), n, {m.eyelet_hole, m.eyelet_rim},
-                                   {.margin = m.eyelet_margin, .clear = m.eyelet_clear});
+        eyelet_row<Unit> holes = eyelets(backing.shape(), n, {m.eyelet_hole, m.eyelet_rim},
+                                         {.margin = m.eyelet_margin, .clear = m.eyelet_clear});
+        holes.along = holes.along.on_ruler(by.graduation());
+        holes.down = at<finished_edge>(by.middle(m.heading_depth - m.inset));
         backing.eyelets(holes);
-        p.add(listed("eyelets", holes)).add(sewn_throughout<Unit>());
+        p.add(listed("eyelets", holes)).add(sewn_throughout(by));
+        const pocket_row<Unit> pockets(finished.width(), film_width, columns);
+        p.add(notion<Unit>("pockets").figure("each stands open, in its middle, by",
+                                             pockets.bow(m.bow_step, rounding::nearest)));
 
-        p.made_as(making_of(p, m, columns, holes));
+        p.made_as(making_of(p, m, holes));
         p.caution("Draw on film with a wax pencil, and within its allowances alone: ink does not come off.",
                   caution::work::cutting);
         p.caution("Seed may be dressed with poison: hang the packets out of children's reach.",
@@ -107,8 +123,9 @@ struct organiser {
 private:
     /// The hems, the strips in their tucks, and what each pocket must hold.
     template <length_unit Unit>
-    static making<Unit> making_of(const project<Unit>& p, const organiser_measures<Unit>& m, std::int64_t columns,
+    static making<Unit> making_of(const project<Unit>& p, const organiser_measures<Unit>& m,
                                   const eyelet_row<Unit>& holes) {
+        const meeting<Unit>& meets = p.meetings()[0];
         const piece<Unit>&from = p.pieces()[0], &strip = p.pieces()[1];
         making<Unit> d(p.name());
         d.lips(m.inset * 2);
@@ -117,18 +134,19 @@ private:
             cut_for(d, strip.name(), strip.shape(),
                     {.cloth = {.name = strip.material(), .frays = false, .film = true}, .count = strip.count()});
         finish_edges(d, backing);
-        const length<Unit> width = p.finished().width();
-        strip_pockets<Unit> pockets{.strip = film, .on = backing, .span = width, .columns = columns};
+        const length<Unit> width = meets.on_shorter;
+        strip_pockets<Unit> pockets{
+            .strip = film, .on = backing, .span = width, .columns = meets.spans, .graduation = meets.graduation};
         for (const mark_line<Unit>& mark : from.marks())
             pockets.feet.push_back(
                 from.shape().from_finished_edge(edge::top, at<cut_edge>(mark.from_cut_edge.value())));
         pockets.sides = {row<finished_edge, Unit>(at<finished_edge>(m.inset), width - m.inset * 2, 2),
-                         divided<finished_edge>(width, columns)};
+                         divided<finished_edge>(width, meets.spans).on_ruler(meets.graduation)};
         const std::vector<mouth_handle> tops = sew_strips(d, pockets);
         for (std::size_t k = 0; k < tops.size(); ++k)
             d.add(pocket(m, backing, film[static_cast<std::int64_t>(k)], pockets, tops[k]));
         set_eyelets(d, backing, holes);
-        return d.sewn_by_machine(sewn_throughout<Unit>().stitch, sewn_throughout<Unit>().overrun);
+        return d.sewn_by_machine(p.sewings()[0].stitch, p.sewings()[0].overrun);
     }
 
     /// The first of the k-th strip; it takes the packet's whole width, and its height up to where fingers take hold.

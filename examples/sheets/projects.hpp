@@ -2,7 +2,8 @@
 //
 //   known_projects                        key, what it is, a size to start from, and how its sheet is made
 //   find_project(name)                    by its key, however it is spelled: "Tool roll" is "tool-roll"
-//   sheet_for(project, finished, thickness, cloth)   the sheet for a finished size in inches or in centimetres
+//   sheet_for(project, finished, thickness, cloth, graduation)   the sheet for a finished size in inches or in centimetres,
+//                                         worked out on a ruler; exact for a graduation of zero
 #ifndef TURNCLOTH_EXAMPLES_SHEETS_PROJECTS_HPP
 #define TURNCLOTH_EXAMPLES_SHEETS_PROJECTS_HPP
 
@@ -52,17 +53,17 @@ inline std::string project_keys() {
 /// `thickness` is of a kneeling pad only; empty for the usual one. Without a unit it is in that of the size.
 template <length_unit Unit>
 sheet<Unit> sheet_for(which_project which, const finished_size<Unit>& finished, const std::string& thickness,
-                      const cloth_sold<Unit>& cloth) {
+                      const cloth_sold<Unit>& cloth, length<Unit> graduation = {}) {
     switch (which) {
     case which_project::organiser:
-        return organiser::make(finished);
+        return organiser::make(finished, graduation);
     case which_project::tool_roll:
-        return tool_roll::make(finished);
+        return tool_roll::make(finished, graduation);
     case which_project::kneeling_pad:
         break;
     }
     const auto usual = kneeling_pad_measures<Unit>().thickness;
-    return kneeling_pad::make(finished, thickness.empty() ? usual : read_length<Unit>(thickness), cloth);
+    return kneeling_pad::make(finished, thickness.empty() ? usual : read_length<Unit>(thickness), cloth, graduation);
 }
 
 } // namespace allotment

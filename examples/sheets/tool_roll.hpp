@@ -1,7 +1,8 @@
 // A roll for hand tools: a canvas outer that binds itself over wadding and lining, upright pockets along the lower
 // half, zipped pockets across the upper half, and a ribbon that ties it up.
 //
-//   tool_roll::make(finished)     the sheet for any finished size, opened flat, that holds at least two tools
+//   tool_roll::make(finished, graduation)     the sheet for any finished size, opened flat, that holds at least two tools,
+//                                             worked out on a ruler of that graduation; exact where none is given
 //
 // The lining is folded in half and in half again, top to bottom. One zipper lies over the upper quarter fold, and a
 // second near the top where that leaves a pocket worth having between them. Filled, the upper half is folded down over
@@ -14,7 +15,9 @@
 #include <turncloth/making/laying_on.hpp>
 #include <turncloth/sheet/made_as.hpp>
 #include <turncloth/sheet/making_of.hpp>
+#include <turncloth/sheet/on_ruler.hpp>
 
+#include <algorithm>
 #include <string>
 #include <utility>
 #include <vector>
@@ -50,16 +53,30 @@ struct tool_roll_measures {
     length<Unit> tie_turned = by_edition<Unit>("1/4"_in, "0.6"_cm);
     length<Unit> tie_width = by_edition<Unit>(1_in, "2.5"_cm);
     length<Unit> tie_mark = by_edition<Unit>("1/2"_in, "1.2"_cm); ///< runs so far in from the finished edge
+
+    /// What lies on both sides of a line is parted by it; thicknesses stay as they are.
+    tool_roll_measures on(const ruled<Unit>& by) const {
+        tool_roll_measures m = *this;
+        by.give(m.tool_pocket, m.least_height, m.binding, m.inset, m.hem_first, m.hem_depth, m.top_zipper)
+            .give(m.zipped_pocket, m.zipper_margin, m.zipper_beyond, m.tie_loop, m.tie_tail, m.tie_knot)
+            .give(m.tie_ease, m.tie_turned, m.tie_width, m.tie_mark);
+        m.zipper_rows = by.given(m.zipper_rows, 2);
+        m.zipper_slit = by.given(m.zipper_slit, 2);
+        m.turn_step = by.step(m.turn_step, 2);
+        m.girth_step = by.step(m.girth_step);
+        return m;
+    }
 };
 
 /// How the roll is made: its layers, zippers, pockets and binding, and what each pocket must hold.
 template <length_unit Unit>
 class roll_making {
 public:
-    roll_making(const project<Unit>& p, const tool_roll_measures<Unit>& m, std::int64_t pockets)
+    roll_making(const project<Unit>& p, const tool_roll_measures<Unit>& m, std::int64_t pockets, const ruled<Unit>& by)
         : project_(p),
           m_(m),
           pockets_(pockets),
+          by_(by),
           roll_(making_of(p)),
           back_(roll_.part("back of the zipped pockets")),
           lining_(roll_.part("lining")),
@@ -72,25 +89,32 @@ public:
         add_zipped_pockets();
         sew_tie<Unit>(d_, roll_.part("outer"),
                       {.from = edge::left,
-                       .in = at<finished_edge>(m_.binding / 2),
-                       .along = at<finished_edge>(height() - height() / 4),
+                       .in = at<finished_edge>(by_.middle(m_.binding)),
+                       .along = quarters()[2],
                        .by_middle = true},
                       {roll_.part("outer"), roll_.part("wadding"), back_, lining_, tools_});
-        d_.sewn_by_machine(sewn_throughout<Unit>().stitch, sewn_throughout<Unit>().overrun);
+        d_.sewn_by_machine(sewn_throughout<Unit>().stitch, sewn_throughout(by_).overrun);
         return std::move(d_);
     }
 
 private:
     length<Unit> width() const { return project_.finished().width(); }
     length<Unit> height() const { return project_.finished().height(); }
-    place<finished_edge, Unit> middle() const { return at<finished_edge>(height() / 2); }
+    row<finished_edge, Unit> quarters() const { return by_.parts(halved<finished_edge>(height(), 2)); }
+    place<finished_edge, Unit> middle() const { return quarters()[1]; }
     /// Of the binding, from the finished edge; pockets end there.
     length<Unit> bound() const { return m_.binding - m_.inset; }
 
     void add_tool_pockets() {
-        const length<Unit> each = (width() - m_.binding * 2) / pockets_;
-        sew_divisions<Unit>(d_, tools_, lining_, edge::left,
-                            {at<finished_edge>(m_.binding + each), each, pockets_ - 1});
+        const length<Unit> between = width() - m_.binding * 2, each = between / pockets_;
+        const row<finished_edge, Unit> divisions(at<finished_edge>(m_.binding + each), each, pockets_ - 1);
+        sew_divisions<Unit>(d_, tools_, lining_, edge::left, by_.parts(divisions));
+        length<Unit> narrowest = between, from = m_.binding;
+        for (std::int64_t k = 0; k < pockets_; ++k) {
+            const length<Unit> to = k + 1 < pockets_ ? by_.parts(divisions)[k].from_datum() : width() - m_.binding;
+            narrowest = std::min(narrowest, to - from);
+            from = to;
+        }
         const mouth_handle top = d_.add(mouth<Unit>{.name = "top of the tool pockets",
                                                     .at = {tools_.line(edge::top, place<finished_edge, Unit>())}});
         d_.add(compartment<Unit>{.name = "tool pocket",
@@ -98,8 +122,8 @@ private:
                                  .from_left = m_.binding + each / 2,
                                  .from_top = height() - height() / 4,
                                  .mouths = {top},
-                                 .least_width = each,
-                                 .least_height = height() / 2 - bound(),
+                                 .least_width = narrowest,
+                                 .least_height = height() - middle().from_datum() - bound(),
                                  .count = pockets_,
                                  .step = each});
     }
@@ -134,6 +158,7 @@ private:
     const project<Unit>& project_;
     const tool_roll_measures<Unit>& m_;
     std::int64_t pockets_;
+    ruled<Unit> by_;
     project_making<Unit> roll_;
     making<Unit>& d_ = roll_.design;
     panel_part<Unit> back_, lining_, tools_;
@@ -143,13 +168,15 @@ struct tool_roll {
     static constexpr std::int64_t most_pockets = 100;
 
     template <length_unit Unit>
-    static sheet<Unit> make(const finished_size<Unit>& finished) {
-        return sheet_of(design(finished));
+    static sheet<Unit> make(const finished_size<Unit>& finished, length<Unit> graduation = {}) {
+        return sheet_on_ruler(finished, graduation, design<Unit>);
     }
 
     template <length_unit Unit>
-    static project<Unit> design(const finished_size<Unit>& finished) {
-        constexpr tool_roll_measures<Unit> m;
+    static project<Unit> design(const finished_size<Unit>& asked, const ruled<Unit>& by = {}) {
+        constexpr tool_roll_measures<Unit> usual;
+        const tool_roll_measures<Unit> m = usual.on(by);
+        const finished_size<Unit> finished = by.given(asked);
         require_at_least(finished, m.tool_pocket * 2 + m.binding * 2, m.least_height, "a roll for two tools");
         const length<Unit> between_bindings = finished.width() - m.binding * 2;
         require_at_most(ratio(between_bindings, m.tool_pocket), most_pockets, "tool pockets");
@@ -158,13 +185,13 @@ struct tool_roll {
         project<Unit> p("Hand-tool roll, " + std::to_string(pockets) + " tool pockets", finished);
         const auto layers = self_bound(finished, m.binding, m.inset, turn_of_cloth(m.layers, m.canvas, m.turn_step));
         auto& outer = p.add(piece<Unit>("outer", "canvas", layers.outer));
-        outer.mark("middle of the tie", edge::bottom, at<finished_edge>(finished.height() / 4),
+        const auto folds = by.parts(halved<finished_edge>(finished.height(), 2));
+        outer.mark("middle of the tie", edge::bottom, at<finished_edge>(finished.height() - folds[2].from_datum()),
                    {{edge::left, layers.outer.finish_of(edge::left).allowance() + m.tie_mark}});
         const panel<Unit> inner(finished, {});
         p.add(piece<Unit>("wadding", "thin wadding", inner)).lies_inside(outer);
         p.add(piece<Unit>("back of the zipped pockets", "lining cloth", inner)).lies_inside(outer);
         auto& lining = p.add(piece<Unit>("lining", "lining cloth", inner)).lies_inside(outer);
-        const auto folds = halved<finished_edge>(finished.height(), 2);
         lining.mark("quarter fold", edge::top, folds);
 
         // Its sides and its foot are caught under the binding, and its hem lies along the middle fold.
@@ -172,15 +199,15 @@ struct tool_roll {
             piece<Unit>("tool pockets", "canvas",
                         panel<Unit>(finished_size<Unit>(finished.width(), finished.height() - folds[1].from_datum()),
                                     {double_turned_hem(m.hem_first, m.hem_depth, m.inset), {}, {}, {}})));
-        for (const auto& division : divided<finished_edge>(between_bindings, pockets))
+        for (const auto& division : by.parts(divided<finished_edge>(between_bindings, pockets)))
             tools.mark("between two tools", edge::left, division + m.binding);
         p.add(placing<Unit>{"tool pockets", "lining", at<finished_edge>(length<Unit>()), folds[1]});
 
-        p.add(zippers(m, between_bindings, folds[0]));
+        p.add(zippers(m, finished, by));
         add_tie(p, m);
-        p.made_as(roll_making<Unit>(p, m, pockets).make());
+        p.made_as(roll_making<Unit>(p, m, pockets, by).make());
         add_pockets(p);
-        p.add(sewn_throughout<Unit>());
+        p.add(sewn_throughout(by));
         p.caution("Put each blade into its sheath before it goes into the roll: a point works its way through cloth.",
                   caution::work::using_it);
         return p;
@@ -218,20 +245,21 @@ private:
     }
 
     template <length_unit Unit>
-    static zipper<Unit> zippers(const tool_roll_measures<Unit>& m, length<Unit> across,
-                                place<finished_edge, Unit> quarter_fold) {
-        const auto near_top = at<finished_edge>(m.top_zipper);
+    static zipper<Unit> zippers(const tool_roll_measures<Unit>& m, const finished_size<Unit>& finished,
+                                const ruled<Unit>& by) {
+        const auto folds = halved<finished_edge>(finished.height(), 2);
         std::vector<place<finished_edge, Unit>> centres;
-        if (quarter_fold - near_top >= m.zipped_pocket)
-            centres.push_back(near_top);
-        centres.push_back(quarter_fold);
+        if (folds[0].from_datum() - m.top_zipper >= m.zipped_pocket) // so many on every ruler
+            centres.push_back(at<finished_edge>(m.top_zipper));
+        centres.push_back(by.parts(folds)[0]);
         return {"lining",
                 edge::top,
                 centres,
-                {across, m.zipper_margin, m.zipper_beyond},
+                {finished.width() - m.binding * 2, m.zipper_margin, m.zipper_beyond},
                 m.zipper_rows,
                 m.zipper_slit,
-                {m.zipper_roll, {}, {}, {}}};
+                {m.zipper_roll, {}, {}, {}},
+                by.graduation()};
     }
 };
 

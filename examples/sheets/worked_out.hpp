@@ -46,6 +46,14 @@ cloth_sold<Unit> cloth_asked_for(const orders& o) {
     return cloth;
 }
 
+/// Of the ruler in the unit of the size: what is shown in the other unit is converted.
+template <length_unit Unit>
+length<Unit> graduation(const orders& o) {
+    if (o.exact)
+        return {};
+    return metric_unit<Unit> ? as<Unit>(o.by.centimetres) : as<Unit>(o.by.inches);
+}
+
 /// A dot parts a sheet's name from the rest, as no slug holds one; so no two sheets can write the same file.
 template <length_unit Unit>
 void add_files(worked_out_sheet& to, const sheet<Unit>& s, const std::vector<sheet_cloth<Unit>>& lays,
@@ -67,7 +75,7 @@ void add_files(worked_out_sheet& to, const sheet<Unit>& s, const std::vector<she
 template <length_unit Unit>
 worked_out_sheet work_out(const job& j, const finished_size<Unit>& finished, const orders& o) {
     const cloth_sold<Unit> cloth = cloth_asked_for<Unit>(o);
-    sheet<Unit> s = sheet_for(j.project->which, finished, j.thickness, cloth);
+    sheet<Unit> s = sheet_for(j.project->which, finished, j.thickness, cloth, graduation<Unit>(o));
     const std::vector<sheet_cloth<Unit>> lays = add_cloth(s, cloth, j.project->hangs);
     if (o.most_layers > 0)
         s.bulk = bulk_warnings(s, o.most_layers);

@@ -33,6 +33,7 @@
 #include <turncloth/making/order.hpp>
 #include <turncloth/making/parts.hpp>
 #include <turncloth/making/phrases.hpp>
+#include <turncloth/making/ruled.hpp>
 #include <turncloth/making/stitched.hpp>
 #include <turncloth/making/strip_pockets.hpp>
 #include <turncloth/making/work_plan.hpp>
@@ -55,6 +56,7 @@
 #include <turncloth/measure/read.hpp>
 #include <turncloth/measure/require.hpp>
 #include <turncloth/measure/rounding.hpp>
+#include <turncloth/measure/total.hpp>
 #include <turncloth/measure/working.hpp>
 #include <turncloth/measure/write.hpp>
 #include <turncloth/notions/bias.hpp>
@@ -91,6 +93,7 @@
 #include <turncloth/sheet/making.hpp>
 #include <turncloth/sheet/making_of.hpp>
 #include <turncloth/sheet/notion.hpp>
+#include <turncloth/sheet/on_ruler.hpp>
 #include <turncloth/sheet/piece.hpp>
 #include <turncloth/sheet/project.hpp>
 #include <turncloth/sheet/purchases.hpp>

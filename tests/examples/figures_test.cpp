@@ -148,8 +148,8 @@ TEST_CASE("the metric edition uses round metric allowances, not converted ones")
     CHECK(hanging.says("backing, 1 of canvas: 76 x 82.5 cm"));           // 70 + 2 x 3; 72 + 1.5 + 6 + 3
     CHECK(hanging.says("top edge, mark foot of a film strip: 28.7 cm")); // 1.5 + 12 - 0.3 = 13.2; + 15.5
     CHECK(hanging.says("12 cm of film strip meets 10 cm of backing\n")); // 70 / 7, + 2
-    // 70 - 2 x 3 - 1.8 = 62.2 takes 4 steps of at most 20, each 15.55, from 3.9 on: 19.45 and 50.55 go to the even tenth.
-    CHECK(hanging.says("centres, from the finished left edge: 3.9 cm, 19.4 cm, 35 cm, 50.6 cm, 66.1 cm\n"));
+    // 70 - 2 x 3 - 1.8 = 62.2 takes 4 steps of at most 20, each 15.55, from 3.9 on: 19.45 and 50.55 go toward the middle.
+    CHECK(hanging.says("centres, from the finished left edge: 3.9 cm, 19.5 cm, 35 cm, 50.5 cm, 66.1 cm\n"));
     CHECK(hanging.says("each stands open, in its middle, by: 2.8 cm")); // sin x / x = 10/12 at x = 1.0262: 2.819
     CHECK(hanging.says("90 cm = 82.5 cm laid + 2 x 2.5 cm straightened ends + 2.5 cm up to what is sold"));
 

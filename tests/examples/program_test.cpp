@@ -80,7 +80,8 @@ TEST_CASE("a size is read however it is typed") {
               .says("top panel, 1 of canvas: 63 x 41 cm"));
     CHECK(dir.run("--project kneeling-pad --size '.6 m x 38 cm' --units centimetres")
               .says("top panel, 1 of canvas: 63 x 41 cm"));
-    CHECK(dir.run("--project kneeling-pad --size '60 cm x 15 in' --units centimetres").says("finishes 60 x 38.1 cm"));
+    CHECK(
+        dir.run("--project kneeling-pad --size '60 cm x 15 in' --units centimetres").says(", for 60 x 38.1 cm asked"));
     CHECK(dir.run("--project kneeling-pad --size '24 in x 38.1 cm' --units inches")
               .says("top panel, 1 of canvas: 25 x 16 in"));
 }
@@ -169,10 +170,16 @@ TEST_CASE("a roll of little height has one zipper, a higher one has two") {
 TEST_CASE("figures are rounded to the graduations asked for") {
     const scratch dir;
     // 2.775 + 0.625 = 3.4 in and 8.636 cm.
-    const outcome o =
-        dir.run("--project tool-roll --size '29 x 21' --inch-graduation 1/4 --centimetre-graduation '5 mm'");
+    const std::string coarse =
+        "--project tool-roll --size '29 x 21' --inch-graduation 1/4 --centimetre-graduation '5 mm'";
+    const outcome o = dir.run(coarse + " --exact");
     CHECK(o.says("rounded to 1/4 in and 0.5 cm"));
     CHECK(o.says("between two tools: 3 1/2 in (8.5 cm)"));
+    // Worked out on quarters, the slit of 1/4 in becomes 1/2, as wide as the zipper's rows are apart.
+    const outcome refused = dir.run(coarse);
+    CHECK(refused.status == 1);
+    CHECK(refused.complains("a ruler of 1/4 in does not tell apart on lining \"stitch zipper\""));
+    CHECK(refused.complains(": use 1/8 in or finer\n"));
 }
 
 TEST_CASE("what the standard output does not take ends with 3") {
@@ -200,7 +207,7 @@ TEST_CASE("a pipe that nobody reads any more ends with 3") {
     CHECK_MESSAGE(o.complains("cannot write the standard output: Broken pipe"), o.err);
 }
 
-TEST_CASE("a stream that is closed is not taken for the next file that is opened") {
+TEST_CASE("what is printed goes into no file, though a stream is closed and lends it its number") {
     const scratch dir;
     CHECK(dir.run("--project kneeling-pad --out here >&-").status == 3);
     CHECK(dir.files("here").empty());

@@ -201,7 +201,7 @@ TEST_CASE("how far a mark of a billion is off is known at once, and is what the 
 
 TEST_CASE("the first multiple that leaves a remainder within bounds is the one that counting up finds") {
     sampler random(4207);
-    for (int i = 0; i < 20'000; ++i) {
+    while (random.another_of(20'000)) {
         const std::int64_t modulus = random.between(2, 400), by = random.between(0, modulus - 1);
         const std::int64_t low = random.between(1, modulus - 1), high = random.between(low, modulus - 1);
         std::int64_t first = 0; // remainders come again after `modulus` multiples
@@ -212,7 +212,7 @@ TEST_CASE("the first multiple that leaves a remainder within bounds is the one t
     }
     // Near the end of 64 bits, and against GMP: one remainder has one multiple, the inverse times it.
     const std::int64_t prime = 9'223'372'036'854'775'783; // the largest prime below 2^63
-    for (int i = 0; i < 2000; ++i) {
+    while (random.another_of(2000)) {
         const std::int64_t by = random.between(1, prime - 1), rest = random.between(1, prime - 1);
         const std::int64_t k = detail::first_multiple_within({by, prime}, rest, rest);
         REQUIRE(k > 0);

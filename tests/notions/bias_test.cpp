@@ -243,6 +243,8 @@ TEST_CASE("what gives no bias says why") {
     CHECK(facts<binding_error>(root(0_in, 1_in, 1_in)) == "too small: the length of a strip, given 0 in, least 0 in");
     CHECK(facts<binding_error>(root(1_in, 0_in, 1_in)) == "too small: the width of a strip, given 0 in, least 0 in");
     CHECK_THROWS_AS(root(1_in, 1_in, 0_in)(), range_error);
+    // A cloth as long as it is wide would do here, and lies on any graduation; nothing is none.
+    CHECK_THROWS_AS(cloth_for_bias<inch>({.joined = 1_in, .width = 1_in, .seam = "1/4"_in}, 40_in, 0_in), range_error);
     const auto by_area = [](length<inch> joined, length<inch> width, length<inch> across, length<inch> shortest) {
         return [=] { return least_cloth_before_seams<inch>({joined, width}, across, shortest, 1_in); };
     };

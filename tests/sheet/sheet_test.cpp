@@ -4,6 +4,8 @@
 #include <turncloth/making/work_words.hpp>
 #include <turncloth/testing/doctest.hpp>
 
+#include <cstdint>
+#include <limits>
 #include <optional>
 #include <string>
 #include <vector>
@@ -299,8 +301,33 @@ TEST_CASE("everything wrong is said at once") {
                                    "pocket is said to lie inside nothing, which is not in the project"});
     CHECK_THROWS_WITH_AS(sheet_of(project<inch>("mat", finished_size(1_in, 1_in))),
                          "mat cannot be made as designed: it has no pieces", sheet_error);
-    CHECK_THROWS_WITH_AS(flat("mat", 1_in, 1_in).count(0), "the number of mat to cut must be at least 1: it was 0",
-                         range_error);
+    CHECK_THROWS_WITH_AS(flat("mat", 1_in, 1_in).count(0),
+                         "the number of mat to cut must be from 1 to 100000: it was 0", range_error);
+}
+
+TEST_CASE("what one number asks for without end is refused at once, and as much as a sheet tells is made") {
+    constexpr std::int64_t endless = 1'000'000'000;
+    auto mat = flat("mat", 1000_in, 20_in);
+    CHECK_THROWS_WITH_AS(mat.mark("rows", edge::left, divided<finished_edge>(1000_in, endless)),
+                         "the number of marks in a row on mat must be at most 10000: it was 999999999", range_error);
+    CHECK(mat.marks().empty());
+    CHECK_THROWS_AS(mat.pleated(edge::left, pleating<inch>(pleat::knife, 9_in, endless, "1/8"_in)), range_error);
+    const eyelet_row<inch> very_many{
+        spaced<finished_edge>(endless, 0_in, 9_in), at<finished_edge>(1_in), {"1/4"_in, "1/2"_in}};
+    CHECK_THROWS_AS(mat.eyelets(very_many), range_error);
+    CHECK_THROWS_AS(listed("eyelets", very_many), range_error);
+    CHECK_THROWS_AS(mat.count(100'001), range_error);
+    CHECK_THROWS_AS(mat.count(std::numeric_limits<std::int64_t>::max()), range_error);
+
+    project<inch> p("bag", finished_size(1000_in, 20_in));
+    p.add(mat.mark("rows", edge::left, divided<finished_edge>(1000_in, most_in_a_row)).count(most_cut_alike));
+    p.add(flat("back", 1000_in, 20_in));
+    p.add(meeting<inch>{"mat", "back", edge::left, 1000_in, 1000_in, most_in_a_row});
+    CHECK(sheet_of(p).pieces[0].lines.size() == 2 * (most_in_a_row - 1));
+    p.add(meeting<inch>{"mat", "back", edge::top, 20_in, 20_in, endless});
+    CHECK(reasons(p) ==
+          std::vector<std::string>{"the meeting of mat and back: the number of spans of a meeting must be "
+                                   "at most 10000: it was 1000000000"});
 }
 
 TEST_CASE("every caution that the work calls for is given once, in the order of the work") {
@@ -584,7 +611,7 @@ TEST_CASE(
     p.add(flat("top", 1_in, 1_in));
     p.add(flat("top", 1_in, 1_in));
     CHECK(reasons(p) == std::vector<std::string>{"a piece has no name",
-                                                 "the name of a piece is one line of plain text: \"two\nlines\" is not",
+                                                 "the name of a piece is one line of plain text: \"two lines\" is not",
                                                  "two pieces are named \"front, back\"",
                                                  "two pieces are named \"top\""});
     const std::string endless(10'000'000, 'x');

@@ -30,6 +30,7 @@
 #include <turncloth/cloth/detail/common_denominator.hpp>
 #include <turncloth/cloth/lay/solve.hpp>
 #include <turncloth/measure/require.hpp>
+#include <turncloth/measure/total.hpp>
 #include <turncloth/panel/size.hpp>
 
 #include <algorithm>
@@ -328,13 +329,13 @@ public:
             made.cuts.push_back({c.direction, part(c.in_hand),
                                  back(c.at - (c.direction == cut_direction::across ? c.in_hand.near : c.in_hand.left)),
                                  c.origin});
-        fraction area = 0;
+        running_total area;
         for (const cloth_piece<Unit>& p : given_) {
             area += p.size.width().value() * p.size.height().value() * p.quantity;
             made.spare.push_back(doubled(p) ? p.quantity % 2 : 0);
         }
         if (found.length > 0)
-            made.use = area / (from_.width.value() * made.length.value());
+            made.use = area.value() / (from_.width.value() * made.length.value());
         return made;
     }
 

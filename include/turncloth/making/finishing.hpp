@@ -49,7 +49,8 @@ struct panel_part {
     template <class Datum>
     row<cut_edge, Unit> places(edge from, const row<Datum, Unit>& r) const {
         return r.size() == 0 ? row<cut_edge, Unit>()
-                             : row<cut_edge, Unit>(shape.from_cut_edge(from, r[0]), r.step(), r.size());
+                             : row<cut_edge, Unit>(shape.from_cut_edge(from, r.exact()[0]), r.step(), r.size())
+                                   .on_ruler(r.graduation());
     }
 };
 

@@ -40,7 +40,8 @@ struct fit {
     surplus taken_up = surplus::none;
     std::int64_t spans = 1;
     length<Unit> begins{}, of_piece{}, on{};
-    bool along_level = true; ///< across the piece; otherwise down it
+    bool along_level = true;   ///< across the piece; otherwise down it
+    length<Unit> graduation{}; ///< of the ruler that the marks between spans are for; zero where they are exact
 
     constexpr bool is_given() const { return taken_up != surplus::none; }
     friend constexpr bool operator==(const fit&, const fit&) = default;

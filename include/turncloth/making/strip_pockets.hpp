@@ -31,6 +31,7 @@ struct strip_pockets {
     length<Unit> span{};
     std::int64_t columns = 1;
     std::vector<row<finished_edge, Unit>> sides{};
+    length<Unit> graduation{}; ///< of the ruler that the marks between columns are for; zero where they are exact
 };
 
 namespace detail {
@@ -49,7 +50,8 @@ void sew_foot(making<Unit>& design, const strip_pockets<Unit>& p, const panel_pa
                                     .spans = p.columns,
                                     .begins = shape.finish_of(edge::left).allowance(),
                                     .of_piece = across,
-                                    .on = p.span},
+                                    .on = p.span,
+                                    .graduation = p.graduation},
                             .upside_down = true});
     const chalk_line<Unit> seam = strip.line(edge::bottom, place<finished_edge, Unit>());
     design.add(stitching<Unit>{.along = seam, .through = {strip, p.on}});

@@ -15,6 +15,7 @@
 #include <turncloth/making/design.hpp>
 
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -30,6 +31,7 @@ struct zippers_over {
     length<Unit> begins{}; ///< of the opening, from the cut left edge
     length<Unit> opening{}, beyond{}, rows{}, slit{};
     bool ends_sewn = true;
+    std::optional<length<Unit>> ends_in{}; ///< rows across the ends, from the end of the tape; half way, if not given
     std::string name = "zipper";
 };
 
@@ -58,7 +60,7 @@ mouth_handle sew_zipper(making<Unit>& design, const zippers_over<Unit>& z, const
     row_on_tape(edge::top, z.rows * 3 / 2);
     if (z.ends_sewn)
         for (const edge e : {edge::left, edge::right})
-            row_on_tape(e, z.beyond / 2);
+            row_on_tape(e, z.ends_in.value_or(z.beyond / 2));
     design.add(snip<Unit>{.at = {.on = z.on, .from = z.from, .in = centre, .begins = z.begins, .ends = ends},
                           .width = z.slit});
     const chalk_line<Unit> chain{

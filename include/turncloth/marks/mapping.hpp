@@ -1,6 +1,6 @@
 // A long piece sewn to a short one so that mark meets mark.
 //
-//   even_mapping<U>(longer, shorter, n)        n equal spans on both
+//   even_mapping<U>(longer, shorter, n)        n equal spans on both; with a graduation after it, its marks on a ruler
 //   listed_mapping<U>(on_long, on_short)       the marks of each, from the first to the end (two std::span, not copied)
 //     .mark_on_long(k)  .mark_on_short(k)      the k-th meets the k-th, from 0 (both starts) to spans() (both ends)
 //     .fullness(k)  .surplus(k)                of span k: long over short, long less short
@@ -102,12 +102,15 @@ private:
 
 } // namespace detail
 
+/// On a ruler the marks of the short piece are rounded; those of the long one lie farther by what it has more up to
+/// there, rounded by itself: where each span has a whole number of graduations more, all spans have the same.
 /// Throws marks_error for no spans, a length of nothing, or a long piece shorter than the short one.
 template <length_unit Unit>
 class even_mapping : public detail::mapped_spans<even_mapping<Unit>, Unit> {
 public:
-    constexpr even_mapping(length<Unit> longer, length<Unit> shorter, std::int64_t spans)
-        : long_(divided_with_ends<long_piece>(longer, spans)), short_(divided_with_ends<short_piece>(shorter, spans)) {
+    constexpr even_mapping(length<Unit> longer, length<Unit> shorter, std::int64_t spans, length<Unit> graduation = {})
+        : long_(divided_with_ends<long_piece>(longer, spans)),
+          short_(divided_with_ends<short_piece>(shorter, spans).on_ruler(graduation)) {
         if (longer < shorter)
             detail::refuse<marks_error>(
                 {"the long piece must not be shorter than the short one: they were ", longer, " and ", shorter},
@@ -115,7 +118,13 @@ public:
     }
 
     constexpr std::int64_t spans() const { return long_.size() - 1; }
-    constexpr place<long_piece, Unit> mark_on_long(std::int64_t k) const { return mark(long_, k); }
+    constexpr place<long_piece, Unit> mark_on_long(std::int64_t k) const {
+        const place<long_piece, Unit> exact = mark(long_, k);
+        if (short_.graduation().value() == 0)
+            return exact;
+        const length<Unit> more = exact.from_datum() - short_.exact()[k].from_datum();
+        return at<long_piece>(short_[k].from_datum() + nearest_to(more, short_.graduation(), ties::up));
+    }
     constexpr place<short_piece, Unit> mark_on_short(std::int64_t k) const { return mark(short_, k); }
 
 private:

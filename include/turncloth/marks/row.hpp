@@ -1,6 +1,7 @@
 // Marks along one line of a piece, exact at every mark; a row is computed as it is read and allocates nothing.
 //
 //   row<Datum, U>(first, step, count)      count places: first, first + step, ...; a random-access range
+//     .on_ruler(graduation)  .exact()      the same with each place on a ruler; as it was
 //   divided(span, n)                       the n - 1 marks that divide a span into n equal parts
 //   divided_with_ends(span, n)             the same with both ends, n + 1 marks
 //   halved(span, times)   foldings(n)      2^times parts by folding; how many foldings make n parts
@@ -16,6 +17,7 @@
 #include <turncloth/marks/detail/indexed.hpp>
 #include <turncloth/measure/place.hpp>
 #include <turncloth/measure/require.hpp>
+#include <turncloth/measure/rounding.hpp>
 
 #include <bit>
 #include <cstdint>
@@ -57,12 +59,29 @@ public:
     /// mark that is not in the row.
     constexpr place<Datum, Unit> operator[](std::int64_t k) const {
         require_index<marks_error>(k, count_, "a mark of a row");
-        return first_ + step_ * fraction(k);
+        const place<Datum, Unit> exact = first_ + step_ * fraction(k);
+        if (graduation_.value() == 0)
+            return exact;
+        // Marks that mirror one another about the middle of the row still do: a half goes toward it, and in it up.
+        const std::int64_t mirrored = count_ - 1 - k;
+        const bool goes_up = k == mirrored || (k < mirrored) == (step_.value() > 0);
+        return at<Datum>(nearest_to(exact.from_datum(), graduation_, goes_up ? ties::up : ties::down));
     }
+
+    /// Each mark at the graduation nearest to its exact place, so that none is farther off than half of one and nothing
+    /// drifts; `step()` stays exact. Nothing for a graduation of zero. Throws range_error for one below.
+    constexpr row on_ruler(length<Unit> graduation) const {
+        require_not_negative<range_error>(graduation, "a graduation");
+        row made = *this;
+        made.graduation_ = graduation;
+        return made;
+    }
+    constexpr row exact() const { return on_ruler({}); }
+    constexpr length<Unit> graduation() const { return graduation_; }
 
 private:
     place<Datum, Unit> first_;
-    length<Unit> step_;
+    length<Unit> step_, graduation_;
     std::int64_t count_ = 0;
 };
 

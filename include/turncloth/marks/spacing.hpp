@@ -6,6 +6,7 @@
 //   spaced_in_spans<Datum>(n, width, along)           one in the middle of each of n equal parts
 //   s.starts()  s.centres()  s.ends()                 rows of places
 //   s.size()  s.width()  s.gap()  s.margin()          how many, and the clear distances
+//   s.on_ruler(graduation)                            the same, its rows on a ruler
 //
 //   constexpr auto eyelets = spaced_from_margins<finished_edge>(5, "1/2"_in, 20_in, 1_in);
 //   static_assert(eyelets.gap() == "3 7/8"_in && eyelets.centres()[0] == at<finished_edge>("1 1/4"_in));
@@ -31,13 +32,24 @@ public:
     constexpr length<Unit> gap() const { return gap_; }
     /// Clear cloth before the first and after the last.
     constexpr length<Unit> margin() const { return margin_; }
-    constexpr row<Datum, Unit> starts() const { return {at<Datum>(margin_), width_ + gap_, n_}; }
-    constexpr row<Datum, Unit> centres() const { return {at<Datum>(margin_ + width_ / 2), width_ + gap_, n_}; }
-    constexpr row<Datum, Unit> ends() const { return {at<Datum>(margin_ + width_), width_ + gap_, n_}; }
+    constexpr row<Datum, Unit> starts() const { return from(margin_); }
+    constexpr row<Datum, Unit> centres() const { return from(margin_ + width_ / 2); }
+    constexpr row<Datum, Unit> ends() const { return from(margin_ + width_); }
+
+    /// Each place on the nearest graduation; zero for none.
+    constexpr spacing on_ruler(length<Unit> graduation) const {
+        spacing made = *this;
+        made.graduation_ = graduation;
+        return made;
+    }
 
 private:
+    constexpr row<Datum, Unit> from(length<Unit> first) const {
+        return row<Datum, Unit>(at<Datum>(first), width_ + gap_, n_).on_ruler(graduation_);
+    }
+
     std::int64_t n_;
-    length<Unit> width_, margin_, gap_;
+    length<Unit> width_, margin_, gap_, graduation_{};
 };
 
 namespace detail {

@@ -74,8 +74,7 @@ constexpr fraction multiple(int128 count, fraction step) {
         return fraction(static_cast<std::int64_t>(count)) * step;
     const std::int64_t shared = shared_factor(count, step);
     if (!multiple_fits(count, step))
-        refuse<overflow_error>("so many steps of a graduation do not fit a fraction of 64-bit integers",
-                               refusal{fault::does_not_fit, "a multiple of a graduation", {}, amount_of(step)});
+        width_64::does_not_fit();
     return fraction(static_cast<std::int64_t>(count / shared), denominator(step) / shared) * numerator(step);
 }
 

@@ -136,11 +136,12 @@ constexpr length<Unit> square_for_bias(const bias_wanted<Unit>& w, length<Unit> 
     }));
 }
 
-/// The least length of a cloth of that width, on a graduation; at least as long as the cloth is wide.
+/// The least length of a cloth of that width: the width itself where that will do, else on a graduation beyond it.
 template <length_unit Unit>
 constexpr length<Unit> cloth_for_bias(const bias_wanted<Unit>& w, length<Unit> across, length<Unit> step) {
     require_more_than_zero<binding_error>(w.joined, "the length of a strip");
     detail::require_strips(bias_strip<Unit>{w.width, w.seam}, across);
+    require_more_than_zero<range_error>(step.value(), "a graduation");
     if (detail::gives_bias(bias_piece<Unit>{across, across}, w))
         return across;
     return length_of<Unit>(detail::least_multiple(step.value(), [&](fraction along) {

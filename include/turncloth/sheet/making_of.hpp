@@ -17,6 +17,7 @@
 
 #include <turncloth/making/fastenings.hpp>
 #include <turncloth/making/laying_on.hpp>
+#include <turncloth/making/ruled.hpp>
 #include <turncloth/making/zippers_over.hpp>
 #include <turncloth/sheet/detail/lying_there.hpp>
 #include <turncloth/sheet/project.hpp>
@@ -141,6 +142,8 @@ private:
                       (on.shape.finished().width() - z.opening.across) / 2 + z.opening.margin;
         sewn.opening = opening(z.opening);
         sewn.beyond = z.opening.beyond;
+        if (z.graduation.value() != 0)
+            sewn.ends_in = ruled<Unit>(z.graduation).middle(sewn.beyond);
         sewn.rows = z.rows;
         sewn.slit = z.slit;
         if (project_.zippers().size() > 1)

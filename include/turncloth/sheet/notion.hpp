@@ -32,6 +32,9 @@
 
 namespace turncloth {
 
+/// So many marks, pleats, eyelets or spans may one number ask for, as a sheet tells of each by itself.
+inline constexpr std::int64_t most_in_a_row = 10'000;
+
 /// A labelled figure, or a labelled number of things where `count` is more than zero, or labelled places one by one.
 template <length_unit Unit>
 struct notion_detail {
@@ -161,8 +164,10 @@ notion<Unit> listed_round(std::string name, const turncloth::figure<Unit>& worki
         .caution(caution::infants_and_animals);
 }
 
+/// Throws range_error for more than `most_in_a_row`.
 template <length_unit Unit>
 notion<Unit> listed(std::string name, const eyelet_row<Unit>& row) {
+    require_at_most<range_error>(row.along.size(), most_in_a_row, "the number of eyelets in a row");
     std::vector<length<Unit>> centres;
     for (const auto& centre : row.along.centres())
         centres.push_back(centre.from_datum());

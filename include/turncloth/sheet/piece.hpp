@@ -20,6 +20,7 @@
 #include <turncloth/notions/pleats.hpp>
 #include <turncloth/panel/names.hpp>
 #include <turncloth/panel/panel.hpp>
+#include <turncloth/sheet/notion.hpp>
 
 #include <cstdint>
 #include <string>
@@ -67,6 +68,9 @@ struct piece_size {
     piece_size(const finished_size<Unit>& s) : width(s.width()), height(s.height()) {}
 };
 
+/// So many pieces are cut alike, which is as many as a lay has.
+inline constexpr std::int64_t most_cut_alike = 100'000;
+
 /// One kind of piece to be cut.
 template <length_unit Unit>
 class piece {
@@ -90,10 +94,10 @@ public:
     /// None, or one for all four corners.
     const std::vector<corners_cut<Unit>>& corners() const { return corners_; }
 
-    /// How many are cut alike. Throws range_error below one.
+    /// How many are cut alike. Throws range_error below one and above `most_cut_alike`.
     piece& count(std::int64_t n) {
-        require_at_least<range_error>(n, std::int64_t{1},
-                                      ("the number of " + detail::named(name_) + " to cut").c_str());
+        require_between<range_error>(std::int64_t{1}, n, most_cut_alike,
+                                     "the number of " + detail::named(name_) + " to cut");
         count_ = n;
         return *this;
     }
@@ -119,7 +123,7 @@ public:
         return *this;
     }
 
-    /// Every place of a row.
+    /// Every place of a row. Throws range_error for more than `most_in_a_row`.
     template <class Row>
         requires requires(const Row& r) {
             r.begin() != r.end();
@@ -127,13 +131,20 @@ public:
         }
     [[gnu::noinline]] piece& mark(const std::string& what, edge from, const Row& places,
                                   const std::vector<short_mark<Unit>>& only = {}) {
-        for (const auto& p : places)
+        std::int64_t n = 0;
+        if constexpr (requires { places.size(); })
+            require_row(static_cast<std::int64_t>(places.size()), "marks");
+        for (const auto& p : places) {
+            require_row(++n, "marks");
             mark(what, from, p, only);
+        }
         return *this;
     }
 
     /// Pleats whose first begins at a place from the finished edge; the piece finishes smaller by what they take up.
+    /// Throws range_error for more than `most_in_a_row`.
     piece& pleated(edge from, const pleating<Unit>& pleats, const place<finished_edge, Unit>& starts = {}) {
+        require_row(pleats.count(), "pleats");
         pleats_.push_back({from, pleats, starts});
         return *this;
     }
@@ -145,12 +156,25 @@ public:
         return *this;
     }
 
+    /// Throws range_error for more than `most_in_a_row`.
     piece& eyelets(const eyelet_row<Unit>& row) {
+        require_row(row.along.size(), "eyelets");
         eyelets_.push_back(row);
         return *this;
     }
 
 private:
+    void require_row(std::int64_t n, const char* of) const {
+        if (n > most_in_a_row)
+            detail::refuse_value<range_error>(
+                {.kind = fault::too_large,
+                 .what = detail::sentence({"the number of ", of, " in a row on ", detail::named(name_)}),
+                 .given = n,
+                 .most = most_in_a_row,
+                 .where = name_},
+                {"at most ", most_in_a_row});
+    }
+
     static panel<Unit> shaped([[maybe_unused]] const std::string& name, const piece_size<Unit>& finished,
                               const edges<Unit>& finishes) {
         const auto put_together = [&] {

@@ -60,15 +60,19 @@ struct zipper {
     zipped_opening<Unit> opening;
     length<Unit> rows, slit; ///< between the two rows of stitching; cut away behind
     zipper_supply<Unit> supply;
+    length<Unit> graduation{}; ///< of the ruler that the middle of its tape's ends is for; zero where that is exact
 };
 
-/// A longer piece sewn to a shorter one, mark to mark, in equal spans.
+/// A longer piece sewn to a shorter one, mark to mark, in equal spans, at most `most_in_a_row` of them.
 template <length_unit Unit>
 struct meeting {
     std::string longer, shorter; ///< the pieces' names
     edge from;                   ///< on both, the spans run away from this finished edge
     length<Unit> on_longer, on_shorter;
     std::int64_t spans;
+    length<Unit> graduation{}; ///< of the ruler that its marks are for; zero where they are exact
+
+    even_mapping<Unit> marks() const { return {on_longer, on_shorter, spans, graduation}; }
 };
 
 /// A piece sewn flat onto another: its finished left and top edges lie at these places of the other's finished edges.

@@ -1,7 +1,7 @@
 // A sheet: everything to be cut, folded, marked, sewn and bought for one project at one finished size, with the
 // working.
 //
-//   sheet<U>                 name, finished, pieces, meetings, notions, steps, cautions, warnings
+//   sheet<U>                 name, finished, pieces, meetings, notions, steps, cautions, warnings; its ruler
 //   sheet_piece<U>           the piece, its cut size with workings, and every line on it from a cut edge
 //   sheet_line<U>            one of these lines; line_kind
 //   sheet_error              reasons(): all that is wrong, not only the first, as sentences and as data
@@ -125,6 +125,8 @@ struct sheet {
     std::vector<std::string> warnings;    ///< what can be made, but may not be meant
     std::vector<bulk_warning<Unit>> bulk; ///< rows through too many layers: bulk.hpp
     words kept;                           ///< the names that figures and finishes bear
+    length<Unit> graduation = {};         ///< of the ruler that it was worked out on (on_ruler.hpp); zero: it is exact
+    std::optional<finished_size<Unit>> asked = {}; ///< where that ruler changed the finished size
 };
 
 } // namespace turncloth

@@ -5,8 +5,9 @@
 //
 //   std::puts(to_text(sheet_of(roll), {.shows = units_shown::centimetres}).c_str());
 //
-// Each figure is rounded by itself from the exact length; each working is exact and in the project's own unit. Every line
-// goes through fit_to_print (measure/printable.hpp), so no name makes a line of its own or drives a terminal.
+// Each figure is rounded by itself from the exact length; each working is exact and in the project's own unit; where what
+// is printed is to add up, the sheet is worked out on the ruler (on_ruler.hpp). Every line goes through fit_to_print
+// (measure/printable.hpp), so no name makes a line of its own or drives a terminal.
 #ifndef TURNCLOTH_SHEET_TEXT_HPP
 #define TURNCLOTH_SHEET_TEXT_HPP
 

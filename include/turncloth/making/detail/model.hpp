@@ -143,7 +143,8 @@ private:
         include(number_of(l.on),
                 {l.in.from_datum(), l.begins.value_or(length<Unit>()), l.ends.value_or(length<Unit>())});
         if (each.size() > 0)
-            include(number_of(l.on), {each[0].from_datum(), each.step()});
+            include(number_of(l.on),
+                    {each[0].from_datum(), each.graduation().value() == 0 ? each.step() : each.graduation()});
     }
     void include(std::size_t part, std::initializer_list<length<Unit>> lengths) {
         for (const length<Unit>& l : lengths)

@@ -12,6 +12,7 @@
 #include <turncloth/making/detail/sewn_up.hpp>
 #include <turncloth/making/detail/sight.hpp>
 #include <turncloth/making/work_step.hpp>
+#include <turncloth/marks/mapping.hpp>
 
 #include <algorithm>
 #include <cstddef>
@@ -205,10 +206,14 @@ private:
         s.marks_on_piece.from = level ? p.own_left : p.own_top;
         s.marks_on_other.from = level ? p.across.from : p.along.from;
         const length<Unit> there = (level ? p.across : p.along).at[0];
+        const bool longer = l.fit.of_piece > l.fit.on;
+        const even_mapping<Unit> marks(longer ? l.fit.of_piece : l.fit.on, longer ? l.fit.on : l.fit.of_piece,
+                                       l.fit.spans, l.fit.graduation);
         for (std::int64_t k = 1; k < l.fit.spans; ++k) {
-            const fraction part(k, l.fit.spans);
-            s.marks_on_piece.at.push_back(l.fit.of_piece * part);
-            s.marks_on_other.at.push_back(there + l.fit.on * part);
+            const length<Unit> on_long = marks.mark_on_long(k).from_datum(),
+                               on_short = marks.mark_on_short(k).from_datum();
+            s.marks_on_piece.at.push_back(longer ? on_long : on_short);
+            s.marks_on_other.at.push_back(there + (longer ? on_short : on_long));
         }
     }
     static bool is_left_or_top(edge e) { return e == edge::left || e == edge::top; }

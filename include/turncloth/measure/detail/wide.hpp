@@ -1,8 +1,8 @@
 // Whole numbers of 128 bits, which hold any product of two 64-bit ones and the sum of two such products.
 //
 //   int128  uint128                        the compiler's own, or two_words<true> and two_words<false>
-//   overflows_times(a, b, product)         whether a b does not fit the type of `product`, which is set where it does;
-//   overflows_plus(a, b, sum)              so of a + b
+//   overflows_plus(a, b, sum)              whether a + b does not fit their type; `sum` is set to it where it does
+//   overflows_minus  overflows_times       so of a - b, of narrower numbers, and of a b
 //
 //   static_assert(int128{1} << 100 > std::int64_t{9'223'372'036'854'775'807});
 //
@@ -19,8 +19,6 @@
 #endif
 #ifdef TURNCLOTH_PORTABLE
 #include <turncloth/measure/detail/two_words.hpp>
-
-#include <limits>
 #endif
 
 namespace turncloth::detail {
@@ -34,34 +32,55 @@ __extension__ typedef unsigned __int128 uint128;
 #endif
 
 #ifdef TURNCLOTH_PORTABLE
-/// Whether it does.
+
+/// Of narrower numbers, whose sums, differences and products int128 holds.
 template <std::integral Whole>
-constexpr bool set_if_it_fits(int128 exact, Whole& to) noexcept {
-    if (exact < std::numeric_limits<Whole>::min() || exact > std::numeric_limits<Whole>::max())
-        return false;
-    to = static_cast<Whole>(exact);
-    return true;
+constexpr bool overflows(int128 exact, Whole& result) noexcept {
+    result = static_cast<Whole>(exact);
+    return exact != result;
 }
-
-#endif
-
-template <std::integral Whole>
-constexpr bool overflows_times(Whole a, Whole b, Whole& product) noexcept {
-#ifdef TURNCLOTH_PORTABLE
-    return !set_if_it_fits(int128(a) * b, product);
-#else
-    return __builtin_mul_overflow(a, b, &product);
-#endif
+/// Of 128 bits there is only what wraps: it is wrong where it does not lie on the side of a that b says.
+constexpr bool overflows_plus(int128 a, int128 b, int128& sum) noexcept {
+    const int128 wrapped = a + b;
+    const bool wrong = (b < 0) != (wrapped < a);
+    sum = wrapped;
+    return wrong;
 }
-
+constexpr bool overflows_times(int128 a, int128 b, int128& product) noexcept {
+    const int128 wrapped = a * b;
+    const bool wrong = a == -1 ? b != 0 && wrapped == b : a != 0 && wrapped / a != b; // -lowest is lowest again
+    product = wrapped;
+    return wrong;
+}
 template <std::integral Whole>
 constexpr bool overflows_plus(Whole a, Whole b, Whole& sum) noexcept {
-#ifdef TURNCLOTH_PORTABLE
-    return !set_if_it_fits(int128(a) + b, sum);
-#else
-    return __builtin_add_overflow(a, b, &sum);
-#endif
+    return overflows(int128(a) + b, sum);
 }
+template <std::integral Whole>
+constexpr bool overflows_minus(Whole a, Whole b, Whole& difference) noexcept {
+    return overflows(int128(a) - b, difference);
+}
+template <std::integral Whole>
+constexpr bool overflows_times(Whole a, Whole b, Whole& product) noexcept {
+    return overflows(int128(a) * b, product);
+}
+
+#else
+
+template <class Whole>
+constexpr bool overflows_plus(Whole a, Whole b, Whole& sum) noexcept {
+    return __builtin_add_overflow(a, b, &sum);
+}
+template <class Whole>
+constexpr bool overflows_minus(Whole a, Whole b, Whole& difference) noexcept {
+    return __builtin_sub_overflow(a, b, &difference);
+}
+template <class Whole>
+constexpr bool overflows_times(Whole a, Whole b, Whole& product) noexcept {
+    return __builtin_mul_overflow(a, b, &product);
+}
+
+#endif
 
 } // namespace turncloth::detail
 

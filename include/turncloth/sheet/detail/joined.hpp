@@ -41,16 +41,21 @@ void add_spans(sheet_draft<Unit>& draft, const meeting<Unit>& m, bool longer) {
             {"the spans marked on ", named(name), " need ", span, ", but it finishes ", room},
             {.kind = fault::no_room, .what = "the spans of a meeting", .given = span, .most = room, .where = name},
             m.from);
-    for (const auto& at : divided<finished_edge>(span, m.spans))
+    const even_mapping<Unit> marks = m.marks();
+    for (std::int64_t k = 1; k < m.spans; ++k) {
+        const length<Unit> along = longer ? marks.mark_on_long(k).from_datum() : marks.mark_on_short(k).from_datum();
         piece_work<Unit>(draft, *on)
-            .add_mark({"meets " + other, m.from, shape.way_from_cut_edge(m.from, at), ticks_on(on->made_from, m.from)});
+            .add_mark({"meets " + other, m.from, shape.way_from_cut_edge(m.from, at<finished_edge>(along)),
+                       ticks_on(on->made_from, m.from)});
+    }
 }
 
 template <length_unit Unit>
 void add_meetings(sheet_draft<Unit>& draft) {
     for (const meeting<Unit>& m : draft.from().meetings())
         draft.attempt("the meeting of " + named(m.longer) + " and " + named(m.shorter), m.longer, [&] {
-            draft.made().meetings.push_back({m, even_mapping<Unit>(m.on_longer, m.on_shorter, m.spans)});
+            require_at_most<range_error>(m.spans, most_in_a_row, "the number of spans of a meeting");
+            draft.made().meetings.push_back({m, m.marks()});
             add_spans(draft, m, true);
             add_spans(draft, m, false);
         });

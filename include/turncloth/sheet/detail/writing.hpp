@@ -26,8 +26,7 @@ public:
 
     std::string write() {
         line(0, {sheet_.name});
-        line(0, {"finishes ", sheet_.finished});
-        line(0, {"Figures are rounded to ", graduation_text(by_), ", each from the exact length; workings are exact."});
+        write_size();
         heading({"Cut"});
         for (const auto& p : sheet_.pieces)
             write_cut(p);
@@ -56,6 +55,30 @@ private:
     void heading(text_parts parts) {
         text_ += '\n';
         line(0, parts);
+    }
+
+    void write_size() {
+        if (sheet_.asked)
+            line(0, {"finishes ", sheet_.finished, ", for ", to_text(*sheet_.asked), " asked"});
+        else
+            line(0, {"finishes ", sheet_.finished});
+        if (!is_its_ruler())
+            return line(0, {"Figures are rounded to ", graduation_text(by_),
+                            ", each from the exact length; workings are exact."});
+        line(0, {"Pieces and steps are worked out on a ruler of ", to_text(sheet_.graduation),
+                 ", so that what is printed of them adds up; other amounts are rounded to it."});
+        if (by_.shows == units_shown::both)
+            line(0, {metric_unit<Unit> ? "Inches" : "Centimetres",
+                     " beside them are converted from these, each rounded to ",
+                     metric_unit<Unit> ? to_text(by_.inches) : to_text(by_.centimetres), "."});
+    }
+    /// Whether it shows what the sheet was worked out on.
+    bool is_its_ruler() const {
+        const bool metric = metric_unit<Unit>;
+        const units_shown other = metric ? units_shown::inches : units_shown::centimetres;
+        return sheet_.graduation.value() > 0 && by_.shows != other &&
+               (metric ? as<centimetre>(sheet_.graduation) == by_.centimetres
+                       : as<inch>(sheet_.graduation) == by_.inches);
     }
 
     void list(const char* name, const std::vector<std::string>& sentences) {

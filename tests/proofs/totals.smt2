@@ -1,0 +1,30 @@
+; Long sums (measure/total.hpp): what is added at each step stays inside 128 bits, so that only the sum itself is checked.
+(set-logic QF_BV)
+(define-fun two_to_63 () (_ BitVec 128) (bvshl (_ bv1 128) (_ bv63 128)))
+(define-fun wider ((x (_ BitVec 128))) (_ BitVec 192) ((_ sign_extend 64) x))
+
+; A numerator, or its negative, times 2^finer, finer at most 62: a shift, which loses nothing.
+(declare-const n (_ BitVec 128))
+(declare-const finer (_ BitVec 128))
+(assert (and (bvsle n two_to_63) (bvsge n (bvneg two_to_63)) (bvule finer (_ bv62 128))))
+(push)
+(set-info :status sat)
+(check-sat)
+(assert (not (and (= (wider (bvshl n finer)) (bvshl (wider n) ((_ zero_extend 64) finer)))
+                  (bvsle (bvshl n finer) (bvshl (_ bv1 128) (_ bv125 128)))
+                  (bvsge (bvshl n finer) (bvneg (bvshl (_ bv1 128) (_ bv125 128)))))))
+(set-info :status unsat)
+(check-sat)
+(pop)
+
+; Steps that count 2^-62: shifted right by the zeros at its end, 62 at most, a count loses nothing.
+(declare-const count (_ BitVec 128))
+(declare-const zeros (_ BitVec 128))
+(push)
+(assert (and (not (= count (_ bv0 128))) (bvult zeros (_ bv128 128))))
+(assert (= (bvand count (bvneg count)) (bvshl (_ bv1 128) zeros)))
+(define-fun shared () (_ BitVec 128) (ite (bvult zeros (_ bv62 128)) zeros (_ bv62 128)))
+(assert (not (= (bvshl (bvashr count shared) shared) count)))
+(set-info :status unsat)
+(check-sat)
+(pop)
