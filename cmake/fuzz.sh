@@ -1,6 +1,6 @@
 #!/bin/sh
-# sh cmake/fuzz.sh [<target> [<inputs>]]: builds the fuzz targets of tests/fuzz and runs one, or each, on a number of inputs:
-# those of its corpus and changes of them, the same every time. Without a number it takes some seconds for each.
+# sh cmake/fuzz.sh [<target>|all [<times>]]: builds the fuzz targets of tests/fuzz and runs one, or each, on a number of
+# inputs, or on so many times that number: those of its corpus and changes of them, the same every time.
 # New inputs of interest are kept under build/fuzz/found; one that makes a target fail is build/fuzz/fail-<target>-...
 set -eu
 cd "$(dirname "$0")/.."
@@ -8,7 +8,9 @@ cd "$(dirname "$0")/.."
 
 need_packages clang-14 libclang-rt-14-dev cmake ninja-build libboost-dev libgmp-dev nlohmann-json3-dev libpugixml-dev
 cmake -S tests/fuzz -B build/fuzz -G Ninja -DCMAKE_CXX_COMPILER=clang++-14
-cmake --build build/fuzz ${1:+--target "$1"}
+target=${1:-all}
+times=${2:-1}
+cmake --build build/fuzz --target "$target"
 
 inputs_of() {
     case $1 in
@@ -19,17 +21,27 @@ inputs_of() {
     esac
 }
 fuzz() {
+    inputs=$(($(inputs_of "$1") * times))
     mkdir -p "build/fuzz/found/$1"
-    echo "$1: $2 inputs"
-    "build/fuzz/$1" -seed=1 -runs="$2" -max_len=400 -len_control=0 -timeout=60 -rss_limit_mb=2048 -verbosity=0 -print_final_stats=1 \
-        -artifact_prefix="build/fuzz/fail-$1-" "build/fuzz/found/$1" "tests/fuzz/corpus/$1"
+    echo "$1: $inputs inputs"
+    "build/fuzz/$1" -seed=1 -runs="$inputs" -max_len=400 -len_control=0 -timeout=120 -rss_limit_mb=2048 -verbosity=0 \
+        -print_final_stats=1 -artifact_prefix="build/fuzz/fail-$1-" "build/fuzz/found/$1" "tests/fuzz/corpus/$1"
 }
 
-if [ $# -gt 0 ]; then
-    fuzz "$1" "${2:-$(inputs_of "$1")}"
+if [ "$target" != all ]; then
+    fuzz "$target"
     exit
 fi
+# All at once, as most of them are done in seconds; each runs to its end, and one that fails is a failure.
+running=
 for source in tests/fuzz/*.cpp; do
-    target=$(basename "$source" .cpp)
-    fuzz "$target" "$(inputs_of "$target")"
+    name=$(basename "$source" .cpp)
+    fuzz "$name" >"build/fuzz/$name.log" 2>&1 &
+    running="$running $!:$name"
 done
+failed=0
+for each in $running; do
+    wait "${each%%:*}" || failed=1
+    cat "build/fuzz/${each#*:}.log"
+done
+exit "$failed"

@@ -230,3 +230,21 @@ TEST_CASE("a pad whose filling would not go in is refused, with both figures") {
         CHECK(refused.reasons()[0].facts.most->numerator == 14);
     }
 }
+
+// The tape lies 1/2 in to each side of the folds, and 3/4 in is turned under beside them: laid from beneath, it lies 1/4 in
+// inside the cut edge of what is turned under of the other half. The fold itself is under the tape, and from above it is
+// under that half.
+TEST_CASE("where a pad's tape is laid is measured from an edge in sight on the side that it is laid on") {
+    for (const making<inch>& d : pads<inch>()) {
+        CAPTURE(d.name());
+        const auto all = sentences(d);
+        const auto laid = std::find_if(all.begin(), all.end(), [](const std::string& s) {
+            return s.find("the zipper, right side up, under base half 1") != std::string::npos;
+        });
+        REQUIRE(laid != all.end());
+        CAPTURE(*laid);
+        CHECK(laid->find(
+                  "from the cut left edge of base half 1 and its top edge 1/4 in from the cut top edge of base half "
+                  "2") != std::string::npos);
+    }
+}

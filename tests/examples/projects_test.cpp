@@ -157,10 +157,3 @@ TEST_CASE("at sizes in sixteenths of an inch the sheets agree with integer arith
 TEST_CASE("at sizes in millimetres the metric sheets agree with integer arithmetic") {
     check_every_size<millimetre_grid>();
 }
-
-TEST_CASE("a size in feet or metres is made in the edition of its kind") {
-    const auto s = allotment::kneeling_pad::make(finished_size(length_of<foot>({3, 2}), length_of<foot>(1)));
-    CHECK(s.pieces[0].cut == cut_size(length_of<foot>({19, 12}), length_of<foot>({13, 12}))); // 18 + 1 by 12 + 1 in
-    const auto m = allotment::kneeling_pad::make(finished_size(length_of<metre>({1, 2}), length_of<metre>({3, 10})));
-    CHECK(m.pieces[0].cut == cut_size(length_of<metre>({53, 100}), length_of<metre>({33, 100}))); // 1.5 cm a side
-}

@@ -297,3 +297,25 @@ TEST_CASE("what a project adds to its flat work is said by name") {
     CHECK(say(8) == "Turn and stitch the top edge of each flounce.");
     CHECK(say(9) == "Sew the zippers to each flounce, then open the slits behind them.");
 }
+
+TEST_CASE("a seam that is sewn by hand says so, and how far a machine sews back over says nothing of it") {
+    making<inch> d("bag");
+    const cut_part front = d.cut({.name = "front", .width = 6_in, .height = 5_in});
+    const cut_part back = d.cut({.name = "back", .width = 6_in, .height = 5_in});
+    const auto line = [](const cut_part& on, edge from) {
+        return chalk_line<inch>{.on = on, .from = from, .in = at<cut_edge>("1/2"_in)};
+    };
+    d.add(seam_of<inch>{.one = {line(front, edge::top)}, .other = {line(back, edge::top)}, .by_hand = true});
+    d.add(seam_of<inch>{.one = {line(front, edge::bottom)}, .other = {line(back, edge::bottom)}});
+    d.sewn_by_machine(stitch(301), "1/4"_in);
+    const auto plan = work_plan_of(d);
+    std::string by_hand, by_machine;
+    for (const auto& g : plan.groups)
+        for (const string& s : sentences_of(plan, g))
+            (s.find("top edge of front") != string::npos || s.find("top edge of the front") != string::npos
+                 ? by_hand
+                 : by_machine) += s;
+    CHECK(by_hand.find("through 2 layers. Sew this by hand.") != string::npos);
+    CHECK(by_hand.find("Sew back") == string::npos);
+    CHECK(by_machine.find("by hand") == string::npos);
+}

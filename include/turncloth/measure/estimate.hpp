@@ -53,7 +53,7 @@ constexpr uint128 share(std::uint64_t n, std::uint64_t d) noexcept {
 
 /// 2^power as a double, for -1022 <= power <= 1023.
 constexpr double power_of_two(int power) noexcept {
-    return __builtin_bit_cast(double, static_cast<std::uint64_t>(power + 1023) << 52);
+    return bits_as<double>(static_cast<std::uint64_t>(power + 1023) << 52);
 }
 
 /// The upper 64 bits of a number, counted from its highest bit that is set.

@@ -14,6 +14,7 @@
 #ifndef TURNCLOTH_MEASURE_FRACTION_HPP
 #define TURNCLOTH_MEASURE_FRACTION_HPP
 
+#include <turncloth/measure/detail/bits.hpp>
 #include <turncloth/measure/detail/please.hpp>
 #include <turncloth/measure/detail/rational.hpp>
 #include <turncloth/measure/error.hpp>
@@ -38,8 +39,7 @@ struct width_64 {
     using wide_count = uint128;
     static constexpr int bits = 64;
 
-    /// For n other than 0 only, which std::countr_zero would first have to test for.
-    static constexpr int trailing_zeros(count n) noexcept { return __builtin_ctzll(n); }
+    static constexpr int trailing_zeros(count n) noexcept { return detail::trailing_zeros(n); }
 
     // Not constexpr, so that a constant expression that needs it does not compile, and the compiler prints its name.
     // Out of line, as every operation calls it.

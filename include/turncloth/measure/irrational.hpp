@@ -10,6 +10,7 @@
 #ifndef TURNCLOTH_MEASURE_IRRATIONAL_HPP
 #define TURNCLOTH_MEASURE_IRRATIONAL_HPP
 
+#include <turncloth/measure/detail/bits.hpp>
 #include <turncloth/measure/require.hpp>
 #include <turncloth/measure/rounding.hpp>
 
@@ -109,7 +110,7 @@ struct binary_parts {
 
 constexpr binary_parts binary_parts_of(double real) {
     static_assert(std::numeric_limits<double>::is_iec559 && sizeof(double) == sizeof(std::uint64_t));
-    const auto bits = __builtin_bit_cast(std::uint64_t, real);
+    const auto bits = bits_as<std::uint64_t>(real);
     const auto field = static_cast<int>(bits >> 52 & 0x7FF);
     const std::uint64_t tail = bits & ((std::uint64_t{1} << 52) - 1);
     if (field == 0x7FF)

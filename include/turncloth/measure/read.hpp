@@ -106,8 +106,8 @@ private:
     constexpr std::int64_t digits(bool negative) {
         std::int64_t value = 0;
         for (; digit_next(); ++at_) {
-            const int digit = negative ? '0' - text_[at_] : text_[at_] - '0';
-            if (__builtin_mul_overflow(value, 10, &value) || __builtin_add_overflow(value, digit, &value))
+            const std::int64_t digit = negative ? '0' - text_[at_] : text_[at_] - '0';
+            if (overflows_times(value, std::int64_t{10}, value) || overflows_plus(value, digit, value))
                 cannot_read_because("more digits than 64 bits hold");
         }
         return value;

@@ -16,9 +16,9 @@
 #ifndef TURNCLOTH_MEASURE_REQUIRE_HPP
 #define TURNCLOTH_MEASURE_REQUIRE_HPP
 
+#include <turncloth/measure/detail/bits.hpp>
 #include <turncloth/measure/detail/sentence.hpp>
 
-#include <bit>
 #include <concepts>
 #include <cstddef>
 #include <cstdint>
@@ -41,7 +41,7 @@ namespace detail {
 /// leaves out a comparison that is there to find out.
 constexpr bool is_within(double x, double most) noexcept {
     constexpr std::uint64_t without_sign = ~std::uint64_t{0} >> 1;
-    return (std::bit_cast<std::uint64_t>(x) & without_sign) <= std::bit_cast<std::uint64_t>(most);
+    return (bits_as<std::uint64_t>(x) & without_sign) <= bits_as<std::uint64_t>(most);
 }
 
 /// "<what> must be <allowed>: it was <x>"

@@ -27,7 +27,7 @@ namespace detail {
 template <class Whole>
 constexpr Whole checked_sum(Whole a, Whole b) {
     Whole sum = 0;
-    if (__builtin_add_overflow(a, b, &sum)) [[unlikely]]
+    if (overflows_plus(a, b, sum)) [[unlikely]]
         width_64::does_not_fit();
     return sum;
 }
@@ -54,7 +54,7 @@ private:
         const std::int64_t times = d / shared;
         std::int64_t under = 0;
         int128 over = 0;
-        if (__builtin_mul_overflow(under_, times, &under) || __builtin_mul_overflow(over_, int128{times}, &over))
+        if (overflows_times(under_, times, under) || overflows_times(over_, int128{times}, over))
             width_64::does_not_fit();
         under_ = under;
         over_ = over;
@@ -165,7 +165,7 @@ public:
     }
     constexpr graduated_total& operator-=(std::int64_t graduations) {
         std::int64_t less = 0;
-        if (__builtin_sub_overflow(count_, graduations, &less)) [[unlikely]]
+        if (detail::overflows_minus(count_, graduations, less)) [[unlikely]]
             detail::width_64::does_not_fit();
         count_ = less;
         return *this;

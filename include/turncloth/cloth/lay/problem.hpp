@@ -76,14 +76,14 @@ inline std::int64_t into_repeat(std::int64_t offset, std::int64_t repeat) {
 /// Sums and products of sizes that must stay inside 64 bits, with room for the sums of a few.
 inline std::int64_t lay_product(std::int64_t a, std::int64_t b) {
     std::int64_t product = 0;
-    if (__builtin_mul_overflow(a, b, &product) || product > (std::int64_t{1} << 60))
+    if (overflows_times(a, b, product) || product > (std::int64_t{1} << 60))
         refuse_size_of_lay("the area of a lay");
     return product;
 }
 
 inline std::int64_t lay_sum(std::int64_t a, std::int64_t b) {
     std::int64_t sum = 0;
-    if (__builtin_add_overflow(a, b, &sum) || sum > (std::int64_t{1} << 60))
+    if (overflows_plus(a, b, sum) || sum > (std::int64_t{1} << 60))
         refuse_size_of_lay("the length of a lay");
     return sum;
 }

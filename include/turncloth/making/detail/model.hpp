@@ -153,7 +153,7 @@ private:
     }
     void include(const fraction& x) {
         const whole g = std::gcd(unit_, denominator(x));
-        if (__builtin_mul_overflow(unit_, denominator(x) / g, &unit_) || unit_ > most_unit)
+        if (overflows_times(unit_, denominator(x) / g, unit_) || unit_ > most_unit)
             too_fine();
     }
     static constexpr whole most_unit = whole{1} << 40, most_whole = whole{1} << 52;

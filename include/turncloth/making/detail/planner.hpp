@@ -191,7 +191,9 @@ private:
         const flat_work::lazy_sight<for_any<Unit>> now = seen(l.piece);
         const edge toward = flat_work::on_table(side, how(l.on));
         const auto own = now.outermost(piece, toward, how(l.piece));
-        auto from = now.measured_from(on, side, along_all({is_level(toward), own->at}, !l.beneath));
+        auto at = along_all({is_level(toward), own->at}, !l.beneath);
+        at.laid = l.beneath ? piece : flat_work::nowhere;
+        auto from = now.measured_from(on, side, at);
         if (from.part == piece) // beside itself it has no distance
             from = *now.outermost(on, toward, how(l.on));
         into.from = edge_of(from);

@@ -6,7 +6,8 @@
 //   sighted_from(stack, parts, wanted, line, above)     of the piece wanted where it is in sight, or else the nearest
 //
 // Considered are the outermost edges of each part as it lies, folded or cut. One is in sight where nothing lies over it in
-// the middle of its stretch beside the line. The outermost edge of the whole stack always is.
+// the middle of its stretch beside the line. The outermost edge of the whole stack always is. From beneath, where a piece
+// is laid under others, the cut edges of what is turned under are considered too, and the piece itself hides nothing.
 #ifndef TURNCLOTH_MAKING_DETAIL_SIGHT_HPP
 #define TURNCLOTH_MAKING_DETAIL_SIGHT_HPP
 
@@ -91,7 +92,8 @@ struct sighted {
 struct looked_along {
     table_line at{};
     stretch run{};
-    bool above = true; ///< seen from above
+    bool above = true;           ///< seen from above
+    std::size_t laid = nowhere; ///< from beneath: what is being laid there
 };
 
 template <class>
@@ -153,10 +155,14 @@ public:
                 continue;
             for (const edge t : {toward, opposite(toward)}) {
                 const std::optional<sighted> e = outermost(p, t, body->how);
-                if (e && sees(*e, t, from) && (!nearest || far(*e) < far(*nearest)))
+                if (e && p != from.laid && sees(*e, t, from) && (!nearest || far(*e) < far(*nearest)))
                     nearest = e;
             }
         }
+        if (!from.above)
+            for (const sighted& e : turned_under(toward, from))
+                if (!nearest || far(e) < far(*nearest))
+                    nearest = e;
         return nearest ? *nearest : *own;
     }
 
@@ -168,6 +174,26 @@ public:
     }
 
 private:
+    /// Cut edges within their part that lie bare toward the table, but for what is being laid.
+    std::vector<sighted> turned_under(edge toward, const looked_along& from) const {
+        std::vector<sighted> all;
+        for (const ply& p : stack_.plies) // from the table up
+            for (const edge t : {toward, opposite(toward)}) {
+                if (p.body || p.part == from.laid || !is_cut_edge(p, t))
+                    continue;
+                const whole at = at_edge(bounds_of(p.area), t);
+                const stretch run = within(p.area, {is_level(t), at});
+                const whole middle = (std::max(run.from, from.run.from) + std::min(run.to, from.run.to)) / 2;
+                const bool hidden = std::any_of(stack_.plies.data(), &p, [&](const ply& below) {
+                    const stretch there = within(below.area, {is_level(t), at});
+                    return below.part != from.laid && there.from <= middle && middle < there.to;
+                });
+                if (!hidden)
+                    all.push_back({p.part, own_edge(t, p.how), false, at});
+            }
+        return all;
+    }
+
     bool is_cut_edge(const ply& p, edge toward) const {
         const flat_part& part = design_.parts[p.part];
         const bounds b = carried(bounds_of(p.area), inverse(p.how));

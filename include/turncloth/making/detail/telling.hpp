@@ -190,6 +190,8 @@ private:
                 {{"edges", edges}, {"on", on}, {"at", at}, {"open", open}, {"sewn", p.sewn}, {"layers", layers(s)}});
         if (round)
             all += " " + what_meets_what(s) + " " + say(phrases::seam_corners, {});
+        if (s.by_hand)
+            all += " " + say(phrases::by_hand, {});
         return s.overrun.empty() ? all : all + " " + say(phrases::overrun, {{"overrun", s.overrun}});
     }
     std::string edges_of_piece(const told_step& s, const told_place& p) const {

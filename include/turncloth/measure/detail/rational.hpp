@@ -14,14 +14,12 @@
 #ifndef TURNCLOTH_MEASURE_DETAIL_RATIONAL_HPP
 #define TURNCLOTH_MEASURE_DETAIL_RATIONAL_HPP
 
+#include <turncloth/measure/detail/wide.hpp>
+
 #include <compare>
 #include <cstdint>
 
 namespace turncloth::detail {
-
-// Hold any product of two 64-bit integers, and the sum of two such products.
-__extension__ typedef __int128 int128;
-__extension__ typedef unsigned __int128 uint128;
 
 template <class Width>
 constexpr bool is_negative(typename Width::whole n) noexcept {

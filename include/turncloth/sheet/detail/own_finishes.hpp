@@ -109,7 +109,7 @@ private:
     length<Unit> measured(const length<Unit>& l) {
         constexpr std::int64_t most = std::int64_t{1} << 38;
         const std::int64_t own = denominator(l.value());
-        fits_ = fits_ && !__builtin_mul_overflow(unit_ / std::gcd(unit_, own), own, &unit_) && unit_ < most &&
+        fits_ = fits_ && !overflows_times(unit_ / std::gcd(unit_, own), own, unit_) && unit_ < most &&
                 numerator(l.value()) / own < most / unit_;
         return l;
     }

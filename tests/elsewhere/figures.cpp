@@ -1,14 +1,19 @@
-// What measure/, page/ and draw/ give, as text: run natively, where tests hold it against references, and as WebAssembly,
-// where std::size_t has 32 bits and the standard library is another one. The two texts must be the same.
+// What the library gives, as text: run on the machine at hand, where tests hold it against references, and as it is built
+// elsewhere: with bytes in the other order, with std::size_t of 32 bits, without the compiler's 128-bit numbers, with
+// floating point that need not keep the standard's rules, with another standard library. The texts must be the same.
 //
-// Sizes run from 1 to 10^18; fractions are random with the seed below, of a generator that is the same everywhere.
+// Sizes run from 1 to 10^18; what is random has the seed below, of a generator that is the same everywhere.
 #include <turncloth.hpp>
+#include <turncloth/cloth/lay.hpp>
+#include <turncloth/cloth/stock.hpp>
 #include <turncloth/draw/piece.hpp>
+#include <turncloth/notions/bow.hpp>
 #include <turncloth/page/svg.hpp>
 
 #include <cstdint>
 #include <cstdio>
 #include <string>
+#include <vector>
 
 using namespace turncloth;
 
@@ -67,6 +72,50 @@ void show_arithmetic() {
     }
 }
 
+/// What is solved by steps that start from doubles, and must not rest on them.
+void show_estimates() {
+    numbers random;
+    for (int i = 0; i < 500; ++i) {
+        const fraction x{1 + random.next(10'000'000), 1 + random.next(10'000)};
+        const fraction over = x + fraction{1 + random.next(1000), 64};
+        show("arctangent of " + to_text(x), [&] {
+            return to_text(arctangent(x).on({1, 1'000'000'000}, rounding::nearest));
+        });
+        show("root of " + to_text(x), [&] {
+            return to_text(square_root(estimate(x)).on({1, 1'000'000'000}, rounding::up));
+        });
+        show("bow of " + to_text(over) + " over " + to_text(x), [&] {
+            return to_text(bow_height(length_of<inch>(over), length_of<inch>(x), "1/64"_in, rounding::nearest));
+        });
+    }
+}
+
+/// A lay's places and a plan's cuts, found by searches that draw at random and compare values.
+void show_searches() {
+    numbers random;
+    for (int i = 0; i < 12; ++i) {
+        std::vector<cloth_piece<inch>> pieces;
+        std::vector<wanted_length<inch>> ties;
+        for (std::int64_t k = 0, kinds = 1 + random.next(8); k < kinds; ++k) {
+            const auto side = [&] { return length_of<inch>({8 + random.next(200), 8}); };
+            const length<inch> across = side(), along = side();
+            pieces.push_back({"piece", cut_size<inch>(across, along), 1 + random.next(5)});
+            ties.push_back({"tie", side(), 1 + random.next(9)});
+        }
+        show("lay", [&] {
+            const auto found = lay_out<inch>(pieces, {.width = 44_in});
+            std::string all = to_text(found.length) + ", at least " + to_text(found.bound);
+            for (const auto& place : found.places)
+                all += "; " + to_text(place.where.from_left) + " " + to_text(place.where.from_end);
+            return all;
+        });
+        show("stock", [&] {
+            const auto plan = cut_from_stock<inch>(ties, {{60_in}});
+            return to_text(plan.length_of_stock) + ", left " + to_text(plan.left);
+        });
+    }
+}
+
 template <length_unit Unit>
 void show_drawings(std::int64_t size) {
     const std::string sized = to_text(length_of<Unit>(size));
@@ -77,13 +126,14 @@ void show_drawings(std::int64_t size) {
         show("piece, " + sized + " by " + std::to_string(high), [&] {
             project<Unit> p("sizes", finished_size<Unit>(length_of<Unit>(size), length_of<Unit>(high)));
             p.add({"piece", "canvas", panel(p.finished(), all_round(seam(length_of<Unit>({1, 4}))))});
-            return digested(to_svg(page_of(sheet_of(p).pieces.front())));
+            const auto s = sheet_of(p);
+            return to_text(s, inch_ruler(16)) + digested(to_svg(page_of(s.pieces.front())));
         });
     }
     show("page, " + sized, [&] {
         const auto at = static_cast<double>(size);
         page p{.width = at, .height = at, .title = sized};
-        p.draw({"edge", 0.5}, {{0, 0}, {at / 3, at / 7}});
+        p.draw({"edge", 0.5}, {{0, 0}, {at / 4, at / 8}});
         p.write({at / 2, at / 2}, sized, 3);
         return digested(to_svg(p));
     });
@@ -93,6 +143,8 @@ void show_drawings(std::int64_t size) {
 
 int main() {
     show_arithmetic();
+    show_estimates();
+    show_searches();
     std::int64_t size = 1;
     for (int power = 0; power <= 18; ++power) {
         show_drawings<inch>(size);
