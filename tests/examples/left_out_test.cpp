@@ -35,6 +35,26 @@ void leave_one_out(at_random::sampler& random, const project<Unit>& p) {
     CHECK_MESSAGE(!made.faults.empty(), p.name() << ": " << described(d, {operation_kind::stitching, i}));
 }
 
+/// What is found wrong with it, or that it goes round in a circle.
+template <length_unit Unit>
+bool is_found_out(const making<Unit>& d) {
+    try {
+        return !execute(d).faults.empty();
+    } catch (const making_error&) {
+        return true;
+    }
+}
+
+template <length_unit Unit>
+void leave_each_seam_out(const project<Unit>& p, std::size_t seams) {
+    const making<Unit>& d = *p.design();
+    CHECK(d.seams().size() == seams);
+    CHECK_FALSE(is_found_out(d));
+    for (std::size_t i = 0; i < d.seams().size(); ++i)
+        CHECK_MESSAGE(is_found_out(things::without_seam(d, i)), p.name()
+                                                                    << ": " << described(d, {operation_kind::seam, i}));
+}
+
 std::vector<sheet_reason> reasons_against(project<inch> p, const making<inch>& design) {
     try {
         static_cast<void>(sheet_of(p.made_as(design)));
@@ -56,6 +76,20 @@ TEST_CASE("at any size, each row that a pocket needs is missed where it is left 
         leave_one_out(random, allotment::organiser::design(size));
         leave_one_out(random, allotment::organiser::design(metric));
     }
+}
+
+// The halves' seam, round the base and round the top; and the edging's ends, once where it is in one, else at each corner.
+TEST_CASE("a pad is found out without any one of its seams") {
+    leave_each_seam_out(allotment::kneeling_pad::design(finished_size(16_in, 9_in)), 4);
+    leave_each_seam_out(allotment::kneeling_pad::design(finished_size("17 1/2"_in, "10 1/2"_in)), 7);
+    leave_each_seam_out(allotment::kneeling_pad::design(finished_size(12_in, 12_in), 2_in), 4);
+    leave_each_seam_out(allotment::kneeling_pad::design(finished_size(44_cm, 27_cm)), 7);
+    const auto p = allotment::kneeling_pad::design(finished_size("17 1/2"_in, "10 1/2"_in));
+    const auto faults = execute(things::without_seam(*p.design(), 1)).faults;
+    REQUIRE(!faults.empty());
+    CHECK(faults[0].sentence ==
+          "the compartment \"inside of the cover\" opens at more than its mouths: an edge of long side "
+          "of the edging 1 is sewn to nothing");
 }
 
 // Sewn along its zippers and bound, and by no further row: under the tool pockets the two zipped pockets are one, and past

@@ -1,6 +1,7 @@
-// A design with a fault planted in it: one of its rows is left out.
+// A design with a fault planted in it: one of its rows or seams is left out.
 //
 //   things::without_row(design, row, member)     without that row, or without that member of a family
+//   things::without_seam(design, seam)           without that seam
 #ifndef TURNCLOTH_TESTS_MAKING_LEFT_OUT_HPP
 #define TURNCLOTH_TESTS_MAKING_LEFT_OUT_HPP
 
@@ -13,9 +14,9 @@ namespace things {
 
 using namespace turncloth;
 
-/// The design without one of its rows, or without one of a family.
+/// All of a design but its rows and its seams.
 template <length_unit Unit>
-making<Unit> without_row(const making<Unit>& d, std::size_t left_out, std::int64_t member) {
+making<Unit> unsewn(const making<Unit>& d) {
     making<Unit> again(d.name());
     again.lips(d.lips());
     for (const auto& p : d.parts())
@@ -32,6 +33,19 @@ making<Unit> without_row(const making<Unit>& d, std::size_t left_out, std::int64
         again.add(m);
     for (const auto& c : d.compartments())
         again.add(c);
+    for (const auto& c : d.all_contents())
+        again.add(c);
+    for (const moment& m : d.moments())
+        again.add(m);
+    return again;
+}
+
+/// The design without one of its rows, or without one of a family.
+template <length_unit Unit>
+making<Unit> without_row(const making<Unit>& d, std::size_t left_out, std::int64_t member) {
+    making<Unit> again = unsewn(d);
+    for (const auto& s : d.seams())
+        again.add(s);
     for (std::size_t i = 0; i < d.rows().size(); ++i) {
         stitching<Unit> row = d.rows()[i];
         if (i != left_out) {
@@ -46,6 +60,17 @@ making<Unit> without_row(const making<Unit>& d, std::size_t left_out, std::int64
                 again.add(one);
         }
     }
+    return again;
+}
+
+template <length_unit Unit>
+making<Unit> without_seam(const making<Unit>& d, std::size_t left_out) {
+    making<Unit> again = unsewn(d);
+    for (const auto& row : d.rows())
+        again.add(row);
+    for (std::size_t i = 0; i < d.seams().size(); ++i)
+        if (i != left_out)
+            again.add(d.seams()[i]);
     return again;
 }
 

@@ -225,6 +225,26 @@ TEST_CASE("what cannot be folded is refused with its reason") {
     CHECK(clockwise.layers_at(point_of<inch>(2, 2)) == 1);
 }
 
+TEST_CASE("a stack of many layers is counted at once where they lie alike, and refused where they lie all over") {
+    // Halved 7 times each way: 2^14 layers, all of one shape.
+    folding<inch> stack(square(128));
+    fraction size = 128;
+    for (int i = 0; i < 7; ++i) {
+        size /= 2;
+        stack.fold(through(128 - size, 0, 0, 1));
+        stack.fold(through(0, size, 1, 0));
+    }
+    CHECK(stack.layer_count() == 1 << 14);
+    CHECK(stack.most_layers().layers == 1 << 14);
+    // Folded on slanting lines, in doubles, its layers have sides all over.
+    folding<inch, double> crumpled(drafted(square(128)));
+    for (int i = 0; i < 12; ++i)
+        crumpled.fold(drafted(through(64, 64, {i * i % 7 + 1, 3}, {i % 5 - 2, 7})));
+    for (int i = 0; i < 12; ++i)
+        crumpled.fold(drafted(through(60 + i, 60 - i, {i * i % 5 - 2, 3}, {i % 7 + 1, 7})));
+    CHECK_THROWS_AS(crumpled.most_layers(), folding_error);
+}
+
 TEST_CASE("a spot, a corner or a crease that is no number, or too far away, is refused and counts as nothing") {
     using drafted_folding = folding<inch, double>;
     const polygon<inch, double> cloth = drafted(square(12));

@@ -153,14 +153,15 @@ TEST_CASE("a mirror image is exact, comes back, and keeps every distance") {
 
 TEST_CASE("a point that is no number, or too far away, is on no side of a line and nowhere in a polygon") {
     const line<inch, double> slanting{drafted_point<inch>(0, 0), drafted_point<inch>(300, 400)};
-    const polygon<inch, double> dart = {drafted_point<inch>(0, 0), drafted_point<inch>(300, 0), slanting.to};
+    const polygon<inch, double> pennant = {drafted_point<inch>(0, 0), drafted_point<inch>(300, 0), slanting.to};
     for (const double off : {double(NAN), double(INFINITY), -1e155}) {
         const auto there = drafted_point<inch>(off, 1);
         CHECK_THROWS_AS(side_of(slanting, there), range_error);
         CHECK_THROWS_AS(side_of(line<inch, double>{there, slanting.to}, slanting.from), range_error);
         CHECK_THROWS_AS(reflected(there, slanting), range_error);
-        CHECK_THROWS_AS(locate(dart, there), range_error);
-        CHECK_THROWS_AS(locate(polygon<inch, double>{dart[0], dart[1], there}, drafted_point<inch>(1, 1)), range_error);
+        CHECK_THROWS_AS(locate(pennant, there), range_error);
+        CHECK_THROWS_AS(locate(polygon<inch, double>{pennant[0], pennant[1], there}, drafted_point<inch>(1, 1)),
+                        range_error);
     }
     CHECK_THROWS_AS(reflected(slanting.to, {slanting.from, slanting.from}), range_error);
     CHECK_THROWS_WITH_AS(side_of(slanting, drafted_point<inch>(2, NAN)),

@@ -325,9 +325,12 @@ TEST_CASE("what one number asks for without end is refused at once, and as much 
     p.add(meeting<inch>{"mat", "back", edge::left, 1000_in, 1000_in, most_in_a_row});
     CHECK(sheet_of(p).pieces[0].lines.size() == 2 * (most_in_a_row - 1));
     p.add(meeting<inch>{"mat", "back", edge::top, 20_in, 20_in, endless});
-    CHECK(reasons(p) ==
-          std::vector<std::string>{"the meeting of mat and back: the number of spans of a meeting must be "
-                                   "at most 10000: it was 1000000000"});
+    p.add(flat("wadding", 1000_in, 20_in)).lies_inside(p.pieces()[1]).count(1001);
+    p.add(flat("lining", 1000_in, 20_in)).lies_inside(p.pieces()[0]).count(most_cut_alike);
+    CHECK(reasons(p) == std::vector<std::string>{
+                            "at most 1000 of wadding lie inside back: there would be 1001 in one",
+                            "the meeting of mat and back: the number of spans of a meeting must be at most 10000: "
+                            "it was 1000000000"});
 }
 
 TEST_CASE("every caution that the work calls for is given once, in the order of the work") {

@@ -161,8 +161,15 @@ public:
 
     /// The most layers that lie over one another anywhere, and a spot where they do. Between two neighbouring upright
     /// lines through corners and crossings of edges the layers' order does not change, so one line between them tells.
+    /// Throws folding_error where the layers have more than 4096 different sides, or lie so many over so many stops that
+    /// there are more than 2^22 layers to meet: some seconds of work.
     thickest<Unit, Number> most_layers() const {
-        const std::vector<Number> stops = detail::upright_stops(*this);
+        const auto sides = detail::sides_of(*this);
+        require_at_most<folding_error>(sides.size(), most_sides,
+                                       "the number of different sides of a folded piece's layers");
+        const std::vector<Number> stops = detail::upright_stops(sides);
+        require_at_most<folding_error>(stops.size() * layers_.size(), most_meetings,
+                                       "the number of layers to meet along a folded piece's upright lines");
         thickest<Unit, Number> most;
         if (stops.empty())
             return most;
@@ -203,6 +210,7 @@ private:
     using mirror = detail::mirror<Number>;
     static constexpr std::size_t most_folds = 64;                      // a bit for each in what a layer remembers
     static constexpr std::size_t largest_stack = std::size_t{1} << 20; // some 100 MB of corners
+    static constexpr std::size_t most_sides = 4096, most_meetings = std::size_t{1} << 22;
     static constexpr std::size_t whole = 0;
 
     /// Corners lie together in one pool, so that a fold allocates nothing once the pool is large enough. Each bit of

@@ -81,7 +81,7 @@ template <length_unit Unit>
         refuse<ruler_error>("a ruler of " + to_text(graduation) + " changes how many lines there are, " +
                                 std::to_string(exact.size()) + " exactly and " + std::to_string(shown.size()) +
                                 " on it" + use,
-                            std::move(facts));
+                            facts);
     const auto at = [](const placed_line& l) { return length_of<Unit>(l.at); };
     const auto line = [&](std::size_t i) {
         return ruler_line{exact[i].what + " on " + named(exact[i].on), amount_of(at(exact[i])),

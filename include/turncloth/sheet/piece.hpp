@@ -68,8 +68,9 @@ struct piece_size {
     piece_size(const finished_size<Unit>& s) : width(s.width()), height(s.height()) {}
 };
 
-/// So many pieces are cut alike, which is as many as a lay has.
-inline constexpr std::int64_t most_cut_alike = 100'000;
+/// So many pieces are cut alike, which is as many as a lay has; and so many copies lie inside one piece, since each is
+/// carried through every fold of that.
+inline constexpr std::int64_t most_cut_alike = 100'000, most_layers_inside = 1000;
 
 /// One kind of piece to be cut.
 template <length_unit Unit>

@@ -208,7 +208,7 @@ public:
     /// Trapezoids that touch and have the same number of layers are one region.
     std::vector<folded_region> regions() const {
         std::vector<folded_region> all;
-        const std::vector<double> stops = layers_.empty() ? std::vector<double>() : upright_stops(*this);
+        const std::vector<double> stops = layers_.empty() ? std::vector<double>() : upright_stops(sides_of(*this));
         for (std::size_t i = 0; i + 1 < stops.size(); ++i) {
             if (stops[i + 1] - stops[i] <= too_thin)
                 continue;

@@ -49,7 +49,8 @@ struct box_gap {
 struct box_extent {
     point low{}, high{};
     bool begun = false;
-    bool open = false; ///< some edge is sewn to nothing
+    bool open = false;               ///< some edge is sewn to nothing
+    std::size_t open_part = nowhere; ///< the first that has one
 };
 
 /// Compiled where it is used.
@@ -300,8 +301,11 @@ private:
             all.low = {std::min(all.low.x, p.x), std::min(all.low.y, p.y), std::min(all.low.z, p.z)};
             all.high = {std::max(all.high.x, p.x), std::max(all.high.y, p.y), std::max(all.high.z, p.z)};
         }
-        all.open |= one.own.left == 0 || one.own.top == 0 || one.own.right == part.width ||
-                    one.own.bottom == part.height || ends_unsewn(one);
+        if (!all.open && (one.own.left == 0 || one.own.top == 0 || one.own.right == part.width ||
+                          one.own.bottom == part.height || ends_unsewn(one))) {
+            all.open = true;
+            all.open_part = one.part;
+        }
     }
     /// Whether it ends at a crease that turns back, along which no seam runs.
     bool ends_unsewn(const box_cell& c) const {

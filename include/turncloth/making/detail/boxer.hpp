@@ -285,12 +285,23 @@ private:
         const compartment<Unit>& c = design_.compartments()[index];
         if (!is_boxed(c))
             return;
-        const box_found<Unit>& b = made_.boxes[*box_of(c.between[0])];
+        const std::size_t box = *box_of(c.between[0]);
+        const box_found<Unit>& b = made_.boxes[box];
+        refuse_leak(c, index, work_.walked().boxes()[box].open_part);
         if (c.least_width > b.width || c.least_height > b.height || c.least_depth > b.depth)
             fault_is("the compartment \"" + c.name + "\" does not hold " + size_of(c.least_width, c.least_height) +
                          " x " + to_text(c.least_depth) + ": inside it is " + size_of(b.width, b.height) + " x " +
                          to_text(b.depth),
                      {.kind = fault::no_room, .what = "a compartment", .index = index, .where = c.name});
+    }
+    /// All of its mouths are left open in seams, and an edge is sewn to nothing besides: no rim was meant.
+    void refuse_leak(const compartment<Unit>& c, std::size_t index, std::size_t open_part) {
+        const auto in_seam = [&](const mouth_handle& m) { return work_.opening(m.index) > 0; };
+        if (open_part != boxed_work::nowhere && !c.mouths.empty() &&
+            std::all_of(c.mouths.begin(), c.mouths.end(), in_seam))
+            fault_is("the compartment \"" + c.name + "\" opens at more than its mouths: an edge of " + name(open_part) +
+                         " is sewn to nothing",
+                     {.kind = fault::missing, .what = "a seam", .index = index, .where = name(open_part)});
     }
     static std::string size_of(length<Unit> w, length<Unit> h) { return number_text(w) + " x " + number_text(h); }
 

@@ -21,11 +21,16 @@
 
 namespace turncloth::detail {
 
+template <class Width>
+constexpr bool is_negative(typename Width::whole n) noexcept {
+    return n < typename Width::whole{0};
+}
+
 /// n without its sign, for the lowest n too.
 template <class Width>
 constexpr typename Width::count magnitude_of(typename Width::whole n) noexcept {
     using count = typename Width::count;
-    return n < typename Width::whole{0} ? count{0} - static_cast<count>(n) : static_cast<count>(n);
+    return is_negative<Width>(n) ? count{0} - static_cast<count>(n) : static_cast<count>(n);
 }
 
 /// Greatest common divisor of a and b, both above 0, by halving and subtracting until nothing but 1 can be left. Without a
@@ -73,7 +78,7 @@ struct rational {
     /// change.
     static constexpr rational reduced(whole n, whole d) {
         const count above = magnitude(n), below = magnitude(d), shared = gcd(above, below);
-        return made((n < whole{0}) != (d < whole{0}), widened(above / shared), widened(below / shared));
+        return made(is_negative<Width>(n) != is_negative<Width>(d), widened(above / shared), widened(below / shared));
     }
 
     /// Cross products fit the wide integers, so an order has no case that fails.
@@ -200,7 +205,7 @@ private:
             c = c / shared;
             b = b / shared;
         }
-        const bool below_zero = ((x.over < whole{0}) != (n < whole{0})) != (d < whole{0});
+        const bool below_zero = (is_negative<Width>(x.over) != is_negative<Width>(n)) != is_negative<Width>(d);
         return made(below_zero, widened(a) * widened(c), widened(b) * widened(e));
     }
 };

@@ -5,7 +5,8 @@
 //   m.image(p)                             the mirror image
 //   detail::locate_in_convex(corners, p)   as locate, for a convex polygon
 //   detail::span_within(corners, start, way)     which part of a straight piece lies within a convex polygon
-//   detail::upright_stops(folding)         where, going rightward, the order of a stack's edges may change
+//   detail::sides_of(folding)              the sides of a stack's layers, each once
+//   detail::upright_stops(sides)           where, going rightward, their order may change
 //
 //   detail::mirror<fraction> half({6, 0}, {6, 12});   half.image({0, 1}) is {12, 1}
 //
@@ -20,6 +21,7 @@
 #include <cmath>
 #include <cstddef>
 #include <span>
+#include <tuple>
 #include <utility>
 #include <vector>
 
@@ -164,26 +166,42 @@ std::pair<Number, Number> span_within(std::span<const point<Unit, Number>> corne
 template <coordinate Number>
 struct side_piece {
     arrow<Number> from, to;
+
+    /// In the order of their left ends.
+    friend bool operator<(const side_piece& s, const side_piece& t) { return s.ends() < t.ends(); }
+    friend bool operator==(const side_piece& s, const side_piece& t) { return s.ends() == t.ends(); }
+
+private:
+    auto ends() const { return std::tie(from.x, from.y, to.x, to.y); }
 };
 
-/// The x of every corner, and of every crossing of two sides, in order and once each.
+/// Layers folded to the same shape share their sides.
 template <class Folding>
-auto upright_stops(const Folding& folded) {
+auto sides_of(const Folding& folded) {
     using number = typename Folding::point_type::number;
-    std::vector<number> stops;
     std::vector<side_piece<number>> sides;
     for (std::size_t l = 0; l < folded.layer_count(); ++l) {
         const auto corners = folded.layer(l).corners;
         for (std::size_t i = 0; i < corners.size(); ++i) {
             const arrow<number> a = bare(corners[i]), b = bare(corners[i + 1 == corners.size() ? 0 : i + 1]);
-            stops.push_back(a.x);
             if (a.x != b.x)
                 sides.push_back(a.x < b.x ? side_piece<number>{a, b} : side_piece<number>{b, a});
         }
     }
+    std::sort(sides.begin(), sides.end());
+    sides.erase(std::unique(sides.begin(), sides.end()), sides.end());
+    return sides;
+}
+
+/// The x of every corner, and of every crossing of two sides, in order and once each: a corner ends a side that is not
+/// upright, or lies straight above one that does. Each side is compared with those that begin beside it.
+template <coordinate Number>
+std::vector<Number> upright_stops(const std::vector<side_piece<Number>>& sides) {
+    using number = Number;
+    std::vector<number> stops;
+    for (const side_piece<number>& s : sides)
+        stops.insert(stops.end(), {s.from.x, s.to.x});
     // Sides on one line make no stop of their own.
-    const auto before = [](const auto& s, const auto& t) { return s.from.x < t.from.x; };
-    std::sort(sides.begin(), sides.end(), before);
     for (std::size_t i = 0; i < sides.size(); ++i)
         for (std::size_t j = i + 1; j < sides.size() && sides[j].from.x < sides[i].to.x; ++j) {
             const arrow<number> one = sides[i].to - sides[i].from, other = sides[j].to - sides[j].from;

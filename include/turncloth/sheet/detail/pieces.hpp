@@ -193,6 +193,15 @@ void check_layer(sheet_draft<Unit>& draft, const piece<Unit>& inner) {
     const sheet_piece<Unit>* outer = draft.find_for(named(inner.name()) + " is said to lie inside", inner.inside());
     if (outer == nullptr)
         return;
+    const std::int64_t each = (inner.count() - 1) / outer->made_from.count() + 1;
+    if (each > most_layers_inside)
+        return draft.refuse({"at most ", most_layers_inside, " of ", named(inner.name()), " lie inside ",
+                             named(inner.inside()), ": there would be ", each, " in one"},
+                            {.kind = fault::too_large,
+                             .what = "the number of layers inside a piece",
+                             .given = each,
+                             .most = most_layers_inside,
+                             .where = inner.name()});
     const cut_size<Unit> cut = inner.shape().cut();
     const finished_size<Unit>& finished = outer->made_from.shape().finished();
     const bool too_wide_or_narrow = cut.width() != finished.width();
