@@ -224,6 +224,10 @@ TEST_CASE("a double is refused only where its multiple does not fit, and not whe
     CHECK_THROWS_WITH_AS(approximate(0x1p63, {1, 8}),
                          "the number is too large for a fraction of 64-bit integers: it was 9223372036854775808.000000",
                          overflow_error);
+    // 3074457345618258603 steps, which fit: three times as much does not.
+    CHECK_THROWS_WITH_AS(approximate(0x1p63, 3),
+                         "the number is too large for a fraction of 64-bit integers: it was 9223372036854775808.000000",
+                         overflow_error);
     // Doubles as near as they come to what just fits or just does not, by steps with and without a factor in common.
     against_gmp::sampler random(2038);
     while (random.another_of(200'000)) {

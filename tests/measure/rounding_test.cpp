@@ -48,6 +48,10 @@ static_assert(whole("12344.5", ties::down) == 12344);
 static_assert(down_to(read_fraction("-12344.1"), 1) == -12345);
 static_assert(up_to(read_fraction("-12344.9"), 1) == -12344);
 
+// Three quarters are six eighths, and one inch is 25 2/5 millimetres.
+static_assert(detail::steps_in({3, 4}, {1, 8}) == 6);
+static_assert(detail::steps_in(1, unit_facts<millimetre>::inches) == fraction(127, 5));
+
 // Any step: the quotient is rounded to a whole number, half to even, and multiplied again (IS 2:1960).
 static_assert(nearest_to("5/16"_in, "1/8"_in) == "1/4"_in);
 static_assert(nearest_to("7/16"_in, "1/8"_in) == "1/2"_in);

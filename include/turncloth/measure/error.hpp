@@ -92,7 +92,7 @@ public:
 
 /// Text that cannot be read. `position` counts bytes from 0; it equals the length of the text where the text ends too
 /// soon. The sentence quotes at most 60 bytes of the text and 20 of what stands at the position, however long they are,
-/// and writes control characters, which could end a sentence or drive a terminal, as \x00.
+/// and writes control characters, which could end a sentence or drive a terminal, by their numbers.
 class text_error : public error {
 public:
     text_error(std::string_view text, std::size_t position, std::string reason)

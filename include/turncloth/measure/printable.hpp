@@ -81,12 +81,16 @@ inline std::string fit_to_print(std::string_view text) {
 /// U+FFFD for each byte that is part of no character, all else as it was.
 inline std::string sound_text(std::string_view text) {
     std::string all;
-    while (!text.empty()) {
-        const std::string_view c = detail::first_of(text).bytes;
-        all += c.empty() ? std::string_view("\xEF\xBF\xBD") : c;
-        text.remove_prefix(c.empty() ? 1 : c.size());
+    std::size_t kept = 0; // up to here it is in `all`
+    for (std::size_t at = 0; at < text.size();) {
+        const std::size_t size = detail::first_of(text.substr(at)).bytes.size();
+        if (size == 0) {
+            all.append(text, kept, at - kept).append("\xEF\xBF\xBD");
+            kept = at + 1;
+        }
+        at += size == 0 ? 1 : size;
     }
-    return all;
+    return all.append(text, kept);
 }
 
 } // namespace turncloth

@@ -30,36 +30,21 @@
 #include <nlohmann/json.hpp>
 
 #include <string>
-#include <utility>
 #include <vector>
 
 namespace turncloth {
 
-namespace detail {
-
-/// With every text in it sound.
-inline json sound(json j) {
-    if (j.is_string())
-        return sound_text(j.get_ref<const std::string&>());
-    if (j.is_structured())
-        for (json& part : j)
-            part = sound(std::move(part));
-    return j;
-}
-
-} // namespace detail
-
 /// `only`, for a line that is not drawn from end to end, and `brought_to`, for a fold of a pleat, are left out elsewhere.
 template <length_unit Unit>
 json to_json(const sheet_line<Unit>& l) {
-    json j = {{"kind", detail::verb_of(l.kind)},       {"what", l.what},
+    json j = {{"kind", detail::verb_of(l.kind)},       {"what", sound_text(l.what)},
               {"parallel_to", name_of(l.parallel_to)}, {"from_cut_edge", to_json(l.from_cut_edge)},
               {"begins", to_json(l.begins)},           {"ends", to_json(l.ends)}};
     for (const short_mark<Unit>& t : l.only)
         j["only"].push_back({{"at", name_of(t.at)}, {"size", to_json(t.size)}});
     if (l.brought_to)
         j["brought_to"] = to_json(*l.brought_to);
-    return detail::sound(std::move(j));
+    return j;
 }
 
 template <length_unit Unit>
@@ -73,9 +58,12 @@ json to_json(const sheet_eyelets<Unit>& e) {
 template <length_unit Unit>
 json to_json(const sheet_piece<Unit>& p) {
     const piece<Unit>& from = p.made_from;
-    json j = {{"name", from.name()}, {"material", from.material()}, {"count", from.count()}, {"film", from.is_film()}};
+    json j = {{"name", sound_text(from.name())},
+              {"material", sound_text(from.material())},
+              {"count", from.count()},
+              {"film", from.is_film()}};
     if (!from.inside().empty())
-        j["inside"] = from.inside();
+        j["inside"] = sound_text(from.inside());
     j["cut"] = {{"width", to_json(p.width)}, {"height", to_json(p.height)}};
     j["finished"] = {{"width", to_json(p.finished.width())}, {"height", to_json(p.finished.height())}};
     if (p.corner.value() > 0) {
@@ -87,7 +75,7 @@ json to_json(const sheet_piece<Unit>& p) {
     j["lines"] = json::array();
     for (const sheet_line<Unit>& l : p.lines)
         j["lines"].push_back(to_json(l));
-    return detail::sound(std::move(j));
+    return j;
 }
 
 template <length_unit Unit>
@@ -96,18 +84,18 @@ json to_json(const sheet_meeting<Unit>& m) {
     for (std::int64_t k = 1; k <= m.marks.spans(); ++k)
         marks.push_back({{"longer", to_json(m.marks.mark_on_long(k).from_datum())},
                          {"shorter", to_json(m.marks.mark_on_short(k).from_datum())}});
-    return detail::sound({{"longer", m.made_from.longer},
-                          {"shorter", m.made_from.shorter},
-                          {"from", name_of(m.made_from.from)},
-                          {"fullness", to_text(m.marks.fullness())},
-                          {"marks", marks}});
+    return {{"longer", sound_text(m.made_from.longer)},
+            {"shorter", sound_text(m.made_from.shorter)},
+            {"from", name_of(m.made_from.from)},
+            {"fullness", to_text(m.marks.fullness())},
+            {"marks", marks}};
 }
 
 template <length_unit Unit>
 json to_json(const notion<Unit>& n) {
     json details = json::array();
     for (const notion_detail<Unit>& d : n.details()) {
-        json j = {{"what", d.what}};
+        json j = {{"what", sound_text(d.what)}};
         if (d.count > 0)
             j["count"] = d.count;
         else if (!d.places.empty())
@@ -116,22 +104,22 @@ json to_json(const notion<Unit>& n) {
             j["amount"] = to_json(d.amount);
         details.push_back(j);
     }
-    return detail::sound({{"name", n.name()}, {"details", details}});
+    return {{"name", sound_text(n.name())}, {"details", details}};
 }
 
 template <length_unit Unit>
 json to_json(const bulk_warning<Unit>& w) {
-    json j = {{"piece", w.piece}, {"least", w.least}, {"layers", w.layers}, {"limit", w.limit}};
+    json j = {{"piece", sound_text(w.piece)}, {"least", w.least}, {"layers", w.layers}, {"limit", w.limit}};
     for (const edge e : w.edges)
         j["edges"].push_back(name_of(e));
     if (w.mitre_leg)
         j["mitre_leg"] = to_json(*w.mitre_leg);
-    j["sentence"] = w.what();
-    return detail::sound(std::move(j));
+    j["sentence"] = sound_text(w.what());
+    return j;
 }
 
 inline json to_json(const sheet_caution& c) {
-    return detail::sound({{"at", detail::heading_of(c.at)}, {"sentence", c.sentence}});
+    return {{"at", detail::heading_of(c.at)}, {"sentence", sound_text(c.sentence)}};
 }
 
 template <length_unit Unit>
@@ -142,16 +130,15 @@ json to_json(const sheet<Unit>& s) {
             j.push_back(to_json(item));
         return j;
     };
-    return detail::sound(
-        {{"name", s.name},
-         {"finished", {{"width", to_json(s.finished.width())}, {"height", to_json(s.finished.height())}}},
-         {"pieces", all(s.pieces)},
-         {"meetings", all(s.meetings)},
-         {"notions", all(s.notions)},
-         {"steps", detail::json_of_steps(s.steps)},
-         {"cautions", all(s.cautions)},
-         {"warnings", s.warnings},
-         {"bulk", all(s.bulk)}});
+    return {{"name", sound_text(s.name)},
+            {"finished", {{"width", to_json(s.finished.width())}, {"height", to_json(s.finished.height())}}},
+            {"pieces", all(s.pieces)},
+            {"meetings", all(s.meetings)},
+            {"notions", all(s.notions)},
+            {"steps", detail::json_of_steps(s.steps)},
+            {"cautions", all(s.cautions)},
+            {"warnings", detail::sound_texts(s.warnings)},
+            {"bulk", all(s.bulk)}};
 }
 
 TURNCLOTH_ONCE(json to_json(const sheet<inch>&));

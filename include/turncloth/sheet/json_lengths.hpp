@@ -6,16 +6,29 @@
 #ifndef TURNCLOTH_SHEET_JSON_LENGTHS_HPP
 #define TURNCLOTH_SHEET_JSON_LENGTHS_HPP
 
+#include <turncloth/measure/printable.hpp>
 #include <turncloth/measure/working.hpp>
 #include <turncloth/measure/write.hpp>
 
 #include <nlohmann/json.hpp>
 
+#include <string>
 #include <vector>
 
 namespace turncloth {
 
 using json = nlohmann::ordered_json;
+
+namespace detail {
+
+inline json sound_texts(const std::vector<std::string>& all) {
+    json j = json::array();
+    for (const std::string& text : all)
+        j.push_back(sound_text(text));
+    return j;
+}
+
+} // namespace detail
 
 template <length_unit Unit>
 json to_json(length<Unit> l) {
@@ -26,7 +39,7 @@ template <length_unit Unit>
 json to_json(const figure<Unit>& f) {
     json j = to_json(f.value());
     if (f.terms().size() > 1)
-        j["working"] = to_text(f);
+        j["working"] = sound_text(to_text(f));
     return j;
 }
 

@@ -31,6 +31,8 @@ inline constexpr double line_height = 3.8, small_line_height = 3.2; // baseline 
 
 /// The first character of `text`, one to four bytes of UTF-8; empty where they are not a character of XML 1.0.
 inline std::string_view first_character(std::string_view text) {
+    if (text.front() >= ' ' && text.front() <= '~') // nearly all are, and a width is asked for again and again
+        return text.substr(0, 1);
     const character c = first_of(text);
     const bool space = c.code == '\t' || c.code == '\n' || c.code == '\r';
     return (c.code < 0x20 && !space) || c.code == 0xFFFE || c.code == 0xFFFF ? std::string_view() : c.bytes;

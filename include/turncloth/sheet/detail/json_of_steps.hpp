@@ -25,7 +25,7 @@ constexpr std::string_view name_of(face f) { return f == face::right ? "right" :
 
 /// A piece by its name; of several cut alike, which one, from 1.
 inline json json_of(const cut_part& p, const std::vector<work_part>& parts) {
-    json j = {{"piece", parts[p.index].name}};
+    json j = {{"piece", sound_text(parts[p.index].name)}};
     if (parts[p.index].count > 1)
         j["copy"] = p.copy + 1;
     return j;
@@ -72,7 +72,7 @@ template <length_unit Unit>
 json json_of(const work_step<Unit>& s, const std::vector<work_part>& parts) {
     json j = {{"verb", name_of(s.verb)}};
     if (!s.what.empty())
-        j["what"] = s.what;
+        j["what"] = sound_text(s.what);
     if (!s.places.empty())
         j["up"] = name_of(s.up);
     if (s.on.is_given())
@@ -113,7 +113,7 @@ json json_of_steps(const work_plan<Unit>& plan) {
             j["steps"].push_back(json_of(s, plan.parts));
         if (g.check)
             j["check"] = {{"width", to_json(g.check->width)}, {"height", to_json(g.check->height)}};
-        j["sentences"] = sentences_of(plan, g);
+        j["sentences"] = sound_texts(sentences_of(plan, g));
         all.push_back(std::move(j));
     }
     return all;
