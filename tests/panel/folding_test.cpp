@@ -225,6 +225,19 @@ TEST_CASE("what cannot be folded is refused with its reason") {
     CHECK(clockwise.layers_at(point_of<inch>(2, 2)) == 1);
 }
 
+TEST_CASE("a strip trimmed a thousand times stays the strip that is left") {
+    folding<inch> strip(square(12));
+    strip.fold(through(6, 0, 0, 1));
+    for (std::int64_t i = 1; i <= 1000; ++i)
+        strip.trim(through(0, fraction(12) - fraction(i, 100), 1, 0)); // what lies above is cut away
+    CHECK(strip.layer_count() == 2);
+    CHECK(strip.area().value() == 24);
+    CHECK(strip.trimmed_area().value() == 120);
+    CHECK(strip.layers_at(point_of<inch>(9, 1)) == 2);
+    CHECK(strip.on_the_flat(0, point_of<inch>(9, 1)) == point_of<inch>(3, 1));
+    CHECK(strip.layer(0).corners.size() == 4);
+}
+
 TEST_CASE("a stack of many layers is counted at once where they lie alike, and refused where they lie all over") {
     // Halved 7 times each way: 2^14 layers, all of one shape.
     folding<inch> stack(square(128));

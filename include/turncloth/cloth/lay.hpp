@@ -359,7 +359,8 @@ private:
 } // namespace detail
 
 /// Lays the pieces on the cloth with the least length that the effort finds. `improved`, if given, is shown each better
-/// lay and stops the search by returning false. Throws lay_error, or piece_too_wide_error, which names the piece, says
+/// lay and stops the search by returning false. At most 100,000 pieces in all are laid; time grows with them and with the
+/// effort. Throws lay_error, or piece_too_wide_error, which names the piece, says
 /// by how much and whether a turn would do; overflow_error where the common denominator or an area leaves 64 bits.
 template <length_unit Unit>
 lay<Unit> lay_out(const std::vector<cloth_piece<Unit>>& pieces, const std::type_identity_t<bolt<Unit>>& cloth,

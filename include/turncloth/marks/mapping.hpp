@@ -144,7 +144,8 @@ concept temporary_list = !std::is_lvalue_reference_v<List> && !std::same_as<List
 } // namespace detail
 
 /// The marks of both pieces, each list from the first after the start to the end of the piece. The lists stay the
-/// caller's and must outlive the mapping. Throws marks_error for lists of unequal number, for none, for a mark of the
+/// caller's and must outlive the mapping. Making it walks the lists once, and a place is carried over in a time that
+/// grows with the logarithm of their size, as for equal spans. Throws marks_error for lists of unequal number, for none, for a mark of the
 /// short piece that is not beyond the one before it, and for a span that is shorter on the long piece than on the short.
 template <length_unit Unit>
 class listed_mapping : public detail::mapped_spans<listed_mapping<Unit>, Unit> {

@@ -92,7 +92,7 @@ struct sighted {
 struct looked_along {
     table_line at{};
     stretch run{};
-    bool above = true;           ///< seen from above
+    bool above = true;          ///< seen from above
     std::size_t laid = nowhere; ///< from beneath: what is being laid there
 };
 
