@@ -129,7 +129,8 @@ const char* disagreement(fraction x, fraction y) {
             return "/";
     }
     const int order = cmp(p, q);
-    if ((x < y) != (order < 0) || (x > y) != (order > 0) || (x == y) != (order == 0) || (x <= y) != (order <= 0))
+    if ((x < y) != (order < 0) || (x > y) != (order > 0) || (x == y) != (order == 0) || (x <= y) != (order <= 0) ||
+        (x >= y) != (order >= 0) || (x <=> y) != (order <=> 0))
         return "compare";
     return nullptr;
 }
