@@ -1,5 +1,6 @@
 // sheet/json.hpp: parsed back, the document says all that the sheet does, and every length in it is the exact one.
 #include "json_document.hpp"
+#include <turncloth/sheet/on_ruler.hpp>
 
 using namespace turncloth;
 using namespace turncloth::json_document;
@@ -21,6 +22,23 @@ TEST_CASE("lengths are written with their exact value, which a number of JSON co
     const auto metric = nlohmann::json::parse(to_json(sheet_of(seed_tidy(10_cm))).dump());
     CHECK(metric["finished"]["height"] == nlohmann::json{{"exact", "90"}, {"unit", "cm"}});
     CHECK(metric["pieces"][0]["lines"][0]["from_cut_edge"]["exact"] == "2.5"); // a quarter of 10 cm
+}
+
+TEST_CASE("a sheet worked out on a ruler says which, and the size asked for where that is another") {
+    const auto mat = [](const finished_size<inch>& asked, const ruled<inch>& by) {
+        project<inch> p("Mat", by.given(asked));
+        p.add({"mat", "canvas", panel(p.finished())});
+        return p;
+    };
+    const auto j = nlohmann::json::parse(to_json(sheet_on_ruler<inch>({"8 21/64"_in, 5_in}, "1/16"_in, mat)).dump());
+    CHECK(j["ruler"] == nlohmann::json{{"exact", "1/16"}, {"unit", "in"}});
+    CHECK(j["asked"]["width"] == nlohmann::json{{"exact", "8 21/64"}, {"unit", "in"}});
+    CHECK(j["asked"]["height"] == nlohmann::json{{"exact", "5"}, {"unit", "in"}});
+    CHECK(j["finished"]["width"] == nlohmann::json{{"exact", "8 5/16"}, {"unit", "in"}}); // 8 20/64
+    const auto as_asked = nlohmann::json::parse(to_json(sheet_on_ruler<inch>({8_in, 5_in}, "1/16"_in, mat)).dump());
+    CHECK(as_asked.contains("ruler"));
+    CHECK_FALSE(as_asked.contains("asked"));
+    CHECK_FALSE(nlohmann::json::parse(to_json(sheet_of(seed_tidy(1_in))).dump()).contains("ruler"));
 }
 
 TEST_CASE("marks that meet are written in pairs with the fullness between them") {

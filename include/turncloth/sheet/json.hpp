@@ -7,7 +7,7 @@
 // A length is an object with its exact value and its unit, {"exact": "12 1/2", "unit": "in"}, as text that
 // read_fraction and read_length read back; JSON's numbers could not hold a third. A figure has its working besides:
 //
-//   {"name", "finished": {"width", "height"},
+//   {"name", "finished": {"width", "height"}, "asked": {"width", "height"}, "ruler",
 //    "pieces": [{"name", "material", "count", "film", "inside", "cut": {"width", "height"},
 //                "lines": [{"kind", "what", "parallel_to", "from_cut_edge", "begins", "ends"}]}],
 //    "meetings": [{"longer", "shorter", "from", "fullness", "marks": [{"longer", "shorter"}]}],
@@ -15,7 +15,8 @@
 //    "steps": [{"pieces", "steps": [{"verb", "places": [{"piece", "side", "from", "at", ...}]}], "check", "sentences"}],
 //    "cautions": [], "warnings": [], "bulk": []}
 //
-// Texts are sound UTF-8 whatever was given (sound_text in measure/printable.hpp), so that dump() throws for none.
+// "ruler" is the graduation that the sheet was worked out on, and "asked" the size where that ruler changed it; both are
+// left out of an exact sheet. Texts are sound UTF-8 whatever was given (sound_text in measure/printable.hpp), so that dump() throws for none.
 //
 // Included by itself; it needs the header of JSON for Modern C++ (Debian: nlohmann-json3-dev), the library does not.
 #ifndef TURNCLOTH_SHEET_JSON_HPP
@@ -33,6 +34,11 @@
 #include <vector>
 
 namespace turncloth {
+
+template <length_unit Unit>
+json to_json(const finished_size<Unit>& s) {
+    return {{"width", to_json(s.width())}, {"height", to_json(s.height())}};
+}
 
 /// `only`, for a line that is not drawn from end to end, and `brought_to`, for a fold of a pleat, are left out elsewhere.
 template <length_unit Unit>
@@ -65,7 +71,7 @@ json to_json(const sheet_piece<Unit>& p) {
     if (!from.inside().empty())
         j["inside"] = sound_text(from.inside());
     j["cut"] = {{"width", to_json(p.width)}, {"height", to_json(p.height)}};
-    j["finished"] = {{"width", to_json(p.finished.width())}, {"height", to_json(p.finished.height())}};
+    j["finished"] = to_json(p.finished);
     if (p.corner.value() > 0) {
         j["cut_out_of_each_corner"] = to_json(p.corner);
         j["depth"] = to_json(p.depth);
@@ -130,15 +136,19 @@ json to_json(const sheet<Unit>& s) {
             j.push_back(to_json(item));
         return j;
     };
-    return {{"name", sound_text(s.name)},
-            {"finished", {{"width", to_json(s.finished.width())}, {"height", to_json(s.finished.height())}}},
-            {"pieces", all(s.pieces)},
-            {"meetings", all(s.meetings)},
-            {"notions", all(s.notions)},
-            {"steps", detail::json_of_steps(s.steps)},
-            {"cautions", all(s.cautions)},
-            {"warnings", detail::sound_texts(s.warnings)},
-            {"bulk", all(s.bulk)}};
+    json j = {{"name", sound_text(s.name)}, {"finished", to_json(s.finished)}};
+    if (s.asked)
+        j["asked"] = to_json(*s.asked);
+    if (s.graduation.value() != 0)
+        j["ruler"] = to_json(s.graduation);
+    j.update({{"pieces", all(s.pieces)},
+              {"meetings", all(s.meetings)},
+              {"notions", all(s.notions)},
+              {"steps", detail::json_of_steps(s.steps)},
+              {"cautions", all(s.cautions)},
+              {"warnings", detail::sound_texts(s.warnings)},
+              {"bulk", all(s.bulk)}});
+    return j;
 }
 
 TURNCLOTH_ONCE(json to_json(const sheet<inch>&));
