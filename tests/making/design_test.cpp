@@ -145,3 +145,19 @@ TEST_CASE("too many rows are refused before anything is made") {
     d.add(stitching<inch>{.along = line(top, edge::left, 1_in), .each = {at<cut_edge>(1_in), "1/100000"_in, 900'000}});
     CHECK(faults_of(d, fault::does_not_fit, "the number of rows") == 1);
 }
+
+TEST_CASE("so are too many parts, spots and compartments, however they are counted") {
+    constexpr std::int64_t many = std::int64_t{1} << 62;
+    making<inch> parts("far too many");
+    parts.cut({.name = "patch", .width = 2_in, .height = 2_in, .count = many});
+    parts.cut({.name = "other patch", .width = 2_in, .height = 2_in, .count = many});
+    CHECK(faults_of(parts, fault::does_not_fit, "the number of parts") == 1);
+    making<inch> d("far too much");
+    const cut_part top = d.cut({.name = "top", .width = 12_in, .height = 9_in});
+    const cut_part back = d.cut({.name = "back", .width = 12_in, .height = 9_in});
+    d.add(spot<inch>{.along = line(top, edge::top, 1_in),
+                     .places = {at<cut_edge>(1_in), "1/1000000000"_in, 1'000'000'000}});
+    d.add(compartment<inch>{.name = "pocket", .between = {top, back}, .count = many});
+    CHECK(faults_of(d, fault::does_not_fit, "the number of spots") == 1);
+    CHECK(faults_of(d, fault::does_not_fit, "the number of compartments") == 1);
+}

@@ -31,9 +31,9 @@ namespace turncloth {
 template <length_unit Unit>
 class making {
 public:
-    /// Rows beyond this, families counted out, are refused.
-    static constexpr std::int64_t most_rows = 200'000;
-    static constexpr std::int64_t most_parts = 20'000;
+    /// More than these, families and copies counted out, are refused.
+    static constexpr std::int64_t most_parts = 20'000, most_rows = 200'000, most_spots = 200'000,
+                                  most_compartments = 200'000;
 
     explicit making(std::string name = {}) : name_(std::move(name)) {}
 

@@ -34,7 +34,7 @@ public:
             check_rows();
             check_seams();
             check_each(design_.snips(), [&](const auto& s, std::size_t i) { check_snip(s, i); });
-            check_each(design_.spots(), [&](const auto& s, std::size_t i) { check_spot(s, i); });
+            check_spots();
             check_each(design_.mouths(), [&](const auto& m, std::size_t i) { check_mouth(m, i); });
             check_compartments();
             check_moments();
@@ -74,22 +74,26 @@ private:
 
     void check_parts() {
         std::set<std::string> names;
-        std::int64_t count = 0;
         check_each(design_.parts(), [&](const part<Unit>& p, std::size_t i) {
             if (!names.insert(p.name).second)
                 repeated("parts", p.name, i);
             positive(p.width, "the width of " + p.name, i, p.name);
             positive(p.height, "the height of " + p.name, i, p.name);
-            if (positive(p.count, "the number of " + p.name, i, p.name))
-                count = std::min(most_counted, count + std::min(p.count, most_counted));
+            positive(p.count, "the number of " + p.name, i, p.name);
         });
-        limit(count, making<Unit>::most_parts, "the number of parts");
+        limit(
+            design_.parts(), [](const auto& p) { return p.count; }, making<Unit>::most_parts, "the number of parts");
         if (design_.parts().empty())
             missing("a design needs a part: it has none", "a part", 0);
     }
-    static constexpr std::int64_t most_counted = std::int64_t{1} << 40;
 
-    void limit(std::int64_t count, std::int64_t most, const std::string& what) {
+    /// Of all in the list, each of which may stand for many; counted no further than it could matter.
+    template <class List, class CountOf>
+    void limit(const List& list, CountOf count_of, std::int64_t most, const std::string& what) {
+        constexpr std::int64_t most_counted = std::int64_t{1} << 40;
+        std::int64_t count = 0;
+        for (const auto& item : list)
+            count = std::min(most_counted, count + std::clamp<std::int64_t>(count_of(item), 1, most_counted));
         if (count > most)
             fault_is(what + " must be at most " + std::to_string(most) + ": it was " + std::to_string(count),
                      {.kind = fault::does_not_fit, .what = what, .given = amount_of(count), .most = amount_of(most)});
@@ -208,13 +212,12 @@ private:
     }
 
     void check_rows() {
-        std::int64_t count = 0;
         check_each(design_.rows(), [&](const stitching<Unit>& s, std::size_t i) {
-            count = std::min(most_counted, count + std::max<std::int64_t>(1, std::min(s.each.size(), most_counted)));
             if (family_on_part(s.along, s.each, "a row", i) && !s.through.empty())
                 check_walls(s, i);
         });
-        limit(count, making<Unit>::most_rows, "the number of rows");
+        limit(
+            design_.rows(), [](const auto& s) { return s.each.size(); }, making<Unit>::most_rows, "the number of rows");
     }
     void check_walls(const stitching<Unit>& s, std::size_t i) {
         for (const cut_part& w : s.through) {
@@ -283,6 +286,12 @@ private:
                 "the width of a snip must be zero or more: it was " + to_text(s.width),
                 {.kind = fault::too_small, .what = "the width of a snip", .given = amount_of(s.width), .index = i});
     }
+    void check_spots() {
+        check_each(design_.spots(), [&](const auto& s, std::size_t i) { check_spot(s, i); });
+        limit(
+            design_.spots(), [](const auto& s) { return s.places.size(); }, making<Unit>::most_spots,
+            "the number of spots");
+    }
     void check_spot(const spot<Unit>& s, std::size_t i) {
         if (!on_part(s.along, "a spot", i, true) || s.places.size() == 0)
             return;
@@ -316,6 +325,9 @@ private:
                 if (m.index >= design_.mouths().size())
                     missing("the compartment \"" + c.name + "\" has a mouth that was not added", "a mouth", i);
         });
+        limit(
+            design_.compartments(), [](const auto& c) { return c.count; }, making<Unit>::most_compartments,
+            "the number of compartments");
     }
     void place_in(const compartment<Unit>& c, std::size_t i) {
         const length<Unit> nothing;
