@@ -149,10 +149,10 @@ TEST_CASE("an outline that cannot be drawn says which edge or corner is wrong") 
               return square_with({in(0.5)}, {mitred, mitred, mitred});
           }) == "disagree: the number of corner shapes, given 3, most 4");
     CHECK(facts<outline_error>([] { return square_with({in(0.5)}, {}, 0.5); }) ==
-          "too small: the limit of a mitre, given 0.5, least 1");
+          "too small: the limit of a mitre, given 0.5, least 1, most 1e+06");
     CHECK(facts<outline_error>([] {
               return square_with({in(0.5), in(0.5), in(0.25, 0.5), in(0.5)});
-          }) == "too small: an allowance, given 0.25, least 0.5, index 2");
+          }) == "too small: an allowance, given 0.25, least 0.5, most 1e+06, index 2");
     const auto at = [](double x, double y) { return drafted_point<inch>(x, y); };
     CHECK(facts<outline_error>([&] {
               return outline<inch>({at(0, 0), at(4, 0), at(4, 0)}, {in(0.5)});

@@ -9,6 +9,7 @@
 #include <doctest/doctest.h>
 #include <glpk.h>
 
+#include <algorithm>
 #include <cstdint>
 #include <memory>
 #include <optional>
@@ -136,5 +137,25 @@ TEST_CASE("of very many small questions none has a bound above the least") {
                                ? !plan.runs_out->proved || !least
                                : least && plan.bound <= *least && plan.value >= *least && faults_of(plan, p).empty();
         REQUIRE(sound);
+    }
+}
+
+TEST_CASE("500 pieces of some 250 lengths take no more stock than the bound and one") {
+    at_random::sampler random(31);
+    while (random.another_of(10)) {
+        constexpr std::int64_t stock = 10'000, lengths = 260;
+        const std::int64_t in_one = random.between(2, 9);
+        std::vector<std::int64_t> sizes, counts(lengths, 1);
+        for (std::int64_t i = 0; i < lengths; ++i)
+            sizes.push_back(random.between(stock / (in_one + 4) + 1, std::min(stock, 2 * stock / in_one)));
+        for (std::int64_t more = lengths; more < 500; ++more)
+            ++counts[static_cast<std::size_t>(random.between(0, lengths - 1))];
+        stock_problem p;
+        p.stock = {{stock}};
+        for (std::size_t i = 0; i < sizes.size(); ++i)
+            p.wanted.push_back({sizes[i], counts[i]});
+        const stock_plan plan = plan_stock(p);
+        CHECK(faults_of(plan, p).empty());
+        CHECK(plan.value <= plan.bound + 1);
     }
 }

@@ -86,7 +86,7 @@ public:
 
     relaxation run() {
         while (answer_.steps < goal_.allowance)
-            if (!enter_unit() && !enter_pooled() && !enter_made())
+            if (!enter_best() && !enter_made())
                 break;
         answer_.value = value();
         for (std::size_t r = 0; r < rows_; ++r)
@@ -183,31 +183,27 @@ private:
         return e;
     }
 
-    // Surplus of a size, or slack of a limit, where its price has the wrong sign.
-    bool enter_unit() {
-        std::size_t worst = none;
-        double gain = tolerance();
-        for (std::size_t r = 0; r < rows_; ++r)
-            if (const double g = r < sizes_ ? -y_[r] : y_[r]; g > gain) {
-                gain = g;
-                worst = r;
-            }
-        if (worst == none)
-            return false;
-        const int unit = worst < sizes_ ? -1 : 1;
-        return enter({unit, worst}, {{worst, static_cast<double>(unit)}}, -gain);
-    }
-
-    bool enter_pooled() {
-        std::size_t best = none;
+    // Whatever promises most: a filling of the pool, or a surplus or slack whose price has the wrong sign. (To mend the
+    // signs first takes several times as many exchanges.)
+    bool enter_best() {
+        std::size_t filling = none, row = none;
         double least = -tolerance();
         for (std::size_t p : open_)
             if (const double c = reduced_cost(pool_[p]); c < least) {
                 least = c;
-                best = p;
+                filling = p;
+            }
+        for (std::size_t r = 0; r < rows_; ++r)
+            if (const double c = r < sizes_ ? y_[r] : -y_[r]; c < least) {
+                least = c;
+                row = r;
             }
         answer_.steps += static_cast<std::int64_t>(4 * open_.size());
-        return best != none && enter({0, best}, entries_of(pool_[best]), least);
+        if (row != none) {
+            const int unit = row < sizes_ ? -1 : 1;
+            return enter({unit, row}, {{row, static_cast<double>(unit)}}, least);
+        }
+        return filling != none && enter({0, filling}, entries_of(pool_[filling]), least);
     }
 
     // Asks the knapsack, which proves a bound by the way.
@@ -224,7 +220,7 @@ private:
         if (answer_.proof.bound() >= goal_.hopeless || static_cast<double>(answer_.proof.bound()) >= reachable ||
             now <= goal_.enough)
             return false;
-        return made && enter_pooled();
+        return made && enter_best();
     }
 
     bool adopt(std::size_t kind, const std::vector<std::int64_t>& take) {

@@ -7,6 +7,9 @@
 //   plan_search search(task, rest, effort);
 //   search.run();                                          // search.cost() == search.bound() if proved
 //
+// Diving. All whole parts of the relaxation are taken, and what it uses nearly whole; the relaxation of the rest says
+// what next. Where many sizes are wanted a few times each this finds a plan as good as the bound long before branching.
+//
 // Branching. Take a size b that is still wanted. In any plan some piece of stock holds it, so it is enough to try, one
 // after the other, every filling with b in it that no piece still wanted could be added to (adding one, taken from
 // another piece of stock, never makes a plan dearer). The fillings that the relaxation uses come first, the most used
@@ -26,6 +29,7 @@
 #include <turncloth/cloth/stock/fillings.hpp>
 
 #include <algorithm>
+#include <cmath>
 #include <cstddef>
 #include <cstdint>
 #include <map>
@@ -91,6 +95,8 @@ public:
             return;
         const relaxation root = relaxed(all_, {.hopeless = cost_, .allowance = effort_ / 2});
         raise_bound(root.proof);
+        for (const double nearly_whole : {0.9, 0.6})
+            dive(root, nearly_whole);
         for (std::int64_t release = 0; !proved() && steps_ < effort_; release = release == 0 ? 1 : 2 * release)
             if (!descend(root, release))
                 return;
@@ -116,6 +122,43 @@ private:
         relaxation r = relax(task_, rest, pool_, goal);
         steps_ += r.steps;
         return r;
+    }
+
+    void dive(relaxation guide, double nearly_whole) {
+        stock_rest rest = all_;
+        std::int64_t cost = 0;
+        limit_ = effort_;
+        while (!stopped()) {
+            const std::int64_t more = fix_nearly_whole(rest, guide, nearly_whole);
+            cost += more;
+            if (more == 0 || cost > aim())
+                break;
+            try_first_fit(rest);
+            if (stopped())
+                break;
+            guide = relaxed(rest, better_than_known(cost));
+        }
+        path_.clear();
+    }
+
+    // Whole parts, then each once that is nearly whole, or, where there is nothing of either, what is used most.
+    std::int64_t fix_nearly_whole(stock_rest& rest, const relaxation& guide, double nearly_whole) {
+        std::int64_t cost = fix_whole_parts(rest, guide, 0);
+        for (auto [place, share] : guide.share) {
+            const double part = share - std::floor(share + 1e-6);
+            if ((cost > 0 && part < nearly_whole) || times_possible(rest, pool_[place]) == 0)
+                continue;
+            stock_fill fill = pool_[place];
+            top_up(task_, rest, fill);
+            cost += fix(rest, fill, 1);
+        }
+        return cost;
+    }
+
+    // A guide for the rest of a plan, of which so much is fixed, if it is to be better than the best known.
+    relax_goal better_than_known(std::int64_t cost) const {
+        const std::int64_t most = aim() - cost;
+        return {.hopeless = most + 1, .enough = static_cast<double>(most) + 1e-6, .allowance = limit_ - steps_};
     }
 
     // Fixes the fillings of the relaxation, `release` fewer of each than its whole part, and searches the rest. False
@@ -155,10 +198,7 @@ private:
             return false;
         if (const auto known = hopeless_.find(rest); known != hopeless_.end() && cost + known->second > aim())
             return true;
-        const std::int64_t target = aim();
-        relaxation guide = relaxed(rest, {.hopeless = aim() + 1 - cost,
-                                          .enough = static_cast<double>(target - cost) + 1e-6,
-                                          .allowance = limit_ - steps_});
+        const relaxation guide = relaxed(rest, better_than_known(cost));
         if (cost + guide.proof.bound() > aim())
             return remember(rest, guide.proof.bound());
         return !stopped() && branch(rest, cost, guide) && remember(rest, aim() + 1 - cost);

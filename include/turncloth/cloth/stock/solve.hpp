@@ -27,7 +27,7 @@
 namespace turncloth {
 
 /// Steps that a search for a plan may spend. A step is one small piece of arithmetic (one state of a knapsack, four
-/// numbers of a row of the linear relaxation); a thousand million take a second or two.
+/// numbers of a row of the linear relaxation); a thousand million take some three seconds.
 inline constexpr std::int64_t default_stock_effort = 1'000'000'000;
 
 namespace detail {
