@@ -109,9 +109,9 @@ def survives(header, changed):
             steps = [["g++", *flags, "-fsyntax-only", source],
                      ["g++", *flags, "-O1", source, str(ROOT / "tests/main.cpp"), "-lgmpxx", "-lgmp", "-o", program],
                      [program]]
-            for step in steps:
+            for step, seconds in zip(steps, (300, 300, 60)):
                 try:
-                    if subprocess.run(step, cwd=ROOT, capture_output=True, timeout=300).returncode != 0:
+                    if subprocess.run(step, cwd=ROOT, capture_output=True, timeout=seconds).returncode != 0:
                         return False
                 except subprocess.TimeoutExpired:
                     return False  # a loop without an end is noticed too
