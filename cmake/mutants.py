@@ -22,6 +22,7 @@ TESTS = {
     "measure/detail/rational.hpp": ["measure/narrow_fraction_test.cpp", "measure/fraction_test.cpp"],
     "measure/fraction.hpp": ["measure/fraction_test.cpp", "measure/irrational_test.cpp"],
     "measure/rounding.hpp": ["measure/rounding_test.cpp", "measure/irrational_test.cpp"],
+    "measure/total.hpp": ["measure/total_test.cpp"],
     "panel/finish.hpp": ["panel/finish_test.cpp"],
     "panel/panel.hpp": ["panel/panel_test.cpp"],
 }
