@@ -27,6 +27,10 @@ static_assert(total(std::array{fraction(lowest), fraction(1, std::int64_t{1} << 
                                fraction(-1, std::int64_t{1} << 62)}) == lowest);
 static_assert(total(std::array{fraction(1, std::int64_t{1} << 62), fraction(1, std::int64_t{1} << 62)}) ==
               fraction(1, std::int64_t{1} << 61));
+// A denominator that no smaller room would hold, and halves and thirds that have none in common: each has its own.
+static_assert(total(std::array{fraction(1, largest)}) == fraction(1, largest));
+static_assert(total(std::array{fraction(1, std::int64_t{1} << 62), fraction(1, 4'052'555'153'018'976'267), // 3^39
+                               fraction(-1, 4'052'555'153'018'976'267)}) == fraction(1, std::int64_t{1} << 62));
 
 // The places that widths add up to.
 static_assert([] {

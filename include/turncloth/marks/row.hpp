@@ -59,7 +59,7 @@ public:
     /// mark that is not in the row.
     constexpr place<Datum, Unit> operator[](std::int64_t k) const {
         require_index<marks_error>(k, count_, "a mark of a row");
-        const place<Datum, Unit> exact = first_ + step_ * fraction(k);
+        place<Datum, Unit> exact = first_ + step_ * fraction(k);
         if (graduation_.value() == 0)
             return exact;
         // Marks that mirror one another about the middle of the row still do: a half goes toward it, and in it up.
