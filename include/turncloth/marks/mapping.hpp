@@ -119,7 +119,7 @@ public:
 
     constexpr std::int64_t spans() const { return long_.size() - 1; }
     constexpr place<long_piece, Unit> mark_on_long(std::int64_t k) const {
-        const place<long_piece, Unit> exact = mark(long_, k);
+        place<long_piece, Unit> exact = mark(long_, k);
         if (short_.graduation().value() == 0)
             return exact;
         const length<Unit> more = exact.from_datum() - short_.exact()[k].from_datum();
