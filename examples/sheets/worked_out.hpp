@@ -51,7 +51,10 @@ template <length_unit Unit>
 length<Unit> graduation(const orders& o) {
     if (o.exact)
         return {};
-    return metric_unit<Unit> ? as<Unit>(o.by.centimetres) : as<Unit>(o.by.inches);
+    if constexpr (metric_unit<Unit>)
+        return as<Unit>(o.by.centimetres);
+    else
+        return as<Unit>(o.by.inches);
 }
 
 /// A dot parts a sheet's name from the rest, as no slug holds one; so no two sheets can write the same file.

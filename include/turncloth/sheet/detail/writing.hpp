@@ -67,10 +67,15 @@ private:
                             ", each from the exact length; workings are exact."});
         line(0, {"Pieces and steps are worked out on a ruler of ", to_text(sheet_.graduation),
                  ", so that what is printed of them adds up; other amounts are rounded to it."});
-        if (by_.shows == units_shown::both)
-            line(0, {metric_unit<Unit> ? "Inches" : "Centimetres",
-                     " beside them are converted from these, each rounded to ",
-                     metric_unit<Unit> ? to_text(by_.inches) : to_text(by_.centimetres), "."});
+        if (by_.shows != units_shown::both)
+            return;
+        if constexpr (metric_unit<Unit>)
+            line_on_converted("Inches", to_text(by_.inches));
+        else
+            line_on_converted("Centimetres", to_text(by_.centimetres));
+    }
+    void line_on_converted(const char* what, const std::string& graduation) {
+        line(0, {what, " beside them are converted from these, each rounded to ", graduation, "."});
     }
     /// Whether it shows what the sheet was worked out on.
     bool is_its_ruler() const {
