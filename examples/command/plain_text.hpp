@@ -10,7 +10,6 @@
 #include "files.hpp"
 #include <turncloth/measure/printable.hpp>
 
-#include <algorithm>
 #include <cstddef>
 #include <string>
 #include <string_view>
@@ -18,15 +17,9 @@
 namespace allotment {
 
 /// In characters: more does not go on a line of a sheet.
-inline constexpr std::ptrdiff_t longest_value = 100;
+inline constexpr std::size_t longest_value = 100;
 
 namespace detail {
-
-/// Of UTF-8: each but the first byte of a character begins with the bits 10.
-inline std::ptrdiff_t characters_of(std::string_view text) {
-    return std::count_if(text.begin(), text.end(),
-                         [](char c) { return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U; });
-}
 
 inline std::string hexadecimal(unsigned long number, std::size_t digits) {
     std::string all;
@@ -46,12 +39,13 @@ inline std::string require_text(const fs::path& path, std::string content) {
 }
 
 inline std::string why_unfit(std::string_view value) {
-    if (detail::characters_of(value) > longest_value)
+    if (turncloth::detail::characters_in(value) > longest_value)
         return "it is longer than " + std::to_string(longest_value) + " characters";
     const auto at = turncloth::unfit_at(value);
     if (!at)
         return {};
-    const std::string which = "its character " + std::to_string(detail::characters_of(value.substr(0, *at)) + 1);
+    const std::string which =
+        "its character " + std::to_string(turncloth::detail::characters_in(value.substr(0, *at)) + 1);
     const auto found = turncloth::detail::first_of(value.substr(*at));
     if (found.bytes.empty())
         return which + " is not UTF-8 (byte " + detail::hexadecimal(static_cast<unsigned char>(value[*at]), 2) +

@@ -60,7 +60,8 @@ length<Unit> read_graduation(const std::string& text) {
 
 inline std::string read_project(const std::string& text) {
     if (text != "all" && find_project(text) == nullptr)
-        throw range_error("there is no project " + in_short(text) + ": there are " + project_keys() + ", or all",
+        throw range_error("there is no project " + turncloth::detail::in_quotes(text) + ": there are " +
+                              project_keys() + ", or all",
                           {.kind = fault::missing, .what = "a project"});
     return text;
 }

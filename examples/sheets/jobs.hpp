@@ -93,7 +93,8 @@ public:
         const known_project* project = find_project(needed(r, column::project));
         if (project == nullptr)
             refuse(r, column::project,
-                   "there is no project " + in_short(field(r, column::project)) + ": there are " + project_keys(),
+                   "there is no project " + turncloth::detail::in_quotes(field(r, column::project)) + ": there are " +
+                       project_keys(),
                    {.kind = fault::missing, .what = "a project"});
         const std::string name = field(r, column::name), from_name = slug(name);
         return {project, size_of(r), thickness_of(r), name,

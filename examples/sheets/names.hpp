@@ -1,6 +1,5 @@
-// Names from people, as parts of sentences and of files' names.
+// Names from people, as parts of files' names.
 //
-//   in_short(text)      in quotation marks, and of a long one only the beginning
 //   slug(words)         "For the school!" as "for-the-school", for a file's name
 //   unused_names        never the same name twice
 #ifndef TURNCLOTH_EXAMPLES_SHEETS_NAMES_HPP
@@ -12,15 +11,6 @@
 #include <string_view>
 
 namespace allotment {
-
-/// At most 60 bytes, cut before a character of UTF-8.
-inline std::string in_short(std::string_view text) {
-    std::size_t end = text.size();
-    if (end > 60)
-        for (end = 60; end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0U) == 0x80U;)
-            --end;
-    return '"' + std::string(text.substr(0, end)) + (end < text.size() ? "...\"" : "\"");
-}
 
 /// Letters and digits of ASCII in lower case, all else as single hyphens; at most 60 characters.
 inline std::string slug(std::string_view words) {

@@ -7,8 +7,8 @@
 #ifndef TURNCLOTH_EXAMPLES_SHEETS_PART_HPP
 #define TURNCLOTH_EXAMPLES_SHEETS_PART_HPP
 
-#include "names.hpp"
 #include <turncloth/measure/error.hpp>
+#include <turncloth/panel/names.hpp>
 
 #include <charconv>
 #include <cstddef>
@@ -36,7 +36,7 @@ inline part read_part(const std::string& text) {
     const auto of = std::from_chars(parted ? number.ptr + 1 : end, end, p.of);
     if (!parted || of.ec != std::errc() || of.ptr != end || p.number < 1 || p.number > p.of || p.of > most)
         throw turncloth::range_error("a part is written as 3/8, the third of eight, of 1000000 at most: it was " +
-                                         in_short(text),
+                                         turncloth::detail::in_quotes(text),
                                      {.kind = turncloth::fault::unreadable, .what = "a part"});
     return p;
 }

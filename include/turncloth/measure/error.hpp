@@ -90,6 +90,29 @@ public:
     using error::error;
 };
 
+namespace detail {
+
+/// UTF-8 marks every byte of a character but the first with the bits 10.
+constexpr bool begins_character(char byte) noexcept { return (static_cast<unsigned char>(byte) & 0xC0U) != 0x80U; }
+
+constexpr std::size_t characters_in(std::string_view text) noexcept {
+    std::size_t count = 0;
+    for (const char byte : text)
+        count += begins_character(byte);
+    return count;
+}
+
+/// At most so many bytes of a text, cut before a character.
+constexpr std::string_view beginning_of(std::string_view text, std::size_t most) noexcept {
+    if (text.size() <= most)
+        return text;
+    while (most > 0 && !begins_character(text[most]))
+        --most;
+    return text.substr(0, most);
+}
+
+} // namespace detail
+
 /// Text that cannot be read. `position` counts bytes from 0; it equals the length of the text where the text ends too
 /// soon. The sentence quotes at most 60 bytes of the text and 20 of what stands at the position, however long they are,
 /// and writes control characters, which could end a sentence or drive a terminal, by their numbers.
@@ -109,36 +132,22 @@ private:
         std::string said = "cannot read " + quoted(text) + " as a measurement: " + reason;
         if (position >= text.size())
             return said + ", at its end";
-        said += ", at character " + std::to_string(characters(text.substr(0, position)) + 1);
+        said += ", at character " + std::to_string(detail::characters_in(text.substr(0, position)) + 1);
         return position == 0 ? said : said + " (" + quoted(text.substr(position), 20) + ")";
-    }
-
-    /// UTF-8 marks every byte of a character but the first with the bits 10.
-    static constexpr bool begins_character(char byte) noexcept {
-        return (static_cast<unsigned char>(byte) & 0xC0U) != 0x80U;
-    }
-    static std::size_t characters(std::string_view text) noexcept {
-        std::size_t count = 0;
-        for (const char byte : text)
-            count += begins_character(byte);
-        return count;
     }
 
     /// In quotation marks; a longer text is cut before a character and goes on in dots.
     static std::string quoted(std::string_view text, std::size_t most = 60) {
-        std::size_t end = text.size();
-        if (end > most)
-            for (end = most; end > 0 && !begins_character(text[end]);)
-                --end;
+        const std::string_view shown = detail::beginning_of(text, most);
         std::string said = "\"";
-        for (const char byte : text.substr(0, end)) {
+        for (const char byte : shown) {
             const auto code = static_cast<unsigned char>(byte);
             if (code < 0x20 || code == 0x7F)
                 ((said += "\\x") += "0123456789abcdef"[code >> 4]) += "0123456789abcdef"[code & 15];
             else
                 said += byte;
         }
-        return said += end < text.size() ? "...\"" : "\"";
+        return said += shown.size() < text.size() ? "...\"" : "\"";
     }
 
     std::size_t position_;

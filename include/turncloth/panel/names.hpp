@@ -21,13 +21,8 @@ namespace detail {
 
 /// A longer text is cut before a character of UTF-8 and goes on in dots.
 inline std::string excerpt(std::string_view text) {
-    constexpr std::size_t most = 60;
-    if (text.size() <= most)
-        return std::string(text);
-    std::size_t end = most;
-    while (end > 0 && (static_cast<unsigned char>(text[end]) & 0xC0U) == 0x80U)
-        --end;
-    return std::string(text.substr(0, end)) + "...";
+    const std::string_view shown = beginning_of(text, 60);
+    return std::string(shown) + (shown.size() < text.size() ? "..." : "");
 }
 
 inline std::string in_quotes(std::string_view text) { return '"' + excerpt(text) + '"'; }

@@ -157,7 +157,7 @@ private:
         if (text.size() <= longest_text)
             return text;
         std::size_t end = longest_text;
-        while (end > longest_text - 4 && (static_cast<unsigned char>(text[end]) & 0xC0U) == 0x80U)
+        while (end > longest_text - 4 && !begins_character(text[end]))
             --end;
         return text.substr(0, end);
     }

@@ -197,24 +197,23 @@ auto sides_of(const Folding& folded) {
 /// upright, or lies straight above one that does. Each side is compared with those that begin beside it.
 template <coordinate Number>
 std::vector<Number> upright_stops(const std::vector<side_piece<Number>>& sides) {
-    using number = Number;
-    std::vector<number> stops;
-    for (const side_piece<number>& s : sides)
+    std::vector<Number> stops;
+    for (const side_piece<Number>& s : sides)
         stops.insert(stops.end(), {s.from.x, s.to.x});
     // Sides on one line make no stop of their own.
     for (std::size_t i = 0; i < sides.size(); ++i)
         for (std::size_t j = i + 1; j < sides.size() && sides[j].from.x < sides[i].to.x; ++j) {
-            const arrow<number> one = sides[i].to - sides[i].from, other = sides[j].to - sides[j].from;
-            const number slant = cross(one, other);
+            const arrow<Number> one = sides[i].to - sides[i].from, other = sides[j].to - sides[j].from;
+            const Number slant = cross(one, other);
             if (slant == 0)
                 continue;
-            const number along = cross(sides[j].from - sides[i].from, other) / slant;
-            const number x = sides[i].from.x + one.x * along;
+            const Number along = cross(sides[j].from - sides[i].from, other) / slant;
+            const Number x = sides[i].from.x + one.x * along;
             if (along > 0 && along < 1 && x > sides[j].from.x && x < sides[j].to.x)
                 stops.push_back(x);
         }
     std::sort(stops.begin(), stops.end());
-    const auto same = [](const number& a, const number& b) { return sign(b - a) == 0; };
+    const auto same = [](const Number& a, const Number& b) { return sign(b - a) == 0; };
     stops.erase(std::unique(stops.begin(), stops.end(), same), stops.end());
     return stops;
 }
