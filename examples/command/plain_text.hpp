@@ -8,6 +8,7 @@
 #define TURNCLOTH_EXAMPLES_COMMAND_PLAIN_TEXT_HPP
 
 #include "files.hpp"
+#include <turncloth/measure/error.hpp>
 #include <turncloth/measure/printable.hpp>
 
 #include <cstddef>
