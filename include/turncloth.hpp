@@ -19,6 +19,7 @@
 //   cloth: cutting_out, lay, off_cuts, remnants, stock, widths
 //   making: boxed, executed, fastenings, finishing, laying_on, lying, ruled, strip_pockets, zippers_over
 //   sheet: json, json_lengths, made_as, making_of, on_ruler, purchases
+//   design: expression, expression_value, faults, json, project_design, project_of, schema
 //   draw: folded, lay, outline, piece, stock
 #ifndef TURNCLOTH_HPP
 #define TURNCLOTH_HPP
