@@ -17,6 +17,7 @@
 #include <turncloth/sheet/detail/edges.hpp>
 #include <turncloth/sheet/project.hpp>
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <utility>
@@ -127,6 +128,7 @@ struct sheet {
     words kept;                           ///< the names that figures and finishes bear
     length<Unit> graduation = {};         ///< of the ruler that it was worked out on (on_ruler.hpp); zero: it is exact
     std::optional<finished_size<Unit>> asked = {}; ///< where that ruler changed the finished size
+    std::shared_ptr<const making<Unit>> design = {}; ///< of a project that says how it is made: the steps' own
 };
 
 } // namespace turncloth
