@@ -125,8 +125,8 @@ private:
             design.add(row);
         }
         for (const edge e : {edge::left, edge::right})
-            design.add(stitching<inch>{
-                .along = span(tape, e, ends / 2, "1/4"_in, "3/4"_in), .through = {tape, half[0], half[1]}});
+            design.add(stitching<inch>{.along = span(tape, e, ends / 2, "1/4"_in, "3/4"_in),
+                                       .through = {tape, half[0], half[1]}});
         zip = design.add(mouth<inch>{.name = "zipper",
                                      .at = {span(half[0], edge::top, turn, b.s + margin, b.s + margin + open)},
                                      .by = closed_by::zipper});

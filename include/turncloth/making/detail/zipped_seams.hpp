@@ -104,8 +104,8 @@ private:
                          o.one);
     }
     static std::string end_name(const opening& o, bool first) {
-        return std::string(name_of(o.line.is_level() ? (first ? edge::left : edge::right)
-                                                     : (first ? edge::top : edge::bottom)));
+        return std::string(
+            name_of(o.line.is_level() ? (first ? edge::left : edge::right) : (first ? edge::top : edge::bottom)));
     }
     bool lies_with(std::size_t a, std::size_t b) const { return &bench_.stack_of(a) == &bench_.stack_of(b); }
 
@@ -176,11 +176,10 @@ private:
     void add_rows(round& r, const opening& o, std::size_t tape) const {
         for (const flat_work::sewn_row& row : rows_)
             for (const flat_work::sewn_span& span : row.spans) {
-                const auto held = std::find_if(span.plies.begin(), span.plies.end(),
-                                               [&](const auto& p) { return p.part == tape; });
-                const bool joins = std::any_of(span.plies.begin(), span.plies.end(), [&](const auto& p) {
-                    return p.part == o.one || p.part == o.other;
-                });
+                const auto held =
+                    std::find_if(span.plies.begin(), span.plies.end(), [&](const auto& p) { return p.part == tape; });
+                const bool joins = std::any_of(span.plies.begin(), span.plies.end(),
+                                               [&](const auto& p) { return p.part == o.one || p.part == o.other; });
                 if (held == span.plies.end() || !joins)
                     continue;
                 const flat_work::lie back = flat_work::inverse(held->how);
@@ -198,8 +197,7 @@ private:
                 flat_work::after(bench_.body_of(f.part)->how, flat_work::inverse(bench_.body_of(tape)->how));
             const table_line at = flat_work::carried(f.at, to_tape);
             if (at.level != r.mouth.level && at.at > 0 && at.at < (at.level ? t.height : t.width))
-                note(r, at,
-                     flat_work::carried(flat_work::stretch_of(f, model_.flat().parts[f.part]), f.at, to_tape));
+                note(r, at, flat_work::carried(flat_work::stretch_of(f, model_.flat().parts[f.part]), f.at, to_tape));
         };
         for (const seam_of<Unit>& s : design_.seams())
             for (const auto* side : {&s.one, &s.other})
@@ -209,8 +207,8 @@ private:
 
     std::string name(std::size_t part) const { return name_of(design_, model_.part_of(part)); }
     void fault_is(const opening& o, std::string sentence, std::size_t part) {
-        found_.push_back({std::move(sentence),
-                          {.kind = fault::missing, .what = "a row", .index = o.mouth, .where = name(part)}});
+        found_.push_back(
+            {std::move(sentence), {.kind = fault::missing, .what = "a row", .index = o.mouth, .where = name(part)}});
     }
 
     const making<Unit>& design_;
