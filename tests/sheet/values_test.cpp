@@ -13,7 +13,7 @@ using namespace turncloth::literals;
 
 namespace {
 
-project<inch> seed_roll(length<inch> binding) {
+project<inch> seed_roll(const length<inch>& binding) {
     project<inch> p("Seed roll", finished_size(20_in, 12_in));
     piece<inch>& outer = p.add(piece<inch>("outer", "canvas", panel(p.finished(), all_round(self_binding(binding)))));
     outer.mark("pocket line", edge::top, divided<finished_edge>(12_in, 3));
@@ -22,7 +22,7 @@ project<inch> seed_roll(length<inch> binding) {
     return p;
 }
 
-making<inch> mat(length<inch> width) {
+making<inch> mat(const length<inch>& width) {
     making<inch> m("Mat");
     m.cut({.name = "top", .width = width, .height = 9_in});
     return m;
@@ -42,7 +42,7 @@ TEST_CASE("what is made alike is equal, and what differs anywhere is not") {
 }
 
 TEST_CASE("designs are compared by value") {
-    const auto made = [](length<inch> width) {
+    const auto made = [](const length<inch>& width) {
         project<inch> p("Mat", finished_size(12_in, 9_in));
         p.made_as(mat(width));
         return p;
