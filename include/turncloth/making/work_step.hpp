@@ -122,6 +122,8 @@ struct work_step {
     bool on_a_seam = false;   ///< a fold along a seam that was sewn; a laying of what is sewn to the other, opened out
     bool once_more = false;   ///< a fold of what the step before turned
     std::vector<operation> stands_for{};
+
+    friend bool operator==(const work_step&, const work_step&) = default;
 };
 
 template <length_unit Unit>
@@ -132,18 +134,24 @@ struct work_group {
     bool one_after_another = false; ///< all steps with the first piece, then all with the next
     std::optional<work_check<Unit>> check{};
     std::vector<caution::work> care{}; ///< the cautions that belong to it
+
+    friend bool operator==(const work_group&, const work_group&) = default;
 };
 
 struct work_part {
     std::string name{};
     std::int64_t count = 1;
     bool bought = false; ///< a tape, whose edges are not cut
+
+    friend bool operator==(const work_part&, const work_part&) = default;
 };
 
 template <length_unit Unit>
 struct work_plan {
     std::vector<work_part> parts{};
     std::vector<work_group<Unit>> groups{};
+
+    friend bool operator==(const work_plan&, const work_plan&) = default;
 };
 
 } // namespace turncloth
