@@ -83,6 +83,7 @@
 #include <turncloth/panel/corner.hpp>
 #include <turncloth/panel/finish.hpp>
 #include <turncloth/panel/folding.hpp>
+#include <turncloth/panel/format.hpp>
 #include <turncloth/panel/made_up.hpp>
 #include <turncloth/panel/names.hpp>
 #include <turncloth/panel/outline.hpp>

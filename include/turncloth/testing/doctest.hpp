@@ -1,10 +1,11 @@
-// How doctest shows what the library computes: failures read `12 1/2 in`, `10 x 16 in`, not the bytes of an object.
+// How doctest shows what the library computes: failures read `12 1/2 in`, `10 x 16 in`, `top`.
 //
 //   #include <turncloth/testing/doctest.hpp>
 //   CHECK(panel.cut() == cut_size(12_in, 18_in));   // "CHECK( 12 x 18 1/2 in == 12 x 18 in )"
 //
-// It brings doctest; a project that keeps doctest under another path includes that first. It is a header for tests alone
-// and no part of turncloth.hpp; audit.hpp beside it is its companion.
+// Measured values print themselves, in doctest, Catch2 and GoogleTest alike, and need no such header. doctest alone takes
+// an enumeration for a number: this one gives the name of an edge. It brings doctest; a project that keeps doctest under
+// another path includes that first. No part of turncloth.hpp; audit.hpp beside it is its companion.
 #ifndef TURNCLOTH_TESTING_DOCTEST_HPP
 #define TURNCLOTH_TESTING_DOCTEST_HPP
 
@@ -12,46 +13,15 @@
 #include <doctest/doctest.h>
 #endif
 
-#include <turncloth/measure/place.hpp>
-#include <turncloth/measure/working.hpp>
-#include <turncloth/panel/size.hpp>
+#include <turncloth/panel/panel.hpp>
 
 #include <string>
 
 namespace doctest {
 
 template <>
-struct StringMaker<turncloth::fraction> {
-    static String convert(turncloth::fraction x) { return turncloth::to_text(x).c_str(); }
-};
-
-template <turncloth::length_unit Unit>
-struct StringMaker<boost::units::quantity<Unit, turncloth::fraction>> {
-    static String convert(const turncloth::length<Unit>& l) { return turncloth::to_text(l).c_str(); }
-};
-
-template <class Datum, turncloth::length_unit Unit>
-struct StringMaker<turncloth::place<Datum, Unit>> {
-    static String convert(const turncloth::place<Datum, Unit>& p) {
-        return ("place at " + turncloth::to_text(p.from_datum())).c_str();
-    }
-};
-
-template <turncloth::length_unit Unit>
-struct StringMaker<turncloth::finished_size<Unit>> {
-    static String convert(const turncloth::finished_size<Unit>& s) {
-        return ("finished " + turncloth::to_text(s)).c_str();
-    }
-};
-
-template <turncloth::length_unit Unit>
-struct StringMaker<turncloth::cut_size<Unit>> {
-    static String convert(const turncloth::cut_size<Unit>& s) { return ("cut " + turncloth::to_text(s)).c_str(); }
-};
-
-template <turncloth::length_unit Unit>
-struct StringMaker<turncloth::figure<Unit>> {
-    static String convert(const turncloth::figure<Unit>& f) { return turncloth::to_text(f).c_str(); }
+struct StringMaker<turncloth::edge> {
+    static String convert(turncloth::edge e) { return std::string(turncloth::name_of(e)).c_str(); }
 };
 
 } // namespace doctest
