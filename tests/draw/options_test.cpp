@@ -6,7 +6,8 @@
 #include <turncloth/draw/outline.hpp>
 #include <turncloth/draw/piece.hpp>
 #include <turncloth/draw/stock.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <algorithm>
 #include <string>

@@ -4,7 +4,8 @@
 #include "making/things.hpp"
 #include <turncloth/sheet/making.hpp>
 #include <turncloth/sheet/making_of.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <string>
 #include <vector>
