@@ -80,6 +80,7 @@ struct work_place {
     bool corner = false;             ///< of a fold: across the corner of `side` and `across.from`
     bool all_round = false;          ///< of a laying: as far in from each edge of what it lies on
     length<Unit> turned{};           ///< of a fold: how much is turned, from the edge that is seen
+    length<Unit> goes_round{};       ///< of that, what goes round the thickness of the edge
     length<Unit> sewn{};             ///< each row, as long as it is then; of a seam, all of it at its first place
     std::size_t least = 0, most = 0; ///< layers along it
     friend bool operator==(const work_place&, const work_place&) = default;
