@@ -96,8 +96,9 @@ struct sheet_piece {
     finished_size<Unit> finished;             ///< when its pleats are laid and its corners sewn
     std::vector<sheet_line<Unit>> lines = {}; ///< in the order of work: long edges before short, folds before stitching
     std::vector<sheet_eyelets<Unit>> eyelets = {};
-    length<Unit> corner = {}; ///< the square to cut out of each corner; zero for none
-    length<Unit> depth = {};  ///< of the box that two such pieces make, where corners are cut out
+    length<Unit> corner = {};     ///< the square to cut out of each corner; zero for none
+    length<Unit> depth = {};      ///< of the box that two such pieces make, where corners are cut out
+    length<Unit> graduation = {}; ///< of the ruler that it was worked out on; zero for none
 
     friend bool operator==(const sheet_piece&, const sheet_piece&) = default;
 };
