@@ -47,6 +47,8 @@
 #include <turncloth/marks/rounded.hpp>
 #include <turncloth/marks/row.hpp>
 #include <turncloth/marks/spacing.hpp>
+#include <turncloth/measure/any_length.hpp>
+#include <turncloth/measure/compound.hpp>
 #include <turncloth/measure/error.hpp>
 #include <turncloth/measure/estimate.hpp>
 #include <turncloth/measure/format.hpp>
@@ -54,6 +56,7 @@
 #include <turncloth/measure/irrational.hpp>
 #include <turncloth/measure/label.hpp>
 #include <turncloth/measure/length.hpp>
+#include <turncloth/measure/outcome.hpp>
 #include <turncloth/measure/place.hpp>
 #include <turncloth/measure/printable.hpp>
 #include <turncloth/measure/read.hpp>
