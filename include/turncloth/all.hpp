@@ -22,10 +22,12 @@
 #include <turncloth/design/project_design.hpp>
 #include <turncloth/design/project_of.hpp>
 #include <turncloth/design/schema.hpp>
+#include <turncloth/draw/finished.hpp>
 #include <turncloth/draw/folded.hpp>
 #include <turncloth/draw/lay.hpp>
 #include <turncloth/draw/outline.hpp>
 #include <turncloth/draw/piece.hpp>
+#include <turncloth/draw/step.hpp>
 #include <turncloth/draw/stock.hpp>
 #include <turncloth/making/box_found.hpp>
 #include <turncloth/making/boxed.hpp>
@@ -36,6 +38,7 @@
 #include <turncloth/making/finishing.hpp>
 #include <turncloth/making/laying_on.hpp>
 #include <turncloth/making/lying.hpp>
+#include <turncloth/making/on_table.hpp>
 #include <turncloth/making/operations.hpp>
 #include <turncloth/making/order.hpp>
 #include <turncloth/making/parts.hpp>
@@ -51,6 +54,8 @@
 #include <turncloth/marks/rounded.hpp>
 #include <turncloth/marks/row.hpp>
 #include <turncloth/marks/spacing.hpp>
+#include <turncloth/measure/any_length.hpp>
+#include <turncloth/measure/compound.hpp>
 #include <turncloth/measure/error.hpp>
 #include <turncloth/measure/estimate.hpp>
 #include <turncloth/measure/format.hpp>
@@ -58,6 +63,7 @@
 #include <turncloth/measure/irrational.hpp>
 #include <turncloth/measure/label.hpp>
 #include <turncloth/measure/length.hpp>
+#include <turncloth/measure/outcome.hpp>
 #include <turncloth/measure/place.hpp>
 #include <turncloth/measure/printable.hpp>
 #include <turncloth/measure/read.hpp>
@@ -87,6 +93,7 @@
 #include <turncloth/panel/corner.hpp>
 #include <turncloth/panel/finish.hpp>
 #include <turncloth/panel/folding.hpp>
+#include <turncloth/panel/format.hpp>
 #include <turncloth/panel/made_up.hpp>
 #include <turncloth/panel/names.hpp>
 #include <turncloth/panel/outline.hpp>

@@ -265,7 +265,7 @@ TEST_CASE("a bag of any size is worked out on its ruler, and its pieces meet") {
         CHECK(s.pieces[1].width.value() == width + 1_in);
         CHECK(s.pieces[0].height.value() == height + "3 1/2"_in);
         CHECK(s.pieces[1].height.value() == height - "5 1/2"_in + "1 3/4"_in);
-        const std::int64_t pockets = std::max(std::int64_t{1}, floor(ratio(width, 6_in)));
+        const std::int64_t pockets = std::max(std::int64_t{1}, floor(ratio_of(width, 6_in)));
         CHECK(s.name == "Peg bag, " + std::to_string(pockets) + " pockets");
         CHECK(s.pieces[1].made_from.marks().size() == static_cast<std::size_t>(pockets - 1));
     }

@@ -8,6 +8,7 @@
 #include <string>
 
 using namespace turncloth;
+using json = nlohmann::ordered_json;
 
 namespace {
 

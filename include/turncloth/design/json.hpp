@@ -18,6 +18,8 @@
 #include <turncloth/design/faults.hpp>
 #include <turncloth/design/project_design.hpp>
 
+#include <nlohmann/json.hpp>
+
 #include <algorithm>
 #include <string>
 #include <string_view>
@@ -26,11 +28,11 @@
 
 namespace turncloth {
 
-inline json to_json(const project_design& d) { return detail::design_writer::written(d); }
+inline nlohmann::ordered_json to_json(const project_design& d) { return detail::design_writer::written(d); }
 
 inline project_design read_design(std::string_view text) {
     std::vector<design_fault> faults;
-    const json read = detail::json_of_file(text, faults);
+    const detail::json read = detail::json_of_file(text, faults);
     project_design d;
     if (faults.empty())
         d = detail::design_reader(faults).read(read);

@@ -15,6 +15,8 @@
 #include <turncloth/design/project_design.hpp>
 #include <turncloth/sheet/json_lengths.hpp>
 
+#include <nlohmann/json.hpp>
+
 #include <cstddef>
 #include <optional>
 #include <string>
@@ -105,12 +107,12 @@ private:
 
 } // namespace detail
 
-inline json design_schema() {
+inline nlohmann::ordered_json design_schema() {
     using detail::schema_writer;
-    json text = schema_writer::text(), words = schema_writer::text();
+    detail::json text = schema_writer::text(), words = schema_writer::text();
     words["description"] = "A text in which expressions may stand in braces";
-    json j = {{"$schema", "https://json-schema.org/draft/2020-12/schema"},
-              {"title", "A design of a sewn project, for any finished size"}};
+    detail::json j = {{"$schema", "https://json-schema.org/draft/2020-12/schema"},
+                      {"title", "A design of a sewn project, for any finished size"}};
     j.update(schema_writer::of(project_design{}));
     j["$defs"] = {{"text", text},
                   {"words", words},

@@ -120,6 +120,8 @@ public:
             detail::refuse<making_error>(std::move(found));
     }
 
+    friend bool operator==(const making&, const making&) = default;
+
 private:
     template <class T>
     operation push(std::vector<T>& list, T item, operation_kind kind) {
@@ -152,8 +154,12 @@ std::string name_of(const making<Unit>& design, const cut_part& p) {
     return found.count == 1 && p.copy == 0 ? found.name : found.name + " " + std::to_string(p.copy + 1);
 }
 
+TURNCLOTH_ONCE(class making<inch>);
+TURNCLOTH_ONCE(class making<centimetre>);
+
 } // namespace turncloth
 
 #include <turncloth/making/detail/check.hpp>
+#include <turncloth/measure/detail/compiled.hpp>
 
 #endif

@@ -18,7 +18,9 @@
 #include <turncloth/making/boxed.hpp>
 #include <turncloth/making/detail/hollows.hpp>
 #include <turncloth/making/detail/seam_layers.hpp>
+#include <turncloth/making/detail/zipped_seams.hpp>
 #include <turncloth/making/order.hpp>
+#include <turncloth/measure/detail/compiled.hpp>
 
 #include <algorithm>
 #include <cstddef>
@@ -93,6 +95,8 @@ public:
         made_.faults = made_.boxed.faults;
         for (const making_step& s : made_.steps)
             carry_out(s.what);
+        for (making_fault& f : zipped_seams<Unit>(design_, model_, bench_, sewn_).faults())
+            made_.faults.push_back(std::move(f));
         find_spaces();
         return std::move(made_);
     }
@@ -364,6 +368,9 @@ executed<Unit> execute(const making<Unit>& design) {
     design.require_sound();
     return detail::executor<Unit>(design).run();
 }
+
+TURNCLOTH_ONCE(executed<inch> execute(const making<inch>&));
+TURNCLOTH_ONCE(executed<centimetre> execute(const making<centimetre>&));
 
 } // namespace turncloth
 

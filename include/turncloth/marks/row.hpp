@@ -79,6 +79,8 @@ public:
     constexpr row exact() const { return on_ruler({}); }
     constexpr length<Unit> graduation() const { return graduation_; }
 
+    friend constexpr bool operator==(const row&, const row&) = default;
+
 private:
     place<Datum, Unit> first_;
     length<Unit> step_, graduation_;
@@ -120,6 +122,8 @@ template <class Datum, length_unit Unit>
 struct marks_and_rest {
     row<Datum, Unit> marks;
     length<Unit> to_spare; ///< from the last mark (or the datum, where none fits) to the end of the span
+
+    friend constexpr bool operator==(const marks_and_rest&, const marks_and_rest&) = default;
 };
 
 /// A mark at every `step` from the datum, as far as the span goes; one may fall on its very end, with nothing to spare.
@@ -127,7 +131,7 @@ template <class Datum, length_unit Unit>
 constexpr marks_and_rest<Datum, Unit> every(length<Unit> step, length<Unit> span) {
     require_more_than_zero<marks_error>(step, "the distance between marks");
     require_more_than_zero<marks_error>(span, "a span to mark");
-    const std::int64_t count = floor(ratio(span, step));
+    const std::int64_t count = floor(ratio_of(span, step));
     return {row<Datum, Unit>(at<Datum>(step), step, count), span - step * fraction(count)};
 }
 

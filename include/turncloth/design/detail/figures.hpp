@@ -78,11 +78,11 @@ fraction mark_of_span(const figure_parts& p, fraction graduation) {
     return ruler_of<Unit>(graduation).parts(marks)[n - 1].from_datum().value();
 }
 template <length_unit Unit>
-fraction turned_cloth(const figure_parts& p, fraction) {
+fraction turn_of_a_cloth(const figure_parts& p, fraction) {
     return turn_of_cloth(length_of<Unit>(p[0]), length_of<Unit>(p[1]), length_of<Unit>(p[2])).value();
 }
 template <length_unit Unit>
-fraction girth(const figure_parts& p, fraction) {
+fraction girth_of_a_roll(const figure_parts& p, fraction) {
     return roll_girth(rolled<Unit>{length_of<Unit>(p[0]), length_of<Unit>(p[1]), {}}, length_of<Unit>(p[2]),
                       rounding::up)
         .value();
@@ -110,8 +110,12 @@ inline constexpr std::array<named_figure, 7> named_figures = {{
      a_length,
      mark_of_span<inch>,
      mark_of_span<centimetre>},
-    {"turn of cloth", {{{"stack"}, {"cloth"}, {"step"}}}, a_length, turned_cloth<inch>, turned_cloth<centimetre>},
-    {"girth of a roll", {{{"strip"}, {"thickness"}, {"step"}}}, a_length, girth<inch>, girth<centimetre>},
+    {"turn of cloth", {{{"stack"}, {"cloth"}, {"step"}}}, a_length, turn_of_a_cloth<inch>, turn_of_a_cloth<centimetre>},
+    {"girth of a roll",
+     {{{"strip"}, {"thickness"}, {"step"}}},
+     a_length,
+     girth_of_a_roll<inch>,
+     girth_of_a_roll<centimetre>},
     {"fewest eyelets",
      {{{"along"}, {"rim"}, {"margin"}, {"apart"}}},
      a_number,
