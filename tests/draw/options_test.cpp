@@ -7,7 +7,8 @@
 #include <turncloth/draw/piece.hpp>
 #include <turncloth/draw/stock.hpp>
 #include <turncloth/sheet/on_ruler.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <algorithm>
 #include <string>

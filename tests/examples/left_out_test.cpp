@@ -4,7 +4,8 @@
 #include "making/left_out.hpp"
 #include <turncloth/making/executed.hpp>
 #include <turncloth/sheet/made_as.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <algorithm>
 #include <string>

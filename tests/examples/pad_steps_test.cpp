@@ -3,7 +3,8 @@
 #include <turncloth/making/executed.hpp>
 #include <turncloth/making/work_plan.hpp>
 #include <turncloth/making/work_words.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <algorithm>
 #include <cstddef>

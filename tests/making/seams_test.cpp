@@ -5,7 +5,8 @@
 #include <turncloth/making/stitched.hpp>
 #include <turncloth/making/work_plan.hpp>
 #include <turncloth/making/work_words.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <algorithm>
 #include <cstddef>

@@ -1,7 +1,8 @@
 // The two sizes: finished and cut do not mix, and a size has a unit and is above zero.
 #include <turncloth/measure/read.hpp>
 #include <turncloth/panel/panel.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <compare>
 #include <concepts>

@@ -5,7 +5,8 @@
 #include <turncloth/sheet/made_as.hpp>
 #include <turncloth/sheet/making.hpp>
 #include <turncloth/sheet/making_of.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <string>
 #include <vector>

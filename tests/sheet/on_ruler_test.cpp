@@ -3,7 +3,8 @@
 #include "../refused.hpp"
 #include <turncloth.hpp>
 #include <turncloth/sheet/on_ruler.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <algorithm>
 #include <string>
@@ -33,7 +34,7 @@ struct bag_front {
                            .rows = by.given(rows, 2),
                            .slit = by.given(slit, 2),
                            .supply = zipper_supply<inch>::from_roll(180_in)});
-        p.add(notion<inch>("ties").number("ribbons", std::max<std::int64_t>(1, floor(ratio(size.width(), 5_in)))));
+        p.add(notion<inch>("ties").number("ribbons", std::max<std::int64_t>(1, floor(ratio_of(size.width(), 5_in)))));
         return p;
     }
 };

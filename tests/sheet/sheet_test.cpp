@@ -2,7 +2,8 @@
 // reason, and says what may not be meant.
 #include <turncloth.hpp>
 #include <turncloth/making/work_words.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <cstdint>
 #include <limits>

@@ -16,6 +16,7 @@
 #include <turncloth/making/detail/telling.hpp>
 #include <turncloth/making/phrases.hpp>
 #include <turncloth/making/work_step.hpp>
+#include <turncloth/measure/detail/compiled.hpp>
 #include <turncloth/measure/write.hpp>
 
 #include <optional>
@@ -178,6 +179,12 @@ std::vector<std::string> preface_of(const work_plan<Unit>& plan, const wording& 
         all.push_back(said(phrases::overrun_always, {{"overrun", detail::told_length(*overrun, w)}}, w.table));
     return all;
 }
+
+TURNCLOTH_ONCE(std::vector<std::string> sentences_of(const work_plan<inch>&, const work_group<inch>&, const wording&));
+TURNCLOTH_ONCE(std::vector<std::string> sentences_of(const work_plan<centimetre>&, const work_group<centimetre>&,
+                                                     const wording&));
+TURNCLOTH_ONCE(std::vector<std::string> preface_of(const work_plan<inch>&, const wording&));
+TURNCLOTH_ONCE(std::vector<std::string> preface_of(const work_plan<centimetre>&, const wording&));
 
 } // namespace turncloth
 

@@ -17,6 +17,7 @@
 #include <turncloth/sheet/detail/edges.hpp>
 #include <turncloth/sheet/project.hpp>
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <utility>
@@ -126,6 +127,16 @@ struct bulk_warning {
     friend bool operator==(const bulk_warning&, const bulk_warning&) = default;
 };
 
+/// The design that the steps come from. Sheets are compared by their steps, not by it.
+template <length_unit Unit>
+struct kept_design {
+    std::shared_ptr<const making<Unit>> kept = {};
+
+    explicit operator bool() const { return kept != nullptr; }
+    const making<Unit>& operator*() const { return *kept; }
+    friend bool operator==(const kept_design&, const kept_design&) { return true; }
+};
+
 template <length_unit Unit>
 struct sheet {
     std::string name;
@@ -140,6 +151,7 @@ struct sheet {
     words kept;                           ///< the names that figures and finishes bear
     length<Unit> graduation = {};         ///< of the ruler that it was worked out on (on_ruler.hpp); zero: it is exact
     std::optional<finished_size<Unit>> asked = {}; ///< where that ruler changed the finished size
+    kept_design<Unit> design = {};                 ///< of a project that says how it is made
 
     friend bool operator==(const sheet&, const sheet&) = default;
 };

@@ -48,7 +48,7 @@ public:
 
 private:
     void one(length<Unit> l, std::string_view what) const {
-        if (!is_whole(ratio(l, graduation_)))
+        if (!is_whole(ratio_of(l, graduation_)))
             refuse<ruler_error>({what, " of ", l, " is no whole number of ", graduation_,
                                  ", the graduation of the ruler: say of which kind each number is that it comes from"},
                                 {.kind = fault::unsuitable, .what = what, .given = l, .where = where_});
