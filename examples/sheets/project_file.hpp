@@ -9,15 +9,16 @@
 
 #include "../command/files.hpp"
 #include "../command/plain_text.hpp"
-#include "typed_size.hpp"
 #include <turncloth/design/json.hpp>
 #include <turncloth/design/project_of.hpp>
 #include <turncloth/measure/printable.hpp>
+#include <turncloth/panel/typed_size.hpp>
 #include <turncloth/sheet/on_ruler.hpp>
 
 #include <algorithm>
 #include <string>
 #include <variant>
+#include <vector>
 
 namespace allotment {
 
@@ -33,16 +34,19 @@ inline project_design read_project_file(const std::string& path) {
     }
 }
 
-/// Exactly the same size, whichever unit it is in.
+/// Exactly the same size, whichever unit it is in. Throws range_error where none is asked for, and its file names none.
 inline typed_size size_to_make(const project_design& d, const std::string& asked, bool in_centimetres) {
-    std::string text = asked;
+    std::vector<typed_size> usual;
     for (const std::string& own : d.sizes)
-        if (text.empty() || (asked.empty() && in_centimetres == detail::has_letter_m(own)))
-            text = own;
-    if (text.empty())
+        usual.push_back(read_size(own));
+    if (asked.empty() && usual.empty())
         throw range_error("no size is given: its file names none to begin with, so say --size",
                           {.kind = fault::missing, .what = "a size"});
-    const typed_size size = read_size(text);
+    const auto fits = [&](const typed_size& s) {
+        return std::holds_alternative<finished_size<centimetre>>(s) == in_centimetres;
+    };
+    const auto found = std::find_if(usual.begin(), usual.end(), fits);
+    const typed_size size = !asked.empty() ? read_size(asked) : found == usual.end() ? usual[0] : *found;
     const auto brought_to = [&]<class Unit>(Unit) {
         return std::visit(
             [](const auto& s) { return typed_size(finished_size<Unit>(as<Unit>(s.width()), as<Unit>(s.height()))); },

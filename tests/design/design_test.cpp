@@ -111,6 +111,8 @@ TEST_CASE("what is no JSON, or too much of it, is refused") {
     CHECK(designs::faults(std::string(100, '[') + std::string(100, ']')) ==
           "the design: its lists and objects lie too deep within one another\n");
     CHECK(designs::faults(std::string(1'000'001, ' ')) == "the design: a file has at most 1000000 bytes\n");
+    CHECK(designs::faults(file_of("", R"("sizes": ["3 in"])")) ==
+          "/sizes/0: cannot read it as a size: write width x height, as in 24 x 15 in\n");
     CHECK(designs::faults("[]") == "the design: expected an object, { }\n");
     CHECK(designs::faults("") != "");
     std::string many =

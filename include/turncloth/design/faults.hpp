@@ -13,6 +13,7 @@
 #include <turncloth/design/project_design.hpp>
 #include <turncloth/measure/printable.hpp>
 #include <turncloth/panel/names.hpp>
+#include <turncloth/panel/typed_size.hpp>
 
 #include <algorithm>
 #include <cstddef>
@@ -21,6 +22,7 @@
 #include <string>
 #include <string_view>
 #include <type_traits>
+#include <utility>
 #include <vector>
 
 namespace turncloth {
@@ -143,6 +145,9 @@ private:
     void look(const std::string& text, const std::string& path) {
         if (std::string why = unfit_reason(text); !why.empty())
             return fault(std::move(why), path);
+        if (path.starts_with("/sizes/"))
+            if (const auto size = try_read_size(text); !size)
+                return fault(size.refused().what(), path);
         for (const std::string_view name : {"/longer", "/shorter", "/on", "/piece"})
             if (path.ends_with(name) && !pieces_.contains(text))
                 fault("no piece is named " + in_quotes(text), path);
