@@ -74,6 +74,10 @@ told_place told(const work_place<Unit>& p, const wording& w) {
     made.along = told(p.along, w);
     made.meets = told(p.meets, w);
     made.meets_along = told(p.meets_along, w);
+    made.marks = told(p.marks, w);
+    made.meets_marks = told(p.meets_marks, w);
+    if (p.surplus > length<Unit>())
+        made.surplus = told_length(p.surplus, w);
     made.end_to_end = p.end_to_end;
     made.all_round = p.all_round;
     made.corner = p.corner;
