@@ -22,3 +22,6 @@ install(FILES "${PROJECT_BINARY_DIR}/turncloth.pc" DESTINATION "${CMAKE_INSTALL_
 # GDB loads what lies there by itself where the prefix is its own, /usr.
 install(FILES cmake/gdb/turncloth.py DESTINATION "${CMAKE_INSTALL_DATADIR}/gdb/python/gdb/printer")
 install(FILES LICENSE DESTINATION "${CMAKE_INSTALL_DATADIR}/licenses/turncloth")
+
+# Last, as it lists what the lines above have installed.
+install(SCRIPT cmake/installed_files.cmake)
