@@ -16,6 +16,7 @@
 #include <turncloth/sheet/sheet.hpp>
 
 #include <algorithm>
+#include <cmath>
 #include <cstddef>
 #include <cstdint>
 #include <optional>
@@ -68,8 +69,14 @@ private:
         drawn.words.facts.emplace_back(front ? "as it lies when it is done" : "turned over, left to right");
         draw_lying(drawn, lies, seen, view, [](const operation&) { return false; });
         lying_notes notes;
-        for (auto& [part, where] : parts_in_sight(table_.in_sight(of), view))
-            notes.names.push_back({name_there(lies, part), std::move(where), copies(lies, part) == 1});
+        const lying<Unit> patches = table_.in_sight(of);
+        if (shows_a_wrong_side(patches, view))
+            drawn.explain(wrong_side_line);
+        for (auto& [part, where] : parts_in_sight(patches, view)) {
+            measure_border(drawn, where, patches, view);
+            notes.names.push_back(
+                {name_there(lies, part), std::move(where), copies(lies, part) <= 3, design_.parts()[part.index].name});
+        }
         draw_mouths(drawn, of, seen, view);
         for (const thread_lying<Unit>& s : lies.spots)
             if (!seen.visible(around(view(s.at.from)), s.ply).empty())
@@ -130,6 +137,25 @@ private:
     }
     std::string name_there(const plies_lying<Unit>& lies, const cut_part& part) const {
         return copies(lies, part) > 1 ? name_of(design_, part) : design_.parts()[part.index].name;
+    }
+
+    /// What runs all down the left as a narrow border: a binding or a hem.
+    void measure_border(picture& drawn, const std::vector<page_area>& where, const lying<Unit>& patches,
+                        const table_view& view) const {
+        for (const page_area& a : where) {
+            if (a.x > too_thin || a.width > drawn.width / 6 || a.height < drawn.height - 6 * a.width)
+                continue;
+            const auto exact = [&](double at) {
+                for (const patch<Unit>& p : patches.patches)
+                    for (const length<Unit>& l : {p.left, p.right})
+                        if (std::abs(view.x(in_mm(l)) - at) < too_thin)
+                            return l;
+                return length<Unit>();
+            };
+            const length<Unit> from = exact(0), to = exact(a.width);
+            drawn.below.insert(drawn.below.begin(),
+                               {0, a.width, drawn.height, to_text(from < to ? to - from : from - to, by_)});
+        }
     }
 
     /// A short line through a place, to ask whether it is covered.

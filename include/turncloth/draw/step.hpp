@@ -98,6 +98,8 @@ private:
             made.words().facts.push_back(sentence({"one of ", group.pieces.size(), " is drawn"}));
         if (labels_.sentences && k < said.size())
             made.words().sentences = in_lines(made.words().title, said[k]);
+        made.words().sentence_lines = 7;
+        made.words().most_beside = 8;
         page on = made.draw(shown, options_);
         if (!labels_.sentences && k < said.size())
             on.description = said[k] + " " + on.description;

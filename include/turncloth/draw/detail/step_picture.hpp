@@ -228,8 +228,8 @@ private:
                 measure_laid(p);
                 break;
             default:
-                measure(p.across, shown_->step.verb == work_verb::set ? "set" : "row");
-                measure(p.along, shown_->step.verb == work_verb::set ? "set" : "end");
+                measure(p.across, shown_->step.verb == work_verb::set ? name_of_spot(shown_->step.spot) : "row");
+                measure(p.along, shown_->step.verb == work_verb::set ? name_of_spot(shown_->step.spot) : "end");
             }
         measure_turned();
         mark_fit();
@@ -306,6 +306,23 @@ private:
 
     // What is named.
 
+    static const char* name_of_spot(spot_kind s) {
+        switch (s) {
+        case spot_kind::eyelet:
+            return "eyelet";
+        case spot_kind::bar_tack:
+            return "bar-tack";
+        case spot_kind::snap:
+            return "snap";
+        case spot_kind::button:
+            return "button";
+        case spot_kind::tie_end:
+        case spot_kind::tie_middle:
+            break;
+        }
+        return "tie";
+    }
+
     /// A copy has its number where several lie there.
     std::string name(const cut_part& p, const std::vector<cut_part>& there) const {
         const auto copies =
@@ -317,10 +334,14 @@ private:
         for (const ply_lying<Unit>& p : lies_.plies)
             if (std::find(there.begin(), there.end(), p.of) == there.end())
                 there.push_back(p.of);
-        for (auto& [of, where] : parts_in_sight(table_.in_sight(piece), view_)) {
-            const bool alone = std::count_if(there.begin(), there.end(),
-                                             [index = of.index](const cut_part& o) { return o.index == index; }) == 1;
-            notes_.names.push_back({name(of, there), std::move(where), alone || of == piece});
+        const lying<Unit> lies = table_.in_sight(piece);
+        if (shows_a_wrong_side(lies, view_))
+            made_.explain(wrong_side_line);
+        for (auto& [of, where] : parts_in_sight(lies, view_)) {
+            const bool few = std::count_if(there.begin(), there.end(),
+                                           [index = of.index](const cut_part& o) { return o.index == index; }) <= 3;
+            notes_.names.push_back(
+                {name(of, there), std::move(where), few || of == piece, design_.parts()[of.index].name});
         }
         const cut_part base = outermost(there, piece);
         for (const edge e : all_edges) {
