@@ -6,10 +6,11 @@
 
 #include "../command/asked.hpp"
 #include "../command/console.hpp"
+#include "checks.hpp"
 #include "part.hpp"
 #include "projects.hpp"
-#include "typed_size.hpp"
 #include <turncloth/measure/require.hpp>
+#include <turncloth/panel/typed_size.hpp>
 
 #include <CLI/CLI.hpp>
 

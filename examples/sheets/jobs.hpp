@@ -11,10 +11,11 @@
 #define TURNCLOTH_EXAMPLES_SHEETS_JOBS_HPP
 
 #include "../command/plain_text.hpp"
+#include "checks.hpp"
 #include "names.hpp"
 #include "projects.hpp"
 #include "table_file.hpp"
-#include "typed_size.hpp"
+#include <turncloth/panel/typed_size.hpp>
 
 #include <array>
 #include <cstddef>

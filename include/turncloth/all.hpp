@@ -93,6 +93,7 @@
 #include <turncloth/panel/panel.hpp>
 #include <turncloth/panel/polygon.hpp>
 #include <turncloth/panel/size.hpp>
+#include <turncloth/panel/typed_size.hpp>
 #include <turncloth/sheet/bulk.hpp>
 #include <turncloth/sheet/json.hpp>
 #include <turncloth/sheet/json_lengths.hpp>
