@@ -140,10 +140,13 @@ making<inch> peg_pouch() {
     d.add(laying<inch>{.piece = strip, .up = face::wrong});
     d.add(crease<inch>{.at = {.on = strip, .from = edge::bottom, .in = at<cut_edge>(1_in)}, .over = true});
     d.add(stitching<inch>{.along = {.on = strip, .from = edge::bottom, .in = at<cut_edge>("1 3/4"_in)}});
-    d.add(crease<inch>{
+    const operation up = d.add(crease<inch>{
         .at = {.on = strip, .from = edge::bottom, .in = at<cut_edge>(6_in)}, .over = true, .begins_wall = true});
     for (const edge side : {edge::left, edge::right})
-        d.add(stitching<inch>{.along = {.on = strip, .from = side, .in = at<cut_edge>("1/4"_in), .begins = 8_in}});
+        d.add(before{
+            up,
+            d.add(stitching<inch>{
+                .along = {.on = strip, .from = side, .in = at<cut_edge>("1/4"_in), .begins = 3_in, .ends = 8_in}})});
     return d;
 }
 

@@ -198,7 +198,7 @@ TEST_CASE("at any size of the three projects every word of their pictures can be
             check_legible(picture(p));
     };
     const length<inch> ruler = "1/16"_in;
-    check(allotment::tool_roll::make(finished_size(60_in, 11_in), ruler));
+    check(allotment::tool_roll::make(finished_size(24_in, 11_in), ruler));
     check(allotment::kneeling_pad::make(finished_size(8_in, 6_in), 1_in, {}, ruler));
-    check(allotment::organiser::make(finished_size(8_in, 100_in), ruler));
+    check(allotment::organiser::make(finished_size(8_in, 50_in), ruler));
 }

@@ -1,7 +1,7 @@
 // The finished thing, front and back, as the last step leaves it.
 //
-//   pages_of_finished(design, steps, ruler, options)     two pages: as it lies, and turned over left to right
-//   pages_of_finished(sheet, ruler, options)             none for a sheet whose project does not say how it is made
+//   pages_of_finished(design, steps, labels, ruler, options)   two pages: as it lies, and turned over left to right
+//   pages_of_finished(sheet, ruler, options)                   none for a sheet whose project does not say how it is made
 //
 //   for (const page& p : pages_of_finished(sheet_of(roll)))
 //       save(p.title + ".svg", to_svg(p));
@@ -26,14 +26,22 @@
 
 namespace turncloth {
 
+struct finished_labels {
+    std::string figures = {}; ///< "rounded to 1/16 in": by the ruler, where nothing is said
+};
+
 namespace detail {
 
 template <length_unit Unit>
 class finished_drawer {
 public:
     finished_drawer(const making<Unit>& design, const std::vector<making_step>& steps, const ruler& by,
-                    const drawing_options& options)
-        : design_(design), by_(by), options_(options), table_(design) {
+                    const finished_labels& labels, const drawing_options& options)
+        : design_(design),
+          by_(by),
+          note_(labels.figures.empty() ? rounded_note(by) : labels.figures),
+          options_(options),
+          table_(design) {
         for (const making_step& s : steps)
             table_.carry_out(s.what);
     }
@@ -83,7 +91,7 @@ private:
                 notes.spots.push_back(view(s.at.from));
         if (!notes.spots.empty())
             drawn.explain(fastening_line);
-        return page_of_lying(drawn, notes, &seen, by_, options_);
+        return page_of_lying(drawn, notes, &seen, note_, options_);
     }
 
     page draw_box(const box_found<Unit>& box, bool front) {
@@ -106,7 +114,7 @@ private:
                     if (l.on == f.of)
                         if (const auto at = line_on(side, f, l))
                             drawn.draw(mouth_line, *at);
-        return page_of_lying(drawn, notes, nullptr, by_, options_);
+        return page_of_lying(drawn, notes, nullptr, note_, options_);
     }
 
     std::optional<page_segment> line_on(const box_side<Unit>& side, const box_face<Unit>& f,
@@ -174,6 +182,7 @@ private:
 
     const making<Unit>& design_;
     const ruler by_;
+    const std::string note_;
     const drawing_options& options_;
     table_work<Unit> table_;
 };
@@ -183,19 +192,23 @@ private:
 /// `steps` is what steps_of, or execute, gives. Throws as steps_of, and range_error as page_of.
 template <length_unit Unit>
 std::vector<page> pages_of_finished(const making<Unit>& design, const std::vector<making_step>& steps,
-                                    const ruler& by = {}, const drawing_options& options = {}) {
-    return detail::finished_drawer<Unit>(design, steps, by, options).draw();
+                                    const finished_labels& labels = {}, const ruler& by = {},
+                                    const drawing_options& options = {}) {
+    return detail::finished_drawer<Unit>(design, steps, by, labels, options).draw();
 }
 
 template <length_unit Unit>
 std::vector<page> pages_of_finished(const sheet<Unit>& s, const ruler& by = {}, const drawing_options& options = {}) {
-    return s.design ? pages_of_finished(*s.design, steps_of(*s.design), by, options) : std::vector<page>();
+    if (!s.design)
+        return {};
+    return pages_of_finished(*s.design, steps_of(*s.design), {.figures = detail::figures_note(by, s.graduation)}, by,
+                             options);
 }
 
-TURNCLOTH_ONCE(std::vector<page> pages_of_finished(const making<inch>&, const std::vector<making_step>&, const ruler&,
-                                                   const drawing_options&));
+TURNCLOTH_ONCE(std::vector<page> pages_of_finished(const making<inch>&, const std::vector<making_step>&,
+                                                   const finished_labels&, const ruler&, const drawing_options&));
 TURNCLOTH_ONCE(std::vector<page> pages_of_finished(const making<centimetre>&, const std::vector<making_step>&,
-                                                   const ruler&, const drawing_options&));
+                                                   const finished_labels&, const ruler&, const drawing_options&));
 
 } // namespace turncloth
 

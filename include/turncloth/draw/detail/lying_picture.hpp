@@ -3,7 +3,7 @@
 //   draw_lying(picture, plies, seen, view, is_new)       edges, slits and rows in sight
 //   parts_in_sight(lying, view)                          where the names of parts may stand
 //   lying_notes                                          what is placed once the picture has its scale
-//   page_of_lying(picture, notes, seen, ruler, options)
+//   page_of_lying(picture, notes, seen, note, options)         the note says how figures are rounded
 //
 // Names stand in what they name where they have room, or else are led to it. Hatching goes round all words.
 #ifndef TURNCLOTH_DRAW_DETAIL_LYING_PICTURE_HPP
@@ -293,10 +293,10 @@ void draw_lying(picture& to, const plies_lying<Unit>& lies, const plies_seen& se
 }
 
 /// On whichever side of the paper it is best seen; nothing is hatched where no `seen` is given.
-inline page page_of_lying(picture& drawn, const lying_notes& notes, const plies_seen* seen, const ruler& by,
+inline page page_of_lying(picture& drawn, const lying_notes& notes, const plies_seen* seen, const std::string& note,
                           const drawing_options& options) {
     drawn.ring = 5;
-    drawn.words.small_print.push_back("Figures are " + rounded_note(by));
+    drawn.words.small_print.push_back("Figures are " + note);
     require_drawable({drawn.width, drawn.height});
     return best_page_of(drawn, options).draw([&](page& on, const picture_place& at) {
         notes_on_page written(on, at, notes);

@@ -1,6 +1,6 @@
 // One step drawn: what lies there when it is done, and what the step did and measured.
 //
-//   step_picture<U>(design, table, ruler).draw(shown, options)      carries the step out on the table, and draws it
+//   step_picture<U>(design, table, ruler, note).draw(shown, options)      carries the step out on the table, and draws it
 #ifndef TURNCLOTH_DRAW_DETAIL_STEP_PICTURE_HPP
 #define TURNCLOTH_DRAW_DETAIL_STEP_PICTURE_HPP
 
@@ -32,8 +32,9 @@ struct step_shown {
 template <length_unit Unit>
 class step_picture {
 public:
-    step_picture(const making<Unit>& design, table_work<Unit>& table, const ruler& by)
-        : design_(design), table_(table), by_(by) {}
+    /// The note says how figures are rounded.
+    step_picture(const making<Unit>& design, table_work<Unit>& table, const ruler& by, std::string note)
+        : design_(design), table_(table), by_(by), note_(std::move(note)) {}
 
     frame_words& words() { return made_.words; }
 
@@ -63,7 +64,7 @@ public:
         measure();
         name(piece);
         put_in_order_of_margins();
-        return page_of_lying(made_, notes_, &seen, by_, options);
+        return page_of_lying(made_, notes_, &seen, note_, options);
     }
 
 private:
@@ -80,7 +81,7 @@ private:
         made_.words.legend = std::move(seam.drawn.words.legend);
         seam.drawn.words = std::move(made_.words);
         seam.drawn.words.facts.emplace_back("right sides together: like letters meet");
-        return page_of_lying(seam.drawn, seam.notes, nullptr, by_, options);
+        return page_of_lying(seam.drawn, seam.notes, nullptr, note_, options);
     }
 
     /// Of all that is drawn, and of what lies there now.
@@ -374,6 +375,7 @@ private:
     const making<Unit>& design_;
     table_work<Unit>& table_;
     const ruler by_;
+    const std::string note_;
     const step_shown<Unit>* shown_ = nullptr;
     picture made_{};
     lying_notes notes_{};
