@@ -217,10 +217,10 @@ private:
     std::int64_t length_ = 0; // of all pieces, each with its loss
 };
 
-/// The best plan found within the effort, or what the stock on hand runs short of. Lengths and costs are whole numbers
+/// The best plan found within the effort, empty where nothing is wanted, or what the stock on hand runs short of. Lengths and costs are whole numbers
 /// of units of the caller's choice. Throws overflow_error where their totals are too large.
 inline stock_plan plan_stock(const stock_problem& problem, std::int64_t effort = default_stock_effort) {
-    return stock_desk(problem).plan(effort);
+    return problem.wanted.empty() ? stock_plan{.proved_best = true} : stock_desk(problem).plan(effort);
 }
 
 } // namespace detail
