@@ -15,10 +15,12 @@
 #include "names.hpp"
 #include "projects.hpp"
 #include "table_file.hpp"
+#include <turncloth/design/project_design.hpp>
 #include <turncloth/panel/typed_size.hpp>
 
 #include <array>
 #include <cstddef>
+#include <memory>
 #include <optional>
 #include <span>
 #include <string>
@@ -31,9 +33,10 @@ namespace allotment {
 struct job {
     const known_project* project;
     typed_size size;
-    std::string thickness; ///< empty for the usual one
-    std::string name;      ///< empty, or whom or what it is for
-    std::string file_name; ///< of all its files, before the first dot; no other job's
+    std::string thickness = {};                        ///< empty for the usual one
+    std::string name = {};                             ///< empty, or whom or what it is for
+    std::string file_name = {};                        ///< of all its files, before the first dot; no other job's
+    std::shared_ptr<const project_design> design = {}; ///< of a project as a file; `project` is null then
 };
 
 struct wanted_sheet {

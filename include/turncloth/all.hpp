@@ -15,6 +15,13 @@
 #include <turncloth/cloth/shrinkage.hpp>
 #include <turncloth/cloth/stock.hpp>
 #include <turncloth/cloth/widths.hpp>
+#include <turncloth/design/expression.hpp>
+#include <turncloth/design/expression_value.hpp>
+#include <turncloth/design/faults.hpp>
+#include <turncloth/design/json.hpp>
+#include <turncloth/design/project_design.hpp>
+#include <turncloth/design/project_of.hpp>
+#include <turncloth/design/schema.hpp>
 #include <turncloth/draw/finished.hpp>
 #include <turncloth/draw/folded.hpp>
 #include <turncloth/draw/lay.hpp>
@@ -38,6 +45,7 @@
 #include <turncloth/making/phrases.hpp>
 #include <turncloth/making/ruled.hpp>
 #include <turncloth/making/stitched.hpp>
+#include <turncloth/making/straps.hpp>
 #include <turncloth/making/strip_pockets.hpp>
 #include <turncloth/making/work_plan.hpp>
 #include <turncloth/making/work_step.hpp>
