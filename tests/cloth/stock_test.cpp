@@ -79,6 +79,10 @@ TEST_CASE("too little on hand is said in the caller's unit") {
     }
 }
 
+static_assert(stock_effort::while_typing < stock_effort::on_a_click &&
+              stock_effort::on_a_click < stock_effort::to_print);
+static_assert(stock_effort::on_a_click == cutting_rules<inch>{}.effort, "what is meant where nothing is said");
+
 TEST_CASE("nothing wanted is an empty plan, as it is an empty lay") {
     for (const stock_aim aim : {stock_aim::fewest_pieces, stock_aim::least_length, stock_aim::least_cost}) {
         const auto plan = cut_from_stock<inch>({}, {{"42"_in}}, {.loss_per_cut = "1/8"_in, .aim = aim});

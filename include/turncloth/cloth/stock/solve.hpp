@@ -30,6 +30,14 @@ namespace turncloth {
 /// numbers of a row of the linear relaxation); a thousand million take some three seconds.
 inline constexpr std::int64_t default_stock_effort = 1'000'000'000;
 
+/// The same for what a person waits for: some thirtieth of a second, some three, and half a minute where nothing is proved
+/// before.
+struct stock_effort {
+    static constexpr std::int64_t while_typing = default_stock_effort / 100;
+    static constexpr std::int64_t on_a_click = default_stock_effort;
+    static constexpr std::int64_t to_print = default_stock_effort * 10;
+};
+
 namespace detail {
 
 inline constexpr std::int64_t greatest_total = std::int64_t{1} << 50;
