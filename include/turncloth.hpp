@@ -4,7 +4,8 @@
 //   to_text(turncloth::panel(size, all_round(double_hem(1_in))).cut())
 //
 // It brings
-//   measure: error, estimate, fraction, irrational, label, length, place, printable, read, require, rounding, working, write
+//   measure: any_length, compound, error, estimate, fraction, irrational, label, length, outcome, place, printable, read, require, rounding,
+//            working, write
 //   marks: mapping, rounded, row, spacing
 //   panel: finish, names, panel, size
 //   notions: bias, binding, bow, boxed, caution, error, hanging, joining, loop, pleats, thread, tie, zipper
@@ -15,11 +16,11 @@
 // It leaves out, each to be included by itself or all with <turncloth/all.hpp>
 //   measure: format, total
 //   page: document, drawing, html, page, paper, svg, tiles
-//   panel: corner, folding, made_up, outline, polygon
+//   panel: corner, folding, format, made_up, outline, polygon
 //   cloth: cutting_out, lay, off_cuts, remnants, stock, widths
-//   making: boxed, executed, fastenings, finishing, laying_on, lying, ruled, strip_pockets, zippers_over
+//   making: boxed, executed, fastenings, finishing, laying_on, lying, on_table, ruled, strip_pockets, zippers_over
 //   sheet: json, json_lengths, made_as, making_of, on_ruler, purchases
-//   draw: folded, lay, outline, piece, stock
+//   draw: finished, folded, lay, outline, piece, step, stock
 //   handout: handout, options
 #ifndef TURNCLOTH_HPP
 #define TURNCLOTH_HPP
@@ -30,12 +31,15 @@
 #include <turncloth/marks/rounded.hpp>
 #include <turncloth/marks/row.hpp>
 #include <turncloth/marks/spacing.hpp>
+#include <turncloth/measure/any_length.hpp>
+#include <turncloth/measure/compound.hpp>
 #include <turncloth/measure/error.hpp>
 #include <turncloth/measure/estimate.hpp>
 #include <turncloth/measure/fraction.hpp>
 #include <turncloth/measure/irrational.hpp>
 #include <turncloth/measure/label.hpp>
 #include <turncloth/measure/length.hpp>
+#include <turncloth/measure/outcome.hpp>
 #include <turncloth/measure/place.hpp>
 #include <turncloth/measure/printable.hpp>
 #include <turncloth/measure/read.hpp>

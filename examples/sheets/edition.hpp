@@ -1,12 +1,10 @@
 // The two editions of a project: in inches, and in centimetres with round figures of its own.
 //
-//   by_edition<U>(inches, centimetres)     the one that belongs to the unit of the project
-//
 //   cloth_sold<U>                          cloth as the shops have it
 //   usual_steps<U>()                       how cloth and ribbon are cut off for a buyer
 //   sewn_throughout<U>(ruled)              the thread that every project counts
 //
-//   const auto seam = by_edition<Unit>("1/2"_in, "1.5"_cm);   // never 1.27 cm
+// What differs between them is written by_edition<Unit>("1/2"_in, "1.5"_cm): never 1.27 cm.
 #ifndef TURNCLOTH_EXAMPLES_SHEETS_EDITION_HPP
 #define TURNCLOTH_EXAMPLES_SHEETS_EDITION_HPP
 
@@ -18,14 +16,6 @@
 namespace allotment {
 
 using namespace turncloth;
-
-template <length_unit Unit>
-constexpr length<Unit> by_edition(length<inch> inches, length<centimetre> centimetres) {
-    if constexpr (metric_unit<Unit>)
-        return as<Unit>(centimetres);
-    else
-        return as<Unit>(inches);
-}
 
 /// From edge to edge, with both selvedges; `straightening` is trimmed off at each end.
 template <length_unit Unit>

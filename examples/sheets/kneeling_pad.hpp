@@ -17,6 +17,7 @@
 #include <algorithm>
 #include <array>
 #include <cstdint>
+#include <string>
 #include <utility>
 #include <vector>
 
@@ -244,7 +245,7 @@ struct kneeling_pad {
         const length<Unit> thickness = by.given(thickness_asked);
         const pad_shape<Unit> shape(m, by, {finished.width(), finished.height(), thickness});
         const zipped_opening<Unit>& z = shape.zipper;
-        project<Unit> p("Kneeling pad cover, " + to_text(thickness) + " thick", finished);
+        project<Unit> p(title(thickness, thickness_asked), finished);
         const auto sewn = seam(m.seam_allowance);
         p.add(piece<Unit>("top panel", "canvas",
                           panel<Unit>::from_cut(plate(shape.box, m.seam_allowance), all_round(sewn))));
@@ -256,6 +257,9 @@ struct kneeling_pad {
         add_edging(p, m, shape.box, cloth);
         p.caution("A cover that is loose on its pad slides: kneel on it only where it fills out every corner.",
                   caution::work::using_it);
+        p.prepare(
+            "Overcast every cut edge of the cover, or zigzag along it, so that the allowances, which stay raw inside "
+            "it, do not fray in the wash. The figures for thread leave this out.");
         if (trimmed<Unit>(z, pad_shape<Unit>::lengths_sold(), {m.zipper_ends, m.zipper_ends}).needs_a_stop)
             p.prepare("Sew the new stop to the zipper, and cut its tape, where the zipper's figures say.");
         p.add(listed("zipper between the base halves", 1, z,
@@ -266,6 +270,12 @@ struct kneeling_pad {
     }
 
 private:
+    template <length_unit Unit>
+    static std::string title(length<Unit> thickness, length<Unit> asked) {
+        return "Kneeling pad cover, " + to_text(thickness) + " thick" +
+               (thickness == asked ? "" : ", for " + to_text(asked) + " asked");
+    }
+
     /// The shorter side is parted into two base halves alike, and stays the shorter.
     template <length_unit Unit>
     static finished_size<Unit> on_ruler(const finished_size<Unit>& asked, const ruled<Unit>& by) {

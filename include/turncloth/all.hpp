@@ -15,10 +15,12 @@
 #include <turncloth/cloth/shrinkage.hpp>
 #include <turncloth/cloth/stock.hpp>
 #include <turncloth/cloth/widths.hpp>
+#include <turncloth/draw/finished.hpp>
 #include <turncloth/draw/folded.hpp>
 #include <turncloth/draw/lay.hpp>
 #include <turncloth/draw/outline.hpp>
 #include <turncloth/draw/piece.hpp>
+#include <turncloth/draw/step.hpp>
 #include <turncloth/draw/stock.hpp>
 #include <turncloth/handout/handout.hpp>
 #include <turncloth/handout/options.hpp>
@@ -31,6 +33,7 @@
 #include <turncloth/making/finishing.hpp>
 #include <turncloth/making/laying_on.hpp>
 #include <turncloth/making/lying.hpp>
+#include <turncloth/making/on_table.hpp>
 #include <turncloth/making/operations.hpp>
 #include <turncloth/making/order.hpp>
 #include <turncloth/making/parts.hpp>
@@ -46,6 +49,8 @@
 #include <turncloth/marks/rounded.hpp>
 #include <turncloth/marks/row.hpp>
 #include <turncloth/marks/spacing.hpp>
+#include <turncloth/measure/any_length.hpp>
+#include <turncloth/measure/compound.hpp>
 #include <turncloth/measure/error.hpp>
 #include <turncloth/measure/estimate.hpp>
 #include <turncloth/measure/format.hpp>
@@ -53,6 +58,7 @@
 #include <turncloth/measure/irrational.hpp>
 #include <turncloth/measure/label.hpp>
 #include <turncloth/measure/length.hpp>
+#include <turncloth/measure/outcome.hpp>
 #include <turncloth/measure/place.hpp>
 #include <turncloth/measure/printable.hpp>
 #include <turncloth/measure/read.hpp>
@@ -84,6 +90,7 @@
 #include <turncloth/panel/corner.hpp>
 #include <turncloth/panel/finish.hpp>
 #include <turncloth/panel/folding.hpp>
+#include <turncloth/panel/format.hpp>
 #include <turncloth/panel/made_up.hpp>
 #include <turncloth/panel/names.hpp>
 #include <turncloth/panel/outline.hpp>

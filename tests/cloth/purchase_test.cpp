@@ -3,7 +3,8 @@
 #include <turncloth/cloth/purchase.hpp>
 #include <turncloth/cloth/shrinkage.hpp>
 #include <turncloth/measure/read.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <array>
 #include <cstdint>

@@ -1,8 +1,9 @@
 // Lengths from stock in inches and centimetres: fractions stay exact, sums agree, refusals speak in the caller's units.
 #include <turncloth/cloth/stock.hpp>
 #include <turncloth/measure/read.hpp>
-#include <turncloth/testing/doctest.hpp>
 #include <turncloth/testing/stock_faults.hpp>
+
+#include <doctest/doctest.h>
 
 #include <string>
 #include <vector>

@@ -3,7 +3,8 @@
 #include "draw/picture.hpp"
 #include <turncloth.hpp>
 #include <turncloth/draw/lay.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <algorithm>
 #include <cstdlib>

@@ -6,7 +6,9 @@
 #include <turncloth/draw/outline.hpp>
 #include <turncloth/draw/piece.hpp>
 #include <turncloth/draw/stock.hpp>
-#include <turncloth/testing/doctest.hpp>
+#include <turncloth/sheet/on_ruler.hpp>
+
+#include <doctest/doctest.h>
 
 #include <algorithm>
 #include <string>
@@ -138,4 +140,44 @@ TEST_CASE("what is over a kilometre long is not drawn, and the refusal says so")
             CHECK(refused.facts().most.value().numerator == 1'000'000);
         }
     CHECK_THROWS_AS(pages_of(stock_for<inch>("tape", {{"end", 40000_in, 1}}, {{50000_in}})), range_error);
+}
+
+namespace {
+
+/// Its words one after another, as they were set in lines.
+std::string all_words(const page& drawn) {
+    std::string all;
+    for (const page_words& w : drawn.words)
+        all += w.text + " ";
+    return all;
+}
+
+} // namespace
+
+TEST_CASE("a drawing of a sheet on its ruler says what the sheet says, and of any other that each figure is rounded") {
+    const auto s = sheet_on_ruler<inch>({18_in, 9_in}, "1/16"_in, [](const auto& asked, const ruled<inch>& by) {
+        project<inch> p("Mats", by.given(asked));
+        p.add({"mat", "felt", panel(p.finished(), all_round(seam(by.given("1/2"_in))))}).count(3);
+        return p;
+    });
+    const auto lay =
+        cloth_for<inch>(s, "felt", {.width = 60_in}, purchase_rules<inch>{.sold = eighths_of_a_yard<inch>});
+    const std::string worked = "worked out on a ruler of 1/16 in, so that what is printed of pieces adds up",
+                      exact = "each from the exact length",
+                      converted = "Centimetres beside them are converted from these, each rounded to 0.1 cm.";
+    const auto says = [](const page& drawn, const std::string& words) {
+        return all_words(drawn).find(words) != std::string::npos;
+    };
+    for (const page& both : {page_of(s.pieces[0]), page_of(lay)}) {
+        CHECK(says(both, worked));
+        CHECK(says(both, converted));
+        CHECK_FALSE(says(both, exact));
+    }
+    for (const page& alone : {page_of(s.pieces[0], inch_ruler(16)), page_of(lay, inch_ruler(16))}) {
+        CHECK(says(alone, worked));
+        CHECK_FALSE(says(alone, converted));
+    }
+    for (const page& other :
+         {page_of(s.pieces[0], inch_ruler(8)), page_of(lay, inch_ruler(8)), page_of(mats(18_in, 9_in))})
+        CHECK(says(other, exact));
 }

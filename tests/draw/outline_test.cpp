@@ -3,7 +3,8 @@
 #include "../panel/random_outline.hpp"
 #include "draw/picture.hpp"
 #include <turncloth/draw/outline.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <algorithm>
 #include <cmath>

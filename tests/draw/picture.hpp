@@ -6,8 +6,8 @@
 #include <turncloth/draw/piece.hpp>
 #include <turncloth/measure/read.hpp>
 #include <turncloth/sheet/making.hpp>
-#include <turncloth/testing/doctest.hpp>
 
+#include <doctest/doctest.h>
 #include <pugixml.hpp>
 
 #include <algorithm>

@@ -1,7 +1,8 @@
 // draw/piece.hpp: words find room at any size, neither on one another nor on a line.
 #include "at_random.hpp"
 #include "draw/picture.hpp"
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <algorithm>
 #include <cmath>

@@ -1,6 +1,7 @@
 // draw/piece.hpp: what is drawn is true to scale, what is written is right, and the document is well-formed.
 #include "draw/picture.hpp"
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <algorithm>
 #include <cmath>

@@ -66,9 +66,14 @@ TEST_CASE("the tool roll's figures are those worked out by hand") {
     CHECK(o.says("each opening: 26 in"));
     CHECK(o.says("tape to cut from the roll, each, bar-tacked at both ends first: 27 1/4 in"));
     CHECK(o.says("left on the last roll: 125 1/2 in"));
-    // Folded edges lie half of the turn, 1/8, beyond the finished ones: 5/16 + 1/8 and 3 x 21 / 4 + 1/8.
-    CHECK(o.says("Sew the tie by its middle to the outer, 7/16 in from the folded left edge of the outer and 15 7/8 in "
+    // Bound edges are the finished ones: 5/8 / 2 and 3 x 21 / 4 from them. Each row is the inset, 1/8, within the 5/8 that
+    // are bound; the fold that makes them turns half of the turn of cloth besides, 1/4 / 2, which goes round the edge.
+    CHECK(o.says("Sew the tie by its middle to the outer, 5/16 in from the folded left edge of the outer and 15 3/4 in "
                  "from the folded top edge of the outer"));
+    CHECK(o.says("turn the folded left and right edges over by 3/4 in, and press. Of that, 1/8 in goes round the edge: "
+                 "5/8 in of it lies flat."));
+    CHECK(o.says("Stitch 1/2 in from each folded edge: rows of 29 in, through 6 to 13 layers."));
+    CHECK(o.says("Check the outer: 29 x 21 in."));
     // The tie is sewn on half way up the half that shows: 21 / 4, and 5/8 + 5/8 + 1/4.
     CHECK(o.says("bottom edge, mark middle of the tie: 6 3/4 in, marked only along 2 in at the left edge"));
     // Rolled up double: 2 x (1/8 + 1/32) + 1/32 + 1/2 = 27/32 thick. 2 sqrt(pi x 29 x 27/32) = 17.535, up to eighths.

@@ -4,7 +4,8 @@
 #include "making/left_out.hpp"
 #include <turncloth/making/executed.hpp>
 #include <turncloth/sheet/made_as.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <algorithm>
 #include <string>
@@ -55,6 +56,24 @@ void leave_each_seam_out(const project<Unit>& p, std::size_t seams) {
                                                                     << ": " << described(d, {operation_kind::seam, i}));
 }
 
+/// The rows through a zipper's tape, each left out in turn.
+template <length_unit Unit>
+void leave_each_zipper_row_out(const project<Unit>& p) {
+    const making<Unit>& d = *p.design();
+    CHECK_FALSE(is_found_out(d));
+    int left_out = 0;
+    for (std::size_t i = 0; i < d.rows().size(); ++i) {
+        const auto& through = d.rows()[i].through;
+        if (std::none_of(through.begin(), through.end(),
+                         [&](const cut_part& w) { return d.parts()[w.index].name == "zipper"; }))
+            continue;
+        CHECK_MESSAGE(is_found_out(things::without_row(d, i, 0)),
+                      p.name() << ": " << described(d, {operation_kind::stitching, i}));
+        ++left_out;
+    }
+    CHECK(left_out == 4);
+}
+
 std::vector<sheet_reason> reasons_against(project<inch> p, const making<inch>& design) {
     try {
         static_cast<void>(sheet_of(p.made_as(design)));
@@ -90,6 +109,30 @@ TEST_CASE("a pad is found out without any one of its seams") {
     CHECK(faults[0].sentence ==
           "the compartment \"inside of the cover\" opens at more than its mouths: an edge of long side "
           "of the edging 1 is sewn to nothing");
+}
+
+// Common practice: a zipper's tape is sewn down along both sides and across both ends.
+TEST_CASE("a pad is found out without any one row of its zipper, and what is missing is said") {
+    at_random::sampler random(98);
+    while (random.another_of(6)) {
+        leave_each_zipper_row_out(allotment::kneeling_pad::design(
+            finished_size<inch>(random.inches(20) + 10_in, random.inches(20) + 10_in), 2_in));
+        leave_each_zipper_row_out(allotment::kneeling_pad::design(
+            finished_size<centimetre>(random.centimetres(50) + 26_cm, random.centimetres(50) + 26_cm), 5_cm));
+    }
+    const auto p = allotment::kneeling_pad::design(finished_size("17 1/2"_in, "10 1/2"_in));
+    const auto only_fault = [&](std::size_t row) {
+        const auto faults = execute(things::without_row(*p.design(), row, 0)).faults;
+        REQUIRE(faults.size() == 1);
+        CHECK(faults[0].facts.kind == fault::missing);
+        return faults[0].sentence;
+    };
+    CHECK(only_fault(0) == "the tape of \"zipper\" is not sewn to base half 1 all along its opening");
+    CHECK(only_fault(1) == "the tape of \"zipper\" is not sewn to base half 2 all along its opening");
+    CHECK(only_fault(2) == "past the tape of \"zipper\" a tunnel leads in at the left end of its opening: no row goes "
+                           "across the tape there");
+    CHECK(only_fault(3) == "past the tape of \"zipper\" a tunnel leads in at the right end of its opening: no row goes "
+                           "across the tape there");
 }
 
 // Sewn along its zippers and bound, and by no further row: under the tool pockets the two zipped pockets are one, and past

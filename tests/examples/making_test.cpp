@@ -2,7 +2,8 @@
 #include "../../examples/sheets/projects.hpp"
 #include "at_random.hpp"
 #include <turncloth/making/executed.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <algorithm>
 #include <cstdint>

@@ -3,7 +3,8 @@
 #include <turncloth/making/executed.hpp>
 #include <turncloth/making/work_plan.hpp>
 #include <turncloth/making/work_words.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <algorithm>
 #include <cstddef>
@@ -247,4 +248,29 @@ TEST_CASE("where a pad's tape is laid is measured from an edge in sight on the s
                   "from the cut left edge of base half 1 and its top edge 1/4 in from the cut top edge of base half "
                   "2") != std::string::npos);
     }
+}
+
+// 1 7/9 in is nearest to 1 3/4 among the sixteenths, as 28 and 29 of them are 1.75 and 1.8125 in.
+TEST_CASE("a thickness that a ruler changed is printed with what was asked for, as a size is") {
+    const auto made = [](length<inch> thickness, length<inch> graduation) {
+        return allotment::kneeling_pad::make<inch>(finished_size(16_in, 10_in), thickness, {}, graduation).name;
+    };
+    CHECK(made("1 7/9"_in, "1/16"_in) == "Kneeling pad cover, 1 3/4 in thick, for 1 7/9 in asked");
+    CHECK(made("1 7/9"_in, {}) == "Kneeling pad cover, 1 7/9 in thick");
+    CHECK(made("1 3/4"_in, "1/16"_in) == "Kneeling pad cover, 1 3/4 in thick");
+}
+
+// Common practice: a cover of cloth that frays, which is washed, has its raw allowances neatened before the seams.
+TEST_CASE("a pad's raw allowances are neatened while its pieces are flat, before any seam") {
+    const auto s = allotment::kneeling_pad::make(finished_size(16_in, 10_in));
+    std::vector<std::string> all;
+    for (const auto& g : s.steps.groups)
+        for (const std::string& sentence : sentences_of(s.steps, g))
+            all.push_back(sentence);
+    const auto begins = [&](const std::string& words) {
+        return std::find_if(all.begin(), all.end(), [&](const std::string& one) { return one.rfind(words, 0) == 0; });
+    };
+    CHECK(begins("Cut every piece") < begins("Overcast every cut edge of the cover"));
+    CHECK(begins("Overcast every cut edge of the cover") < begins("With right sides together, sew"));
+    CHECK(begins("With right sides together, sew") != all.end());
 }

@@ -4,7 +4,8 @@
 // the two lines can meet, and turns it about the seam by a rotation matrix. It shares no code with the library's walk.
 #include "making/boxes.hpp"
 #include "measure/against_gmp.hpp"
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <algorithm>
 #include <array>

@@ -104,7 +104,7 @@ private:
         join_of_halves = design.add(seam_of<inch>{.one = {span(half[0], edge::top, turn, b.s, b.s + b.w)},
                                                   .other = {span(half[1], edge::top, turn, b.s, b.s + b.w)}});
     }
-    /// Both turned edges meet over the chain; the tape's rows are theirs, 1/4 in from the folds.
+    /// Both turned edges meet over the chain; the tape's rows are theirs, 1/4 in from the folds, and one across each end.
     void add_zipper() {
         const length<inch> open = b.w - margin * 2, ends = "1/2"_in;
         tape = design.cut({.name = "zipper", .width = open + ends * 2, .height = 1_in});
@@ -120,10 +120,13 @@ private:
         for (const int k : {0, 1}) {
             design.add(crease<inch>{.at = line(half[k], edge::top, turn)});
             auto row = sewn(half[k], edge::top, turn + "1/4"_in, {half[k], tape});
-            row.along.begins = b.s + margin;
-            row.along.ends = b.s + margin + open;
+            row.along.begins = b.s + margin - ends;
+            row.along.ends = b.s + margin + open + ends;
             design.add(row);
         }
+        for (const edge e : {edge::left, edge::right})
+            design.add(stitching<inch>{.along = span(tape, e, ends / 2, "1/4"_in, "3/4"_in),
+                                       .through = {tape, half[0], half[1]}});
         zip = design.add(mouth<inch>{.name = "zipper",
                                      .at = {span(half[0], edge::top, turn, b.s + margin, b.s + margin + open)},
                                      .by = closed_by::zipper});

@@ -1,7 +1,8 @@
 // Designs are checked before they are made: every reference, length and name, all at once, as sentences and as data.
 #include <turncloth/making/design.hpp>
 #include <turncloth/measure/read.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <algorithm>
 #include <string>

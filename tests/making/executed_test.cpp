@@ -1,7 +1,8 @@
 // Things carried out: what rows meet, what compartments come to be, and faults that are found.
 #include "making/left_out.hpp"
 #include "making/things.hpp"
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <algorithm>
 #include <string>

@@ -2,7 +2,8 @@
 #include "making/things.hpp"
 #include <turncloth/making/lying.hpp>
 #include <turncloth/panel/made_up.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 using namespace things;
 

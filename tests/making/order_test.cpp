@@ -3,7 +3,8 @@
 #include "making/random_design.hpp"
 #include <turncloth/making/work_plan.hpp>
 #include <turncloth/making/work_words.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <algorithm>
 #include <string>

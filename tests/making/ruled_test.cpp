@@ -7,7 +7,8 @@
 #include <turncloth/marks/spacing.hpp>
 #include <turncloth/measure/read.hpp>
 #include <turncloth/panel/finish.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 using namespace turncloth;
 using against_gmp::exact;

@@ -3,7 +3,8 @@
 #include <turncloth/making/lying.hpp>
 #include <turncloth/making/stitched.hpp>
 #include <turncloth/making/work_plan.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <algorithm>
 #include <string>

@@ -7,7 +7,8 @@
 #include <turncloth/making/lying.hpp>
 #include <turncloth/making/strip_pockets.hpp>
 #include <turncloth/making/zippers_over.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <algorithm>
 #include <string>

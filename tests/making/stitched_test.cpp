@@ -2,7 +2,8 @@
 #include "making/things.hpp"
 #include <turncloth/making/stitched.hpp>
 #include <turncloth/making/work_plan.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 using namespace things;
 

@@ -71,7 +71,8 @@ making<inch> of_every_kind() {
     return d;
 }
 
-/// A seam to three edges, two of them one; like rows one beyond another; a row across an edge; a filling to be folded.
+/// A seam to three edges, two of them one; like rows one beyond another; a row across an edge; a filling to be folded; a
+/// fold round a thickness.
 void add_sewn(work_plan<inch>& plan) {
     const auto add = [&](work_verb verb) -> work_step<inch>& {
         work_step<inch>& s = plan.groups.emplace_back().steps.emplace_back();
@@ -105,6 +106,8 @@ void add_sewn(work_plan<inch>& plan) {
                                    .along = on(cover, edge::top, {"-1/4"_in, "1/2"_in})}};
     for (const std::int64_t folds : {1, 2})
         add(work_verb::put_in).folds = folds;
+    add(work_verb::fold).places = {
+        {.piece = cover, .across = on(cover, edge::top, {}), .turned = "3/4"_in, .goes_round = "1/8"_in}};
 }
 
 /// Steps that a project adds: they need no design.

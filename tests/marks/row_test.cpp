@@ -4,7 +4,8 @@
 #include <turncloth/marks/row.hpp>
 #include <turncloth/measure/read.hpp>
 #include <turncloth/panel/panel.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <algorithm>
 #include <limits>

@@ -3,7 +3,8 @@
 #include <turncloth/measure/place.hpp>
 #include <turncloth/measure/read.hpp>
 #include <turncloth/measure/working.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <atomic>
 #include <cstdlib>

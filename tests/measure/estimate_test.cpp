@@ -3,10 +3,10 @@
 #include "at_random.hpp"
 #include <turncloth/measure/estimate.hpp>
 #include <turncloth/measure/read.hpp>
-#include <turncloth/testing/doctest.hpp>
 
 #include <boost/math/constants/constants.hpp>
 #include <boost/multiprecision/cpp_bin_float.hpp>
+#include <doctest/doctest.h>
 #include <gmpxx.h>
 
 #include <array>

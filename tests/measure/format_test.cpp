@@ -1,6 +1,7 @@
 // std::format, where the standard library has it; elsewhere, that the header is harmless.
 #include <turncloth/measure/format.hpp>
 #include <turncloth/measure/read.hpp>
+#include <turncloth/panel/format.hpp>
 
 #include <doctest/doctest.h>
 
@@ -17,6 +18,15 @@ TEST_CASE("a measurement is formatted as it is written") {
     CHECK(std::format("{}", fraction(-25, 2)) == "-12 1/2");
     CHECK(std::format("cut {} by {}", "12 1/2"_in, 30_cm) == "cut 12 1/2 in by 30 cm");
     CHECK(std::format("{1} {0}", 1_yd, 31.75_cm) == "31.75 cm 1 yd");
+}
+
+TEST_CASE("what is made of measurements is formatted too") {
+    const panel<inch> pocket(finished_size(9_in, 4_in), all_round(seam("1/2"_in)));
+    CHECK(std::format("{} from {}", pocket.cut(), pocket.finished()) == "10 x 5 in from 9 x 4 in");
+    CHECK(std::format("{}", pocket.width_working()) == "10 in = 9 in finished + 2 x 1/2 in seam allowance");
+    CHECK(std::format("{:>10}", area_of(pocket.finished())) == "  36 sq in");
+    CHECK(std::format("{} of the {}", at<finished_edge>(2.5_cm), edge::left) ==
+          "2.5 cm from the finished edge of the left");
 }
 
 TEST_CASE("width, fill and alignment are those of text") {

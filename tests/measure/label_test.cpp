@@ -2,7 +2,8 @@
 #include <turncloth/measure/label.hpp>
 #include <turncloth/measure/read.hpp>
 #include <turncloth/measure/working.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <string>
 #include <string_view>

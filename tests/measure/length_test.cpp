@@ -6,7 +6,8 @@
 #include <turncloth/measure/length.hpp>
 #include <turncloth/measure/read.hpp>
 #include <turncloth/measure/write.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <array>
 #include <cstdio>

@@ -2,7 +2,8 @@
 #include "against_gmp.hpp"
 #include <turncloth/measure/place.hpp>
 #include <turncloth/measure/read.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <type_traits>
 

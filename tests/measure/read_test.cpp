@@ -2,7 +2,8 @@
 #include "against_gmp.hpp"
 #include <turncloth/measure/read.hpp>
 #include <turncloth/measure/write.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <algorithm>
 #include <array>
@@ -35,6 +36,8 @@ static_assert(read_fraction("0,125") == fraction(1, 8));
 static_assert(read_fraction("1.000") == 1);
 static_assert(read_fraction("1,0000") == 1);
 static_assert(read_fraction("0.30000000000000004") == fraction(7500000000000001, 25000000000000000));
+
+static_assert(read_fraction("12–1/2") == fraction(25, 2)); // U+2013, as typesetters write it
 
 // Signs, before everything.
 static_assert(read_fraction("-3/4") == fraction(-3, 4));
@@ -245,6 +248,55 @@ constexpr mistake refused_as_length[] = {
 };
 
 } // namespace
+
+// Sums as they are written on drawings, in shops and on tapes: each is worked out by hand beside it.
+static_assert(read_length<inch>("5' - 4 1/2\"") == length_of<inch>({129, 2})); // 60 + 4 1/2
+static_assert(read_length<inch>("5'-4 1/2\"") == length_of<inch>({129, 2}));
+static_assert(read_length<inch>("5′–4½″") == length_of<inch>({129, 2}));
+static_assert(read_length<inch>("-5' - 4 1/2\"") == length_of<inch>({-129, 2}));
+static_assert(read_length<inch>("5'3") == length_of<inch>(63));
+static_assert(read_length<inch>("5' 3 1/2") == length_of<inch>({127, 2}));
+static_assert(read_length<inch>("1 yd 5' 3") == length_of<inch>(99));
+static_assert(read_length<centimetre>("5'3") == length_of<centimetre>({8001, 50})); // 63 x 2.54
+static_assert(read_length<centimetre>("1m80") == length_of<centimetre>(180));
+static_assert(read_length<centimetre>("1 m 05") == length_of<centimetre>(105));
+static_assert(read_length<inch>("12\" 1/2") == length_of<inch>({25, 2}));
+static_assert(read_length<inch>("12 in ½") == length_of<inch>({25, 2}));
+static_assert(read_length<inch>("-12\" 1/2") == length_of<inch>({-25, 2}));
+static_assert(read_length<inch>("1 yard, 4 inches") == length_of<inch>(40));
+static_assert(read_length<inch>("1 yd, 1 ft, 4 in") == length_of<inch>(52));
+static_assert(read_length<inch>("12 ins") == length_of<inch>(12));
+static_assert(read_length<centimetre>("30 cms") == length_of<centimetre>(30));
+
+TEST_CASE("what could be meant in two ways is refused") {
+    for (const char* text : {"5 ft 3",    "5 ft - 4 in", "1 yd - 4 in", "1m8",          "1m800",     "1m1/2",  "1m 0.5",
+                             "12\" 1",    "12\" 1 1/2",  "12\" 0",      "12\" 1/2 1/4", "1 yd,4 in", "1 yd, ", "5' - ",
+                             "5' - -4\"", "5'3 4",       "5'3, 4\"",    "1 cm 5",       "3 yd 2",    "1 yard,"}) {
+        INFO(text);
+        CHECK_THROWS_AS(static_cast<void>(read_length<inch>(text)), text_error);
+    }
+}
+
+TEST_CASE("what can be read is given, and why not where it cannot, as it would be thrown") {
+    for (const char* text :
+         {"12 1/2", "5'3", "31,75 cm", "12 1/", "", "1,000", "99999999999999999999", "9223372036854775807 yd",
+          "9223372036854775807 1/2", "1/9223372036854775807 mm", "9223372036854775807 in 9223372036854775807 mm"}) {
+        const outcome<length<inch>> tried = try_read_length<inch>(text);
+        try {
+            const length<inch> read = read_length<inch>(text);
+            REQUIRE(tried.has_value());
+            CHECK(read == *tried);
+            CHECK(tried.value_or(0_in) == *tried);
+        } catch (const error& refused) {
+            REQUIRE_FALSE(tried);
+            CHECK(tried.refused().what() == std::string(refused.what()));
+            CHECK(tried.refused().facts() == refused.facts());
+            CHECK(tried.value_or(1_in) == 1_in);
+        }
+    }
+    CHECK(try_read_length<inch>("12 1/").refused().facts().index == 5);
+    CHECK(try_read_length<inch>("9223372036854775807 yd").refused().facts().kind == fault::does_not_fit);
+}
 
 TEST_CASE("a text that is not a measurement is refused where it fails and for the reason") {
     for (const mistake& r : refused_by_both) {

@@ -1,7 +1,8 @@
 // measure/require.hpp and measure/error.hpp: every refusal says one sentence, and the same as data.
 #include <turncloth/measure/read.hpp>
 #include <turncloth/measure/require.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <string>
 

@@ -2,7 +2,8 @@
 #include "against_gmp.hpp"
 #include <turncloth/measure/read.hpp>
 #include <turncloth/measure/total.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <array>
 #include <optional>

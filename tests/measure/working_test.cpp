@@ -2,7 +2,8 @@
 #include "against_gmp.hpp"
 #include <turncloth/measure/read.hpp>
 #include <turncloth/measure/working.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <array>
 #include <string>

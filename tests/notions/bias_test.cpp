@@ -3,8 +3,8 @@
 #include "reference.hpp"
 #include <turncloth/measure/read.hpp>
 #include <turncloth/notions/bias.hpp>
-#include <turncloth/testing/doctest.hpp>
 
+#include <doctest/doctest.h>
 #include <gmpxx.h>
 
 #include <array>

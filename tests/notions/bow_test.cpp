@@ -3,10 +3,10 @@
 #include "reference.hpp"
 #include <turncloth/measure/read.hpp>
 #include <turncloth/notions/bow.hpp>
-#include <turncloth/testing/doctest.hpp>
 
 #include <boost/math/constants/constants.hpp>
 #include <boost/math/quadrature/gauss.hpp>
+#include <doctest/doctest.h>
 
 #include <array>
 #include <cmath>

@@ -3,9 +3,9 @@
 #include "reference.hpp"
 #include <turncloth/measure/read.hpp>
 #include <turncloth/notions/loop.hpp>
-#include <turncloth/testing/doctest.hpp>
 
 #include <boost/math/constants/constants.hpp>
+#include <doctest/doctest.h>
 
 #include <cmath>
 

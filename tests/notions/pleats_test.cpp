@@ -5,7 +5,8 @@
 #include <turncloth/measure/read.hpp>
 #include <turncloth/notions/joining.hpp>
 #include <turncloth/notions/pleats.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <array>
 #include <cstdint>

@@ -5,7 +5,8 @@
 #include <turncloth/measure/read.hpp>
 #include <turncloth/notions/zipper.hpp>
 #include <turncloth/panel/panel.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <array>
 #include <optional>

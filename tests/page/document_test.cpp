@@ -1,8 +1,8 @@
 // page/document.hpp, page/html.hpp: what is written is well-formed, in order, escaped, and said to those who cannot see.
 #include <turncloth/measure/read.hpp>
 #include <turncloth/page/html.hpp>
-#include <turncloth/testing/doctest.hpp>
 
+#include <doctest/doctest.h>
 #include <pugixml.hpp>
 
 #include <set>

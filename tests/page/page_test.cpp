@@ -2,8 +2,8 @@
 #include <turncloth/measure/read.hpp>
 #include <turncloth/page/paper.hpp>
 #include <turncloth/page/svg.hpp>
-#include <turncloth/testing/doctest.hpp>
 
+#include <doctest/doctest.h>
 #include <pugixml.hpp>
 
 #include <limits>

@@ -2,7 +2,8 @@
 #include <turncloth/measure/read.hpp>
 #include <turncloth/panel/corner.hpp>
 #include <turncloth/panel/panel.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <atomic>
 #include <cstdlib>

@@ -3,7 +3,8 @@
 #include "measure/against_gmp.hpp"
 #include <turncloth/measure/read.hpp>
 #include <turncloth/panel/corner.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <cmath>
 

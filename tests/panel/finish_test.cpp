@@ -2,7 +2,8 @@
 #include "measure/against_gmp.hpp"
 #include <turncloth/measure/read.hpp>
 #include <turncloth/panel/finish.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <algorithm>
 #include <string_view>

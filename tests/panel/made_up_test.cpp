@@ -4,7 +4,8 @@
 #include "panel/paper.hpp"
 #include <turncloth/measure/read.hpp>
 #include <turncloth/panel/made_up.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <algorithm>
 #include <optional>

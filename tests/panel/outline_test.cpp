@@ -2,7 +2,8 @@
 #include "panel/boost_geometry.hpp"
 #include "panel/random_outline.hpp"
 #include <turncloth/panel/outline.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <algorithm>
 #include <cmath>

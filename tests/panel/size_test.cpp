@@ -1,10 +1,14 @@
 // The two sizes: finished and cut do not mix, and a size has a unit and is above zero.
 #include <turncloth/measure/read.hpp>
 #include <turncloth/panel/panel.hpp>
-#include <turncloth/testing/doctest.hpp>
 
+#include <doctest/doctest.h>
+
+#include <compare>
 #include <concepts>
+#include <sstream>
 #include <type_traits>
+#include <unordered_set>
 
 using namespace turncloth;
 using namespace turncloth::literals;
@@ -44,7 +48,39 @@ concept finishes_from = requires(Size s, edges<inch> e) {
 };
 static_assert(finishes_from<panel<inch>, finished_size<inch>> && !finishes_from<panel<inch>, cut_size<inch>>);
 
+// A size is a value: it is taken apart, hashed and compared.
+static_assert([] {
+    const auto [width, height] = tray;
+    return width == 9_in && height == "4 1/2"_in;
+}());
+static_assert(std::same_as<std::tuple_element_t<1, cut_size<centimetre>>, length<centimetre>>);
+static_assert(std::three_way_comparable<length<inch>, std::strong_ordering>);
+static_assert((1_in <=> 2_in) < 0 && (2_in <=> 2_in) == 0 && ("1/2"_in <=> "1/3"_in) > 0);
+static_assert(!std::three_way_comparable_with<length<inch>, length<centimetre>>);
+static_assert(all_round(seam(1_in)) == all_round(seam(1_in)) && all_round(seam(1_in)) != all_round(seam(2_in)));
+static_assert(panel(tray) == panel(tray) && panel(tray) != panel(tray, all_round(seam(1_in))));
+static_assert(panel(tray).gathered_along(edge::top, 2) != panel(finished_size(18_in, "4 1/2"_in))); // it says so
+
 } // namespace
+
+TEST_CASE("sizes and places are keys") {
+    std::unordered_set<cut_size<inch>> cut{cut_size(9_in, 4_in), cut_size(4_in, 9_in), cut_size(9_in, 9_in),
+                                           cut_size(4_in, 4_in), cut_size("18/2"_in, 4_in)};
+    CHECK(cut.size() == 4);
+    CHECK(std::hash<cut_size<inch>>{}(cut_size(9_in, 4_in)) != std::hash<cut_size<inch>>{}(cut_size(4_in, 9_in)));
+    CHECK(std::hash<cut_size<inch>>{}(cut_size(9_in, 9_in)) != std::hash<cut_size<inch>>{}(cut_size(4_in, 4_in)));
+    CHECK(std::unordered_set<finished_size<inch>>{tray, finished_size(9_in, 4.5_in)}.size() == 1);
+    std::unordered_set<place<finished_edge, inch>> pins{at<finished_edge>(1_in), at<finished_edge>("2/2"_in),
+                                                        at<finished_edge>(2_in)};
+    CHECK(pins.size() == 2);
+}
+
+TEST_CASE("a figure is its terms, not its sum alone") {
+    const panel<inch> pocket(tray, all_round(seam("1/2"_in)));
+    CHECK(pocket.width_working() == panel(pocket).width_working());
+    CHECK(pocket.width_working() != figure<inch>().plus(10_in, "finished"));
+    CHECK(figure<inch>().plus(10_in, "finished") != figure<inch>().plus(10_in, "cut"));
+}
 
 TEST_CASE("a size that is not above zero is refused with its numbers") {
     CHECK_THROWS_WITH_AS(finished_size(0_in, 4_in),
@@ -55,6 +91,9 @@ TEST_CASE("a size that is not above zero is refused with its numbers") {
 }
 
 TEST_CASE("a size is written with its unit once") {
+    std::ostringstream out;
+    out << tray << ", " << cut_size(22.9_cm, 11_cm) << ", " << edge::bottom;
+    CHECK(out.str() == "9 x 4 1/2 in, 22.9 x 11 cm, bottom");
     CHECK(to_text(tray) == "9 x 4 1/2 in");
     CHECK(to_text(cut_size(22.9_cm, 11_cm)) == "22.9 x 11 cm");
 }

@@ -4,7 +4,8 @@
 
 #include <turncloth.hpp>
 #include <turncloth/sheet/json.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <string>
 

@@ -2,9 +2,11 @@
 #include "at_random.hpp"
 #include "making/outcome.hpp"
 #include "making/things.hpp"
+#include <turncloth/sheet/made_as.hpp>
 #include <turncloth/sheet/making.hpp>
 #include <turncloth/sheet/making_of.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <string>
 #include <vector>
@@ -155,4 +157,43 @@ TEST_CASE("what a project does not tell of is refused by its name") {
     r.add(upright);
     CHECK(refused(r).kind == fault::unsuitable);
     CHECK(refused(r).where == "lining");
+}
+
+// By paper, and by cloth of that thickness: of width + width + turn, the last fold lies half of the turn outside the
+// finished edge, and the other half goes round it. What is measured from that edge then is as the finish says it.
+TEST_CASE("what is measured from an edge that went round a thickness is measured in cloth of that thickness") {
+    at_random::sampler any(31);
+    while (any.another_of(60)) {
+        const length<inch> width = any.inches(1) + "1/2"_in, inset = "1/8"_in, turn = any.inches(1) + "1/16"_in;
+        const finished_size<inch> size(any.inches(10) + 8_in, any.inches(10) + 8_in);
+        project<inch> p("mat", size);
+        auto& outer = p.add({"outer", "canvas", panel(size, all_round(self_binding(width, inset, turn)))});
+        p.add({"wadding", "wadding", panel(size)}).lies_inside(outer);
+        for (const bool designed : {false, true}) {
+            if (designed)
+                p.made_as(making_of(p).design);
+            const auto groups = sheet_of(p).steps.groups;
+            const auto& g = groups.back();
+            REQUIRE(g.check);
+            CHECK(g.check->width == size.width());
+            CHECK(g.check->height == size.height());
+            std::vector<work_place<inch>> sewn;
+            for (const auto& s : g.steps)
+                for (const auto& place : s.places) {
+                    const bool last = s.verb == work_verb::fold && place.across.from.folded;
+                    CHECK(place.goes_round == (last ? turn / 2 : 0_in));
+                    if (last)
+                        CHECK(place.turned - place.goes_round == width);
+                    if (s.verb != work_verb::sew)
+                        continue;
+                    CHECK(place.across.at == std::vector<length<inch>>{width - inset});
+                    sewn.push_back(place);
+                }
+            // Edges bound first are sewn while the others are turned once, those bound last at their finished length.
+            REQUIRE(sewn.size() == 4);
+            const auto along = [&](edge e) { return is_level(e) ? size.width() : size.height(); };
+            CHECK(sewn[0].sewn == along(sewn[0].side) + (width + turn) * 2);
+            CHECK(sewn[3].sewn == along(sewn[3].side));
+        }
+    }
 }

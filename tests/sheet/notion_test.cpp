@@ -1,6 +1,7 @@
 // sheet/notion.hpp: what the notions compute is listed label by label, each figure worked out by hand.
 #include <turncloth.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <string>
 #include <variant>

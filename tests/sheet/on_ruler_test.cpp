@@ -3,7 +3,8 @@
 #include "../refused.hpp"
 #include <turncloth.hpp>
 #include <turncloth/sheet/on_ruler.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <algorithm>
 #include <string>

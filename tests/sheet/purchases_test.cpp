@@ -3,8 +3,9 @@
 #include "at_random.hpp"
 #include <turncloth.hpp>
 #include <turncloth/sheet/purchases.hpp>
-#include <turncloth/testing/doctest.hpp>
 #include <turncloth/testing/lay_faults.hpp>
+
+#include <doctest/doctest.h>
 
 #include <random>
 #include <string>

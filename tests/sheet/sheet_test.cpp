@@ -2,7 +2,8 @@
 // reason, and says what may not be meant.
 #include <turncloth.hpp>
 #include <turncloth/making/work_words.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <cstdint>
 #include <limits>
@@ -486,7 +487,8 @@ TEST_CASE("a film whose ends come to the finished edges goes on after these are 
 
 TEST_CASE("a bound piece finishes as asked when its turn of cloth is given to the layers") {
     // By hand: 1/2 + 1/2 in and 1/8 in for the turn, which the second fold shares: it is made at 1 1/16 in. Cut 22 1/4 in
-    // wide; the felt lies 1 1/8 in inside that; bound, 20 in. The row is 1 1/2 - 1 1/16 = 7/16 in from the fold.
+    // wide; the felt lies 1 1/8 in inside that; bound, 20 in. Of the 9/16 in turned last 1/16 goes round the felt, and the row
+    // is 1/8 in within the 1/2 that lies flat.
     project<inch> p("mat", finished_size(20_in, 12_in));
     auto& outer =
         p.add({"outer", "canvas", panel(p.finished(), all_round(self_binding("1/2"_in, "1/8"_in, "1/8"_in)))});
@@ -499,7 +501,8 @@ TEST_CASE("a bound piece finishes as asked when its turn of cloth is given to th
     CHECK(bound.check->height == 12_in);
     REQUIRE(bound.steps.size() == 5);
     CHECK(bound.steps[1].places[0].turned == "9/16"_in);
-    CHECK(bound.steps[2].places[0].across.at == std::vector<length<inch>>{"7/16"_in});
+    CHECK(bound.steps[1].places[0].goes_round == "1/16"_in);
+    CHECK(bound.steps[2].places[0].across.at == std::vector<length<inch>>{"3/8"_in});
     CHECK(bound.steps[4].places[0].sewn == 20_in);
     CHECK(bound.steps[4].places[0].least == 4); // the outer, its binding folded over twice, and the felt
 }

@@ -1,6 +1,7 @@
 // sheet/text.hpp: a sheet is written whole, in the units of a ruler.
 #include <turncloth.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <string>
 

@@ -1,6 +1,7 @@
 // The check of lays in units finds what is wrong with one, and passes what is sound on every kind of cloth.
-#include <turncloth/testing/doctest.hpp>
 #include <turncloth/testing/lay_faults.hpp>
+
+#include <doctest/doctest.h>
 
 #include <functional>
 #include <string>

@@ -1,7 +1,8 @@
 // The exported functions against the workbook itself, recalculated by LibreOffice Calc (a general-purpose spreadsheet
 // engine, Debian's libreoffice-calc-nogui) with several people's inputs typed into its cells.
 #include "../../examples/workbook/tool_roll.hpp"
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <array>
 #include <cstdlib>

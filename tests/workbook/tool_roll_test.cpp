@@ -4,7 +4,8 @@
 #include "../../examples/workbook/tool_roll.hpp"
 #include <turncloth.hpp>
 #include <turncloth/testing/audit.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 using namespace turncloth;
 namespace wb = tool_roll_workbook;

@@ -123,9 +123,10 @@ public:
         drawn.words.most_list = 0.2;
         drawn.words.lists.resize(2); // of cuts or places, and of pieces
         drawn.words.told = 1;
-        drawn.words.small_print.push_back(sentence({"Figures are ", rounded_note(by_), " The arrow on a piece ",
-                                                    "shows its height, which lies along the grain unless the piece is "
-                                                    "turned."}));
+        drawn.words.small_print.push_back(
+            sentence({"Figures are ", figures_note(by_, from_.graduation), " The arrow on a piece ",
+                      "shows its height, which lies along the grain unless the piece is "
+                      "turned."}));
         require_few_enough(from_.lay.places.size(), "the number of pieces laid that are drawn");
         measure();
         add_facts();

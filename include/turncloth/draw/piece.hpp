@@ -6,8 +6,8 @@
 //   save("outer.svg", to_svg(page_of(s.pieces[0], {}, {.project = s.name})));
 //
 // The piece is drawn at the largest of 1:1, 1:2, 1:4, 1:5, 1:8, 1:10, 1:20, ... that leaves room for its words. Every
-// kind of line has its own pattern and weight, in black. Figures are rounded to the ruler, each from the exact length;
-// what is drawn is not rounded. A line is labelled with its distance from an edge; labels that do not fit become
+// kind of line has its own pattern and weight, in black. Figures are rounded to the ruler, each from the exact length,
+// or are those of a sheet that was worked out on it; what is drawn is not rounded. A line is labelled with its distance from an edge; labels that do not fit become
 // numbers, and a list below says what they are. An arrow runs from each fold of a pleat to the placement line that it is
 // brought to. An eyelet is a cross at its centre, its hole and its rim, true to scale.
 #ifndef TURNCLOTH_DRAW_PIECE_HPP
@@ -92,7 +92,8 @@ public:
         made_.words.project = project;
         made_.words.most_list = 0.6;
         made_.words.sentences = edge_sentences(from_.made_from.shape(), by_);
-        made_.words.small_print.push_back("Distances are from the cut edge named, " + rounded_note(by_));
+        made_.words.small_print.push_back("Distances are from the cut edge named, " +
+                                          figures_note(by_, from_.graduation));
         if (from_.made_from.is_film())
             made_.words.small_print.emplace_back(caution::film_and_iron);
         name_sizes();

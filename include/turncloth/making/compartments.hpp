@@ -30,6 +30,8 @@ struct mouth {
     std::string name{};
     std::vector<chalk_line<Unit>> at{};
     closed_by by = closed_by::nothing;
+
+    friend bool operator==(const mouth&, const mouth&) = default;
 };
 
 struct mouth_handle {
@@ -49,6 +51,8 @@ struct compartment {
     length<Unit> least_width{}, least_height{}, least_depth{};
     std::int64_t count = 1;
     length<Unit> step{};
+
+    friend bool operator==(const compartment&, const compartment&) = default;
 };
 
 struct compartment_handle {
@@ -64,6 +68,8 @@ struct contents {
     mouth_handle by{};
     length<Unit> squeezed{}; ///< by how much each side gives
     std::int64_t folds = 0;  ///< how often it may be folded in half to go in
+
+    friend bool operator==(const contents&, const contents&) = default;
 };
 
 enum class moment_kind : unsigned char { turn_out, put_in, close, fold, roll };
@@ -72,6 +78,8 @@ enum class moment_kind : unsigned char { turn_out, put_in, close, fold, roll };
 struct moment {
     moment_kind what = moment_kind::close;
     std::size_t index = 0;
+
+    friend constexpr bool operator==(const moment&, const moment&) = default;
 };
 
 } // namespace turncloth

@@ -120,6 +120,8 @@ public:
             detail::refuse<making_error>(std::move(found));
     }
 
+    friend bool operator==(const making&, const making&) = default;
+
 private:
     template <class T>
     operation push(std::vector<T>& list, T item, operation_kind kind) {

@@ -18,6 +18,7 @@
 #include <turncloth/making/boxed.hpp>
 #include <turncloth/making/detail/hollows.hpp>
 #include <turncloth/making/detail/seam_layers.hpp>
+#include <turncloth/making/detail/zipped_seams.hpp>
 #include <turncloth/making/order.hpp>
 
 #include <algorithm>
@@ -93,6 +94,8 @@ public:
         made_.faults = made_.boxed.faults;
         for (const making_step& s : made_.steps)
             carry_out(s.what);
+        for (making_fault& f : zipped_seams<Unit>(design_, model_, bench_, sewn_).faults())
+            made_.faults.push_back(std::move(f));
         find_spaces();
         return std::move(made_);
     }

@@ -91,6 +91,8 @@ struct stitching {
     stitch_type stitch = turncloth::stitch(301);
     length<Unit> overrun{}; ///< sewn back over at each end
     bool by_hand = false;
+
+    friend bool operator==(const stitching&, const stitching&) = default;
 };
 
 /// How two pieces go on beyond their seam.
@@ -113,6 +115,8 @@ struct seam_of {
     stitch_type stitch = turncloth::stitch(301);
     length<Unit> overrun{};
     bool by_hand = false;
+
+    friend bool operator==(const seam_of&, const seam_of&) = default;
 };
 
 enum class snip_kind : unsigned char { slit, clip };
@@ -124,6 +128,8 @@ struct snip {
     chalk_line<Unit> at{};
     snip_kind kind = snip_kind::slit;
     length<Unit> width{};
+
+    friend constexpr bool operator==(const snip&, const snip&) = default;
 };
 
 enum class spot_kind : unsigned char { eyelet, bar_tack, snap, button, tie_end, tie_middle };
@@ -135,6 +141,8 @@ struct spot {
     chalk_line<Unit> along{};
     row<cut_edge, Unit> places{}; ///< from the left, or from the top
     std::vector<cut_part> through{};
+
+    friend bool operator==(const spot&, const spot&) = default;
 };
 
 /// An opening, by its mouth's number, is no operation of a designer's: it comes before the last seam of what is turned out.
@@ -170,6 +178,8 @@ enum class order_reason : unsigned char {
 struct before {
     operation first{}, then{};
     std::string why = "the designer asks for it";
+
+    friend bool operator==(const before&, const before&) = default;
 };
 
 } // namespace turncloth

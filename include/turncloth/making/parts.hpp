@@ -35,6 +35,8 @@ namespace turncloth {
 struct making_fault {
     std::string sentence;
     refusal facts;
+
+    friend bool operator==(const making_fault&, const making_fault&) = default;
 };
 
 /// A design that cannot be made: what() has every fault, one after another; facts() are those of the first.
@@ -71,6 +73,8 @@ struct cloth {
     bool film = false; ///< melts under an iron and keeps every pin hole
     bool one_way = false;
     length<Unit> sold_width{}, sold_by{}; ///< nothing where it is not bought by the length
+
+    friend bool operator==(const cloth&, const cloth&) = default;
 };
 
 /// A rectangle as it is cut. Its finish is not a property of it: it is what is done to it.
@@ -80,6 +84,8 @@ struct part {
     turncloth::cloth<Unit> cloth{};
     length<Unit> width{}, height{}; ///< as cut
     std::int64_t count = 1;
+
+    friend bool operator==(const part&, const part&) = default;
 };
 
 /// What add() gives for a part, and what every operation names it by.

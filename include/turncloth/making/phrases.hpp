@@ -79,6 +79,7 @@ inline constexpr phrase fold{"fold", "With the {up} side of {piece} up, turn {ed
 inline constexpr phrase fold_next{"fold.next", "Turn {edges} over by {turned}, and {press}."};
 inline constexpr phrase fold_more_one{"fold.more.one", "Turn that edge over again by {turned}, and {press}."},
     fold_more_many{"fold.more.many", "Turn those edges over again by {turned}, and {press}."};
+inline constexpr phrase fold_round{"fold.round", "Of that, {round} goes round the edge: {flat} of it lies flat."};
 inline constexpr phrase fold_on_row{"fold.on_row",
                                     "Fold {piece} over along the row just sewn, and {press}: from that fold to {edge} "
                                     "it measures {turned}."};
@@ -216,6 +217,7 @@ inline constexpr std::array all_phrases = {phrases::comma,
                                            phrases::fold_next,
                                            phrases::fold_more_one,
                                            phrases::fold_more_many,
+                                           phrases::fold_round,
                                            phrases::fold_on_row,
                                            phrases::fold_corner,
                                            phrases::fold_on_seam,

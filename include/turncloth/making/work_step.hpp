@@ -80,6 +80,7 @@ struct work_place {
     bool corner = false;             ///< of a fold: across the corner of `side` and `across.from`
     bool all_round = false;          ///< of a laying: as far in from each edge of what it lies on
     length<Unit> turned{};           ///< of a fold: how much is turned, from the edge that is seen
+    length<Unit> goes_round{};       ///< of that, what goes round the thickness of the edge
     length<Unit> sewn{};             ///< each row, as long as it is then; of a seam, all of it at its first place
     std::size_t least = 0, most = 0; ///< layers along it
     friend bool operator==(const work_place&, const work_place&) = default;
@@ -121,6 +122,8 @@ struct work_step {
     bool on_a_seam = false;   ///< a fold along a seam that was sewn; a laying of what is sewn to the other, opened out
     bool once_more = false;   ///< a fold of what the step before turned
     std::vector<operation> stands_for{};
+
+    friend bool operator==(const work_step&, const work_step&) = default;
 };
 
 template <length_unit Unit>
@@ -131,18 +134,24 @@ struct work_group {
     bool one_after_another = false; ///< all steps with the first piece, then all with the next
     std::optional<work_check<Unit>> check{};
     std::vector<caution::work> care{}; ///< the cautions that belong to it
+
+    friend bool operator==(const work_group&, const work_group&) = default;
 };
 
 struct work_part {
     std::string name{};
     std::int64_t count = 1;
     bool bought = false; ///< a tape, whose edges are not cut
+
+    friend bool operator==(const work_part&, const work_part&) = default;
 };
 
 template <length_unit Unit>
 struct work_plan {
     std::vector<work_part> parts{};
     std::vector<work_group<Unit>> groups{};
+
+    friend bool operator==(const work_plan&, const work_plan&) = default;
 };
 
 } // namespace turncloth

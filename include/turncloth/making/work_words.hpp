@@ -77,6 +77,10 @@ told_place told(const work_place<Unit>& p, const wording& w) {
     made.all_round = p.all_round;
     made.corner = p.corner;
     made.turned = told_length(p.turned, w);
+    if (p.goes_round > length<Unit>()) {
+        made.goes_round = told_length(p.goes_round, w);
+        made.lies_flat = told_length(p.turned - p.goes_round, w);
+    }
     made.sewn = told_length(p.sewn, w);
     made.least = p.least;
     made.most = p.most;

@@ -18,12 +18,17 @@
 #include <cstddef>
 #include <span>
 #include <string>
+#include <string_view>
 
 namespace turncloth {
 
 /// Datums: the start of each of the two pieces.
-struct long_piece {};
-struct short_piece {};
+struct long_piece {
+    static constexpr std::string_view name = "the start of the long piece";
+};
+struct short_piece {
+    static constexpr std::string_view name = "the start of the short piece";
+};
 
 namespace detail {
 
@@ -46,6 +51,8 @@ public:
 
     constexpr fraction fullness() const { return ratio(end_of_long().from_datum(), end_of_short().from_datum()); }
     constexpr length<Unit> surplus() const { return end_of_long().from_datum() - end_of_short().from_datum(); }
+
+    friend constexpr bool operator==(const mapped_spans&, const mapped_spans&) = default;
 
     /// Throws marks_error for a place off the piece.
     constexpr on_short onto_short(const on_long& p) const {
@@ -126,6 +133,8 @@ public:
         return at<long_piece>(short_[k].from_datum() + nearest_to(more, short_.graduation(), ties::up));
     }
     constexpr place<short_piece, Unit> mark_on_short(std::int64_t k) const { return mark(short_, k); }
+
+    friend constexpr bool operator==(const even_mapping&, const even_mapping&) = default;
 
 private:
     template <class Row>

@@ -79,6 +79,8 @@ public:
     constexpr row exact() const { return on_ruler({}); }
     constexpr length<Unit> graduation() const { return graduation_; }
 
+    friend constexpr bool operator==(const row&, const row&) = default;
+
 private:
     place<Datum, Unit> first_;
     length<Unit> step_, graduation_;
@@ -120,6 +122,8 @@ template <class Datum, length_unit Unit>
 struct marks_and_rest {
     row<Datum, Unit> marks;
     length<Unit> to_spare; ///< from the last mark (or the datum, where none fits) to the end of the span
+
+    friend constexpr bool operator==(const marks_and_rest&, const marks_and_rest&) = default;
 };
 
 /// A mark at every `step` from the datum, as far as the span goes; one may fall on its very end, with nothing to spare.

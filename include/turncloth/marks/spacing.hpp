@@ -43,6 +43,8 @@ public:
         return made;
     }
 
+    friend constexpr bool operator==(const spacing&, const spacing&) = default;
+
 private:
     constexpr row<Datum, Unit> from(length<Unit> first) const {
         return row<Datum, Unit>(at<Datum>(first), width_ + gap_, n_).on_ruler(graduation_);

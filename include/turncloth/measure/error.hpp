@@ -48,6 +48,8 @@ struct amount {
     std::int64_t numerator = 0, denominator = 1; ///< exact, in lowest terms; 0/0 where only `nearest` is known
     double nearest = 0;
     std::string_view unit{};
+
+    friend constexpr bool operator==(const amount&, const amount&) = default;
 };
 
 /// What a refusal knows. Members that do not apply are left empty.
@@ -57,6 +59,8 @@ struct refusal {
     std::optional<amount> given{}, least{}, most{};
     std::optional<std::size_t> index{}; ///< of the edge, span, piece or row meant, from 0
     std::string where{};                ///< its name: an edge, a piece
+
+    friend bool operator==(const refusal&, const refusal&) = default;
 };
 
 /// The base of every error that turncloth throws.

@@ -1,16 +1,18 @@
-// std::format for fractions and lengths, where the standard library has it (GCC 13, Clang 17 with libc++, or later).
+// std::format for fractions, lengths, areas, places and figures, where the standard library has it (GCC 13, Clang 17 with libc++, or later).
 //
-//   std::format("{}", l)          "12 1/2 in", as to_text(l)
-//   std::format("{:>12}", l)      "   12 1/2 in": fill, alignment and width, as for text
+//   std::format("{}", x)          "12 1/2 in", as to_text(x)
+//   std::format("{:>12}", x)      "   12 1/2 in": fill, alignment and width, as for text
 //
 //   std::format("cut {} by {}", "12 1/2"_in, 30_cm) == "cut 12 1/2 in by 30 cm";
 //
 // A precision is refused with std::format_error: it would cut the text short, and so change the number. Round to a
-// graduation first. Not part of <turncloth.hpp>, because <format> is slow to compile; where <format> does not exist
+// graduation first. panel/format.hpp adds sizes and edges. Not part of <turncloth.hpp>, because <format> is slow to compile; where <format> does not exist
 // this header offers nothing.
 #ifndef TURNCLOTH_MEASURE_FORMAT_HPP
 #define TURNCLOTH_MEASURE_FORMAT_HPP
 
+#include <turncloth/measure/place.hpp>
+#include <turncloth/measure/working.hpp>
 #include <turncloth/measure/write.hpp>
 
 #include <boost/throw_exception.hpp>
@@ -45,23 +47,30 @@ private:
     }
 };
 
+template <class Value>
+struct formatter_by_to_text : text_formatter {
+    template <class FormatContext>
+    auto format(const Value& x, FormatContext& context) const {
+        return text_formatter::format(to_text(x), context);
+    }
+};
+
 } // namespace turncloth::detail
 
 template <>
-struct std::formatter<turncloth::fraction> : turncloth::detail::text_formatter {
-    template <class FormatContext>
-    auto format(turncloth::fraction x, FormatContext& context) const {
-        return text_formatter::format(turncloth::to_text(x), context);
-    }
-};
+struct std::formatter<turncloth::fraction> : turncloth::detail::formatter_by_to_text<turncloth::fraction> {};
+
+template <class Unit>
+    requires(turncloth::length_unit<Unit> || turncloth::area_unit<Unit>)
+struct std::formatter<boost::units::quantity<Unit, turncloth::fraction>>
+    : turncloth::detail::formatter_by_to_text<boost::units::quantity<Unit, turncloth::fraction>> {};
+
+template <class Datum, turncloth::length_unit Unit>
+struct std::formatter<turncloth::place<Datum, Unit>>
+    : turncloth::detail::formatter_by_to_text<turncloth::place<Datum, Unit>> {};
 
 template <turncloth::length_unit Unit>
-struct std::formatter<boost::units::quantity<Unit, turncloth::fraction>> : turncloth::detail::text_formatter {
-    template <class FormatContext>
-    auto format(const boost::units::quantity<Unit, turncloth::fraction>& l, FormatContext& context) const {
-        return text_formatter::format(turncloth::to_text(l), context);
-    }
-};
+struct std::formatter<turncloth::figure<Unit>> : turncloth::detail::formatter_by_to_text<turncloth::figure<Unit>> {};
 
 #endif
 

@@ -43,12 +43,12 @@ struct width_64 {
 
     // Not constexpr, so that a constant expression that needs it does not compile, and the compiler prints its name.
     // Out of line, as every operation calls it.
-    [[noreturn, gnu::cold, gnu::noinline]] static void does_not_fit() {
-        does_not_fit("the result of an exact calculation");
-    }
+    [[noreturn, gnu::cold, gnu::noinline]] static void does_not_fit() { detail::refuse<overflow_error>(sentence()); }
     [[noreturn, gnu::cold, gnu::noinline]] static void does_not_fit(const std::string& value) {
-        detail::refuse<overflow_error>(value +
-                                       " does not fit a fraction: numerator and denominator are 64-bit integers");
+        detail::refuse<overflow_error>(sentence(value));
+    }
+    static std::string sentence(const std::string& value = "the result of an exact calculation") {
+        return value + " does not fit a fraction: numerator and denominator are 64-bit integers";
     }
 };
 

@@ -5,6 +5,7 @@
 //   length_of<U>(x)                               names the unit of a number
 //   as<V>(l)   as_area<V>(a)                      the same length or area in another unit, exactly
 //   ratio(a, b)                                   how many times b goes into a, a plain fraction
+//   ==  <=>  std::hash                            of lengths in one unit
 //   unit_name<U>                                  "in", "ft", "yd", "mm", "cm", "m"
 //
 //   constexpr auto cut = length_of<inch>(10) + 2 * length_of<inch>({1, 2});   // 11 in
@@ -24,6 +25,7 @@
 #include <boost/units/physical_dimensions/length.hpp>
 #include <boost/units/quantity.hpp>
 
+#include <compare>
 #include <concepts>
 #include <cstddef>
 #include <string_view>
@@ -103,6 +105,12 @@ inline constexpr std::string_view unit_name = unit_facts<Unit>::name;
 template <length_unit Unit>
 using length = boost::units::quantity<Unit, fraction>;
 
+/// The square of one of them.
+template <class Square>
+concept area_unit =
+    !length_unit<Square> &&
+    length_unit<typename boost::units::root_typeof_helper<Square, boost::units::static_rational<2>>::type>;
+
 template <length_unit Unit>
 using area = boost::units::quantity<typename boost::units::multiply_typeof_helper<Unit, Unit>::type, fraction>;
 
@@ -146,6 +154,12 @@ constexpr fraction ratio(length<Unit> a, length<Unit> b) {
 template <length_unit Unit>
 constexpr length<Unit> abs(length<Unit> l) {
     return length_of<Unit>(abs(l.value()));
+}
+
+template <length_unit Unit>
+constexpr std::strong_ordering operator<=>(const boost::units::quantity<Unit, fraction>& a,
+                                           const boost::units::quantity<Unit, fraction>& b) noexcept {
+    return a.value() <=> b.value();
 }
 
 // Boost.Units multiplies a quantity by its own number type only; whole numbers are as exact, so they are let in too.

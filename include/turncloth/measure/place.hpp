@@ -3,6 +3,7 @@
 //   place<Datum, U>                        measured from Datum (an empty type that names an edge or a line)
 //   at<Datum>(l)                           the place l from the datum
 //   place + length   place - place         a place; a length (as a time point and a duration)
+//   ==  <=>  std::hash                     of places from one datum in one unit
 //   remeasured<To>(p, offset)              the same spot from another datum, which lies `offset` from the old one
 //
 //   struct table_end {};                                  // a layer that knows of cloth names its own datums
@@ -16,6 +17,7 @@
 #include <turncloth/measure/length.hpp>
 
 #include <compare>
+#include <cstddef>
 
 namespace turncloth {
 
@@ -121,5 +123,12 @@ template <class Please = detail::make_a_place, class Datum, class U, length_unit
 bool operator<=>(const place<Datum, U>&, const detail::exact_quantity<V>&) = delete;
 
 } // namespace turncloth
+
+template <class Datum, turncloth::length_unit Unit>
+struct std::hash<turncloth::place<Datum, Unit>> {
+    std::size_t operator()(const turncloth::place<Datum, Unit>& p) const noexcept {
+        return std::hash<turncloth::length<Unit>>{}(p.from_datum());
+    }
+};
 
 #endif

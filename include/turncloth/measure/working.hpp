@@ -3,6 +3,7 @@
 //   figure<U>                          a length that is the sum of its terms; value(), terms()
 //   f.plus(l, "what")                  one more term
 //   f.plus_times(n, {a, b}, "what")    n times (a + b), for equal allowances on both sides
+//   ==   out << f                      term by term; as to_text
 //   to_text(f)                         "12 in = 10 in finished + 2 x (1/2 + 1/2) in self-binding"
 //
 //   auto cut = figure<inch>().plus("10"_in, "finished").plus_times(2, {"1/2"_in, "1/2"_in}, "hem");
@@ -19,6 +20,7 @@
 #include <array>
 #include <cstddef>
 #include <initializer_list>
+#include <iosfwd>
 #include <span>
 #include <string>
 #include <string_view>
@@ -48,6 +50,7 @@ public:
             sum += part;
         return sum * times_;
     }
+    friend constexpr bool operator==(const term&, const term&) = default;
 
 private:
     fraction times_ = 1;
@@ -81,6 +84,7 @@ public:
             sum += t.value();
         return sum;
     }
+    friend constexpr bool operator==(const figure&, const figure&) = default;
 
 private:
     std::array<term<Unit>, 8> terms_{};
@@ -118,6 +122,11 @@ std::string to_text(const figure<Unit>& f) {
         first = false;
     }
     return text;
+}
+
+template <class Traits, length_unit Unit>
+std::basic_ostream<char, Traits>& operator<<(std::basic_ostream<char, Traits>& out, const figure<Unit>& f) {
+    return out << to_text(f);
 }
 
 TURNCLOTH_ONCE(class term<inch>);

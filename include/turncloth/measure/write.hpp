@@ -2,8 +2,10 @@
 //
 //   to_text(x)            "12 1/2", "-3/4", "7"                a mixed number, exact
 //   to_text(l)            "12 1/2 in", "31.75 cm"              exact: read_length reads back what it was
+//   to_text(a)            "63 sq in"                           an area, exact
+//   to_text(p)            "4 in from the finished edge"        a place, exact; of a datum that bears a name
 //   to_text(l, ruler)     "12 1/2 in", "31.8 cm", "12 1/2 in (31.8 cm)"   rounded to the graduations of the ruler
-//   out << x   out << l   as to_text(x), to_text(l)
+//   out << x              the same text for x, l, a or p
 //
 //   to_text("31.75"_cm) == "31.75 cm";   to_text("31.75"_cm, {.shows = units_shown::both}) == "12 1/2 in (31.8 cm)";
 //
@@ -13,6 +15,7 @@
 
 #include <turncloth/measure/detail/compiled.hpp>
 #include <turncloth/measure/length.hpp>
+#include <turncloth/measure/place.hpp>
 #include <turncloth/measure/rounding.hpp>
 
 #include <iosfwd>
@@ -109,6 +112,23 @@ std::string to_text(length<Unit> l) {
     return detail::length_text(l.value(), detail::written_as<Unit>);
 }
 
+/// The area exactly, in squares of its unit.
+template <area_unit Square>
+std::string to_text(const boost::units::quantity<Square, fraction>& a) {
+    using side = typename boost::units::root_typeof_helper<Square, boost::units::static_rational<2>>::type;
+    return detail::number_text(a.value(), detail::written_as<side>).append(" sq ").append(unit_name<side>);
+}
+
+/// The place exactly. A datum bears its name as a static member: struct table_end { static constexpr const char* name =
+/// "the table's end"; }.
+template <class Datum, length_unit Unit>
+std::string to_text(const place<Datum, Unit>& p) {
+    if constexpr (requires { std::string_view(Datum::name); })
+        return to_text(p.from_datum()).append(" from ").append(Datum::name);
+    else
+        return to_text(p.from_datum()) + " from its datum";
+}
+
 /// The length in the units that the ruler shows, each rounded to its graduation from the exact value.
 /// Throws range_error for a graduation not above zero.
 template <length_unit Unit>
@@ -125,6 +145,17 @@ template <class Traits, length_unit Unit>
 std::basic_ostream<char, Traits>& operator<<(std::basic_ostream<char, Traits>& out,
                                              const boost::units::quantity<Unit, fraction>& l) {
     return out << to_text(l);
+}
+
+template <class Traits, area_unit Square>
+std::basic_ostream<char, Traits>& operator<<(std::basic_ostream<char, Traits>& out,
+                                             const boost::units::quantity<Square, fraction>& a) {
+    return out << to_text(a);
+}
+
+template <class Traits, class Datum, length_unit Unit>
+std::basic_ostream<char, Traits>& operator<<(std::basic_ostream<char, Traits>& out, const place<Datum, Unit>& p) {
+    return out << to_text(p);
 }
 
 } // namespace turncloth

@@ -39,6 +39,8 @@ public:
 template <length_unit Unit>
 struct eyelet {
     length<Unit> hole, rim; ///< diameters
+
+    friend constexpr bool operator==(const eyelet&, const eyelet&) = default;
 };
 
 /// Eyelets along a heading. Mark each centre from the edge, at its own place in along.centres(): a rounded step laid
@@ -48,6 +50,8 @@ struct eyelet_row {
     spacing<finished_edge, Unit> along; ///< from the left finished edge; its width is the rim
     place<finished_edge, Unit> down;    ///< of the centres, from the top finished edge
     eyelet<Unit> each;
+
+    friend constexpr bool operator==(const eyelet_row&, const eyelet_row&) = default;
 };
 
 namespace detail {

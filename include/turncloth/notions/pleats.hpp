@@ -115,6 +115,8 @@ public:
         return numerator(1 + 2 * (2 * m + some + (rest * 2 > width() ? 1 : 0)));
     }
 
+    friend constexpr bool operator==(const pleating&, const pleating&) = default;
+
 private:
     struct fold_lines {
         length<Unit> outer, inner, placement; ///< from the start of the pleat

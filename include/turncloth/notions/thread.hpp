@@ -36,6 +36,8 @@ struct stitch_type {
     int number;
     std::string_view name;
     fraction ratio;
+
+    friend constexpr bool operator==(const stitch_type&, const stitch_type&) = default;
 };
 
 /// Ratios as tabulated after H. Carr and B. Latham, The Technology of Clothing Manufacture (value from memory). Types

@@ -42,6 +42,8 @@ struct zipped_opening {
     length<Unit> across; ///< from seam to seam, finished
     length<Unit> margin;
     length<Unit> beyond;
+
+    friend constexpr bool operator==(const zipped_opening&, const zipped_opening&) = default;
 };
 
 namespace detail {

@@ -77,9 +77,39 @@ private:
             put({" class=\"", of_class, "\""});
         put({">", in_html(text), "</", name, ">\n"});
     }
+    void put(const document::block& b) {
+        std::visit([this](const auto& what) { put_block(what); }, b.is);
+    }
+    /// Drawings that follow one another stand side by side where there is room.
     void put_all(const std::vector<document::block>& blocks) {
-        for (const document::block& b : blocks)
-            std::visit([this](const auto& what) { put_block(what); }, b.is);
+        for (std::size_t i = 0; i < blocks.size();) {
+            std::size_t end = i;
+            while (end < blocks.size() && is_drawing(blocks[end]))
+                ++end;
+            if (end < i + 2)
+                put(blocks[i++]);
+            else
+                put_beside(blocks, i, end, "row");
+        }
+    }
+    /// A sentence of a step stands beside the drawing that follows it.
+    void put_step(const std::vector<document::block>& blocks) {
+        for (std::size_t i = 0; i < blocks.size();)
+            if (i + 1 < blocks.size() && std::holds_alternative<document::paragraph>(blocks[i].is) &&
+                is_drawing(blocks[i + 1]))
+                put_beside(blocks, i, i + 2, "pair");
+            else
+                put(blocks[i++]);
+    }
+    void put_beside(const std::vector<document::block>& blocks, std::size_t& i, std::size_t end, const char* as) {
+        put({"<div class=\"", as, "\">\n"});
+        while (i < end)
+            put(blocks[i++]);
+        put({"</div>\n"});
+    }
+    static bool is_drawing(const document::block& b) {
+        const auto* drawing = std::get_if<document::drawing>(&b.is);
+        return drawing != nullptr && !drawing->true_to_size;
     }
 
     /// A level is not passed over: who hears the headings alone would look for what is missing.
@@ -121,7 +151,7 @@ private:
         put({"<ol class=\"steps\">\n"});
         for (const document::step& step : s.all) {
             put({"<li>\n"});
-            put_all(step.blocks);
+            put_step(step.blocks);
             put({"</li>\n"});
         }
         put({"</ol>\n"});

@@ -26,9 +26,15 @@
 namespace turncloth {
 
 /// Where a length on a piece is measured from.
-struct cut_edge {};      ///< the edge as the shears left it
-struct finished_edge {}; ///< the edge as it lies when sewn
-struct stitched_line {}; ///< the innermost row of stitching of the edge
+struct cut_edge { ///< the edge as the shears left it
+    static constexpr std::string_view name = "the cut edge";
+};
+struct finished_edge { ///< the edge as it lies when sewn
+    static constexpr std::string_view name = "the finished edge";
+};
+struct stitched_line { ///< the innermost row of stitching of the edge
+    static constexpr std::string_view name = "the stitching";
+};
 
 /// A finish that cannot be made.
 class finish_error : public error {

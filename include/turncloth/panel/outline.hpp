@@ -47,6 +47,8 @@ struct edge_allowance {
     constexpr edge_allowance() = default;
     constexpr edge_allowance(drafted_length<Unit> all, drafted_length<Unit> under = {})
         : allowance(all), first_turn(under) {}
+
+    friend constexpr bool operator==(const edge_allowance&, const edge_allowance&) = default;
 };
 
 /// What the cut line does where two edges meet at an outward corner. At an inward or straight one the two cut lines
@@ -64,12 +66,16 @@ template <length_unit Unit>
 struct notch {
     std::size_t edge;
     drafted_length<Unit> from_start;
+
+    friend constexpr bool operator==(const notch&, const notch&) = default;
 };
 
 /// A notch on both lines.
 template <length_unit Unit>
 struct carried_notch {
     point<Unit, double> on_seam, on_cut;
+
+    friend constexpr bool operator==(const carried_notch&, const carried_notch&) = default;
 };
 
 /// Where two edges of the cut line cross or touch.
@@ -77,6 +83,8 @@ template <length_unit Unit>
 struct cut_crossing {
     std::size_t first, second; ///< edges of the cut line, each from the corner of its number to the next
     point<Unit, double> where;
+
+    friend constexpr bool operator==(const cut_crossing&, const cut_crossing&) = default;
 };
 
 template <length_unit Unit>
@@ -174,6 +182,11 @@ public:
                                           refusal{fault::unsuitable, "a grain line"});
         return std::atan2(std::abs(detail::cross(along_[i], way)), std::abs(detail::dot(along_[i], way))) * 180 /
                std::numbers::pi;
+    }
+
+    /// Of what they were made of.
+    friend bool operator==(const outline& a, const outline& b) {
+        return a.seam_ == b.seam_ && a.allowances_ == b.allowances_ && a.shapes_ == b.shapes_ && a.limit_ == b.limit_;
     }
 
 private:

@@ -20,6 +20,7 @@
 #include <turncloth/panel/size.hpp>
 
 #include <array>
+#include <iosfwd>
 #include <string>
 #include <string_view>
 
@@ -42,6 +43,11 @@ constexpr std::string_view name_of(edge e) {
         break;
     }
     return "left";
+}
+
+template <class Traits>
+std::basic_ostream<char, Traits>& operator<<(std::basic_ostream<char, Traits>& out, edge e) {
+    return out << name_of(e);
 }
 
 /// Whether it runs from side to side: the top edge and the bottom edge do.
@@ -67,6 +73,8 @@ struct edges {
     }
     /// Of edges that are gone at the end of the statement, a finish that stays.
     constexpr finish<Unit> operator[](edge e) const&& { return static_cast<const edges&>(*this)[e]; }
+
+    friend constexpr bool operator==(const edges&, const edges&) = default;
 };
 
 template <length_unit Unit>
@@ -122,6 +130,8 @@ public:
     constexpr const edges<Unit>& finishes() const& { return finishes_; }
     constexpr finish<Unit> finish_of(edge e) const&& { return finishes_[e]; }
     constexpr edges<Unit> finishes() const&& { return finishes_; }
+
+    friend constexpr bool operator==(const panel&, const panel&) = default;
 
     /// The cut size with what it is the sum of.
     constexpr figure<Unit> width_working() const {
@@ -276,6 +286,8 @@ struct self_bound_layers {
     panel<Unit> outer;
     /// Of each inner layer: they lie against the second turn, so they are cut to the finished size.
     cut_size<Unit> inner;
+
+    friend constexpr bool operator==(const self_bound_layers&, const self_bound_layers&) = default;
 };
 
 /// The double-fold reduction: each way the outer layer is cut 4 x width (and twice the turn of cloth) larger than it

@@ -3,6 +3,7 @@
 //   finished_size<U>   what it measures when everything is sewn: width(), height()
 //   cut_size<U>        what the shears cut
 //   area_of(size)      width times height
+//   auto [width, height] = size;   out << size;   == and std::hash, of two finished sizes or of two cut ones
 //   size_error         a size that is not above zero, or too small for its finishes
 //
 //   constexpr finished_size pocket(9_in, 4_in);
@@ -13,7 +14,11 @@
 #include <turncloth/measure/length.hpp>
 #include <turncloth/measure/require.hpp>
 
+#include <cstddef>
+#include <iosfwd>
 #include <string>
+#include <type_traits>
+#include <utility>
 
 namespace turncloth {
 
@@ -31,6 +36,16 @@ class sides {
 public:
     constexpr length<Unit> width() const { return width_; }
     constexpr length<Unit> height() const { return height_; }
+
+    /// For structured bindings: the width, then the height.
+    template <std::size_t Side>
+        requires(Side < 2)
+    constexpr length<Unit> get() const {
+        if constexpr (Side == 0)
+            return width_;
+        else
+            return height_;
+    }
 
 protected:
     constexpr sides(length<Unit> width, length<Unit> height, const char* which) : width_(width), height_(height) {
@@ -106,9 +121,49 @@ std::string to_text(const detail::sides<Unit>& s) {
     return number_text(s.width()) + " x " + to_text(s.height());
 }
 
+template <class Traits, length_unit Unit>
+std::basic_ostream<char, Traits>& operator<<(std::basic_ostream<char, Traits>& out, const detail::sides<Unit>& s) {
+    return out << to_text(s);
+}
+
 TURNCLOTH_ONCE(std::string to_text(const detail::sides<inch>&));
 TURNCLOTH_ONCE(std::string to_text(const detail::sides<centimetre>&));
 
+namespace detail {
+
+/// Turned, since a width and a height that are alike would cancel each other.
+template <length_unit Unit>
+std::size_t hash_of(const sides<Unit>& s) noexcept {
+    const std::size_t width = std::hash<length<Unit>>{}(s.width());
+    return (width << 5U | width >> (8 * sizeof width - 5)) ^ std::hash<length<Unit>>{}(s.height());
+}
+
+} // namespace detail
+
 } // namespace turncloth
+
+template <turncloth::length_unit Unit>
+struct std::hash<turncloth::finished_size<Unit>> {
+    std::size_t operator()(const turncloth::finished_size<Unit>& s) const noexcept {
+        return turncloth::detail::hash_of(s);
+    }
+};
+template <turncloth::length_unit Unit>
+struct std::hash<turncloth::cut_size<Unit>> {
+    std::size_t operator()(const turncloth::cut_size<Unit>& s) const noexcept { return turncloth::detail::hash_of(s); }
+};
+
+template <class Unit>
+struct std::tuple_size<turncloth::finished_size<Unit>> : std::integral_constant<std::size_t, 2> {};
+template <class Unit>
+struct std::tuple_size<turncloth::cut_size<Unit>> : std::integral_constant<std::size_t, 2> {};
+template <std::size_t Side, class Unit>
+struct std::tuple_element<Side, turncloth::finished_size<Unit>> {
+    using type = turncloth::length<Unit>;
+};
+template <std::size_t Side, class Unit>
+struct std::tuple_element<Side, turncloth::cut_size<Unit>> {
+    using type = turncloth::length<Unit>;
+};
 
 #endif

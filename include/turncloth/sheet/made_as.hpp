@@ -29,7 +29,8 @@ template <detail::compiled_unit Unit>
 way_of_making<Unit> carried_out(making<Unit> design) {
     return {
         std::make_shared<const making<Unit>>(std::move(design)),
-        [](detail::sheet_draft<Unit>& draft, const making<Unit>& d) { detail::designed<Unit>(draft, d).add_steps(); }};
+        [](detail::sheet_draft<Unit>& draft, const making<Unit>& d) { detail::designed<Unit>(draft, d).add_steps(); },
+        [](const making<Unit>& a, const making<Unit>& b) { return a == b; }};
 }
 #endif
 

@@ -46,6 +46,8 @@ struct notion_detail {
     std::int64_t count = 0;
     std::vector<length<Unit>> places = {};
     sold_as sold = sold_as::not_sold;
+
+    friend bool operator==(const notion_detail&, const notion_detail&) = default;
 };
 
 /// A caution, and the work that it belongs to.
@@ -103,6 +105,8 @@ public:
         return *this;
     }
 
+    friend bool operator==(const notion&, const notion&) = default;
+
 private:
     std::string name_;
     std::vector<notion_detail<Unit>> details_;
@@ -121,6 +125,8 @@ struct zipper_supply {
     static zipper_supply made_up(std::vector<length<Unit>> lengths_sold, length<Unit> ends, length<Unit> tail) {
         return {.lengths_sold = std::move(lengths_sold), .ends = ends, .tail = tail};
     }
+
+    friend bool operator==(const zipper_supply&, const zipper_supply&) = default;
 };
 
 /// Zippers of one opening, and what they are made from. Throws zipper_error where that cannot be had.

@@ -113,6 +113,8 @@ sheet<Unit> sheet_on_ruler(const finished_size<Unit>& asked, length<Unit> gradua
     sheet<Unit> s = sheet_of(made);
     detail::require_graduations(s, graduation);
     s.graduation = graduation;
+    for (sheet_piece<Unit>& p : s.pieces)
+        p.graduation = graduation;
     detail::warn_of_allowances(s, exactly, made);
     if (asked == made.finished())
         return s;

@@ -34,6 +34,8 @@ template <length_unit Unit>
 struct short_mark {
     edge at;
     length<Unit> size;
+
+    friend constexpr bool operator==(const short_mark&, const short_mark&) = default;
 };
 
 /// A line to be marked on a piece, parallel to one of its edges; right across, or only in ticks.
@@ -43,6 +45,8 @@ struct mark_line {
     edge from;                  ///< the edge that it is parallel to and measured from
     figure<Unit> from_cut_edge; ///< with the way there as its working
     std::vector<short_mark<Unit>> only = {};
+
+    friend bool operator==(const mark_line&, const mark_line&) = default;
 };
 
 /// Pleats side by side, from a place on away from an edge.
@@ -51,12 +55,16 @@ struct pleats_on_piece {
     edge from;
     pleating<Unit> pleats;
     place<finished_edge, Unit> starts;
+
+    friend constexpr bool operator==(const pleats_on_piece&, const pleats_on_piece&) = default;
 };
 
 /// Squares to be cut out of all four corners of a panel of a box, and the seam across each opened corner.
 template <length_unit Unit>
 struct corners_cut {
     length<Unit> square, across;
+
+    friend constexpr bool operator==(const corners_cut&, const corners_cut&) = default;
 };
 
 /// What a piece finishes at, looked at only where its name is known.
@@ -163,6 +171,8 @@ public:
         eyelets_.push_back(row);
         return *this;
     }
+
+    friend bool operator==(const piece&, const piece&) = default;
 
 private:
     void require_row(std::int64_t n, const char* of) const {

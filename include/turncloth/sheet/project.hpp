@@ -5,6 +5,7 @@
 //     .add(piece)                          returns the piece, to be marked
 //     .add(meeting or placing or span_list or zipper or must_reach or notion or sewing)  .caution(note)
 //     .prepare(step)   .most_layers(n)   .made_as(making)
+//     .find(name)   .remove(name)          a piece, to be changed or taken away; a copy kept before undoes it
 //   piece<U>(name, material, panel)        piece.hpp
 //   meeting<U>                             a longer piece sewn to a shorter one, mark to mark
 //   placing<U>   span_list<U>              a piece sewn onto another; spans that must fill a side
@@ -49,6 +50,12 @@ template <length_unit Unit>
 struct way_of_making {
     std::shared_ptr<const making<Unit>> design{};
     void (*carry_out)(detail::sheet_draft<Unit>&, const making<Unit>&) = nullptr;
+    bool (*are_alike)(const making<Unit>&, const making<Unit>&) = nullptr;
+
+    /// Of designs by value.
+    friend bool operator==(const way_of_making& a, const way_of_making& b) {
+        return a.design == b.design || (a.design && b.design && a.are_alike(*a.design, *b.design));
+    }
 };
 
 /// Zippers sewn across one piece, right to left, each centred on a place down from one of its edges.
@@ -61,6 +68,8 @@ struct zipper {
     length<Unit> rows, slit; ///< between the two rows of stitching; cut away behind
     zipper_supply<Unit> supply;
     length<Unit> graduation{}; ///< of the ruler that the middle of its tape's ends is for; zero where that is exact
+
+    friend bool operator==(const zipper&, const zipper&) = default;
 };
 
 /// A longer piece sewn to a shorter one, mark to mark, in equal spans, at most `most_in_a_row` of them.
@@ -73,6 +82,8 @@ struct meeting {
     length<Unit> graduation{}; ///< of the ruler that its marks are for; zero where they are exact
 
     even_mapping<Unit> marks() const { return {on_longer, on_shorter, spans, graduation}; }
+
+    friend bool operator==(const meeting&, const meeting&) = default;
 };
 
 /// A piece sewn flat onto another: its finished left and top edges lie at these places of the other's finished edges.
@@ -80,6 +91,8 @@ template <length_unit Unit>
 struct placing {
     std::string piece, on; ///< the pieces' names
     place<finished_edge, Unit> from_left, from_top;
+
+    friend bool operator==(const placing&, const placing&) = default;
 };
 
 /// Spans given one by one, which together must be the finished size that they are marked on.
@@ -88,6 +101,8 @@ struct span_list {
     std::string what, on; ///< of each mark; the piece's name
     edge from;
     std::vector<length<Unit>> spans;
+
+    friend bool operator==(const span_list&, const span_list&) = default;
 };
 
 /// Something that must be long enough: a tie to go round, a flap to cover.
@@ -95,6 +110,8 @@ template <length_unit Unit>
 struct must_reach {
     std::string what;
     length<Unit> has, needs;
+
+    friend bool operator==(const must_reach&, const must_reach&) = default;
 };
 
 /// What the machine's rows are sewn with, and how the thread is sold.
@@ -104,6 +121,8 @@ struct sewing {
     length<Unit> overrun; ///< sewn back over at each end of a row
     fraction waste;       ///< a part more, for tails and breaks
     length<Unit> spool;
+
+    friend bool operator==(const sewing&, const sewing&) = default;
 };
 
 /// Common practice: a household machine with a stout needle sews about eight layers of light canvas; many sew fewer.
@@ -136,6 +155,21 @@ public:
     [[gnu::noinline]] piece<Unit>& add(piece<Unit> p) {
         pieces_.push_back(std::move(p));
         return pieces_.back();
+    }
+    /// The first piece of that name, to be changed; null where there is none.
+    piece<Unit>* find(std::string_view name) {
+        for (piece<Unit>& p : pieces_)
+            if (p.name() == name)
+                return &p;
+        return nullptr;
+    }
+    /// Takes the first piece of that name away, and says whether there was one; references to the others are no longer
+    /// good. What names it stays, and a sheet refuses it until that is changed too.
+    bool remove(std::string_view name) {
+        for (auto p = pieces_.begin(); p != pieces_.end(); ++p)
+            if (p->name() == name)
+                return pieces_.erase(p), true;
+        return false;
     }
     [[gnu::noinline]] project& add(meeting<Unit> m) { return push(meetings_, std::move(m)); }
     [[gnu::noinline]] project& add(placing<Unit> p) { return push(placings_, std::move(p)); }
@@ -173,6 +207,8 @@ public:
     /// Null, as the way's, for a project that does not say how it is made.
     const making<Unit>* design() const { return way_.design.get(); }
     const way_of_making<Unit>& way() const { return way_; }
+
+    friend bool operator==(const project&, const project&) = default;
 
 private:
     template <class T>

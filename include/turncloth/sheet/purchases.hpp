@@ -34,6 +34,7 @@ struct sheet_cloth {
     std::vector<cloth_piece<Unit>> pieces; ///< those of the sheet that are of the material, at their cut sizes
     turncloth::lay<Unit> lay;
     purchase<Unit> bought;
+    length<Unit> graduation = {}; ///< of the ruler that its pieces were worked out on; zero for none
     std::vector<std::size_t> on_sheet = {}; ///< of each piece, its place among those of the sheet
 };
 
@@ -61,7 +62,7 @@ cloth_for(const sheet<Unit>& s, const std::string& material, const bolt<std::typ
             std::vector<sheet_reason>{{"no piece is of " + detail::named(material),
                                        {.kind = fault::missing, .what = "a piece of " + detail::excerpt(material)}}});
     const turncloth::lay<Unit> lay = lay_out<Unit>(pieces, cloth, options.effort);
-    return {material, cloth, pieces, lay, amount_to_buy(lay.length, rules), on_sheet};
+    return {material, cloth, pieces, lay, amount_to_buy(lay.length, rules), s.graduation, on_sheet};
 }
 
 template <length_unit Unit>

@@ -17,6 +17,7 @@
 #include <turncloth/sheet/detail/edges.hpp>
 #include <turncloth/sheet/project.hpp>
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <utility>
@@ -30,6 +31,8 @@ struct sheet_reason {
     refusal facts;
     std::string piece = {};                 ///< its name; empty where no one piece is meant
     std::optional<edge> measured_from = {}; ///< that the line or place is measured from
+
+    friend bool operator==(const sheet_reason&, const sheet_reason&) = default;
 };
 
 /// A project that cannot be made as designed, with every reason found. Its facts are those of the first.
@@ -72,6 +75,8 @@ struct sheet_line {
     bool of_finish = false;                                ///< it belongs to the finish of that edge
     std::vector<short_mark<Unit>> only = {};               ///< where it is drawn, if not from one end to the other
     std::optional<length<Unit>> brought_to = std::nullopt; ///< of a fold: its placement, from the same cut edge
+
+    friend bool operator==(const sheet_line&, const sheet_line&) = default;
 };
 
 /// Eyelets of one size along a piece, from its cut edges.
@@ -80,6 +85,8 @@ struct sheet_eyelets {
     eyelet<Unit> size;
     figure<Unit> from_top;
     std::vector<length<Unit>> from_left;
+
+    friend bool operator==(const sheet_eyelets&, const sheet_eyelets&) = default;
 };
 
 template <length_unit Unit>
@@ -90,8 +97,11 @@ struct sheet_piece {
     finished_size<Unit> finished;             ///< when its pleats are laid and its corners sewn
     std::vector<sheet_line<Unit>> lines = {}; ///< in the order of work: long edges before short, folds before stitching
     std::vector<sheet_eyelets<Unit>> eyelets = {};
-    length<Unit> corner = {}; ///< the square to cut out of each corner; zero for none
-    length<Unit> depth = {};  ///< of the box that two such pieces make, where corners are cut out
+    length<Unit> corner = {};     ///< the square to cut out of each corner; zero for none
+    length<Unit> depth = {};      ///< of the box that two such pieces make, where corners are cut out
+    length<Unit> graduation = {}; ///< of the ruler that it was worked out on; zero for none
+
+    friend bool operator==(const sheet_piece&, const sheet_piece&) = default;
 };
 
 /// The marks at which a longer piece meets a shorter one, from the finished edge of both.
@@ -99,6 +109,8 @@ template <length_unit Unit>
 struct sheet_meeting {
     meeting<Unit> made_from;
     even_mapping<Unit> marks;
+
+    friend bool operator==(const sheet_meeting&, const sheet_meeting&) = default;
 };
 
 /// Rows that go through more layers than a machine is taken to sew.
@@ -111,6 +123,18 @@ struct bulk_warning {
     std::optional<length<Unit>> mitre_leg = {}; ///< a mitre's crease would meet both cut edges so far from the corner
 
     std::string what() const;
+
+    friend bool operator==(const bulk_warning&, const bulk_warning&) = default;
+};
+
+/// The design that the steps come from. Sheets are compared by their steps, not by it.
+template <length_unit Unit>
+struct kept_design {
+    std::shared_ptr<const making<Unit>> kept = {};
+
+    explicit operator bool() const { return kept != nullptr; }
+    const making<Unit>& operator*() const { return *kept; }
+    friend bool operator==(const kept_design&, const kept_design&) { return true; }
 };
 
 template <length_unit Unit>
@@ -127,6 +151,9 @@ struct sheet {
     words kept;                           ///< the names that figures and finishes bear
     length<Unit> graduation = {};         ///< of the ruler that it was worked out on (on_ruler.hpp); zero: it is exact
     std::optional<finished_size<Unit>> asked = {}; ///< where that ruler changed the finished size
+    kept_design<Unit> design = {};                 ///< of a project that says how it is made
+
+    friend bool operator==(const sheet&, const sheet&) = default;
 };
 
 } // namespace turncloth

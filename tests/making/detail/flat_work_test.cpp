@@ -1,6 +1,7 @@
 // Flat work: states derived by hand, and random projects against grains of cloth moved one by one.
 #include "making/detail/random_work.hpp"
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 using namespace turncloth::detail::flat_work;
 

@@ -5,7 +5,8 @@
 #include <turncloth/marks/row.hpp>
 #include <turncloth/marks/spacing.hpp>
 #include <turncloth/measure/read.hpp>
-#include <turncloth/testing/doctest.hpp>
+
+#include <doctest/doctest.h>
 
 #include <algorithm>
 #include <array>

@@ -3,10 +3,12 @@
 //   in_mm(length)                     as a double, of what is exact and of what is drafted
 //   edge_sentences(panel, ruler)      what is done to the edges of a panel
 //   rounded_note(ruler)               "rounded to 1/16 in, each from the exact length."
+//   figures_note(ruler, graduation)   the same; or, of what was worked out on that ruler, as its sheet says it
 #ifndef TURNCLOTH_DRAW_DETAIL_WORDS_HPP
 #define TURNCLOTH_DRAW_DETAIL_WORDS_HPP
 
 #include <turncloth/page/drawing.hpp>
+#include <turncloth/sheet/detail/its_ruler.hpp>
 #include <turncloth/sheet/text.hpp>
 
 #include <string>
@@ -26,6 +28,14 @@ double in_mm(boost::units::quantity<Unit, Number> l) {
 
 inline std::string rounded_note(const ruler& by) {
     return sentence({"rounded to ", graduation_text(by), ", each from the exact length."});
+}
+
+template <length_unit Unit>
+std::string figures_note(const ruler& by, length<Unit> graduation) {
+    if (!shows_its_ruler(graduation, by))
+        return rounded_note(by);
+    return sentence({"worked out on a ruler of ", to_text(graduation), ", so that what is printed of pieces adds up",
+                     by.shows == units_shown::both ? sentence({". ", converted_note<Unit>(by)}) : "."});
 }
 
 /// Those that are finished alike share a sentence.

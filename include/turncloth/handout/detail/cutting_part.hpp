@@ -8,7 +8,7 @@
 #include <turncloth/cloth/cutting_out.hpp>
 #include <turncloth/draw/lay.hpp>
 #include <turncloth/draw/piece.hpp>
-#include <turncloth/handout/detail/amounts.hpp>
+#include <turncloth/handout/detail/shared.hpp>
 #include <turncloth/page/document.hpp>
 #include <turncloth/sheet/purchases.hpp>
 
@@ -24,13 +24,6 @@ namespace turncloth::detail {
 using handout_row = std::vector<document::cell>;
 
 inline document::cell figure_cell(std::string text) { return {std::move(text), document::in_cell::figure}; }
-
-/// As wide as a page has room for beside its margins, and still read on a screen that a hand holds.
-inline drawing_options handout_drawing() {
-    return {.on = paper::custom(length_of<millimetre>(150), length_of<millimetre>(170)),
-            .for_screen = true,
-            .in_document = true};
-}
 
 template <length_unit Unit>
 class handout_cutting {
@@ -80,7 +73,7 @@ public:
         for (const sheet_cloth<Unit>& c : cloths_) {
             to.add(document::heading{"Cutting out the " + c.material, 3});
             to.add(document::drawing{page_of(c, by_, handout_drawing()), {}, "The lay of the " + c.material, false});
-            to.add(document::list{cutting_out(c.lay, c.pieces, c.bolt, by_)});
+            to.add(document::list{cutting_out(c.lay, lettered(c), c.bolt, by_)});
         }
     }
 
@@ -120,6 +113,12 @@ private:
         return all;
     }
 
+    static std::vector<cloth_piece<Unit>> lettered(const sheet_cloth<Unit>& c) {
+        std::vector<cloth_piece<Unit>> all = c.pieces;
+        for (std::size_t i = 0; i < all.size(); ++i)
+            all[i].name = letter_of(i < c.on_sheet.size() ? c.on_sheet[i] : i) + ": " + all[i].name;
+        return all;
+    }
     const sheet_cloth<Unit>* cloth_of(const std::string& material) const {
         for (const sheet_cloth<Unit>& c : cloths_)
             if (c.material == material)
@@ -146,7 +145,8 @@ private:
     std::string grain_of(std::size_t piece) const {
         if (const sheet_cloth<Unit>* c = cloth_of(sheet_.pieces[piece].made_from.material()))
             for (std::size_t k = 0; k < c->pieces.size(); ++k)
-                if (c->on_sheet[k] == piece && !c->bolt.one_way && c->pieces[k].grain == grain::may_turn)
+                if (k < c->on_sheet.size() && c->on_sheet[k] == piece && !c->bolt.one_way &&
+                    c->pieces[k].grain == grain::may_turn)
                     return "either way";
         return "along the height";
     }

@@ -1,11 +1,13 @@
 // The part of a handout about the making: tools, steps with their checks and cautions, and what is looked at at the end.
 //
 //   handout_sewing<U>(sheet, ruler)
-//     .add_tools(to)  .add_other_cautions(to)  .add_steps(to)  .add_inspection(to)  .add_cautions(to, work)
+//     .add_finished(to)  .add_tools(to)  .add_other_cautions(to)  .add_steps(to)  .add_inspection(to)  .add_cautions(to, work)
 #ifndef TURNCLOTH_HANDOUT_DETAIL_SEWING_PART_HPP
 #define TURNCLOTH_HANDOUT_DETAIL_SEWING_PART_HPP
 
-#include <turncloth/handout/detail/amounts.hpp>
+#include <turncloth/draw/finished.hpp>
+#include <turncloth/draw/step.hpp>
+#include <turncloth/handout/detail/shared.hpp>
 #include <turncloth/making/stitched.hpp>
 #include <turncloth/making/work_words.hpp>
 #include <turncloth/measure/irrational.hpp>
@@ -31,6 +33,14 @@ public:
             cared_for_.insert(g.care.begin(), g.care.end());
             for (const work_step<Unit>& step : g.steps)
                 look_at(step);
+        }
+    }
+
+    /// Front and back, where the sheet knows how it is made.
+    void add_finished(document& to) const {
+        for (page& p : pages_of_finished(sheet_, *words_.by, handout_drawing())) {
+            std::string caption = capital(p.title);
+            to.add(document::drawing{std::move(p), {}, std::move(caption), false});
         }
     }
 
@@ -69,18 +79,25 @@ public:
     void add_steps(document& to) const {
         for (const std::string& sentence : preface_of(sheet_.steps, words_))
             to.add(document::paragraph{sentence});
+        const std::vector<step_page> pictures =
+            pages_of_steps(sheet_, {.sentences = false}, *words_.by, handout_drawing());
+        auto shown = pictures.begin();
         document::steps all;
         std::map<caution::work, std::size_t> said_at;
         for (const work_group<Unit>& g : sheet_.steps.groups) {
             document::step step;
-            for (document::caution& box : cautions_of(g, all.all.size() + 1, said_at))
+            const std::size_t number = all.all.size() + 1;
+            for (document::caution& box : cautions_of(g, number, said_at))
                 step.blocks.emplace_back(std::move(box));
             std::vector<std::string> sentences = sentences_of(sheet_.steps, g, words_);
             const std::string check = g.check ? sentences.back() : std::string();
             if (g.check)
                 sentences.pop_back();
-            for (const std::string& sentence : sentences)
-                step.blocks.emplace_back(document::paragraph{sentence});
+            for (std::size_t i = 0; i < sentences.size(); ++i) {
+                step.blocks.emplace_back(document::paragraph{sentences[i]});
+                for (; shown != pictures.end() && shown->group == number - 1 && shown->step == i; ++shown)
+                    step.blocks.emplace_back(document::drawing{shown->page, {}, capital(shown->page.title), false});
+            }
             if (g.check)
                 step.blocks.emplace_back(document::ticks{{check}});
             all.all.push_back(std::move(step));
@@ -100,7 +117,7 @@ public:
         const finished_size<Unit>& size = sheet_.finished;
         ask("Finished width", text(size.width()));
         ask("Finished height", text(size.height()));
-        ask("One diagonal", unbroken(diagonal_of(size)));
+        ask("One diagonal", diagonal_of(size));
         ask("The other diagonal", "the same");
         if (const std::int64_t rows = rows_sewn(); rows > 0)
             ask("Rows of stitching", std::to_string(rows));
@@ -133,6 +150,11 @@ public:
     }
 
 private:
+    static std::string capital(std::string words) {
+        if (!words.empty() && words[0] >= 'a' && words[0] <= 'z')
+            words[0] = static_cast<char>(words[0] - 'a' + 'A');
+        return words;
+    }
     std::string text(length<Unit> l) const { return unbroken(to_text(l, *words_.by)); }
 
     void look_at(const work_step<Unit>& step) {
@@ -165,15 +187,11 @@ private:
             rows += r.count;
         return rows;
     }
-    /// Of the size as the ruler shows it, in each unit for itself.
+    /// Found to a hundredth of a graduation, and then written as every length is.
     std::string diagonal_of(const finished_size<Unit>& size) const {
-        const auto on = [&](auto step) {
-            using shown = typename decltype(step)::unit_type;
-            const auto side = [&](length<Unit> l) { return nearest_to(as<shown>(l), step, words_.by->halfway); };
-            return to_text(diagonal(side(size.width()), side(size.height()), step, rounding::nearest));
-        };
-        return as_shown(
-            *words_.by, [&] { return on(words_.by->inches); }, [&] { return on(words_.by->centimetres); });
+        const length<Unit> step =
+            (metric_unit<Unit> ? as<Unit>(words_.by->centimetres) : as<Unit>(words_.by->inches)) / fraction(100);
+        return text(diagonal(nearest_to(size.width(), step), nearest_to(size.height(), step), step, rounding::nearest));
     }
 
     std::vector<std::string> sentences_at(caution::work at) const {

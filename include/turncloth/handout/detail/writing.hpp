@@ -63,6 +63,7 @@ private:
         say("Read it through to the end before you begin. Tick each line as it is done.");
         if (sheet_.asked)
             say("This size is the nearest on the ruler to the " + to_text(*sheet_.asked) + " that was asked for.");
+        sewing_.add_finished(made_);
         document::caution look{"Check before you cut", sheet_.warnings};
         for (const bulk_warning<Unit>& w : sheet_.bulk)
             look.sentences.push_back(w.what());

@@ -27,7 +27,7 @@ struct told_place {
     told_distances across{}, along{}, meets{}, meets_along{};
     cut_part end_to_end{};
     bool all_round = false, corner = false;
-    std::string turned{}, sewn{};
+    std::string turned{}, goes_round{}, lies_flat{}, sewn{};
     std::size_t least = 0, most = 0;
 };
 

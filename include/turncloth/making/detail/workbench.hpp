@@ -203,10 +203,20 @@ public:
         const spot there = on->how(s.at);
         std::vector<std::size_t> met;
         for (const ply& p : stack_of(s.part).plies)
-            if (inside(p, there) && !in_hole(p, there))
+            if (covers(p, there))
                 met.push_back(p.part);
         return met;
     }
+
+    /// On the table: what lies beyond it is turned. Nothing where it runs inside no cloth.
+    std::optional<half_plane> line_of_crease(std::size_t i) const {
+        const flat_crease& c = design_->creases[i];
+        const ply* on = ply_of_crease(stacks_[in_[c.part]], c);
+        return on == nullptr ? std::nullopt : std::optional(carried(c.stays, on->how));
+    }
+
+    /// Whether its cloth is there: inside or on the edge of a ply, and not in what is cut away.
+    bool covers(const ply& p, const spot& at) const { return inside(p, at) && !in_hole(p, at); }
 
     /// A part and everything that lies on it, and on that.
     std::vector<char> moving_with(std::size_t part) const {

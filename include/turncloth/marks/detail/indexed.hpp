@@ -73,6 +73,8 @@ public:
     constexpr Element front() const { return self()[0]; }
     constexpr Element back() const { return self()[self().size() - 1]; }
 
+    friend constexpr bool operator==(const indexed&, const indexed&) = default;
+
 private:
     constexpr const Range& self() const { return static_cast<const Range&>(*this); }
 };

@@ -45,9 +45,10 @@ template <class Unit>
 inline constexpr fraction inches_in = unit_facts<Unit>::inches;
 
 // Within one first letter the longer spellings come first, so that the first match is the longest.
-inline constexpr std::array<unit_spelling, 32> unit_spellings = {{
+inline constexpr std::array<unit_spelling, 34> unit_spellings = {{
     {"inches", 1},
     {"inch", 1},
+    {"ins", 1},
     {"in", 1},
     {"\"", 1},
     {"''", 1},
@@ -72,6 +73,7 @@ inline constexpr std::array<unit_spelling, 32> unit_spellings = {{
     {"centimetre", inches_in<centimetre>},
     {"centimeters", inches_in<centimetre>},
     {"centimeter", inches_in<centimetre>},
+    {"cms", inches_in<centimetre>},
     {"cm", inches_in<centimetre>},
     {"metres", inches_in<metre>},
     {"metre", inches_in<metre>},

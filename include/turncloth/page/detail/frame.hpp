@@ -150,6 +150,8 @@ public:
           width_(width),
           height_(height) {
         if (options.in_document) {
+            constexpr double margin = 3; // there is more around it
+            picture = {margin, margin, width - 2 * margin, height - 2 * margin};
             take_legend_and_numbers();
             return;
         }
@@ -269,6 +271,7 @@ private:
     void take_legend_and_numbers() {
         legend_columns_ = std::max<std::size_t>(1, static_cast<std::size_t>(picture.width / legend_width));
         const std::size_t rows = (words_.legend.size() + legend_columns_ - 1) / legend_columns_;
+        legend_column_ = picture.width / static_cast<double>(legend_columns_);
         legend_ = lowest(picture, 5 * static_cast<double>(rows) + page_gap);
         if (!words_.lists.empty())
             take_list(words_.lists.back());
@@ -297,9 +300,9 @@ private:
         for (std::size_t i = 0; i < words_.legend.size(); ++i) {
             const kind_of_line& l = words_.legend[i];
             y += i % legend_columns_ == 0 ? 5 : 0;
-            x = legend_.x + static_cast<double>(i % legend_columns_) * legend_width;
+            x = legend_.x + static_cast<double>(i % legend_columns_) * legend_column_;
             on.draw(l.with.meaning("legend"), {{x, y - 1}, {x + 11, y - 1}});
-            on.write({x + 13, y}, by.shortened(l.words, small_size, legend_width - 13), small_size);
+            on.write({x + 13, y}, by.shortened(l.words, small_size, legend_column_ - 13), small_size);
         }
     }
 
@@ -347,6 +350,7 @@ private:
     const drawing_options* options_;
     double width_, height_;
     std::size_t legend_columns_ = 1;
+    double legend_column_ = legend_width;
     text_block print_, sentences_, heading_, facts_;
     page_area print_area_{}, legend_{}, sentences_area_{}, bars_{}, title_{};
     std::vector<std::pair<list_in_columns, page_area>> lists_;

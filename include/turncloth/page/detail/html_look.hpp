@@ -75,6 +75,10 @@ figure svg {
   display: block; max-width: 100%; height: auto; background: #fff; border: 1px solid var(--rule); border-radius: 3px;
 }
 figcaption { color: var(--quiet); font-style: italic; font-size: 0.94rem; margin-top: 0.3em; }
+.row, .pair { display: flex; flex-wrap: wrap; gap: 0 1.2em; align-items: flex-start; }
+.row figure { flex: 1 1 17rem; max-width: 100%; min-width: 0; margin: 0.8em 0; }
+.pair p { flex: 1 1 14rem; }
+.pair figure { flex: 1 1 17rem; max-width: 24rem; min-width: 0; margin: 0.4em 0 0.8em; }
 .true-to-size { overflow-x: auto; }
 .true-to-size svg { max-width: none; }
 @media (max-width: 30rem) {
@@ -92,12 +96,19 @@ figcaption { color: var(--quiet); font-style: italic; font-size: 0.94rem; margin
   main { max-width: none; padding: 0; }
   p, li { orphans: 3; widows: 3; }
   h1, h2, h3, h4, h5, h6, caption, thead { break-after: avoid; }
-  h3 + p { break-after: avoid; }
-  figure, tr, .caution, .ticks li, .blanks li { break-inside: avoid; }
-  .caution { break-after: avoid; }
+  h2 + p, h3 + p { break-after: avoid; }
+  figure, .row, .pair, tr, .caution p, .ticks li, .blanks li { break-inside: avoid; }
+  .caution { box-decoration-break: clone; -webkit-box-decoration-break: clone; }
+  .steps .caution, .reminder { break-after: avoid; }
+  .steps .ticks { break-before: avoid; }
   .table { overflow: visible; }
   thead { display: table-header-group; }
-  figure svg { border: 0; max-height: 200mm; max-width: 128mm; }
+  figure svg { border: 0; max-height: 150mm; max-width: 118mm; }
+  .row, .pair { flex-wrap: nowrap; }
+  .row figure { flex: 1 1 50%; }
+  .pair p { flex: 1 1 45%; }
+  .pair figure { flex: 0 0 82mm; }
+  .row svg, .pair svg { max-width: 100%; max-height: 105mm; }
   .true-to-size svg { max-height: none; max-width: none; }
   .steps > li::before { background: none; color: var(--ink); border: 1.2px solid var(--ink); line-height: 1.75em; }
 }

@@ -26,7 +26,8 @@ struct margin_label {
     double at;    ///< along the margin, in mm of what is drawn
     double start; ///< where across it the line ends that it points to
     std::string figure, from, what;
-    bool of_end = false; ///< it says where a line ends that runs the other way
+    bool of_end = false;       ///< it says where a line ends that runs the other way
+    bool from_cut_edge = true; ///< not from one that is folded
     std::string distance() const { return sentence({figure, " from ", from}); }
 };
 
@@ -79,7 +80,8 @@ public:
             entries.push_back(sentence({number_of(i), all[i].distance(), ", ", all[i].what}));
         for (std::size_t k = 0; !many && k < kinds.size(); ++k) {
             entries.push_back(all[kinds[k]].what + ',');
-            entries.push_back(sentence({"from the cut ", all[kinds[k]].from, " edge:"}));
+            entries.push_back(sentence(
+                {all[kinds[k]].from_cut_edge ? "from the cut " : "from the folded ", all[kinds[k]].from, " edge:"}));
             for (std::size_t i = kinds[k]; i < all.size(); ++i)
                 if (kind(i) == kind(kinds[k]))
                     entries.push_back(number_of(i) + all[i].figure);

@@ -57,6 +57,7 @@ private:
             if (const sheet_piece<Unit>* piece = draft_.find(design_.parts()[i].name))
                 give_turn_of_cloth(plan.groups, i, piece->made_from.shape());
         draft_.made().steps = std::move(plan);
+        draft_.made().design.kept = draft_.from().way().design;
     }
 
     void check(const part<Unit>& p) {

@@ -61,6 +61,8 @@ json json_of(const work_place<Unit>& p, const std::vector<work_part>& parts) {
         j["end_to_end_of"] = json_of(p.end_to_end, parts);
     if (p.turned.value() > 0)
         j["turned"] = to_json(p.turned);
+    if (p.goes_round.value() > 0)
+        j["goes_round"] = to_json(p.goes_round);
     if (p.sewn.value() > 0)
         j["sewn"] = to_json(p.sewn);
     if (p.most > 0)

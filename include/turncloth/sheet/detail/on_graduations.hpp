@@ -91,6 +91,7 @@ private:
             for (const seen_distances<Unit>* seen : {&p.across, &p.along, &p.meets, &p.meets_along})
                 all(*seen, "a distance in a step");
             one(p.turned, "what is turned in a step");
+            one(p.goes_round, "what goes round an edge in a step");
             one(p.sewn, "a row in a step");
         }
         for (const seen_distances<Unit>* seen : {&s.left_open, &s.marks_on_piece, &s.marks_on_other})

@@ -5,6 +5,7 @@
 #include <turncloth/making/work_words.hpp>
 #include <turncloth/measure/printable.hpp>
 #include <turncloth/sheet/bulk.hpp>
+#include <turncloth/sheet/detail/its_ruler.hpp>
 #include <turncloth/sheet/detail/kinds.hpp>
 
 #include <cstddef>
@@ -62,28 +63,13 @@ private:
             line(0, {"finishes ", sheet_.finished, ", for ", to_text(*sheet_.asked), " asked"});
         else
             line(0, {"finishes ", sheet_.finished});
-        if (!is_its_ruler())
+        if (!shows_its_ruler(sheet_.graduation, by_))
             return line(0, {"Figures are rounded to ", graduation_text(by_),
                             ", each from the exact length; workings are exact."});
         line(0, {"Pieces and steps are worked out on a ruler of ", to_text(sheet_.graduation),
                  ", so that what is printed of them adds up; other amounts are rounded to it."});
-        if (by_.shows != units_shown::both)
-            return;
-        if constexpr (metric_unit<Unit>)
-            line_on_converted("Inches", to_text(by_.inches));
-        else
-            line_on_converted("Centimetres", to_text(by_.centimetres));
-    }
-    void line_on_converted(const char* what, const std::string& graduation) {
-        line(0, {what, " beside them are converted from these, each rounded to ", graduation, "."});
-    }
-    /// Whether it shows what the sheet was worked out on.
-    bool is_its_ruler() const {
-        const bool metric = metric_unit<Unit>;
-        const units_shown other = metric ? units_shown::inches : units_shown::centimetres;
-        return sheet_.graduation.value() > 0 && by_.shows != other &&
-               (metric ? as<centimetre>(sheet_.graduation) == by_.centimetres
-                       : as<inch>(sheet_.graduation) == by_.inches);
+        if (by_.shows == units_shown::both)
+            line(0, {converted_note<Unit>(by_)});
     }
 
     void list(const char* name, const std::vector<std::string>& sentences) {

@@ -1,15 +1,17 @@
-// Amounts as a maker buys, ticks off and adds them.
+// What the parts of a handout share: how its drawings are made, and amounts as a maker buys, ticks off and adds them.
 //
+//   handout_drawing()                     the options of every drawing in it
 //   sold_text(length, how, ruler)         "1 1/8 yd (1.1 m)": each edition rounded up for its own shop
 //   cloth_text(purchase, ruler)           the same of cloth
 //   size_in_both(size, ruler)             the finished size in both units, first in the one that is asked for
 //   closing_sum(places, whole)           "3 + 4 1/2 + 3 = 10 1/2 in": what lies between lines, as the whole
-#ifndef TURNCLOTH_HANDOUT_DETAIL_AMOUNTS_HPP
-#define TURNCLOTH_HANDOUT_DETAIL_AMOUNTS_HPP
+#ifndef TURNCLOTH_HANDOUT_DETAIL_SHARED_HPP
+#define TURNCLOTH_HANDOUT_DETAIL_SHARED_HPP
 
 #include <turncloth/cloth/purchase.hpp>
 #include <turncloth/measure/rounding.hpp>
 #include <turncloth/measure/write.hpp>
+#include <turncloth/page/paper.hpp>
 #include <turncloth/panel/size.hpp>
 #include <turncloth/sheet/sheet.hpp>
 
@@ -18,6 +20,13 @@
 #include <vector>
 
 namespace turncloth::detail {
+
+/// As wide as a page has room for beside its margins, and still read on a screen that a hand holds.
+inline drawing_options handout_drawing() {
+    return {.on = paper::custom(length_of<millimetre>(150), length_of<millimetre>(170)),
+            .for_screen = true,
+            .in_document = true};
+}
 
 /// Yards where it is a yard or more in eighths of them, as it is then sold.
 inline std::string in_yards(length<inch> l, const ruler& by) {

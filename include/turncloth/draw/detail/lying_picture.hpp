@@ -1,0 +1,322 @@
+// The work as it lies, drawn: edges, slits, rows and wrong sides in sight, and what is written among them.
+//
+//   draw_lying(picture, plies, seen, view, is_new)       edges, slits and rows in sight
+//   parts_in_sight(lying, view)                          where the names of parts may stand
+//   lying_notes                                          what is placed once the picture has its scale
+//   page_of_lying(picture, notes, seen, ruler, options)
+//
+// Names stand in what they name where they have room, or else are led to it. Hatching goes round all words.
+#ifndef TURNCLOTH_DRAW_DETAIL_LYING_PICTURE_HPP
+#define TURNCLOTH_DRAW_DETAIL_LYING_PICTURE_HPP
+
+#include <turncloth/draw/detail/plies_seen.hpp>
+
+#include <algorithm>
+#include <cstddef>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace turncloth::detail {
+
+// The only heavy line is the row that is sewn at that step.
+inline constexpr kind_of_line cut_side_line = {{"edge", 0.25}, "cut edge"},
+                              folded_side_line = {{"folded", 0.45}, "folded edge"},
+                              earlier_row_line = {{"sewn", 0.2, {1, 0.8}}, "stitching"},
+                              new_row_line = {{"new", 0.9, {2.4, 0.9}}, "sewn now"},
+                              cut_open_line = {{"slit", 0.5, {0.7, 0.7}}, "slit"},
+                              lay_before_line = {{"before", 0.2, {2.4, 1.2}}, "where it lay before"},
+                              mouth_line = {{"mouth", 0.7, {0.2, 1.4}}, "opening"},
+                              wrong_side_line = {{"wrong", 0.15, {}, 0.4}, "wrong side in sight"},
+                              from_here_line = {{"datum", 0.45}, "measured from this edge"},
+                              spot_line = {{"spot", 0.35}, "set now"},
+                              fastening_line = {{"spot", 0.35}, "eyelet or tie"};
+
+/// What is in sight of a part, as upright rectangles, the largest first.
+struct name_in_sight {
+    std::string words;
+    std::vector<page_area> where;
+    bool led = false; ///< from outside, where it finds no room within
+};
+/// Of an edge, with the way out over it.
+struct edge_in_sight {
+    page_segment at;
+    page_point out;
+    std::string words{}; ///< beyond it; none where it is only ticked
+};
+
+struct lying_notes {
+    std::vector<name_in_sight> names{};
+    std::vector<edge_in_sight> datums{}, edges{};
+    std::vector<page_point> spots{};
+};
+
+/// Writes them on a page on which the picture has its place.
+class notes_on_page {
+public:
+    notes_on_page(page& on, const picture_place& at, const lying_notes& notes)
+        : on_(on), at_(at), notes_(notes), room_(with_spots(on, at, notes), at.by) {}
+
+    void write() {
+        for (const edge_in_sight& e : notes_.datums)
+            tick(e);
+        for (const name_in_sight& n : notes_.names)
+            if (!write_within(n) && n.led)
+                lead_to(n);
+        for (const edge_in_sight& e : notes_.edges)
+            write_beyond(e);
+    }
+    /// Below all else, and clear of words.
+    void hatch(const plies_seen& seen) {
+        std::vector<page_stroke> all;
+        for (const page_segment& s : seen.hatching(1.9 * at_.to.scale)) {
+            const page_segment line = at_.to(s);
+            straight_lines::spans taken;
+            for (const page_words& w : on_.words)
+                if (const auto in = span_inside(line, grown(covered_by(w, at_.by), 0.6)); in.first < in.second)
+                    taken.push_back(in);
+            const page_point way{line.to.x - line.from.x, line.to.y - line.from.y};
+            for (const auto& [from, to] :
+                 straight_lines::left_of({{0.0, 1.0}}, straight_lines::joined_up(std::move(taken))))
+                all.push_back({wrong_side_line.with, {moved(line.from, way, from), moved(line.from, way, to)}});
+        }
+        on_.strokes.insert(on_.strokes.begin(), all.begin(), all.end());
+    }
+
+private:
+    static constexpr double fractions[] = {0.5, 0.3, 0.7, 0.15, 0.85, 0.4, 0.6, 0.05, 0.95, 0.22, 0.78};
+
+    /// A cross and a ring of one size on every page.
+    static const page& with_spots(page& on, const picture_place& at, const lying_notes& notes) {
+        for (const page_point& s : notes.spots) {
+            const page_point p = at.to(s);
+            on.draw(spot_line.with, {{p.x - 1.6, p.y}, {p.x + 1.6, p.y}});
+            on.draw(spot_line.with, {{p.x, p.y - 1.6}, {p.x, p.y + 1.6}});
+            std::vector<page_point> ring;
+            for (const auto& [x, y] : {page_point{1, 0}, {0.92, 0.38}, {0.71, 0.71}, {0.38, 0.92}})
+                ring.push_back({p.x + x, p.y + y});
+            for (std::size_t i = 0; i < 12; ++i) // each a quarter turn after the fourth before it
+                ring.push_back({p.x - (ring[i].y - p.y), p.y + (ring[i].x - p.x)});
+            on.draw_closed(spot_line.with, ring);
+        }
+        return on;
+    }
+
+    page_point along(const edge_in_sight& e, double part, double beyond) const {
+        const page_segment s = at_.to(e.at);
+        return {s.from.x + part * (s.to.x - s.from.x) + beyond * e.out.x,
+                s.from.y + part * (s.to.y - s.from.y) + beyond * e.out.y};
+    }
+    /// Three oblique strokes out of the edge.
+    void tick(const edge_in_sight& e) {
+        const bool level = e.out.x == 0;
+        for (const double part : fractions) {
+            const page_point middle = along(e, part, 0.9);
+            const page_area there = centred(middle, level ? 5.4 : 1.5, level ? 1.5 : 5.4);
+            if (!room_.is_free(there))
+                continue;
+            for (const double off : {-1.8, 0.0, 1.8}) {
+                const page_point foot = along(e, part, 0);
+                const page_segment s =
+                    level ? page_segment{{foot.x + off, foot.y}, {foot.x + off + 0.9, foot.y + 1.6 * e.out.y}}
+                          : page_segment{{foot.x, foot.y + off}, {foot.x + 1.6 * e.out.x, foot.y + off + 0.9}};
+                on_.draw(from_here_line.with, {s.from, s.to});
+            }
+            return room_.take(there);
+        }
+    }
+
+    bool write_within(const name_in_sight& n) {
+        const double long_ = at_.by.width(n.words, small_size);
+        std::size_t tried = 0;
+        for (const page_area& a : n.where) {
+            const page_area within = grown(at_.to(a), -0.7);
+            if (++tried > 8)
+                break;
+            for (const std::size_t lines : {std::size_t{1}, std::size_t{2}}) {
+                const std::vector<std::string> set =
+                    lines == 1 ? std::vector{n.words} : at_.by.wrapped(n.words, small_size, long_ * 0.7, 2);
+                if (set.size() == lines && (stand(set, within, false) || (lines == 1 && stand(set, within, true))))
+                    return true;
+            }
+        }
+        return false;
+    }
+    bool stand(const std::vector<std::string>& lines, const page_area& within, bool upright) {
+        const double wide = at_.by.widest(lines, small_size),
+                     high = static_cast<double>(lines.size()) * small_line_height;
+        const double w = upright ? high : wide, h = upright ? wide : high;
+        if (w > within.width || h > within.height)
+            return false;
+        for (const double down : fractions)
+            for (const double across : fractions) {
+                const page_area there{within.x + across * (within.width - w), within.y + down * (within.height - h), w,
+                                      h};
+                if (!room_.is_free(there))
+                    continue;
+                set(lines, there, upright);
+                return true;
+            }
+        return false;
+    }
+    void set(const std::vector<std::string>& lines, const page_area& there, bool upright) {
+        room_.take(there);
+        for (std::size_t i = 0; i < lines.size(); ++i) {
+            const double base = (static_cast<double>(i) + 0.8) * small_line_height;
+            on_.write(upright ? page_point{there.x + base, there.middle().y}
+                              : page_point{there.middle().x, there.y + base},
+                      lines[i], small_size, set_from::middle)
+                .turned = upright ? 90 : 0;
+        }
+    }
+    void lead_to(const name_in_sight& n) {
+        const page_area size{0, 0, at_.by.width(n.words, small_size) + 0.4, small_line_height};
+        const page_area keep = grown(at_.drawn, 1);
+        for (const page_area& a : n.where) {
+            const auto led = led_from(at_.to(a).middle(), at_.zone, size, room_,
+                                      [&](const page_area& there) { return apart(there, keep); });
+            if (!led)
+                continue;
+            on_.draw(leader_pen, {led->leader.from, led->leader.to});
+            room_.take(led->leader);
+            return set({n.words}, led->where, false);
+        }
+    }
+    void write_beyond(const edge_in_sight& e) {
+        const bool level = e.out.x == 0;
+        const double long_ = at_.by.width(e.words, small_size);
+        const page_segment s = at_.to(e.at);
+        if (long_ + 1 > distance(s.from, s.to))
+            return;
+        for (const double part : fractions) {
+            const double inside = (long_ / 2 + 0.5) / distance(s.from, s.to);
+            const page_point middle = along(e, std::clamp(part, inside, 1 - inside), 0.6 + small_line_height / 2);
+            const page_area there =
+                centred(middle, level ? long_ : small_line_height, level ? small_line_height : long_);
+            if (room_.is_free(there))
+                return set({e.words}, there, !level);
+        }
+    }
+
+    page& on_;
+    const picture_place& at_;
+    const lying_notes& notes_;
+    free_room room_;
+};
+
+/// Of what lies on the table, in mm from the upper left of all that is drawn.
+template <length_unit Unit>
+table_view view_of(const plies_lying<Unit>& lies, bool from_above, const plies_lying<Unit>& with = {}) {
+    table_view v{.across = to_double(lies.across), .down = to_double(lies.down), .from_above = from_above};
+    bool first = true;
+    for (const auto* stack : {&lies, &with})
+        for (const ply_lying<Unit>& p : stack->plies)
+            for (const table_point<Unit>& c : p.corners) {
+                const double x = in_mm(c.x), y = in_mm(c.y);
+                v.left = first ? x : std::min(v.left, x);
+                v.right = first ? x : std::max(v.right, x);
+                v.top = first ? y : std::min(v.top, y);
+                first = false;
+            }
+    return v;
+}
+
+/// Of all of it, as long as it is by itself.
+template <length_unit Unit>
+std::pair<length<Unit>, length<Unit>> size_of(const plies_lying<Unit>& lies) {
+    table_area<Unit> all;
+    bool first = true;
+    for (const ply_lying<Unit>& p : lies.plies)
+        for (const table_point<Unit>& c : p.corners) {
+            all = first ? table_area<Unit>{c.x, c.y, c.x, c.y}
+                        : table_area<Unit>{std::min(all.left, c.x), std::min(all.top, c.y), std::max(all.right, c.x),
+                                           std::max(all.bottom, c.y)};
+            first = false;
+        }
+    return {(all.right - all.left) * lies.across, (all.bottom - all.top) * lies.down};
+}
+
+/// Edges, slits and rows in sight; `is_new` tells of a thread whether it is sewn at this step.
+template <length_unit Unit, class IsNew>
+void draw_lying(picture& to, const plies_lying<Unit>& lies, const plies_seen& seen, const table_view& view,
+                const IsNew& is_new) {
+    for (const bool folded : {false, true})
+        for (const page_segment& s : seen.edges(folded))
+            to.draw(folded ? folded_side_line : cut_side_line, s);
+    for (const page_segment& s : seen.slits())
+        to.draw(cut_open_line, s);
+    straight_lines sewn, now;
+    for (const thread_lying<Unit>& t : lies.threads)
+        for (const page_segment& s : seen.visible(view(t.at), t.ply))
+            (is_new(t.what) ? now : sewn).add(s);
+    for (const page_segment& s : sewn.without(now))
+        to.draw(earlier_row_line, s);
+    for (const page_segment& s : now.without({}))
+        to.draw(new_row_line, s);
+    if (std::any_of(seen.nearest_first().begin(), seen.nearest_first().end(),
+                    [](const seen_ply& p) { return p.wrong_side; }))
+        to.explain(wrong_side_line);
+}
+
+/// On whichever side of the paper it is best seen; nothing is hatched where no `seen` is given.
+inline page page_of_lying(picture& drawn, const lying_notes& notes, const plies_seen* seen, const ruler& by,
+                          const drawing_options& options) {
+    drawn.ring = 5;
+    drawn.words.small_print.push_back("Figures are " + rounded_note(by));
+    require_drawable({drawn.width, drawn.height});
+    return best_page_of(drawn, options).draw([&](page& on, const picture_place& at) {
+        notes_on_page written(on, at, notes);
+        written.write();
+        if (seen != nullptr)
+            written.hatch(*seen);
+    });
+}
+
+/// Where each part is in sight: level rectangles of its patches, put together one above the other, the largest first.
+template <length_unit Unit>
+std::vector<std::pair<cut_part, std::vector<page_area>>> parts_in_sight(const lying<Unit>& lies,
+                                                                        const table_view& view) {
+    std::vector<std::pair<cut_part, std::vector<page_area>>> all;
+    for (const patch<Unit>& p : lies.patches) {
+        const cut_part of = (view.from_above ? p.above : p.below).of;
+        const page_area here =
+            view(table_area<Unit>{p.left, std::max(p.upper[0], p.upper[1]), p.right, std::min(p.lower[0], p.lower[1])});
+        if (here.height <= too_thin)
+            continue;
+        auto found = std::find_if(all.begin(), all.end(), [&](const auto& a) { return a.first == of; });
+        if (found == all.end())
+            found = all.insert(all.end(), {of, {}});
+        std::vector<page_area>& areas = found->second;
+        const auto above = std::find_if(areas.begin(), areas.end(), [&](const page_area& a) {
+            return std::abs(a.x - here.x) < too_thin && std::abs(a.width - here.width) < too_thin &&
+                   std::abs(a.bottom() - here.y) < too_thin;
+        });
+        if (above != areas.end())
+            above->height += here.height;
+        else
+            areas.push_back(here);
+    }
+    for (auto& [of, areas] : all) {
+        std::vector<page_area> joined;
+        for (const page_area& a : areas) {
+            const auto beside = std::find_if(joined.begin(), joined.end(), [&](const page_area& j) {
+                return std::abs(j.y - a.y) < too_thin && std::abs(j.height - a.height) < too_thin &&
+                       (std::abs(j.right() - a.x) < too_thin || std::abs(a.right() - j.x) < too_thin);
+            });
+            if (beside == joined.end()) {
+                joined.push_back(a);
+            } else {
+                beside->x = std::min(beside->x, a.x);
+                beside->width += a.width;
+            }
+        }
+        std::sort(joined.begin(), joined.end(),
+                  [](const page_area& a, const page_area& b) { return a.width * a.height > b.width * b.height; });
+        areas = std::move(joined);
+    }
+    return all;
+}
+
+} // namespace turncloth::detail
+
+#endif

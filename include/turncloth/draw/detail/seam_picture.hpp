@@ -1,0 +1,143 @@
+// A seam drawn on the pieces that it joins, each as it lies, side by side and right side up: the lines that meet are
+// heavy and have like letters, and what is left open is dotted.
+//
+//   seam_picture<U> seam(design, table, ruler);  seam.draw(of);      seam.drawn  seam.notes
+#ifndef TURNCLOTH_DRAW_DETAIL_SEAM_PICTURE_HPP
+#define TURNCLOTH_DRAW_DETAIL_SEAM_PICTURE_HPP
+
+#include <turncloth/draw/detail/lying_picture.hpp>
+
+#include <algorithm>
+#include <cmath>
+#include <cstddef>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace turncloth::detail {
+
+template <length_unit Unit>
+class seam_picture {
+public:
+    picture drawn{};
+    lying_notes notes{};
+
+    seam_picture(const making<Unit>& design, const table_work<Unit>& table, const ruler& by)
+        : design_(design), table_(table), by_(by) {}
+
+    void draw(const seam_of<Unit>& seam) {
+        for (const auto* side : {&seam.one, &seam.other})
+            for (const chalk_line<Unit>& l : *side)
+                take_stack(l.on);
+        put_side_by_side();
+        for (const placed_stack& s : stacks_)
+            draw_stack(s);
+        for (std::size_t k = 0; k < seam.one.size(); ++k)
+            for (const chalk_line<Unit>& l : {seam.one[k], seam.other[k]})
+                draw_line(l, k);
+        measure(seam.one[0]);
+    }
+
+private:
+    struct placed_stack {
+        cut_part of{};
+        plies_lying<Unit> lies{};
+        table_view view{};
+        page_area where{};
+    };
+
+    void take_stack(const cut_part& of) {
+        if (find(of) != nullptr)
+            return;
+        placed_stack s{of, table_.plies(of), {}, {}};
+        s.view = view_of(s.lies, table_.up(of) == face::right);
+        const auto [width, height] = size_of(s.lies);
+        s.where = {0, 0, in_mm(width), in_mm(height)};
+        stacks_.push_back(std::move(s));
+    }
+    const placed_stack* find(const cut_part& of) const {
+        const auto found = std::find_if(stacks_.begin(), stacks_.end(),
+                                        [&](const placed_stack& s) { return table_.in_one_stack(s.of, of); });
+        return found == stacks_.end() ? nullptr : &*found;
+    }
+
+    /// In rows, about as wide together as they are high.
+    void put_side_by_side() {
+        double all = 0, widest = 0, most = 0;
+        for (const placed_stack& s : stacks_) {
+            all += s.where.width * s.where.height;
+            widest = std::max(widest, s.where.width);
+            most = std::max({most, s.where.width, s.where.height});
+        }
+        const double gap = most / 12, room = std::max(widest, 1.2 * std::sqrt(all));
+        double x = 0, y = 0, high = 0;
+        for (placed_stack& s : stacks_) {
+            if (x > 0 && x + s.where.width > room)
+                x = 0, y += high + gap, high = 0;
+            s.where.x = x, s.where.y = y;
+            const double to_right = s.view.from_above ? -x : x;
+            s.view.left += to_right / s.view.across, s.view.right += to_right / s.view.across;
+            s.view.top -= y / s.view.down;
+            x += s.where.width + gap, high = std::max(high, s.where.height);
+            drawn.width = std::max(drawn.width, s.where.right());
+            drawn.height = std::max(drawn.height, s.where.bottom());
+        }
+    }
+
+    void draw_stack(const placed_stack& s) {
+        const plies_seen seen(s.lies.plies, s.view);
+        draw_lying(drawn, s.lies, seen, s.view, [](const operation&) { return false; });
+        for (auto& [of, where] : parts_in_sight(table_.in_sight(s.of), s.view))
+            notes.names.push_back({name_of(design_, of), std::move(where), true});
+    }
+
+    void draw_line(const chalk_line<Unit>& l, std::size_t k) {
+        const placed_stack& s = *find(l.on);
+        const page_segment line = s.view(*table_.line(l));
+        straight_lines all, open;
+        all.add(line);
+        for (const mouth<Unit>& m : design_.mouths())
+            for (const chalk_line<Unit>& at : m.at)
+                if (at.on == l.on && at.from == l.from && at.in == l.in)
+                    open.add(s.view(*table_.line(at)));
+        for (const page_segment& sewn : all.without(open)) {
+            drawn.draw(new_row_line, sewn);
+            notes.edges.push_back({sewn, inward(l, s), small_letter(k)});
+        }
+        for (const page_segment& left : open.without({}))
+            drawn.draw(mouth_line, left);
+    }
+    static std::string small_letter(std::size_t k) {
+        std::string letter = letter_of(k);
+        for (char& c : letter)
+            c = static_cast<char>(c - 'A' + 'a');
+        return letter;
+    }
+    page_point inward(const chalk_line<Unit>& l, const placed_stack& s) const {
+        edge side = table_.on_table(l.on, l.from);
+        if (is_level(side))
+            return {0, side == edge::top ? 1.0 : -1.0};
+        return {(side == edge::left) == s.view.from_above ? 1.0 : -1.0, 0};
+    }
+
+    /// How far in it is sewn, and the size of the piece that has the line.
+    void measure(const chalk_line<Unit>& l) {
+        const placed_stack& s = *find(l.on);
+        const page_segment line = s.view(*table_.line(l));
+        const page_point in = inward(l, s);
+        const page_area piece = s.view(table_.extent(l.on));
+        const double at = in.x == 0 ? line.from.y : line.from.x, off = in_mm(l.in.from_datum()) * (in.x + in.y);
+        const measured m{std::min(at, at - off), std::max(at, at - off), in.x == 0 ? piece.x : piece.bottom(),
+                         to_text(l.in.from_datum(), by_)};
+        (in.x == 0 ? drawn.beside : drawn.below).push_back(m);
+    }
+
+    const making<Unit>& design_;
+    const table_work<Unit>& table_;
+    const ruler by_;
+    std::vector<placed_stack> stacks_{};
+};
+
+} // namespace turncloth::detail
+
+#endif

@@ -1,0 +1,176 @@
+// The finished thing, front and back, as the last step leaves it.
+//
+//   pages_of_finished(design, steps, ruler, options)     two pages: as it lies, and turned over left to right
+//   pages_of_finished(sheet, ruler, options)             none for a sheet whose project does not say how it is made
+//
+//   for (const page& p : pages_of_finished(sheet_of(roll)))
+//       save(p.title + ".svg", to_svg(p));
+//
+// What is in sight is named, with its rows, slits and eyelets; mouths are dotted. What is sewn up in space is drawn as its
+// front and its back look, and its depth is told.
+#ifndef TURNCLOTH_DRAW_FINISHED_HPP
+#define TURNCLOTH_DRAW_FINISHED_HPP
+
+#include <turncloth/draw/detail/box_side.hpp>
+#include <turncloth/draw/detail/lying_picture.hpp>
+#include <turncloth/sheet/sheet.hpp>
+
+#include <algorithm>
+#include <cstddef>
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace turncloth {
+
+namespace detail {
+
+template <length_unit Unit>
+class finished_drawer {
+public:
+    finished_drawer(const making<Unit>& design, const std::vector<making_step>& steps, const ruler& by,
+                    const drawing_options& options)
+        : design_(design), by_(by), options_(options), table_(design) {
+        for (const making_step& s : steps)
+            table_.carry_out(s.what);
+    }
+
+    std::vector<page> draw() {
+        std::vector<page> made;
+        const std::vector<box_found<Unit>> boxes =
+            design_.seams().empty() ? std::vector<box_found<Unit>>() : boxed_of(design_).boxes;
+        for (const bool front : {true, false})
+            made.push_back(boxes.empty() ? draw_flat(front) : draw_box(boxes[0], front));
+        return made;
+    }
+
+private:
+    picture begin(bool front, std::pair<length<Unit>, length<Unit>> size) const {
+        picture p;
+        p.words.project = options_.project;
+        p.words.title = front ? "finished, front" : "finished, back";
+        p.words.facts_size = body_size;
+        p.words.facts = {"finished " + unbroken(size_text(size.first, size.second, by_))};
+        p.width = in_mm(size.first), p.height = in_mm(size.second);
+        p.below = {{0, p.width, p.height, to_text(size.first, by_)}};
+        p.beside = {{0, p.height, 0, to_text(size.second, by_)}};
+        return p;
+    }
+
+    page draw_flat(bool front) {
+        const cut_part of = largest();
+        const plies_lying<Unit> lies = table_.plies(of);
+        const table_view view = view_of(lies, front);
+        const plies_seen seen(lies.plies, view);
+        picture drawn = begin(front, size_of(lies));
+        drawn.words.facts.emplace_back(front ? "as it lies when it is done" : "turned over, left to right");
+        draw_lying(drawn, lies, seen, view, [](const operation&) { return false; });
+        lying_notes notes;
+        for (auto& [part, where] : parts_in_sight(table_.in_sight(of), view))
+            notes.names.push_back({name_there(lies, part), std::move(where), copies(lies, part) == 1});
+        draw_mouths(drawn, of, seen, view);
+        for (const thread_lying<Unit>& s : lies.spots)
+            if (!seen.visible(around(view(s.at.from)), s.ply).empty())
+                notes.spots.push_back(view(s.at.from));
+        if (!notes.spots.empty())
+            drawn.explain(fastening_line);
+        return page_of_lying(drawn, notes, &seen, by_, options_);
+    }
+
+    page draw_box(const box_found<Unit>& box, bool front) {
+        const box_side<Unit> side(box, front);
+        picture drawn = begin(front, side.size());
+        drawn.words.facts.push_back(sentence({"and ", to_text(side.depth(), by_), " deep"}));
+        lying_notes notes;
+        for (const box_face<Unit>& f : side.faces()) {
+            const page_area where = side.area_of(f);
+            drawn.draw(folded_side_line, where);
+            notes.names.push_back({name_of(design_, f.of), {where}, true});
+            for (const stitching<Unit>& r : design_.rows())
+                if (r.along.on == f.of)
+                    if (const auto at = line_on(side, f, r.along))
+                        drawn.draw(earlier_row_line, *at);
+        }
+        for (const mouth<Unit>& m : design_.mouths())
+            for (const chalk_line<Unit>& l : m.at)
+                for (const box_face<Unit>& f : side.faces())
+                    if (l.on == f.of)
+                        if (const auto at = line_on(side, f, l))
+                            drawn.draw(mouth_line, *at);
+        return page_of_lying(drawn, notes, nullptr, by_, options_);
+    }
+
+    std::optional<page_segment> line_on(const box_side<Unit>& side, const box_face<Unit>& f,
+                                        const chalk_line<Unit>& l) const {
+        const part<Unit>& p = design_.parts()[f.of.index];
+        return side.line_of(f, l, p.width, p.height);
+    }
+
+    /// Of the stacks that are left, the one that covers most.
+    cut_part largest() const {
+        cut_part best{0, 0};
+        double most = -1;
+        for (std::size_t i = 0; i < design_.parts().size(); ++i)
+            for (std::int64_t k = 0; k < design_.parts()[i].count; ++k) {
+                const auto size = size_of(table_.plies({i, k}));
+                const double area = in_mm(size.first) * in_mm(size.second);
+                if (area > most)
+                    most = area, best = {i, k};
+            }
+        return best;
+    }
+    static std::size_t copies(const plies_lying<Unit>& lies, const cut_part& part) {
+        std::vector<cut_part> all;
+        for (const ply_lying<Unit>& p : lies.plies)
+            if (p.of.index == part.index && std::find(all.begin(), all.end(), p.of) == all.end())
+                all.push_back(p.of);
+        return all.size();
+    }
+    std::string name_there(const plies_lying<Unit>& lies, const cut_part& part) const {
+        return copies(lies, part) > 1 ? name_of(design_, part) : design_.parts()[part.index].name;
+    }
+
+    /// A short line through a place, to ask whether it is covered.
+    static page_segment around(page_point p) { return {{p.x - 0.1, p.y}, {p.x + 0.1, p.y}}; }
+
+    void draw_mouths(picture& drawn, const cut_part& of, const plies_seen& seen, const table_view& view) const {
+        straight_lines all;
+        for (const mouth<Unit>& m : design_.mouths())
+            for (const chalk_line<Unit>& l : m.at)
+                if (const auto at = table_.in_one_stack(l.on, of) ? table_.line(l) : std::nullopt)
+                    for (const page_segment& s : seen.on_top(view(*at), table_.plies(of).plies, l.on))
+                        all.add(s);
+        for (const page_segment& s : all.without({}))
+            drawn.draw(mouth_line, s);
+    }
+
+    const making<Unit>& design_;
+    const ruler by_;
+    const drawing_options& options_;
+    table_work<Unit> table_;
+};
+
+} // namespace detail
+
+/// `steps` is what steps_of, or execute, gives. Throws as steps_of, and range_error as page_of.
+template <length_unit Unit>
+std::vector<page> pages_of_finished(const making<Unit>& design, const std::vector<making_step>& steps,
+                                    const ruler& by = {}, const drawing_options& options = {}) {
+    return detail::finished_drawer<Unit>(design, steps, by, options).draw();
+}
+
+template <length_unit Unit>
+std::vector<page> pages_of_finished(const sheet<Unit>& s, const ruler& by = {}, const drawing_options& options = {}) {
+    return s.design ? pages_of_finished(*s.design, steps_of(*s.design), by, options) : std::vector<page>();
+}
+
+TURNCLOTH_ONCE(std::vector<page> pages_of_finished(const making<inch>&, const std::vector<making_step>&, const ruler&,
+                                                   const drawing_options&));
+TURNCLOTH_ONCE(std::vector<page> pages_of_finished(const making<centimetre>&, const std::vector<making_step>&,
+                                                   const ruler&, const drawing_options&));
+
+} // namespace turncloth
+
+#endif
