@@ -6,7 +6,7 @@ set -eu
 cd "$(dirname "$0")/.."
 . cmake/packages.sh
 
-need_packages clang-14 libclang-rt-14-dev cmake ninja-build libboost-dev libgmp-dev nlohmann-json3-dev libpugixml-dev
+need_packages clang-14 libclang-rt-14-dev cmake ninja-build libboost-dev libgmp-dev doctest-dev nlohmann-json3-dev libpugixml-dev
 cmake -S tests/fuzz -B build/fuzz -G Ninja -DCMAKE_CXX_COMPILER=clang++-14
 target=${1:-all}
 times=${2:-1}
@@ -15,7 +15,7 @@ cmake --build build/fuzz --target "$target"
 inputs_of() {
     case $1 in
     reading) echo 40000 ;;
-    marks | finishes | notions | tables) echo 10000 ;;
+    marks | finishes | notions | tables | outlines | draftings) echo 10000 ;;
     lays | stock) echo 1500 ;; # each input is searched, more than once
     *) echo 4000 ;;
     esac

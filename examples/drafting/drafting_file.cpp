@@ -36,15 +36,18 @@ std::vector<field> fields_of(std::string_view text) {
         if (said.empty() || said.front() == '#')
             continue;
         const std::size_t colon = said.find(':');
-        if (colon == std::string_view::npos)
-            throw drafting_error(line, "expected a word, a colon and a value, as \"cut: 2\": it was \"" +
-                                           std::string(said.substr(0, 100)) + "\"");
+        if (colon == std::string_view::npos) {
+            const std::string why = allotment::why_unfit(said);
+            throw drafting_error(line, !why.empty() ? why
+                                                    : "expected a word, a colon and a value, as \"cut: 2\": it was \"" +
+                                                          std::string(said) + "\"");
+        }
         const field f{line, trimmed(said.substr(0, colon)), trimmed(said.substr(colon + 1))};
-        if (f.value.empty())
-            f.refuse("nothing follows the colon");
         for (const std::string_view part : {f.key, f.value})
             if (const std::string why = allotment::why_unfit(part); !why.empty())
                 throw drafting_error(line, why);
+        if (f.value.empty())
+            f.refuse("nothing follows the colon");
         all.push_back(f);
     }
     return all;

@@ -6,10 +6,11 @@
 
 #include "../command/asked.hpp"
 #include "../command/console.hpp"
+#include "checks.hpp"
 #include "part.hpp"
 #include "projects.hpp"
-#include "typed_size.hpp"
 #include <turncloth/measure/require.hpp>
+#include <turncloth/panel/typed_size.hpp>
 
 #include <CLI/CLI.hpp>
 
@@ -22,7 +23,7 @@
 namespace allotment {
 
 struct orders {
-    std::string project, size, thickness, table, out, cloth_width;
+    std::string project, project_file, size, thickness, table, out, cloth_width;
     ruler by;
     std::string paper;            ///< "a4", "letter", or empty for what is usual where such a size is typed
     std::int64_t most_layers = 0; ///< that the machine sews through; 0 where it is not said
@@ -81,10 +82,13 @@ inline parsed<orders> parse(int argc, char** argv) {
     auto* project = app.add_option("--project", o.project, "One of the projects below, or all of them")
                         ->check(refused_by(detail::read_project))
                         ->type_name("NAME");
+    auto* file = app.add_option("--project-file", o.project_file,
+                                "A project of your own, as a JSON file: the guide tells how one is written")
+                     ->type_name("FILE")
+                     ->excludes(project);
     auto* size = app.add_option("--size", o.size, "The finished size, as \"24 x 15 in\" or \"60 x 38 cm\"")
                      ->check(refused_by(read_size))
-                     ->type_name("SIZE")
-                     ->needs(project);
+                     ->type_name("SIZE");
     auto* thickness =
         app.add_option("--thickness", o.thickness, "Of the kneeling pad; without a unit, in that of its size")
             ->check(refused_by(check_thickness))
@@ -93,6 +97,7 @@ inline parsed<orders> parse(int argc, char** argv) {
     auto* table = app.add_option("--table", o.table, "A CSV file of many sizes")
                       ->type_name("FILE")
                       ->excludes(project)
+                      ->excludes(file)
                       ->excludes(size)
                       ->excludes(thickness);
     app.add_option("--part", share,
@@ -155,8 +160,10 @@ inline parsed<orders> parse(int argc, char** argv) {
 
     try {
         app.parse(argc, argv);
-        if (o.project.empty() && o.table.empty())
-            throw CLI::RequiredError("--project or --table");
+        if (!o.size.empty() && o.project.empty() && o.project_file.empty())
+            throw CLI::RequiresError("--size", "--project");
+        if (o.project.empty() && o.table.empty() && o.project_file.empty())
+            throw CLI::RequiredError("--project, --project-file or --table");
     } catch (const CLI::ParseError& e) {
         return {std::nullopt, say(app, e)};
     }

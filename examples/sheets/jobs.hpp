@@ -11,13 +11,16 @@
 #define TURNCLOTH_EXAMPLES_SHEETS_JOBS_HPP
 
 #include "../command/plain_text.hpp"
+#include "checks.hpp"
 #include "names.hpp"
 #include "projects.hpp"
 #include "table_file.hpp"
-#include "typed_size.hpp"
+#include <turncloth/design/project_design.hpp>
+#include <turncloth/panel/typed_size.hpp>
 
 #include <array>
 #include <cstddef>
+#include <memory>
 #include <optional>
 #include <span>
 #include <string>
@@ -30,9 +33,10 @@ namespace allotment {
 struct job {
     const known_project* project;
     typed_size size;
-    std::string thickness; ///< empty for the usual one
-    std::string name;      ///< empty, or whom or what it is for
-    std::string file_name; ///< of all its files, before the first dot; no other job's
+    std::string thickness = {};                        ///< empty for the usual one
+    std::string name = {};                             ///< empty, or whom or what it is for
+    std::string file_name = {};                        ///< of all its files, before the first dot; no other job's
+    std::shared_ptr<const project_design> design = {}; ///< of a project as a file; `project` is null then
 };
 
 struct wanted_sheet {

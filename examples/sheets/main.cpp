@@ -5,9 +5,11 @@
 #include "../command/plain_text.hpp"
 #include "command_line.hpp"
 #include "jobs.hpp"
+#include "project_file.hpp"
 #include "worked_out.hpp"
 #include "writing.hpp"
 
+#include <memory>
 #include <string>
 #include <utility>
 #include <vector>
@@ -30,6 +32,22 @@ std::vector<wanted_sheet> projects_wanted(const orders& o) {
             all.push_back({.where = std::string(p.key) + ": ",
                            .made_of = job{&p, size_for(p, o), o.thickness, {}, std::string(p.key)}});
     return all;
+}
+
+/// Its files bear the name of the project's own, which has no path and no ending.
+std::vector<wanted_sheet> file_wanted(const orders& o) {
+    const auto design = std::make_shared<const project_design>(read_project_file(o.project_file));
+    const std::string own = slug(fs::path(o.project_file).stem().string());
+    wanted_sheet made{.where = o.project_file + ": "};
+    try {
+        made.made_of = job{.project = nullptr,
+                           .size = size_to_make(*design, o.size, o.by.shows == units_shown::centimetres),
+                           .file_name = own.empty() ? "project" : own,
+                           .design = design};
+    } catch (const error& refused) {
+        made.refusal = made.where + refused.what();
+    }
+    return {made};
 }
 
 std::vector<wanted_sheet> rows_wanted(const orders& o) {
@@ -68,7 +86,8 @@ int run(int argc, char** argv) {
     if (!asked.wanted)
         return asked.status;
     const orders& o = *asked.wanted;
-    const auto wanted = o.table.empty() ? projects_wanted(o) : rows_wanted(o);
+    const auto wanted =
+        !o.project_file.empty() ? file_wanted(o) : (o.table.empty() ? projects_wanted(o) : rows_wanted(o));
     sheet_output out(o);
     const bool all_done = make(wanted, o, out);
     out.finish();

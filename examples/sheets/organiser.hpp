@@ -76,9 +76,9 @@ struct organiser {
         const length<Unit> at_top = m.heading_depth - m.inset, at_foot = m.hem_depth + m.above_hem;
         require_at_least(finished, column, at_top + row + at_foot, "one pocket for a seed packet");
         const length<Unit> for_rows = finished.height() - at_top - at_foot;
-        require_at_most(ratio(finished.width(), column), most_each_way, "columns of pockets");
-        require_at_most(ratio(for_rows, row), most_each_way, "rows of pockets");
-        const std::int64_t columns = floor(ratio(finished.width(), column)), rows = floor(ratio(for_rows, row));
+        require_at_most(ratio_of(finished.width(), column), most_each_way, "columns of pockets");
+        require_at_most(ratio_of(for_rows, row), most_each_way, "rows of pockets");
+        const std::int64_t columns = floor(ratio_of(finished.width(), column)), rows = floor(ratio_of(for_rows, row));
 
         project<Unit> p("Seed-packet organiser, " + std::to_string(rows) + " x " + std::to_string(columns) + " pockets",
                         finished);

@@ -179,8 +179,8 @@ struct tool_roll {
         const finished_size<Unit> finished = by.given(asked);
         require_at_least(finished, m.tool_pocket * 2 + m.binding * 2, m.least_height, "a roll for two tools");
         const length<Unit> between_bindings = finished.width() - m.binding * 2;
-        require_at_most(ratio(between_bindings, m.tool_pocket), most_pockets, "tool pockets");
-        const std::int64_t pockets = floor(ratio(between_bindings, m.tool_pocket));
+        require_at_most(ratio_of(between_bindings, m.tool_pocket), most_pockets, "tool pockets");
+        const std::int64_t pockets = floor(ratio_of(between_bindings, m.tool_pocket));
 
         project<Unit> p("Hand-tool roll, " + std::to_string(pockets) + " tool pockets", finished);
         const auto layers = self_bound(finished, m.binding, m.inset, turn_of_cloth(m.layers, m.canvas, m.turn_step));

@@ -7,6 +7,8 @@
 #include "cloth_to_buy.hpp"
 #include "command_line.hpp"
 #include "jobs.hpp"
+#include "names.hpp"
+#include "project_file.hpp"
 #include <turncloth/draw/lay.hpp>
 #include <turncloth/draw/piece.hpp>
 #include <turncloth/handout/handout.hpp>
@@ -72,12 +74,13 @@ void add_files(worked_out_sheet& to, const sheet<Unit>& s, const std::vector<she
         to.files.push_back({".json", to_json(s).dump(2) + "\n"});
     if (o.handout)
         to.files.push_back({std::string(handout_ending), to_html(handout_of(s, lays, {.by = o.by}))});
+    unused_names pieces, materials; // of a project as a file, names that differ may be alike as slugs
     for (const sheet_piece<Unit>& p : s.pieces)
-        to.files.push_back({"." + slug(p.made_from.name()) + ".svg", to_svg(page_of(p, o.by, drawn))});
+        to.files.push_back({"." + pieces.next(slug(p.made_from.name())) + ".svg", to_svg(page_of(p, o.by, drawn))});
     // Left-overs are kept that would make another pocket.
     const length<Unit> kept_from = by_edition<Unit>(6_in, 15_cm);
     for (const sheet_cloth<Unit>& lay : lays)
-        to.files.push_back({".lay." + slug(lay.material) + ".svg",
+        to.files.push_back({".lay." + materials.next(slug(lay.material)) + ".svg",
                             to_svg(page_of(lay, o.by, drawn, {.across = kept_from, .along = kept_from}))});
     to.drawings = s.pieces.size() + lays.size();
 }
@@ -85,8 +88,10 @@ void add_files(worked_out_sheet& to, const sheet<Unit>& s, const std::vector<she
 template <length_unit Unit>
 worked_out_sheet work_out(const job& j, const finished_size<Unit>& finished, const orders& o) {
     const cloth_sold<Unit> cloth = cloth_asked_for<Unit>(o);
-    sheet<Unit> s = sheet_for(j.project->which, finished, j.thickness, cloth, graduation<Unit>(o));
-    const std::vector<sheet_cloth<Unit>> lays = add_cloth(s, cloth, j.project->hangs);
+    const length<Unit> by = graduation<Unit>(o);
+    sheet<Unit> s =
+        j.design ? sheet_for(*j.design, finished, by) : sheet_for(j.project->which, finished, j.thickness, cloth, by);
+    const std::vector<sheet_cloth<Unit>> lays = add_cloth(s, cloth, j.design ? hangs(*j.design) : j.project->hangs);
     if (o.most_layers > 0)
         s.bulk = bulk_warnings(s, o.most_layers);
     if (!j.name.empty())

@@ -15,6 +15,13 @@
 #include <turncloth/cloth/shrinkage.hpp>
 #include <turncloth/cloth/stock.hpp>
 #include <turncloth/cloth/widths.hpp>
+#include <turncloth/design/expression.hpp>
+#include <turncloth/design/expression_value.hpp>
+#include <turncloth/design/faults.hpp>
+#include <turncloth/design/json.hpp>
+#include <turncloth/design/project_design.hpp>
+#include <turncloth/design/project_of.hpp>
+#include <turncloth/design/schema.hpp>
 #include <turncloth/draw/finished.hpp>
 #include <turncloth/draw/folded.hpp>
 #include <turncloth/draw/lay.hpp>
@@ -97,6 +104,7 @@
 #include <turncloth/panel/panel.hpp>
 #include <turncloth/panel/polygon.hpp>
 #include <turncloth/panel/size.hpp>
+#include <turncloth/panel/typed_size.hpp>
 #include <turncloth/sheet/bulk.hpp>
 #include <turncloth/sheet/json.hpp>
 #include <turncloth/sheet/json_lengths.hpp>

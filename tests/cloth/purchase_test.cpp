@@ -95,7 +95,7 @@ TEST_CASE("what is bought leaves the length to lay after washing and straighteni
         CHECK(left(p.bought) >= laid);
         CHECK(left(p.bought - rules.sold.step) < laid);
         CHECK(left(p.needed) == laid);
-        CHECK(is_whole(ratio(p.bought, rules.sold.step)));
+        CHECK(is_whole(ratio_of(p.bought, rules.sold.step)));
         CHECK(p.working.value() == p.bought);
         CHECK(p.bought == p.needed + p.spare);
     }
@@ -173,7 +173,7 @@ TEST_CASE("the width conversion table agrees with areas within nine per cent") {
         for (std::size_t c = 0; c < widths.size(); ++c) {
             const length<inch> at_45 = as<inch>(yd(fraction(row[1], 8)));
             const length<inch> guess = length_by_area(at_45, in(45), in(widths[c]));
-            const fraction table_over_guess = ratio(as<inch>(yd(fraction(row[c], 8))), guess);
+            const fraction table_over_guess = ratio_of(as<inch>(yd(fraction(row[c], 8))), guess);
             CHECK(table_over_guess >= fraction(91, 100));
             CHECK(table_over_guess <= fraction(109, 100));
         }

@@ -115,6 +115,9 @@ TEST_CASE("a file without anything, or without a beginning, says what is expecte
     CHECK(refused(head + "cut: 2\n", "line 3: cut: this belongs to a piece"));
     CHECK(refused(head + "piece\n", "line 3: expected a word, a colon and a value", "\"piece\""));
     CHECK(refused(head + "piece:\n", "line 3: piece: nothing follows the colon"));
+    // What drives a terminal is not repeated to it.
+    CHECK(refused(head + "\x1B[2J\n", "line 3: its character 1 (U+001B) cannot be printed"));
+    CHECK(refused(head + "\x1B[2J:\n", "line 3: its character 1 (U+001B) cannot be printed"));
 }
 
 TEST_CASE("a field that is missing, said twice or unknown is named") {

@@ -22,7 +22,7 @@ sheet<inch> mat(const std::string& name) {
     auto& outer = p.add(piece<inch>("outer " + name, "cotton", layers.outer));
     outer.mark("middle", edge::left, at<finished_edge>(7_in));
     p.add(piece<inch>("inner", "wadding", panel<inch>(p.finished(), {}))).lies_inside(outer);
-    p.add(listed("tie", 1, ribbon_tie<inch>{14_in, 2_in, 0_in, 9_in, 0_in}));
+    p.add(listed("tie", 1, ribbon_tie<inch>{14_in, 0, 1, 2_in, 0_in, 9_in, 0_in}));
     return sheet_of(p);
 }
 

@@ -89,7 +89,7 @@ TEST_CASE("marks on a ruler are the nearest ones, keep their order and mirror on
                                mirrored = span - marks[marks.size() - 1 - k].from_datum();
             const mpq_class off =
                 (exact(place.value()) - exact(span.value()) * (k + 1) / n) / exact(graduation.value());
-            REQUIRE(is_whole(ratio(place, graduation)));
+            REQUIRE(is_whole(ratio_of(place, graduation)));
             REQUIRE(abs(off) <= mpq_class(1, 2));
             halves += abs(off) == mpq_class(1, 2);
             if (2 * (k + 1) != n)

@@ -1,12 +1,16 @@
 // Orders of making with seams, against published ones; the rows that are sewn, listed by hand; what is turned and filled.
+#include "at_random.hpp"
 #include "making/boxes.hpp"
 #include <turncloth/making/lying.hpp>
 #include <turncloth/making/stitched.hpp>
 #include <turncloth/making/work_plan.hpp>
+#include <turncloth/making/work_words.hpp>
 
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <cstddef>
+#include <cstdint>
 #include <string>
 #include <vector>
 
@@ -209,4 +213,86 @@ TEST_CASE("what a seam takes up is met mark to mark") {
     REQUIRE(made.rows.size() == 1);
     CHECK(made.rows[0].sewn == 18_in);
     CHECK(made.rows[0].most == 2);
+}
+
+namespace {
+
+struct eased {
+    making<inch> d{"bag"};
+    eased(length<inch> front_long, length<inch> back_long, edge front_edge, edge back_edge, std::int64_t spans) {
+        const auto cut = [&](const char* name, edge e, const length<inch>& long_) {
+            const bool level = is_level(e);
+            return d.cut({.name = name, .width = level ? long_ : 10_in, .height = level ? 10_in : long_});
+        };
+        const cut_part front = cut("front", front_edge, front_long), back = cut("back", back_edge, back_long);
+        d.add(seam_of<inch>{.one = {line(front, front_edge, "1/2"_in)},
+                            .other = {line(back, back_edge, "1/2"_in)},
+                            .beyond = beyond_seam::back,
+                            .taken_up = surplus::ease,
+                            .spans = spans,
+                            .graduation = "1/16"_in});
+    }
+    work_step<inch> seam() const {
+        const auto plan = work_plan_of(d);
+        for (const auto& g : plan.groups)
+            for (const auto& s : g.steps)
+                if (s.verb == work_verb::seam)
+                    return s;
+        FAIL("no seam");
+        return {};
+    }
+};
+
+} // namespace
+
+// By hand, 18 1/8 in eased to 18 in on sixteenths: the shorter side's marks at 4 1/2, 9 and 13 1/2; the longer has 1/32,
+// 1/16 and 3/32 more up to there, 1/16, 1/16 and 1/8 on the ruler. Bottom meets bottom with right sides together, so the
+// right end of one lies on the left end of the other, and the marks run from there.
+TEST_CASE("the marks of an eased seam are on the ruler, and its step says where both sides are marked") {
+    const eased bag("18 1/8"_in, 18_in, edge::bottom, edge::bottom, 4);
+    const auto plan = work_plan_of(bag.d);
+    CHECK(
+        sentence_of(plan, plan.groups.back()) ==
+        "Mark the cut bottom edge of the front 4 1/2, 9 1/16 and 13 9/16 in from its cut left edge, and the cut bottom "
+        "edge of the back 4 1/2, 9 and 13 1/2 in from its cut right edge: pin mark to mark and end to end, and ease in "
+        "the 1/8 in more, shared over the 4 parts. With right sides together, sew the cut bottom edge of the front to "
+        "the cut bottom edge of the back, 1/2 in from the cut edges: 18 in in all, through 2 layers.");
+    CHECK(
+        sentence_of(work_plan_of(eased(18_in, 19_in, edge::top, edge::bottom, 1).d),
+                    work_plan_of(eased(18_in, 19_in, edge::top, edge::bottom, 1).d).groups.back())
+            .rfind(
+                "Pin the cut top edge of the front to the cut bottom edge of the back end to end, and ease in the 1 in "
+                "more. With right sides together",
+                0) == 0);
+    making<inch> none = eased(18_in, 19_in, edge::top, edge::bottom, 0).d;
+    CHECK(sentences(none.faults()) == "the number of spans of a seam must be more than zero: it was 0");
+}
+
+// In sixteenths: a mark of the shorter side is its exact place to the nearest, one of the longer so many more as its
+// surplus up to there, to the nearest; whichever side is named first, and whichever edges they are.
+TEST_CASE(
+    "on a ruler each mark of an eased seam is within half a graduation, and meets its fellow, at random lengths") {
+    at_random::sampler any(41);
+    while (any.another_of(300)) {
+        const std::int64_t a = any.between(100, 400), b = a + any.between(-40, 40), n = any.between(1, 9);
+        if (a == b)
+            continue;
+        const edge from = all_edges[static_cast<std::size_t>(any.between(0, 3))],
+                   to = all_edges[static_cast<std::size_t>(any.between(0, 3))];
+        const work_step<inch> s = eased(length_of<inch>({a, 16}), length_of<inch>({b, 16}), from, to, n).seam();
+        const work_place<inch>& p = s.places.at(0);
+        REQUIRE(p.marks.at.size() == static_cast<std::size_t>(n - 1));
+        REQUIRE(p.meets_marks.at.size() == p.marks.at.size());
+        CHECK(p.surplus == length_of<inch>({a < b ? b - a : a - b, 16}));
+        for (std::int64_t k = 1; k < n; ++k) {
+            const auto i = static_cast<std::size_t>(k - 1);
+            const fraction one = p.marks.at[i].value() * 16, other = p.meets_marks.at[i].value() * 16;
+            REQUIRE(denominator(one) == 1);
+            REQUIRE(denominator(other) == 1);
+            const fraction from_short = (a < b ? one : other) * n - fraction(k) * std::min(a, b);
+            CHECK(2 * abs(from_short) <= fraction(n));
+            const fraction more = (a < b ? other - one : one - other) * n - fraction(k) * std::max(a - b, b - a);
+            CHECK(2 * abs(more) <= fraction(n));
+        }
+    }
 }

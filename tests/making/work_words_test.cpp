@@ -72,7 +72,7 @@ making<inch> of_every_kind() {
 }
 
 /// A seam to three edges, two of them one; like rows one beyond another; a row across an edge; a filling to be folded; a
-/// fold round a thickness.
+/// fold round a thickness; an eased seam, with marks and without.
 void add_sewn(work_plan<inch>& plan) {
     const auto add = [&](work_verb verb) -> work_step<inch>& {
         work_step<inch>& s = plan.groups.emplace_back().steps.emplace_back();
@@ -108,6 +108,20 @@ void add_sewn(work_plan<inch>& plan) {
         add(work_verb::put_in).folds = folds;
     add(work_verb::fold).places = {
         {.piece = cover, .across = on(cover, edge::top, {}), .turned = "3/4"_in, .goes_round = "1/8"_in}};
+    for (const bool marked : {true, false}) {
+        work_place<inch>& eased = add(work_verb::seam).places.emplace_back();
+        eased = {.piece = flounce,
+                 .across = on(flounce, edge::top, {1_in}),
+                 .meets = on(cover, edge::top, {1_in}),
+                 .marks = on(flounce, edge::left, {}),
+                 .meets_marks = on(cover, edge::right, {}),
+                 .surplus = "1/4"_in};
+        if (marked) {
+            eased.marks.at = {5_in};
+            eased.meets_marks.at = {4_in};
+        }
+        plan.groups.back().steps[0].what.clear();
+    }
 }
 
 /// Steps that a project adds: they need no design.

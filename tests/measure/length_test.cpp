@@ -40,8 +40,8 @@ static_assert(as<millimetre>(1_cm) == 10_mm);
 static_assert(as<centimetre>(1_m) == 100_cm);
 static_assert(as<millimetre>(1_m) == 1000_mm);
 // 1/8128 in, which is 3.125 micrometres, goes whole into 1/64 in and into 1/10 mm: 127 and 32 times (derived).
-static_assert(ratio(length_of<inch>({1, 64}), length_of<inch>({1, 8128})) == 127);
-static_assert(ratio(0.1_mm, as<millimetre>(length_of<inch>({1, 8128}))) == 32);
+static_assert(ratio_of(length_of<inch>({1, 64}), length_of<inch>({1, 8128})) == 127);
+static_assert(ratio_of(0.1_mm, as<millimetre>(length_of<inch>({1, 8128}))) == 32);
 
 // Areas. 1 sq yd = 9 sq ft = 1296 sq in; 1 sq in = 6.4516 sq cm; 1 sq yd = 0.83612736 sq m (NIST SP 811, B.8).
 static_assert(as_area<inch>(1_yd * 1_yd) == 36_in * 36_in);
@@ -62,7 +62,7 @@ static_assert(fraction(1, 4) * 6_in == "1 1/2"_in);
 static_assert(-(3_in) < 0_in);
 static_assert(2U * 3_in == 6_in);
 static_assert(3_in * 2L == 6_in);
-static_assert(ratio(50_in, 35_in) == fraction(10, 7));
+static_assert(ratio_of(50_in, 35_in) == fraction(10, 7));
 static_assert(abs(-(3_in)) == 3_in);
 static_assert(abs(3_in) == 3_in);
 static_assert(length<inch>() == 0_in);
@@ -226,6 +226,6 @@ TEST_CASE("lengths serve as keys") {
 
 TEST_CASE("what does not fit or divides by nothing is refused") {
     CHECK_THROWS_AS(as<millimetre>(length_of<metre>(against_gmp::largest)), overflow_error);
-    CHECK_THROWS_AS(ratio(1_in, 0_in), zero_denominator_error);
+    CHECK_THROWS_AS(ratio_of(1_in, 0_in), zero_denominator_error);
     CHECK_THROWS_AS(1_in / 0, zero_denominator_error);
 }

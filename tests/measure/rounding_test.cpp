@@ -91,7 +91,7 @@ static_assert([] {
 static_assert(nearest_to(as<inch>(50_mm), "1/32"_in) == "63/32"_in);
 
 bool on_a_half(int sixty_fourths, std::string_view step) {
-    const auto steps = ratio(as<millimetre>(length_of<inch>({sixty_fourths, 64})), read_length<millimetre>(step));
+    const auto steps = ratio_of(as<millimetre>(length_of<inch>({sixty_fourths, 64})), read_length<millimetre>(step));
     return denominator(steps) == 2;
 }
 

@@ -4,7 +4,7 @@
 using namespace turncloth;
 
 #ifdef MISUSE
-using times = decltype(ratio(10_in, 2_cm));
+using times = decltype(ratio_of(10_in, 2_cm));
 #else
-using times = decltype(ratio(10_in, as<inch>(2_cm)));
+using times = decltype(ratio_of(10_in, as<inch>(2_cm)));
 #endif

@@ -93,7 +93,7 @@ TEST_CASE("the side of a square by the rule of areas is rounded up, and by less 
         // On and beside the border too: lengths whose square is just made by a graduation.
         const length<inch> edge = random.inches(60);
         for (const length<inch>& l :
-             {strip, edge * ratio(edge, width), edge * ratio(edge, width) + length_of<inch>({1, 1 << 20})}) {
+             {strip, edge * ratio_of(edge, width), edge * ratio_of(edge, width) + length_of<inch>({1, 1 << 20})}) {
             const length<inch> side = least_square_before_seams<inch>({.joined = l, .width = width}, "1/64"_in);
             const mpq_class s(numerator(side.value()), denominator(side.value())), step(1, 64);
             const mpq_class area = mpq_class(numerator(l.value()), denominator(l.value())) *

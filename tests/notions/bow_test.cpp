@@ -138,7 +138,7 @@ TEST_CASE("a fuller piece stands off further, and over a wider span a piece stan
     while (random.another_of(1'000)) {
         const length<inch> arc = random.inches(30), chord = arc * fraction(random.between(1, 99), 100);
         CHECK(detail::bow_height_of(arc + "1/64"_in, chord).value() > detail::bow_height_of(arc, chord).value());
-        if (ratio(chord, arc) > fraction(8, 10))
+        if (ratio_of(chord, arc) > fraction(8, 10))
             CHECK(detail::bow_height_of(arc, chord + (arc - chord) / 2).value() <
                   detail::bow_height_of(arc, chord).value());
     }

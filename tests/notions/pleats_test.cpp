@@ -228,7 +228,7 @@ TEST_CASE("the number of pleats comes nearest to the wanted width, and cloth is 
     reference::sampler random(1927);
     while (random.another_of(5'000)) {
         const length<inch> finished = random.inches(60) + 2_in, width = random.inches(3), depth = random.inches(3);
-        const fraction wanted = ratio(finished, width);
+        const fraction wanted = ratio_of(finished, width);
         const std::int64_t n = pleats_near(pleat::box, finished, {.width = width, .depth = depth}).count();
         CHECK((n == 1 || abs(wanted - n) <= fraction(1, 2)));
         const length<inch> cloth = random.inches(200) + 20_in;

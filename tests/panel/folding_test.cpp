@@ -296,3 +296,34 @@ TEST_CASE("where 64 bits run out, exact folding says so and doubles go on") {
     fold_all(approximate, [](const auto& l) { return drafted(l); });
     CHECK(approximate.area().value() == doctest::Approx(144).epsilon(1e-9));
 }
+
+TEST_CASE("a fold or a trim that is refused midway leaves the piece as it was") {
+    const auto corners_of = [](const folding<inch>& f) {
+        std::vector<point<inch>> all;
+        for (std::size_t i = 0; i < f.layer_count(); ++i)
+            all.insert(all.end(), f.layer(i).corners.begin(), f.layer(i).corners.end());
+        return all;
+    };
+    against_gmp::sampler any(20261126);
+    int refusals = 0;
+    for (int run = 0; run < 200; ++run) {
+        CAPTURE(run);
+        folding<inch> cloth(square(12));
+        std::vector<point<inch>> before;
+        bool refused = false;
+        for (int i = 0; i < 12 && !refused; ++i) {
+            before = corners_of(cloth);
+            const line<inch> along = through({any.between(1, 95), 8}, {any.between(1, 95), 8}, {any.between(1, 9), 7},
+                                             {any.between(-9, 9), 5});
+            try {
+                i > 3 && any.between(0, 3) == 0 ? cloth.trim(along) : cloth.fold(along);
+            } catch (const overflow_error&) {
+                refused = true;
+                ++refusals;
+            }
+        }
+        if (refused)
+            REQUIRE(corners_of(cloth) == before);
+    }
+    CHECK(refusals > 100);
+}

@@ -34,7 +34,7 @@ struct bag_front {
                            .rows = by.given(rows, 2),
                            .slit = by.given(slit, 2),
                            .supply = zipper_supply<inch>::from_roll(180_in)});
-        p.add(notion<inch>("ties").number("ribbons", std::max<std::int64_t>(1, floor(ratio(size.width(), 5_in)))));
+        p.add(notion<inch>("ties").number("ribbons", std::max<std::int64_t>(1, floor(ratio_of(size.width(), 5_in)))));
         return p;
     }
 };

@@ -78,3 +78,15 @@ TEST_CASE("outlines are equal where they were drafted alike") {
     CHECK(drafted(1.5) == drafted(1.5));
     CHECK(drafted(1.5) != drafted(1));
 }
+
+TEST_CASE("a sheet is had without an exception, or every reason why there is none") {
+    const project<inch> p = seed_roll("1/2"_in);
+    CHECK(*try_sheet_of(p) == sheet_of(p));
+    project<inch> q = p;
+    q.add(must_reach<inch>{.what = "the flap", .has = 1_in, .needs = 2_in});
+    q.remove("outer");
+    const auto none = try_sheet_of(q);
+    REQUIRE_FALSE(none);
+    CHECK(none.refused().reasons().size() >= 2);
+    CHECK_THROWS_WITH_AS(sheet_of(q), none.refused().what(), sheet_error);
+}

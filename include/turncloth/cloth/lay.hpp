@@ -207,7 +207,7 @@ template <length_unit Unit>
 length<Unit> into_repeat(length<Unit> match, length<Unit> repeat) {
     if (repeat.value() == 0)
         return {};
-    return match - repeat * floor(ratio(match, repeat));
+    return match - repeat * floor(ratio_of(match, repeat));
 }
 
 template <length_unit Unit>

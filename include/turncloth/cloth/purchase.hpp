@@ -129,7 +129,7 @@ template <length_unit Unit>
 constexpr length<Unit> length_by_area(length<Unit> l, length<Unit> from, length<Unit> to) {
     require_more_than_zero<purchase_error>(from, "the width of cloth that the length is for");
     require_more_than_zero<purchase_error>(to, "the width of cloth to buy");
-    return l * ratio(from, to);
+    return l * ratio_of(from, to);
 }
 
 } // namespace turncloth

@@ -85,7 +85,7 @@ template <length_unit Unit>
 constexpr dimensional_change measured_change(length<Unit> before, length<Unit> after) {
     require_more_than_zero<shrinkage_error>(before, "the distance of marks before washing");
     require_more_than_zero<shrinkage_error>(after, "the distance of marks after washing");
-    return dimensional_change(ratio(after - before, before));
+    return dimensional_change(ratio_of(after - before, before));
 }
 
 /// One change after another: each is a part of what the one before it left.

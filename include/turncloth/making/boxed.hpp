@@ -11,6 +11,7 @@
 
 #include <turncloth/making/box_found.hpp>
 #include <turncloth/making/detail/boxer.hpp>
+#include <turncloth/measure/detail/compiled.hpp>
 
 namespace turncloth {
 
@@ -21,6 +22,9 @@ boxed<Unit> boxed_of(const making<Unit>& design) {
     const detail::flat_model<Unit> model(design);
     return detail::boxer<Unit>(design, model).run();
 }
+
+TURNCLOTH_ONCE(boxed<inch> boxed_of(const making<inch>&));
+TURNCLOTH_ONCE(boxed<centimetre> boxed_of(const making<centimetre>&));
 
 } // namespace turncloth
 

@@ -154,8 +154,12 @@ std::string name_of(const making<Unit>& design, const cut_part& p) {
     return found.count == 1 && p.copy == 0 ? found.name : found.name + " " + std::to_string(p.copy + 1);
 }
 
+TURNCLOTH_ONCE(class making<inch>);
+TURNCLOTH_ONCE(class making<centimetre>);
+
 } // namespace turncloth
 
 #include <turncloth/making/detail/check.hpp>
+#include <turncloth/measure/detail/compiled.hpp>
 
 #endif

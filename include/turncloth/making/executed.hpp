@@ -20,6 +20,7 @@
 #include <turncloth/making/detail/seam_layers.hpp>
 #include <turncloth/making/detail/zipped_seams.hpp>
 #include <turncloth/making/order.hpp>
+#include <turncloth/measure/detail/compiled.hpp>
 
 #include <algorithm>
 #include <cstddef>
@@ -367,6 +368,9 @@ executed<Unit> execute(const making<Unit>& design) {
     design.require_sound();
     return detail::executor<Unit>(design).run();
 }
+
+TURNCLOTH_ONCE(executed<inch> execute(const making<inch>&));
+TURNCLOTH_ONCE(executed<centimetre> execute(const making<centimetre>&));
 
 } // namespace turncloth
 

@@ -18,6 +18,7 @@
 #define TURNCLOTH_MAKING_FINISHING_HPP
 
 #include <turncloth/making/design.hpp>
+#include <turncloth/measure/detail/compiled.hpp>
 #include <turncloth/panel/panel.hpp>
 
 #include <algorithm>
@@ -98,6 +99,9 @@ void finish_edges(making<Unit>& design, const std::type_identity_t<panel_part<Un
     for (const edge e : {edge::left, edge::right, edge::top, edge::bottom})
         finish_edge(design, piece, e);
 }
+
+TURNCLOTH_ONCE(void finish_edges(making<inch>&, const std::type_identity_t<panel_part<inch>>&));
+TURNCLOTH_ONCE(void finish_edges(making<centimetre>&, const std::type_identity_t<panel_part<centimetre>>&));
 
 } // namespace turncloth
 

@@ -110,7 +110,8 @@ struct seam_of {
     std::vector<chalk_line<Unit>> one{}, other{};
     beyond_seam beyond = beyond_seam::flat;
     surplus taken_up = surplus::none;
-    std::int64_t spans = 4; ///< of each line, where something is taken up: halves, and halves of these
+    std::int64_t spans = 4;    ///< of each line, where something is taken up: halves, and halves of these
+    length<Unit> graduation{}; ///< of the ruler that the marks between spans are for; zero where they are exact
     turncloth::pressed pressed = turncloth::pressed::open;
     stitch_type stitch = turncloth::stitch(301);
     length<Unit> overrun{};

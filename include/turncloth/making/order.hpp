@@ -19,6 +19,7 @@
 #include <turncloth/making/detail/model.hpp>
 #include <turncloth/making/detail/needs.hpp>
 #include <turncloth/making/detail/seam_order.hpp>
+#include <turncloth/measure/detail/compiled.hpp>
 
 #include <algorithm>
 #include <cstddef>
@@ -289,6 +290,9 @@ std::vector<making_step> steps_of(const making<Unit>& design) {
     const detail::flat_model<Unit> model(design);
     return detail::step_maker<Unit>(design, model).steps();
 }
+
+TURNCLOTH_ONCE(std::vector<making_step> steps_of(const making<inch>&));
+TURNCLOTH_ONCE(std::vector<making_step> steps_of(const making<centimetre>&));
 
 } // namespace turncloth
 

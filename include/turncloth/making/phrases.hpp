@@ -112,6 +112,10 @@ inline constexpr phrase seam_along{"seam.along", "Measured from {end}, {edge} ta
     seam_on{"seam.on", "{one} {span}"}, seam_pairs{"seam.pairs", "Bring together {pairs}."},
     seam_pair{"seam.pair", "{one} and {other}"}, pairs_apart{"list.pairs", "; "},
     seam_corners{"seam.corners", "Turn each corner where the seam lines cross, with the needle down."};
+inline constexpr phrase seam_fitted{
+    "seam.fit", "Mark {edge} {long} from {from}, and {on} {short} from {end}: {join} mark to mark and end to "
+                "end, and {taken} the {extra} more, shared over the {spans} parts."},
+    seam_fitted_whole{"seam.fit.whole", "{join} {edge} to {on} end to end, and {taken} the {extra} more."};
 inline constexpr phrase open_up{"open", "Open the {what} wide enough for a hand, before the last seam."};
 inline constexpr phrase by_hand{"sew.by_hand", "Sew this by hand."};
 inline constexpr phrase overrun{"sew.overrun", "Sew back over {overrun} at both ends."},
@@ -235,6 +239,8 @@ inline constexpr std::array all_phrases = {phrases::comma,
                                            phrases::seam_pair,
                                            phrases::pairs_apart,
                                            phrases::seam_corners,
+                                           phrases::seam_fitted,
+                                           phrases::seam_fitted_whole,
                                            phrases::open_up,
                                            phrases::row_one,
                                            phrases::row_many,

@@ -9,6 +9,7 @@
 #define TURNCLOTH_MAKING_STITCHED_HPP
 
 #include <turncloth/making/work_step.hpp>
+#include <turncloth/measure/detail/compiled.hpp>
 #include <turncloth/notions/thread.hpp>
 
 #include <cstdint>
@@ -86,6 +87,9 @@ stitched<Unit> stitched_in(const work_plan<Unit>& plan) {
             }
     return all;
 }
+
+TURNCLOTH_ONCE(stitched<inch> stitched_in(const work_plan<inch>&));
+TURNCLOTH_ONCE(stitched<centimetre> stitched_in(const work_plan<centimetre>&));
 
 } // namespace turncloth
 

@@ -13,6 +13,7 @@
 #define TURNCLOTH_MAKING_STRIP_POCKETS_HPP
 
 #include <turncloth/making/finishing.hpp>
+#include <turncloth/measure/detail/compiled.hpp>
 
 #include <cstddef>
 #include <cstdint>
@@ -99,6 +100,9 @@ std::vector<mouth_handle> sew_strips(making<Unit>& design, const strip_pockets<U
     }
     return tops;
 }
+
+TURNCLOTH_ONCE(std::vector<mouth_handle> sew_strips(making<inch>&, const strip_pockets<inch>&));
+TURNCLOTH_ONCE(std::vector<mouth_handle> sew_strips(making<centimetre>&, const strip_pockets<centimetre>&));
 
 } // namespace turncloth
 

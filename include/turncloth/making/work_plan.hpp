@@ -15,6 +15,7 @@
 #include <turncloth/making/detail/planner.hpp>
 #include <turncloth/making/order.hpp>
 #include <turncloth/making/work_step.hpp>
+#include <turncloth/measure/detail/compiled.hpp>
 
 #include <algorithm>
 #include <array>
@@ -196,6 +197,11 @@ template <length_unit Unit>
 work_plan<Unit> work_plan_of(const making<Unit>& design) {
     return work_plan_of(design, steps_of(design));
 }
+
+TURNCLOTH_ONCE(work_plan<inch> work_plan_of(const making<inch>&, const std::vector<making_step>&));
+TURNCLOTH_ONCE(work_plan<centimetre> work_plan_of(const making<centimetre>&, const std::vector<making_step>&));
+TURNCLOTH_ONCE(work_plan<inch> work_plan_of(const making<inch>&));
+TURNCLOTH_ONCE(work_plan<centimetre> work_plan_of(const making<centimetre>&));
 
 } // namespace turncloth
 

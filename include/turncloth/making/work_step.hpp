@@ -75,6 +75,8 @@ struct work_place {
     seen_distances<Unit> along{}; ///< where a row or slit begins and ends; of spots; a laying: from the other's top.
                                   ///< Below zero where a row begins on the far side of that edge
     seen_distances<Unit> meets{}, meets_along{}; ///< of a seam: the same of the other side
+    seen_distances<Unit> marks{}, meets_marks{}; ///< of a seam whose sides differ: brought together, one to one
+    length<Unit> surplus{};                      ///< of such a seam: by how much the longer side is longer
     seen_edge own_left{}, own_top{}; ///< of a laying: the edges of the piece that `across` and `along` measure to
     cut_part end_to_end{};           ///< a row runs from edge to edge of this piece; `along` is empty then
     bool corner = false;             ///< of a fold: across the corner of `side` and `across.from`
@@ -103,7 +105,7 @@ struct work_step {
     std::string what{};              ///< a name or, of `prepare`, a sentence
     face up = face::right;           ///< the side of the piece that lies up
     face towards = face::wrong; ///< of a fold: the side that cloth is turned to; of a laying: the other's, under it
-    turncloth::fit<Unit> fit{}; ///< of a laying
+    turncloth::fit<Unit> fit{}; ///< of a laying; of a seam whose sides differ, how that is taken up in how many spans
     seen_distances<Unit> left_open{};                        ///< of a seam: from where to where
     seen_distances<Unit> marks_on_piece{}, marks_on_other{}; ///< of a fit: brought together, one to one
     spot_kind spot = spot_kind::eyelet;

@@ -16,6 +16,7 @@
 #include <turncloth/making/detail/telling.hpp>
 #include <turncloth/making/phrases.hpp>
 #include <turncloth/making/work_step.hpp>
+#include <turncloth/measure/detail/compiled.hpp>
 #include <turncloth/measure/write.hpp>
 
 #include <optional>
@@ -73,6 +74,10 @@ told_place told(const work_place<Unit>& p, const wording& w) {
     made.along = told(p.along, w);
     made.meets = told(p.meets, w);
     made.meets_along = told(p.meets_along, w);
+    made.marks = told(p.marks, w);
+    made.meets_marks = told(p.meets_marks, w);
+    if (p.surplus > length<Unit>())
+        made.surplus = told_length(p.surplus, w);
     made.end_to_end = p.end_to_end;
     made.all_round = p.all_round;
     made.corner = p.corner;
@@ -174,6 +179,12 @@ std::vector<std::string> preface_of(const work_plan<Unit>& plan, const wording& 
         all.push_back(said(phrases::overrun_always, {{"overrun", detail::told_length(*overrun, w)}}, w.table));
     return all;
 }
+
+TURNCLOTH_ONCE(std::vector<std::string> sentences_of(const work_plan<inch>&, const work_group<inch>&, const wording&));
+TURNCLOTH_ONCE(std::vector<std::string> sentences_of(const work_plan<centimetre>&, const work_group<centimetre>&,
+                                                     const wording&));
+TURNCLOTH_ONCE(std::vector<std::string> preface_of(const work_plan<inch>&, const wording&));
+TURNCLOTH_ONCE(std::vector<std::string> preface_of(const work_plan<centimetre>&, const wording&));
 
 } // namespace turncloth
 

@@ -13,6 +13,7 @@
 #define TURNCLOTH_MAKING_ZIPPERS_OVER_HPP
 
 #include <turncloth/making/design.hpp>
+#include <turncloth/measure/detail/compiled.hpp>
 
 #include <cstdint>
 #include <optional>
@@ -87,6 +88,9 @@ zipper_mouths sew_zippers(making<Unit>& design, const zippers_over<Unit>& z) {
         made.mouths.push_back(detail::sew_zipper(design, z, z.centres[k], made.tape[static_cast<std::int64_t>(k)]));
     return made;
 }
+
+TURNCLOTH_ONCE(zipper_mouths sew_zippers(making<inch>&, const zippers_over<inch>&));
+TURNCLOTH_ONCE(zipper_mouths sew_zippers(making<centimetre>&, const zippers_over<centimetre>&));
 
 } // namespace turncloth
 

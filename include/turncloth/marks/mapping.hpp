@@ -42,14 +42,14 @@ public:
 
     constexpr fraction fullness(std::int64_t k) const {
         require_index<marks_error>(k, self().spans(), "a span of a mapping");
-        return ratio(long_span(k), short_span(k));
+        return ratio_of(long_span(k), short_span(k));
     }
     constexpr length<Unit> surplus(std::int64_t k) const {
         require_index<marks_error>(k, self().spans(), "a span of a mapping");
         return long_span(k) - short_span(k);
     }
 
-    constexpr fraction fullness() const { return ratio(end_of_long().from_datum(), end_of_short().from_datum()); }
+    constexpr fraction fullness() const { return ratio_of(end_of_long().from_datum(), end_of_short().from_datum()); }
     constexpr length<Unit> surplus() const { return end_of_long().from_datum() - end_of_short().from_datum(); }
 
     friend constexpr bool operator==(const mapped_spans&, const mapped_spans&) = default;

@@ -131,7 +131,7 @@ template <class Datum, length_unit Unit>
 constexpr marks_and_rest<Datum, Unit> every(length<Unit> step, length<Unit> span) {
     require_more_than_zero<marks_error>(step, "the distance between marks");
     require_more_than_zero<marks_error>(span, "a span to mark");
-    const std::int64_t count = floor(ratio(span, step));
+    const std::int64_t count = floor(ratio_of(span, step));
     return {row<Datum, Unit>(at<Datum>(step), step, count), span - step * fraction(count)};
 }
 

@@ -4,7 +4,7 @@
 //   length<U>   area<U>                           boost::units::quantity<U, fraction>, and of its square
 //   length_of<U>(x)                               names the unit of a number
 //   as<V>(l)   as_area<V>(a)                      the same length or area in another unit, exactly
-//   ratio(a, b)                                   how many times b goes into a, a plain fraction
+//   ratio_of(a, b)                                how many times b goes into a, a plain fraction
 //   ==  <=>  std::hash                            of lengths in one unit
 //   unit_name<U>                                  "in", "ft", "yd", "mm", "cm", "m"
 //
@@ -147,7 +147,7 @@ constexpr amount amount_of(length<Unit> l) {
 
 /// How many times `b` goes into `a`. Throws zero_denominator_error where b is nothing.
 template <length_unit Unit>
-constexpr fraction ratio(length<Unit> a, length<Unit> b) {
+constexpr fraction ratio_of(length<Unit> a, length<Unit> b) {
     return a.value() / b.value();
 }
 
@@ -227,7 +227,7 @@ void operator/(const detail::exact_quantity<A>&, const detail::exact_quantity<B>
 
 template <class Please = detail::ratio_in_one_unit, class A, class B>
     requires detail::different_units<A, B>
-void ratio(const detail::exact_quantity<A>&, const detail::exact_quantity<B>&) = delete;
+void ratio_of(const detail::exact_quantity<A>&, const detail::exact_quantity<B>&) = delete;
 
 // A number without a unit is not a length, so it neither adds to one nor compares with one.
 

@@ -18,11 +18,12 @@
 
 namespace turncloth {
 
-template <class Value>
+/// `Error` is the type of the error that would be thrown.
+template <class Value, class Error = error>
 class [[nodiscard]] outcome {
 public:
     outcome(Value value) : value_(std::move(value)) {}
-    outcome(error why) : why_(std::move(why)) {}
+    outcome(Error why) : why_(std::move(why)) {}
 
     bool has_value() const noexcept { return value_.has_value(); }
     explicit operator bool() const noexcept { return has_value(); }
@@ -34,11 +35,11 @@ public:
     Value value_or(Value otherwise) const { return value_.value_or(std::move(otherwise)); }
 
     /// Of an outcome that has none.
-    const error& refused() const noexcept { return *why_; }
+    const Error& refused() const noexcept { return *why_; }
 
 private:
     std::optional<Value> value_;
-    std::optional<error> why_;
+    std::optional<Error> why_;
 };
 
 } // namespace turncloth

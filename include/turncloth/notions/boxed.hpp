@@ -341,7 +341,7 @@ constexpr std::int64_t wadding_layers(length<Unit> depth, length<Unit> loft, fra
     require_more_than_zero<boxed_error>(loft, "the loft of wadding");
     require_more_than_zero<boxed_error>(kept, "what wadding keeps of its loft");
     require_at_most<boxed_error>(kept, fraction(1), "what wadding keeps of its loft");
-    return ceil(ratio(depth, loft * kept));
+    return ceil(ratio_of(depth, loft * kept));
 }
 
 } // namespace turncloth

@@ -140,7 +140,7 @@ constexpr std::int64_t fewest_eyelets(length<Unit> along, const eyelet_limits<Un
              .what = "the length for a row of eyelets",
              .given = along,
              .least = keep.margin * 2 + keep.rim});
-    const fraction gaps = ceil(ratio(between, keep.most));
+    const fraction gaps = ceil(ratio_of(between, keep.most));
     const fraction n = gaps + (keep.even_count && numerator(gaps) % 2 == 0 ? 2 : 1);
     if (between < keep.rim * (n - 1))
         detail::refuse<hanging_error>(
@@ -167,7 +167,7 @@ public:
         : mapping_(film, backing, pockets), backing_(backing), film_(film) {}
 
     constexpr const even_mapping<Unit>& mapping() const { return mapping_; }
-    constexpr fraction fullness() const { return ratio(film_, backing_); }
+    constexpr fraction fullness() const { return ratio_of(film_, backing_); }
     /// The lines between pockets, on the backing.
     constexpr row<short_piece, Unit> dividers() const { return divided<short_piece>(backing_, mapping_.spans()); }
 

@@ -92,7 +92,7 @@ constexpr joined_widths<Unit> cloth_widths(length<Unit> needed, const width_and_
             {.kind = fault::no_room, .what = "what a join takes", .given = each.join, .most = each.width});
     const length<Unit> gain = each.width - each.join;
     const std::int64_t not_joined = how == joined::flat ? 1 : 0; // the last of a flat piece keeps its whole width
-    const std::int64_t by_gain = ceil(ratio(needed - each.join * not_joined, gain));
+    const std::int64_t by_gain = ceil(ratio_of(needed - each.join * not_joined, gain));
     const std::int64_t count = by_gain < 1 ? 1 : by_gain, joins = count - not_joined;
     figure<Unit> made_up;
     made_up.plus_times(count, {each.width}, count == 1 ? label("width") : label("widths"));

@@ -87,7 +87,7 @@ public:
             .plus(finished_, "finished")
             .plus_times(fraction(count_) * (2 * folds()), {depth_}, "depth");
     }
-    constexpr fraction fullness() const { return ratio(width() + taken(), width()); }
+    constexpr fraction fullness() const { return ratio_of(width() + taken(), width()); }
 
     /// On the flat cloth, from the start of the first pleat; mark k belongs to pleat k. The i-th fold of each pleat (i
     /// = 0, and 1 for box and inverted pleats) has its outer crease, which shows, brought onto its placement line; the
@@ -107,7 +107,7 @@ public:
     /// nothing. With folds both ways, 2 m, and one more where f is something, and another where the rests overlap, 2 f
     /// > width.
     constexpr std::int64_t most_layers() const {
-        const fraction m = floor(ratio(depth_, width()));
+        const fraction m = floor(ratio_of(depth_, width()));
         const length<Unit> rest = depth_ - width() * m;
         const fraction some = rest.value() > 0 ? 1 : 0;
         if (folds() == 1)
@@ -156,7 +156,7 @@ template <length_unit Unit>
 constexpr pleating<Unit> pleats_near(pleat kind, length<Unit> finished, const pleat_size<Unit>& wanted) {
     require_more_than_zero<pleats_error>(finished, "the length to pleat into");
     require_more_than_zero<pleats_error>(wanted.width, "the width of a pleat");
-    const std::int64_t n = floor(nearest_to(ratio(finished, wanted.width), fraction(1), ties::up));
+    const std::int64_t n = floor(nearest_to(ratio_of(finished, wanted.width), fraction(1), ties::up));
     return {kind, finished, n < 1 ? 1 : n, wanted.depth};
 }
 
@@ -175,7 +175,7 @@ constexpr pleats_and_rest<Unit> pleats_in(pleat kind, length<Unit> cloth, const 
     if (cloth < each)
         detail::refuse<pleats_error>({"a pleat takes ", each, " of cloth: there was ", cloth},
                                      {.kind = fault::too_small, .what = "the cloth", .given = cloth, .least = each});
-    const std::int64_t n = floor(ratio(cloth, each));
+    const std::int64_t n = floor(ratio_of(cloth, each));
     return {pleating<Unit>(kind, size.width * n, n, size.depth), cloth - each * n};
 }
 
@@ -227,7 +227,7 @@ constexpr tucking<Unit> tucks(length<Unit> finished, const tuck_size<Unit>& size
                                       .what = "the length beyond the last tuck",
                                       .given = size.ends,
                                       .most = finished / 2});
-    const fraction gaps = ceil(ratio(between, size.pitch));
+    const fraction gaps = ceil(ratio_of(between, size.pitch));
     const length<Unit> each = between / gaps;
     if (each < size.depth)
         detail::refuse<pleats_error>(

@@ -118,7 +118,7 @@ template <length_unit Unit>
 constexpr std::int64_t spools(length<Unit> thread, length<Unit> on_one) {
     require_not_negative<thread_error>(thread, "the length of thread");
     require_more_than_zero<thread_error>(on_one, "the length on a spool");
-    return ceil(ratio(thread, on_one));
+    return ceil(ratio_of(thread, on_one));
 }
 
 } // namespace turncloth

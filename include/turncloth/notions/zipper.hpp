@@ -171,7 +171,7 @@ constexpr zippers_from_roll<Unit> from_roll(const zipped_opening<Unit>& z, std::
         detail::refuse<zipper_error>(
             {"a roll of ", roll, " is too short for a piece of ", each},
             {.kind = fault::too_small, .what = "the length of a roll of zipper", .given = roll, .least = each});
-    const std::int64_t from_one = floor(ratio(roll, each));
+    const std::int64_t from_one = floor(ratio_of(roll, each));
     const std::int64_t rolls = (pieces - 1) / from_one + 1;
     const std::int64_t on_the_last = pieces - (rolls - 1) * from_one;
     return {each, pieces, from_one, rolls, roll - each * fraction(on_the_last)};

@@ -155,7 +155,7 @@ public:
 
 private:
     /// D1 / D2.
-    constexpr fraction shape() const { return ratio(upright_.depth(), level_.depth()); }
+    constexpr fraction shape() const { return ratio_of(upright_.depth(), level_.depth()); }
 
     static constexpr length<Unit> trimmed(length<Unit> leg, length<Unit> allowance, fraction shape, length<Unit> step,
                                           rounding wanted) {

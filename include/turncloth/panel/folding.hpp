@@ -77,8 +77,8 @@ public:
     }
 
     /// Turns what lies left of the crease. Throws folding_error where the crease is not a line, after 64
-    /// folds, and where more than 2^20 layers could come of it. Time and memory grow with the layers: some 400 MB for the
-    /// most.
+    /// folds, and where more than 2^20 layers could come of it; what is refused leaves the piece as it was. Time and memory
+    /// grow with the layers: some 500 MB for the most.
     folding& fold(const line_type& crease, turned way = turned::under) {
         if (creases_.size() == most_folds)
             detail::refuse<folding_error>("a piece can be folded " + std::to_string(most_folds) + " times here",
@@ -94,7 +94,9 @@ public:
                                                   .given = amount_of(layers_.size() * 2),
                                                   .most = amount_of(largest_stack)});
         const mirror axis = mirror_in(crease);
+        unless_refused undo(*this);
         part_all(axis);
+        undo.is_done();
         const std::uint64_t this_fold = std::uint64_t{1} << creases_.size();
         for (layer_record& l : turned_)
             l.folds ^= this_fold;
@@ -110,11 +112,17 @@ public:
         return *this;
     }
 
-    /// Cuts away what lies left of the line. Throws folding_error where the line is not one.
+    /// Cuts away what lies left of the line. Throws folding_error where the line is not one; what is refused leaves the
+    /// piece as it was.
     folding& trim(const line_type& cut) {
-        part_all(mirror_in(cut));
+        const mirror axis = mirror_in(cut);
+        unless_refused undo(*this);
+        part_all(axis);
+        Number off = trimmed_;
         for (const layer_record& l : turned_)
-            trimmed_ += detail::number_area(corners_of(l));
+            off += detail::number_area(corners_of(l));
+        undo.is_done();
+        trimmed_ = off;
         layers_ = kept_;
         give_up_what_is_gone();
         return *this;
@@ -223,6 +231,33 @@ private:
         std::uint64_t folds;
     };
 
+    /// Corners as they were, put back unless the parting is done: fractions may run out at any layer.
+    class unless_refused {
+    public:
+        explicit unless_refused(folding& piece) : piece_(piece), parts_(piece.parts_.size()) {
+            piece.before_ = piece.corners_;
+        }
+        ~unless_refused() {
+            if (!done_)
+                put_back();
+        }
+        unless_refused(const unless_refused&) = delete;
+        unless_refused& operator=(const unless_refused&) = delete;
+        void is_done() noexcept { done_ = true; }
+
+    private:
+        void put_back() noexcept {
+            piece_.corners_.swap(piece_.before_);
+            piece_.parts_.resize(parts_);
+            for (std::size_t& first : piece_.parts_)
+                if (first >= parts_)
+                    first = whole;
+        }
+        folding& piece_;
+        std::size_t parts_; // that there were
+        bool done_ = false;
+    };
+
     static mirror mirror_in(const line_type& l) {
         if (l.from == l.to)
             detail::refuse<folding_error>("a crease needs two different points",
@@ -325,8 +360,8 @@ private:
         turned_.push_back(turned_over(off, axis));
     }
 
-    std::vector<point_type> corners_, left_;
-    std::vector<std::size_t> parts_{whole}; // of each layer there ever was, the first of its two parts
+    std::vector<point_type> corners_, left_, before_; // `before_` keeps its room from fold to fold
+    std::vector<std::size_t> parts_{whole};           // of each layer there ever was, the first of its two parts
     std::vector<layer_record> layers_, kept_, turned_;
     std::vector<mirror> creases_;
     std::vector<Number> heights_;

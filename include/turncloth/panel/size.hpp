@@ -4,6 +4,7 @@
 //   cut_size<U>        what the shears cut
 //   area_of(size)      width times height
 //   auto [width, height] = size;   out << size;   == and std::hash, of two finished sizes or of two cut ones
+//   try_finished_size(width, height)  try_cut_size(width, height)      the size, or the error as a value
 //   size_error         a size that is not above zero, or too small for its finishes
 //
 //   constexpr finished_size pocket(9_in, 4_in);
@@ -12,11 +13,13 @@
 #define TURNCLOTH_PANEL_SIZE_HPP
 
 #include <turncloth/measure/length.hpp>
+#include <turncloth/measure/outcome.hpp>
 #include <turncloth/measure/require.hpp>
 
 #include <cstddef>
 #include <iosfwd>
 #include <string>
+#include <string_view>
 #include <type_traits>
 #include <utility>
 
@@ -49,13 +52,26 @@ public:
 
 protected:
     constexpr sides(length<Unit> width, length<Unit> height, const char* which) : width_(width), height_(height) {
-        if (width.value() <= 0 || height.value() <= 0)
-            refuse<size_error>(
-                {"a ", which, " size must be more than zero each way: it was ", width, " wide and ", height, " high"},
-                {.kind = fault::too_small,
-                 .what = std::string("a ") + which + " size",
-                 .given = width.value() <= 0 ? width : height,
-                 .least = length<Unit>()});
+        if (!has_room(width, height))
+            refuse<size_error>(why_not(width, height, which));
+    }
+
+    static constexpr bool has_room(length<Unit> width, length<Unit> height) {
+        return width.value() > 0 && height.value() > 0;
+    }
+    static size_error why_not(length<Unit> width, length<Unit> height, std::string_view which) {
+        return {sentence({"a ", which, " size must be more than zero each way: it was ", width, " wide and ", height,
+                          " high"}),
+                refusal_on({.kind = fault::too_small,
+                            .what = sentence({"a ", which, " size"}),
+                            .given = width.value() <= 0 ? width : height,
+                            .least = length<Unit>()})};
+    }
+    template <class Size>
+    static outcome<Size, size_error> attempted(length<Unit> width, length<Unit> height, std::string_view which) {
+        if (!has_room(width, height))
+            return why_not(width, height, which);
+        return Size(width, height);
     }
 
 private:
@@ -72,6 +88,9 @@ template <length_unit Unit>
 class finished_size : public detail::sides<Unit> {
 public:
     constexpr finished_size(length<Unit> width, length<Unit> height) : detail::sides<Unit>(width, height, "finished") {}
+    static outcome<finished_size, size_error> attempt(length<Unit> width, length<Unit> height) {
+        return detail::sides<Unit>::template attempted<finished_size>(width, height, "finished");
+    }
     friend constexpr bool operator==(const finished_size& a, const finished_size& b) {
         return a.width() == b.width() && a.height() == b.height();
     }
@@ -87,6 +106,9 @@ template <length_unit Unit>
 class cut_size : public detail::sides<Unit> {
 public:
     constexpr cut_size(length<Unit> width, length<Unit> height) : detail::sides<Unit>(width, height, "cut") {}
+    static outcome<cut_size, size_error> attempt(length<Unit> width, length<Unit> height) {
+        return detail::sides<Unit>::template attempted<cut_size>(width, height, "cut");
+    }
     friend constexpr bool operator==(const cut_size& a, const cut_size& b) {
         return a.width() == b.width() && a.height() == b.height();
     }
@@ -96,6 +118,16 @@ public:
     template <detail::bare_number A, detail::bare_number B, class Please = detail::name_the_unit>
     cut_size(A, B) = delete;
 };
+
+/// Throws nothing.
+template <length_unit Unit>
+outcome<finished_size<Unit>, size_error> try_finished_size(length<Unit> width, length<Unit> height) {
+    return finished_size<Unit>::attempt(width, height);
+}
+template <length_unit Unit>
+outcome<cut_size<Unit>, size_error> try_cut_size(length<Unit> width, length<Unit> height) {
+    return cut_size<Unit>::attempt(width, height);
+}
 
 template <class Please = please::compare_two_finished_or_two_cut_sizes_but_not_one_with_the_other, class U, class V>
 bool operator==(const finished_size<U>&, const cut_size<V>&) = delete;

@@ -36,16 +36,16 @@
 namespace turncloth {
 
 template <length_unit Unit>
-json to_json(const finished_size<Unit>& s) {
+nlohmann::ordered_json to_json(const finished_size<Unit>& s) {
     return {{"width", to_json(s.width())}, {"height", to_json(s.height())}};
 }
 
 /// `only`, for a line that is not drawn from end to end, and `brought_to`, for a fold of a pleat, are left out elsewhere.
 template <length_unit Unit>
-json to_json(const sheet_line<Unit>& l) {
-    json j = {{"kind", detail::verb_of(l.kind)},       {"what", sound_text(l.what)},
-              {"parallel_to", name_of(l.parallel_to)}, {"from_cut_edge", to_json(l.from_cut_edge)},
-              {"begins", to_json(l.begins)},           {"ends", to_json(l.ends)}};
+nlohmann::ordered_json to_json(const sheet_line<Unit>& l) {
+    detail::json j = {{"kind", detail::verb_of(l.kind)},       {"what", sound_text(l.what)},
+                      {"parallel_to", name_of(l.parallel_to)}, {"from_cut_edge", to_json(l.from_cut_edge)},
+                      {"begins", to_json(l.begins)},           {"ends", to_json(l.ends)}};
     for (const short_mark<Unit>& t : l.only)
         j["only"].push_back({{"at", name_of(t.at)}, {"size", to_json(t.size)}});
     if (l.brought_to)
@@ -54,7 +54,7 @@ json to_json(const sheet_line<Unit>& l) {
 }
 
 template <length_unit Unit>
-json to_json(const sheet_eyelets<Unit>& e) {
+nlohmann::ordered_json to_json(const sheet_eyelets<Unit>& e) {
     return {{"hole", to_json(e.size.hole)},
             {"rim", to_json(e.size.rim)},
             {"from_top", to_json(e.from_top)},
@@ -62,12 +62,12 @@ json to_json(const sheet_eyelets<Unit>& e) {
 }
 
 template <length_unit Unit>
-json to_json(const sheet_piece<Unit>& p) {
+nlohmann::ordered_json to_json(const sheet_piece<Unit>& p) {
     const piece<Unit>& from = p.made_from;
-    json j = {{"name", sound_text(from.name())},
-              {"material", sound_text(from.material())},
-              {"count", from.count()},
-              {"film", from.is_film()}};
+    detail::json j = {{"name", sound_text(from.name())},
+                      {"material", sound_text(from.material())},
+                      {"count", from.count()},
+                      {"film", from.is_film()}};
     if (!from.inside().empty())
         j["inside"] = sound_text(from.inside());
     j["cut"] = {{"width", to_json(p.width)}, {"height", to_json(p.height)}};
@@ -78,15 +78,15 @@ json to_json(const sheet_piece<Unit>& p) {
     }
     for (const sheet_eyelets<Unit>& e : p.eyelets)
         j["eyelets"].push_back(to_json(e));
-    j["lines"] = json::array();
+    j["lines"] = detail::json::array();
     for (const sheet_line<Unit>& l : p.lines)
         j["lines"].push_back(to_json(l));
     return j;
 }
 
 template <length_unit Unit>
-json to_json(const sheet_meeting<Unit>& m) {
-    json marks = json::array();
+nlohmann::ordered_json to_json(const sheet_meeting<Unit>& m) {
+    detail::json marks = detail::json::array();
     for (std::int64_t k = 1; k <= m.marks.spans(); ++k)
         marks.push_back({{"longer", to_json(m.marks.mark_on_long(k).from_datum())},
                          {"shorter", to_json(m.marks.mark_on_short(k).from_datum())}});
@@ -98,10 +98,10 @@ json to_json(const sheet_meeting<Unit>& m) {
 }
 
 template <length_unit Unit>
-json to_json(const notion<Unit>& n) {
-    json details = json::array();
+nlohmann::ordered_json to_json(const notion<Unit>& n) {
+    detail::json details = detail::json::array();
     for (const notion_detail<Unit>& d : n.details()) {
-        json j = {{"what", sound_text(d.what)}};
+        detail::json j = {{"what", sound_text(d.what)}};
         if (d.count > 0)
             j["count"] = d.count;
         else if (!d.places.empty())
@@ -114,8 +114,8 @@ json to_json(const notion<Unit>& n) {
 }
 
 template <length_unit Unit>
-json to_json(const bulk_warning<Unit>& w) {
-    json j = {{"piece", sound_text(w.piece)}, {"least", w.least}, {"layers", w.layers}, {"limit", w.limit}};
+nlohmann::ordered_json to_json(const bulk_warning<Unit>& w) {
+    detail::json j = {{"piece", sound_text(w.piece)}, {"least", w.least}, {"layers", w.layers}, {"limit", w.limit}};
     for (const edge e : w.edges)
         j["edges"].push_back(name_of(e));
     if (w.mitre_leg)
@@ -124,19 +124,19 @@ json to_json(const bulk_warning<Unit>& w) {
     return j;
 }
 
-inline json to_json(const sheet_caution& c) {
+inline detail::json to_json(const sheet_caution& c) {
     return {{"at", detail::heading_of(c.at)}, {"sentence", sound_text(c.sentence)}};
 }
 
 template <length_unit Unit>
-json to_json(const sheet<Unit>& s) {
+nlohmann::ordered_json to_json(const sheet<Unit>& s) {
     const auto all = [](const auto& list) {
-        json j = json::array();
+        detail::json j = detail::json::array();
         for (const auto& item : list)
             j.push_back(to_json(item));
         return j;
     };
-    json j = {{"name", sound_text(s.name)}, {"finished", to_json(s.finished)}};
+    detail::json j = {{"name", sound_text(s.name)}, {"finished", to_json(s.finished)}};
     if (s.asked)
         j["asked"] = to_json(*s.asked);
     if (s.graduation.value() != 0)
@@ -151,8 +151,8 @@ json to_json(const sheet<Unit>& s) {
     return j;
 }
 
-TURNCLOTH_ONCE(json to_json(const sheet<inch>&));
-TURNCLOTH_ONCE(json to_json(const sheet<centimetre>&));
+TURNCLOTH_ONCE(detail::json to_json(const sheet<inch>&));
+TURNCLOTH_ONCE(detail::json to_json(const sheet<centimetre>&));
 
 } // namespace turncloth
 

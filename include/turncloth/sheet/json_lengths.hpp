@@ -2,7 +2,7 @@
 //
 //   to_json(length)  to_json(figure)  to_json(lengths)      nlohmann::ordered_json
 //
-//   to_json(12.5_cm) == json{{"exact", "12.5"}, {"unit", "cm"}};
+//   to_json(12.5_cm) == nlohmann::ordered_json{{"exact", "12.5"}, {"unit", "cm"}};
 #ifndef TURNCLOTH_SHEET_JSON_LENGTHS_HPP
 #define TURNCLOTH_SHEET_JSON_LENGTHS_HPP
 
@@ -17,9 +17,10 @@
 
 namespace turncloth {
 
-using json = nlohmann::ordered_json;
-
 namespace detail {
+
+/// Not the name that a program may have given to its own kind.
+using json = nlohmann::ordered_json;
 
 inline json sound_texts(const std::vector<std::string>& all) {
     json j = json::array();
@@ -31,21 +32,21 @@ inline json sound_texts(const std::vector<std::string>& all) {
 } // namespace detail
 
 template <length_unit Unit>
-json to_json(length<Unit> l) {
+nlohmann::ordered_json to_json(length<Unit> l) {
     return {{"exact", number_text(l)}, {"unit", unit_name<Unit>}};
 }
 
 template <length_unit Unit>
-json to_json(const figure<Unit>& f) {
-    json j = to_json(f.value());
+nlohmann::ordered_json to_json(const figure<Unit>& f) {
+    detail::json j = to_json(f.value());
     if (f.terms().size() > 1)
         j["working"] = sound_text(to_text(f));
     return j;
 }
 
 template <length_unit Unit>
-json to_json(const std::vector<length<Unit>>& all) {
-    json j = json::array();
+nlohmann::ordered_json to_json(const std::vector<length<Unit>>& all) {
+    detail::json j = detail::json::array();
     for (const length<Unit>& l : all)
         j.push_back(to_json(l));
     return j;

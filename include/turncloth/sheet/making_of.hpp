@@ -19,6 +19,7 @@
 #include <turncloth/making/laying_on.hpp>
 #include <turncloth/making/ruled.hpp>
 #include <turncloth/making/zippers_over.hpp>
+#include <turncloth/measure/detail/compiled.hpp>
 #include <turncloth/sheet/detail/lying_there.hpp>
 #include <turncloth/sheet/project.hpp>
 
@@ -181,6 +182,9 @@ template <length_unit Unit>
 project_making<Unit> making_of(const project<Unit>& p) {
     return detail::project_maker<Unit>(p).make();
 }
+
+TURNCLOTH_ONCE(project_making<inch> making_of(const project<inch>&));
+TURNCLOTH_ONCE(project_making<centimetre> making_of(const project<centimetre>&));
 
 } // namespace turncloth
 

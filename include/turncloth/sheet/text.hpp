@@ -11,6 +11,7 @@
 #ifndef TURNCLOTH_SHEET_TEXT_HPP
 #define TURNCLOTH_SHEET_TEXT_HPP
 
+#include <turncloth/sheet/detail/its_ruler.hpp> // of drawings too
 #include <turncloth/sheet/detail/kinds.hpp>
 #include <turncloth/sheet/sheet.hpp>
 #ifndef TURNCLOTH_COMPILED

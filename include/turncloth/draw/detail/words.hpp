@@ -8,7 +8,6 @@
 #define TURNCLOTH_DRAW_DETAIL_WORDS_HPP
 
 #include <turncloth/page/drawing.hpp>
-#include <turncloth/sheet/detail/its_ruler.hpp>
 #include <turncloth/sheet/text.hpp>
 
 #include <string>

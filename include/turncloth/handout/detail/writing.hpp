@@ -103,8 +103,13 @@ private:
         head("What to mark");
         say("Mark each piece while it is flat, as it is drawn here. Its letter is the one in the list of pieces.");
         cutting_.add_marking(made_);
+        document figures;
+        cutting_.add_figures(figures);
+        if (figures.blocks.empty())
+            return;
         head("Zippers, thread and other figures");
-        cutting_.add_figures(made_);
+        for (document::block& b : figures.blocks)
+            made_.add(std::move(b));
     }
 
     void make() {

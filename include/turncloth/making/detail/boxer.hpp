@@ -92,7 +92,7 @@ private:
             const length<Unit> a = own_length(s.one[k]), b = own_length(s.other[k]);
             if (a != b)
                 made_.marks.push_back({seam(i), static_cast<std::int64_t>(k), b < a, s.taken_up,
-                                       even_mapping<Unit>(std::max(a, b), std::min(a, b), s.spans)});
+                                       even_mapping<Unit>(std::max(a, b), std::min(a, b), s.spans, s.graduation)});
             if (one.long_() != other.long_())
                 fault_is(described(design_, seam(i)) + " joins " + to_text(long_(one.long_())) + " to " +
                              to_text(long_(other.long_())) + " where another of its spans takes up as much as it can",

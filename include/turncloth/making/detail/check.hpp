@@ -243,6 +243,8 @@ private:
                                  .given = amount_of(s.one.size()),
                                  .least = amount_of(s.other.size()),
                                  .index = i});
+            if (s.taken_up != surplus::none && !positive(s.spans, "the number of spans of a seam", i, {}))
+                return;
             for (std::size_t k = 0; k < s.one.size(); ++k) {
                 // Both are looked at, whatever the first shows.
                 const bool one = on_part(s.one[k], "a seam", i, false), other = on_part(s.other[k], "a seam", i, false);

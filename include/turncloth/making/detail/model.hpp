@@ -94,7 +94,7 @@ private:
         for (const laying<Unit>& l : design_.layings())
             if (l.fit.is_given())
                 (l.fit.along_level ? scale_[number_of(l.piece)].across : scale_[number_of(l.piece)].down) =
-                    ratio(l.fit.on, l.fit.of_piece);
+                    ratio_of(l.fit.on, l.fit.of_piece);
         for (const seam_of<Unit>& s : design_.seams())
             for (std::size_t k = 0; s.taken_up != surplus::none && k < s.one.size(); ++k)
                 take_up(s.one[k], s.other[k]);
@@ -106,7 +106,7 @@ private:
     void take_up(const chalk_line<Unit>& a, const chalk_line<Unit>& b) {
         const chalk_line<Unit>&longer = long_(a) < long_(b) ? b : a, &shorter = long_(a) < long_(b) ? a : b;
         scales& s = scale_[number_of(longer.on)];
-        (longer.is_level() ? s.across : s.down) = ratio(long_(shorter), long_(longer));
+        (longer.is_level() ? s.across : s.down) = ratio_of(long_(shorter), long_(longer));
     }
 
     /// The common denominator of every length, each in its part's scale.

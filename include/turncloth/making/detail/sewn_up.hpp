@@ -12,6 +12,7 @@
 #include <turncloth/making/detail/boxer.hpp>
 #include <turncloth/making/detail/seam_layers.hpp>
 #include <turncloth/making/work_step.hpp>
+#include <turncloth/marks/mapping.hpp>
 
 #include <algorithm>
 #include <cstddef>
@@ -76,6 +77,8 @@ void begin_seam(work_step<Unit>& s, const seam_of<Unit>& seam) {
     s.stitch = seam.stitch;
     s.overrun = seam.overrun;
     s.by_hand = seam.by_hand;
+    s.fit.taken_up = seam.taken_up;
+    s.fit.spans = seam.spans;
 }
 
 /// A line from the cut edge that it runs along.
@@ -108,6 +111,35 @@ bool joins(const making<Unit>& design, const laying<Unit>& l) {
     });
 }
 
+/// Where the spans of a seam meet whose two sides differ. They are marked as executed<U>::boxed has them: from where the
+/// lines begin to meet, which is the left or upper end of a side that goes on from there clockwise on `one`, and of one
+/// that does not on `other`. Where one list would run backwards it is measured from the other end of its piece.
+template <length_unit Unit>
+void mark_spans(work_place<Unit>& p, const making<Unit>& design, const seam_of<Unit>& s, std::size_t k) {
+    const auto forward = [](edge e) { return e == edge::top || e == edge::right; };
+    const bool one_forward = forward(s.one[k].from), other_forward = !forward(s.other[k].from);
+    const seen_distances<Unit> one = along_of(design, s.one[k]), other = along_of(design, s.other[k]);
+    const length<Unit> a = one.at[1] - one.at[0], b = other.at[1] - other.at[0];
+    p.surplus = a < b ? b - a : a - b;
+    p.marks.from = one.from;
+    p.meets_marks.from = other.from;
+    const even_mapping<Unit> marks(std::max(a, b), std::min(a, b), s.spans, s.graduation);
+    for (std::int64_t i = 1; i < s.spans; ++i) {
+        const std::int64_t m = one_forward ? i : s.spans - i; // so that the marks on `one` run on from its start
+        const length<Unit> on_long = marks.mark_on_long(m).from_datum(), on_short = marks.mark_on_short(m).from_datum();
+        const length<Unit> to_one = a < b ? on_short : on_long, to_other = a < b ? on_long : on_short;
+        p.marks.at.push_back(one_forward ? one.at[0] + to_one : one.at[1] - to_one);
+        p.meets_marks.at.push_back(other_forward ? other.at[0] + to_other : other.at[1] - to_other);
+    }
+    if (one_forward != other_forward) {
+        const bool level = s.other[k].is_level();
+        const part<Unit>& cut = design.parts()[s.other[k].on.index];
+        p.meets_marks.from.side = level ? edge::right : edge::bottom;
+        for (length<Unit>& l : p.meets_marks.at)
+            l = (level ? cut.width : cut.height) - l;
+    }
+}
+
 template <length_unit Unit, class Bench>
 struct seam_made {
     const making<Unit>& design;
@@ -133,6 +165,8 @@ void note_seam(work_step<Unit>& s, const seam_made<Unit, Bench>& by, std::size_t
         p.meets_along = along_of(by.design, other);
         p.least = there.least;
         p.most = there.most;
+        if (sewn.taken_up != surplus::none)
+            mark_spans(p, by.design, sewn, k);
         s.places.push_back(std::move(p));
         if (std::find(s.through.begin(), s.through.end(), other.on) == s.through.end())
             s.through.push_back(other.on);

@@ -194,14 +194,38 @@ private:
         else if (!round && !p.along.at.empty())
             open = say(phrases::seam_ends, {{"ends", from_to(p.along)}});
         const std::string at = different(s.places, [&](const told_place& q) { return listed(q.across.at); });
-        std::string all =
-            say(phrases::seam,
-                {{"edges", edges}, {"on", on}, {"at", at}, {"open", open}, {"sewn", p.sewn}, {"layers", layers(s)}});
+        std::string all;
+        for (const told_place& q : s.places)
+            if (!q.surplus.empty())
+                all += seam_fitted(s, q) + " ";
+        all += say(phrases::seam,
+                   {{"edges", edges}, {"on", on}, {"at", at}, {"open", open}, {"sewn", p.sewn}, {"layers", layers(s)}});
         if (round)
             all += " " + what_meets_what(s) + " " + say(phrases::seam_corners, {});
         if (s.by_hand)
             all += " " + say(phrases::by_hand, {});
         return s.overrun.empty() ? all : all + " " + say(phrases::overrun, {{"overrun", s.overrun}});
+    }
+    std::string seam_fitted(const told_step& s, const told_place& p) const {
+        const bool whole = p.marks.at.empty();
+        const auto from = [&](const told_distances& d) { return whole ? std::string() : own_edge(d.from); };
+        return capital(say(whole ? phrases::seam_fitted_whole : phrases::seam_fitted,
+                           {{"edge", edge_in_words(p.across.from)},
+                            {"long", listed(p.marks.at)},
+                            {"from", from(p.marks)},
+                            {"on", edge_in_words(p.meets.from)},
+                            {"short", listed(p.meets_marks.at)},
+                            {"end", from(p.meets_marks)},
+                            {"spans", std::to_string(p.marks.at.size() + 1)},
+                            {"join", say(s.film ? phrases::join_clips : phrases::join_pins, {})},
+                            {"taken", say(taking_up(s), {})},
+                            {"extra", p.surplus}}));
+    }
+    static const phrase& taking_up(const told_step& s) {
+        return s.fit.taken_up == surplus::ease    ? phrases::take_ease
+               : s.fit.taken_up == surplus::tuck  ? phrases::take_tuck
+               : s.fit.taken_up == surplus::pleat ? phrases::take_pleat
+                                                  : phrases::take_gather;
     }
     std::string edges_of_piece(const told_step& s, const told_place& p) const {
         std::vector<edge> own;
@@ -291,10 +315,6 @@ private:
         return s.fit.taken_up == surplus::none ? all : all + " " + fitted(s);
     }
     std::string fitted(const told_step& s) const {
-        const phrase& taken = s.fit.taken_up == surplus::ease    ? phrases::take_ease
-                              : s.fit.taken_up == surplus::tuck  ? phrases::take_tuck
-                              : s.fit.taken_up == surplus::pleat ? phrases::take_pleat
-                                                                 : phrases::take_gather;
         const bool whole = s.fit.long_.at.empty();
         return capital(say(whole ? phrases::fitted_whole : phrases::fitted,
                            {{"piece", name(s.places[0].piece)},
@@ -305,7 +325,7 @@ private:
                             {"end", whole ? std::string() : own_edge(s.fit.short_.from)},
                             {"spans", std::to_string(s.fit.spans)},
                             {"join", say(s.film ? phrases::join_clips : phrases::join_pins, {})},
-                            {"taken", say(taken, {})},
+                            {"taken", say(taking_up(s), {})},
                             {"extra", s.fit.extra}}));
     }
     /// From an edge that is the same for all copies, each with its own distance where they differ.

@@ -24,10 +24,10 @@ struct told_place {
     cut_part piece{};
     edge side = edge::top;
     seen_edge own_left{}, own_top{};
-    told_distances across{}, along{}, meets{}, meets_along{};
+    told_distances across{}, along{}, meets{}, meets_along{}, marks{}, meets_marks{};
     cut_part end_to_end{};
     bool all_round = false, corner = false;
-    std::string turned{}, goes_round{}, lies_flat{}, sewn{};
+    std::string turned{}, goes_round{}, lies_flat{}, surplus{}, sewn{};
     std::size_t least = 0, most = 0;
 };
 

@@ -3,10 +3,11 @@
 //   sheet_draft<U>(project)     made()  find(name)  refuse(parts, grounds, edge)  warn(parts)
 //     .attempt(what, piece, work)   does it; what is refused in it becomes a reason, and the rest goes on
 //     .is_sound()               whether nothing was refused so far
-//     .done()                   the sheet; throws sheet_error where anything was refused
+//     .done()                   the sheet, or the sheet_error where anything was refused
 #ifndef TURNCLOTH_SHEET_DETAIL_DRAFT_HPP
 #define TURNCLOTH_SHEET_DETAIL_DRAFT_HPP
 
+#include <turncloth/measure/outcome.hpp>
 #include <turncloth/measure/require.hpp>
 #include <turncloth/sheet/sheet.hpp>
 
@@ -87,9 +88,9 @@ public:
 
     bool is_sound() const { return wrong_.empty(); }
 
-    sheet<Unit> done() {
+    outcome<sheet<Unit>, sheet_error> done() {
         if (!wrong_.empty())
-            detail::refuse<sheet_error>(from_.name(), std::move(wrong_));
+            return sheet_error(from_.name(), std::move(wrong_));
         return std::move(made_);
     }
 

@@ -5,7 +5,7 @@
 #ifndef TURNCLOTH_SHEET_DETAIL_ITS_RULER_HPP
 #define TURNCLOTH_SHEET_DETAIL_ITS_RULER_HPP
 
-#include <turncloth/measure/detail/sentence.hpp>
+#include <turncloth/measure/require.hpp>
 #include <turncloth/measure/write.hpp>
 
 #include <string>

@@ -57,6 +57,10 @@ json json_of(const work_place<Unit>& p, const std::vector<work_part>& parts) {
     distances("along_from", "along", p.along);
     distances("meets", "meets_at", p.meets);
     distances("meets_along_from", "meets_along", p.meets_along);
+    distances("marks_from", "marks", p.marks);
+    distances("meets_marks_from", "meets_marks", p.meets_marks);
+    if (p.surplus.value() > 0)
+        j["surplus"] = to_json(p.surplus);
     if (p.end_to_end.is_given())
         j["end_to_end_of"] = json_of(p.end_to_end, parts);
     if (p.turned.value() > 0)

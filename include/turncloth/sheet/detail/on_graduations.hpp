@@ -48,7 +48,7 @@ public:
 
 private:
     void one(length<Unit> l, std::string_view what) const {
-        if (!is_whole(ratio(l, graduation_)))
+        if (!is_whole(ratio_of(l, graduation_)))
             refuse<ruler_error>({what, " of ", l, " is no whole number of ", graduation_,
                                  ", the graduation of the ruler: say of which kind each number is that it comes from"},
                                 {.kind = fault::unsuitable, .what = what, .given = l, .where = where_});
@@ -88,10 +88,12 @@ private:
 
     void check(const work_step<Unit>& s) {
         for (const work_place<Unit>& p : s.places) {
-            for (const seen_distances<Unit>* seen : {&p.across, &p.along, &p.meets, &p.meets_along})
+            for (const seen_distances<Unit>* seen :
+                 {&p.across, &p.along, &p.meets, &p.meets_along, &p.marks, &p.meets_marks})
                 all(*seen, "a distance in a step");
             one(p.turned, "what is turned in a step");
             one(p.goes_round, "what goes round an edge in a step");
+            one(p.surplus, "what a seam takes up");
             one(p.sewn, "a row in a step");
         }
         for (const seen_distances<Unit>* seen : {&s.left_open, &s.marks_on_piece, &s.marks_on_other})

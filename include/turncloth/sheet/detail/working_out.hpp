@@ -25,7 +25,7 @@ void add_steps(sheet_draft<Unit>& draft) {
 }
 
 template <length_unit Unit>
-sheet<Unit> worked_out(const project<Unit>& p) {
+outcome<sheet<Unit>, sheet_error> worked_out(const project<Unit>& p) {
     sheet_draft<Unit> draft(p);
     add_pieces(draft);
     check_layers(draft);

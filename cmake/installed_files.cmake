@@ -1,0 +1,16 @@
+# Run by the installation when all else is in place: writes the list of what was installed, as "sha256sum --check" reads it
+# from the folder that it was installed into. That folder may be moved afterwards.
+set(list "share/licenses/turncloth/SHA256SUMS")
+set(prefix "$ENV{DESTDIR}${CMAKE_INSTALL_PREFIX}")
+set(files ${CMAKE_INSTALL_MANIFEST_FILES})
+list(SORT files)
+set(lines "")
+foreach(file IN LISTS files)
+    file(RELATIVE_PATH path "${CMAKE_INSTALL_PREFIX}" "${file}")
+    if(NOT path STREQUAL list)
+        file(SHA256 "${prefix}/${path}" sum)
+        string(APPEND lines "${sum}  ${path}\n")
+    endif()
+endforeach()
+file(WRITE "${prefix}/${list}" "${lines}")
+list(APPEND CMAKE_INSTALL_MANIFEST_FILES "${CMAKE_INSTALL_PREFIX}/${list}")

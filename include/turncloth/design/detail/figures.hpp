@@ -1,0 +1,140 @@
+// The library's own figures that expressions know by name, and the parts that each is given by name.
+//
+//   whole part (...)                                       the largest whole number not above it
+//   half on the ruler (...)                                half of a length, at the nearest graduation
+//   mark (span, parts, number)                             where a span's mark of that number is, of equal parts
+//   turn of cloth (stack, cloth, step)                     what a fold takes up as it goes round a stack
+//   girth of a roll (strip, thickness, step)               once round a strip rolled up tightly
+//   fewest eyelets (along, rim, margin, apart)             that are at most so far apart, from centre to centre
+//   bow of a pocket (film, backing, pockets, step)         how far it stands open in its middle
+#ifndef TURNCLOTH_DESIGN_DETAIL_FIGURES_HPP
+#define TURNCLOTH_DESIGN_DETAIL_FIGURES_HPP
+
+#include <turncloth/design/expression_value.hpp>
+#include <turncloth/making/ruled.hpp>
+#include <turncloth/marks/row.hpp>
+#include <turncloth/notions/hanging.hpp>
+#include <turncloth/notions/tie.hpp>
+#include <turncloth/panel/finish.hpp>
+
+#include <array>
+#include <cstddef>
+#include <cstdint>
+#include <string>
+#include <string_view>
+
+namespace turncloth::detail {
+
+inline constexpr std::size_t most_parts_of_a_figure = 4;
+using figure_parts = std::array<fraction, most_parts_of_a_figure>;
+
+enum class figure_part : unsigned char { length, number };
+
+struct named_part {
+    std::string_view name{};
+    figure_part is = figure_part::length;
+};
+
+/// Worked out in one unit of length; `gives` says what its number is.
+struct named_figure {
+    std::string_view name;
+    std::array<named_part, most_parts_of_a_figure> parts;
+    figure_part gives;
+    fraction (*in_inches)(const figure_parts&, fraction graduation);
+    fraction (*in_centimetres)(const figure_parts&, fraction graduation);
+
+    std::size_t size() const {
+        std::size_t n = 0;
+        while (n < parts.size() && !parts[n].name.empty())
+            ++n;
+        return n;
+    }
+};
+
+template <length_unit Unit>
+ruled<Unit> ruler_of(fraction graduation) {
+    return graduation == 0 ? ruled<Unit>() : ruled<Unit>(length_of<Unit>(graduation));
+}
+
+/// Throws range_error for a number of things that is not whole.
+inline std::int64_t whole_number(fraction x, const char* what) {
+    if (!is_whole(x))
+        refuse<range_error>({what, " must be a whole number: it was ", x},
+                            {.kind = fault::unsuitable, .what = what, .given = x});
+    return numerator(x);
+}
+
+inline fraction whole_part(const figure_parts& p, fraction) { return floor(p[0]); }
+
+template <length_unit Unit>
+fraction half_on_ruler(const figure_parts& p, fraction graduation) {
+    return ruler_of<Unit>(graduation).middle(length_of<Unit>(p[0])).value();
+}
+template <length_unit Unit>
+fraction mark_of_span(const figure_parts& p, fraction graduation) {
+    const auto marks = divided<finished_edge>(length_of<Unit>(p[0]), whole_number(p[1], "the number of parts"));
+    const std::int64_t n = whole_number(p[2], "the number of a mark");
+    require_between<range_error>(std::int64_t{1}, n, marks.size(), "the number of a mark");
+    return ruler_of<Unit>(graduation).parts(marks)[n - 1].from_datum().value();
+}
+template <length_unit Unit>
+fraction turn_of_a_cloth(const figure_parts& p, fraction) {
+    return turn_of_cloth(length_of<Unit>(p[0]), length_of<Unit>(p[1]), length_of<Unit>(p[2])).value();
+}
+template <length_unit Unit>
+fraction girth_of_a_roll(const figure_parts& p, fraction) {
+    return roll_girth(rolled<Unit>{length_of<Unit>(p[0]), length_of<Unit>(p[1]), {}}, length_of<Unit>(p[2]),
+                      rounding::up)
+        .value();
+}
+template <length_unit Unit>
+fraction eyelets_needed(const figure_parts& p, fraction) {
+    return fewest_eyelets<Unit>(
+        length_of<Unit>(p[0]),
+        {.rim = length_of<Unit>(p[1]), .margin = length_of<Unit>(p[2]), .most = length_of<Unit>(p[3])});
+}
+template <length_unit Unit>
+fraction bow_of_pocket(const figure_parts& p, fraction) {
+    const pocket_row<Unit> pockets(length_of<Unit>(p[1]), length_of<Unit>(p[0]),
+                                   whole_number(p[2], "the number of pockets"));
+    return pockets.bow(length_of<Unit>(p[3]), rounding::nearest).value();
+}
+
+inline constexpr figure_part a_length = figure_part::length, a_number = figure_part::number;
+
+inline constexpr std::array<named_figure, 7> named_figures = {{
+    {"whole part", {{{"of", a_number}}}, a_number, whole_part, whole_part},
+    {"half on the ruler", {{{"of"}}}, a_length, half_on_ruler<inch>, half_on_ruler<centimetre>},
+    {"mark",
+     {{{"span"}, {"parts", a_number}, {"number", a_number}}},
+     a_length,
+     mark_of_span<inch>,
+     mark_of_span<centimetre>},
+    {"turn of cloth", {{{"stack"}, {"cloth"}, {"step"}}}, a_length, turn_of_a_cloth<inch>, turn_of_a_cloth<centimetre>},
+    {"girth of a roll",
+     {{{"strip"}, {"thickness"}, {"step"}}},
+     a_length,
+     girth_of_a_roll<inch>,
+     girth_of_a_roll<centimetre>},
+    {"fewest eyelets",
+     {{{"along"}, {"rim"}, {"margin"}, {"apart"}}},
+     a_number,
+     eyelets_needed<inch>,
+     eyelets_needed<centimetre>},
+    {"bow of a pocket",
+     {{{"film"}, {"backing"}, {"pockets", a_number}, {"step"}}},
+     a_length,
+     bow_of_pocket<inch>,
+     bow_of_pocket<centimetre>},
+}};
+
+inline const named_figure* find_figure(std::string_view name) {
+    for (const named_figure& f : named_figures)
+        if (f.name == name)
+            return &f;
+    return nullptr;
+}
+
+} // namespace turncloth::detail
+
+#endif

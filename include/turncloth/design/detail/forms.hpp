@@ -1,0 +1,214 @@
+// The forms that a design chooses from, each with the parts that it is given: finishes, repeaters and notions.
+//
+//   finish_forms<U>   row_forms<U>   notion_forms<U>      what each is called, its parts, and what makes it
+//   forms_of(design_finish{})                             the same without what makes them
+#ifndef TURNCLOTH_DESIGN_DETAIL_FORMS_HPP
+#define TURNCLOTH_DESIGN_DETAIL_FORMS_HPP
+
+#include <turncloth/design/detail/figures.hpp>
+#include <turncloth/design/project_design.hpp>
+#include <turncloth/marks/spacing.hpp>
+#include <turncloth/notions/tie.hpp>
+#include <turncloth/panel/finish.hpp>
+#include <turncloth/sheet/notion.hpp>
+
+#include <array>
+#include <cstddef>
+#include <cstdint>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace turncloth::detail {
+
+inline constexpr std::size_t most_parts_of_a_form = 8;
+
+struct form_part {
+    std::string_view name{};
+    wanted is = wanted::length;
+    bool must = true;
+};
+constexpr form_part may_have(std::string_view name, wanted is = wanted::length) { return {name, is, false}; }
+constexpr form_part counted_part(std::string_view name) { return {name, wanted::count, true}; }
+
+struct form {
+    std::string_view is;
+    std::array<form_part, most_parts_of_a_form> parts{};
+
+    std::size_t size() const {
+        std::size_t n = 0;
+        while (n < parts.size() && !parts[n].name.empty())
+            ++n;
+        return n;
+    }
+};
+
+/// What the parts of a form come to, in the order of its table.
+template <length_unit Unit>
+struct form_values {
+    std::array<std::optional<expression_value>, most_parts_of_a_form> parts{};
+    ruled<Unit> by{};
+
+    length<Unit> operator[](std::size_t i) const {
+        return parts[i] ? parts[i]->template as_length<Unit>() : length<Unit>();
+    }
+    bool has(std::size_t i) const { return parts[i].has_value(); }
+    fraction number(std::size_t i, fraction otherwise = 0) const { return parts[i] ? *parts[i]->number : otherwise; }
+    std::int64_t count(std::size_t i) const { return whole_number(number(i), "a number of things"); }
+};
+
+template <class Made, length_unit Unit>
+struct form_maker {
+    form is;
+    Made (*make)(const form_values<Unit>&);
+};
+
+template <length_unit Unit>
+using finish_maker = form_maker<finish<Unit>, Unit>;
+
+template <length_unit Unit>
+using parts_given_of = const form_values<Unit>&;
+
+template <length_unit U>
+inline constexpr std::array<finish_maker<U>, 13> finish_forms = {{
+    {{"raw edge"}, [](parts_given_of<U>) { return finish<U>(); }},
+    {{"seam", {{{"allowance"}}}}, [](parts_given_of<U> v) { return seam(v[0]); }},
+    {{"single-turned hem", {{{"depth"}, may_have("inset")}}},
+     [](parts_given_of<U> v) { return single_turned_hem(v[0], v[1]); }},
+    {{"double-turned hem", {{{"first"}, {"depth"}, may_have("inset"), may_have("turn")}}},
+     [](parts_given_of<U> v) { return double_turned_hem(v[0], v[1], v[2], v[3]); }},
+    {{"heading", {{{"depth"}, may_have("under"), may_have("inset")}}},
+     [](parts_given_of<U> v) { return heading(v[0], v[1], v[2]); }},
+    {{"casing", {{{"depth"}, {"channel"}, may_have("under"), may_have("inset")}}},
+     [](parts_given_of<U> v) { return casing(v[0], v[1], v[2], v[3]); }},
+    {{"self-binding", {{{"width"}, may_have("inset"), may_have("turn")}}},
+     [](parts_given_of<U> v) { return self_binding(v[0], v[1], v[2]); }},
+    {{"separate binding", {{{"width"}}}}, [](parts_given_of<U> v) { return separate_binding(v[0]); }},
+    {{"French seam", {{{"first"}, {"second"}, may_have("trimmed")}}},
+     [](parts_given_of<U> v) { return v.has(2) ? french_seam(v[0], v[1], v[2]) : french_seam(v[0], v[1]); }},
+    {{"flat-felled seam, over", {{{"width"}, {"under"}, may_have("inset")}}},
+     [](parts_given_of<U> v) { return felled_over(v[0], v[1], v[2]); }},
+    {{"flat-felled seam, under", {{{"allowance"}}}}, [](parts_given_of<U> v) { return felled_under(v[0]); }},
+    {{"lapped seam, over", {{may_have("under"), may_have("inset")}}},
+     [](parts_given_of<U> v) { return lapped_over(v[0], v[1]); }},
+    {{"lapped seam, under", {{{"lap"}, may_have("inset")}}},
+     [](parts_given_of<U> v) { return lapped_under(v[0], v[1]); }},
+}};
+
+/// Places from a datum, on the ruler, `start` further on. Throws range_error for more than `most_in_a_row`.
+template <class Row, length_unit U>
+std::vector<length<U>> places_of(const Row& row, length<U> start) {
+    require_at_most<range_error>(row.size(), most_in_a_row, "the number of marks in a row");
+    std::vector<length<U>> all;
+    for (std::int64_t k = 0; k < row.size(); ++k)
+        all.push_back(row[k].from_datum() + start);
+    return all;
+}
+
+template <length_unit U>
+using row_maker = form_maker<std::vector<length<U>>, U>;
+
+template <length_unit U>
+std::vector<length<U>> spaced_places(parts_given_of<U> v) {
+    const auto made = v.has(3) ? spaced_from_margins<finished_edge>(v.count(0), v[1], v[2], v[3])
+                               : spaced<finished_edge>(v.count(0), v[1], v[2]);
+    return places_of(v.by.parts(made.centres()), v[4]);
+}
+
+template <length_unit U>
+inline constexpr std::array<row_maker<U>, 5> row_forms = {{
+    {{"one place", {{{"at"}}}}, [](parts_given_of<U> v) { return std::vector<length<U>>{v[0]}; }},
+    {{"divided", {{{"span"}, counted_part("parts"), may_have("start")}}},
+     [](parts_given_of<U> v) { return places_of(v.by.parts(divided<finished_edge>(v[0], v.count(1))), v[2]); }},
+    {{"halved", {{{"span"}, counted_part("times"), may_have("start")}}},
+     [](parts_given_of<U> v) {
+         require_between<marks_error>(std::int64_t{0}, v.count(1), std::int64_t{62}, "the number of foldings in half");
+         return places_of(v.by.parts(halved<finished_edge>(v[0], static_cast<int>(v.count(1)))), v[2]);
+     }},
+    {{"every", {{{"step"}, {"within"}, may_have("start")}}},
+     [](parts_given_of<U> v) { return places_of(v.by.parts(every<finished_edge>(v[0], v[1]).marks), v[2]); }},
+    {{"spaced", {{counted_part("count"), {"width"}, {"along"}, may_have("margin"), may_have("start")}}},
+     spaced_places<U>},
+}};
+
+/// What a notion begins with; its name is given by the design.
+template <length_unit U>
+using notion_maker = form_maker<notion<U>, U>;
+
+template <length_unit U>
+notion<U> ribbon_round(parts_given_of<U> v) {
+    const std::int64_t times = v.has(1) ? v.count(1) : 1;
+    return listed_round(
+        "", tie_round<U>(v[0], times, {.loop = v[2], .tail = v[3], .knot = v[4]}, {.ease = v[5], .turned = v[6]}),
+        v[0]);
+}
+template <length_unit U>
+notion<U> ribbons_sewn(parts_given_of<U> v) {
+    return listed("", v.count(0),
+                  ribbon_tie<U>{.across = v[1],
+                                .from = v.number(2),
+                                .to = v.number(3, 1),
+                                .loop = v[4],
+                                .free_at_start = v[5],
+                                .free_at_end = v[6],
+                                .turned = v[7]});
+}
+
+template <length_unit U>
+inline constexpr std::array<notion_maker<U>, 4> notion_forms = {{
+    {{"details"}, [](parts_given_of<U>) { return notion<U>(""); }},
+    {{"ribbon round a roll",
+      {{{"girth"},
+        may_have("times", wanted::count),
+        {"loop"},
+        {"tail"},
+        {"knot"},
+        may_have("ease"),
+        may_have("turned")}}},
+     ribbon_round<U>},
+    {{"ribbons sewn on",
+      {{counted_part("count"),
+        {"across"},
+        may_have("from", wanted::number),
+        may_have("to", wanted::number),
+        may_have("loop"),
+        may_have("free_at_start"),
+        may_have("free_at_end"),
+        may_have("turned")}}},
+     ribbons_sewn<U>},
+    {{"zippers from a roll", {{counted_part("count"), {"across"}, {"margin"}, {"beyond"}, {"roll"}}}},
+     [](parts_given_of<U> v) {
+         return listed("", v.count(0), zipped_opening<U>{v[1], v[2], v[3]}, zipper_supply<U>::from_roll(v[4]));
+     }},
+}};
+
+template <length_unit U>
+constexpr const auto& makers_of(const design_finish&) {
+    return finish_forms<U>;
+}
+template <length_unit U>
+constexpr const auto& makers_of(const design_row&) {
+    return row_forms<U>;
+}
+template <length_unit U>
+constexpr const auto& makers_of(const notion_form&) {
+    return notion_forms<U>;
+}
+
+/// The first form is the one of a filled form that does not say.
+template <form_kind Kind>
+const form* find_form(const filled_form<Kind>& f) {
+    const auto& all = makers_of<inch>(f);
+    if (f.is.empty())
+        return &all[0].is;
+    for (const auto& maker : all)
+        if (maker.is.is == f.is)
+            return &maker.is;
+    return nullptr;
+}
+
+} // namespace turncloth::detail
+
+#endif

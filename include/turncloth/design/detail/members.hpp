@@ -1,0 +1,232 @@
+// The members of every record of a design: their names in a file, whether they must be there, and what they say.
+//
+//   members(visitor, record)      calls .must(name, member, about) or .may(name, member, about) for each
+//   words_of(edge{})              the words of a choice, in the order of its values
+#ifndef TURNCLOTH_DESIGN_DETAIL_MEMBERS_HPP
+#define TURNCLOTH_DESIGN_DETAIL_MEMBERS_HPP
+
+#include <turncloth/design/project_design.hpp>
+
+#include <array>
+#include <concepts>
+#include <string_view>
+#include <type_traits>
+
+namespace turncloth::detail {
+
+constexpr auto words_of(edge) { return std::array<std::string_view, 4>{"top", "right", "bottom", "left"}; }
+constexpr auto words_of(design_units) { return std::array<std::string_view, 3>{"both", "inches", "centimetres"}; }
+constexpr auto words_of(on_the_ruler) {
+    return std::array<std::string_view, 5>{"nearest", "halves", "step", "half steps", "exact"};
+}
+constexpr auto words_of(design_datum) {
+    return std::array<std::string_view, 3>{"finished edge", "cut edge", "stitching"};
+}
+constexpr auto words_of(caution::work) {
+    return std::array<std::string_view, 9>{"buying",  "cutting", "pinning", "pressing", "stitching",
+                                           "zippers", "eyelets", "filling", "using it"};
+}
+
+/// A record, read or written.
+template <class Self, class Record>
+concept record_of = std::same_as<std::remove_const_t<Self>, Record>;
+
+template <class Visitor, record_of<project_design> Self>
+void members(Visitor& v, Self& d) {
+    v.must("name", d.name, "What is made, as its sheet is headed");
+    v.may("units", d.units, "The units that it can be made in");
+    v.may("sizes", d.sizes, "Finished sizes to begin with, as 12 x 10 in");
+    v.may("measures", d.measures, "Named measures; each may use those before it");
+    v.may("refuse", d.refusals, "Sizes that it is not made at, and why");
+    v.must("pieces", d.pieces, "The pieces to cut");
+    v.may("meetings", d.meetings, "Longer pieces sewn to shorter ones, mark to mark");
+    v.may("placings", d.placings, "Pieces sewn onto others");
+    v.may("span_lists", d.span_lists, "Spans that together must fill a side of a piece");
+    v.may("zippers", d.zippers, "Zippers sewn across a piece");
+    v.may("must_reach", d.reaches, "What must be long enough");
+    v.may("notions", d.notions, "What is listed beside the pieces, to buy or to make ready");
+    v.may("sewings", d.sewings, "What rows are sewn with, for the thread");
+    v.may("cautions", d.cautions, "Cautions, each with the work that it belongs to");
+    v.may("preparations", d.preparations, "Steps that no piece tells of, when all is cut and marked");
+    v.may("most_layers", d.most_layers, "So many layers the machine sews through");
+}
+
+template <class Visitor, record_of<design_measure> Self>
+void members(Visitor& v, Self& m) {
+    v.must("name", m.name, "Words of letters and digits that begin with a letter");
+    v.may("is", m.is, "Worked out from what stands before it");
+    v.may("inches", m.inches, "Given, where it is made in inches");
+    v.may("centimetres", m.centimetres, "Given, where it is made in centimetres");
+    v.may("ruler", m.ruler, "How what is given comes onto a ruler");
+}
+
+template <class Visitor, record_of<design_refusal> Self>
+void members(Visitor& v, Self& r) {
+    v.must("where", r.where, "Where this holds, the size is refused");
+    v.must("sentence", r.sentence, "Why");
+}
+
+template <class Visitor, record_of<design_piece> Self>
+void members(Visitor& v, Self& p) {
+    v.must("name", p.name, "What it is called");
+    v.must("material", p.material, "What it is cut from");
+    v.must("width", p.width, "Its finished width");
+    v.must("height", p.height, "Its finished height");
+    v.may("count", p.count, "So many are cut alike");
+    v.may("film", p.film, "Whether it is of plastic film");
+    v.may("inside", p.inside, "The piece that it is an inner layer of");
+    v.may("edges", p.edges, "How its edges are finished; raw where nothing is said");
+    v.may("marks", p.marks, "Lines to mark on it");
+    v.may("eyelets", p.eyelets, "Eyelets in the heading of its top edge");
+    v.may("where", p.where, "It is there only where this holds");
+}
+
+template <class Visitor, record_of<design_edges> Self>
+void members(Visitor& v, Self& e) {
+    v.may("all", e.all, "Every edge that is not named by itself");
+    v.may("top", e.top, "The top edge");
+    v.may("right", e.right, "The right edge");
+    v.may("bottom", e.bottom, "The bottom edge");
+    v.may("left", e.left, "The left edge");
+}
+
+template <class Visitor, record_of<design_marks> Self>
+void members(Visitor& v, Self& m) {
+    v.must("what", m.what, "What each mark is");
+    v.must("parallel_to", m.parallel_to, "The edge that they are parallel to and measured from");
+    v.must("places", m.places, "Where they are");
+    v.may("from", m.from, "What they are measured from, of that edge");
+    v.may("only", m.only, "Marked only at these edges, and not right across");
+    v.may("where", m.where, "They are there only where this holds");
+}
+
+template <class Visitor, record_of<design_tick> Self>
+void members(Visitor& v, Self& t) {
+    v.must("at", t.at, "The edge");
+    v.must("size", t.size, "How far it runs inward from the cut edge");
+}
+
+template <class Visitor, record_of<design_eyelets> Self>
+void members(Visitor& v, Self& e) {
+    v.may("listed_as", e.listed_as, "The notion that lists them: eyelets, where nothing is said");
+    v.must("count", e.count, "How many");
+    v.must("hole", e.hole, "Across its hole");
+    v.must("rim", e.rim, "Across its rim");
+    v.must("margin", e.margin, "From each side edge to the nearest rim");
+    v.must("clear", e.clear, "Kept clear of the fold, the stitching and the side hems");
+}
+
+template <class Visitor, record_of<design_meeting> Self>
+void members(Visitor& v, Self& m) {
+    v.must("longer", m.longer, "The name of the longer piece");
+    v.must("shorter", m.shorter, "The name of the shorter piece");
+    v.must("from", m.from, "The finished edge that the spans run away from, on both");
+    v.must("on_longer", m.on_longer, "All spans together, on the longer");
+    v.must("on_shorter", m.on_shorter, "All spans together, on the shorter");
+    v.must("spans", m.spans, "How many");
+    v.may("where", m.where, "It is there only where this holds");
+}
+
+template <class Visitor, record_of<design_placing> Self>
+void members(Visitor& v, Self& p) {
+    v.must("piece", p.piece, "The name of the piece that is sewn on");
+    v.must("on", p.on, "The name of the piece beneath");
+    v.must("from_left", p.from_left, "From the finished left edge beneath to its own");
+    v.must("from_top", p.from_top, "From the finished top edge beneath to its own");
+    v.may("where", p.where, "It is there only where this holds");
+}
+
+template <class Visitor, record_of<design_span> Self>
+void members(Visitor& v, Self& s) {
+    v.must("size", s.size, "How long it is");
+    v.may("where", s.where, "It is there only where this holds");
+}
+
+template <class Visitor, record_of<design_span_list> Self>
+void members(Visitor& v, Self& s) {
+    v.must("what", s.what, "What each mark between them is");
+    v.must("on", s.on, "The name of the piece");
+    v.must("from", s.from, "The edge that they begin at");
+    v.must("spans", s.spans, "Each in its turn");
+    v.may("where", s.where, "They are there only where this holds");
+}
+
+template <class Visitor, record_of<design_zipper> Self>
+void members(Visitor& v, Self& z) {
+    v.must("on", z.on, "The name of the piece");
+    v.must("from", z.from, "The edge that the middles are measured from");
+    v.must("centres", z.centres, "How far each middle is from that edge");
+    v.must("across", z.across, "From seam to seam, finished");
+    v.must("margin", z.margin, "Closed at each end of the opening");
+    v.must("beyond", z.beyond, "Tape beyond the opening at each end");
+    v.must("rows", z.rows, "From one row of stitching to the other");
+    v.must("slit", z.slit, "Cut away behind it");
+    v.may("roll", z.roll, "The length of a roll that zippers are cut from");
+    v.may("lengths_sold", z.lengths_sold, "Or the lengths that zippers are sold made up in");
+    v.may("ends", z.ends, "Tape beyond the stops as sold");
+    v.may("tail", z.tail, "Tape left below a new stop");
+    v.may("where", z.where, "They are there only where this holds");
+}
+
+template <class Visitor, record_of<design_reach> Self>
+void members(Visitor& v, Self& r) {
+    v.must("what", r.what, "What must reach");
+    v.must("has", r.has, "How long it is");
+    v.must("needs", r.needs, "How long it must be");
+    v.may("where", r.where, "It is looked at only where this holds");
+}
+
+template <class Visitor, record_of<design_notion> Self>
+void members(Visitor& v, Self& n) {
+    v.must("name", n.name, "What it is called");
+    v.may("from", n.from, "What its first figures are worked out from");
+    v.may("details", n.details, "Further figures and numbers of it");
+    v.may("cautions", n.cautions, "Cautions that go with it");
+    v.may("before_seams", n.before_seams, "Whether it is sewn in before the seams beside it are closed");
+    v.may("where", n.where, "It is there only where this holds");
+}
+
+template <class Visitor, record_of<design_detail> Self>
+void members(Visitor& v, Self& d) {
+    v.must("what", d.what, "What it is");
+    v.may("figure", d.figure, "A length");
+    v.may("number", d.number, "Or a number of things");
+    v.may("where", d.where, "It is there only where this holds");
+}
+
+template <class Visitor, record_of<design_caution> Self>
+void members(Visitor& v, Self& c) {
+    v.must("at", c.at, "The work that it belongs to");
+    v.must("sentence", c.sentence, "What to take care of");
+    v.may("where", c.where, "It is there only where this holds");
+}
+
+template <class Visitor, record_of<design_sewing> Self>
+void members(Visitor& v, Self& s) {
+    v.must("stitch", s.stitch, "Its number in ISO 4915: 301 is the lockstitch");
+    v.must("overrun", s.overrun, "Sewn back over at each end of a row");
+    v.must("waste", s.waste, "A part more, for tails and breaks");
+    v.must("spool", s.spool, "Thread on a spool as it is sold");
+}
+
+template <class Visitor, record_of<design_step> Self>
+void members(Visitor& v, Self& s) {
+    v.must("sentence", s.sentence, "What is done");
+    v.may("where", s.where, "It is done only where this holds");
+}
+
+struct anybody {
+    template <class T>
+    void must(std::string_view, T&, std::string_view) {}
+    template <class T>
+    void may(std::string_view, T&, std::string_view) {}
+};
+/// Whatever has members of its own.
+template <class T>
+concept design_record = requires(anybody& v, T& record) {
+    members(v, record);
+};
+
+} // namespace turncloth::detail
+
+#endif

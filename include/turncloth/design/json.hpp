@@ -1,0 +1,59 @@
+// A design as a JSON file, and one back.
+//
+//   read_design(text)     the design; throws design_error with every fault found, each with its place
+//   to_json(design)       nlohmann::ordered_json, which read_design reads back equal
+//
+//   const project_design bag = read_design(text_of_file);
+//   std::puts(to_json(bag).dump(2).c_str());
+//
+// Expressions are texts, or whole numbers as they are: "finished width / 2", 4. A form is an object whose "is" names it:
+// {"is": "seam", "allowance": "1/2 in"}. design/project_design.schema.json describes such files; schema.hpp writes it.
+//
+// Included by itself; it needs the header of JSON for Modern C++ (Debian: nlohmann-json3-dev), the library does not.
+#ifndef TURNCLOTH_DESIGN_JSON_HPP
+#define TURNCLOTH_DESIGN_JSON_HPP
+
+#include <turncloth/design/detail/json_reader.hpp>
+#include <turncloth/design/detail/json_writer.hpp>
+#include <turncloth/design/faults.hpp>
+#include <turncloth/design/project_design.hpp>
+
+#include <nlohmann/json.hpp>
+
+#include <algorithm>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+namespace turncloth {
+
+inline nlohmann::ordered_json to_json(const project_design& d) { return detail::design_writer::written(d); }
+
+inline project_design read_design(std::string_view text) {
+    std::vector<design_fault> faults;
+    const detail::json read = detail::json_of_file(text, faults);
+    project_design d;
+    if (faults.empty())
+        d = detail::design_reader(faults).read(read);
+    // What could not be read is not there, so that it is named once.
+    const std::vector<design_fault> unread = faults;
+    const auto within = [](const std::string& inner, const std::string& outer) {
+        return inner.starts_with(outer) && (inner.size() == outer.size() || inner[outer.size()] == '/');
+    };
+    const auto is_read = [&](const design_fault& f) {
+        return std::none_of(unread.begin(), unread.end(), [&](const design_fault& u) {
+            return within(f.where, u.where) || within(u.where, f.where);
+        });
+    };
+    for (design_fault& f : faults_of(d))
+        if (is_read(f))
+            faults.push_back(std::move(f));
+    if (!faults.empty())
+        detail::refuse<design_error>(std::move(faults));
+    return d;
+}
+
+} // namespace turncloth
+
+#endif

@@ -1,0 +1,262 @@
+// A design and a finished size give a project.
+//
+//   project_of(design, size)           a project<U>; throws refused_size where the design refuses that size in its own
+//   project_of(design, size, ruled)    words, and design_error with every fault found; on a ruler as making/ruled.hpp has it
+//   is_made_in<U>(design)              whether a design can be made in inches, or in centimetres
+//
+//   const sheet<inch> s = sheet_of(project_of(bag, finished_size(12_in, 10_in)));
+//   sheet_on_ruler(size, "1/16"_in, [&](const auto& asked, const auto& by) { return project_of(bag, asked, by); });
+#ifndef TURNCLOTH_DESIGN_PROJECT_OF_HPP
+#define TURNCLOTH_DESIGN_PROJECT_OF_HPP
+
+#include <turncloth/design/detail/evaluating.hpp>
+#include <turncloth/design/project_design.hpp>
+#include <turncloth/sheet/project.hpp>
+
+#include <algorithm>
+#include <cstddef>
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace turncloth {
+
+template <length_unit Unit>
+bool is_made_in(const project_design& d) {
+    return d.units == design_units::both ||
+           (d.units == design_units::centimetres ? metric_unit<Unit> : !metric_unit<Unit>);
+}
+
+namespace detail {
+
+template <length_unit Unit>
+class project_from_design {
+public:
+    project_from_design(const project_design& d, const finished_size<Unit>& asked, const ruled<Unit>& by)
+        : design_(d), finished_(by.given(asked)), values_(finished_, by) {}
+
+    project<Unit> make() {
+        if (!is_made_in<Unit>(design_))
+            refuse_at("/units", std::string("it is not made in ") + (metric_unit<Unit> ? "centimetres" : "inches"));
+        for (std::size_t i = 0; i < design_.measures.size(); ++i)
+            values_.add(design_.measures[i], "/measures/" + std::to_string(i), faults_);
+        refuse_size();
+        throw_faults();
+        project<Unit> p(values_.text(design_.name, "/name"), finished_);
+        each(design_.pieces, "/pieces", [&](const design_piece& from) { add(p, from); });
+        each(design_.meetings, "/meetings", [&](const design_meeting& from) { p.add(made(from)); });
+        each(design_.placings, "/placings", [&](const design_placing& from) { p.add(made(from)); });
+        each(design_.span_lists, "/span_lists", [&](const design_span_list& from) { p.add(made(from)); });
+        each(design_.zippers, "/zippers", [&](const design_zipper& from) { p.add(made(from)); });
+        each(design_.reaches, "/must_reach", [&](const design_reach& from) { p.add(made(from)); });
+        each(design_.notions, "/notions", [&](const design_notion& from) { p.add(made(from)); });
+        attempt("/sewings", [&] {
+            for (const design_sewing& from : design_.sewings)
+                p.add(made(from));
+        });
+        each(design_.cautions, "/cautions",
+             [&](const design_caution& from) { p.caution(text(from.sentence, "/sentence"), from.at); });
+        each(design_.preparations, "/preparations",
+             [&](const design_step& from) { p.prepare(text(from.sentence, "/sentence")); });
+        attempt("/most_layers",
+                [&] { p.most_layers(values_.count(design_.most_layers, "/most_layers", usual_most_layers)); });
+        throw_faults();
+        return p;
+    }
+
+private:
+    using length_type = turncloth::length<Unit>;
+
+    void refuse_size() {
+        for (std::size_t i = 0; i < design_.refusals.size(); ++i) {
+            const std::string path = "/refuse/" + std::to_string(i);
+            attempt(path, [&] {
+                if (!values_.holds(design_.refusals[i].where, path + "/where"))
+                    return;
+                said_ = values_.text(design_.refusals[i].sentence, path + "/sentence");
+            });
+            if (!said_.empty())
+                refuse<refused_size>(said_, refusal{.kind = fault::unsuitable, .what = "the finished size"});
+        }
+    }
+    void throw_faults() {
+        if (!faults_.empty())
+            refuse<design_error>(std::move(faults_));
+    }
+
+    /// What is refused in there is one fault, and the rest goes on.
+    template <class Work>
+    void attempt(const std::string& path, const Work& work) {
+#ifdef BOOST_NO_EXCEPTIONS
+        static_cast<void>(path);
+        work();
+#else
+        try {
+            work();
+        } catch (const design_error& refused) {
+            faults_.insert(faults_.end(), refused.faults().begin(), refused.faults().end());
+        } catch (const error& refused) {
+            faults_.push_back({path, refused.what(), {}});
+        }
+#endif
+    }
+    /// Those that are there at this size.
+    template <class Record, class Work>
+    void each(const std::vector<Record>& all, const std::string& path, const Work& work) {
+        for (std::size_t i = 0; i < all.size(); ++i) {
+            const std::string before = std::exchange(path_, path + "/" + std::to_string(i));
+            attempt(path_, [&] {
+                if (values_.holds(all[i].where, path_ + "/where"))
+                    work(all[i]);
+            });
+            path_ = before;
+        }
+    }
+    length_type length(const length_expression& e, const char* member) const {
+        return values_.length(e, path_ + member);
+    }
+    std::string text(const design_words& w, const char* member) const { return values_.text(w, path_ + member); }
+
+    void add(project<Unit>& p, const design_piece& from) {
+        const piece_size<Unit> size(length(from.width, "/width"), length(from.height, "/height"));
+        piece<Unit>& made = p.add(piece<Unit>(from.name, from.material, size, edges_of(from.edges)));
+        made.count(values_.count(from.count, path_ + "/count"));
+        if (from.film)
+            made.of_film();
+        if (!from.inside.empty())
+            lay_inside(p, made, from.inside);
+        const std::string piece_path = path_;
+        each(from.marks, piece_path + "/marks", [&](const design_marks& m) { mark(made, m); });
+        if (from.eyelets)
+            p.add(set(made, *from.eyelets));
+    }
+    void lay_inside(const project<Unit>& p, piece<Unit>& made, const std::string& name) const {
+        const auto& all = p.pieces();
+        const auto outer =
+            std::find_if(all.begin(), all.end(), [&](const auto& other) { return other.name() == name; });
+        if (outer == all.end() || &*outer == &made)
+            refuse_at(path_ + "/inside", "no piece before this one is named " + in_quotes(name));
+        made.lies_inside(*outer);
+    }
+    edges<Unit> edges_of(const design_edges& e) const {
+        const auto one = [&](const std::optional<design_finish>& own, const char* member) {
+            if (own)
+                return values_.made(*own, path_ + "/edges/" + member);
+            return e.all ? values_.made(*e.all, path_ + "/edges/all") : finish<Unit>();
+        };
+        return {one(e.top, "top"), one(e.right, "right"), one(e.bottom, "bottom"), one(e.left, "left")};
+    }
+    void mark(piece<Unit>& on, const design_marks& m) {
+        std::vector<short_mark<Unit>> only;
+        for (std::size_t i = 0; i < m.only.size(); ++i)
+            only.push_back(
+                {m.only[i].at, values_.length(m.only[i].size, path_ + "/only/" + std::to_string(i) + "/size")});
+        const std::string what = text(m.what, "/what");
+        for (const length_type& l : values_.made(m.places, path_ + "/places")) {
+            if (m.from == design_datum::finished_edge)
+                on.mark(what, m.parallel_to, at<finished_edge>(l), only);
+            else if (m.from == design_datum::cut_edge)
+                on.mark(what, m.parallel_to, at<cut_edge>(l), only);
+            else
+                on.mark(what, m.parallel_to, at<stitched_line>(l), only);
+        }
+    }
+    notion<Unit> set(piece<Unit>& on, const design_eyelets& e) const {
+        const std::string path = path_ + "/eyelets";
+        const auto part = [&](const length_expression& of, const char* member) {
+            return values_.length(of, path + member);
+        };
+        const length_type margin = part(e.margin, "/margin"), clear = part(e.clear, "/clear");
+        eyelet_row<Unit> row = eyelets(on.shape(), values_.count(e.count, path + "/count"),
+                                       eyelet<Unit>{part(e.hole, "/hole"), part(e.rim, "/rim")},
+                                       rim_distances<Unit>{.margin = margin, .clear = clear});
+        row.along = row.along.on_ruler(values_.by().graduation());
+        row.down = at<finished_edge>(values_.by().middle(row.down.from_datum() * 2));
+        on.eyelets(row);
+        return listed(e.listed_as.text.empty() ? "eyelets" : values_.text(e.listed_as, path + "/listed_as"), row);
+    }
+
+    meeting<Unit> made(const design_meeting& m) const {
+        const length_type longer = length(m.on_longer, "/on_longer"), shorter = length(m.on_shorter, "/on_shorter");
+        const std::int64_t spans = values_.count(m.spans, path_ + "/spans");
+        return {m.longer, m.shorter, m.from, longer, shorter, spans, values_.by().graduation()};
+    }
+    placing<Unit> made(const design_placing& p) const {
+        const length_type left = length(p.from_left, "/from_left"), top = length(p.from_top, "/from_top");
+        return {p.piece, p.on, at<finished_edge>(left), at<finished_edge>(top)};
+    }
+    std::vector<length_type> there(const std::vector<design_span>& all, const char* member) const {
+        std::vector<length_type> found;
+        for (std::size_t i = 0; i < all.size(); ++i) {
+            const std::string path = path_ + member + "/" + std::to_string(i);
+            if (values_.holds(all[i].where, path + "/where"))
+                found.push_back(values_.length(all[i].size, path + "/size"));
+        }
+        return found;
+    }
+    span_list<Unit> made(const design_span_list& s) const {
+        std::vector<length_type> spans = there(s.spans, "/spans");
+        return {text(s.what, "/what"), s.on, s.from, std::move(spans)};
+    }
+    zipper<Unit> made(const design_zipper& z) const {
+        std::vector<place<finished_edge, Unit>> centres;
+        for (const length_type& l : there(z.centres, "/centres"))
+            centres.push_back(at<finished_edge>(l));
+        const zipped_opening<Unit> opening{length(z.across, "/across"), length(z.margin, "/margin"),
+                                           length(z.beyond, "/beyond")};
+        const length_type rows = length(z.rows, "/rows"), slit = length(z.slit, "/slit");
+        zipper_supply<Unit> supply{length(z.roll, "/roll"), {}, length(z.ends, "/ends"), length(z.tail, "/tail")};
+        for (std::size_t i = 0; i < z.lengths_sold.size(); ++i)
+            supply.lengths_sold.push_back(
+                values_.length(z.lengths_sold[i], path_ + "/lengths_sold/" + std::to_string(i)));
+        return {z.on, z.from, std::move(centres), opening, rows, slit, std::move(supply), values_.by().graduation()};
+    }
+    must_reach<Unit> made(const design_reach& r) const {
+        const length_type has = length(r.has, "/has"), needs = length(r.needs, "/needs");
+        return {text(r.what, "/what"), has, needs};
+    }
+    notion<Unit> made(const design_notion& n) {
+        const notion<Unit> from = values_.made(n.from, path_ + "/from");
+        notion<Unit> to(text(n.name, "/name"));
+        for (const notion_detail<Unit>& d : from.details())
+            d.count > 0 ? to.number(d.what, d.count) : to.figure(d.what, d.amount);
+        const std::string path = path_;
+        each(n.details, path + "/details", [&](const design_detail& d) {
+            const std::string what = text(d.what, "/what");
+            d.number.given() ? to.number(what, values_.count(d.number, path_ + "/number"))
+                             : to.figure(what, length(d.figure, "/figure"));
+        });
+        for (const sheet_caution& c : from.cautions())
+            to.caution(c.sentence, c.at);
+        each(n.cautions, path + "/cautions",
+             [&](const design_caution& c) { to.caution(text(c.sentence, "/sentence"), c.at); });
+        if (n.before_seams || from.goes_in_before_seams())
+            to.before_seams();
+        return to;
+    }
+    sewing<Unit> made(const design_sewing& s) const {
+        const std::int64_t number = values_.count(s.stitch, "/sewings/stitch");
+        require_between<range_error>(std::int64_t{1}, number, std::int64_t{999}, "the number of a stitch");
+        const length_type overrun = values_.length(s.overrun, "/sewings/overrun"),
+                          spool = values_.length(s.spool, "/sewings/spool");
+        const fraction waste = values_.number(s.waste, "/sewings/waste");
+        return {stitch(static_cast<int>(number)), overrun, waste, spool};
+    }
+
+    const project_design& design_;
+    finished_size<Unit> finished_;
+    design_values<Unit> values_;
+    std::vector<design_fault> faults_;
+    std::string path_, said_;
+};
+
+} // namespace detail
+
+template <length_unit Unit>
+project<Unit> project_of(const project_design& d, const finished_size<Unit>& asked, const ruled<Unit>& by = {}) {
+    return detail::project_from_design<Unit>(d, asked, by).make();
+}
+
+} // namespace turncloth
+
+#endif

@@ -1,0 +1,132 @@
+// The JSON Schema of designs as files (JSON Schema, draft 2020-12), written from the members that the reader reads.
+//
+//   design_schema()      nlohmann::ordered_json; include/turncloth/design/project_design.schema.json is what it writes
+//
+// A file that it finds sound may still be refused: it does not read expressions.
+//
+// Included by itself; it needs the header of JSON for Modern C++ (Debian: nlohmann-json3-dev), the library does not.
+#ifndef TURNCLOTH_DESIGN_SCHEMA_HPP
+#define TURNCLOTH_DESIGN_SCHEMA_HPP
+
+#include <turncloth/design/detail/forms.hpp>
+#include <turncloth/design/detail/json_reader.hpp>
+#include <turncloth/design/detail/members.hpp>
+#include <turncloth/design/faults.hpp>
+#include <turncloth/design/project_design.hpp>
+#include <turncloth/sheet/json_lengths.hpp>
+
+#include <nlohmann/json.hpp>
+
+#include <cstddef>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <type_traits>
+#include <vector>
+
+namespace turncloth {
+
+namespace detail {
+
+class schema_writer {
+public:
+    template <design_record Record>
+    static json of(const Record&) {
+        schema_writer w;
+        Record record{};
+        if constexpr (std::is_same_v<Record, project_design>) {
+            w.properties_["$schema"] = {{"type", "string"}};
+            w.properties_[std::string(design_format)] = {{"const", design_version}};
+            w.required_.push_back(design_format);
+        }
+        members(w, record);
+        json j = {{"type", "object"}, {"properties", w.properties_}};
+        if (!w.required_.empty())
+            j["required"] = w.required_;
+        j["additionalProperties"] = false;
+        return j;
+    }
+
+    template <class T>
+    void must(std::string_view name, T& member, std::string_view about) {
+        required_.push_back(name);
+        may(name, member, about);
+    }
+    template <class T>
+    void may(std::string_view name, T& member, std::string_view about) {
+        json said = {{"description", about}};
+        said.update(of(member));
+        properties_[std::string(name)] = std::move(said);
+    }
+
+    static json reference_to(const char* what) { return {{"$ref", std::string("#/$defs/") + what}}; }
+    template <form_kind Kind>
+    static json forms() {
+        json all = json::array();
+        for (const auto& maker : makers_of<inch>(filled_form<Kind>{})) {
+            json properties = {{"is", {{"const", maker.is.is}}}}, required = {"is"};
+            for (std::size_t i = 0; i < maker.is.size(); ++i) {
+                properties[std::string(maker.is.parts[i].name)] = reference_to("expression");
+                if (maker.is.parts[i].must)
+                    required.push_back(maker.is.parts[i].name);
+            }
+            all.push_back({{"type", "object"},
+                           {"properties", properties},
+                           {"required", required},
+                           {"additionalProperties", false}});
+        }
+        return {{"oneOf", all}};
+    }
+    static json text() { return {{"type", "string"}, {"minLength", 1}, {"maxLength", most_in_a_design}}; }
+
+private:
+    static json of(const std::string&) { return reference_to("text"); }
+    static json of(const design_words&) { return reference_to("words"); }
+    static json of(bool) { return {{"type", "boolean"}}; }
+    template <wanted W>
+    static json of(const expression_for<W>&) {
+        return reference_to("expression");
+    }
+    template <class Choice>
+        requires std::is_enum_v<Choice>
+    static json of(Choice c) { return {{"enum", words_of(c)}}; }
+    static json of(const design_finish&) { return reference_to("finish"); }
+    static json of(const design_row&) { return reference_to("places"); }
+    static json of(const notion_form&) { return reference_to("notion"); }
+    template <class T>
+    static json of(const std::optional<T>&) {
+        return of(T{});
+    }
+    template <class T>
+    static json of(const std::vector<T>&) {
+        return {{"type", "array"}, {"maxItems", most_in_a_design}, {"items", of(T{})}};
+    }
+
+    json properties_ = json::object(), required_ = json::array();
+};
+
+} // namespace detail
+
+inline nlohmann::ordered_json design_schema() {
+    using detail::schema_writer;
+    detail::json text = schema_writer::text(), words = schema_writer::text();
+    words["description"] = "A text in which expressions may stand in braces";
+    detail::json j = {{"$schema", "https://json-schema.org/draft/2020-12/schema"},
+                      {"title", "A design of a sewn project, for any finished size"}};
+    j.update(schema_writer::of(project_design{}));
+    j["$defs"] = {{"text", text},
+                  {"words", words},
+                  {"expression",
+                   {{"description", "A length, a number or a condition, as design/expression.hpp has it"},
+                    {"type", {"string", "integer"}},
+                    {"minLength", 1},
+                    {"maxLength", most_in_an_expression}}},
+                  {"finish", schema_writer::forms<form_kind::finish>()},
+                  {"places", schema_writer::forms<form_kind::row>()},
+                  {"notion", schema_writer::forms<form_kind::notion>()}};
+    return j;
+}
+
+} // namespace turncloth
+
+#endif

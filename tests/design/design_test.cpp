@@ -1,0 +1,274 @@
+// Designs: files read and written, every fault with its place, forms beside the library's functions, and projects of a size.
+#include "at_random.hpp"
+#include "designs.hpp"
+#include "refused.hpp"
+#include <turncloth/design/project_of.hpp>
+#include <turncloth/measure/write.hpp>
+#include <turncloth/sheet/making.hpp>
+#include <turncloth/sheet/on_ruler.hpp>
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <string>
+#include <utility>
+#include <vector>
+
+using namespace turncloth;
+
+namespace {
+
+/// A file of one piece, with what is said of it and beside it.
+std::string file_of(const std::string& piece, const std::string& beside = "") {
+    return R"({"turncloth_design": 1, "name": "Mat", "units": "inches", "pieces": [{"name": "mat", "material": "felt", )"
+           R"("width": "finished width", "height": "finished height")" +
+           (piece.empty() ? "" : ", " + piece) + "}]" + (beside.empty() ? "" : ", " + beside) + "}";
+}
+project<inch> made(const std::string& text, const ruled<inch>& by = {}) {
+    return project_of(read_design(text), finished_size(20_in, 16_in), by);
+}
+std::string refused_when_made(const std::string& text) {
+    return refused::message<error>([&] { made(text); });
+}
+
+/// Whole numbers are written as texts.
+nlohmann::json as_texts(nlohmann::json j) {
+    if (j.is_number_integer())
+        return j.dump();
+    if (j.is_structured())
+        for (auto& member : j)
+            member = as_texts(member);
+    return j;
+}
+
+} // namespace
+
+TEST_CASE("a design is written and read back equal") {
+    for (const std::string& text : {designs::peg_bag(), designs::every_member(), file_of("")}) {
+        const project_design d = read_design(text);
+        CHECK(read_design(to_json(d).dump()) == d);
+    }
+    CHECK_FALSE(read_design(designs::peg_bag()) == read_design(designs::every_member()));
+    // Whatever a file says is written again, in its words.
+    const auto given = nlohmann::json::parse(designs::every_member()),
+               written = nlohmann::json::parse(to_json(read_design(designs::every_member())).dump());
+    for (const auto& [name, member] : given.items())
+        CHECK_MESSAGE(written.contains(name), name);
+    for (const char* name : {"zippers", "meetings", "notions", "cautions", "measures"})
+        CHECK(written[name].dump() == as_texts(given[name]).dump());
+}
+
+TEST_CASE("every fault of a file is named at once, with its place") {
+    CHECK(designs::faults(designs::peg_bag()) == "");
+    CHECK(
+        designs::faults(R"({"turncloth_design": 2, "nmae": "Mat", "sizes": "3 x 4 in", "units": "yards",
+        "measures": [{"name": "a", "is": "finished width * finished height"}, {"name": "b", "is": "a + 1 in"},
+                     {"name": "is it", "inches": "1 in", "centimetres": "1 in"}, {"name": "c", "inches": "1 in"}],
+        "pieces": [{"name": "mat", "material": 3, "width": "finished widht", "count": 2.5, "inside": "mat",
+                    "edges": {"all": {"is": "zigzag"}, "top": {"is": "seam", "depth": "1 in"}},
+                    "marks": [{"what": "{b", "parallel_to": "north", "places": {"is": "divided", "span": 3, "parts": 2}}]}],
+        "placings": [{"piece": "mat", "on": "cloth", "from_left": "1 in + 1", "from_top": "2 cm"}],
+        "notions": [{"name": "n", "details": [{"what": "x"}]}]})") ==
+        "/turncloth_design: expected 1, the version of this format\n"
+        "/name: it is missing\n"
+        "/units: expected one of \"both\", \"inches\" and \"centimetres\"\n"
+        "/sizes: expected a list, [ ]\n"
+        "/pieces/0/material: expected a text that is not empty\n"
+        "/pieces/0/height: it is missing\n"
+        "/pieces/0/count: expected an expression as a text, or a whole number\n"
+        "/pieces/0/marks/0/parallel_to: expected one of \"top\", \"right\", \"bottom\" and \"left\"\n"
+        "/nmae: there is no such member here: there are $schema, turncloth_design, name, units, sizes, measures, "
+        "refuse, pieces, meetings, placings, span_lists, zippers, must_reach, notions, sewings, cautions, preparations "
+        "and most_layers\n"
+        "/measures/0/is, character 18: a length times a length is no length: one of them must be a number\n"
+        "/measures/2/name, character 1: a name is of words of letters and digits, begins with a letter and holds no "
+        "word of the grammar\n"
+        "/pieces/0/width, character 1: nothing here is named \"finished widht\"\n"
+        "/pieces/0/edges/all/is: there is no \"zigzag\" here: there are \"raw edge\", \"seam\", \"single-turned hem\", "
+        "\"double-turned hem\", \"heading\", \"casing\", \"self-binding\", \"separate binding\", \"French seam\", "
+        "\"flat-felled seam, over\", \"flat-felled seam, under\", \"lapped seam, over\" and \"lapped seam, under\"\n"
+        "/pieces/0/edges/top/allowance: it is missing\n"
+        "/pieces/0/edges/top/depth: a seam has no such part\n"
+        "/pieces/0/marks/0/what, character 1: this brace has no other: an expression stands between two\n"
+        "/pieces/0/marks/0/places/span: expected a length: this is a number\n"
+        "/pieces/0/inside: no piece before this one is named \"mat\"\n"
+        "/placings/0/on: no piece is named \"cloth\"\n"
+        "/placings/0/from_left, character 8: this is a number, and what it goes with is a length in inches\n"
+        "/placings/0/from_top: this is a length in centimetres, and the project is made in inches: give the measure "
+        "for "
+        "both, or write \"as inches\" or \"as centimetres\" behind it\n"
+        "/notions/0/details/0: give either a figure or a number\n"
+        "/measures/2/centimetres: this is a length in inches, and the project is made in centimetres: give the measure "
+        "for both, or write \"as inches\" or \"as centimetres\" behind it\n"
+        "/measures/3/centimetres: it is missing\n");
+}
+
+TEST_CASE("what is no JSON, or too much of it, is refused") {
+    CHECK(designs::faults("{\"name\":\n \"Mat\" \"x\"}") ==
+          "the design: it is no JSON (RFC 8259), in line 2 at character 10\n");
+    CHECK(designs::faults(R"({"name": 1, "name": 2})") == "the design: \"name\" stands twice in one object\n");
+    CHECK(designs::faults(std::string(100'000, '[')).find("too deep") != std::string::npos);
+    CHECK(designs::faults(std::string(100, '[') + std::string(100, ']')) ==
+          "the design: its lists and objects lie too deep within one another\n");
+    CHECK(designs::faults(std::string(1'000'001, ' ')) == "the design: a file has at most 1000000 bytes\n");
+    CHECK(designs::faults(file_of("", R"("sizes": ["3 in"])")) ==
+          "/sizes/0: cannot read it as a size: write width x height, as in 24 x 15 in\n");
+    CHECK(designs::faults("[]") == "the design: expected an object, { }\n");
+    CHECK(designs::faults("") != "");
+    std::string many =
+        "{\"what\": \"x\", \"parallel_to\": \"top\", \"places\": {\"is\": \"one place\", \"at\": \"1 in\"}}";
+    std::string list = many;
+    for (int i = 0; i < 1000; ++i)
+        list += "," + many;
+    CHECK(designs::faults(file_of("\"marks\": [" + list + "]")) ==
+          "/pieces/0/marks: expected at most 1000 items in a list\n");
+}
+
+TEST_CASE("every finish of a file is the library's own") {
+    const std::pair<std::string, finish<inch>> all[] = {
+        {R"("is": "raw edge")", finish<inch>()},
+        {R"("is": "seam", "allowance": "5/8 in")", seam("5/8"_in)},
+        {R"("is": "single-turned hem", "depth": "1 in", "inset": "1/8 in")", single_turned_hem(1_in, "1/8"_in)},
+        {R"("is": "double-turned hem", "first": "1/4 in", "depth": "1 in", "inset": "1/8 in", "turn": "1/16 in")",
+         double_turned_hem("1/4"_in, 1_in, "1/8"_in, "1/16"_in)},
+        {R"("is": "heading", "depth": "2 in", "under": "1/2 in", "inset": "1/8 in")",
+         heading(2_in, "1/2"_in, "1/8"_in)},
+        {R"("is": "casing", "depth": "2 in", "channel": "3/4 in", "under": "1/2 in", "inset": "1/8 in")",
+         casing(2_in, "3/4"_in, "1/2"_in, "1/8"_in)},
+        {R"("is": "self-binding", "width": "1/2 in", "inset": "1/8 in", "turn": "1/4 in")",
+         self_binding("1/2"_in, "1/8"_in, "1/4"_in)},
+        {R"("is": "separate binding", "width": "1/2 in")", separate_binding("1/2"_in)},
+        {R"("is": "French seam", "first": "1/4 in", "second": "3/8 in", "trimmed": "1/8 in")",
+         french_seam("1/4"_in, "3/8"_in, "1/8"_in)},
+        {R"("is": "French seam", "first": "1/8 in", "second": "1/4 in")", french_seam("1/8"_in, "1/4"_in)},
+        {R"("is": "flat-felled seam, over", "width": "1/2 in", "under": "1/4 in", "inset": "1/8 in")",
+         felled_over("1/2"_in, "1/4"_in, "1/8"_in)},
+        {R"("is": "flat-felled seam, under", "allowance": "1/4 in")", felled_under("1/4"_in)},
+        {R"("is": "lapped seam, over", "under": "1/2 in", "inset": "1/8 in")", lapped_over("1/2"_in, "1/8"_in)},
+        {R"("is": "lapped seam, under", "lap": "1/2 in", "inset": "1/8 in")", lapped_under("1/2"_in, "1/8"_in)},
+    };
+    for (const auto& [text, finish] : all) {
+        CAPTURE(text);
+        const auto p =
+            made(file_of(R"("edges": {"all": {"is": "seam", "allowance": "1 in"}, "left": {)" + text + "}}"));
+        CHECK(p.pieces()[0].shape().finish_of(edge::left) == finish);
+        CHECK(p.pieces()[0].shape().finish_of(edge::right) == seam(1_in));
+    }
+}
+
+namespace {
+
+/// Where the marks of a form are, from the cut left edge of a mat 20 in wide without any finish.
+std::vector<length<inch>> marks_of(const std::string& places, const ruled<inch>& by = {}) {
+    std::vector<length<inch>> all;
+    const auto p = made(file_of(R"("marks": [{"what": "m", "parallel_to": "left", "places": {)" + places + "}}]"), by);
+    for (const auto& m : p.pieces()[0].marks())
+        all.push_back(m.from_cut_edge.value());
+    return all;
+}
+using lengths = std::vector<length<inch>>;
+
+} // namespace
+
+TEST_CASE("what repeats is one of the library's repeaters") {
+    CHECK(marks_of(R"("is": "one place", "at": "3 in")") == lengths{3_in});
+    CHECK(marks_of(R"("is": "divided", "span": "finished width", "parts": 3)") == lengths{"6 2/3"_in, "13 1/3"_in});
+    CHECK(marks_of(R"("is": "divided", "span": "finished width", "parts": 3)", ruled<inch>("1/8"_in)) ==
+          lengths{"6 5/8"_in, "13 3/8"_in});
+    CHECK(marks_of(R"("is": "halved", "span": "16 in", "times": 2, "start": "2 in")") == lengths{6_in, 10_in, 14_in});
+    CHECK(marks_of(R"("is": "every", "step": "6 in", "within": "finished width")") == lengths{6_in, 12_in, 18_in});
+    // (20 - 3 x 2) / 4 = 3 1/2 in between.
+    CHECK(marks_of(R"("is": "spaced", "count": 3, "width": "2 in", "along": "finished width")") ==
+          lengths{"4 1/2"_in, 10_in, "15 1/2"_in});
+    CHECK(marks_of(
+              R"("is": "spaced", "count": 2, "width": "2 in", "along": "18 in", "margin": "1 in", "start": "1 in")") ==
+          lengths{3_in, 17_in});
+    CHECK(refused_when_made(file_of(R"("marks": [{"what": "m", "parallel_to": "left",
+        "places": {"is": "every", "step": "1/1000 in", "within": "finished width"}}])"))
+              .find("/pieces/0/marks/0: the number of marks in a row must be at most 10000") == 0);
+}
+
+TEST_CASE("an item is there only where its condition holds") {
+    const auto count = [](const std::string& where) {
+        return made(file_of(R"("marks": [{"what": "m", "parallel_to": "left", "where": ")" + where +
+                            R"(", "places": {"is": "one place", "at": "3 in"}}])"))
+            .pieces()[0]
+            .marks()
+            .size();
+    };
+    CHECK(count("finished width is 20 in") == 1);
+    CHECK(count("finished width is not 20 in") == 0);
+    const project_design d = read_design(designs::every_member());
+    CHECK(project_of(d, finished_size(20_in, 30_in)).pieces().size() == 4);
+    CHECK(project_of(d, finished_size(10_in, 30_in)).pieces().size() == 3);
+    CHECK(project_of(d, finished_size(10_in, 30_in)).zippers().size() == 1);
+}
+
+TEST_CASE("all that a design says is in the project") {
+    const project<inch> p = project_of(read_design(designs::every_member()), finished_size(20_in, 30_in));
+    CHECK(p.name() == "Apron with 2 ties");
+    CHECK(p.pieces()[1].count() == 2);
+    CHECK(p.pieces()[1].is_film());
+    CHECK(p.pieces()[2].inside() == "front");
+    CHECK(p.pieces()[0].eyelets()[0].along.size() == 3);
+    CHECK(p.pieces()[0].marks()[0].from_cut_edge.value() == 5_in);
+    CHECK(p.pieces()[0].marks()[0].only[0].size == "1/2"_in);
+    CHECK(p.meetings()[0].on_longer == 40_in);
+    CHECK(p.placings()[0].from_top == at<finished_edge>(8_in));
+    CHECK(p.span_lists()[0].spans == lengths{10_in, 10_in});
+    CHECK(p.zippers()[0].supply.lengths_sold == lengths{12_in, 24_in});
+    CHECK(p.zippers()[1].supply.roll == 180_in);
+    CHECK(p.zippers()[0].slit == "1/4"_in);
+    CHECK(p.must_reach_list()[0].needs == 30_in);
+    CHECK(p.notions()[0].name() == "rings");
+    CHECK(p.notions()[1].name() == "ties of 5 in");
+    CHECK(p.notions()[1].details().back().count == 2);
+    CHECK(p.notions()[1].goes_in_before_seams());
+    CHECK(p.sewings()[0].waste == fraction(1, 4));
+    CHECK(p.cautions()[0].sentence == "Keep it from the fire.");
+    CHECK(p.preparations() == std::vector<std::string>{"Chalk the pockets."});
+    CHECK(p.most_layers() == 10);
+}
+
+TEST_CASE("a design refuses a size in its own words, before anything else") {
+    const project_design bag = read_design(designs::peg_bag());
+    CHECK(refused::message<refused_size>([&] { project_of(bag, finished_size(1_in, 12_in)); }) ==
+          "A peg bag needs at least 6 in of width and 11 1/2 in of height.");
+    CHECK(refused::message<refused_size>([&] { project_of(bag, finished_size(14_cm, 30_cm)); }) ==
+          "A peg bag needs at least 15 cm of width and 29 cm of height.");
+    CHECK(refused::message<refused_size>([&] { project_of(bag, finished_size(1000_in, 12_in)); }) ==
+          "More than 20 pockets: is the size right?");
+}
+
+TEST_CASE("what cannot be made at a size is named with its place, all at once") {
+    CHECK(refused_when_made(file_of(R"("edges": {"all": {"is": "seam", "allowance": "finished width - 20 in"}})",
+                                    R"x("most_layers": "whole part (finished width / (finished height - 16 in))")x")) ==
+          "/pieces/0: a seam allowance must be more than zero: it was 0 in; /most_layers, character 30: division by "
+          "zero: the divisor must not be zero");
+    CHECK(refused_when_made(file_of(R"("count": "finished width / 3 in")")) ==
+          "/pieces/0/count: expected a whole number: it comes to 6 2/3");
+    const project_design inches = read_design(file_of(""));
+    CHECK(refused::message<design_error>([&] { project_of(inches, finished_size(20_cm, 16_cm)); }) ==
+          "/units: it is not made in centimetres");
+}
+
+TEST_CASE("a bag of any size is worked out on its ruler, and its pieces meet") {
+    const project_design bag = read_design(designs::peg_bag());
+    at_random::sampler random(13);
+    while (random.another_of(20)) {
+        const finished_size asked(random.inches(60) + 6_in, random.inches(30) + 12_in);
+        const sheet<inch> s = sheet_on_ruler(asked, "1/16"_in, [&](const finished_size<inch>& size, const auto& by) {
+            return project_of(bag, size, by);
+        });
+        // Sewn at the bottom and at both sides, 1/2 in each; the heading is 1/2 + 2 1/2 in, the hem 1/2 + 3/4 in, and the
+        // front ends 2 1/2 + 3 in below the top.
+        const length<inch> width = s.finished.width(), height = s.finished.height();
+        CHECK(s.pieces[0].width.value() == width + 1_in);
+        CHECK(s.pieces[1].width.value() == width + 1_in);
+        CHECK(s.pieces[0].height.value() == height + "3 1/2"_in);
+        CHECK(s.pieces[1].height.value() == height - "5 1/2"_in + "1 3/4"_in);
+        const std::int64_t pockets = std::max(std::int64_t{1}, floor(ratio_of(width, 6_in)));
+        CHECK(s.name == "Peg bag, " + std::to_string(pockets) + " pockets");
+        CHECK(s.pieces[1].made_from.marks().size() == static_cast<std::size_t>(pockets - 1));
+    }
+}
