@@ -334,7 +334,7 @@ inline void read(const string& project, const string& size, units_shown shows) {
     o.out = "nowhere"; // so that files are made, in memory
     o.handout = true;
     o.by.shows = shows;
-    const auto typed = allotment::read_size(size);
+    const auto typed = turncloth::read_size(size);
     const auto made = allotment::work_out(
         {.where = "", .made_of = allotment::job{allotment::find_project(project), typed, {}, {}, project}}, o);
     REQUIRE_MESSAGE(made.refusal.empty(), made.refusal);
