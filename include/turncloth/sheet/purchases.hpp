@@ -34,7 +34,7 @@ struct sheet_cloth {
     std::vector<cloth_piece<Unit>> pieces; ///< those of the sheet that are of the material, at their cut sizes
     turncloth::lay<Unit> lay;
     purchase<Unit> bought;
-    length<Unit> graduation = {}; ///< of the ruler that its pieces were worked out on; zero for none
+    length<Unit> graduation = {};           ///< of the ruler that its pieces were worked out on; zero for none
     std::vector<std::size_t> on_sheet = {}; ///< of each piece, its place among those of the sheet
 };
 
