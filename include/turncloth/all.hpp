@@ -47,6 +47,7 @@
 #include <turncloth/making/phrases.hpp>
 #include <turncloth/making/ruled.hpp>
 #include <turncloth/making/stitched.hpp>
+#include <turncloth/making/straps.hpp>
 #include <turncloth/making/strip_pockets.hpp>
 #include <turncloth/making/work_plan.hpp>
 #include <turncloth/making/work_step.hpp>

@@ -40,10 +40,13 @@ TEST_CASE("a sheet is written as text, and each piece of it as a drawing") {
     const scratch dir;
     const outcome o = dir.run("--project kneeling-pad --out deep/in/here");
     CHECK(o.status == 0);
-    CHECK(o.says("In deep/in/here: 1 sheet (.txt) and 5 drawings (.svg)"));
+    CHECK(o.says("In deep/in/here: 1 sheet (.txt) and 20 drawings (.svg)"));
     auto names = dir.files("deep");
     std::sort(names.begin(), names.end());
-    CHECK(names == std::vector<std::string>{"kneeling-pad.base-half.svg", "kneeling-pad.lay.canvas.svg",
+    const auto steps = std::erase_if(names, [](const std::string& name) { return name.find(".step.") != name.npos; });
+    CHECK(steps == 13); // seams and rows, creases and layings: tests/draw/step_test.cpp
+    CHECK(names == std::vector<std::string>{"kneeling-pad.base-half.svg", "kneeling-pad.finished.back.svg",
+                                            "kneeling-pad.finished.front.svg", "kneeling-pad.lay.canvas.svg",
                                             "kneeling-pad.long-side-of-the-edging.svg",
                                             "kneeling-pad.short-side-of-the-edging.svg", "kneeling-pad.top-panel.svg",
                                             "kneeling-pad.txt"});

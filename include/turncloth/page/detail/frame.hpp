@@ -100,6 +100,8 @@ struct frame_words {
     std::vector<std::vector<std::string>> lists{}; ///< each in columns above the foot, the last lowest
     std::size_t told = 0;                          ///< which list the description has
     double most_list = 0.33;                       ///< of the height of the page, that a list may take
+    std::size_t sentence_lines = 5;                ///< that one of the sentences may take
+    std::size_t most_beside = 100;                 ///< lines of them beside the rest: more have the whole width
     std::vector<std::string> small_print{};
     bool in_pages = false; ///< a line more below the title: which page it is
 };
@@ -238,9 +240,17 @@ private:
         const double legend_height = 5 + 5 * static_cast<double>(words_.legend.size());
         const double title_height =
             2.5 + heading_.height() + facts_.height() + (words_.in_pages ? 2 * in_title(small_size).step : 0);
-        const bool beside = bars && !narrow;
-        for (const std::string& s : words_.sentences)
-            sentences_.add(by, s, sentences_.lines.empty() ? bold_text : body_text, beside ? middle : room, 5);
+        const auto set_sentences = [&](double width) {
+            sentences_ = {};
+            for (const std::string& s : words_.sentences)
+                sentences_.add(by, s, sentences_.lines.empty() ? bold_text : body_text, width, words_.sentence_lines);
+        };
+        bool beside = bars && !narrow;
+        set_sentences(beside ? middle : room);
+        if (beside && sentences_.lines.size() > words_.most_beside) {
+            beside = false;
+            set_sentences(room);
+        }
         const double sentences = sentences_.lines.empty() ? 0 : sentences_.height() + 2;
         if (narrow) {
             title_ = lowest(picture, title_height);
