@@ -20,6 +20,7 @@
 #include <turncloth/measure/rounding.hpp>
 
 #include <bit>
+#include <concepts>
 #include <cstdint>
 #include <string>
 #include <string_view> // declares std::ranges::enable_borrowed_range, and costs less than <ranges>
@@ -117,6 +118,16 @@ constexpr int foldings(std::int64_t parts) {
                                     refusal{fault::unsuitable, "the number of parts", amount_of(parts)});
     return std::countr_zero(static_cast<std::uint64_t>(parts));
 }
+
+// Without a datum there is no telling where the marks are measured from.
+
+template <class Please = detail::name_the_datum, length_unit Unit, std::integral Count>
+    requires std::same_as<Please, detail::name_the_datum>
+void divided(const detail::exact_quantity<Unit>&, Count) = delete;
+
+template <class Please = detail::name_the_datum, length_unit Unit, std::integral Count>
+    requires std::same_as<Please, detail::name_the_datum>
+void halved(const detail::exact_quantity<Unit>&, Count) = delete;
 
 template <class Datum, length_unit Unit>
 struct marks_and_rest {

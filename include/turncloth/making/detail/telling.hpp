@@ -109,13 +109,12 @@ private:
     }
 
     std::string fold(const told_step& s, const told_step* before) const {
-        const std::string all = turn_over(s, before);
-        if (s.places[0].goes_round.empty())
-            return all;
-        return all + " " +
-               say(phrases::fold_round,
-                   {{"round", different(s.places, [](const told_place& q) { return q.goes_round; })},
-                    {"flat", different(s.places, [](const told_place& q) { return q.lies_flat; })}});
+        std::string all = turn_over(s, before);
+        if (!s.places[0].goes_round.empty())
+            all += " " + say(phrases::fold_round,
+                             {{"round", different(s.places, [](const told_place& q) { return q.goes_round; })},
+                              {"flat", different(s.places, [](const told_place& q) { return q.lies_flat; })}});
+        return all;
     }
     std::string turn_over(const told_step& s, const told_step* before) const {
         const told_place& p = s.places[0];
