@@ -13,11 +13,14 @@
 #include <turncloth/draw/lay.hpp>
 #include <turncloth/draw/piece.hpp>
 #include <turncloth/draw/step.hpp>
+#include <turncloth/handout/handout.hpp>
+#include <turncloth/page/html.hpp>
 #include <turncloth/sheet/bulk.hpp>
 #include <turncloth/sheet/json.hpp>
 
 #include <cstddef>
 #include <string>
+#include <string_view>
 #include <variant>
 #include <vector>
 
@@ -26,6 +29,8 @@ namespace allotment {
 struct file_of_sheet {
     std::string ending, content;
 };
+
+inline constexpr std::string_view handout_ending = ".html";
 
 struct worked_out_sheet {
     std::string refusal{}; ///< where it cannot be made
@@ -85,6 +90,8 @@ void add_files(worked_out_sheet& to, const sheet<Unit>& s, const std::vector<she
     to.files.push_back({".txt", to.text});
     if (o.json)
         to.files.push_back({".json", to_json(s).dump(2) + "\n"});
+    if (o.handout)
+        to.files.push_back({std::string(handout_ending), to_html(handout_of(s, lays, {.by = o.by}))});
     unused_names pieces, materials; // of a project as a file, names that differ may be alike as slugs
     for (const sheet_piece<Unit>& p : s.pieces)
         to.files.push_back({"." + pieces.next(slug(p.made_from.name())) + ".svg", to_svg(page_of(p, o.by, drawn))});
