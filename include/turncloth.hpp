@@ -23,6 +23,9 @@
 //   design: expression, expression_value, faults, json, project_design, project_of, schema
 //   draw: finished, folded, lay, outline, piece, step, stock
 //   handout: handout, options
+//
+// Where turncloth::compiled is linked, what sheets alone use of making/ lies in the library and is not brought: include
+// it where you call it.
 #ifndef TURNCLOTH_HPP
 #define TURNCLOTH_HPP
 
