@@ -72,14 +72,20 @@ constexpr std::string_view name_of(any_unit u) {
 }
 
 namespace detail {
+
+constexpr fraction inches_of(any_unit u) {
+    return in_unit(u, []<class Unit>() { return unit_facts<Unit>::inches; });
+}
+
 /// The unit of so many inches, which is one of the six.
 constexpr any_unit unit_of_inches(fraction inches) {
     for (const any_unit u :
          {any_unit::feet, any_unit::yards, any_unit::millimetres, any_unit::centimetres, any_unit::metres})
-        if (in_unit(u, []<class Unit>() { return unit_facts<Unit>::inches; }) == inches)
+        if (inches_of(u) == inches)
             return u;
     return any_unit::inches;
 }
+
 } // namespace detail
 
 template <length_unit Unit>
@@ -127,7 +133,6 @@ struct any_reading {
 
 /// Twice over the text: what its unit is, and then how much of it.
 constexpr any_reading read_any(std::string_view text, any_unit otherwise) {
-    const auto inches_of = [](any_unit u) { return in_unit(u, []<class Unit>() { return unit_facts<Unit>::inches; }); };
     measure_reader first(text);
     static_cast<void>(first.length_in(inches_of(otherwise)));
     if (first.has_failed())
