@@ -1,10 +1,13 @@
 // turncloth_guide <folder>: draws the pictures of GUIDE.md into a folder, each with the library that the page explains.
 #include <turncloth.hpp>
+#include <turncloth/draw/finished.hpp>
 #include <turncloth/draw/folded.hpp>
 #include <turncloth/draw/lay.hpp>
 #include <turncloth/draw/outline.hpp>
 #include <turncloth/draw/piece.hpp>
+#include <turncloth/draw/step.hpp>
 #include <turncloth/draw/stock.hpp>
+#include <turncloth/making/work_plan.hpp>
 #include <turncloth/sheet/purchases.hpp>
 
 #include <cstdio>
@@ -130,6 +133,28 @@ std::string cut_ribbon() {
     return to_svg(pages_of(ties, {}, {.project = "tool roll"}).front());
 }
 
+/// A strip that is hemmed, turned up and sewn at both sides.
+making<inch> peg_pouch() {
+    making<inch> d("Peg pouch");
+    const cut_part strip = d.cut({.name = "strip", .width = 9_in, .height = 14_in});
+    d.add(laying<inch>{.piece = strip, .up = face::wrong});
+    d.add(crease<inch>{.at = {.on = strip, .from = edge::bottom, .in = at<cut_edge>(1_in)}, .over = true});
+    d.add(stitching<inch>{.along = {.on = strip, .from = edge::bottom, .in = at<cut_edge>("1 3/4"_in)}});
+    const operation up = d.add(crease<inch>{
+        .at = {.on = strip, .from = edge::bottom, .in = at<cut_edge>(6_in)}, .over = true, .begins_wall = true});
+    for (const edge side : {edge::left, edge::right})
+        d.add(before{
+            up,
+            d.add(stitching<inch>{
+                .along = {.on = strip, .from = side, .in = at<cut_edge>("1/4"_in), .begins = 3_in, .ends = 8_in}})});
+    return d;
+}
+
+std::string turned_up() {
+    const auto pouch = peg_pouch();
+    return to_svg(pages_of_steps(pouch, work_plan_of(pouch), {}, {}, {.project = pouch.name()})[2].page);
+}
+
 } // namespace
 
 int main(int count, char** words) {
@@ -144,7 +169,8 @@ int main(int count, char** words) {
         save(folder, "zipper", drawn(zipped_pocket())) && save(folder, "pleats", drawn(pleated_flounce())) &&
         save(folder, "boxed", drawn(boxed_plate())) && save(folder, "folded", folded_napkin()) &&
         save(folder, "outline", slanting_end()) && save(folder, "lay", laid_cloth()) &&
-        save(folder, "stock", cut_ribbon());
+        save(folder, "stock", cut_ribbon()) && save(folder, "step", turned_up()) &&
+        save(folder, "finished", to_svg(pages_of_finished(peg_pouch(), steps_of(peg_pouch())).front()));
     if (!done)
         std::fprintf(stderr, "turncloth_guide: cannot write the pictures into %s\n", folder.c_str());
     return done ? 0 : 3;

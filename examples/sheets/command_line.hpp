@@ -29,7 +29,7 @@ struct orders {
     std::int64_t most_layers = 0; ///< that the machine sews through; 0 where it is not said
     part share;                   ///< of the table
     std::size_t jobs = 1;         ///< threads that work
-    bool json = false, quiet = false, progress = false, replace = false, exact = false;
+    bool json = false, handout = false, quiet = false, progress = false, replace = false, exact = false;
 };
 
 namespace detail {
@@ -132,6 +132,12 @@ inline parsed<orders> parse(int argc, char** argv) {
         ->check(CLI::IsMember({"a4", "letter"}, CLI::ignore_case).description(""))
         ->type_name("PAPER");
     app.add_flag("--json", o.json, "Write each sheet as JSON too")->needs(out);
+    app.add_option_function<std::string>(
+           "--handout", [&](const std::string&) { o.handout = true; },
+           "Write each sheet as one page to print and follow too, with its drawings in it: html")
+        ->check(CLI::IsMember({"html"}, CLI::ignore_case).description(""))
+        ->type_name("FORMAT")
+        ->needs(out);
     app.add_flag("--replace", o.replace, "Write over files of the same names in that folder")->needs(out);
     app.add_option("--units", o.by.shows,
                    "What figures are written in: inches, centimetres, or both (as when not given)")

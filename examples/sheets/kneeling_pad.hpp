@@ -326,8 +326,11 @@ private:
         const kneeling_pad_measures<Unit>& m = shape.m;
         return notion<Unit>("filling")
             .figure("foam, width", shape.foam.width())
+            .sold(sold_as::as_told)
             .figure("foam, height", shape.foam.height())
+            .sold(sold_as::as_told)
             .figure("foam, thickness", shape.foam.depth())
+            .sold(sold_as::as_told)
             .number("or instead, layers of wadding of that size", wadding_layers(shape.box.depth(), m.loft, m.kept))
             .figure("thickness of each layer before it is knelt on", m.loft)
             .caution(caution::filling)

@@ -224,6 +224,7 @@ private:
                                                     {.ease = m.tie_ease, .turned = m.tie_turned});
         p.add(listed_round("tie", ribbon, girth)
                   .figure("width of the ribbon", m.tie_width)
+                  .sold(sold_as::as_told)
                   .figure("ribbon to buy, cut off the reel", up_to(ribbon.value(), usual_steps<Unit>().step)));
     }
 

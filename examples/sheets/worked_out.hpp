@@ -9,13 +9,18 @@
 #include "jobs.hpp"
 #include "names.hpp"
 #include "project_file.hpp"
+#include <turncloth/draw/finished.hpp>
 #include <turncloth/draw/lay.hpp>
 #include <turncloth/draw/piece.hpp>
+#include <turncloth/draw/step.hpp>
+#include <turncloth/handout/handout.hpp>
+#include <turncloth/page/html.hpp>
 #include <turncloth/sheet/bulk.hpp>
 #include <turncloth/sheet/json.hpp>
 
 #include <cstddef>
 #include <string>
+#include <string_view>
 #include <variant>
 #include <vector>
 
@@ -24,6 +29,8 @@ namespace allotment {
 struct file_of_sheet {
     std::string ending, content;
 };
+
+inline constexpr std::string_view handout_ending = ".html";
 
 struct worked_out_sheet {
     std::string refusal{}; ///< where it cannot be made
@@ -59,6 +66,22 @@ length<Unit> graduation(const orders& o) {
         return as<Unit>(o.by.inches);
 }
 
+/// Of the finished thing, and of each step under its number: "tool-roll.step.05.2.svg". Rows of a table have none.
+template <length_unit Unit>
+void add_pictures(worked_out_sheet& to, const sheet<Unit>& s, const ruler& by, const drawing_options& drawn) {
+    const char* sides[] = {".finished.front.svg", ".finished.back.svg"};
+    const std::vector<page> finished = pages_of_finished(s, by, drawn);
+    for (std::size_t i = 0; i < finished.size(); ++i)
+        to.files.push_back({sides[i], to_svg(finished[i])});
+    const std::vector<step_page> steps = pages_of_steps(s, {}, by, drawn);
+    for (const step_page& p : steps) {
+        const std::string group = std::to_string(p.group + 1); // as they are counted; two digits, to be sorted
+        to.files.push_back(
+            {(p.group < 9 ? ".step.0" : ".step.") + group + "." + std::to_string(p.step + 1) + ".svg", to_svg(p.page)});
+    }
+    to.drawings += finished.size() + steps.size();
+}
+
 /// A dot parts a sheet's name from the rest, as no slug holds one; so no two sheets can write the same file.
 template <length_unit Unit>
 void add_files(worked_out_sheet& to, const sheet<Unit>& s, const std::vector<sheet_cloth<Unit>>& lays,
@@ -67,6 +90,8 @@ void add_files(worked_out_sheet& to, const sheet<Unit>& s, const std::vector<she
     to.files.push_back({".txt", to.text});
     if (o.json)
         to.files.push_back({".json", to_json(s).dump(2) + "\n"});
+    if (o.handout)
+        to.files.push_back({std::string(handout_ending), to_html(handout_of(s, lays, {.by = o.by}))});
     unused_names pieces, materials; // of a project as a file, names that differ may be alike as slugs
     for (const sheet_piece<Unit>& p : s.pieces)
         to.files.push_back({"." + pieces.next(slug(p.made_from.name())) + ".svg", to_svg(page_of(p, o.by, drawn))});
@@ -76,6 +101,8 @@ void add_files(worked_out_sheet& to, const sheet<Unit>& s, const std::vector<she
         to.files.push_back({".lay." + materials.next(slug(lay.material)) + ".svg",
                             to_svg(page_of(lay, o.by, drawn, {.across = kept_from, .along = kept_from}))});
     to.drawings = s.pieces.size() + lays.size();
+    if (o.table.empty())
+        add_pictures(to, s, o.by, drawn);
 }
 
 template <length_unit Unit>

@@ -40,14 +40,21 @@ public:
         for (const file_of_sheet& f : s.files)
             write_file(fs::path(orders_.out) / (name + f.ending), f.content,
                        {.replace = orders_.replace, .input = orders_.table});
+        if (orders_.handout && sheets_ == 0)
+            first_handout_ = (fs::path(orders_.out) / name).string().append(handout_ending);
         ++sheets_;
         drawings_ += s.drawings;
     }
 
+    /// The last line names what a maker opens.
     void finish() {
-        if (!orders_.out.empty() && !orders_.quiet)
-            print("\nIn " + orders_.out + ": " + counted(sheets_, "sheet") + " (.txt) and " +
-                  counted(drawings_, "drawing") + " (.svg)\n");
+        if (orders_.out.empty() || orders_.quiet)
+            return;
+        print("\nIn " + orders_.out + ": " + counted(sheets_, "sheet") + " (.txt) and " +
+              counted(drawings_, "drawing") + " (.svg)\n");
+        if (!first_handout_.empty())
+            print("To print and to follow: " + first_handout_ +
+                  (sheets_ > 1 ? " and " + std::to_string(sheets_ - 1) + " more" : "") + "\n");
     }
 
 private:
@@ -57,6 +64,7 @@ private:
 
     const orders& orders_;
     std::size_t sheets_ = 0, drawings_ = 0;
+    std::string first_handout_{};
 };
 
 /// A line at every hundredth row, and after every second of a slow one; nothing where nobody looks.

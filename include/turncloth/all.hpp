@@ -29,6 +29,8 @@
 #include <turncloth/draw/piece.hpp>
 #include <turncloth/draw/step.hpp>
 #include <turncloth/draw/stock.hpp>
+#include <turncloth/handout/handout.hpp>
+#include <turncloth/handout/options.hpp>
 #include <turncloth/making/box_found.hpp>
 #include <turncloth/making/boxed.hpp>
 #include <turncloth/making/compartments.hpp>
@@ -45,6 +47,7 @@
 #include <turncloth/making/phrases.hpp>
 #include <turncloth/making/ruled.hpp>
 #include <turncloth/making/stitched.hpp>
+#include <turncloth/making/straps.hpp>
 #include <turncloth/making/strip_pockets.hpp>
 #include <turncloth/making/work_plan.hpp>
 #include <turncloth/making/work_step.hpp>
@@ -85,7 +88,9 @@
 #include <turncloth/notions/thread.hpp>
 #include <turncloth/notions/tie.hpp>
 #include <turncloth/notions/zipper.hpp>
+#include <turncloth/page/document.hpp>
 #include <turncloth/page/drawing.hpp>
+#include <turncloth/page/html.hpp>
 #include <turncloth/page/page.hpp>
 #include <turncloth/page/paper.hpp>
 #include <turncloth/page/svg.hpp>

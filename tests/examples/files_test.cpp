@@ -40,10 +40,13 @@ TEST_CASE("a sheet is written as text, and each piece of it as a drawing") {
     const scratch dir;
     const outcome o = dir.run("--project kneeling-pad --out deep/in/here");
     CHECK(o.status == 0);
-    CHECK(o.says("In deep/in/here: 1 sheet (.txt) and 5 drawings (.svg)"));
+    CHECK(o.says("In deep/in/here: 1 sheet (.txt) and 20 drawings (.svg)"));
     auto names = dir.files("deep");
     std::sort(names.begin(), names.end());
-    CHECK(names == std::vector<std::string>{"kneeling-pad.base-half.svg", "kneeling-pad.lay.canvas.svg",
+    const auto steps = std::erase_if(names, [](const std::string& name) { return name.find(".step.") != name.npos; });
+    CHECK(steps == 13); // seams and rows, creases and layings: tests/draw/step_test.cpp
+    CHECK(names == std::vector<std::string>{"kneeling-pad.base-half.svg", "kneeling-pad.finished.back.svg",
+                                            "kneeling-pad.finished.front.svg", "kneeling-pad.lay.canvas.svg",
                                             "kneeling-pad.long-side-of-the-edging.svg",
                                             "kneeling-pad.short-side-of-the-edging.svg", "kneeling-pad.top-panel.svg",
                                             "kneeling-pad.txt"});
@@ -101,7 +104,15 @@ TEST_CASE("quiet prints nothing, and writes all the same") {
     CHECK(o.status == 0);
     CHECK(o.out.empty());
     CHECK(o.err.empty());
-    CHECK(dir.files("here").size() == 20); // 3 sheets; 2, 5 and 4 pieces; 2, 3 and 1 lays
+    const auto names = dir.files("here");
+    const auto count = [&](const char* part) {
+        return std::count_if(names.begin(), names.end(),
+                             [&](const std::string& name) { return name.find(part) != std::string::npos; });
+    };
+    CHECK(count(".finished.") == 6); // front and back
+    CHECK(count(".step.") > 30);
+    CHECK(names.size() - static_cast<std::size_t>(count(".finished.") + count(".step.")) ==
+          20); // 3 sheets; 2, 5 and 4 pieces; 2, 3 and 1 lays
 }
 
 TEST_CASE("a folder that cannot be made is named with its reason") {

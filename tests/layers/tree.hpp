@@ -15,7 +15,7 @@ namespace layers {
 
 // Each folder uses only those before it.
 inline const std::vector<std::string> order{"measure", "page",  "marks",  "panel", "notions", "cloth",
-                                            "making",  "sheet", "design", "draw",  "testing"};
+                                            "making",  "sheet", "design", "draw",  "handout", "testing"};
 
 inline std::string read(const std::filesystem::path& path) {
     std::ifstream in(path, std::ios::binary);

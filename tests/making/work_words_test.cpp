@@ -53,7 +53,7 @@ making<inch> of_every_kind() {
     part.along.ends = 2_in;
     d.add(part);
     for (const spot_kind kind : {spot_kind::eyelet, spot_kind::bar_tack, spot_kind::snap, spot_kind::button,
-                                 spot_kind::tie_end, spot_kind::tie_middle})
+                                 spot_kind::tie_end, spot_kind::tie_middle, spot_kind::cross})
         d.add(spot<inch>{.what = kind,
                          .along = line(mat, edge::bottom, 1_in + "1/4"_in * static_cast<std::int64_t>(kind)),
                          .places = row<cut_edge, inch>(at<cut_edge>(3_in), 2_in, 2),

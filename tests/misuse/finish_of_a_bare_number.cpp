@@ -1,6 +1,5 @@
 // A seam allowance without a unit.
-// must-say (gcc): no matching function for call to 'seam(double)'
-// must-say (clang): no matching function for call to 'seam'
+// must-say: name_the_unit_of_a_length_for_instance_12_in_or_30_cm
 #include <turncloth.hpp>
 using namespace turncloth;
 

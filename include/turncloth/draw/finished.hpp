@@ -1,7 +1,7 @@
 // The finished thing, front and back, as the last step leaves it.
 //
-//   pages_of_finished(design, steps, ruler, options)     two pages: as it lies, and turned over left to right
-//   pages_of_finished(sheet, ruler, options)             none for a sheet whose project does not say how it is made
+//   pages_of_finished(design, steps, labels, ruler, options)   two pages: as it lies, and turned over left to right
+//   pages_of_finished(sheet, ruler, options)                   none for a sheet whose project does not say how it is made
 //
 //   for (const page& p : pages_of_finished(sheet_of(roll)))
 //       save(p.title + ".svg", to_svg(p));
@@ -16,6 +16,7 @@
 #include <turncloth/sheet/sheet.hpp>
 
 #include <algorithm>
+#include <cmath>
 #include <cstddef>
 #include <cstdint>
 #include <optional>
@@ -25,14 +26,22 @@
 
 namespace turncloth {
 
+struct finished_labels {
+    std::string figures = {}; ///< "rounded to 1/16 in": by the ruler, where nothing is said
+};
+
 namespace detail {
 
 template <length_unit Unit>
 class finished_drawer {
 public:
     finished_drawer(const making<Unit>& design, const std::vector<making_step>& steps, const ruler& by,
-                    const drawing_options& options)
-        : design_(design), by_(by), options_(options), table_(design) {
+                    const finished_labels& labels, const drawing_options& options)
+        : design_(design),
+          by_(by),
+          note_(labels.figures.empty() ? rounded_note(by) : labels.figures),
+          options_(options),
+          table_(design) {
         for (const making_step& s : steps)
             table_.carry_out(s.what);
     }
@@ -68,15 +77,21 @@ private:
         drawn.words.facts.emplace_back(front ? "as it lies when it is done" : "turned over, left to right");
         draw_lying(drawn, lies, seen, view, [](const operation&) { return false; });
         lying_notes notes;
-        for (auto& [part, where] : parts_in_sight(table_.in_sight(of), view))
-            notes.names.push_back({name_there(lies, part), std::move(where), copies(lies, part) == 1});
+        const lying<Unit> patches = table_.in_sight(of);
+        if (shows_a_wrong_side(patches, view))
+            drawn.explain(wrong_side_line);
+        for (auto& [part, where] : parts_in_sight(patches, view)) {
+            measure_border(drawn, where, patches, view);
+            notes.names.push_back(
+                {name_there(lies, part), std::move(where), copies(lies, part) <= 3, design_.parts()[part.index].name});
+        }
         draw_mouths(drawn, of, seen, view);
         for (const thread_lying<Unit>& s : lies.spots)
             if (!seen.visible(around(view(s.at.from)), s.ply).empty())
                 notes.spots.push_back(view(s.at.from));
         if (!notes.spots.empty())
             drawn.explain(fastening_line);
-        return page_of_lying(drawn, notes, &seen, by_, options_);
+        return page_of_lying(drawn, notes, &seen, note_, options_);
     }
 
     page draw_box(const box_found<Unit>& box, bool front) {
@@ -99,7 +114,7 @@ private:
                     if (l.on == f.of)
                         if (const auto at = line_on(side, f, l))
                             drawn.draw(mouth_line, *at);
-        return page_of_lying(drawn, notes, nullptr, by_, options_);
+        return page_of_lying(drawn, notes, nullptr, note_, options_);
     }
 
     std::optional<page_segment> line_on(const box_side<Unit>& side, const box_face<Unit>& f,
@@ -132,6 +147,25 @@ private:
         return copies(lies, part) > 1 ? name_of(design_, part) : design_.parts()[part.index].name;
     }
 
+    /// What runs all down the left as a narrow border: a binding or a hem.
+    void measure_border(picture& drawn, const std::vector<page_area>& where, const lying<Unit>& patches,
+                        const table_view& view) const {
+        for (const page_area& a : where) {
+            if (a.x > too_thin || a.width > drawn.width / 6 || a.height < drawn.height - 6 * a.width)
+                continue;
+            const auto exact = [&](double at) {
+                for (const patch<Unit>& p : patches.patches)
+                    for (const length<Unit>& l : {p.left, p.right})
+                        if (std::abs(view.x(in_mm(l)) - at) < too_thin)
+                            return l;
+                return length<Unit>();
+            };
+            const length<Unit> from = exact(0), to = exact(a.width);
+            drawn.below.insert(drawn.below.begin(),
+                               {0, a.width, drawn.height, to_text(from < to ? to - from : from - to, by_)});
+        }
+    }
+
     /// A short line through a place, to ask whether it is covered.
     static page_segment around(page_point p) { return {{p.x - 0.1, p.y}, {p.x + 0.1, p.y}}; }
 
@@ -148,6 +182,7 @@ private:
 
     const making<Unit>& design_;
     const ruler by_;
+    const std::string note_;
     const drawing_options& options_;
     table_work<Unit> table_;
 };
@@ -157,19 +192,23 @@ private:
 /// `steps` is what steps_of, or execute, gives. Throws as steps_of, and range_error as page_of.
 template <length_unit Unit>
 std::vector<page> pages_of_finished(const making<Unit>& design, const std::vector<making_step>& steps,
-                                    const ruler& by = {}, const drawing_options& options = {}) {
-    return detail::finished_drawer<Unit>(design, steps, by, options).draw();
+                                    const finished_labels& labels = {}, const ruler& by = {},
+                                    const drawing_options& options = {}) {
+    return detail::finished_drawer<Unit>(design, steps, by, labels, options).draw();
 }
 
 template <length_unit Unit>
 std::vector<page> pages_of_finished(const sheet<Unit>& s, const ruler& by = {}, const drawing_options& options = {}) {
-    return s.design ? pages_of_finished(*s.design, steps_of(*s.design), by, options) : std::vector<page>();
+    if (!s.design)
+        return {};
+    return pages_of_finished(*s.design, steps_of(*s.design), {.figures = detail::figures_note(by, s.graduation)}, by,
+                             options);
 }
 
-TURNCLOTH_ONCE(std::vector<page> pages_of_finished(const making<inch>&, const std::vector<making_step>&, const ruler&,
-                                                   const drawing_options&));
+TURNCLOTH_ONCE(std::vector<page> pages_of_finished(const making<inch>&, const std::vector<making_step>&,
+                                                   const finished_labels&, const ruler&, const drawing_options&));
 TURNCLOTH_ONCE(std::vector<page> pages_of_finished(const making<centimetre>&, const std::vector<making_step>&,
-                                                   const ruler&, const drawing_options&));
+                                                   const finished_labels&, const ruler&, const drawing_options&));
 
 } // namespace turncloth
 

@@ -7,7 +7,7 @@
 //   save("canvas.svg", to_svg(page_of(canvas, {}, {.project = s.name})));
 //
 // The cloth lies with its end first cut at the top and its length down the page, at the largest scale of a plain series
-// that it has room at. Every kind of piece has a letter, which the list below explains; where there is room its name
+// that it has room at. Every kind of piece has a letter, which the list below explains, and which is the same on all cloths of a sheet; where there is room its name
 // and size stand on the piece too. Cuts from edge to edge are numbered in the order in which they are made; of a lay that
 // is cut free the list gives the place of every piece. The end and the edge that all of them count from are drawn thick
 // and named.
@@ -142,6 +142,8 @@ public:
 private:
     std::string text(length<Unit> l) const { return to_text(l, by_); }
     std::string written(length<Unit> l) const { return unbroken(text(l)); }
+    /// That of the sheet's piece, whatever cloth it is cut from.
+    std::string letter(std::size_t i) const { return letter_of(i < from_.on_sheet.size() ? from_.on_sheet[i] : i); }
     const char* left_edge() const { return from_.bolt.folded ? "fold" : "left edge"; }
 
     /// The cloth with its usable width; the edges that all is counted from are named.
@@ -185,20 +187,20 @@ private:
         std::vector<std::size_t> laid(from_.pieces.size()), turned(from_.pieces.size());
         for (const cloth_place<Unit>& p : from_.lay.places) {
             const cloth_piece<Unit>& piece = from_.pieces[p.piece];
-            const std::string named = sentence({letter_of(p.piece), ": ", piece.name});
+            const std::string named = sentence({letter(p.piece), ": ", piece.name});
             std::vector<std::string> all{named, size_text(piece.size.width(), piece.size.height(), by_)};
             if (p.turned)
                 all.emplace_back("turned");
             const page_area where = area_of_part(p.where);
             drawn.draw(laid_line, where);
-            words.pieces.push_back({{where, {std::move(all), {named}, {letter_of(p.piece)}}}, p.turned});
+            words.pieces.push_back({{where, {std::move(all), {named}, {letter(p.piece)}}}, p.turned});
             laid[p.piece] += static_cast<std::size_t>(p.comes_out);
             turned[p.piece] += p.turned ? 1U : 0U;
         }
         for (std::size_t i = 0; i < from_.pieces.size(); ++i) {
             const cloth_piece<Unit>& p = from_.pieces[i];
             std::string entry =
-                sentence({letter_of(i), ": ", p.name, ", ", size_text(p.size.width(), p.size.height(), by_)});
+                sentence({letter(i), ": ", p.name, ", ", size_text(p.size.width(), p.size.height(), by_)});
             if (laid[i] > 1)
                 entry.append(", ").append(std::to_string(laid[i])).append(" of them");
             if (turned[i] > 0)
@@ -213,7 +215,7 @@ private:
         if (!from_.lay.places.empty())
             list.push_back("cut 0: straighten the end, square to the selvedges");
         for (const cloth_place<Unit>& p : from_.lay.places)
-            list.push_back(sentence({letter_of(p.piece), p.turned ? ", turned: " : ": ", text(p.where.from_left),
+            list.push_back(sentence({letter(p.piece), p.turned ? ", turned: " : ": ", text(p.where.from_left),
                                      " from the ", left_edge(), ", ", text(p.where.from_end), " from the end"}));
     }
 

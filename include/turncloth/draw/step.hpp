@@ -29,7 +29,8 @@ namespace turncloth {
 
 /// What is written on a picture of a step besides its figures.
 struct step_labels {
-    bool sentences = true; ///< what the step says; otherwise only in the page's description
+    bool sentences = true;    ///< what the step says; otherwise only in the page's description
+    std::string figures = {}; ///< "rounded to 1/16 in": by the ruler, where nothing is said
 };
 
 struct step_page {
@@ -89,7 +90,7 @@ private:
                           : group.pieces.size() < 2 || shown.step.verb == work_verb::seam ||
                                 shown.step.places[i].piece == group.pieces[0])
                 shown.places.push_back(shown.step.places[i]);
-        step_picture<Unit> made(design_, table_, by_);
+        step_picture<Unit> made(design_, table_, by_, labels_.figures.empty() ? rounded_note(by_) : labels_.figures);
         made.words().project = options_.project;
         made.words().title = sentence({"step ", g + 1});
         if (group.steps.size() > 1)
@@ -98,6 +99,8 @@ private:
             made.words().facts.push_back(sentence({"one of ", group.pieces.size(), " is drawn"}));
         if (labels_.sentences && k < said.size())
             made.words().sentences = in_lines(made.words().title, said[k]);
+        made.words().sentence_lines = 7;
+        made.words().most_beside = 8;
         page on = made.draw(shown, options_);
         if (!labels_.sentences && k < said.size())
             on.description = said[k] + " " + on.description;
@@ -137,7 +140,12 @@ std::vector<step_page> pages_of_steps(const making<Unit>& design, const work_pla
 template <length_unit Unit>
 std::vector<step_page> pages_of_steps(const sheet<Unit>& s, const step_labels& labels = {}, const ruler& by = {},
                                       const drawing_options& options = {}) {
-    return s.design ? pages_of_steps(*s.design, s.steps, labels, by, options) : std::vector<step_page>();
+    if (!s.design)
+        return {};
+    step_labels said = labels;
+    if (said.figures.empty())
+        said.figures = detail::figures_note(by, s.graduation);
+    return pages_of_steps(*s.design, s.steps, said, by, options);
 }
 
 TURNCLOTH_ONCE(std::vector<step_page> pages_of_steps(const making<inch>&, const work_plan<inch>&, const step_labels&,

@@ -133,7 +133,7 @@ struct snip {
     friend constexpr bool operator==(const snip&, const snip&) = default;
 };
 
-enum class spot_kind : unsigned char { eyelet, bar_tack, snap, button, tie_end, tie_middle };
+enum class spot_kind : unsigned char { eyelet, bar_tack, snap, button, tie_end, tie_middle, cross };
 
 /// Places along a line; the layers there are counted.
 template <length_unit Unit>
@@ -142,6 +142,7 @@ struct spot {
     chalk_line<Unit> along{};
     row<cut_edge, Unit> places{}; ///< from the left, or from the top
     std::vector<cut_part> through{};
+    length<Unit> width{}, height{}; ///< of a cross: of the box between whose corners its two rows run
 
     friend bool operator==(const spot&, const spot&) = default;
 };

@@ -158,6 +158,10 @@ inline constexpr phrase eyelets{"set.eyelets",
                "Sew the tie by its middle to {piece}, {down} from {edge} and {at} from {end}, through "
                "{layers}."};
 
+inline constexpr phrase crosses{"set.crosses",
+                                "Sew a cross on {piece} from corner to corner of a box {width} wide and {height} high, "
+                                "its middle {down} from {edge} and {at} from {end}, through {layers}."};
+
 inline constexpr phrase clip{"clip", "Clip {piece} {at} from {edge}: cut {depth} into it from {end}, and no deeper."};
 
 // When the flat work is done.
@@ -279,6 +283,7 @@ inline constexpr std::array all_phrases = {phrases::comma,
                                            phrases::buttons,
                                            phrases::tie_ends,
                                            phrases::tie_middle,
+                                           phrases::crosses,
                                            phrases::turn_out,
                                            phrases::put_in,
                                            phrases::put_in_folded,

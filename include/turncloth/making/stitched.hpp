@@ -9,7 +9,7 @@
 #define TURNCLOTH_MAKING_STITCHED_HPP
 
 #include <turncloth/making/work_step.hpp>
-#include <turncloth/measure/detail/compiled.hpp>
+#include <turncloth/measure/irrational.hpp>
 #include <turncloth/notions/thread.hpp>
 
 #include <cstdint>
@@ -58,10 +58,19 @@ std::int64_t rows_at(const work_place<Unit>& p, const work_step<Unit>& s, std::i
     }
 }
 
+/// The two diagonals of its box, each up to a sixteenth of the unit, as no ruler shows them.
+template <length_unit Unit>
+void add_cross(stitched<Unit>& all, const work_place<Unit>& p, const work_step<Unit>& s, std::int64_t copies) {
+    all.add({s.stitch, diagonal(s.width, s.height, length_of<Unit>({1, 16}), rounding::up),
+             copies * 2 * static_cast<std::int64_t>(p.along.at.size()), s.overrun});
+}
+
 /// Of a seam in several rows each is told as an even share: their sum is what counts. A row that closes a seam is told
 /// with both of its pieces, so it counts half.
 template <length_unit Unit>
 void add_rows(stitched<Unit>& all, const work_place<Unit>& p, const work_step<Unit>& s, std::int64_t copies) {
+    if (s.verb == work_verb::set && s.spot == spot_kind::cross)
+        return add_cross(all, p, s, copies);
     const std::int64_t rows = rows_at(p, s, copies);
     if (rows == 0)
         return;

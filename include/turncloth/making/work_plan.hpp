@@ -15,7 +15,6 @@
 #include <turncloth/making/detail/planner.hpp>
 #include <turncloth/making/order.hpp>
 #include <turncloth/making/work_step.hpp>
-#include <turncloth/measure/detail/compiled.hpp>
 
 #include <algorithm>
 #include <array>
@@ -61,7 +60,8 @@ std::vector<fraction> manner_of(const making<Unit>& design, const operation& o) 
                 flag(s.at.ends.has_value()), s.at.ends.value_or(length<Unit>()).value()};
     }
     case operation_kind::spot:
-        return {flag(design.spots()[o.index].what)};
+        return {flag(design.spots()[o.index].what), design.spots()[o.index].width.value(),
+                design.spots()[o.index].height.value()};
     case operation_kind::seam: // each is a step of its own
     case operation_kind::moment:
     case operation_kind::opening:

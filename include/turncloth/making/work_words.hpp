@@ -16,7 +16,6 @@
 #include <turncloth/making/detail/telling.hpp>
 #include <turncloth/making/phrases.hpp>
 #include <turncloth/making/work_step.hpp>
-#include <turncloth/measure/detail/compiled.hpp>
 #include <turncloth/measure/write.hpp>
 
 #include <optional>
@@ -112,6 +111,8 @@ told_step told(const work_step<Unit>& s, const wording& w) {
     made.closing = s.closing;
     if (s.width > length<Unit>())
         made.width = told_length(s.width, w);
+    if (s.height > length<Unit>())
+        made.height = told_length(s.height, w);
     if (s.overrun > length<Unit>())
         made.overrun = told_length(s.overrun, w);
     made.by_hand = s.by_hand;

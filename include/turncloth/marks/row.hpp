@@ -20,6 +20,7 @@
 #include <turncloth/measure/rounding.hpp>
 
 #include <bit>
+#include <concepts>
 #include <cstdint>
 #include <string>
 #include <string_view> // declares std::ranges::enable_borrowed_range, and costs less than <ranges>
@@ -70,13 +71,13 @@ public:
 
     /// Each mark at the graduation nearest to its exact place, so that none is farther off than half of one and nothing
     /// drifts; `step()` stays exact. Nothing for a graduation of zero. Throws range_error for one below.
-    constexpr row on_ruler(length<Unit> graduation) const {
+    [[nodiscard]] constexpr row on_ruler(length<Unit> graduation) const {
         require_not_negative<range_error>(graduation, "a graduation");
         row made = *this;
         made.graduation_ = graduation;
         return made;
     }
-    constexpr row exact() const { return on_ruler({}); }
+    [[nodiscard]] constexpr row exact() const { return on_ruler({}); }
     constexpr length<Unit> graduation() const { return graduation_; }
 
     friend constexpr bool operator==(const row&, const row&) = default;
@@ -117,6 +118,16 @@ constexpr int foldings(std::int64_t parts) {
                                     refusal{fault::unsuitable, "the number of parts", amount_of(parts)});
     return std::countr_zero(static_cast<std::uint64_t>(parts));
 }
+
+// Without a datum there is no telling where the marks are measured from.
+
+template <class Please = detail::name_the_datum, length_unit Unit, std::integral Count>
+    requires std::same_as<Please, detail::name_the_datum>
+void divided(const detail::exact_quantity<Unit>&, Count) = delete;
+
+template <class Please = detail::name_the_datum, length_unit Unit, std::integral Count>
+    requires std::same_as<Please, detail::name_the_datum>
+void halved(const detail::exact_quantity<Unit>&, Count) = delete;
 
 template <class Datum, length_unit Unit>
 struct marks_and_rest {

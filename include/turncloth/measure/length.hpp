@@ -220,6 +220,14 @@ template <class Please = detail::bring_to_one_unit, class A, class B>
     requires detail::different_units<A, B>
 bool operator<=>(const detail::exact_quantity<A>&, const detail::exact_quantity<B>&) = delete;
 
+template <class Please = detail::bring_to_one_unit, class A, class B>
+    requires detail::different_units<A, B>
+void operator+=(detail::exact_quantity<A>&, const detail::exact_quantity<B>&) = delete;
+
+template <class Please = detail::bring_to_one_unit, class A, class B>
+    requires detail::different_units<A, B>
+void operator-=(detail::exact_quantity<A>&, const detail::exact_quantity<B>&) = delete;
+
 // Boost.Units divides any quantity by any other, so that 10 in over 2 cm would be 5 of "in per cm".
 template <class Please = detail::ratio_in_one_unit, class A, class B>
     requires detail::different_units<A, B>
@@ -244,10 +252,33 @@ template <class Please = detail::name_the_unit, length_unit Unit, detail::bare_n
 void operator-(const Number&, const detail::exact_quantity<Unit>&) = delete;
 
 template <class Please = detail::name_the_unit, length_unit Unit, detail::bare_number Number>
+void operator+=(detail::exact_quantity<Unit>&, const Number&) = delete;
+
+template <class Please = detail::name_the_unit, length_unit Unit, detail::bare_number Number>
+void operator-=(detail::exact_quantity<Unit>&, const Number&) = delete;
+
+template <class Please = detail::name_the_unit, length_unit Unit, detail::bare_number Number>
 bool operator==(const detail::exact_quantity<Unit>&, const Number&) = delete;
 
 template <class Please = detail::name_the_unit, length_unit Unit, detail::bare_number Number>
 bool operator<=>(const detail::exact_quantity<Unit>&, const Number&) = delete;
+
+// Which double it is depends on the unit.
+template <class Please = please::take_the_value_of_a_length_in_a_unit_that_you_name_for_instance_as_centimetre_x_value,
+          class Unit>
+void to_double(const detail::exact_quantity<Unit>&) = delete;
+
+namespace detail {
+template <class A, class B>
+inline constexpr bool units_differ = false;
+template <class A, class B>
+inline constexpr bool units_differ<exact_quantity<A>, exact_quantity<B>> = different_units<A, B>;
+/// Of the arguments of a function that takes lengths in one unit.
+template <class... Given>
+inline constexpr bool numbers_among_lengths = (bare_number<Given> || ...);
+template <class First, class... More>
+inline constexpr bool lengths_in_two_units = (units_differ<First, More> || ...);
+} // namespace detail
 
 } // namespace turncloth
 

@@ -116,6 +116,23 @@ void operator+(const place<Datum, U>&, const Number&) = delete;
 template <class Please = detail::name_the_unit, class Datum, class U, detail::bare_number Number>
 void operator-(const place<Datum, U>&, const Number&) = delete;
 
+template <class Please = please::add_the_from_datum_of_a_place_since_a_place_is_no_length, class Datum, class U,
+          class V>
+void operator+=(detail::exact_quantity<V>&, const place<Datum, U>&) = delete;
+
+template <class Please = please::add_the_from_datum_of_a_place_since_a_place_is_no_length, class Datum, class U,
+          class V>
+void operator-=(detail::exact_quantity<V>&, const place<Datum, U>&) = delete;
+
+namespace detail {
+using name_the_datum = please::name_the_datum_for_instance_divided_of_finished_edge_or_at_of_cut_edge;
+}
+
+/// Only where no datum is named: with one, it would stand where the sentence does.
+template <class Please = detail::name_the_datum, length_unit Unit>
+    requires std::same_as<Please, detail::name_the_datum>
+void at(const detail::exact_quantity<Unit>&) = delete;
+
 template <class Please = detail::make_a_place, class Datum, class U, length_unit V>
 bool operator==(const place<Datum, U>&, const detail::exact_quantity<V>&) = delete;
 

@@ -19,6 +19,7 @@
 #include <turncloth/measure/length.hpp>
 #include <turncloth/measure/outcome.hpp>
 
+#include <concepts>
 #include <cstddef>
 #include <string_view>
 
@@ -42,6 +43,11 @@ constexpr length<Unit> read_length(std::string_view text) {
     reader.require_read();
     return length_of<Unit>(value);
 }
+
+/// Only where no unit is named: with one, it would stand where the sentence does.
+template <class Please = please::name_the_unit_to_read_in_for_instance_read_length_of_inch>
+    requires std::same_as<Please, please::name_the_unit_to_read_in_for_instance_read_length_of_inch>
+void read_length(std::string_view) = delete;
 
 /// The length that read_length gives, or the error that it throws. Throws nothing, and needs no exceptions.
 template <length_unit Unit>

@@ -135,7 +135,7 @@ public:
             for (const margin_label& l : *side)
                 labels.push_back(sentence({l.what, ", ", l.distance()}));
         page on = frame_->begin(to_.scale, from_->warnings, labels);
-        warnings_.draw(on, {page_margin, page_margin - 1});
+        warnings_.draw(on, {frame_->picture.x, frame_->picture.y - 1});
         for (const page_stroke& s : from_->strokes)
             on.strokes.push_back(to_(s));
         for (const drawn_arrow& a : from_->arrows)

@@ -4,7 +4,7 @@
 //   paper::custom(12_in, 18_in)      sides of 120 mm to 2 m; which of them is upright is chosen by what is drawn
 //   paper::a4.fitted()               no higher than its content needs, and at most A4
 //
-//   drawing_options{project, on, for_screen, letters}      of every drawing
+//   drawing_options{project, on, for_screen, in_document, letters}      of every drawing
 //
 //   page_of(outer, {}, {.project = "Tool roll", .on = paper::letter});
 #ifndef TURNCLOTH_PAGE_PAPER_HPP
@@ -58,11 +58,12 @@ private:
 inline constexpr paper paper::a4 = {"A4", 210, 297, false}, paper::letter = {"Letter", 8.5 * 25.4, 11 * 25.4, false};
 
 /// A drawing for a screen is no higher than it need be and its lettering larger; as whoever shows it may shrink it, it
-/// states no scale and has no scale bars.
+/// states no scale and has no scale bars. One that stands in a document has that around it to say its name, its figures
+/// and its lists: only the picture is drawn, its labels and the kinds of its lines.
 struct drawing_options {
     std::string project = {};
     paper on = paper::a4;
-    bool for_screen = false;
+    bool for_screen = false, in_document = false;
     const text_measure* letters = nullptr; ///< how words are measured; an estimate where there is none
 };
 

@@ -1,6 +1,7 @@
 // Writing a page as an SVG 1.1 document.
 //
-//   to_svg(page)       strokes of one pen in a group, its meaning the group's class; a point of a page is a millimetre
+//   to_svg(page)              strokes of one pen in a group, its meaning the group's class; a point of a page is a millimetre
+//   to_svg_inside(page, id)   the same as an element of an HTML document, whose identifiers all begin with `id`
 //
 //   save("pocket.svg", to_svg(p));
 //
@@ -52,12 +53,23 @@ inline std::string number(double x) {
 class svg_writer {
 public:
     std::string write(const page& p) {
+        put({"<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n"});
+        return write(p, {});
+    }
+    /// Named by its title and its description where it has an identifier, as it is one of several.
+    std::string write(const page& p, const std::string& id) {
         const std::string w = number(p.width), h = number(p.height);
-        put({"<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n",
-             "<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" role=\"img\" width=\"", w, "mm\" height=\"", h,
-             "mm\" viewBox=\"0 0 ", w, " ", h, "\">\n<title>", escaped(p.title), "</title>\n<desc>",
-             escaped(p.description), "</desc>\n<rect class=\"paper\" width=\"", w, "\" height=\"", h,
-             "\" fill=\"#fff\"/>\n<g font-family=\"sans-serif\" fill=\"#000\">\n"});
+        const auto identified = [&](const char* what) {
+            return id.empty() ? std::string() : sentence({" id=\"", escaped(id), what, "\""});
+        };
+        put({"<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" role=\"img\""});
+        if (!id.empty())
+            put({" aria-labelledby=\"", escaped(id), "-title\" aria-describedby=\"", escaped(id), "-desc\""});
+        put({" width=\"", w, "mm\" height=\"", h, "mm\" viewBox=\"0 0 ", w, " ", h, "\">\n"});
+        put({"<title", identified("-title"), ">", escaped(p.title), "</title>\n"});
+        put({"<desc", identified("-desc"), ">", escaped(p.description), "</desc>\n"});
+        put({"<rect class=\"paper\" width=\"", w, "\" height=\"", h, "\" fill=\"#fff\"/>\n"});
+        put({"<g font-family=\"sans-serif\" fill=\"#000\">\n"});
         const page_stroke* before = nullptr;
         for (const page_stroke& s : p.strokes) {
             if (before == nullptr || before->with != s.with || before->dash_from != s.dash_from) {
@@ -130,6 +142,9 @@ private:
 
 /// Throws range_error for a number that is not finite or beyond 10^12.
 inline std::string to_svg(const page& p) { return detail::svg_writer().write(p); }
+
+/// Without a declaration of its own. `id` is an identifier of XML that is given to no other. Throws as to_svg.
+inline std::string to_svg_inside(const page& p, const std::string& id) { return detail::svg_writer().write(p, id); }
 
 } // namespace turncloth
 

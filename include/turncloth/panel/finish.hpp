@@ -285,6 +285,28 @@ constexpr length<Unit> turn_of_cloth(length<Unit> stack, length<Unit> cloth, len
     return times_pi((stack + cloth) / 2, step, rounding::up);
 }
 
+// What a finish is given are lengths, in one unit.
+#define TURNCLOTH_LENGTHS_ALONE(name)                                                                     \
+    template <class Please = detail::name_the_unit, class... Given>                                       \
+        requires(detail::numbers_among_lengths<Given...>)                                                 \
+    void name(const Given&...) = delete;                                                                  \
+    template <class Please = detail::bring_to_one_unit, class First, class... More>                       \
+        requires(detail::lengths_in_two_units<First, More...> && !detail::numbers_among_lengths<More...>) \
+    void name(const First&, const More&...) = delete
+TURNCLOTH_LENGTHS_ALONE(seam);
+TURNCLOTH_LENGTHS_ALONE(single_turned_hem);
+TURNCLOTH_LENGTHS_ALONE(double_turned_hem);
+TURNCLOTH_LENGTHS_ALONE(heading);
+TURNCLOTH_LENGTHS_ALONE(casing);
+TURNCLOTH_LENGTHS_ALONE(self_binding);
+TURNCLOTH_LENGTHS_ALONE(separate_binding);
+TURNCLOTH_LENGTHS_ALONE(french_seam);
+TURNCLOTH_LENGTHS_ALONE(felled_over);
+TURNCLOTH_LENGTHS_ALONE(felled_under);
+TURNCLOTH_LENGTHS_ALONE(lapped_over);
+TURNCLOTH_LENGTHS_ALONE(lapped_under);
+#undef TURNCLOTH_LENGTHS_ALONE
+
 TURNCLOTH_ONCE(class finish<inch>);
 TURNCLOTH_ONCE(class finish<centimetre>);
 

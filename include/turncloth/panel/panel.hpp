@@ -98,6 +98,12 @@ public:
             require_lines_on_piece(e);
     }
 
+    template <class Please = please::say_whether_the_size_is_finished_or_cut_with_finished_size_or_panel_from_cut>
+    panel(const length<Unit>&, const length<Unit>&) = delete;
+    template <length_unit Other, class Please = please::give_the_finishes_in_the_unit_of_the_size>
+        requires detail::different_units<Unit, Other> panel(const finished_size<Unit>&, const edges<Other>&)
+    = delete;
+
     /// From a piece that is cut already. Throws finish_error where the finishes take all of it or more.
     static constexpr panel from_cut(const cut_size<Unit>& cut, const edges<Unit>& finishes) {
         return panel(finished_size<Unit>(left_by(cut.width(), finishes.left, finishes.right, "wide"),
@@ -108,7 +114,7 @@ public:
     /// The same piece with `fullness` times as much cloth along the edge, and along the opposite one, to be gathered into
     /// what it measured. finished() is then what lies flat between its finishes before it is gathered. Throws finish_error
     /// for a fullness below 1.
-    constexpr panel gathered_along(edge e, fraction fullness) const {
+    [[nodiscard]] constexpr panel gathered_along(edge e, fraction fullness) const {
         require_at_least<finish_error>(fullness, fraction(1), "the fullness of a gathered edge");
         const bool across = is_level(e);
         panel fuller(across ? finished_size<Unit>(finished_.width() * fullness, finished_.height())

@@ -1,7 +1,7 @@
 // What a sheet lists beside its pieces: things to buy or to make ready, each as labelled figures with their working.
 //
 //   notion<U>(name)     .figure(what, figure or length)  .number(what, n)  .places(what, lengths)
-//                       .caution(note)  .before_seams()
+//                       .sold(how)  .caution(note)  .before_seams()
 //   listed(name, count, opening, supply)  listed(name, count, tie)  listed(name, eyelet row or pleating)
 //   listed(name, width, length, strips)  listed_round(name, working, girth)
 //                                            what notions/ computes, as a notion that a project can hold
@@ -35,6 +35,9 @@ namespace turncloth {
 /// So many marks, pleats, eyelets or spans may one number ask for, as a sheet tells of each by itself.
 inline constexpr std::int64_t most_in_a_row = 10'000;
 
+/// What a maker buys of a thing: nothing, so many or such a size as is told, or at least so much, cut off a roll for her.
+enum class sold_as : unsigned char { not_sold, as_told, off_a_roll };
+
 /// A labelled figure, or a labelled number of things where `count` is more than zero, or labelled places one by one.
 template <length_unit Unit>
 struct notion_detail {
@@ -42,6 +45,7 @@ struct notion_detail {
     turncloth::figure<Unit> amount;
     std::int64_t count = 0;
     std::vector<length<Unit>> places = {};
+    sold_as sold = sold_as::not_sold;
 
     friend bool operator==(const notion_detail&, const notion_detail&) = default;
 };
@@ -88,6 +92,13 @@ public:
         details_.push_back({std::move(what), {}, 0, std::move(from_edge)});
         return *this;
     }
+    /// Says that what was added last is bought, and how. Throws range_error where nothing was.
+    notion& sold(sold_as how) {
+        require_at_least<range_error>(details_.size(), std::size_t{1},
+                                      "the number of things listed before they are sold");
+        details_.back().sold = how;
+        return *this;
+    }
     notion& caution(const caution::note& n) { return caution(std::string(n.sentence), n.at); }
     notion& caution(std::string sentence, caution::work at) {
         cautions_.push_back({at, std::move(sentence)});
@@ -127,8 +138,10 @@ notion<Unit> listed(std::string name, std::int64_t count, const zipped_opening<U
         detail::refuse<zipper_error>("nothing is said of what zippers are bought as: rolls of a length, or the lengths "
                                      "sold made up",
                                      refusal{.kind = fault::missing, .what = "a supply of zippers"});
-    n.number("openings", count)
-        .figure("each opening", opening_working(z))
+    n.number("openings", count);
+    if (from.roll.value() == 0)
+        n.sold(sold_as::as_told);
+    n.figure("each opening", opening_working(z))
         .caution(caution::needles_and_metal)
         .caution(caution::zipper_ends)
         .caution(caution::small_parts)
@@ -136,11 +149,11 @@ notion<Unit> listed(std::string name, std::int64_t count, const zipped_opening<U
     if (from.roll.value() > 0) {
         const auto cut = from_roll(z, count, from.roll);
         n.figure("tape to cut from the roll, each, bar-tacked at both ends first", tape_working(z));
-        n.number("sliders", cut.sliders).number("rolls", cut.rolls);
-        return n.figure("length of a roll", from.roll).figure("left on the last roll", cut.left);
+        n.number("sliders", cut.sliders).sold(sold_as::as_told).number("rolls", cut.rolls).sold(sold_as::as_told);
+        return n.figure("length of a roll", from.roll).sold(sold_as::as_told).figure("left on the last roll", cut.left);
     }
     const auto cut = trimmed<Unit>(z, from.lengths_sold, {.ends = from.ends, .tail = from.tail});
-    n.figure("made-up length to buy, each", cut.sold);
+    n.figure("made-up length to buy, each", cut.sold).sold(sold_as::as_told);
     if (cut.needs_a_stop)
         n.figure("new stop, from the top stop", cut.stop_at);
     if (cut.cut_off.value() > 0)
@@ -157,7 +170,7 @@ notion<Unit> listed(std::string name, std::int64_t count, const ribbon_tie<Unit>
     n.figure("sewn on, from the finished edge where it starts", sewn.sewn_from.from_datum());
     if (sewn.sewn_to != sewn.sewn_from)
         n.figure("sewn on, as far as", sewn.sewn_to.from_datum());
-    n.figure("ribbon in all", ribbon(t) * count);
+    n.figure("ribbon in all", ribbon(t) * count).sold(sold_as::off_a_roll);
     return n.caution(caution::infants_and_animals);
 }
 
@@ -167,6 +180,7 @@ notion<Unit> listed_round(std::string name, const turncloth::figure<Unit>& worki
     return notion<Unit>(std::move(name))
         .figure("once round the roll", girth)
         .figure("ribbon, cut", working)
+        .sold(sold_as::off_a_roll)
         .caution(caution::infants_and_animals);
 }
 
@@ -179,10 +193,13 @@ notion<Unit> listed(std::string name, const eyelet_row<Unit>& row) {
         centres.push_back(centre.from_datum());
     return notion<Unit>(std::move(name))
         .number("eyelets", row.along.size())
+        .sold(sold_as::as_told)
         .places("centres, from the finished left edge", std::move(centres))
         .figure("centres below the finished top edge", row.down.from_datum())
         .figure("hole, across", row.each.hole)
+        .sold(sold_as::as_told)
         .figure("rim, across", row.each.rim)
+        .sold(sold_as::as_told)
         .caution(caution::setting_eyelets)
         .caution(caution::small_parts)
         .caution(caution::hanging_up);

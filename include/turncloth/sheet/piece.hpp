@@ -132,6 +132,10 @@ public:
         return *this;
     }
 
+    template <class Please = please::make_a_place_of_the_length_with_at_and_its_datum_since_a_mark_is_a_place,
+              length_unit Other, class... Only>
+    void mark(const std::string&, edge, const detail::exact_quantity<Other>&, const Only&...) = delete;
+
     /// Every place of a row. Throws range_error for more than `most_in_a_row`.
     template <class Row>
         requires requires(const Row& r) {

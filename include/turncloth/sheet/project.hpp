@@ -156,6 +156,10 @@ public:
         pieces_.push_back(std::move(p));
         return pieces_.back();
     }
+    template <length_unit Other, class Please = please::make_every_piece_in_the_unit_of_its_project>
+        requires detail::different_units<Unit, Other>
+    void add(const piece<Other>&) = delete;
+
     /// The first piece of that name, to be changed; null where there is none.
     piece<Unit>* find(std::string_view name) {
         for (piece<Unit>& p : pieces_)

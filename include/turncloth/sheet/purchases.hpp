@@ -1,7 +1,7 @@
 // What a sheet's materials are bought as: all pieces of one cloth laid on its width, and lengths cut from stock.
 //
 //   cloth_for(sheet, material, bolt, rules)   the shortest lay found for those pieces, its bound, and the purchase
-//   sheet_cloth<U>                            material, bolt, pieces, lay, bought
+//   sheet_cloth<U>                            material, bolt, pieces, lay, bought, on_sheet
 //   stock_for(name, wanted, stock, rules)     ribbon, zipper chain or strips: the best plan found
 //   stock_cuts<U>                             name, wanted, stock, rules, plan
 //   listed(cloth)  listed(cuts)               either as a notion, with the working of what to buy
@@ -34,7 +34,8 @@ struct sheet_cloth {
     std::vector<cloth_piece<Unit>> pieces; ///< those of the sheet that are of the material, at their cut sizes
     turncloth::lay<Unit> lay;
     purchase<Unit> bought;
-    length<Unit> graduation = {}; ///< of the ruler that its pieces were worked out on; zero for none
+    length<Unit> graduation = {};           ///< of the ruler that its pieces were worked out on; zero for none
+    std::vector<std::size_t> on_sheet = {}; ///< of each piece, its place among those of the sheet
 };
 
 /// How pieces may lie, and how long a good lay is looked for.
@@ -49,16 +50,19 @@ sheet_cloth<Unit>
 cloth_for(const sheet<Unit>& s, const std::string& material, const bolt<std::type_identity_t<Unit>>& cloth,
           const purchase_rules<std::type_identity_t<Unit>>& rules, const cloth_options& options = {}) {
     std::vector<cloth_piece<Unit>> pieces;
-    for (const sheet_piece<Unit>& p : s.pieces)
-        if (p.made_from.material() == material)
-            pieces.push_back({p.made_from.name(), p.cut, p.made_from.count(), options.lies});
+    std::vector<std::size_t> on_sheet;
+    for (std::size_t i = 0; i < s.pieces.size(); ++i)
+        if (const piece<Unit>& p = s.pieces[i].made_from; p.material() == material) {
+            pieces.push_back({p.name(), s.pieces[i].cut, p.count(), options.lies});
+            on_sheet.push_back(i);
+        }
     if (pieces.empty())
         detail::refuse<sheet_error>(
             s.name,
             std::vector<sheet_reason>{{"no piece is of " + detail::named(material),
                                        {.kind = fault::missing, .what = "a piece of " + detail::excerpt(material)}}});
     const turncloth::lay<Unit> lay = lay_out<Unit>(pieces, cloth, options.effort);
-    return {material, cloth, pieces, lay, amount_to_buy(lay.length, rules), s.graduation};
+    return {material, cloth, pieces, lay, amount_to_buy(lay.length, rules), s.graduation, on_sheet};
 }
 
 template <length_unit Unit>

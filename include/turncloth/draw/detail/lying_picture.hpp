@@ -3,7 +3,7 @@
 //   draw_lying(picture, plies, seen, view, is_new)       edges, slits and rows in sight
 //   parts_in_sight(lying, view)                          where the names of parts may stand
 //   lying_notes                                          what is placed once the picture has its scale
-//   page_of_lying(picture, notes, seen, ruler, options)
+//   page_of_lying(picture, notes, seen, note, options)         the note says how figures are rounded
 //
 // Names stand in what they name where they have room, or else are led to it. Hatching goes round all words.
 #ifndef TURNCLOTH_DRAW_DETAIL_LYING_PICTURE_HPP
@@ -28,7 +28,7 @@ inline constexpr kind_of_line cut_side_line = {{"edge", 0.25}, "cut edge"},
                               lay_before_line = {{"before", 0.2, {2.4, 1.2}}, "where it lay before"},
                               mouth_line = {{"mouth", 0.7, {0.2, 1.4}}, "opening"},
                               wrong_side_line = {{"wrong", 0.15, {}, 0.4}, "wrong side in sight"},
-                              from_here_line = {{"datum", 0.45}, "measured from this edge"},
+                              from_here_line = {{"datum", 0.45}, "measured from"},
                               spot_line = {{"spot", 0.35}, "set now"},
                               fastening_line = {{"spot", 0.35}, "eyelet or tie"};
 
@@ -36,7 +36,8 @@ inline constexpr kind_of_line cut_side_line = {{"edge", 0.25}, "cut edge"},
 struct name_in_sight {
     std::string words;
     std::vector<page_area> where;
-    bool led = false; ///< from outside, where it finds no room within
+    bool led = false;       ///< from outside, where it finds no room within
+    std::string alike = {}; ///< that it shares with others: led to the first, where none of them finds room within
 };
 /// Of an edge, with the way out over it.
 struct edge_in_sight {
@@ -60,9 +61,7 @@ public:
     void write() {
         for (const edge_in_sight& e : notes_.datums)
             tick(e);
-        for (const name_in_sight& n : notes_.names)
-            if (!write_within(n) && n.led)
-                lead_to(n);
+        write_names();
         for (const edge_in_sight& e : notes_.edges)
             write_beyond(e);
     }
@@ -107,6 +106,19 @@ private:
         return {s.from.x + part * (s.to.x - s.from.x) + beyond * e.out.x,
                 s.from.y + part * (s.to.y - s.from.y) + beyond * e.out.y};
     }
+    void write_names() {
+        std::vector<std::string> told;
+        const auto is_told = [&](const name_in_sight& n) {
+            return !n.alike.empty() && std::find(told.begin(), told.end(), n.alike) != told.end();
+        };
+        for (const name_in_sight& n : notes_.names)
+            if (write_within(n) || (n.led && lead_to(n, n.words)))
+                told.push_back(n.alike);
+        for (const name_in_sight& n : notes_.names)
+            if (!n.alike.empty() && !is_told(n) && lead_to(n, n.alike))
+                told.push_back(n.alike);
+    }
+
     /// Three oblique strokes out of the edge.
     void tick(const edge_in_sight& e) {
         const bool level = e.out.x == 0;
@@ -169,18 +181,43 @@ private:
                 .turned = upright ? 90 : 0;
         }
     }
-    void lead_to(const name_in_sight& n) {
-        const page_area size{0, 0, at_.by.width(n.words, small_size) + 0.4, small_line_height};
-        const page_area keep = grown(at_.drawn, 1);
-        for (const page_area& a : n.where) {
-            const auto led = led_from(at_.to(a).middle(), at_.zone, size, room_,
-                                      [&](const page_area& there) { return apart(there, keep); });
-            if (!led)
-                continue;
-            on_.draw(leader_pen, {led->leader.from, led->leader.to});
-            room_.take(led->leader);
-            return set({n.words}, led->where, false);
+    /// From just outside the nearest side that has room.
+    bool lead_to(const name_in_sight& n, const std::string& words) {
+        constexpr double reach = 16, inside = 3;
+        const page_area size{0, 0, at_.by.width(words, small_size) + 0.4, small_line_height}, d = at_.drawn;
+        struct way {
+            page_point spot;
+            page_area zone;
+            double far;
+        };
+        for (const page_area& seen : n.where) {
+            const page_area a = at_.to(seen);
+            const page_point m = a.middle();
+            const double x = std::min(inside, a.width / 2), y = std::min(inside, a.height / 2);
+            way ways[] = {{{m.x, a.y + y}, {d.x, d.y - reach, d.width, reach - 1}, a.y - d.y},
+                          {{m.x, a.bottom() - y}, {d.x, d.bottom() + 1, d.width, reach - 1}, d.bottom() - a.bottom()},
+                          {{a.right() - x, m.y}, {d.right() + 1, d.y, 3 * reach, d.height}, d.right() - a.right()},
+                          {{a.x + x, m.y}, {d.x - 3 * reach, d.y, 3 * reach - 1, d.height}, a.x - d.x}};
+            std::stable_sort(std::begin(ways), std::end(ways),
+                             [](const way& p, const way& q) { return p.far < q.far; });
+            for (const way& w : ways)
+                if (lead_from(w.spot, common(w.zone, at_.zone), size, words))
+                    return true;
         }
+        return false;
+    }
+    static page_area common(const page_area& a, const page_area& b) {
+        const double x = std::max(a.x, b.x), y = std::max(a.y, b.y);
+        return {x, y, std::min(a.right(), b.right()) - x, std::min(a.bottom(), b.bottom()) - y};
+    }
+    bool lead_from(page_point spot, const page_area& zone, const page_area& size, const std::string& words) {
+        const auto led = led_from(spot, zone, size, room_, [](const page_area&) { return true; });
+        if (!led)
+            return false;
+        on_.draw(leader_pen, {led->leader.from, led->leader.to});
+        room_.take(led->leader);
+        set({words}, led->where, false);
+        return true;
     }
     void write_beyond(const edge_in_sight& e) {
         const bool level = e.out.x == 0;
@@ -253,16 +290,13 @@ void draw_lying(picture& to, const plies_lying<Unit>& lies, const plies_seen& se
         to.draw(earlier_row_line, s);
     for (const page_segment& s : now.without({}))
         to.draw(new_row_line, s);
-    if (std::any_of(seen.nearest_first().begin(), seen.nearest_first().end(),
-                    [](const seen_ply& p) { return p.wrong_side; }))
-        to.explain(wrong_side_line);
 }
 
 /// On whichever side of the paper it is best seen; nothing is hatched where no `seen` is given.
-inline page page_of_lying(picture& drawn, const lying_notes& notes, const plies_seen* seen, const ruler& by,
+inline page page_of_lying(picture& drawn, const lying_notes& notes, const plies_seen* seen, const std::string& note,
                           const drawing_options& options) {
     drawn.ring = 5;
-    drawn.words.small_print.push_back("Figures are " + rounded_note(by));
+    drawn.words.small_print.push_back("Figures are " + note);
     require_drawable({drawn.width, drawn.height});
     return best_page_of(drawn, options).draw([&](page& on, const picture_place& at) {
         notes_on_page written(on, at, notes);
@@ -270,6 +304,12 @@ inline page page_of_lying(picture& drawn, const lying_notes& notes, const plies_
         if (seen != nullptr)
             written.hatch(*seen);
     });
+}
+
+template <length_unit Unit>
+bool shows_a_wrong_side(const lying<Unit>& lies, const table_view& view) {
+    return std::any_of(lies.patches.begin(), lies.patches.end(),
+                       [&](const patch<Unit>& p) { return (view.from_above ? p.above : p.below).side == face::wrong; });
 }
 
 /// Where each part is in sight: level rectangles of its patches, put together one above the other, the largest first.

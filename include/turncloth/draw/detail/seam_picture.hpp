@@ -32,9 +32,11 @@ public:
         put_side_by_side();
         for (const placed_stack& s : stacks_)
             draw_stack(s);
-        for (std::size_t k = 0; k < seam.one.size(); ++k)
-            for (const chalk_line<Unit>& l : {seam.one[k], seam.other[k]})
-                draw_line(l, k);
+        for (std::size_t k = 0; k < seam.one.size(); ++k) {
+            const std::vector<span> open = left_open(seam.one[k], seam.other[k]);
+            draw_line(seam.one[k], k, open);
+            draw_line(seam.other[k], k, run_back(open));
+        }
         measure(seam.one[0]);
     }
 
@@ -87,25 +89,56 @@ private:
     void draw_stack(const placed_stack& s) {
         const plies_seen seen(s.lies.plies, s.view);
         draw_lying(drawn, s.lies, seen, s.view, [](const operation&) { return false; });
-        for (auto& [of, where] : parts_in_sight(table_.in_sight(s.of), s.view))
+        const lying<Unit> lies = table_.in_sight(s.of);
+        for (auto& [of, where] : parts_in_sight(lies, s.view))
             notes.names.push_back({name_of(design_, of), std::move(where), true});
     }
 
-    void draw_line(const chalk_line<Unit>& l, std::size_t k) {
-        const placed_stack& s = *find(l.on);
-        const page_segment line = s.view(*table_.line(l));
-        straight_lines all, open;
-        all.add(line);
+    using span = std::pair<double, double>; ///< of a line, from 0 where it begins clockwise to 1
+
+    /// Where a mouth lies on either of two lines that meet: right sides together, they run against each other.
+    std::vector<span> left_open(const chalk_line<Unit>& one, const chalk_line<Unit>& other) const {
+        std::vector<span> all = mouths_on(one);
+        const std::vector<span> there = run_back(mouths_on(other));
+        all.insert(all.end(), there.begin(), there.end());
+        return straight_lines::joined_up(std::move(all));
+    }
+    static std::vector<span> run_back(const std::vector<span>& all) {
+        std::vector<span> back;
+        for (auto s = all.rbegin(); s != all.rend(); ++s)
+            back.emplace_back(1 - s->second, 1 - s->first);
+        return back;
+    }
+    /// From end to end of a line, clockwise as its piece's right side is seen.
+    page_segment clockwise(const chalk_line<Unit>& l) const {
+        const page_segment s = find(l.on)->view(*table_.line(l));
+        return l.from == edge::top || l.from == edge::right ? s : page_segment{s.to, s.from};
+    }
+    std::vector<span> mouths_on(const chalk_line<Unit>& l) const {
+        const page_segment all = clockwise(l);
+        std::vector<span> open;
         for (const mouth<Unit>& m : design_.mouths())
             for (const chalk_line<Unit>& at : m.at)
-                if (at.on == l.on && at.from == l.from && at.in == l.in)
-                    open.add(s.view(*table_.line(at)));
-        for (const page_segment& sewn : all.without(open)) {
-            drawn.draw(new_row_line, sewn);
-            notes.edges.push_back({sewn, inward(l, s), small_letter(k)});
+                if (at.on == l.on && at.from == l.from && at.in == l.in) {
+                    const page_segment s = clockwise(at);
+                    const double long_ = distance(all.from, all.to);
+                    open.emplace_back(distance(all.from, s.from) / long_, distance(all.from, s.to) / long_);
+                }
+        return open;
+    }
+
+    void draw_line(const chalk_line<Unit>& l, std::size_t k, const std::vector<span>& open) {
+        const page_segment all = clockwise(l);
+        const auto stretch = [&](const span& s) {
+            const page_point way{all.to.x - all.from.x, all.to.y - all.from.y};
+            return page_segment{moved(all.from, way, s.first), moved(all.from, way, s.second)};
+        };
+        for (const span& s : straight_lines::left_of({{0.0, 1.0}}, open)) {
+            drawn.draw(new_row_line, stretch(s));
+            notes.edges.push_back({stretch(s), inward(l, *find(l.on)), small_letter(k)});
         }
-        for (const page_segment& left : open.without({}))
-            drawn.draw(mouth_line, left);
+        for (const span& s : open)
+            drawn.draw(mouth_line, stretch(s));
     }
     static std::string small_letter(std::size_t k) {
         std::string letter = letter_of(k);

@@ -1,6 +1,6 @@
 // One step drawn: what lies there when it is done, and what the step did and measured.
 //
-//   step_picture<U>(design, table, ruler).draw(shown, options)      carries the step out on the table, and draws it
+//   step_picture<U>(design, table, ruler, note).draw(shown, options)      carries the step out on the table, and draws it
 #ifndef TURNCLOTH_DRAW_DETAIL_STEP_PICTURE_HPP
 #define TURNCLOTH_DRAW_DETAIL_STEP_PICTURE_HPP
 
@@ -32,8 +32,9 @@ struct step_shown {
 template <length_unit Unit>
 class step_picture {
 public:
-    step_picture(const making<Unit>& design, table_work<Unit>& table, const ruler& by)
-        : design_(design), table_(table), by_(by) {}
+    /// The note says how figures are rounded.
+    step_picture(const making<Unit>& design, table_work<Unit>& table, const ruler& by, std::string note)
+        : design_(design), table_(table), by_(by), note_(std::move(note)) {}
 
     frame_words& words() { return made_.words; }
 
@@ -63,7 +64,7 @@ public:
         measure();
         name(piece);
         put_in_order_of_margins();
-        return page_of_lying(made_, notes_, &seen, by_, options);
+        return page_of_lying(made_, notes_, &seen, note_, options);
     }
 
 private:
@@ -80,7 +81,7 @@ private:
         made_.words.legend = std::move(seam.drawn.words.legend);
         seam.drawn.words = std::move(made_.words);
         seam.drawn.words.facts.emplace_back("right sides together: like letters meet");
-        return page_of_lying(seam.drawn, seam.notes, nullptr, by_, options);
+        return page_of_lying(seam.drawn, seam.notes, nullptr, note_, options);
     }
 
     /// Of all that is drawn, and of what lies there now.
@@ -228,8 +229,8 @@ private:
                 measure_laid(p);
                 break;
             default:
-                measure(p.across, shown_->step.verb == work_verb::set ? "set" : "row");
-                measure(p.along, shown_->step.verb == work_verb::set ? "set" : "end");
+                measure(p.across, shown_->step.verb == work_verb::set ? name_of_spot(shown_->step.spot) : "row");
+                measure(p.along, shown_->step.verb == work_verb::set ? name_of_spot(shown_->step.spot) : "end");
             }
         measure_turned();
         mark_fit();
@@ -306,6 +307,23 @@ private:
 
     // What is named.
 
+    static const char* name_of_spot(spot_kind s) {
+        switch (s) {
+        case spot_kind::eyelet:
+            return "eyelet";
+        case spot_kind::bar_tack:
+            return "bar-tack";
+        case spot_kind::snap:
+            return "snap";
+        case spot_kind::button:
+            return "button";
+        case spot_kind::tie_end:
+        case spot_kind::tie_middle:
+            break;
+        }
+        return "tie";
+    }
+
     /// A copy has its number where several lie there.
     std::string name(const cut_part& p, const std::vector<cut_part>& there) const {
         const auto copies =
@@ -317,10 +335,14 @@ private:
         for (const ply_lying<Unit>& p : lies_.plies)
             if (std::find(there.begin(), there.end(), p.of) == there.end())
                 there.push_back(p.of);
-        for (auto& [of, where] : parts_in_sight(table_.in_sight(piece), view_)) {
-            const bool alone = std::count_if(there.begin(), there.end(),
-                                             [index = of.index](const cut_part& o) { return o.index == index; }) == 1;
-            notes_.names.push_back({name(of, there), std::move(where), alone || of == piece});
+        const lying<Unit> lies = table_.in_sight(piece);
+        if (shows_a_wrong_side(lies, view_))
+            made_.explain(wrong_side_line);
+        for (auto& [of, where] : parts_in_sight(lies, view_)) {
+            const bool few = std::count_if(there.begin(), there.end(),
+                                           [index = of.index](const cut_part& o) { return o.index == index; }) <= 3;
+            notes_.names.push_back(
+                {name(of, there), std::move(where), few || of == piece, design_.parts()[of.index].name});
         }
         const cut_part base = outermost(there, piece);
         for (const edge e : all_edges) {
@@ -353,6 +375,7 @@ private:
     const making<Unit>& design_;
     table_work<Unit>& table_;
     const ruler by_;
+    const std::string note_;
     const step_shown<Unit>* shown_ = nullptr;
     picture made_{};
     lying_notes notes_{};

@@ -113,6 +113,8 @@ private:
             s.verb = work_verb::set;
             s.spot = design_.spots()[i].what;
             s.through = design_.spots()[i].through;
+            s.width = design_.spots()[i].width;
+            s.height = design_.spots()[i].height;
             return;
         case operation_kind::seam:
             return begin_seam(s, design_.seams()[i]);

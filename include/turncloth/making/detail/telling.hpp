@@ -109,13 +109,12 @@ private:
     }
 
     std::string fold(const told_step& s, const told_step* before) const {
-        const std::string all = turn_over(s, before);
-        if (s.places[0].goes_round.empty())
-            return all;
-        return all + " " +
-               say(phrases::fold_round,
-                   {{"round", different(s.places, [](const told_place& q) { return q.goes_round; })},
-                    {"flat", different(s.places, [](const told_place& q) { return q.lies_flat; })}});
+        std::string all = turn_over(s, before);
+        if (!s.places[0].goes_round.empty())
+            all += " " + say(phrases::fold_round,
+                             {{"round", different(s.places, [](const told_place& q) { return q.goes_round; })},
+                              {"flat", different(s.places, [](const told_place& q) { return q.lies_flat; })}});
+        return all;
     }
     std::string turn_over(const told_step& s, const told_step* before) const {
         const told_place& p = s.places[0];
@@ -153,8 +152,9 @@ private:
 
     std::string sew(const told_step& s, const told_step* before) const {
         const told_place& p = s.places[0];
-        const bool hem = before != nullptr && before->verb == work_verb::fold && p.across.from.folded &&
-                         p.across.from.of.index == p.piece.index && edges_of(*before) == edges_of(s);
+        const bool hem = before != nullptr && before->verb == work_verb::fold && p.across.at.size() == 1 &&
+                         p.across.from.folded && p.across.from.of.index == p.piece.index &&
+                         edges_of(*before) == edges_of(s);
         const std::string sewn = different(s.places, [](const told_place& q) { return q.sewn; });
         const std::string at = different(s.places, [&](const told_place& q) { return listed(q.across.at); });
         const std::vector<edge> sides = sides_measured_from(s);
@@ -364,13 +364,16 @@ private:
     }
     std::string set(const told_step& s) const {
         constexpr const phrase* kinds[] = {&phrases::eyelets, &phrases::bar_tacks, &phrases::snaps,
-                                           &phrases::buttons, &phrases::tie_ends,  &phrases::tie_middle};
+                                           &phrases::buttons, &phrases::tie_ends,  &phrases::tie_middle,
+                                           &phrases::crosses};
         const told_place& p = s.places[0];
         return say(*kinds[static_cast<std::size_t>(s.spot)], {{"piece", name(p.piece)},
                                                               {"down", p.across.at[0]},
                                                               {"edge", edge_in_words(p.across.from)},
                                                               {"at", listed(p.along.at)},
                                                               {"end", edge_in_words(p.along.from)},
+                                                              {"width", s.width},
+                                                              {"height", s.height},
                                                               {"layers", layers(s)}});
     }
 };

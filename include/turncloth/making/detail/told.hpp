@@ -50,7 +50,7 @@ struct told_step {
     spot_kind spot = spot_kind::eyelet;
     std::int64_t folds = 0;
     closed_by closing = closed_by::nothing;
-    std::string width{}, overrun{};
+    std::string width{}, height{}, overrun{};
     bool by_hand = false, carries = false, film = false, beneath = false, upside_down = false, on_a_row = false,
          on_a_seam = false, once_more = false;
 };

@@ -60,7 +60,7 @@ private:
     struct missing_rows {
         std::vector<std::size_t> beside{}; ///< pieces
         std::array<bool, 2> end{};         ///< where the line begins, and where it ends
-        std::size_t count() const { return beside.size() + std::size_t{end[0]} + std::size_t{end[1]}; }
+        std::size_t count() const { return beside.size() + (end[0] ? 1U : 0U) + (end[1] ? 1U : 0U); }
     };
 
     /// The piece that a seam joins to the one that the line is on, along it.

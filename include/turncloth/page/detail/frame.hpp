@@ -100,6 +100,8 @@ struct frame_words {
     std::vector<std::vector<std::string>> lists{}; ///< each in columns above the foot, the last lowest
     std::size_t told = 0;                          ///< which list the description has
     double most_list = 0.33;                       ///< of the height of the page, that a list may take
+    std::size_t sentence_lines = 5;                ///< that one of the sentences may take
+    std::size_t most_beside = 100;                 ///< lines of them beside the rest: more have the whole width
     std::vector<std::string> small_print{};
     bool in_pages = false; ///< a line more below the title: which page it is
 };
@@ -149,17 +151,20 @@ public:
           options_(&options),
           width_(width),
           height_(height) {
+        if (options.in_document) {
+            constexpr double margin = 3; // there is more around it
+            picture = {margin, margin, width - 2 * margin, height - 2 * margin};
+            take_legend_and_numbers();
+            return;
+        }
         if (!options.for_screen && !words_.small_print.empty())
             words_.small_print[0].insert(0, "Print at 100 %. ");
         for (const std::string& sentence : words_.small_print)
             print_.add(by, sentence, small_text, picture.width, 4);
         print_area_ = lowest(picture, print_.height() + 1);
         take_foot();
-        for (auto list = words.lists.rbegin(); list != words.lists.rend(); ++list) {
-            const list_in_columns made(by, *list, picture.width, height * words.most_list);
-            lists_.emplace_back(made, lowest(picture, made.height()));
-            left_out += made.left_out;
-        }
+        for (auto list = words.lists.rbegin(); list != words.lists.rend(); ++list)
+            take_list(*list);
     }
 
     std::size_t left_out = 0; ///< entries of lists
@@ -205,11 +210,13 @@ public:
         for (const auto& [list, where] : lists_)
             list.draw(on, by, {where.x, where.y});
         draw_legend(on);
-        sentences_.draw(on, {sentences_area_.x, sentences_area_.y + 3 - line_height});
-        if (!options_->for_screen)
-            draw_scale(on, scale);
-        draw_title(on, which);
-        print_.draw(on, {print_area_.x, print_area_.y + 1});
+        if (!options_->in_document) {
+            sentences_.draw(on, {sentences_area_.x, sentences_area_.y + 3 - line_height});
+            if (!options_->for_screen)
+                draw_scale(on, scale);
+            draw_title(on, which);
+            print_.draw(on, {print_area_.x, print_area_.y + 1});
+        }
         return options_->for_screen ? enlarged(std::move(on)) : on;
     }
 
@@ -233,9 +240,17 @@ private:
         const double legend_height = 5 + 5 * static_cast<double>(words_.legend.size());
         const double title_height =
             2.5 + heading_.height() + facts_.height() + (words_.in_pages ? 2 * in_title(small_size).step : 0);
-        const bool beside = bars && !narrow;
-        for (const std::string& s : words_.sentences)
-            sentences_.add(by, s, sentences_.lines.empty() ? bold_text : body_text, beside ? middle : room, 5);
+        const auto set_sentences = [&](double width) {
+            sentences_ = {};
+            for (const std::string& s : words_.sentences)
+                sentences_.add(by, s, sentences_.lines.empty() ? bold_text : body_text, width, words_.sentence_lines);
+        };
+        bool beside = bars && !narrow;
+        set_sentences(beside ? middle : room);
+        if (beside && sentences_.lines.size() > words_.most_beside) {
+            beside = false;
+            set_sentences(room);
+        }
         const double sentences = sentences_.lines.empty() ? 0 : sentences_.height() + 2;
         if (narrow) {
             title_ = lowest(picture, title_height);
@@ -256,6 +271,22 @@ private:
             sentences_area_ = lowest(picture, sentences);
     }
 
+    void take_list(const std::vector<std::string>& entries) {
+        const list_in_columns made(by, entries, picture.width, height_ * words_.most_list);
+        lists_.emplace_back(made, lowest(picture, made.height()));
+        left_out += made.left_out;
+    }
+
+    /// In columns, without a heading; of the lists only the last, which has what numbers in the picture stand for.
+    void take_legend_and_numbers() {
+        legend_columns_ = std::max<std::size_t>(1, static_cast<std::size_t>(picture.width / legend_width));
+        const std::size_t rows = (words_.legend.size() + legend_columns_ - 1) / legend_columns_;
+        legend_column_ = picture.width / static_cast<double>(legend_columns_);
+        legend_ = lowest(picture, 5 * static_cast<double>(rows) + page_gap);
+        if (!words_.lists.empty())
+            take_list(words_.lists.back());
+    }
+
     void set_title(double width) {
         heading_.add(by, words_.project, in_title(body_size), width - 6, 2);
         heading_.add(by, words_.title, in_title(4.5, true), width - 6, 2);
@@ -273,12 +304,15 @@ private:
     }
 
     void draw_legend(page& on) const {
-        double y = legend_.y + 3;
-        on.write({legend_.x, y}, "Lines", body_size).bold = true;
-        for (const kind_of_line& l : words_.legend) {
-            y += 5;
-            on.draw(l.with.meaning("legend"), {{legend_.x, y - 1}, {legend_.x + 11, y - 1}});
-            on.write({legend_.x + 13, y}, by.shortened(l.words, small_size, legend_width - 13), small_size);
+        double y = legend_.y + 3, x = legend_.x;
+        if (!options_->in_document)
+            on.write({x, y}, "Lines", body_size).bold = true;
+        for (std::size_t i = 0; i < words_.legend.size(); ++i) {
+            const kind_of_line& l = words_.legend[i];
+            y += i % legend_columns_ == 0 ? 5 : 0;
+            x = legend_.x + static_cast<double>(i % legend_columns_) * legend_column_;
+            on.draw(l.with.meaning("legend"), {{x, y - 1}, {x + 11, y - 1}});
+            on.write({x + 13, y}, by.shortened(l.words, small_size, legend_column_ - 13), small_size);
         }
     }
 
@@ -325,6 +359,8 @@ private:
     frame_words words_;
     const drawing_options* options_;
     double width_, height_;
+    std::size_t legend_columns_ = 1;
+    double legend_column_ = legend_width;
     text_block print_, sentences_, heading_, facts_;
     page_area print_area_{}, legend_{}, sentences_area_{}, bars_{}, title_{};
     std::vector<std::pair<list_in_columns, page_area>> lists_;

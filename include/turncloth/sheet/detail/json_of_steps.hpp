@@ -99,7 +99,9 @@ json json_of(const work_step<Unit>& s, const std::vector<work_part>& parts) {
         j["left_open"] = to_json(s.left_open.at);
     if (s.folds > 0)
         j["folded_in_half"] = s.folds;
-    if (s.width.value() > 0)
+    if (s.height.value() > 0)
+        j["box"] = {{"width", to_json(s.width)}, {"height", to_json(s.height)}};
+    else if (s.width.value() > 0)
         j["cut_away"] = to_json(s.width);
     j["places"] = json::array();
     for (const work_place<Unit>& p : s.places)

@@ -101,6 +101,7 @@ private:
         if (s.fit.is_given())
             one((s.fit.of_piece - s.fit.on) / fraction(s.fit.spans), "what each span of a step takes up");
         one(s.width, "the width of a slit");
+        one(s.height, "the height of a box");
         one(s.overrun, "how far a row is sewn back over");
     }
 

@@ -31,7 +31,8 @@ void add_thread(sheet_draft<Unit>& draft, const sewing<Unit>& s, const stitched<
     n.figure("rows of stitching, with their ends", sewn).figure("thread, with waste", thread);
     if (rows.by_hand.value() > 0)
         n.figure("sewn by hand besides", rows.by_hand);
-    draft.made().notions.push_back(n.number("spools", needed).figure("thread on a spool", s.spool));
+    draft.made().notions.push_back(
+        n.number("spools", needed).sold(sold_as::as_told).figure("thread on a spool", s.spool).sold(sold_as::as_told));
 }
 
 /// One list for each stitch; what is sewn by hand is told with the first.

@@ -1,0 +1,288 @@
+// The part of a handout about what is bought, cut out and marked.
+//
+//   handout_cutting<U>(sheet, cloths, ruler)
+//     .add_buying(to)  .add_cut_table(to)  .add_lays(to)  .add_marking(to)  .add_figures(to)
+#ifndef TURNCLOTH_HANDOUT_DETAIL_CUTTING_PART_HPP
+#define TURNCLOTH_HANDOUT_DETAIL_CUTTING_PART_HPP
+
+#include <turncloth/cloth/cutting_out.hpp>
+#include <turncloth/draw/lay.hpp>
+#include <turncloth/draw/piece.hpp>
+#include <turncloth/handout/detail/shared.hpp>
+#include <turncloth/page/document.hpp>
+#include <turncloth/sheet/purchases.hpp>
+
+#include <cstddef>
+#include <cstdint>
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+namespace turncloth::detail {
+
+using handout_row = std::vector<document::cell>;
+
+inline document::cell figure_cell(std::string text) { return {std::move(text), document::in_cell::figure}; }
+
+template <length_unit Unit>
+class handout_cutting {
+public:
+    handout_cutting(const sheet<Unit>& s, const std::vector<sheet_cloth<Unit>>& cloths, const ruler& by)
+        : sheet_(s), cloths_(cloths), by_(by) {}
+
+    /// Cloth first, then all that a notion says is sold. What no cloth is given for is left open.
+    void add_buying(document& to) const {
+        document::table t{"What to buy, as shops sell it", {"Have it", "What", "How much", "Which"}, {}};
+        const auto row = [&](const std::string& what, document::cell amount, std::string which) {
+            t.rows.push_back({{what, document::in_cell::tick}, {what}, std::move(amount), {std::move(which)}});
+        };
+        for (const sheet_cloth<Unit>& c : cloths_)
+            row(c.material, figure_cell(unbroken(cloth_text(c.bought, by_))), text(c.bolt.width) + " wide, or wider");
+        std::vector<std::string> open;
+        for (const sheet_piece<Unit>& p : sheet_.pieces)
+            if (const std::string& m = p.made_from.material();
+                cloth_of(m) == nullptr && std::find(open.begin(), open.end(), m) == open.end())
+                open.push_back(m);
+        for (const std::string& m : open)
+            row(m, {"how much " + m, document::in_cell::blank}, "for the pieces below");
+        for (const notion<Unit>& n : sheet_.notions)
+            if (const std::vector<std::string> sold = sold_of(n); !sold.empty())
+                row(n.name(), figure_cell(sold.front()), joined({sold.begin() + 1, sold.end()}));
+        to.add(std::move(t));
+    }
+
+    void add_cut_table(document& to) const {
+        document::table t{"Every piece, as it is cut: its allowances are in these sizes",
+                          {"Letter", "Piece", "How many", "Cloth", "Width x height", "Grain"},
+                          {}};
+        for (std::size_t i = 0; i < sheet_.pieces.size(); ++i) {
+            const sheet_piece<Unit>& p = sheet_.pieces[i];
+            const piece<Unit>& from = p.made_from;
+            t.rows.push_back({{letter_of(i)},
+                              {from.name()},
+                              figure_cell(std::to_string(from.count())),
+                              {from.material()},
+                              figure_cell(text(p.cut)),
+                              {grain_of(i)}});
+        }
+        to.add(std::move(t));
+    }
+
+    void add_lays(document& to) const {
+        for (const sheet_cloth<Unit>& c : cloths_) {
+            to.add(document::heading{"Cutting out the " + c.material, 3});
+            to.add(document::drawing{page_of(c, by_, handout_drawing()), {}, "The lay of the " + c.material, false});
+            to.add(document::list{cutting_out(c.lay, lettered(c), c.bolt, by_)});
+        }
+    }
+
+    void add_marking(document& to) const {
+        for (std::size_t i = 0; i < sheet_.pieces.size(); ++i)
+            add_piece(to, i);
+        for (const sheet_meeting<Unit>& m : sheet_.meetings)
+            add_meeting(to, m);
+    }
+
+    /// All that notions say, whether bought or not; how cloth is laid is drawn.
+    void add_figures(document& to) const {
+        for (const notion<Unit>& n : sheet_.notions) {
+            if (cloth_of(n.name()) != nullptr)
+                continue;
+            document::table t{"For the " + n.name(), {"What", "Figure"}, {}};
+            for (const notion_detail<Unit>& d : n.details())
+                t.rows.push_back({{d.what}, figure_cell(told(d))});
+            to.add(std::move(t));
+        }
+    }
+
+private:
+    /// A figure is not parted from its unit at the end of a line.
+    std::string text(length<Unit> l) const { return unbroken(to_text(l, by_)); }
+    std::string text(const auto& size) const { return unbroken(size_text(size.width(), size.height(), by_)); }
+    static std::string joined(const std::vector<std::string>& some) {
+        std::string all;
+        for (const std::string& s : some)
+            all.append(all.empty() ? "" : "; ").append(s);
+        return all;
+    }
+    std::string all_of(const std::vector<length<Unit>>& places) const {
+        std::string all;
+        for (const length<Unit>& l : places)
+            all.append(all.empty() ? "" : ", ").append(text(l));
+        return all;
+    }
+
+    static std::vector<cloth_piece<Unit>> lettered(const sheet_cloth<Unit>& c) {
+        std::vector<cloth_piece<Unit>> all = c.pieces;
+        for (std::size_t i = 0; i < all.size(); ++i)
+            all[i].name = letter_of(i < c.on_sheet.size() ? c.on_sheet[i] : i) + ": " + all[i].name;
+        return all;
+    }
+    const sheet_cloth<Unit>* cloth_of(const std::string& material) const {
+        for (const sheet_cloth<Unit>& c : cloths_)
+            if (c.material == material)
+                return &c;
+        return nullptr;
+    }
+
+    std::vector<std::string> sold_of(const notion<Unit>& n) const {
+        std::vector<std::string> all;
+        for (const notion_detail<Unit>& d : n.details())
+            if (d.sold != sold_as::not_sold)
+                all.push_back(
+                    d.what + ": " +
+                    (d.count > 0 ? std::to_string(d.count) : unbroken(sold_text(d.amount.value(), d.sold, by_))));
+        return all;
+    }
+    std::string told(const notion_detail<Unit>& d) const {
+        if (d.count > 0)
+            return std::to_string(d.count);
+        return d.places.empty() ? text(d.amount.value()) : all_of(d.places);
+    }
+
+    /// A piece's height lies along the grain where nothing else is said.
+    std::string grain_of(std::size_t piece) const {
+        if (const sheet_cloth<Unit>* c = cloth_of(sheet_.pieces[piece].made_from.material()))
+            for (std::size_t k = 0; k < c->pieces.size(); ++k)
+                if (k < c->on_sheet.size() && c->on_sheet[k] == piece && !c->bolt.one_way &&
+                    c->pieces[k].grain == grain::may_turn)
+                    return "either way";
+        return "along the height";
+    }
+
+    void add_piece(document& to, std::size_t i) const {
+        const sheet_piece<Unit>& p = sheet_.pieces[i];
+        const piece<Unit>& from = p.made_from;
+        const std::string name = letter_of(i) + ": " + from.name();
+        to.add(document::heading{name, 3});
+        to.add(document::paragraph{sentence({"Cut ", from.count(), " of ", from.material(), ", ", text(p.cut),
+                                             "; each finishes ", text(p.finished), "."})});
+        if (p.corner.value() > 0)
+            to.add(document::paragraph{
+                sentence({"Cut a square of ", text(p.corner), " out of each corner: two such pieces make a box ",
+                          text(p.depth), " deep."})});
+        if (p.lines.empty() && p.eyelets.empty() && p.corner.value() == 0) {
+            to.add(document::paragraph{"It has no line to mark."});
+            return;
+        }
+        to.add(document::drawing{page_of(p, by_, handout_drawing()), {}, name + ", to be marked", false});
+        document::table t{"Lines on " + name + ", each from the cut edge named", {"From", "What", "Distance"}, {}};
+        add_finishes(t, p);
+        add_lines(t, p);
+        if (!t.rows.empty())
+            to.add(std::move(t));
+        add_sums(to, p, name);
+    }
+
+    /// Edges that are finished alike share a row.
+    void add_finishes(document::table& t, const sheet_piece<Unit>& p) const {
+        const panel<Unit>& shape = p.made_from.shape();
+        std::vector<edge> worked;
+        for (const edge e : edges_in_order(shape))
+            if (!shape.finish_of(e).folds().empty() || !shape.finish_of(e).stitching().empty())
+                worked.push_back(e);
+        for (const edges_alike& alike : finished_alike(shape, worked)) {
+            const finish<Unit>& f = shape.finish_of(alike.first);
+            t.rows.push_back(
+                {{alike.in_words()},
+                 {std::string(f.name())},
+                 figure_cell(joined({places("fold at ", f.folds()), places("stitch at ", f.stitching())}))});
+        }
+    }
+    std::string places(std::string_view verb, const auto& lines) const {
+        std::string all;
+        for (const auto& l : lines)
+            all.append(all.empty() ? verb : ", ").append(text(l.from_datum()));
+        return all;
+    }
+
+    static bool alike(const sheet_line<Unit>& a, const sheet_line<Unit>& b) {
+        const auto size = [](const sheet_line<Unit>& l) { return l.only.size() + (l.brought_to ? 100 : 0); };
+        return a.kind == b.kind && a.what == b.what && a.parallel_to == b.parallel_to && a.begins == b.begins &&
+               a.ends == b.ends && size(a) == size(b) && !a.brought_to;
+    }
+    /// Lines of a row share one row of the table.
+    void add_lines(document::table& t, const sheet_piece<Unit>& p) const {
+        for (std::size_t i = 0; i < p.lines.size();) {
+            const sheet_line<Unit>& first = p.lines[i];
+            std::vector<length<Unit>> at;
+            for (; i < p.lines.size() && (at.empty() || alike(first, p.lines[i])); ++i)
+                at.push_back(p.lines[i].from_cut_edge.value());
+            if (first.of_finish)
+                continue;
+            const bool says_itself = first.kind == line_kind::slit;
+            t.rows.push_back({{sentence({name_of(first.parallel_to), " edge"})},
+                              {sentence({says_itself ? "" : verb_of(first.kind), says_itself ? "" : " ", first.what,
+                                         extent(p, first)})},
+                              figure_cell(all_of(at))});
+        }
+        for (const sheet_eyelets<Unit>& e : p.eyelets) {
+            const std::string what =
+                sentence({"eyelets, holes of ", text(e.size.hole), " with rims of ", text(e.size.rim)});
+            t.rows.push_back({{"top edge"}, {what + ": centres"}, figure_cell(text(e.from_top.value()))});
+            t.rows.push_back({{"left edge"}, {what + ": centres"}, figure_cell(all_of(e.from_left))});
+        }
+    }
+    /// Nothing for a line that runs right across and stays where it is.
+    std::string extent(const sheet_piece<Unit>& p, const sheet_line<Unit>& l) const {
+        if (l.brought_to)
+            return ", folded and brought to " + text(*l.brought_to);
+        std::vector<std::string> ticks;
+        for (const short_mark<Unit>& t : l.only)
+            ticks.push_back(sentence({"along ", text(t.size), " at the ", name_of(t.at), " edge"}));
+        if (!ticks.empty())
+            return ", only " + enumerated(ticks);
+        if (l.begins.value() == 0 && l.ends == along(p.cut, l.parallel_to))
+            return {};
+        return sentence({", from ", text(l.begins), " to ", text(l.ends), " off the cut ",
+                         is_level(l.parallel_to) ? "left" : "top", " edge"});
+    }
+
+    /// From edge to edge, so that a slip of the rule shows: only where what is printed adds up.
+    void add_sums(document& to, const sheet_piece<Unit>& p, const std::string& name) const {
+        if (!adds_up(sheet_, by_))
+            return;
+        document::table t{"The whole of " + name + ", line by line: add them as you mark", {"Marks", "Sum"}, {}};
+        const auto add = [&](std::string_view what, edge from, const std::vector<length<Unit>>& at) {
+            t.rows.push_back({{sentence({what, ", from the ", name_of(from), " edge"})},
+                              figure_cell(closing_sum(at, across(p.cut, from)))});
+        };
+        for (std::size_t i = 0; i < p.lines.size();) {
+            const sheet_line<Unit>& first = p.lines[i];
+            std::vector<length<Unit>> at;
+            for (; i < p.lines.size() && (at.empty() || alike(first, p.lines[i])); ++i)
+                at.push_back(p.lines[i].from_cut_edge.value());
+            if (!first.of_finish && at.size() > 1)
+                add(first.what, first.parallel_to, at);
+        }
+        for (const sheet_eyelets<Unit>& e : p.eyelets)
+            if (e.from_left.size() > 1)
+                add("eyelets", edge::left, e.from_left);
+        if (!t.rows.empty())
+            to.add(std::move(t));
+    }
+
+    void add_meeting(document& to, const sheet_meeting<Unit>& m) const {
+        const meeting<Unit>& of = m.made_from;
+        const std::string title = sentence({"Where the ", of.longer, " meets the ", of.shorter});
+        to.add(document::heading{title, 3});
+        to.add(document::paragraph{sentence({"Bring these together, each from the finished ", name_of(of.from),
+                                             " edge; in each part there is ", text(m.marks.surplus(0)), " more of the ",
+                                             of.longer, " (fullness ", fullness_text(m.marks.fullness()), ")."})});
+        document::table t{title, {"Mark", "On the " + of.longer, "On the " + of.shorter}, {}};
+        for (std::int64_t k = 1; k <= m.marks.spans(); ++k)
+            t.rows.push_back({{std::to_string(k)},
+                              figure_cell(text(m.marks.mark_on_long(k).from_datum())),
+                              figure_cell(text(m.marks.mark_on_short(k).from_datum()))});
+        to.add(std::move(t));
+    }
+
+    const sheet<Unit>& sheet_;
+    const std::vector<sheet_cloth<Unit>>& cloths_;
+    const ruler by_;
+};
+
+} // namespace turncloth::detail
+
+#endif

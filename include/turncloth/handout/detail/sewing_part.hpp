@@ -1,0 +1,235 @@
+// The part of a handout about the making: tools, steps with their checks and cautions, and what is looked at at the end.
+//
+//   handout_sewing<U>(sheet, ruler)
+//     .add_finished(to)  .add_tools(to)  .add_other_cautions(to)  .add_steps(to)  .add_inspection(to)  .add_cautions(to, work)
+#ifndef TURNCLOTH_HANDOUT_DETAIL_SEWING_PART_HPP
+#define TURNCLOTH_HANDOUT_DETAIL_SEWING_PART_HPP
+
+#include <turncloth/draw/finished.hpp>
+#include <turncloth/draw/step.hpp>
+#include <turncloth/handout/detail/shared.hpp>
+#include <turncloth/making/stitched.hpp>
+#include <turncloth/making/work_words.hpp>
+#include <turncloth/measure/irrational.hpp>
+#include <turncloth/page/document.hpp>
+#include <turncloth/page/drawing.hpp>
+#include <turncloth/sheet/text.hpp>
+
+#include <algorithm>
+#include <cstddef>
+#include <cstdint>
+#include <map>
+#include <set>
+#include <string>
+#include <vector>
+
+namespace turncloth::detail {
+
+template <length_unit Unit>
+class handout_sewing {
+public:
+    handout_sewing(const sheet<Unit>& s, const ruler& by) : sheet_(s), words_{.by = by} {
+        for (const work_group<Unit>& g : s.steps.groups) {
+            cared_for_.insert(g.care.begin(), g.care.end());
+            for (const work_step<Unit>& step : g.steps)
+                look_at(step);
+        }
+    }
+
+    /// Front and back, where the sheet knows how it is made.
+    void add_finished(document& to) const {
+        for (page& p : pages_of_finished(sheet_, *words_.by, handout_drawing())) {
+            std::string caption = capital(p.title);
+            to.add(document::drawing{std::move(p), {}, std::move(caption), false});
+        }
+    }
+
+    /// Only what a step asks for.
+    void add_tools(document& to) const {
+        document::ticks t;
+        const auto need = [&](bool needed, std::string what) {
+            if (needed)
+                t.items.push_back(std::move(what));
+        };
+        const auto uses = [&](work_verb v) { return verbs_.contains(v); };
+        const bool film = std::any_of(sheet_.pieces.begin(), sheet_.pieces.end(),
+                                      [](const auto& p) { return p.made_from.is_film(); });
+        need(true, "A long rule and a square, read to " + graduation_text(*words_.by));
+        need(uses(work_verb::cut), "Shears, or a rotary cutter and its mat");
+        need(uses(work_verb::slit) || uses(work_verb::clip), "Small sharp scissors");
+        need(true, "Chalk, or a marking pencil that comes out of the cloth");
+        need(film, "A wax pencil for film, and clips in place of pins");
+        need(uses(work_verb::lay) || uses(work_verb::pleat) || uses(work_verb::seam), "Pins or clips");
+        need(irons_, "An iron and a pressing board");
+        need(creases_, "A blunt tool to crease film by hand");
+        if (const std::size_t most = most_layers(); sews_ && most > 0)
+            need(true, sentence({"A sewing machine, with a needle meant for up to ", most, " layers"}));
+        else
+            need(sews_, "A sewing machine");
+        need(zips_, "A zipper foot for it");
+        need(by_hand_, "A sewing needle, for what is sewn by hand");
+        need(eyelets_, "A setting tool for the eyelets, of their size");
+        need(snaps_, "A setting tool for the snaps, of their size");
+        need(eyelets_ || snaps_ || zips_, "Eye protection");
+        need(uses(work_verb::turn_out), "A blunt point, to push corners out");
+        to.add(std::move(t));
+    }
+
+    /// Each caution stands in full in the first step that it belongs to, before what is done; later steps name that step.
+    void add_steps(document& to) const {
+        for (const std::string& sentence : preface_of(sheet_.steps, words_))
+            to.add(document::paragraph{sentence});
+        const std::vector<step_page> pictures =
+            pages_of_steps(sheet_, {.sentences = false}, *words_.by, handout_drawing());
+        auto shown = pictures.begin();
+        document::steps all;
+        std::map<caution::work, std::size_t> said_at;
+        for (const work_group<Unit>& g : sheet_.steps.groups) {
+            document::step step;
+            const std::size_t number = all.all.size() + 1;
+            for (document::caution& box : cautions_of(g, number, said_at))
+                step.blocks.emplace_back(std::move(box));
+            std::vector<std::string> sentences = sentences_of(sheet_.steps, g, words_);
+            const std::string check = g.check ? sentences.back() : std::string();
+            if (g.check)
+                sentences.pop_back();
+            for (std::size_t i = 0; i < sentences.size(); ++i) {
+                step.blocks.emplace_back(document::paragraph{sentences[i]});
+                for (; shown != pictures.end() && shown->group == number - 1 && shown->step == i; ++shown)
+                    step.blocks.emplace_back(document::drawing{shown->page, {}, capital(shown->page.title), false});
+            }
+            if (g.check)
+                step.blocks.emplace_back(document::ticks{{check}});
+            all.all.push_back(std::move(step));
+        }
+        to.add(std::move(all));
+    }
+
+    /// With room for what was measured. A diagonal tells whether the corners are square.
+    void add_inspection(document& to) const {
+        document::table t{"Measure and look at it", {"Look at", "Should be", "Measured", "Right"}, {}};
+        const auto ask = [&](const std::string& what, std::string should_be) {
+            t.rows.push_back({{what},
+                              {std::move(should_be), document::in_cell::figure},
+                              {what, document::in_cell::blank},
+                              {what, document::in_cell::tick}});
+        };
+        const finished_size<Unit>& size = sheet_.finished;
+        ask("Finished width", text(size.width()));
+        ask("Finished height", text(size.height()));
+        ask("One diagonal", diagonal_of(size));
+        ask("The other diagonal", "the same");
+        if (const std::int64_t rows = rows_sewn(); rows > 0)
+            ask("Rows of stitching", std::to_string(rows));
+        for (const sheet_piece<Unit>& p : sheet_.pieces)
+            for (const sheet_eyelets<Unit>& e : p.eyelets)
+                ask("Eyelets in the " + p.made_from.name(), std::to_string(e.from_left.size()));
+        ask("Raw edges in sight", "none");
+        ask("Thread ends left long", "none");
+        if (cared_for_.contains(caution::work::pinning))
+            ask("Pins and needles, counted again", "as many as before");
+        to.add(std::move(t));
+    }
+
+    /// Those of works that no step has stand before the steps.
+    void add_other_cautions(document& to) const {
+        document::caution box{"Safety", {}};
+        for (const sheet_caution& c : sheet_.cautions)
+            if (!cared_for_.contains(c.at) && c.at != caution::work::buying && c.at != caution::work::using_it)
+                box.sentences.push_back(c.sentence);
+        box.sentences.emplace_back(
+            "Local codes, the makers' instructions and licensed practice go before this handout.");
+        to.add(std::move(box));
+    }
+    bool add_cautions(document& to, caution::work at) const {
+        document::caution box{"Safety", sentences_at(at)};
+        const bool any = !box.sentences.empty();
+        if (any)
+            to.add(std::move(box));
+        return any;
+    }
+
+private:
+    static std::string capital(std::string words) {
+        if (!words.empty() && words[0] >= 'a' && words[0] <= 'z')
+            words[0] = static_cast<char>(words[0] - 'a' + 'A');
+        return words;
+    }
+    std::string text(length<Unit> l) const { return unbroken(to_text(l, *words_.by)); }
+
+    void look_at(const work_step<Unit>& step) {
+        verbs_.insert(step.verb);
+        const bool sewn = step.verb == work_verb::sew || step.verb == work_verb::seam || step.verb == work_verb::join ||
+                          step.verb == work_verb::apply || step.verb == work_verb::close_up ||
+                          step.verb == work_verb::hem || step.verb == work_verb::zipper;
+        sews_ |= sewn && !step.by_hand;
+        by_hand_ |= step.by_hand || (step.verb == work_verb::close && step.closing == closed_by::hand);
+        irons_ |= step.verb == work_verb::fold && !step.film;
+        creases_ |= step.verb == work_verb::fold && step.film;
+        zips_ |= step.verb == work_verb::zipper;
+        for (const cut_part& p : step.through)
+            zips_ |= sheet_.steps.parts[p.index].bought;
+        eyelets_ |= step.verb == work_verb::set && step.spot == spot_kind::eyelet;
+        snaps_ |= step.verb == work_verb::set && step.spot == spot_kind::snap;
+    }
+
+    std::size_t most_layers() const {
+        std::size_t most = 0;
+        for (const work_group<Unit>& g : sheet_.steps.groups)
+            for (const work_step<Unit>& step : g.steps)
+                for (const work_place<Unit>& p : step.places)
+                    most = std::max(most, step.by_hand ? 0 : p.most);
+        return most;
+    }
+    std::int64_t rows_sewn() const {
+        std::int64_t rows = 0;
+        for (const seam_run<Unit>& r : stitched_in(sheet_.steps).runs)
+            rows += r.count;
+        return rows;
+    }
+    /// Found to a hundredth of a graduation, and then written as every length is.
+    std::string diagonal_of(const finished_size<Unit>& size) const {
+        const length<Unit> step =
+            (metric_unit<Unit> ? as<Unit>(words_.by->centimetres) : as<Unit>(words_.by->inches)) / fraction(100);
+        return text(diagonal(nearest_to(size.width(), step), nearest_to(size.height(), step), step, rounding::nearest));
+    }
+
+    std::vector<std::string> sentences_at(caution::work at) const {
+        std::vector<std::string> all;
+        for (const sheet_caution& c : sheet_.cautions)
+            if (c.at == at)
+                all.push_back(c.sentence);
+        return all;
+    }
+    std::vector<document::caution> cautions_of(const work_group<Unit>& g, std::size_t number,
+                                               std::map<caution::work, std::size_t>& said_at) const {
+        document::caution box{"Safety", {}};
+        std::vector<std::string> again;
+        for (const caution::work at : g.care) {
+            const std::vector<std::string> sentences = sentences_at(at);
+            if (sentences.empty())
+                continue;
+            if (const auto [said, first] = said_at.emplace(at, number); first)
+                box.sentences.insert(box.sentences.end(), sentences.begin(), sentences.end());
+            else
+                again.push_back(sentence({heading_of(at), " (step ", said->second, ")"}));
+        }
+        std::vector<document::caution> all;
+        if (!box.sentences.empty())
+            all.push_back(std::move(box));
+        if (!again.empty())
+            all.push_back({"Safety", {"as for " + enumerated(again) + "."}, false});
+        return all;
+    }
+
+    const sheet<Unit>& sheet_;
+    const wording words_;
+    std::set<work_verb> verbs_{};
+    std::set<caution::work> cared_for_{};
+    bool sews_ = false, by_hand_ = false, irons_ = false, creases_ = false, zips_ = false, eyelets_ = false,
+         snaps_ = false;
+};
+
+} // namespace turncloth::detail
+
+#endif

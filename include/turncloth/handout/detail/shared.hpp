@@ -1,0 +1,116 @@
+// What the parts of a handout share: how its drawings are made, and amounts as a maker buys, ticks off and adds them.
+//
+//   handout_drawing()                     the options of every drawing in it
+//   sold_text(length, how, ruler)         "1 1/8 yd (1.1 m)": each edition rounded up for its own shop
+//   cloth_text(purchase, ruler)           the same of cloth
+//   size_in_both(size, ruler)             the finished size in both units, first in the one that is asked for
+//   closing_sum(places, whole)           "3 + 4 1/2 + 3 = 10 1/2 in": what lies between lines, as the whole
+#ifndef TURNCLOTH_HANDOUT_DETAIL_SHARED_HPP
+#define TURNCLOTH_HANDOUT_DETAIL_SHARED_HPP
+
+#include <turncloth/cloth/purchase.hpp>
+#include <turncloth/measure/rounding.hpp>
+#include <turncloth/measure/write.hpp>
+#include <turncloth/page/paper.hpp>
+#include <turncloth/panel/size.hpp>
+#include <turncloth/sheet/sheet.hpp>
+
+#include <algorithm>
+#include <string>
+#include <vector>
+
+namespace turncloth::detail {
+
+/// As wide as a page has room for beside its margins, and still read on a screen that a hand holds.
+inline drawing_options handout_drawing() {
+    return {.on = paper::custom(length_of<millimetre>(150), length_of<millimetre>(170)),
+            .for_screen = true,
+            .in_document = true};
+}
+
+/// Yards where it is a yard or more in eighths of them, as it is then sold.
+inline std::string in_yards(length<inch> l, const ruler& by) {
+    const length<inch> eighth = eighths_of_a_yard<inch>.step;
+    const bool by_the_yard = l >= as<inch>(length_of<yard>(1)) || l == up_to(l, eighth);
+    return by_the_yard && l == up_to(l, eighth) ? to_text(as<yard>(l)) : to_text(nearest_to(l, by.inches, by.halfway));
+}
+/// Metres from one on, to the centimetre.
+inline std::string in_metres(length<centimetre> l, const ruler& by) {
+    const bool long_ = l >= length_of<centimetre>(100);
+    return long_ ? to_text(as<metre>(nearest_to(l, length_of<centimetre>(1), by.halfway)))
+                 : to_text(nearest_to(l, by.centimetres, by.halfway));
+}
+
+/// What is cut off a roll is rounded up to what is cut off for a buyer, in each unit from the exact length; all else is
+/// told as the ruler shows it.
+template <length_unit Unit>
+std::string sold_text(length<Unit> needed, sold_as how, const ruler& by) {
+    if (how != sold_as::off_a_roll && as<inch>(needed) < as<inch>(length_of<yard>(1)))
+        return to_text(needed, by);
+    const bool up = how == sold_as::off_a_roll;
+    return as_shown(
+        by,
+        [&] {
+            const auto l = as<inch>(needed);
+            return in_yards(up ? up_to(l, eighths_of_a_yard<inch>.step) : l, by);
+        },
+        [&] {
+            const auto l = as<centimetre>(needed);
+            return in_metres(up ? up_to(l, ten_centimetres<centimetre>.step) : l, by);
+        });
+}
+
+/// In the unit of the sheet as its own rules have it.
+template <length_unit Unit>
+std::string cloth_text(const purchase<Unit>& p, const ruler& by) {
+    return as_shown(
+        by,
+        [&] {
+            return in_yards(
+                metric_unit<Unit> ? up_to(as<inch>(p.needed), eighths_of_a_yard<inch>.step) : as<inch>(p.bought), by);
+        },
+        [&] {
+            return in_metres(metric_unit<Unit> ? as<centimetre>(p.bought)
+                                               : up_to(as<centimetre>(p.needed), ten_centimetres<centimetre>.step),
+                             by);
+        });
+}
+
+template <length_unit Unit>
+std::string size_in_both(const finished_size<Unit>& s, ruler by) {
+    if (by.shows == units_shown::both)
+        return size_text(s.width(), s.height(), by);
+    const std::string first = size_text(s.width(), s.height(), by);
+    by.shows = by.shows == units_shown::inches ? units_shown::centimetres : units_shown::inches;
+    return first + " (" + size_text(s.width(), s.height(), by) + ")";
+}
+
+/// Whether the ruler shows what the sheet was worked out on, so that what is printed adds up.
+template <length_unit Unit>
+bool adds_up(const sheet<Unit>& s, const ruler& by) {
+    if (s.graduation.value() == 0 || by.shows == (metric_unit<Unit> ? units_shown::inches : units_shown::centimetres))
+        return false;
+    if constexpr (metric_unit<Unit>)
+        return as<centimetre>(s.graduation) == by.centimetres;
+    else
+        return as<inch>(s.graduation) == by.inches;
+}
+
+/// `places` are distances from one edge of a side that is `whole` long. Lines at one place have nothing between them.
+template <length_unit Unit>
+std::string closing_sum(std::vector<length<Unit>> places, length<Unit> whole) {
+    std::sort(places.begin(), places.end());
+    places.push_back(whole);
+    std::string all;
+    length<Unit> last;
+    for (const length<Unit>& p : places) {
+        if (p != last)
+            all.append(all.empty() ? "" : " + ").append(number_text(p - last));
+        last = p;
+    }
+    return all.append(" = ").append(to_text(whole));
+}
+
+} // namespace turncloth::detail
+
+#endif

@@ -1,0 +1,176 @@
+// What puts a handout together, apart, so that a program that has it compiled once does not read it.
+#ifndef TURNCLOTH_HANDOUT_DETAIL_WRITING_HPP
+#define TURNCLOTH_HANDOUT_DETAIL_WRITING_HPP
+
+#include <turncloth/handout/detail/cutting_part.hpp>
+#include <turncloth/handout/detail/sewing_part.hpp>
+#include <turncloth/handout/options.hpp>
+#include <turncloth/sheet/bulk.hpp>
+
+#include <string>
+#include <utility>
+#include <vector>
+
+namespace turncloth::detail {
+
+/// A tenth of a metre and an inch, true to size, to lay a rule on.
+inline page test_bars() {
+    page p{.width = 108,
+           .height = 21,
+           .title = "Bars to lay a rule on",
+           .description =
+               "A bar of 10 cm in ten parts, and one of 1 in in eight parts, true to size when printed at 100 %."};
+    const auto bar = [&](double y, int parts, double part, const char* name) {
+        p.draw({"bar", 0.3}, {{4, y}, {4 + parts * part, y}});
+        for (int i = 0; i <= parts; ++i)
+            p.draw({"bar", 0.3}, {{4 + i * part, y}, {4 + i * part, y - (i % parts == 0 ? 4.5 : 2.5)}});
+        p.write({4 + parts * part / 2, y + 3.4}, name, 3, set_from::middle);
+    };
+    bar(6, 10, 10, "10 cm");
+    bar(16, 8, 25.4 / 8, "1 in");
+    return p;
+}
+
+template <length_unit Unit>
+class handout_writer {
+public:
+    handout_writer(const sheet<Unit>& s, const std::vector<sheet_cloth<Unit>>& cloths, const handout_options& options)
+        : sheet_(s), options_(options), by_(options.by), cutting_(s, cloths, by_), sewing_(s, by_) {}
+
+    document write() {
+        made_.title = sheet_.name;
+        made_.subtitle = "finishes " + size_in_both(sheet_.finished, by_);
+        made_.language = options_.language;
+        made_.foot = sheet_.name + ", " + size_in_both(sheet_.finished, by_);
+        if (!options_.date.empty())
+            made_.foot += ", " + options_.date;
+        begin();
+        get_ready();
+        cut_and_mark();
+        make();
+        finish();
+        if (options_.workings)
+            add_workings();
+        sign();
+        return std::move(made_);
+    }
+
+private:
+    void head(const char* text) { made_.add(document::heading{text}); }
+    void say(std::string sentence) { made_.add(document::paragraph{std::move(sentence)}); }
+
+    void begin() {
+        say("Read it through to the end before you begin. Tick each line as it is done.");
+        if (sheet_.asked)
+            say("This size is the nearest on the ruler to the " + to_text(*sheet_.asked) + " that was asked for.");
+        sewing_.add_finished(made_);
+        document::caution look{"Check before you cut", sheet_.warnings};
+        for (const bulk_warning<Unit>& w : sheet_.bulk)
+            look.sentences.push_back(w.what());
+        if (!look.sentences.empty())
+            made_.add(std::move(look));
+    }
+
+    void get_ready() {
+        head("What to buy");
+        sewing_.add_cautions(made_, caution::work::buying);
+        cutting_.add_buying(made_);
+        head("Tools");
+        sewing_.add_tools(made_);
+        head("How it is measured");
+        say("Sizes are width before height. Cut sizes hold every seam allowance, hem and binding: add nothing to them. "
+            "Distances are from the edge named; measure each from that edge, never from the line before.");
+        say(ruler_sentence());
+        if (by_.shows == units_shown::both)
+            say("A figure in brackets is the same length in centimetres: keep to one of the two throughout. in: inch; "
+                "cm: "
+                "centimetre; yd: yard; m: metre; 1 in is 2.54 cm.");
+        made_.add(document::drawing{
+            test_bars(), {}, "Printed at 100 %, these bars are as long as they say: lay your rule on them", true});
+    }
+    std::string ruler_sentence() const {
+        if (adds_up(sheet_, by_))
+            return sentence({"Pieces and steps are worked out on a ruler of ", to_text(sheet_.graduation),
+                             ", so that what is printed of them adds up; other amounts are rounded to ",
+                             graduation_text(by_), "."});
+        return sentence({"Figures are rounded to ", graduation_text(by_), ", each from the exact length."});
+    }
+
+    void cut_and_mark() {
+        head("What to cut");
+        cutting_.add_cut_table(made_);
+        cutting_.add_lays(made_);
+        head("What to mark");
+        say("Mark each piece while it is flat, as it is drawn here. Its letter is the one in the list of pieces.");
+        cutting_.add_marking(made_);
+        document figures;
+        cutting_.add_figures(figures);
+        if (figures.blocks.empty())
+            return;
+        head("Zippers, thread and other figures");
+        for (document::block& b : figures.blocks)
+            made_.add(std::move(b));
+    }
+
+    void make() {
+        head("Make it");
+        sewing_.add_other_cautions(made_);
+        sewing_.add_steps(made_);
+    }
+
+    void finish() {
+        head("When it is made");
+        sewing_.add_inspection(made_);
+        made_.add(document::blanks{{"Made by", "On"}});
+        document in_use;
+        if (sewing_.add_cautions(in_use, caution::work::using_it)) {
+            head("In use");
+            made_.add(std::move(in_use.blocks.front()));
+        }
+    }
+
+    void add_workings() {
+        document::table t{"Each figure and the sum that it is, exact", {"Of", "Sum"}, {}};
+        const auto add = [&](const std::string& of, const figure<Unit>& f) {
+            if (f.terms().size() > 1)
+                t.rows.push_back({{of}, figure_cell(to_text(f))});
+        };
+        for (std::size_t i = 0; i < sheet_.pieces.size(); ++i) {
+            const sheet_piece<Unit>& p = sheet_.pieces[i];
+            const std::string name = letter_of(i) + ": " + p.made_from.name();
+            add(name + ", cut width", p.width);
+            add(name + ", cut height", p.height);
+            for (const sheet_line<Unit>& l : p.lines)
+                add(sentence({name, ", ", name_of(l.parallel_to), " edge, ", l.what}), l.from_cut_edge);
+            for (const sheet_eyelets<Unit>& e : p.eyelets)
+                add(name + ", top edge, eyelets", e.from_top);
+        }
+        for (const notion<Unit>& n : sheet_.notions)
+            for (const notion_detail<Unit>& d : n.details())
+                add(n.name() + ": " + d.what, d.amount);
+        if (t.rows.empty())
+            return;
+        head("Workings");
+        made_.add(std::move(t));
+    }
+
+    void sign() {
+        std::string all;
+        for (const std::string* s : {&options_.author, &options_.licence, &options_.date})
+            if (!s->empty())
+                all.append(all.empty() ? "" : ". ").append(*s);
+        if (!all.empty())
+            say(all + ".");
+    }
+
+    const sheet<Unit>& sheet_;
+    const handout_options& options_;
+    const ruler by_;
+    handout_cutting<Unit> cutting_;
+    handout_sewing<Unit> sewing_;
+    document made_{};
+};
+
+} // namespace turncloth::detail
+
+#endif

@@ -1,0 +1,100 @@
+// handout/handout.hpp: what a handout holds of a sheet, and what it leaves out; its figures are read in tests/examples.
+#include <turncloth.hpp>
+#include <turncloth/handout/detail/shared.hpp>
+#include <turncloth/handout/handout.hpp>
+#include <turncloth/page/html.hpp>
+
+#include <doctest/doctest.h>
+#include <pugixml.hpp>
+
+#include <algorithm>
+#include <string>
+#include <variant>
+#include <vector>
+
+using namespace turncloth;
+
+namespace {
+
+sheet<inch> mat(const std::string& name) {
+    project<inch> p(name, {14_in, 11_in});
+    const auto layers = self_bound(p.finished(), "1/2"_in);
+    auto& outer = p.add(piece<inch>("outer " + name, "cotton", layers.outer));
+    outer.mark("middle", edge::left, at<finished_edge>(7_in));
+    p.add(piece<inch>("inner", "wadding", panel<inch>(p.finished(), {}))).lies_inside(outer);
+    p.add(listed("tie", 1, ribbon_tie<inch>{14_in, 0, 1, 2_in, 0_in, 9_in, 0_in}));
+    return sheet_of(p);
+}
+
+const document::table* table(const document& d, const std::string& begins) {
+    for (const document::block& b : d.blocks)
+        if (const auto* t = std::get_if<document::table>(&b.is); t != nullptr && t->caption.rfind(begins, 0) == 0)
+            return t;
+    return nullptr;
+}
+bool has_heading(const document& d, const std::string& text) {
+    return std::any_of(d.blocks.begin(), d.blocks.end(), [&](const document::block& b) {
+        const auto* h = std::get_if<document::heading>(&b.is);
+        return h != nullptr && h->text == text;
+    });
+}
+
+} // namespace
+
+TEST_CASE("how much to buy is left to be written in where no cloth is given, and told where one is") {
+    const sheet<inch> s = mat("mat");
+    const document::table* buy = nullptr;
+    const document open = handout_of(s);
+    buy = table(open, "What to buy");
+    REQUIRE(buy != nullptr);
+    REQUIRE(buy->rows.size() == 3); // cotton, wadding, ribbon
+    CHECK(buy->rows[0][2].holds == document::in_cell::blank);
+    const auto cotton = cloth_for<inch>(s, "cotton", {.width = 44_in}, {.sold = eighths_of_a_yard<inch>});
+    const document told = handout_of(s, {cotton}, {.by = inch_ruler(16)});
+    buy = table(told, "What to buy");
+    CHECK(buy->rows[0][2].text == "3/8\xC2\xA0yd"); // 13 in laid: 13 1/2 in
+    CHECK(buy->rows[1][2].holds == document::in_cell::blank);
+    // A tie of 14 in across needs 14 in, its loop there and back and its free end: no less is bought.
+    CHECK(buy->rows[2][2].text.find("yd") != std::string::npos);
+}
+
+TEST_CASE("what off a roll is bought is rounded up for each shop from the exact length") {
+    const ruler both;
+    // 36 in is a yard, and 91.44 cm: a shop that sells by 10 cm sells 1 m.
+    CHECK(detail::sold_text(36_in, sold_as::off_a_roll, both) == "1 yd (1 m)");
+    CHECK(detail::sold_text("36 1/16"_in, sold_as::off_a_roll, both) == "1 1/8 yd (1 m)");
+    CHECK(detail::sold_text(90_cm, sold_as::off_a_roll, both) == "1 yd (90 cm)"); // 35.43 in
+    CHECK(detail::sold_text(180_in, sold_as::as_told, both) == "5 yd (4.57 m)");
+    CHECK(detail::sold_text("16"_in, sold_as::as_told, both) == "16 in (40.6 cm)");
+}
+
+TEST_CASE("workings, author, licence and date are there where they are asked for") {
+    const sheet<inch> s = mat("mat");
+    CHECK(has_heading(handout_of(s), "Workings"));
+    const document d =
+        handout_of(s, {}, {.author = "The society", .licence = "Free to copy", .date = "12 May", .workings = false});
+    CHECK_FALSE(has_heading(d, "Workings"));
+    const std::string html = to_html(d);
+    CHECK(html.find("<p>The society. Free to copy. 12 May.</p>") != std::string::npos);
+    CHECK(d.foot.find("12 May") != std::string::npos);
+}
+
+TEST_CASE("whatever its names hold, a handout is well-formed") {
+    const document d = handout_of(mat("<script>alert(1)</script>&\"'"));
+    pugi::xml_document read;
+    CHECK(read.load_string(to_html(d).c_str(), pugi::parse_full));
+    CHECK(read.select_nodes("//script").empty());
+    CHECK(read.select_nodes("//h1").size() == 1);
+}
+
+TEST_CASE("every caution of a sheet stands in its handout, in full and once") {
+    const sheet<inch> s = mat("mat");
+    REQUIRE(s.cautions.size() > 3);
+    const std::string html = to_html(handout_of(s));
+    for (const sheet_caution& c : s.cautions) {
+        const std::string said = detail::escaped(c.sentence);
+        const auto at = html.find(said);
+        REQUIRE_MESSAGE(at != std::string::npos, c.sentence);
+        CHECK_MESSAGE(html.find(said, at + 1) == std::string::npos, c.sentence);
+    }
+}

@@ -1,0 +1,13 @@
+// must-say: make_every_piece_in_the_unit_of_its_project
+// must-not-say: boost/mpl
+#include <turncloth.hpp>
+
+using namespace turncloth;
+
+void add(project<inch>& roll, const finished_size<centimetre>& flap) {
+#ifdef MISUSE
+    roll.add(piece<centimetre>("flap", "canvas", panel(flap)));
+#else
+    roll.add(piece<inch>("flap", "canvas", panel(as<inch>(flap))));
+#endif
+}
