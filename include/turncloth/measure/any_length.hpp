@@ -112,11 +112,11 @@ private:
 /// Exact. Throws overflow_error where 64 bits do not hold it.
 template <length_unit To>
 constexpr length<To> as(const any_length& l) {
-    return in_unit(l.unit(), [&]<class Unit>() { return as<To>(length_of<Unit>(l.number())); });
+    return length_of<To>(l.number() * (detail::inches_of(l.unit()) / unit_facts<To>::inches));
 }
 
 inline std::string to_text(const any_length& l) {
-    return in_unit(l.unit(), [&]<class Unit>() { return to_text(length_of<Unit>(l.number())); });
+    return detail::length_text(l.number(), in_unit(l.unit(), []<class Unit>() { return detail::written_as<Unit>; }));
 }
 
 template <class Traits>
