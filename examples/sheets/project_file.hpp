@@ -49,7 +49,8 @@ inline typed_size size_to_make(const project_design& d, const std::string& asked
     };
     const auto found = std::find_if(usual.begin(), usual.end(), fits);
     const typed_size size = !asked.empty() ? read_size(asked) : found == usual.end() ? usual[0] : *found;
-    const auto brought_to = [&]<class Unit>(Unit) {
+    const auto brought_to = [&](auto unit) {
+        using Unit = decltype(unit);
         return std::visit(
             [](const auto& s) { return typed_size(finished_size<Unit>(as<Unit>(s.width()), as<Unit>(s.height()))); },
             size);
