@@ -1,36 +1,38 @@
 // A project that its maker wrote as a file (design/json.hpp), made at any size like those that the program knows.
 //
-//   read_project_file(path)            the design; throws file_error with every fault, each on a line of its own
+//   read_project_file(path)            the design; every fault is told, each on a line of its own
 //   size_to_make(design, asked)            the size in a unit that the design is made in; its own first one where none is asked
 //   sheet_for(design, finished, graduation)
 //   hangs(design)                      whether it hangs by eyelets, so that its cloth lies along the grain
 #ifndef TURNCLOTH_EXAMPLES_SHEETS_PROJECT_FILE_HPP
 #define TURNCLOTH_EXAMPLES_SHEETS_PROJECT_FILE_HPP
 
+#include "../command/console.hpp"
 #include "../command/files.hpp"
 #include "../command/plain_text.hpp"
 #include <turncloth/design/json.hpp>
 #include <turncloth/design/project_of.hpp>
-#include <turncloth/measure/printable.hpp>
 #include <turncloth/panel/typed_size.hpp>
 #include <turncloth/sheet/on_ruler.hpp>
 
 #include <algorithm>
+#include <cstddef>
 #include <string>
 #include <variant>
 #include <vector>
 
 namespace allotment {
 
+/// Throws file_error where it is not read, and once every fault is told.
 inline project_design read_project_file(const std::string& path) {
     const std::string text = require_text(path, read_file(path));
     try {
         return read_design(text);
     } catch (const design_error& refused) {
-        std::string all;
         for (const design_fault& f : refused.faults())
-            all += "\n  " + fit_to_print(to_text(f));
-        throw file_error("use", path, all.substr(refused.faults().size() == 1 ? 3 : 0));
+            complain(path + ": " + to_text(f));
+        const std::size_t n = refused.faults().size();
+        throw file_error("use", path, "it has " + std::to_string(n) + (n == 1 ? " fault" : " faults"));
     }
 }
 

@@ -4,6 +4,12 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
+#include <fstream>
+#include <iterator>
+#include <string>
+#include <vector>
+
 TEST_CASE("help names every option, every project and every exit status") {
     const scratch dir;
     const outcome o = dir.run("--help");
@@ -86,6 +92,42 @@ TEST_CASE("a size is read however it is typed") {
               .says("top panel, 1 of canvas: 25 x 16 in"));
 }
 
+TEST_CASE("a project of one's own is made from its file, at any size, or every fault of it is told") {
+    const scratch dir;
+    std::ifstream in("examples/designs/peg_bag.json", std::ios::binary);
+    dir.write("my bag.json", std::string(std::istreambuf_iterator<char>(in), {}));
+    CHECK(dir.run("--project-file 'my bag.json' --size '14 x 12 in' --units inches")
+              .says("back, 1 of canvas: 15 x 15 1/2 in\n"));
+    CHECK(dir.run("--project-file 'my bag.json' --units centimetres").says("finishes 36 x 30 cm\n"));
+    CHECK(dir.run("--project-file 'my bag.json'").says("finishes 14 x 12 in"));
+    CHECK(dir.run("--project-file 'my bag.json' --out drawn --json --quiet").status == 0);
+    std::vector<std::string> files = dir.files("drawn");
+    std::sort(files.begin(), files.end());
+    CHECK(files == std::vector<std::string>{"my-bag.back.svg", "my-bag.front.svg", "my-bag.json",
+                                            "my-bag.lay.canvas.svg", "my-bag.txt"});
+    const outcome small = dir.run("--project-file 'my bag.json' --size '5 x 12 in'");
+    CHECK(small.status == 1);
+    CHECK(small.complains("my bag.json: A peg bag needs at least 6 in of width and 11 1/2 in of height."));
+
+    dir.write("wrong.json",
+              R"({"turncloth_design": 1, "name": "Mat", "pieces": [{"name": "m\u001b[2J", "material": "felt",
+        "width": "finished widht", "height": "2"}]})");
+    const outcome wrong = dir.run("--project-file wrong.json --size '5 x 12 in'");
+    CHECK(wrong.status == 3);
+    CHECK(wrong.complains(
+        "turncloth_sheets: wrong.json: /pieces/0/name: it holds what cannot be printed\n"
+        "turncloth_sheets: wrong.json: /pieces/0/width, character 1: nothing here is named \"finished widht\"\n"
+        "turncloth_sheets: wrong.json: /pieces/0/height: expected a length: this is a number\n"
+        "turncloth_sheets: cannot use wrong.json: it has 3 faults\n"));
+    dir.write("inches.json", R"({"turncloth_design": 1, "name": "Mat", "units": "inches", "pieces": [{"name": "mat",
+        "material": "felt", "width": "finished width", "height": "finished height"}]})");
+    CHECK(dir.run("--project-file inches.json --size '50.8 x 25.4 cm' --units inches").says("finishes 20 x 10 in\n"));
+    CHECK(dir.run("--project-file inches.json").complains("inches.json: no size is given"));
+    dir.write("utf16.json", "\xFF\xFE{");
+    CHECK(dir.run("--project-file utf16.json").complains("it is in UTF-16"));
+    CHECK(dir.run("--project-file missing.json").status == 3);
+}
+
 TEST_CASE("a command line that is wrong ends with 2 and says what is wrong with it") {
     const scratch dir;
     const auto refused = [&](const std::string& arguments, const char* why) {
@@ -94,7 +136,9 @@ TEST_CASE("a command line that is wrong ends with 2 and says what is wrong with 
         CHECK_MESSAGE(o.out.empty(), arguments);
         CHECK_MESSAGE(o.complains(why), o.err);
     };
-    refused("", "--project or --table");
+    refused("", "--project, --project-file or --table");
+    refused("--project all --project-file a.json", "--project-file");
+    refused("--table a.csv --project-file a.json", "--project-file");
     refused("--project hammock", "there are organiser, tool-roll, kneeling-pad, or all");
     refused("--project", "--project");
     refused("--nonsense", "--nonsense");

@@ -119,9 +119,6 @@ std::string named(const wanted_length<Unit>& piece, std::size_t index) {
 
 template <length_unit Unit>
 void check_wanted(const std::vector<wanted_length<Unit>>& wanted, length<Unit> longest) {
-    if (wanted.empty())
-        refuse<stock_error>({"at least one length must be wanted: none was given"},
-                            {.kind = fault::missing, .what = "a length wanted"});
     for (std::size_t i = 0; i < wanted.size(); ++i) {
         const wanted_length<Unit>& w = wanted[i];
         if (w.size.value() > 0 && w.count >= 1 && w.size <= longest)
@@ -248,7 +245,7 @@ private:
 
 } // namespace detail
 
-/// The best plan found within the effort. Throws stock_error (a length, count, cost or loss that is not allowed, a
+/// The best plan found within the effort; nothing wanted is an empty plan. Throws stock_error (a length, count, cost or loss that is not allowed, a
 /// piece longer than the stock), stock_runs_out_error (too little on hand), overflow_error (numbers whose common
 /// denominator or totals are too large).
 template <length_unit Unit>

@@ -148,7 +148,7 @@ private:
         if (path.starts_with("/sizes/"))
             if (const auto size = try_read_size(text); !size)
                 return fault(size.refused().what(), path);
-        for (const std::string_view name : {"/longer", "/shorter", "/on", "/piece"})
+        for (const std::string_view name : {"/longer", "/shorter", "/on", "/piece", "/strip"})
             if (path.ends_with(name) && !pieces_.contains(text))
                 fault("no piece is named " + in_quotes(text), path);
     }

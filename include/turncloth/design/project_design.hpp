@@ -252,6 +252,25 @@ struct design_step {
     friend bool operator==(const design_step&, const design_step&) = default;
 };
 
+/// Strips that meet a piece as one of the meetings says, sewn to it in rows of pockets, each with its foot at one of that
+/// piece's marks: making/strip_pockets.hpp.
+struct design_strip_pockets {
+    std::string strip, on;
+    design_words feet;       ///< what those marks are
+    length_expression inset; ///< of the rows beside the outer pockets, from the finished edges
+    design_words name;       ///< of the pockets of a row, whose number follows it
+    length_expression holds; ///< the width of what each must hold
+    condition_expression where{};
+    friend bool operator==(const design_strip_pockets&, const design_strip_pockets&) = default;
+};
+
+/// Made as the project itself says (sheet/making_of.hpp), and as is said here.
+struct design_making {
+    length_expression lips{}; ///< gaps that are open and nowhere deeper count as outside
+    std::vector<design_strip_pockets> strip_pockets{};
+    friend bool operator==(const design_making&, const design_making&) = default;
+};
+
 struct project_design {
     design_words name;
     design_units units = design_units::both;
@@ -266,6 +285,7 @@ struct project_design {
     std::vector<design_reach> reaches{};
     std::vector<design_notion> notions{};
     std::vector<design_sewing> sewings{};
+    std::optional<design_making> making{}; ///< none: its steps come from the finishes of its pieces
     std::vector<design_caution> cautions{};
     std::vector<design_step> preparations{};
     count_expression most_layers{};

@@ -10,7 +10,10 @@
 #define TURNCLOTH_DESIGN_PROJECT_OF_HPP
 
 #include <turncloth/design/detail/evaluating.hpp>
+#include <turncloth/design/detail/strip_pockets_said.hpp>
 #include <turncloth/design/project_design.hpp>
+#include <turncloth/sheet/made_as.hpp>
+#include <turncloth/sheet/making_of.hpp>
 #include <turncloth/sheet/project.hpp>
 
 #include <algorithm>
@@ -60,6 +63,8 @@ public:
              [&](const design_step& from) { p.prepare(text(from.sentence, "/sentence")); });
         attempt("/most_layers",
                 [&] { p.most_layers(values_.count(design_.most_layers, "/most_layers", usual_most_layers)); });
+        if (design_.making && faults_.empty())
+            attempt("/making", [&] { make_as_said(p, *design_.making); });
         throw_faults();
         return p;
     }
@@ -241,6 +246,24 @@ private:
                           spool = values_.length(s.spool, "/sewings/spool");
         const fraction waste = values_.number(s.waste, "/sewings/waste");
         return {stitch(static_cast<int>(number)), overrun, waste, spool};
+    }
+
+    void make_as_said(project<Unit>& p, const design_making& m) {
+        project_making<Unit> made = making_of(p);
+        made.design.lips(values_.length(m.lips, "/making/lips"));
+        each(m.strip_pockets, "/making/strip_pockets", [&](const design_strip_pockets& from) {
+            const length_type inset = length(from.inset, "/inset"), holds = length(from.holds, "/holds");
+            add_strip_pockets(p, made,
+                              {.strip = from.strip,
+                               .on = from.on,
+                               .feet = text(from.feet, "/feet"),
+                               .name = text(from.name, "/name"),
+                               .inset = inset,
+                               .holds = holds});
+        });
+        for (const sewing<Unit>& s : p.sewings())
+            made.design.sewn_by_machine(s.stitch, s.overrun);
+        p.made_as(std::move(made.design));
     }
 
     const project_design& design_;

@@ -11,7 +11,6 @@
 
 #include <turncloth/making/box_found.hpp>
 #include <turncloth/making/detail/boxer.hpp>
-#include <turncloth/measure/detail/compiled.hpp>
 
 namespace turncloth {
 

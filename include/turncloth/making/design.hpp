@@ -160,6 +160,5 @@ TURNCLOTH_ONCE(class making<centimetre>);
 } // namespace turncloth
 
 #include <turncloth/making/detail/check.hpp>
-#include <turncloth/measure/detail/compiled.hpp>
 
 #endif

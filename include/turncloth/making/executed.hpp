@@ -20,7 +20,6 @@
 #include <turncloth/making/detail/seam_layers.hpp>
 #include <turncloth/making/detail/zipped_seams.hpp>
 #include <turncloth/making/order.hpp>
-#include <turncloth/measure/detail/compiled.hpp>
 
 #include <algorithm>
 #include <cstddef>

@@ -18,7 +18,6 @@
 #define TURNCLOTH_MAKING_FINISHING_HPP
 
 #include <turncloth/making/design.hpp>
-#include <turncloth/measure/detail/compiled.hpp>
 #include <turncloth/panel/panel.hpp>
 
 #include <algorithm>

@@ -19,7 +19,6 @@
 #include <turncloth/making/detail/model.hpp>
 #include <turncloth/making/detail/needs.hpp>
 #include <turncloth/making/detail/seam_order.hpp>
-#include <turncloth/measure/detail/compiled.hpp>
 
 #include <algorithm>
 #include <cstddef>

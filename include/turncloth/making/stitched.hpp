@@ -9,7 +9,6 @@
 #define TURNCLOTH_MAKING_STITCHED_HPP
 
 #include <turncloth/making/work_step.hpp>
-#include <turncloth/measure/detail/compiled.hpp>
 #include <turncloth/measure/irrational.hpp>
 #include <turncloth/notions/thread.hpp>
 

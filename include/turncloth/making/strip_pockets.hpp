@@ -13,7 +13,6 @@
 #define TURNCLOTH_MAKING_STRIP_POCKETS_HPP
 
 #include <turncloth/making/finishing.hpp>
-#include <turncloth/measure/detail/compiled.hpp>
 
 #include <cstddef>
 #include <cstdint>

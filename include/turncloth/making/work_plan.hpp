@@ -15,7 +15,6 @@
 #include <turncloth/making/detail/planner.hpp>
 #include <turncloth/making/order.hpp>
 #include <turncloth/making/work_step.hpp>
-#include <turncloth/measure/detail/compiled.hpp>
 
 #include <algorithm>
 #include <array>

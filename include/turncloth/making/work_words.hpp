@@ -16,7 +16,6 @@
 #include <turncloth/making/detail/telling.hpp>
 #include <turncloth/making/phrases.hpp>
 #include <turncloth/making/work_step.hpp>
-#include <turncloth/measure/detail/compiled.hpp>
 #include <turncloth/measure/write.hpp>
 
 #include <optional>

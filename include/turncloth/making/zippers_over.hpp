@@ -13,7 +13,6 @@
 #define TURNCLOTH_MAKING_ZIPPERS_OVER_HPP
 
 #include <turncloth/making/design.hpp>
-#include <turncloth/measure/detail/compiled.hpp>
 
 #include <cstdint>
 #include <optional>

@@ -71,13 +71,13 @@ public:
 
     /// Each mark at the graduation nearest to its exact place, so that none is farther off than half of one and nothing
     /// drifts; `step()` stays exact. Nothing for a graduation of zero. Throws range_error for one below.
-    constexpr row on_ruler(length<Unit> graduation) const {
+    [[nodiscard]] constexpr row on_ruler(length<Unit> graduation) const {
         require_not_negative<range_error>(graduation, "a graduation");
         row made = *this;
         made.graduation_ = graduation;
         return made;
     }
-    constexpr row exact() const { return on_ruler({}); }
+    [[nodiscard]] constexpr row exact() const { return on_ruler({}); }
     constexpr length<Unit> graduation() const { return graduation_; }
 
     friend constexpr bool operator==(const row&, const row&) = default;

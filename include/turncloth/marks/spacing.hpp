@@ -37,7 +37,7 @@ public:
     constexpr row<Datum, Unit> ends() const { return from(margin_ + width_); }
 
     /// Each place on the nearest graduation; zero for none.
-    constexpr spacing on_ruler(length<Unit> graduation) const {
+    [[nodiscard]] constexpr spacing on_ruler(length<Unit> graduation) const {
         spacing made = *this;
         made.graduation_ = graduation;
         return made;

@@ -286,13 +286,13 @@ constexpr length<Unit> turn_of_cloth(length<Unit> stack, length<Unit> cloth, len
 }
 
 // What a finish is given are lengths, in one unit.
-#define TURNCLOTH_LENGTHS_ALONE(finish_of_the_trade)                                                      \
+#define TURNCLOTH_LENGTHS_ALONE(name)                                                                     \
     template <class Please = detail::name_the_unit, class... Given>                                       \
         requires(detail::numbers_among_lengths<Given...>)                                                 \
-    void finish_of_the_trade(const Given&...) = delete;                                                   \
+    void name(const Given&...) = delete;                                                                  \
     template <class Please = detail::bring_to_one_unit, class First, class... More>                       \
         requires(detail::lengths_in_two_units<First, More...> && !detail::numbers_among_lengths<More...>) \
-    void finish_of_the_trade(const First&, const More&...) = delete
+    void name(const First&, const More&...) = delete
 TURNCLOTH_LENGTHS_ALONE(seam);
 TURNCLOTH_LENGTHS_ALONE(single_turned_hem);
 TURNCLOTH_LENGTHS_ALONE(double_turned_hem);

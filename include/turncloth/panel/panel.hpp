@@ -114,7 +114,7 @@ public:
     /// The same piece with `fullness` times as much cloth along the edge, and along the opposite one, to be gathered into
     /// what it measured. finished() is then what lies flat between its finishes before it is gathered. Throws finish_error
     /// for a fullness below 1.
-    constexpr panel gathered_along(edge e, fraction fullness) const {
+    [[nodiscard]] constexpr panel gathered_along(edge e, fraction fullness) const {
         require_at_least<finish_error>(fullness, fraction(1), "the fullness of a gathered edge");
         const bool across = is_level(e);
         panel fuller(across ? finished_size<Unit>(finished_.width() * fullness, finished_.height())

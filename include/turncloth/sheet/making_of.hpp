@@ -19,7 +19,6 @@
 #include <turncloth/making/laying_on.hpp>
 #include <turncloth/making/ruled.hpp>
 #include <turncloth/making/zippers_over.hpp>
-#include <turncloth/measure/detail/compiled.hpp>
 #include <turncloth/sheet/detail/lying_there.hpp>
 #include <turncloth/sheet/project.hpp>
 

@@ -52,6 +52,23 @@ TEST_CASE("pieces that just fill the width lie in one row, and that is proved be
     CHECK(found.places.size() == 4);
 }
 
+TEST_CASE("who waits longer is looked for longer, and a click is what is meant where nothing is said") {
+    static_assert(lay_effort::while_typing().steps < lay_effort::on_a_click().steps);
+    static_assert(lay_effort::on_a_click().steps < lay_effort::to_print().steps);
+    static_assert(lay_effort::on_a_click().steps == lay_effort{}.steps);
+    // Of these, found by chance, the shortest take some looking for.
+    at_random::seeded<lay_random> chance(29);
+    int shorter = 0;
+    while (chance.another_of(10)) {
+        const auto pieces = cut_up(chance, 97, 83, 25, false);
+        const auto typing = sound_lay(pieces, cloth_of(97), lay_effort::while_typing()).length,
+                   click = sound_lay(pieces, cloth_of(97), lay_effort::on_a_click()).length;
+        CHECK(click <= typing);
+        shorter += click < typing ? 1 : 0;
+    }
+    CHECK(shorter > 0);
+}
+
 TEST_CASE("no pieces need no cloth") {
     const whole_lay found = shortest_lay({}, cloth_of(44));
     CHECK(found.length == 0);

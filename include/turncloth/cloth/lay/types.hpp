@@ -5,7 +5,7 @@
 //   enum class cutting { free, edge_to_edge, strips }
 //   enum class cut_direction { across, along }
 //   struct part_origin cut, taken_off
-//   struct lay_effort  steps, seed
+//   struct lay_effort  steps, seed; while_typing(), on_a_click(), to_print()
 //   struct detail::lay_piece   width, length, quantity, grain, match_across, match_along, at_edge
 //   struct detail::lay_cloth   width, gap, cutting, repeat_across, repeat_along
 //   struct detail::lay_place   piece, x, y, width, length, turned
@@ -51,10 +51,15 @@ struct part_origin {
 };
 
 /// How hard to look. A step is about the work of placing one piece once; the count, not the clock, ends the search, so
-/// the same seed and steps give the same lay everywhere.
+/// the same seed and steps give the same lay everywhere. The three named are for what a person waits for: about a
+/// thousandth, a hundredth and a whole second where nothing is proved before.
 struct lay_effort {
     std::uint64_t steps = 120'000;
     std::uint64_t seed = 1;
+
+    static constexpr lay_effort while_typing() { return {12'000, 1}; }
+    static constexpr lay_effort on_a_click() { return {}; }
+    static constexpr lay_effort to_print() { return {12'000'000, 1}; }
 };
 
 namespace detail {

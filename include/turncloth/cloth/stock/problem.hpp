@@ -77,7 +77,7 @@ struct stock_shortage {
 
 /// A plan that supplies what is wanted, and what is known about how good it is; or, of what does not, what is short.
 struct stock_plan {
-    std::vector<stock_filling> fillings;
+    std::vector<stock_filling> fillings{};
     std::int64_t pieces_of_stock = 0;
     std::int64_t length_of_stock = 0;
     std::int64_t value = 0;   ///< of what the aim makes least

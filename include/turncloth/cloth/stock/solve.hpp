@@ -30,6 +30,14 @@ namespace turncloth {
 /// numbers of a row of the linear relaxation); a thousand million take some three seconds.
 inline constexpr std::int64_t default_stock_effort = 1'000'000'000;
 
+/// The same for what a person waits for: some thirtieth of a second, some three, and half a minute where nothing is proved
+/// before.
+struct stock_effort {
+    static constexpr std::int64_t while_typing = default_stock_effort / 100;
+    static constexpr std::int64_t on_a_click = default_stock_effort;
+    static constexpr std::int64_t to_print = default_stock_effort * 10;
+};
+
 namespace detail {
 
 inline constexpr std::int64_t greatest_total = std::int64_t{1} << 50;
@@ -217,10 +225,10 @@ private:
     std::int64_t length_ = 0; // of all pieces, each with its loss
 };
 
-/// The best plan found within the effort, or what the stock on hand runs short of. Lengths and costs are whole numbers
+/// The best plan found within the effort, empty where nothing is wanted, or what the stock on hand runs short of. Lengths and costs are whole numbers
 /// of units of the caller's choice. Throws overflow_error where their totals are too large.
 inline stock_plan plan_stock(const stock_problem& problem, std::int64_t effort = default_stock_effort) {
-    return stock_desk(problem).plan(effort);
+    return problem.wanted.empty() ? stock_plan{.proved_best = true} : stock_desk(problem).plan(effort);
 }
 
 } // namespace detail

@@ -46,6 +46,7 @@ void members(Visitor& v, Self& d) {
     v.may("must_reach", d.reaches, "What must be long enough");
     v.may("notions", d.notions, "What is listed beside the pieces, to buy or to make ready");
     v.may("sewings", d.sewings, "What rows are sewn with, for the thread");
+    v.may("making", d.making, "How it is made; where nothing is said, its steps come from the finishes of its pieces");
     v.may("cautions", d.cautions, "Cautions, each with the work that it belongs to");
     v.may("preparations", d.preparations, "Steps that no piece tells of, when all is cut and marked");
     v.may("most_layers", d.most_layers, "So many layers the machine sews through");
@@ -207,6 +208,23 @@ void members(Visitor& v, Self& s) {
     v.must("overrun", s.overrun, "Sewn back over at each end of a row");
     v.must("waste", s.waste, "A part more, for tails and breaks");
     v.must("spool", s.spool, "Thread on a spool as it is sold");
+}
+
+template <class Visitor, record_of<design_making> Self>
+void members(Visitor& v, Self& m) {
+    v.may("lips", m.lips, "Gaps that are open and nowhere deeper than this count as outside");
+    v.may("strip_pockets", m.strip_pockets, "Rows of pockets from strips that are longer than what they are sewn to");
+}
+
+template <class Visitor, record_of<design_strip_pockets> Self>
+void members(Visitor& v, Self& p) {
+    v.must("strip", p.strip, "The name of the strips, the longer piece of a meeting");
+    v.must("on", p.on, "The name of the piece that they are sewn to, the shorter one of that meeting");
+    v.must("feet", p.feet, "What the marks on that piece are at which the strips have their feet");
+    v.must("inset", p.inset, "From the finished edges to the rows beside the outer pockets");
+    v.must("name", p.name, "What the pockets of a row are called; its number follows");
+    v.must("holds", p.holds, "The width of what each must hold");
+    v.may("where", p.where, "They are there only where this holds");
 }
 
 template <class Visitor, record_of<design_step> Self>
