@@ -71,6 +71,17 @@ std::vector<double> upright_at(const picture& p, const char* kind) {
     return found;
 }
 
+/// The middle of each line of hatching, in inches from the left end.
+std::vector<double> hatched_at(const picture& p) {
+    double left = 1e9;
+    for (const segment& s : p.lines("edge"))
+        left = std::min({left, s.a.x, s.b.x});
+    std::vector<double> found;
+    for (const segment& s : p.lines("wrong"))
+        found.push_back(((s.a.x + s.b.x) / 2 - left) * p.scale() / 25.4);
+    return found;
+}
+
 double right_end(const picture& p) {
     double left = 1e9, right = -1e9;
     for (const char* kind : {"edge", "folded"})
@@ -100,7 +111,10 @@ TEST_CASE("a turned edge is drawn where it comes to lie, its former place in das
     CHECK(upright_at(fold, "before")[0] == inches(12));
     CHECK(fold.says("1 in (2.5 cm)"));
     CHECK(fold.mentions("wrong side of the mat up"));
+    // Hatched is the mat's wrong side; the hem shows its right side.
     CHECK_FALSE(fold.lines("wrong").empty());
+    for (const double x : hatched_at(fold))
+        CHECK((x > 0 && x < 10));
     check_legible(fold);
 }
 

@@ -72,14 +72,20 @@ constexpr std::string_view name_of(any_unit u) {
 }
 
 namespace detail {
+
+constexpr fraction inches_of(any_unit u) {
+    return in_unit(u, []<class Unit>() { return unit_facts<Unit>::inches; });
+}
+
 /// The unit of so many inches, which is one of the six.
 constexpr any_unit unit_of_inches(fraction inches) {
     for (const any_unit u :
          {any_unit::feet, any_unit::yards, any_unit::millimetres, any_unit::centimetres, any_unit::metres})
-        if (in_unit(u, []<class Unit>() { return unit_facts<Unit>::inches; }) == inches)
+        if (inches_of(u) == inches)
             return u;
     return any_unit::inches;
 }
+
 } // namespace detail
 
 template <length_unit Unit>
@@ -106,11 +112,11 @@ private:
 /// Exact. Throws overflow_error where 64 bits do not hold it.
 template <length_unit To>
 constexpr length<To> as(const any_length& l) {
-    return in_unit(l.unit(), [&]<class Unit>() { return as<To>(length_of<Unit>(l.number())); });
+    return length_of<To>(l.number() * (detail::inches_of(l.unit()) / unit_facts<To>::inches));
 }
 
 inline std::string to_text(const any_length& l) {
-    return in_unit(l.unit(), [&]<class Unit>() { return to_text(length_of<Unit>(l.number())); });
+    return detail::length_text(l.number(), in_unit(l.unit(), []<class Unit>() { return detail::written_as<Unit>; }));
 }
 
 template <class Traits>
@@ -127,7 +133,6 @@ struct any_reading {
 
 /// Twice over the text: what its unit is, and then how much of it.
 constexpr any_reading read_any(std::string_view text, any_unit otherwise) {
-    const auto inches_of = [](any_unit u) { return in_unit(u, []<class Unit>() { return unit_facts<Unit>::inches; }); };
     measure_reader first(text);
     static_cast<void>(first.length_in(inches_of(otherwise)));
     if (first.has_failed())

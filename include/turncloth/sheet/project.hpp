@@ -170,10 +170,13 @@ public:
     /// Takes the first piece of that name away, and says whether there was one; references to the others are no longer
     /// good. What names it stays, and a sheet refuses it until that is changed too.
     bool remove(std::string_view name) {
-        for (auto p = pieces_.begin(); p != pieces_.end(); ++p)
-            if (p->name() == name)
-                return pieces_.erase(p), true;
-        return false;
+        auto found = pieces_.begin();
+        while (found != pieces_.end() && found->name() != name)
+            ++found;
+        if (found == pieces_.end())
+            return false;
+        pieces_.erase(found);
+        return true;
     }
     [[gnu::noinline]] project& add(meeting<Unit> m) { return push(meetings_, std::move(m)); }
     [[gnu::noinline]] project& add(placing<Unit> p) { return push(placings_, std::move(p)); }

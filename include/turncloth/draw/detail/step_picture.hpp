@@ -317,6 +317,8 @@ private:
             return "snap";
         case spot_kind::button:
             return "button";
+        case spot_kind::cross:
+            return "cross";
         case spot_kind::tie_end:
         case spot_kind::tie_middle:
             break;
