@@ -36,7 +36,14 @@ inline project_design read_project_file(const std::string& path) {
     }
 }
 
-/// Exactly the same size, whichever unit it is in. Throws range_error where none is asked for, and its file names none.
+/// Exactly the same size.
+template <length_unit Unit>
+typed_size in_unit(const typed_size& size) {
+    return std::visit(
+        [](const auto& s) { return typed_size(finished_size<Unit>(as<Unit>(s.width()), as<Unit>(s.height()))); }, size);
+}
+
+/// Exactly the size asked for, whichever unit it is in. Throws range_error where none is asked for, and its file names none.
 inline typed_size size_to_make(const project_design& d, const std::string& asked, bool in_centimetres) {
     std::vector<typed_size> usual;
     for (const std::string& own : d.sizes)
@@ -49,14 +56,9 @@ inline typed_size size_to_make(const project_design& d, const std::string& asked
     };
     const auto found = std::find_if(usual.begin(), usual.end(), fits);
     const typed_size size = !asked.empty() ? read_size(asked) : found == usual.end() ? usual[0] : *found;
-    const auto brought_to = [&]<class Unit>(Unit) {
-        return std::visit(
-            [](const auto& s) { return typed_size(finished_size<Unit>(as<Unit>(s.width()), as<Unit>(s.height()))); },
-            size);
-    };
     if (d.units == design_units::inches)
-        return brought_to(inch());
-    return d.units == design_units::centimetres ? brought_to(centimetre()) : size;
+        return in_unit<inch>(size);
+    return d.units == design_units::centimetres ? in_unit<centimetre>(size) : size;
 }
 
 template <length_unit Unit>

@@ -61,6 +61,25 @@ TEST_CASE("a sheet is written as text, and each piece of it as a drawing") {
         CHECK_MESSAGE(lay.find(words) != std::string::npos, words);
 }
 
+TEST_CASE("a handout is one file beside the rest, named on the last line, and not written over unasked") {
+    const scratch dir;
+    const std::string asked = "--project kneeling-pad --out here --handout html";
+    const outcome o = dir.run(asked);
+    CHECK(o.status == 0);
+    CHECK(o.out.ends_with("\nTo print and to follow: here/kneeling-pad.html\n"));
+    const std::string html = dir.read("here/kneeling-pad.html");
+    CHECK(html.starts_with("<!DOCTYPE html>"));
+    CHECK(html.ends_with("</html>\n"));
+    CHECK(html.find("<h2>What to buy</h2>") != std::string::npos);
+    dir.write("here/kneeling-pad.html", "mine");
+    CHECK(dir.run(asked).status != 0);
+    CHECK(dir.read("here/kneeling-pad.html") == "mine");
+    CHECK(dir.run(asked + " --replace").status == 0);
+    CHECK(dir.read("here/kneeling-pad.html") == html);
+    CHECK(dir.run("--project kneeling-pad --handout html").status == 2); // nowhere to write it
+    CHECK(dir.run("--project kneeling-pad --out here --handout docx").status == 2);
+}
+
 TEST_CASE("drawings are for the paper asked for, or for the usual one where such a size is typed") {
     const scratch dir;
     // ANSI Letter is 8 1/2 x 11 in, 215.9 x 279.4 mm; ISO 216 A4 is 210 x 297 mm.

@@ -180,7 +180,8 @@ private:
                 fault("it is missing", path + "/" + std::string(part->name));
         for (const auto& [name, given] : f.with)
             if (std::none_of(is->parts.begin(), end, [&, n = name](const form_part& p) { return p.name == n; }))
-                fault("a " + std::string(is->is) + " has no such part", path + "/" + name);
+                fault(std::string("a ").append(is->is).append(" has no such part"),
+                      std::string(path).append("/").append(name));
     }
     template <form_kind Kind>
     static std::string forms_there(const filled_form<Kind>& f) {

@@ -124,7 +124,8 @@ private:
 
     void add(project<Unit>& p, const design_piece& from) {
         const piece_size<Unit> size(length(from.width, "/width"), length(from.height, "/height"));
-        piece<Unit>& made = p.add(piece<Unit>(from.name, from.material, size, edges_of(from.edges)));
+        piece<Unit> cut(from.name, from.material, size, edges_of(from.edges));
+        piece<Unit>& made = p.add(std::move(cut));
         made.count(values_.count(from.count, path_ + "/count"));
         if (from.film)
             made.of_film();

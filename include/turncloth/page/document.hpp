@@ -87,8 +87,8 @@ struct document {
         std::variant<heading, paragraph, list, steps, table, drawing, caution, ticks, blanks> is;
 
         template <class Kind>
-            requires(!std::is_same_v<std::remove_cvref_t<Kind>, block>)
-        block(Kind&& kind) : is(std::forward<Kind>(kind)) {}
+            requires(!std::is_same_v<Kind, block>)
+        block(Kind kind) : is(std::move(kind)) {}
     };
 
     std::string title{}, subtitle{}, language = "en"; ///< as BCP 47 names it

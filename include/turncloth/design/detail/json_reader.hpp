@@ -198,9 +198,8 @@ private:
     }
     template <class Words>
     static std::string listed(const Words& words) {
-        std::vector<std::string> all;
-        for (const std::string_view w : words)
-            all.push_back(in_quotes(w));
+        std::vector<std::string> all(words.size());
+        std::transform(words.begin(), words.end(), all.begin(), in_quotes);
         return enumerated(all);
     }
 

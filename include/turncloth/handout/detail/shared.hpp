@@ -29,13 +29,13 @@ inline drawing_options handout_drawing() {
 }
 
 /// Yards where it is a yard or more in eighths of them, as it is then sold.
-inline std::string in_yards(length<inch> l, const ruler& by) {
+inline std::string in_yards(const length<inch>& l, const ruler& by) {
     const length<inch> eighth = eighths_of_a_yard<inch>.step;
     const bool by_the_yard = l >= as<inch>(length_of<yard>(1)) || l == up_to(l, eighth);
     return by_the_yard && l == up_to(l, eighth) ? to_text(as<yard>(l)) : to_text(nearest_to(l, by.inches, by.halfway));
 }
 /// Metres from one on, to the centimetre.
-inline std::string in_metres(length<centimetre> l, const ruler& by) {
+inline std::string in_metres(const length<centimetre>& l, const ruler& by) {
     const bool long_ = l >= length_of<centimetre>(100);
     return long_ ? to_text(as<metre>(nearest_to(l, length_of<centimetre>(1), by.halfway)))
                  : to_text(nearest_to(l, by.centimetres, by.halfway));
