@@ -52,8 +52,8 @@ TEST_CASE("a design is written and read back equal") {
     // Whatever a file says is written again, in its words.
     const auto given = nlohmann::json::parse(designs::every_member()),
                written = nlohmann::json::parse(to_json(read_design(designs::every_member())).dump());
-    for (const auto& [name, member] : given.items())
-        CHECK_MESSAGE(written.contains(name), name);
+    for (const auto& member : given.items())
+        CHECK_MESSAGE(written.contains(member.key()), member.key());
     for (const char* name : {"zippers", "meetings", "notions", "cautions", "measures"})
         CHECK(written[name].dump() == as_texts(given[name]).dump());
 }
@@ -148,11 +148,13 @@ TEST_CASE("every finish of a file is the library's own") {
         {R"("is": "lapped seam, over", "under": "1/2 in", "inset": "1/8 in")", lapped_over("1/2"_in, "1/8"_in)},
         {R"("is": "lapped seam, under", "lap": "1/2 in", "inset": "1/8 in")", lapped_under("1/2"_in, "1/8"_in)},
     };
-    for (const auto& [text, finish] : all) {
+    for (const auto& pair : all) {
+        const std::string& text = pair.first;
+        const auto& expected = pair.second;
         CAPTURE(text);
         const auto p =
             made(file_of(R"("edges": {"all": {"is": "seam", "allowance": "1 in"}, "left": {)" + text + "}}"));
-        CHECK(p.pieces()[0].shape().finish_of(edge::left) == finish);
+        CHECK(p.pieces()[0].shape().finish_of(edge::left) == expected);
         CHECK(p.pieces()[0].shape().finish_of(edge::right) == seam(1_in));
     }
 }

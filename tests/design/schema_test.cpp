@@ -52,7 +52,9 @@ struct agreement {
         CHECK_MESSAGE(reader_finds(path + "/colour"), path);
         here.erase("colour");
         const json required = own.value("required", json::array());
-        for (const auto& [name, member] : own["properties"].items()) {
+        for (const auto& property : own["properties"].items()) {
+            const std::string& name = property.key();
+            const json& member = property.value();
             const bool must = std::find(required.begin(), required.end(), name) != required.end();
             if (!here.contains(name)) { // and the whole file is sound
                 CHECK_MESSAGE(!must, path, "/", name);
@@ -65,8 +67,8 @@ struct agreement {
             here = before;
             look(here[name], member, path + "/" + name);
         }
-        for (const auto& [name, member] : here.items())
-            CHECK_MESSAGE(own["properties"].contains(name), path, "/", name);
+        for (const auto& member : here.items())
+            CHECK_MESSAGE(own["properties"].contains(member.key()), path, "/", member.key());
     }
 };
 

@@ -193,7 +193,9 @@ inline std::vector<mpq_class> distances(const string& text) {
 /// What is marked is what its working gives, and what lies between the marks adds up to the piece.
 inline void check_marks(const printed& p, const sums_by_name& sums, const std::map<string, printed_size>& cut) {
     std::size_t from_sums = 0, whole = 0;
-    for (const auto& [name, size] : cut) {
+    for (const auto& piece : cut) { // no bindings: Clang 14 cannot take them into a message
+        const string& name = piece.first;
+        const printed_size& size = piece.second;
         const auto lines = p.tables("Lines on " + name + ","), rows = p.tables("The whole of " + name + ",");
         std::map<string, std::vector<mpq_class>> marked; // by edge and what, as "top edge, foot of a film strip"
         for (const auto& [caption, table] : lines)
@@ -206,9 +208,12 @@ inline void check_marks(const printed& p, const sums_by_name& sums, const std::m
                         all.insert(all.end(), more.begin(), more.end());
                         break;
                     }
-        for (const auto& [what, places] : marked)
+        for (const auto& marks : marked) {
+            const string& what = marks.first;
+            const std::vector<mpq_class>& places = marks.second;
             for (auto [sum, end] = sums.equal_range(name + ", " + what); sum != end; ++sum, ++from_sums)
                 CHECK_MESSAGE(std::count(places.begin(), places.end(), sum->second) > 0, name << ", " << what);
+        }
         for (const auto& [caption, table] : rows)
             for (const row& r : table) {
                 ++whole;

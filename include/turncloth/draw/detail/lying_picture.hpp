@@ -75,8 +75,7 @@ public:
                 if (const auto in = span_inside(line, grown(covered_by(w, at_.by), 0.6)); in.first < in.second)
                     taken.push_back(in);
             const page_point way{line.to.x - line.from.x, line.to.y - line.from.y};
-            for (const auto& [from, to] :
-                 straight_lines::left_of({{0.0, 1.0}}, straight_lines::joined_up(std::move(taken))))
+            for (const auto& [from, to] : straight_lines::left_of({{0.0, 1.0}}, straight_lines::joined_up(taken)))
                 all.push_back({wrong_side_line.with, {moved(line.from, way, from), moved(line.from, way, to)}});
         }
         on_.strokes.insert(on_.strokes.begin(), all.begin(), all.end());

@@ -19,6 +19,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstddef>
+#include <cstdint>
 #include <utility>
 #include <vector>
 
@@ -161,8 +162,11 @@ public:
         }
         const double lean = 1 / std::sqrt(3.0), step = apart * 2 / std::sqrt(3.0);
         const double low = all.x + lean * all.y, high = all.right() + lean * all.bottom();
-        for (double k = std::ceil(low / step); k * step < high; ++k)
-            add_hatch(made, {{k * step - lean * all.y, all.y}, {k * step - lean * all.bottom(), all.bottom()}});
+        const auto last = static_cast<std::int64_t>(std::floor(high / step));
+        for (auto k = static_cast<std::int64_t>(std::ceil(low / step)); k <= last; ++k) {
+            const double at = static_cast<double>(k) * step;
+            add_hatch(made, {{at - lean * all.y, all.y}, {at - lean * all.bottom(), all.bottom()}});
+        }
         return made;
     }
 
