@@ -111,9 +111,9 @@ private:
     std::string fold(const told_step& s, const told_step* before) const {
         std::string all = turn_over(s, before);
         if (!s.places[0].goes_round.empty())
-            all += " " + say(phrases::fold_round,
-                             {{"round", different(s.places, [](const told_place& q) { return q.goes_round; })},
-                              {"flat", different(s.places, [](const told_place& q) { return q.lies_flat; })}});
+            all.append(" ").append(say(
+                phrases::fold_round, {{"round", different(s.places, [](const told_place& q) { return q.goes_round; })},
+                                      {"flat", different(s.places, [](const told_place& q) { return q.lies_flat; })}}));
         return all;
     }
     std::string turn_over(const told_step& s, const told_step* before) const {
