@@ -236,9 +236,9 @@ TEST_CASE("all that a design says is in the project") {
 TEST_CASE("a design refuses a size in its own words, before anything else") {
     const project_design bag = read_design(designs::peg_bag());
     CHECK(refused::message<refused_size>([&] { project_of(bag, finished_size(1_in, 12_in)); }) ==
-          "A peg bag needs at least 6 in of width and 11 1/2 in of height.");
+          "A peg bag needs at least 6 in of width and 10 3/4 in of height.");
     CHECK(refused::message<refused_size>([&] { project_of(bag, finished_size(14_cm, 30_cm)); }) ==
-          "A peg bag needs at least 15 cm of width and 29 cm of height.");
+          "A peg bag needs at least 15 cm of width and 27 cm of height.");
     CHECK(refused::message<refused_size>([&] { project_of(bag, finished_size(1000_in, 12_in)); }) ==
           "More than 20 pockets: is the size right?");
 }
@@ -263,15 +263,16 @@ TEST_CASE("a bag of any size is worked out on its ruler, and its pieces meet") {
         const sheet<inch> s = sheet_on_ruler(asked, "1/16"_in, [&](const finished_size<inch>& size, const auto& by) {
             return project_of(bag, size, by);
         });
-        // Sewn at the bottom and at both sides, 1/2 in each; the heading is 1/2 + 2 1/2 in, the hem 1/2 + 3/4 in, and the
-        // front ends 2 1/2 + 3 in below the top.
+        // Hems of 1/2 + 3/4 in, the heading of 1/2 + 2 1/2 in. The strip has 2 in more for each pocket and hems of 3/8 in at
+        // its sides; it reaches from 2 1/2 + 3 in below the top to 3/4 + 1/2 in above the bottom, with the hem and 3/8 in more.
         const length<inch> width = s.finished.width(), height = s.finished.height();
-        CHECK(s.pieces[0].width.value() == width + 1_in);
-        CHECK(s.pieces[1].width.value() == width + 1_in);
-        CHECK(s.pieces[0].height.value() == height + "3 1/2"_in);
-        CHECK(s.pieces[1].height.value() == height - "5 1/2"_in + "1 3/4"_in);
+        CHECK(s.pieces[0].width.value() == width + "2 1/2"_in);
+        CHECK(s.pieces[0].height.value() == height + "4 1/4"_in);
+        CHECK(s.pieces[1].height.value() == height - "6 3/4"_in + "1 5/8"_in);
         const std::int64_t pockets = std::max(std::int64_t{1}, floor(ratio_of(width, 6_in)));
-        CHECK(s.name == "Peg bag, " + std::to_string(pockets) + " pockets");
-        CHECK(s.pieces[1].made_from.marks().size() == static_cast<std::size_t>(pockets - 1));
+        CHECK(s.name == "Peg bag, pockets: " + std::to_string(pockets));
+        CHECK(s.pieces[1].width.value() == width + 2_in * pockets + "3/4"_in);
+        CHECK(s.pieces[1].made_from.marks().empty()); // they come of how the two meet
+        CHECK(s.meetings.size() == 1);
     }
 }
