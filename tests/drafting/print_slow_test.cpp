@@ -109,7 +109,8 @@ TEST_CASE("pieces of any size and shape are joined again as they were drafted, o
         const known_paper& on = papers[round % 2];
         const auto& unit = units[round % 3];
         w.write("piece.drafting", drafting_of(piece, unit.name, unit.millimetres));
-        const outcome o = w.run("piece.drafting --quiet --replace --out piece.pdf --paper " + std::string(on.option));
+        const run_result o =
+            w.run("piece.drafting --quiet --replace --out piece.pdf --paper " + std::string(on.option));
         REQUIRE(o.err.empty());
         REQUIRE(o.status == 0);
         const auto pages = w.pages("piece.pdf");

@@ -60,7 +60,7 @@ struct printed_page {
     bool says(std::string_view text) const { return words.find(text) != std::string::npos; }
 };
 
-struct outcome {
+struct run_result {
     int status = -1;
     std::string out, err;
 };
@@ -94,12 +94,12 @@ public:
     }
 
     /// The shell's words for the arguments; `before` comes ahead of the program, for limits and the like.
-    outcome run(const std::string& arguments, const std::string& before = "") const {
+    run_result run(const std::string& arguments, const std::string& before = "") const {
         const int status = shell(before +
                                  " LSAN_OPTIONS=print_suppressions=0:suppressions='" TURNCLOTH_DRAFTING_LEAKS
                                  "' '" TURNCLOTH_DRAFTING_PROGRAM "' >.out 2>.err " +
                                  arguments);
-        outcome o{status, read(".out"), read(".err")};
+        run_result o{status, read(".out"), read(".err")};
         std::filesystem::remove(path_ / ".out");
         std::filesystem::remove(path_ / ".err");
         return o;

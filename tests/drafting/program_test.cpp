@@ -16,7 +16,7 @@ bool has(const std::string& text, const std::string& part) { return text.find(pa
 
 TEST_CASE("both examples print, and what must be bought is told in the units asked for") {
     const workshop w;
-    const outcome o = w.run(pad + "--out pad.pdf --cloth 112 --selvedge '1 cm' --gap 1");
+    const run_result o = w.run(pad + "--out pad.pdf --cloth 112 --selvedge '1 cm' --gap 1");
     CHECK(o.status == 0);
     CHECK(o.err.empty());
     CHECK(has(o.out, "tool pocket, 2 of ticking: within 25 cm x 22 cm"));
@@ -24,7 +24,7 @@ TEST_CASE("both examples print, and what must be bought is told in the units ask
     CHECK(has(o.out, "buy 44 cm of waxed canvas at least, by bounding rectangles"));
     CHECK(has(o.out, "pages of A4 in pad.pdf"));
     CHECK(w.read("pad.pdf").starts_with("%PDF-"));
-    const outcome inches = w.run(trug + "--out trug.pdf --paper LETTER");
+    const run_result inches = w.run(trug + "--out trug.pdf --paper LETTER");
     CHECK(inches.status == 0);
     CHECK(has(inches.out, "9 3/4 in x 10 3/4 in"));
     CHECK(has(w.run(trug + "--out trug.pdf --replace --units both").out, "9 3/4 in (24.8 cm)"));
@@ -54,20 +54,20 @@ TEST_CASE("the same drafting gives the same bytes") {
 TEST_CASE("what cannot be made ends with 1, is told with file and line, and leaves nothing behind") {
     const workshop w;
     w.write("bad.drafting", "title: T\nunit: cm\npiece: p\ncorner: nan; 0\n");
-    const outcome bad = w.run("bad.drafting --out out.pdf");
+    const run_result bad = w.run("bad.drafting --out out.pdf");
     CHECK(bad.status == 1);
     CHECK(bad.out.empty());
     CHECK(has(bad.err, "turncloth_drafting: bad.drafting: line 4: corner: "));
     w.write("empty.drafting", "");
     CHECK(w.run("empty.drafting --out out.pdf").status == 1);
     // On cloth too narrow, and of a size that would take thousands of pages.
-    const outcome narrow = w.run(pad + "--out out.pdf --cloth 30");
+    const run_result narrow = w.run(pad + "--out out.pdf --cloth 30");
     CHECK(narrow.status == 1);
     CHECK(
         has(narrow.err, "piece \"pad top\" is 51.8 cm across its grain, 21.8 cm more than the usable width of 30 cm"));
     w.write("huge.drafting", "title: T\nunit: cm\npiece: p\nmaterial: m\ncut: 1\ngrain: 0; 0; 0; 1\nall edges: raw\n"
                              "corner: 0; 0\ncorner: 9999; 0\ncorner: 0; 9999\n");
-    const outcome huge = w.run("huge.drafting --out out.pdf");
+    const run_result huge = w.run("huge.drafting --out out.pdf");
     CHECK(huge.status == 1);
     CHECK(has(huge.err, "pages of A4: at most 400 are printed"));
     CHECK(w.files() == 3);
@@ -85,7 +85,7 @@ TEST_CASE("a wrong command line ends with 2 and says what is wrong") {
           pad + "--out x.pdf --cloth wide", pad + "--out x.pdf --cloth 0", pad + "--out x.pdf --cloth=-3",
           pad + "--out x.pdf --gap 1", pad + "--out x.pdf --colour"}) {
         CAPTURE(arguments);
-        const outcome o = w.run(arguments);
+        const run_result o = w.run(arguments);
         CHECK(o.status == 2);
         CHECK_FALSE(o.err.empty());
     }
@@ -97,12 +97,12 @@ TEST_CASE("a wrong command line ends with 2 and says what is wrong") {
 
 TEST_CASE("trouble with files ends with 3 and leaves nothing half-written") {
     const workshop w;
-    const outcome missing = w.run("missing.drafting --out x.pdf");
+    const run_result missing = w.run("missing.drafting --out x.pdf");
     CHECK(missing.status == 3);
     CHECK(has(missing.err, "cannot read missing.drafting"));
     CHECK(w.run(pad + "--out no/such/folder/x.pdf").status == 3);
     // A disk that is full after the first 8 kB.
-    const outcome full = w.run(pad + "--out x.pdf", "ulimit -f 16;");
+    const run_result full = w.run(pad + "--out x.pdf", "ulimit -f 16;");
     CHECK(full.status == 3);
     CHECK(has(full.err, "cannot write x.pdf"));
     CHECK(w.files() == 0);
@@ -117,14 +117,14 @@ TEST_CASE("neither the drafting nor a file that is there already is written over
     const std::string drafted = w.read("mine.drafting");
     std::filesystem::create_hard_link(w / "mine.drafting", w / "also.drafting");
     for (const char* to : {"mine.drafting", "./mine.drafting", "also.drafting"}) {
-        const outcome o = w.run("mine.drafting --replace --out " + std::string(to));
+        const run_result o = w.run("mine.drafting --replace --out " + std::string(to));
         CHECK(o.status == 3);
         CHECK(has(o.err, "it is the file that is read"));
     }
     CHECK(w.read("mine.drafting") == drafted);
     w.write("out.pdf", "kept");
     std::filesystem::permissions(w / "out.pdf", static_cast<std::filesystem::perms>(0600));
-    const outcome refused = w.run("mine.drafting --out out.pdf");
+    const run_result refused = w.run("mine.drafting --out out.pdf");
     CHECK(refused.status == 3);
     CHECK(has(refused.err, "cannot write out.pdf: a file is there already: --replace writes over such files"));
     CHECK(w.read("out.pdf") == "kept");
@@ -137,7 +137,7 @@ TEST_CASE("neither the drafting nor a file that is there already is written over
 
 TEST_CASE("what the standard output does not take ends with 3") {
     const workshop w;
-    const outcome full = w.run(pad + "--out pad.pdf >/dev/full");
+    const run_result full = w.run(pad + "--out pad.pdf >/dev/full");
     CHECK(full.status == 3);
     CHECK(has(full.err, "cannot write the standard output: No space left on device"));
     CHECK(w.run(pad + "--out pad.pdf --replace >&-").status == 3);
@@ -150,7 +150,7 @@ TEST_CASE("text that is not fit to print is told with its line, and never printe
     const std::string rest = "unit: cm\npiece: p\nmaterial: m\n";
     const auto refused = [&](const std::string& text, int status, const char* why) {
         w.write("bad.drafting", text);
-        const outcome o = w.run("bad.drafting --out out.pdf");
+        const run_result o = w.run("bad.drafting --out out.pdf");
         CHECK(o.status == status);
         CHECK_MESSAGE(has(o.err, why), o.err);
         CHECK(o.err.find('\x1B') == std::string::npos);

@@ -5,7 +5,7 @@
 
 TEST_CASE("the organiser's figures are those worked out by hand") {
     const scratch dir;
-    const outcome o = dir.run("--project organiser --size '27 x 28 in' --units inches");
+    const run_result o = dir.run("--project organiser --size '27 x 28 in' --units inches");
     REQUIRE(o.status == 0);
     // Columns: 27 / (3 1/4 + 3/4) = 6.75, so 6. From the heading's stitching (2 1/2 - 1/8 below the finished top) to
     // 3/4 + 1/4 above the finished foot are 28 - 2 3/8 - 1 = 24 5/8; / (4 3/4 + 3/4) = 4.5 and less, so 4 rows.
@@ -40,7 +40,7 @@ TEST_CASE("the organiser's figures are those worked out by hand") {
 
 TEST_CASE("the tool roll's figures are those worked out by hand") {
     const scratch dir;
-    const outcome o = dir.run("--project tool-roll --size '29 x 21 in' --units inches");
+    const run_result o = dir.run("--project tool-roll --size '29 x 21 in' --units inches");
     REQUIRE(o.status == 0);
     // The turn of cloth: pi x (1/8 + 1/32) / 2 = 0.2454, up to sixteenths 1/4. 29 + 2 x (5/8 + 5/8 + 1/4), 21 + the
     // same.
@@ -90,7 +90,7 @@ TEST_CASE("the tool roll's figures are those worked out by hand") {
 
 TEST_CASE("the kneeling pad's figures are those worked out by hand") {
     const scratch dir;
-    const outcome o = dir.run("--project kneeling-pad --size '17 1/2 x 10 1/2 in' --units inches");
+    const run_result o = dir.run("--project kneeling-pad --size '17 1/2 x 10 1/2 in' --units inches");
     REQUIRE(o.status == 0);
     // 17 1/2 + 2 x 1/2 and 10 1/2 + 2 x 1/2.
     CHECK(o.says("top panel, 1 of canvas: 18 1/2 x 11 1/2 in"));
@@ -114,7 +114,7 @@ TEST_CASE("the kneeling pad's figures are those worked out by hand") {
 
 TEST_CASE("thread is that of every row, a seam shared by two pieces once") {
     const scratch dir;
-    const outcome o = dir.run("--project kneeling-pad --size '16 x 9 in' --units inches");
+    const run_result o = dir.run("--project kneeling-pad --size '16 x 9 in' --units inches");
     // Between the halves 1 1/2 + 1/2 at each end of the zipper; beside it, right across both halves, 17 each; across the
     // tape's ends 2 x 1/4 each; six rows of 2 x 1 that stay the edging's corners; its ends, 1 3/4; round the base and
     // round the top 2 x (16 + 9). In all 4 + 34 + 1 + 12 + 1 3/4 + 100, and 15 rows sewn back over 1/2 at both ends.
@@ -126,7 +126,7 @@ TEST_CASE("thread is that of every row, a seam shared by two pieces once") {
 
 TEST_CASE("an edging that the cloth holds is cut in one, and marked at the three corners that it turns") {
     const scratch dir;
-    const outcome o = dir.run("--project kneeling-pad --size '16 x 9 in' --units inches");
+    const run_result o = dir.run("--project kneeling-pad --size '16 x 9 in' --units inches");
     // 2 x (16 + 9) + 1 = 51. Corners after 16, 25 and 41, each 1/2 in further from the cut edge.
     CHECK(o.says("edging, 1 of canvas: 51 x 2 3/4 in"));
     for (const char* mark : {"16 1/2 in", "25 1/2 in", "41 1/2 in"})
@@ -136,7 +136,7 @@ TEST_CASE("an edging that the cloth holds is cut in one, and marked at the three
 
 TEST_CASE("the metric edition uses round metric allowances, not converted ones") {
     const scratch dir;
-    const outcome pad = dir.run("--project kneeling-pad --size '44 x 27 cm' --units centimetres");
+    const run_result pad = dir.run("--project kneeling-pad --size '44 x 27 cm' --units centimetres");
     REQUIRE(pad.status == 0);
     // 44 + 2 x 1.5 and 27 + 2 x 1.5; half of 27 is 13.5, + 2 + 1.5. Half inches would give 46.54 x 29.54.
     CHECK(pad.says("top panel, 1 of canvas: 47 x 30 cm"));
@@ -147,7 +147,7 @@ TEST_CASE("the metric edition uses round metric allowances, not converted ones")
     CHECK(pad.says("made-up length to buy, each: 40 cm"));
     CHECK(pad.says("cut through the tape, from the top stop: 37.5 cm"));
 
-    const outcome hanging = dir.run("--project organiser --size '70 x 72 cm' --units centimetres");
+    const run_result hanging = dir.run("--project organiser --size '70 x 72 cm' --units centimetres");
     // 70 / (8.5 + 1.5) = 7. 72 - (6 - 0.3) - (2 + 0.5) = 63.8; / (12 + 2) = 4.56, so 4; 15.95, down to halves 15.5.
     CHECK(hanging.says("Seed-packet organiser, 4 x 7 pockets"));
     CHECK(hanging.says("backing, 1 of canvas: 76 x 82.5 cm"));           // 70 + 2 x 3; 72 + 1.5 + 6 + 3
@@ -158,7 +158,7 @@ TEST_CASE("the metric edition uses round metric allowances, not converted ones")
     CHECK(hanging.says("each stands open, in its middle, by: 2.8 cm")); // sin x / x = 10/12 at x = 1.0262: 2.819
     CHECK(hanging.says("90 cm = 82.5 cm laid + 2 x 2.5 cm straightened ends + 2.5 cm up to what is sold"));
 
-    const outcome roll = dir.run("--project tool-roll --size '75 x 54 cm' --units centimetres");
+    const run_result roll = dir.run("--project tool-roll --size '75 x 54 cm' --units centimetres");
     // pi x (0.3 + 0.08) / 2 = 0.597, up to 0.6. 75 + 2 x (1.5 + 1.5 + 0.6); 72 - 2 x 2 = 68, + 3.
     CHECK(roll.says("outer, 1 of canvas: 82.2 x 61.2 cm"));
     CHECK(roll.says("each opening: 68 cm"));
@@ -170,7 +170,7 @@ TEST_CASE("the metric edition uses round metric allowances, not converted ones")
 
 TEST_CASE("a wide pad opens as far as the longest zipper sold") {
     const scratch dir;
-    const outcome o = dir.run("--project kneeling-pad --size '48 x 12 in' --units inches");
+    const run_result o = dir.run("--project kneeling-pad --size '48 x 12 in' --units inches");
     // (48 - 36) / 2 = 6 in stay closed at each end, marked 1/2 in further from the cut edge.
     CHECK(o.says("opening: 36 in"));
     CHECK(o.says("left edge, mark end of the zipper's opening: 6 1/2 in"));
@@ -189,7 +189,7 @@ TEST_CASE("the thickness of the pad is the edging's height") {
 TEST_CASE("the width of the cloth decides how much is bought and how the edging is cut") {
     const scratch dir;
     // 44 in usable: the edging of 51 in is cut in four, 17 and 10 long.
-    const outcome narrow = dir.run("--project kneeling-pad --size '16 x 9 in' --cloth-width 45 --units inches");
+    const run_result narrow = dir.run("--project kneeling-pad --size '16 x 9 in' --cloth-width 45 --units inches");
     CHECK(narrow.says("width of the cloth: 45 in"));
     CHECK(narrow.says("usable width: 44 in"));
     CHECK(narrow.says("long side of the edging, 2 of canvas: 17 x 2 3/4 in"));
@@ -205,7 +205,7 @@ TEST_CASE("the width of the cloth decides how much is bought and how the edging 
 
 TEST_CASE("cloth that is too narrow is said on the sheet, which holds for cloth joined to that size") {
     const scratch dir;
-    const outcome o = dir.run("--project organiser --size '60 x 30 in' --units inches");
+    const run_result o = dir.run("--project organiser --size '60 x 30 in' --units inches");
     CHECK(o.status == 0);
     // 60 + 2 x (3/8 + 3/4) = 62 1/4; what hangs keeps its grain upright, and turned it would be 34 1/8.
     CHECK(
@@ -218,7 +218,7 @@ TEST_CASE("cloth that is too narrow is said on the sheet, which holds for cloth 
 TEST_CASE("a wide roll takes a longer ribbon, which is bought as it is cut off the reel") {
     const scratch dir;
     // 2 sqrt(pi x 120 x 27/32) = 35.67, up to eighths 35 3/4, and 19 as above; 13 eighths of a yard.
-    const outcome o = dir.run("--project tool-roll --size '120 x 40 in' --units inches");
+    const run_result o = dir.run("--project tool-roll --size '120 x 40 in' --units inches");
     CHECK(o.status == 0);
     CHECK(o.says("ribbon, cut: 54 3/4 in"));
     CHECK(o.says("ribbon to buy, cut off the reel: 58 1/2 in"));
@@ -229,7 +229,7 @@ TEST_CASE("stitching through more layers than the machine takes is said") {
     // The outer's binding lies threefold, and nine-fold where two edges cross; wadding and two linings lie within, at the
     // foot the tool pockets too. The sides are sewn while the other edges are turned once, and go through the pockets'
     // threefold hem.
-    const outcome at_corners = dir.run("--project tool-roll --most-layers 11");
+    const run_result at_corners = dir.run("--project tool-roll --most-layers 11");
     CHECK(at_corners.says("stitching along the top edge of outer goes through 6 to 12 layers, more than the 11 that a "
                           "machine is taken to sew: mitre the corners"));
     CHECK(at_corners.says("stitching along the bottom edge of outer goes through 6 to 13 layers"));

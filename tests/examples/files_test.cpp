@@ -38,7 +38,7 @@ std::size_t unfinished_in(const std::vector<std::string>& names) {
 
 TEST_CASE("a sheet is written as text, and each piece of it as a drawing") {
     const scratch dir;
-    const outcome o = dir.run("--project kneeling-pad --out deep/in/here");
+    const run_result o = dir.run("--project kneeling-pad --out deep/in/here");
     CHECK(o.status == 0);
     CHECK(o.says("In deep/in/here: 1 sheet (.txt) and 20 drawings (.svg)"));
     auto names = dir.files("deep");
@@ -64,7 +64,7 @@ TEST_CASE("a sheet is written as text, and each piece of it as a drawing") {
 TEST_CASE("a handout is one file beside the rest, named on the last line, and not written over unasked") {
     const scratch dir;
     const std::string asked = "--project kneeling-pad --out here --handout html";
-    const outcome o = dir.run(asked);
+    const run_result o = dir.run(asked);
     CHECK(o.status == 0);
     CHECK(o.out.ends_with("\nTo print and to follow: here/kneeling-pad.html\n"));
     const std::string html = dir.read("here/kneeling-pad.html");
@@ -119,7 +119,7 @@ TEST_CASE("a sheet is written as JSON too where that is asked for, with the clot
 
 TEST_CASE("quiet prints nothing, and writes all the same") {
     const scratch dir;
-    const outcome o = dir.run("--project all --quiet --out here");
+    const run_result o = dir.run("--project all --quiet --out here");
     CHECK(o.status == 0);
     CHECK(o.out.empty());
     CHECK(o.err.empty());
@@ -137,7 +137,7 @@ TEST_CASE("quiet prints nothing, and writes all the same") {
 TEST_CASE("a folder that cannot be made is named with its reason") {
     const scratch dir;
     dir.write("a-file", "");
-    const outcome o = dir.run("--project all --quiet --out a-file/below");
+    const run_result o = dir.run("--project all --quiet --out a-file/below");
     CHECK(o.status == 3);
     CHECK(o.complains("cannot make the folder a-file/below: Not a directory"));
 }
@@ -148,7 +148,7 @@ TEST_CASE("a file that cannot be finished leaves nothing behind, and the one bef
     const std::string before = dir.read("here/kneeling-pad.txt");
     const auto names = dir.files("here");
     // A limit on the size of files, as a full disk: the sheet is longer than one block of 512 or 1024 bytes.
-    const outcome o = dir.run("--project kneeling-pad --size 30x20 --quiet --replace --out here", "ulimit -f 1;");
+    const run_result o = dir.run("--project kneeling-pad --size 30x20 --quiet --replace --out here", "ulimit -f 1;");
     CHECK(o.status == 3);
     CHECK(o.complains("cannot write here/kneeling-pad.txt: File too large"));
     CHECK(dir.read("here/kneeling-pad.txt") == before);
@@ -158,7 +158,7 @@ TEST_CASE("a file that cannot be finished leaves nothing behind, and the one bef
 TEST_CASE("a file whose place is taken by a folder leaves nothing behind") {
     const scratch dir;
     std::filesystem::create_directories(dir / "here/kneeling-pad.top-panel.svg/kept");
-    const outcome o = dir.run("--project kneeling-pad --quiet --out here");
+    const run_result o = dir.run("--project kneeling-pad --quiet --out here");
     CHECK(o.status == 3);
     CHECK(o.complains("cannot write here/kneeling-pad.top-panel.svg: Is a directory"));
     CHECK(dir.files("here") == std::vector<std::string>{"kneeling-pad.txt"}); // whole, as it came before
@@ -168,7 +168,7 @@ TEST_CASE("a file whose place is taken by a folder leaves nothing behind") {
 TEST_CASE("a folder that takes no files is named with its reason") {
     const scratch dir;
     // Its permissions do not bind root, but no user can write there.
-    const outcome o = dir.run("--project kneeling-pad --quiet --out /proc/self");
+    const run_result o = dir.run("--project kneeling-pad --quiet --out /proc/self");
     CHECK(o.status == 3);
     CHECK(o.complains("cannot write /proc/self/kneeling-pad.txt: "));
 }
@@ -177,7 +177,7 @@ TEST_CASE("a file that is there already is written over only where that is asked
     const scratch dir;
     REQUIRE(dir.run("--project kneeling-pad --quiet --out here").status == 0);
     const std::string before = dir.read("here/kneeling-pad.txt");
-    const outcome refused = dir.run("--project kneeling-pad --size 20x10 --quiet --out here");
+    const run_result refused = dir.run("--project kneeling-pad --size 20x10 --quiet --out here");
     CHECK(refused.status == 3);
     CHECK(refused.complains("cannot write here/kneeling-pad.txt: a file is there already: --replace writes over such"));
     CHECK(dir.read("here/kneeling-pad.txt") == before);
@@ -212,7 +212,7 @@ TEST_CASE("neither what is read nor a pipe or a link, to a device even, is ever 
     // A row whose file has the table's own name.
     fs::create_directory(dir / "here");
     dir.write("here/shed.txt", "project,width,height,name\nkneeling-pad,16,9,shed\n");
-    const outcome o = dir.run("--table here/shed.txt --quiet --out here --replace");
+    const run_result o = dir.run("--table here/shed.txt --quiet --out here --replace");
     CHECK(o.status == 3);
     CHECK(o.complains("cannot write here/shed.txt: it is the file that is read"));
     CHECK(dir.read("here/shed.txt").substr(0, 7) == "project");

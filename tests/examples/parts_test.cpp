@@ -48,12 +48,12 @@ std::string eight_parts(const std::string& rest) {
 TEST_CASE("by many threads as by one") {
     const scratch dir;
     dir.write("t.csv", mixed_table());
-    const outcome one = dir.run("--table t.csv --json --out one --jobs 1");
+    const run_result one = dir.run("--table t.csv --json --out one --jobs 1");
     REQUIRE(one.status == 1);
     const std::string told = "\nIn one: ";
     for (const char* jobs : {"2", "7", "1000"}) {
         const std::string folder = "by-" + std::string(jobs);
-        const outcome many = dir.run("--table t.csv --json --out " + folder + " --jobs " + jobs);
+        const run_result many = dir.run("--table t.csv --json --out " + folder + " --jobs " + jobs);
         CHECK(many.status == 1);
         CHECK(many.out.substr(0, many.out.rfind("\nIn ")) == one.out.substr(0, one.out.rfind(told)));
         CHECK(many.err == one.err);
@@ -65,7 +65,7 @@ TEST_CASE("by many threads as by one") {
 TEST_CASE("eight parts joined are the whole: what is printed, what is refused, and every file by its name") {
     const scratch dir;
     dir.write("t.csv", mixed_table());
-    const outcome whole = dir.run("--table t.csv --units inches --out whole --jobs 2");
+    const run_result whole = dir.run("--table t.csv --units inches --out whole --jobs 2");
     const std::string in_folder = "cd '" + (dir / "").string() + "' && ";
     std::system((in_folder + eight_parts("")).c_str());
     CHECK(dir.read(".joined") == whole.out.substr(0, whole.out.rfind("\nIn whole")));

@@ -1,7 +1,7 @@
 // Runs the built program as a person does, through the shell, in a folder of its own.
 //
 //   scratch dir;                       an empty folder, removed at the end
-//   const outcome o = dir.run("--project all", "2>&1");
+//   const run_result o = dir.run("--project all", "2>&1");
 //   o.status  o.out  o.err
 #ifndef TURNCLOTH_TESTS_EXAMPLES_PROGRAM_HPP
 #define TURNCLOTH_TESTS_EXAMPLES_PROGRAM_HPP
@@ -17,7 +17,7 @@
 #include <string_view>
 #include <vector>
 
-struct outcome {
+struct run_result {
     int status = -1;
     std::string out, err;
 
@@ -59,7 +59,7 @@ public:
     }
 
     /// The shell's words for the arguments; `before` comes ahead of the program, for limits and the like.
-    outcome run(const std::string& arguments, const std::string& before = "") const {
+    run_result run(const std::string& arguments, const std::string& before = "") const {
         const std::string command = "cd '" + path_.string() + "' && " + before + " '" TURNCLOTH_SHEETS_PROGRAM "' " +
                                     "</dev/null >.out 2>.err " + arguments;
         const int ended = std::system(command.c_str());

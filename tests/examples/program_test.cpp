@@ -12,7 +12,7 @@
 
 TEST_CASE("help names every option, every project and every exit status") {
     const scratch dir;
-    const outcome o = dir.run("--help");
+    const run_result o = dir.run("--help");
     CHECK(o.status == 0);
     CHECK(o.err.empty());
     for (const char* word : {"--project",
@@ -46,7 +46,7 @@ TEST_CASE("help names every option, every project and every exit status") {
 
 TEST_CASE("all three projects are printed at their usual sizes") {
     const scratch dir;
-    const outcome o = dir.run("--project all");
+    const run_result o = dir.run("--project all");
     CHECK(o.status == 0);
     CHECK(o.err.empty());
     for (const char* line : {"Seed-packet organiser", "finishes 27 x 28 in (68.6 x 71.1 cm)", "Hand-tool roll",
@@ -59,7 +59,7 @@ TEST_CASE("all three projects are printed at their usual sizes") {
 
 TEST_CASE("a sheet says what to be careful of with what its parts are made of") {
     const scratch dir;
-    const outcome o = dir.run("--project organiser");
+    const run_result o = dir.run("--project organiser");
     CHECK(o.says("Press beside film, never on it"));
     CHECK(o.says("small children"));
     CHECK(dir.run("--project tool-roll").says("strangle, smother"));
@@ -69,7 +69,7 @@ TEST_CASE("a sheet says what to be careful of with what its parts are made of") 
 TEST_CASE("a size is read however it is typed") {
     const scratch dir;
     const auto finishes = [&](const std::string& size) {
-        const outcome o = dir.run("--project kneeling-pad --units inches --size '" + size + "'");
+        const run_result o = dir.run("--project kneeling-pad --units inches --size '" + size + "'");
         const auto start = o.out.find("finishes ");
         return o.status == 0 ? o.out.substr(start, o.out.find('\n', start) - start) : o.err;
     };
@@ -105,14 +105,14 @@ TEST_CASE("a project of one's own is made from its file, at any size, or every f
     std::sort(files.begin(), files.end());
     CHECK(files == std::vector<std::string>{"my-bag.back.svg", "my-bag.front.svg", "my-bag.json",
                                             "my-bag.lay.canvas.svg", "my-bag.txt"});
-    const outcome small = dir.run("--project-file 'my bag.json' --size '5 x 12 in'");
+    const run_result small = dir.run("--project-file 'my bag.json' --size '5 x 12 in'");
     CHECK(small.status == 1);
     CHECK(small.complains("my bag.json: A peg bag needs at least 6 in of width and 11 1/2 in of height."));
 
     dir.write("wrong.json",
               R"({"turncloth_design": 1, "name": "Mat", "pieces": [{"name": "m\u001b[2J", "material": "felt",
         "width": "finished widht", "height": "2"}]})");
-    const outcome wrong = dir.run("--project-file wrong.json --size '5 x 12 in'");
+    const run_result wrong = dir.run("--project-file wrong.json --size '5 x 12 in'");
     CHECK(wrong.status == 3);
     CHECK(wrong.complains(
         "turncloth_sheets: wrong.json: /pieces/0/name: it holds what cannot be printed\n"
@@ -131,7 +131,7 @@ TEST_CASE("a project of one's own is made from its file, at any size, or every f
 TEST_CASE("a command line that is wrong ends with 2 and says what is wrong with it") {
     const scratch dir;
     const auto refused = [&](const std::string& arguments, const char* why) {
-        const outcome o = dir.run(arguments);
+        const run_result o = dir.run(arguments);
         CHECK_MESSAGE(o.status == 2, arguments);
         CHECK_MESSAGE(o.out.empty(), arguments);
         CHECK_MESSAGE(o.complains(why), o.err);
@@ -181,7 +181,7 @@ TEST_CASE("a size that a project cannot be made at ends with 1, and the others a
     const scratch dir;
     // One column and one row: 3 1/4 + 3/4, and (2 1/2 - 1/8) + (4 3/4 + 3/4) + (3/4 + 1/4).
     CHECK(dir.run("--project organiser --size '4 x 8 7/8 in'").says("1 x 1 pockets"));
-    outcome o = dir.run("--project organiser --size '4 x 8 3/4 in'");
+    run_result o = dir.run("--project organiser --size '4 x 8 3/4 in'");
     CHECK(o.status == 1);
     CHECK(o.complains("organiser: one pocket for a seed packet needs a finished size of at least 4 x 8 7/8 in: it was "
                       "4 x 8 3/4 in"));
@@ -216,11 +216,11 @@ TEST_CASE("figures are rounded to the graduations asked for") {
     // 2.775 + 0.625 = 3.4 in and 8.636 cm.
     const std::string coarse =
         "--project tool-roll --size '29 x 21' --inch-graduation 1/4 --centimetre-graduation '5 mm'";
-    const outcome o = dir.run(coarse + " --exact");
+    const run_result o = dir.run(coarse + " --exact");
     CHECK(o.says("rounded to 1/4 in and 0.5 cm"));
     CHECK(o.says("between two tools: 3 1/2 in (8.5 cm)"));
     // Worked out on quarters, the slit of 1/4 in becomes 1/2, as wide as the zipper's rows are apart.
-    const outcome refused = dir.run(coarse);
+    const run_result refused = dir.run(coarse);
     CHECK(refused.status == 1);
     CHECK(refused.complains("a ruler of 1/4 in does not tell apart on lining \"stitch zipper\""));
     CHECK(refused.complains(": use 1/8 in or finer\n"));
@@ -229,7 +229,7 @@ TEST_CASE("figures are rounded to the graduations asked for") {
 TEST_CASE("what the standard output does not take ends with 3") {
     const scratch dir;
     const auto refused = [&](const std::string& arguments, const char* why) {
-        const outcome o = dir.run(arguments);
+        const run_result o = dir.run(arguments);
         CHECK(o.status == 3);
         CHECK_MESSAGE(o.complains(why), o.err);
     };
@@ -246,7 +246,7 @@ TEST_CASE("a pipe that nobody reads any more ends with 3") {
     for (int i = 0; i < 60; ++i)
         table += "kneeling-pad,16,9\n";
     dir.write("t.csv", table);
-    const outcome o = dir.run("--table t.csv >&3", "mkfifo pipe; (exec 4<pipe) & exec 3>pipe;");
+    const run_result o = dir.run("--table t.csv >&3", "mkfifo pipe; (exec 4<pipe) & exec 3>pipe;");
     CHECK(o.status == 3);
     CHECK_MESSAGE(o.complains("cannot write the standard output: Broken pipe"), o.err);
 }

@@ -7,7 +7,7 @@
 
 namespace {
 
-outcome with_table(const scratch& dir, std::string_view content, const std::string& options = "--units inches") {
+run_result with_table(const scratch& dir, std::string_view content, const std::string& options = "--units inches") {
     dir.write("t.csv", content);
     return dir.run("--table t.csv " + options);
 }
@@ -16,13 +16,13 @@ outcome with_table(const scratch& dir, std::string_view content, const std::stri
 
 TEST_CASE("every row of a table is made, with its own name, size and edition") {
     const scratch dir;
-    const outcome o = with_table(dir,
-                                 "Name,Project,Height,Width,Notes,Thickness\n"
-                                 "Plot 7,kneeling pad,9 in,16 in,\"blue, with piping\",\n"
-                                 "\"The \"\"old\"\" shed\",Tool-roll,50,60 cm,,\n"
-                                 ",organiser,28,27,,\n"
-                                 "Thick,kneeling-pad,9,16,,3\n",
-                                 "--out here --units inches");
+    const run_result o = with_table(dir,
+                                    "Name,Project,Height,Width,Notes,Thickness\n"
+                                    "Plot 7,kneeling pad,9 in,16 in,\"blue, with piping\",\n"
+                                    "\"The \"\"old\"\" shed\",Tool-roll,50,60 cm,,\n"
+                                    ",organiser,28,27,,\n"
+                                    "Thick,kneeling-pad,9,16,,3\n",
+                                    "--out here --units inches");
     INFO(o.err);
     // 50 without a unit beside 60 cm is refused: see the next test.
     CHECK(o.status == 1);
@@ -38,22 +38,22 @@ TEST_CASE("every row of a table is made, with its own name, size and edition") {
 
 TEST_CASE("a bad row is named by its number and column, and the other rows are made") {
     const scratch dir;
-    const outcome o = with_table(dir, "project,width,height\n"
-                                      "kneeling-pad,16,9\n"        // 2
-                                      "kneeling-pad,,9\n"          // 3
-                                      "kneeling-pad,16\n"          // 4
-                                      "kneeling-pad,16,12 1/\n"    // 5
-                                      "kneeling-pad,1/0,9\n"       // 6
-                                      "hammock,16,9\n"             // 7
-                                      ",16,9\n"                    // 8
-                                      "kneeling-pad,0,9\n"         // 9
-                                      "kneeling-pad,16,-9\n"       // 10
-                                      "organiser,3,3\n"            // 11
-                                      "kneeling-pad,16,9,extra\n"  // 12
-                                      "kneeling-pad,\"16\" in,9\n" // 13
-                                      "kneeling-pad,17,9\n"        // 14
-                                      "kneeling-pad,\"18,9\n"      // 15
-                                      "kneeling-pad,19,9\n");
+    const run_result o = with_table(dir, "project,width,height\n"
+                                         "kneeling-pad,16,9\n"        // 2
+                                         "kneeling-pad,,9\n"          // 3
+                                         "kneeling-pad,16\n"          // 4
+                                         "kneeling-pad,16,12 1/\n"    // 5
+                                         "kneeling-pad,1/0,9\n"       // 6
+                                         "hammock,16,9\n"             // 7
+                                         ",16,9\n"                    // 8
+                                         "kneeling-pad,0,9\n"         // 9
+                                         "kneeling-pad,16,-9\n"       // 10
+                                         "organiser,3,3\n"            // 11
+                                         "kneeling-pad,16,9,extra\n"  // 12
+                                         "kneeling-pad,\"16\" in,9\n" // 13
+                                         "kneeling-pad,17,9\n"        // 14
+                                         "kneeling-pad,\"18,9\n"      // 15
+                                         "kneeling-pad,19,9\n");
     CHECK(o.status == 1);
     for (const char* why :
          {"row 3, column 2 (width): it is missing", "row 4, column 3 (height): it is missing",
@@ -76,12 +76,12 @@ TEST_CASE("a bad row is named by its number and column, and the other rows are m
 
 TEST_CASE("a byte order mark, line ends of two characters, blank lines and no last line end are all understood") {
     const scratch dir;
-    const outcome o = with_table(dir, "\xEF\xBB\xBFproject,width,height\r\n"
-                                      "\r\n"
-                                      "kneeling-pad,16,9\r\n"
-                                      "   \r\n"
-                                      "kneeling-pad,17\",\"9\"\"\"\r\n" // inch marks, bare and as RFC 4180 asks
-                                      "kneeling-pad,nothing,9");
+    const run_result o = with_table(dir, "\xEF\xBB\xBFproject,width,height\r\n"
+                                         "\r\n"
+                                         "kneeling-pad,16,9\r\n"
+                                         "   \r\n"
+                                         "kneeling-pad,17\",\"9\"\"\"\r\n" // inch marks, bare and as RFC 4180 asks
+                                         "kneeling-pad,nothing,9");
     CHECK(o.status == 1);
     CHECK(o.says("finishes 16 x 9 in"));
     CHECK(o.says("finishes 17 x 9 in"));
@@ -91,7 +91,7 @@ TEST_CASE("a byte order mark, line ends of two characters, blank lines and no la
 TEST_CASE("a table that cannot be used ends with 3 and says why") {
     const scratch dir;
     const auto refused = [&](std::string_view content, const char* why) {
-        const outcome o = with_table(dir, content);
+        const run_result o = with_table(dir, content);
         CHECK(o.status == 3);
         CHECK(o.out.empty());
         CHECK_MESSAGE(o.complains(why), o.err);
@@ -109,7 +109,7 @@ TEST_CASE("a table that cannot be used ends with 3 and says why") {
 
 TEST_CASE("a table with no rows below its heading is done at once, and says so") {
     const scratch dir;
-    const outcome o = with_table(dir, "project,width,height\n");
+    const run_result o = with_table(dir, "project,width,height\n");
     CHECK(o.status == 0);
     CHECK(o.out.empty());
     CHECK(o.complains("t.csv has no row below the first"));
@@ -121,7 +121,7 @@ TEST_CASE("semicolons and tabs part fields where the first row is parted by them
     for (const char* table :
          {"project;width;height\nkneeling-pad;16,5;\"9\"\n", "project\twidth\theight\nkneeling-pad\t16,5\t9\n",
           "project;\"width, in\";width;height\nkneeling-pad;;16,5;9\n"}) {
-        const outcome o = with_table(dir, table);
+        const run_result o = with_table(dir, table);
         CHECK(o.status == 0);
         CHECK_MESSAGE(o.says("finishes 16 1/2 x 9 in"), o.err);
     }
@@ -131,7 +131,7 @@ TEST_CASE("semicolons and tabs part fields where the first row is parted by them
 
 TEST_CASE("lines may end in a carriage return alone") {
     const scratch dir;
-    const outcome o = with_table(dir, "project,width,height\rkneeling-pad,16,9\r\rkneeling-pad,0,9\r");
+    const run_result o = with_table(dir, "project,width,height\rkneeling-pad,16,9\r\rkneeling-pad,0,9\r");
     CHECK(o.says("finishes 16 x 9 in"));
     CHECK(o.complains("row 4, column 2 (width)"));
 }
@@ -143,7 +143,7 @@ TEST_CASE("a table in another encoding is told from one without the right column
         std::string wide;
         for (const char c : heading)
             wide += low_first ? std::string{c, '\0'} : std::string{'\0', c};
-        const outcome marked = with_table(dir, (low_first ? "\xFF\xFE" : "\xFE\xFF") + wide);
+        const run_result marked = with_table(dir, (low_first ? "\xFF\xFE" : "\xFE\xFF") + wide);
         CHECK(marked.status == 3);
         CHECK(marked.complains("cannot use t.csv: it is in UTF-16, as its first bytes say: save it as UTF-8"));
         CHECK(with_table(dir, wide).complains("it holds bytes of zero, as no text in UTF-8 does: save it as UTF-8"));
@@ -153,23 +153,23 @@ TEST_CASE("a table in another encoding is told from one without the right column
 TEST_CASE("a name that is not fit to print is refused with its row and column, and the other rows are made") {
     const scratch dir;
     const std::string hundred(100, 'n');
-    const outcome o = with_table(dir,
-                                 "project,width,height,name,notes\n"
-                                 "kneeling-pad,16,9,caf\xE9,\n"                // ISO/IEC 8859-1
-                                 "kneeling-pad,17,9,\"x\n  outer of gold\",\n" // another line of a sheet
-                                 "kneeling-pad,18,9,\x1B[2J,\n"                // clears a terminal
-                                 "kneeling-pad,19,9,\xE2\x80\xAE"
-                                 "dehs,\n" // turns what follows about
-                                 "kneeling-pad,20,9," +
-                                     hundred +
-                                     "n,\n"
-                                     "ke\x1B[2J,21,9,,\n"
-                                     "kneeling-pad,\xA0"
-                                     "22,9,,\n"
-                                     "kneeling-pad,23,9,caf\xC3\xA9,\xE9\x1B\n" // in a column that nobody reads
-                                     "kneeling-pad,24,9," +
-                                     hundred + ",\n",
-                                 "--units inches --json --out here");
+    const run_result o = with_table(dir,
+                                    "project,width,height,name,notes\n"
+                                    "kneeling-pad,16,9,caf\xE9,\n"                // ISO/IEC 8859-1
+                                    "kneeling-pad,17,9,\"x\n  outer of gold\",\n" // another line of a sheet
+                                    "kneeling-pad,18,9,\x1B[2J,\n"                // clears a terminal
+                                    "kneeling-pad,19,9,\xE2\x80\xAE"
+                                    "dehs,\n" // turns what follows about
+                                    "kneeling-pad,20,9," +
+                                        hundred +
+                                        "n,\n"
+                                        "ke\x1B[2J,21,9,,\n"
+                                        "kneeling-pad,\xA0"
+                                        "22,9,,\n"
+                                        "kneeling-pad,23,9,caf\xC3\xA9,\xE9\x1B\n" // in a column that nobody reads
+                                        "kneeling-pad,24,9," +
+                                        hundred + ",\n",
+                                    "--units inches --json --out here");
     CHECK(o.status == 1);
     for (const char* why : {"row 2, column 4 (name): its character 4 is not UTF-8 (byte E9): save the file as UTF-8",
                             "row 3, column 4 (name): its character 2 ends the line: is a quote missing?",
@@ -192,7 +192,7 @@ TEST_CASE("one quote that is not closed costs its own row alone") {
         rows += "kneeling-pad,16,9,\n";
     // Closed by nothing, by an inch mark further below, or by a quote that opens.
     for (const char* last : {"", "kneeling-pad,24\",9\",", "kneeling-pad,\"16\",9,\"a bench\""}) {
-        const outcome o =
+        const run_result o =
             with_table(dir, "project,width,height,notes\nkneeling-pad,16,9,\"blue\n" + rows + last, "--units inches");
         CHECK(o.complains("row 2: the opening quote of field 4 is not closed before the next row"));
         std::size_t made = 0;
@@ -206,15 +206,15 @@ TEST_CASE("one quote that is not closed costs its own row alone") {
 
 TEST_CASE("rows of one name do not write over each other, nor does any name leave the folder") {
     const scratch dir;
-    const outcome o = with_table(dir,
-                                 "project,width,height,name\n"
-                                 "kneeling-pad,16,9,Shed\n"
-                                 "kneeling-pad,17,9,shed\n"
-                                 "kneeling-pad,18,9,shed-2\n"
-                                 "kneeling-pad,19,9,SHED!\n"
-                                 "kneeling-pad,20,9,../../out\n"
-                                 "kneeling-pad,21,9,\xC3\xA9\xC3\xA9\n",
-                                 "--quiet --out here");
+    const run_result o = with_table(dir,
+                                    "project,width,height,name\n"
+                                    "kneeling-pad,16,9,Shed\n"
+                                    "kneeling-pad,17,9,shed\n"
+                                    "kneeling-pad,18,9,shed-2\n"
+                                    "kneeling-pad,19,9,SHED!\n"
+                                    "kneeling-pad,20,9,../../out\n"
+                                    "kneeling-pad,21,9,\xC3\xA9\xC3\xA9\n",
+                                    "--quiet --out here");
     CHECK(o.status == 0);
     const auto finishes = [&](const std::string& name) {
         const std::string text = dir.read("here/" + name + ".txt");
@@ -238,7 +238,7 @@ TEST_CASE("a thousand rows are made, and told of at every hundredth where that i
                              : i % 3 == 1 ? "tool-roll,"
                                           : "kneeling-pad,") +
                  std::to_string(12 + i % 40) + " 3/8," + std::to_string(12 + i % 17) + "\n";
-    const outcome o = with_table(dir, table, "--quiet --progress --out here");
+    const run_result o = with_table(dir, table, "--quiet --progress --out here");
     CHECK(o.status == 0);
     for (int hundred = 100; hundred <= 1000; hundred += 100)
         CHECK(o.complains(std::to_string(hundred) + " of 1000 rows done\n"));
