@@ -178,6 +178,27 @@ TEST_CASE("each step that turns, lays, sews, cuts or pierces has its picture, in
         CHECK(std::abs(open.b.x - open.a.x) * base.scale() / 25.4 == inches(14.5));
 }
 
+TEST_CASE("a thing that is bound is drawn with the sizes that a maker measures, not those of cloth without thickness") {
+    // A binding of 3/4 in with 1/4 in for the turn of cloth: 1/8 in of it goes round the edge, and 5/8 in lies flat.
+    const auto s = allotment::tool_roll::make(finished_size(29_in, 21_in), "1/16"_in);
+    const auto sides = pages_of_finished(s);
+    REQUIRE(sides.size() == 2);
+    for (const page& side : sides) {
+        const picture p(side);
+        CHECK(p.says("29 in (73.7 cm)"));
+        CHECK(p.says("21 in (53.3 cm)"));
+        CHECK(p.mentions("finished 29 x 21 in"));
+    }
+    CHECK(picture(sides[0]).says("5/8 in (1.6 cm)"));
+    const auto steps = pages_of_steps(s);
+    CHECK(picture(steps.back().page).says("29 in (73.7 cm)"));
+    CHECK(picture(steps.back().page).says("21 in (53.3 cm)"));
+    for (const step_page& step : steps) {
+        CHECK_FALSE(picture(step.page).says("29 1/4 in (74.3 cm)"));
+        CHECK_FALSE(picture(step.page).says("21 1/4 in (54 cm)"));
+    }
+}
+
 TEST_CASE("the finished thing has its finished size, front and back, and its pockets' mouths in sight") {
     const auto s = allotment::organiser::make(finished_size(27_in, 28_in), "1/16"_in);
     const auto sides = pages_of_finished(s);

@@ -13,6 +13,7 @@
 
 #include <turncloth/draw/detail/box_side.hpp>
 #include <turncloth/draw/detail/lying_picture.hpp>
+#include <turncloth/draw/detail/turns_taken.hpp>
 #include <turncloth/sheet/sheet.hpp>
 
 #include <algorithm>
@@ -46,6 +47,13 @@ public:
             table_.carry_out(s.what);
     }
 
+    /// What the steps that a maker is given say of turns of cloth.
+    void note_turns(const work_plan<Unit>& plan) {
+        for (const work_group<Unit>& g : plan.groups)
+            for (const work_step<Unit>& s : g.steps)
+                turns_.note(g, s);
+    }
+
     std::vector<page> draw() {
         std::vector<page> made;
         const std::vector<box_found<Unit>> boxes =
@@ -73,7 +81,7 @@ private:
         const plies_lying<Unit> lies = table_.plies(of);
         const table_view view = view_of(lies, front);
         const plies_seen seen(lies.plies, view);
-        picture drawn = begin(front, size_of(lies));
+        picture drawn = begin(front, turns_.size_of(lies, table_));
         drawn.words.facts.emplace_back(front ? "as it lies when it is done" : "turned over, left to right");
         draw_lying(drawn, lies, seen, view, [](const operation&) { return false; });
         lying_notes notes;
@@ -81,7 +89,7 @@ private:
         if (shows_a_wrong_side(patches, view))
             drawn.explain(wrong_side_line);
         for (auto& [part, where] : parts_in_sight(patches, view)) {
-            measure_border(drawn, where, patches, view);
+            measure_border(drawn, where, patches, view, turns_.at(table_, part, front ? edge::left : edge::right));
             notes.names.push_back(
                 {name_there(lies, part), std::move(where), copies(lies, part) <= 3, design_.parts()[part.index].name});
         }
@@ -147,9 +155,9 @@ private:
         return copies(lies, part) > 1 ? name_of(design_, part) : design_.parts()[part.index].name;
     }
 
-    /// What runs all down the left as a narrow border: a binding or a hem.
+    /// What runs all down the left as a narrow border: a binding or a hem. Of its width so much goes round the edge.
     void measure_border(picture& drawn, const std::vector<page_area>& where, const lying<Unit>& patches,
-                        const table_view& view) const {
+                        const table_view& view, length<Unit> round) const {
         for (const page_area& a : where) {
             if (a.x > too_thin || a.width > drawn.width / 6 || a.height < drawn.height - 6 * a.width)
                 continue;
@@ -162,7 +170,7 @@ private:
             };
             const length<Unit> from = exact(0), to = exact(a.width);
             drawn.below.insert(drawn.below.begin(),
-                               {0, a.width, drawn.height, to_text(from < to ? to - from : from - to, by_)});
+                               {0, a.width, drawn.height, to_text((from < to ? to - from : from - to) - round, by_)});
         }
     }
 
@@ -185,6 +193,7 @@ private:
     const std::string note_;
     const drawing_options& options_;
     table_work<Unit> table_;
+    turns_taken<Unit> turns_{};
 };
 
 } // namespace detail
@@ -201,14 +210,18 @@ template <length_unit Unit>
 std::vector<page> pages_of_finished(const sheet<Unit>& s, const ruler& by = {}, const drawing_options& options = {}) {
     if (!s.design)
         return {};
-    return pages_of_finished(*s.design, steps_of(*s.design), {.figures = detail::figures_note(by, s.graduation)}, by,
-                             options);
+    detail::finished_drawer<Unit> drawer(*s.design, steps_of(*s.design), by,
+                                         {.figures = detail::figures_note(by, s.graduation)}, options);
+    drawer.note_turns(s.steps);
+    return drawer.draw();
 }
 
 TURNCLOTH_ONCE(std::vector<page> pages_of_finished(const making<inch>&, const std::vector<making_step>&,
                                                    const finished_labels&, const ruler&, const drawing_options&));
 TURNCLOTH_ONCE(std::vector<page> pages_of_finished(const making<centimetre>&, const std::vector<making_step>&,
                                                    const finished_labels&, const ruler&, const drawing_options&));
+TURNCLOTH_ONCE(std::vector<page> pages_of_finished(const sheet<inch>&, const ruler&, const drawing_options&));
+TURNCLOTH_ONCE(std::vector<page> pages_of_finished(const sheet<centimetre>&, const ruler&, const drawing_options&));
 
 } // namespace turncloth
 

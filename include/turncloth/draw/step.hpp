@@ -64,6 +64,7 @@ private:
         for (std::size_t turn = 0; turn < turns; ++turn)
             for (std::size_t k = 0; k < group.steps.size(); ++k) {
                 const work_step<Unit>& s = group.steps[k];
+                turns_.note(group, s);
                 std::vector<operation> done;
                 for (std::size_t i = turn; i < s.stands_for.size(); i += turns)
                     done.push_back(s.stands_for[i]);
@@ -90,7 +91,8 @@ private:
                           : group.pieces.size() < 2 || shown.step.verb == work_verb::seam ||
                                 shown.step.places[i].piece == group.pieces[0])
                 shown.places.push_back(shown.step.places[i]);
-        step_picture<Unit> made(design_, table_, by_, labels_.figures.empty() ? rounded_note(by_) : labels_.figures);
+        step_picture<Unit> made(design_, table_, turns_, by_,
+                                labels_.figures.empty() ? rounded_note(by_) : labels_.figures);
         made.words().project = options_.project;
         made.words().title = sentence({"step ", g + 1});
         if (group.steps.size() > 1)
@@ -124,6 +126,7 @@ private:
     const ruler by_;
     const drawing_options& options_;
     table_work<Unit> table_;
+    turns_taken<Unit> turns_{};
     std::vector<step_page> made_{};
 };
 

@@ -257,9 +257,9 @@ table_view view_of(const plies_lying<Unit>& lies, bool from_above, const plies_l
     return v;
 }
 
-/// Of all of it, as long as it is by itself.
+/// The upright rectangle round all of it.
 template <length_unit Unit>
-std::pair<length<Unit>, length<Unit>> size_of(const plies_lying<Unit>& lies) {
+table_area<Unit> extent_of(const plies_lying<Unit>& lies) {
     table_area<Unit> all;
     bool first = true;
     for (const ply_lying<Unit>& p : lies.plies)
@@ -269,6 +269,13 @@ std::pair<length<Unit>, length<Unit>> size_of(const plies_lying<Unit>& lies) {
                                            std::max(all.bottom, c.y)};
             first = false;
         }
+    return all;
+}
+
+/// Of all of it, as long as it is by itself.
+template <length_unit Unit>
+std::pair<length<Unit>, length<Unit>> size_of(const plies_lying<Unit>& lies) {
+    const table_area<Unit> all = extent_of(lies);
     return {(all.right - all.left) * lies.across, (all.bottom - all.top) * lies.down};
 }
 

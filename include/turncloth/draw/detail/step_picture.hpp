@@ -1,11 +1,12 @@
 // One step drawn: what lies there when it is done, and what the step did and measured.
 //
-//   step_picture<U>(design, table, ruler, note).draw(shown, options)      carries the step out on the table, and draws it
+//   step_picture<U>(design, table, turns, ruler, note).draw(shown, options)      carries the step out on the table, and draws it
 #ifndef TURNCLOTH_DRAW_DETAIL_STEP_PICTURE_HPP
 #define TURNCLOTH_DRAW_DETAIL_STEP_PICTURE_HPP
 
 #include <turncloth/draw/detail/lying_picture.hpp>
 #include <turncloth/draw/detail/seam_picture.hpp>
+#include <turncloth/draw/detail/turns_taken.hpp>
 #include <turncloth/making/work_step.hpp>
 
 #include <algorithm>
@@ -33,8 +34,9 @@ template <length_unit Unit>
 class step_picture {
 public:
     /// The note says how figures are rounded.
-    step_picture(const making<Unit>& design, table_work<Unit>& table, const ruler& by, std::string note)
-        : design_(design), table_(table), by_(by), note_(std::move(note)) {}
+    step_picture(const making<Unit>& design, table_work<Unit>& table, const turns_taken<Unit>& turns, const ruler& by,
+                 std::string note)
+        : design_(design), table_(table), turns_(turns), by_(by), note_(std::move(note)) {}
 
     frame_words& words() { return made_.words; }
 
@@ -239,7 +241,7 @@ private:
                 notes_.spots.push_back(p);
         if (!notes_.spots.empty())
             made_.explain(spot_line);
-        const auto [width, height] = size_of(lies_);
+        const auto [width, height] = turns_.size_of(lies_, table_);
         dimension(now_.x, now_.right(), false, written(width));
         dimension(now_.y, now_.bottom(), true, written(height));
     }
@@ -376,6 +378,7 @@ private:
 
     const making<Unit>& design_;
     table_work<Unit>& table_;
+    const turns_taken<Unit>& turns_;
     const ruler by_;
     const std::string note_;
     const step_shown<Unit>* shown_ = nullptr;
