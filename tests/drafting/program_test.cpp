@@ -158,7 +158,7 @@ TEST_CASE("text that is not fit to print is told with its line, and never printe
     refused("title: caf\xE9\n" + rest, 1, "line 1: its character 4 is not UTF-8 (byte E9): save the file as UTF-8");
     refused("title: T\nunit: cm\npiece: a\x1B[2J\n", 1, "line 3: its character 2 (U+001B) cannot be printed");
     refused("title: T\x1B[2J no colon\nmore \x1B[2J\n", 1, "line 1: its character 2 (U+001B)");
-    refused("no colon \x1B[2J\n", 1, "line 1: expected a word, a colon and a value");
+    refused("no colon \x1B[2J\n", 1, "line 1: its character 10 (U+001B) cannot be printed");
     refused("title: " + std::string(101, 't') + "\n" + rest, 1, "line 1: it is longer than 100 characters");
     refused("\xFF\xFEt", 3, "cannot use bad.drafting: it is in UTF-16, as its first bytes say: save it as UTF-8");
     // Lines may end in a carriage return alone.
