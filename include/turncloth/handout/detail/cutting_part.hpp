@@ -131,7 +131,7 @@ private:
         for (const notion_detail<Unit>& d : n.details())
             if (d.sold != sold_as::not_sold)
                 all.push_back(
-                    d.what + ": " +
+                    (d.sold == sold_as::off_a_roll ? "off the roll" : d.what) + ": " +
                     (d.count > 0 ? std::to_string(d.count) : unbroken(sold_text(d.amount.value(), d.sold, by_))));
         return all;
     }
