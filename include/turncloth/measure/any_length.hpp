@@ -28,7 +28,7 @@ namespace turncloth {
 
 enum class any_unit : unsigned char { inches, feet, yards, millimetres, centimetres, metres };
 
-/// Calls `f.template operator()<Unit>()`, a lambda []<class Unit>() {...}, with the type of the unit.
+/// Calls `f.template operator()<Unit>()` with the type of the unit: `f` is a lambda like `[]<class Unit>() { return ...; }`.
 template <class F>
 constexpr decltype(auto) in_unit(any_unit u, F&& f) {
     switch (u) {

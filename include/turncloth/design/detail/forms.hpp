@@ -13,6 +13,7 @@
 #include <turncloth/sheet/notion.hpp>
 
 #include <array>
+#include <concepts>
 #include <cstddef>
 #include <cstdint>
 #include <optional>
@@ -184,17 +185,15 @@ inline constexpr std::array<notion_maker<U>, 4> notion_forms = {{
      }},
 }};
 
-template <length_unit U>
-constexpr const auto& makers_of(const design_finish&) {
-    return finish_forms<U>;
-}
-template <length_unit U>
-constexpr const auto& makers_of(const design_row&) {
-    return row_forms<U>;
-}
-template <length_unit U>
-constexpr const auto& makers_of(const notion_form&) {
-    return notion_forms<U>;
+/// Of a design_finish, a design_row or a notion_form.
+template <length_unit U, class Form>
+constexpr const auto& makers_of(const Form& /*form*/) {
+    if constexpr (std::same_as<Form, design_finish>)
+        return finish_forms<U>;
+    else if constexpr (std::same_as<Form, design_row>)
+        return row_forms<U>;
+    else
+        return notion_forms<U>;
 }
 
 /// The first form is the one of a filled form that does not say.
