@@ -246,7 +246,7 @@ TEST_CASE("panels of any kind, either way made, are true and can be read; every 
         }
         check_legible(p);
     };
-    for (const int round : random.cases(100)) {
+    for (const int round : random.cases(40)) {
         const paper on = round % 4 < 2 ? paper::a4 : paper::letter;
         if (round % 2 == 0)
             try_one("1/4"_in, round % 3 == 0, on);
