@@ -10,6 +10,7 @@
 #include <turncloth/handout/detail/shared.hpp>
 #include <turncloth/making/stitched.hpp>
 #include <turncloth/making/work_words.hpp>
+#include <turncloth/measure/any_length.hpp>
 #include <turncloth/measure/irrational.hpp>
 #include <turncloth/page/document.hpp>
 #include <turncloth/page/drawing.hpp>
@@ -189,8 +190,7 @@ private:
     }
     /// Found to a hundredth of a graduation, and then written as every length is.
     std::string diagonal_of(const finished_size<Unit>& size) const {
-        const length<Unit> step =
-            (metric_unit<Unit> ? as<Unit>(words_.by->centimetres) : as<Unit>(words_.by->inches)) / fraction(100);
+        const length<Unit> step = by_edition<Unit>(words_.by->inches, words_.by->centimetres) / fraction(100);
         return text(diagonal(nearest_to(size.width(), step), nearest_to(size.height(), step), step, rounding::nearest));
     }
 
