@@ -1,5 +1,6 @@
 // The kneeling pad's steps: in the published order, every row among them, and in words that can be followed.
 #include "../../examples/sheets/projects.hpp"
+#include "making/sentences.hpp"
 #include <turncloth/making/executed.hpp>
 #include <turncloth/making/work_plan.hpp>
 #include <turncloth/making/work_words.hpp>
@@ -79,15 +80,6 @@ private:
     const making<Unit>& d_;
     std::vector<making_step> steps_;
 };
-
-std::vector<std::string> sentences(const making<inch>& d) {
-    const auto plan = work_plan_of(d);
-    std::vector<std::string> all;
-    for (const auto& g : plan.groups)
-        for (const std::string& s : sentences_of(plan, g))
-            all.push_back(s);
-    return all;
-}
 
 } // namespace
 

@@ -1,6 +1,7 @@
 // A tool belt: a back with a row of divided pockets, and a folded strap across it, boxed and crossed at both its ends.
 #include "making/left_out.hpp"
 #include "making/outcome.hpp"
+#include "making/sentences.hpp"
 #include <turncloth/making/laying_on.hpp>
 #include <turncloth/making/straps.hpp>
 #include <turncloth/making/work_words.hpp>
@@ -132,15 +133,6 @@ private:
     cut_part back_ = d_.cut({.name = "back", .width = "21 1/2"_in, .height = "10 1/2"_in});
     cut_part pockets_ = d_.cut({.name = "pockets", .width = 20_in, .height = "7 1/4"_in});
 };
-
-std::vector<std::string> sentences(const making<inch>& d) {
-    const auto plan = work_plan_of(d);
-    std::vector<std::string> all;
-    for (const auto& g : plan.groups)
-        for (const std::string& s : sentences_of(plan, g))
-            all.push_back(s);
-    return all;
-}
 
 } // namespace
 

@@ -3,6 +3,7 @@
 //   excerpt(text)         at most 60 characters of it
 //   named(name)           the same, in quotation marks where it could be read as something else
 //   enumerated(words)     "left, right and top"
+//   capital(words)        "Left, right and top"
 //
 // A name is the user's: it may hold a comma and read as two pieces, or be that of an edge.
 #ifndef TURNCLOTH_PANEL_NAMES_HPP
@@ -32,6 +33,13 @@ inline std::string named(std::string_view name) {
     for (const edge e : all_edges)
         plain = plain && name != name_of(e);
     return plain ? excerpt(name) : in_quotes(name);
+}
+
+/// As a sentence begins.
+inline std::string capital(std::string words) {
+    if (!words.empty() && words[0] >= 'a' && words[0] <= 'z')
+        words[0] = static_cast<char>(words[0] - 'a' + 'A');
+    return words;
 }
 
 inline std::string enumerated(const std::vector<std::string>& words) {

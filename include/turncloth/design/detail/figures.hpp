@@ -35,6 +35,15 @@ struct named_part {
     figure_part is = figure_part::length;
 };
 
+/// Those that have names come first.
+template <class Parts>
+std::size_t count_named(const Parts& parts) {
+    std::size_t n = 0;
+    while (n < parts.size() && !parts[n].name.empty())
+        ++n;
+    return n;
+}
+
 /// Worked out in one unit of length; `gives` says what its number is.
 struct named_figure {
     std::string_view name;
@@ -43,12 +52,7 @@ struct named_figure {
     fraction (*in_inches)(const figure_parts&, fraction graduation);
     fraction (*in_centimetres)(const figure_parts&, fraction graduation);
 
-    std::size_t size() const {
-        std::size_t n = 0;
-        while (n < parts.size() && !parts[n].name.empty())
-            ++n;
-        return n;
-    }
+    std::size_t size() const { return count_named(parts); }
 };
 
 template <length_unit Unit>

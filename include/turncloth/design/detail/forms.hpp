@@ -38,12 +38,7 @@ struct form {
     std::string_view is;
     std::array<form_part, most_parts_of_a_form> parts{};
 
-    std::size_t size() const {
-        std::size_t n = 0;
-        while (n < parts.size() && !parts[n].name.empty())
-            ++n;
-        return n;
-    }
+    std::size_t size() const { return count_named(parts); }
 };
 
 /// What the parts of a form come to, in the order of its table.

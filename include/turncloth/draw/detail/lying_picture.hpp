@@ -172,13 +172,7 @@ private:
     }
     void set(const std::vector<std::string>& lines, const page_area& there, bool upright) {
         room_.take(there);
-        for (std::size_t i = 0; i < lines.size(); ++i) {
-            const double base = (static_cast<double>(i) + 0.8) * small_line_height;
-            on_.write(upright ? page_point{there.x + base, there.middle().y}
-                              : page_point{there.middle().x, there.y + base},
-                      lines[i], small_size, set_from::middle)
-                .turned = upright ? 90 : 0;
-        }
+        write_lines(on_, there, lines, upright);
     }
     /// From just outside the nearest side that has room.
     bool lead_to(const name_in_sight& n, const std::string& words) {

@@ -14,6 +14,7 @@
 #include <turncloth/measure/irrational.hpp>
 #include <turncloth/page/document.hpp>
 #include <turncloth/page/drawing.hpp>
+#include <turncloth/panel/names.hpp>
 #include <turncloth/sheet/text.hpp>
 
 #include <algorithm>
@@ -151,11 +152,6 @@ public:
     }
 
 private:
-    static std::string capital(std::string words) {
-        if (!words.empty() && words[0] >= 'a' && words[0] <= 'z')
-            words[0] = static_cast<char>(words[0] - 'a' + 'A');
-        return words;
-    }
     std::string text(length<Unit> l) const { return unbroken(to_text(l, *words_.by)); }
 
     void look_at(const work_step<Unit>& step) {

@@ -24,11 +24,6 @@ public:
 
 protected:
     std::string say(const phrase& p, std::initializer_list<filled_in> data) const { return said(p, data, table_); }
-    static std::string capital(std::string s) {
-        if (!s.empty() && s[0] >= 'a' && s[0] <= 'z')
-            s[0] = static_cast<char>(s[0] - 'a' + 'A');
-        return s;
-    }
     static std::string small(std::string s) {
         if (!s.empty() && s[0] >= 'A' && s[0] <= 'Z')
             s[0] = static_cast<char>(s[0] - 'A' + 'a');

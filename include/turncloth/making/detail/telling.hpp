@@ -36,9 +36,9 @@ public:
 
 private:
     using namer = lazy_namer<Late>;
-    using namer::all_copies, namer::capital, namer::copy_name, namer::different, namer::edge_in_words, namer::edges_of,
-        namer::group_, namer::group_name, namer::layers, namer::listed, namer::name, namer::names, namer::own_edge,
-        namer::say, namer::side, namer::small, namer::the_edges;
+    using namer::all_copies, namer::copy_name, namer::different, namer::edge_in_words, namer::edges_of, namer::group_,
+        namer::group_name, namer::layers, namer::listed, namer::name, namer::names, namer::own_edge, namer::say,
+        namer::side, namer::small, namer::the_edges;
 
     std::string tell_step(const told_step& s, const told_step* before) const {
         switch (s.verb) {

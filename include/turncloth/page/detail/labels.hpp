@@ -204,6 +204,17 @@ struct words_inside {
     std::vector<std::vector<std::string>> choice;
 };
 
+/// One below the other in an area as large as they are, or side by side where they stand upright.
+inline void write_lines(page& on, const page_area& there, const std::vector<std::string>& lines, bool upright) {
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        const double baseline = (static_cast<double>(i) + 0.8) * small_line_height;
+        on.write(upright ? page_point{there.x + baseline, there.middle().y}
+                         : page_point{there.middle().x, there.y + baseline},
+                 lines[i], small_size, set_from::middle)
+            .turned = upright ? 90 : 0;
+    }
+}
+
 /// Level, or upright in a narrow area, in the middle or below or above it; false where nowhere is room.
 inline bool write_in(page& on, free_room& room, const page_area& a, const std::vector<std::string>& lines) {
     constexpr double inset = 0.6;
@@ -218,13 +229,7 @@ inline bool write_in(page& on, free_room& room, const page_area& a, const std::v
             if (!within(there, inner) || !room.is_free(there))
                 continue;
             room.take(there);
-            for (std::size_t i = 0; i < lines.size(); ++i) {
-                const double baseline = (static_cast<double>(i) + 0.8) * small_line_height;
-                on.write(upright ? page_point{there.x + baseline, there.middle().y}
-                                 : page_point{there.middle().x, there.y + baseline},
-                         lines[i], small_size, set_from::middle)
-                    .turned = upright ? 90 : 0;
-            }
+            write_lines(on, there, lines, upright);
             return true;
         }
     return false;
