@@ -68,6 +68,22 @@ TEST_CASE("what off a roll is bought is rounded up for each shop from the exact 
     CHECK(detail::sold_text("16"_in, sold_as::as_told, both) == "16 in (40.6 cm)");
 }
 
+TEST_CASE("marks of one name share a row only where they are marked alike") {
+    project<inch> p("Mat", {14_in, 11_in});
+    auto& mat = p.add(piece<inch>("mat", "cotton", panel<inch>(p.finished(), {})));
+    const std::vector<short_mark<inch>> at_top = {{edge::top, "1/2"_in}}, at_foot = {{edge::bottom, "1/2"_in}};
+    mat.mark("quarter", edge::left, at<finished_edge>(3_in), at_top);
+    mat.mark("quarter", edge::left, at<finished_edge>(7_in), at_top);
+    mat.mark("quarter", edge::left, at<finished_edge>(10_in), at_foot);
+    const document told = handout_of(sheet_of(p), {}, {.by = inch_ruler(16)});
+    const document::table* lines = table(told, "Lines on A: mat");
+    REQUIRE(lines != nullptr);
+    REQUIRE(lines->rows.size() == 2);
+    CHECK(lines->rows[0][2].text == "3\xC2\xA0in, 7\xC2\xA0in");
+    CHECK(lines->rows[1][1].text.find("bottom edge") != std::string::npos);
+    CHECK(lines->rows[1][2].text == "10\xC2\xA0in");
+}
+
 TEST_CASE("workings, author, licence and date are there where they are asked for") {
     const sheet<inch> s = mat("mat");
     CHECK(has_heading(handout_of(s), "Workings"));

@@ -11,6 +11,7 @@
 #include <turncloth/handout/detail/shared.hpp>
 #include <turncloth/page/document.hpp>
 #include <turncloth/sheet/purchases.hpp>
+#include <turncloth/sheet/text.hpp>
 
 #include <cstddef>
 #include <cstdint>
@@ -198,19 +199,28 @@ private:
     }
 
     static bool alike(const sheet_line<Unit>& a, const sheet_line<Unit>& b) {
-        const auto size = [](const sheet_line<Unit>& l) { return l.only.size() + (l.brought_to ? 100 : 0); };
         return a.kind == b.kind && a.what == b.what && a.parallel_to == b.parallel_to && a.begins == b.begins &&
-               a.ends == b.ends && size(a) == size(b) && !a.brought_to;
+               a.ends == b.ends && a.only == b.only && !a.brought_to && !b.brought_to;
+    }
+    struct lines_alike {
+        const sheet_line<Unit>& first;
+        std::vector<length<Unit>> at{};
+    };
+    /// Those that follow one another and differ in their place alone; what finishes have is told by itself.
+    static std::vector<lines_alike> marked(const sheet_piece<Unit>& p) {
+        std::vector<lines_alike> all;
+        for (const sheet_line<Unit>& l : p.lines) {
+            if (l.of_finish)
+                continue;
+            if (all.empty() || !alike(all.back().first, l))
+                all.push_back({l});
+            all.back().at.push_back(l.from_cut_edge.value());
+        }
+        return all;
     }
     /// Lines of a row share one row of the table.
     void add_lines(document::table& t, const sheet_piece<Unit>& p) const {
-        for (std::size_t i = 0; i < p.lines.size();) {
-            const sheet_line<Unit>& first = p.lines[i];
-            std::vector<length<Unit>> at;
-            for (; i < p.lines.size() && (at.empty() || alike(first, p.lines[i])); ++i)
-                at.push_back(p.lines[i].from_cut_edge.value());
-            if (first.of_finish)
-                continue;
+        for (const auto& [first, at] : marked(p)) {
             const bool says_itself = first.kind == line_kind::slit;
             t.rows.push_back({{sentence({name_of(first.parallel_to), " edge"})},
                               {sentence({says_itself ? "" : verb_of(first.kind), says_itself ? "" : " ", first.what,
@@ -241,21 +251,16 @@ private:
 
     /// From edge to edge, so that a slip of the rule shows: only where what is printed adds up.
     void add_sums(document& to, const sheet_piece<Unit>& p, const std::string& name) const {
-        if (!adds_up(sheet_, by_))
+        if (!shows_its_ruler(sheet_.graduation, by_))
             return;
         document::table t{"The whole of " + name + ", line by line: add them as you mark", {"Marks", "Sum"}, {}};
         const auto add = [&](std::string_view what, edge from, const std::vector<length<Unit>>& at) {
             t.rows.push_back({{sentence({what, ", from the ", name_of(from), " edge"})},
                               figure_cell(closing_sum(at, across(p.cut, from)))});
         };
-        for (std::size_t i = 0; i < p.lines.size();) {
-            const sheet_line<Unit>& first = p.lines[i];
-            std::vector<length<Unit>> at;
-            for (; i < p.lines.size() && (at.empty() || alike(first, p.lines[i])); ++i)
-                at.push_back(p.lines[i].from_cut_edge.value());
-            if (!first.of_finish && at.size() > 1)
+        for (const auto& [first, at] : marked(p))
+            if (at.size() > 1)
                 add(first.what, first.parallel_to, at);
-        }
         for (const sheet_eyelets<Unit>& e : p.eyelets)
             if (e.from_left.size() > 1)
                 add("eyelets", edge::left, e.from_left);

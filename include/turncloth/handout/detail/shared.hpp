@@ -85,17 +85,6 @@ std::string size_in_both(const finished_size<Unit>& s, ruler by) {
     return first + " (" + size_text(s.width(), s.height(), by) + ")";
 }
 
-/// Whether the ruler shows what the sheet was worked out on, so that what is printed adds up.
-template <length_unit Unit>
-bool adds_up(const sheet<Unit>& s, const ruler& by) {
-    if (s.graduation.value() == 0)
-        return false;
-    if constexpr (metric_unit<Unit>)
-        return by.shows != units_shown::inches && as<centimetre>(s.graduation) == by.centimetres;
-    else
-        return by.shows != units_shown::centimetres && as<inch>(s.graduation) == by.inches;
-}
-
 /// `places` are distances from one edge of a side that is `whole` long. Lines at one place have nothing between them.
 template <length_unit Unit>
 std::string closing_sum(std::vector<length<Unit>> places, length<Unit> whole) {

@@ -6,6 +6,7 @@
 #include <turncloth/handout/detail/sewing_part.hpp>
 #include <turncloth/handout/options.hpp>
 #include <turncloth/sheet/bulk.hpp>
+#include <turncloth/sheet/text.hpp>
 
 #include <string>
 #include <utility>
@@ -89,7 +90,7 @@ private:
             test_bars(), {}, "Printed at 100 %, these bars are as long as they say: lay your rule on them", true});
     }
     std::string ruler_sentence() const {
-        if (adds_up(sheet_, by_))
+        if (shows_its_ruler(sheet_.graduation, by_))
             return sentence({"Pieces and steps are worked out on a ruler of ", to_text(sheet_.graduation),
                              ", so that what is printed of them adds up; other amounts are rounded to ",
                              graduation_text(by_), "."});
