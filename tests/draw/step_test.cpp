@@ -188,6 +188,13 @@ TEST_CASE("a thing that is bound is drawn with the sizes that a maker measures, 
         CHECK(p.says("29 in (73.7 cm)"));
         CHECK(p.says("21 in (53.3 cm)"));
         CHECK(p.mentions("finished 29 x 21 in"));
+        double drawn = -1e9, dimensioned = -1e9;
+        for (const segment& l : p.lines("folded"))
+            drawn = std::max({drawn, l.a.x, l.b.x});
+        for (const segment& l : p.lines("dimension"))
+            if (l.a.y == l.b.y)
+                dimensioned = std::max({dimensioned, l.a.x, l.b.x});
+        CHECK(dimensioned == doctest::Approx(drawn).epsilon(0.0001)); // from edge to edge
     }
     CHECK(picture(sides[0]).says("5/8 in (1.6 cm)"));
     const auto steps = pages_of_steps(s);

@@ -64,13 +64,16 @@ public:
     }
 
 private:
-    picture begin(bool front, std::pair<length<Unit>, length<Unit>> size) const {
+    using sizes = std::pair<length<Unit>, length<Unit>>;
+
+    /// As large as it is drawn, with what a maker measures written along it.
+    picture begin(bool front, const sizes& drawn, const sizes& size) const {
         picture p;
         p.words.project = options_.project;
         p.words.title = front ? "finished, front" : "finished, back";
         p.words.facts_size = body_size;
         p.words.facts = {"finished " + unbroken(size_text(size.first, size.second, by_))};
-        p.width = in_mm(size.first), p.height = in_mm(size.second);
+        p.width = in_mm(drawn.first), p.height = in_mm(drawn.second);
         p.below = {{0, p.width, p.height, to_text(size.first, by_)}};
         p.beside = {{0, p.height, 0, to_text(size.second, by_)}};
         return p;
@@ -81,7 +84,7 @@ private:
         const plies_lying<Unit> lies = table_.plies(of);
         const table_view view = view_of(lies, front);
         const plies_seen seen(lies.plies, view);
-        picture drawn = begin(front, turns_.size_of(lies, table_));
+        picture drawn = begin(front, size_of(lies), turns_.size_of(lies, table_));
         drawn.words.facts.emplace_back(front ? "as it lies when it is done" : "turned over, left to right");
         draw_lying(drawn, lies, seen, view, [](const operation&) { return false; });
         lying_notes notes;
@@ -104,7 +107,7 @@ private:
 
     page draw_box(const box_found<Unit>& box, bool front) {
         const box_side<Unit> side(box, front);
-        picture drawn = begin(front, side.size());
+        picture drawn = begin(front, side.size(), side.size());
         drawn.words.facts.push_back(sentence({"and ", to_text(side.depth(), by_), " deep"}));
         lying_notes notes;
         for (const box_face<Unit>& f : side.faces()) {
