@@ -140,8 +140,10 @@ private:
             const std::vector<std::string> lines = by_.lines(name, read_text, room() - least);
             const std::string last = lines.empty() ? std::string() : lines.back();
             strip s{.height = 2 * read_text.step};
-            for (std::size_t i = 0; i + 1 < lines.size(); ++i, s.height += read_text.step)
+            for (std::size_t i = 0; i + 1 < lines.size(); ++i) {
                 s.write({left_, line_in(read_text, s.height - read_text.step)}, lines[i], read_text.size);
+                s.height += read_text.step;
+            }
             const double y = line_in(read_text, s.height - read_text.step);
             s.write({left_, y}, last, read_text.size);
             s.draw(blank_pen, {{left_ + by_.width(last, read_text) + 3, y + 0.6}, {width_, y + 0.6}});

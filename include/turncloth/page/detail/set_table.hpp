@@ -188,8 +188,10 @@ private:
             all[k].height = top + step + (k + 1 == lines ? pad : 0);
             all[k].keeps = k + 1 < lines;
             double x = left_;
-            for (std::size_t i = 0; i < cells.size(); x += widths_[i++] + gap)
+            for (std::size_t i = 0; i < cells.size(); ++i) {
                 set_line(all[k], {x, top}, cells[i], k, widths_[i]);
+                x += widths_[i] + gap;
+            }
         }
         const double y = all.back().height;
         all.back().draw(rule, {{left_, y}, {left_ + width_, y}});
