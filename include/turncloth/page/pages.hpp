@@ -54,7 +54,7 @@ inline std::vector<page> pages_of(const document& d, const paper& on = paper::a4
                                   const text_measure* letters = nullptr) {
     const page_area room = detail::document_room(on);
     const detail::document_letters by(letters);
-    const detail::strips all = detail::document_setter(d, by, room.width, room.height).set();
+    const detail::galley all = detail::document_setter(d, by, room.width, room.height).set();
     std::vector<page> pages = detail::page_filler(room, all).fill();
     for (std::size_t i = 0; i < pages.size(); ++i) {
         page& p = pages[i];

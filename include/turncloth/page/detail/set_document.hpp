@@ -1,15 +1,15 @@
-// A document as strips, each block in the room that it is given.
+// A document set as a galley, each block in the room that it is given.
 //
 //   document_setter(document, letters, width, height)     of the room on a page
-//     .set()                                              strips of all its blocks, for page_filler (strips.hpp)
+//     .set()                                              all its blocks, for page_filler (galley.hpp)
 #ifndef TURNCLOTH_PAGE_DETAIL_SET_DOCUMENT_HPP
 #define TURNCLOTH_PAGE_DETAIL_SET_DOCUMENT_HPP
 
 #include <turncloth/measure/printable.hpp>
 #include <turncloth/measure/require.hpp>
+#include <turncloth/page/detail/galley.hpp>
 #include <turncloth/page/detail/set_table.hpp>
 #include <turncloth/page/detail/set_words.hpp>
-#include <turncloth/page/detail/strips.hpp>
 #include <turncloth/page/document.hpp>
 
 #include <algorithm>
@@ -30,11 +30,11 @@ public:
     document_setter(const document& d, const document_letters& by, double width, double height)
         : from_(d), by_(by), width_(width), height_(height) {}
 
-    strips set() {
+    galley set() {
         constexpr text_style title{7.5, 10, true}, subtitle{4.6, 6.6};
         add_words(from_.title, title, {.keeps = true});
         add_words(from_.subtitle, subtitle, {.keeps = true});
-        strip rule{.height = 1.5, .above = 1, .keeps = true};
+        galley_strip rule{.height = 1.5, .above = 1, .keeps = true};
         rule.draw(head_rule_pen, {{0, 0.3}, {width_, 0.3}});
         rule.draw(head_rule_pen, {{0, 1.2}, {width_, 1.2}});
         made_.add(std::move(rule));
@@ -62,7 +62,7 @@ private:
     void add_words(std::string_view text, const text_style& style, const place& at) {
         const std::vector<std::string> lines = by_.lines(text, style, room() - at.indent - at.free_at_right);
         for (std::size_t i = 0; i < lines.size(); ++i) {
-            strip s{.height = style.step, .above = i == 0 ? at.above : 0};
+            galley_strip s{.height = style.step, .above = i == 0 ? at.above : 0};
             s.keeps = at.keeps || (i + 1 < lines.size() && (i == 0 || i + 2 == lines.size()));
             s.write({left_ + at.indent, line_in(style, 0)}, lines[i], style.size, style.bold);
             made_.add(std::move(s));
@@ -107,7 +107,7 @@ private:
         const auto level = static_cast<std::size_t>(std::clamp(h.level, 2, 4) - 2);
         constexpr double above[] = {8, 5.5, 4};
         add_words(h.text, sizes[level], {.above = above[level], .keeps = true});
-        strip below{.height = level == 0 ? 1.2 : 0.4, .keeps = true};
+        galley_strip below{.height = level == 0 ? 1.2 : 0.4, .keeps = true};
         if (level == 0)
             below.draw(rule_pen, {{left_, 0.2}, {width_, 0.2}});
         made_.add(std::move(below));
@@ -115,7 +115,7 @@ private:
     void put_block(const document::paragraph& p) { add_words(p.text, read_text, {.above = between}); }
     void put_block(const document::list& l) {
         for (const std::string& item : l.items)
-            put_item(item, [](strip& on, page_point at) {
+            put_item(item, [](galley_strip& on, page_point at) {
                 on.draw(item_pen, {{at.x + 1.5, at.y + read_text.step / 2}});
             });
     }
@@ -139,7 +139,7 @@ private:
         for (const std::string& name : b.names) {
             const std::vector<std::string> lines = by_.lines(name, read_text, room() - least);
             const std::string last = lines.empty() ? std::string() : lines.back();
-            strip s{.height = 2 * read_text.step};
+            galley_strip s{.height = 2 * read_text.step};
             for (std::size_t i = 0; i + 1 < lines.size(); ++i) {
                 s.write({left_, line_in(read_text, s.height - read_text.step)}, lines[i], read_text.size);
                 s.height += read_text.step;
@@ -195,7 +195,7 @@ private:
         line.front().bold = true;
         line.push_back(std::move(rest));
     }
-    void draw_box(strip& on, bool first, bool last) const {
+    void draw_box(galley_strip& on, bool first, bool last) const {
         const double top = first ? 0 : -on.above, right = width_ - 0.2, left = left_ + 0.6;
         on.draw(box_mark_pen, {{left, top}, {left, on.height}});
         on.draw(box_pen, {{right, top}, {right, on.height}});
@@ -209,7 +209,7 @@ private:
     void put_block(const document::steps& s) {
         std::size_t number = 0;
         for (const document::step& step : s.all) {
-            strip begins{.height = 1.2, .above = 3, .keeps = true};
+            galley_strip begins{.height = 1.2, .above = 3, .keeps = true};
             begins.draw(step_rule_pen, {{left_, 0}, {width_, 0}});
             begins.write({left_, line_in(read_text, begins.height) + 0.4}, std::to_string(++number), 5.2, true);
             made_.add(std::move(begins));
@@ -243,7 +243,7 @@ private:
             put_block(d);
             return;
         }
-        strip s{.height = words_high, .above = between};
+        galley_strip s{.height = words_high, .above = between};
         for (std::size_t i = 0; i < lines.size(); ++i)
             s.write({left_, line_in(read_text, static_cast<double>(i) * read_text.step)}, lines[i], read_text.size);
         s.height = std::max(words_high, place_drawing(s, d, {width_ - wide, 0}, factor, wide));
@@ -253,14 +253,15 @@ private:
     double factor_of(const document::drawing& d, double wide, double most, double high) const {
         return std::min({most, wide / d.of.width, high * height_ / d.of.height});
     }
-    static void draw(strip& on, const document::drawing& d, page_point at, double factor) {
+    static void draw(galley_strip& on, const document::drawing& d, page_point at, double factor) {
         page shown = d.of;
         for (page_words& w : shown.words)
             w.text = fit_to_print(w.text);
         on.draw(shown, at, factor);
     }
     /// With its caption below, so wide; returns how high that is.
-    double place_drawing(strip& on, const document::drawing& d, page_point at, double factor, double wide) const {
+    double place_drawing(galley_strip& on, const document::drawing& d, page_point at, double factor,
+                         double wide) const {
         draw(on, d, at, factor);
         double y = at.y + d.of.height * factor;
         for (const std::string& line : by_.lines(d.caption, read_small, wide)) {
@@ -274,14 +275,14 @@ private:
             refuse<range_error>("a drawing that is true to size is larger than a page has room for",
                                 refusal{.kind = fault::too_large, .what = "a drawing that is true to size"});
         const double factor = d.true_to_size ? 1 : factor_of(d, room(), most_alone, most_high);
-        strip s{.height = d.of.height * factor, .above = between + 1, .keeps = !d.caption.empty()};
+        galley_strip s{.height = d.of.height * factor, .above = between + 1, .keeps = !d.caption.empty()};
         draw(s, d, {left_, 0}, factor);
         made_.add(std::move(s));
         add_words(d.caption, read_small, {});
     }
     void put_row(const document::drawing& a, const document::drawing& b) {
         const double each = (room() - beside) / 2;
-        strip s{.above = between + 1};
+        galley_strip s{.above = between + 1};
         s.height = place_drawing(s, a, {left_, 0}, factor_of(a, each, most_in_row, most_high), each);
         s.height = std::max(s.height, place_drawing(s, b, {left_ + each + beside, 0},
                                                     factor_of(b, each, most_in_row, most_high), each));
@@ -293,7 +294,7 @@ private:
     const document& from_;
     const document_letters& by_;
     double width_, height_, left_ = 0;
-    strips made_{};
+    galley made_{};
 };
 
 } // namespace turncloth::detail

@@ -1,7 +1,7 @@
-// A table of a document as strips: columns as wide as they need, rows that no page parts, and a head for each page.
+// A table of a document set on a galley: columns as wide as they need, rows that no page parts, and a head for each page.
 //
 //   table_setter(table, letters, left, width)
-//     .add_to(strips)          its caption, the names of its columns, its rows
+//     .add_to(galley)          its caption, the names of its columns, its rows
 //
 // Columns are as wide as their longest cell where all of them fit. Where they do not, each has its longest word, and what
 // is left is shared out alike, but for those that need less.
@@ -9,8 +9,8 @@
 #define TURNCLOTH_PAGE_DETAIL_SET_TABLE_HPP
 
 #include <turncloth/measure/require.hpp>
+#include <turncloth/page/detail/galley.hpp>
 #include <turncloth/page/detail/set_words.hpp>
-#include <turncloth/page/detail/strips.hpp>
 #include <turncloth/page/document.hpp>
 
 #include <algorithm>
@@ -28,7 +28,7 @@ inline constexpr pen tick_pen = {"tick box", 0.25}, blank_pen = {"blank", 0.2}, 
 inline constexpr double tick_side = 3.2;
 
 /// In the middle of a line of words whose upper left corner is there.
-inline void draw_tick(strip& on, page_point at) {
+inline void draw_tick(galley_strip& on, page_point at) {
     on.draw_closed(tick_pen, page_area{at.x, at.y + (read_text.step - tick_side) / 2, tick_side, tick_side});
 }
 
@@ -42,11 +42,11 @@ public:
         choose_widths();
     }
 
-    void add_to(strips& to) const {
+    void add_to(galley& to) const {
         add_lines(to, by_.lines(from_.caption, read_small, width_), read_small);
-        std::vector<strip> head = head_strips();
+        std::vector<galley_strip> head = head_strips();
         double height = 0;
-        for (const strip& s : head) {
+        for (const galley_strip& s : head) {
             height += s.height;
             to.add(s);
         }
@@ -58,7 +58,7 @@ public:
             to.heads.push_back(std::move(head));
         }
         for (const auto& row : from_.rows)
-            for (strip& s : row_strips(row)) {
+            for (galley_strip& s : row_strips(row)) {
                 s.head = repeated;
                 to.add(std::move(s));
             }
@@ -75,9 +75,9 @@ private:
     };
 
     /// The caption keeps what follows it.
-    void add_lines(strips& to, const std::vector<std::string>& lines, const text_style& style) const {
+    void add_lines(galley& to, const std::vector<std::string>& lines, const text_style& style) const {
         for (const std::string& line : lines) {
-            strip s{.height = style.step, .above = &line == lines.data() ? 3.0 : 0.0, .keeps = true};
+            galley_strip s{.height = style.step, .above = &line == lines.data() ? 3.0 : 0.0, .keeps = true};
             s.write({left_, line_in(style, 0)}, line, style.size);
             to.add(std::move(s));
         }
@@ -156,15 +156,15 @@ private:
         return static_cast<double>(std::count(all.begin(), all.end(), true));
     }
 
-    std::vector<strip> head_strips() const {
+    std::vector<galley_strip> head_strips() const {
         std::vector<set_cell> cells;
         for (std::size_t i = 0; i < from_.columns.size(); ++i)
             cells.push_back({by_.lines(from_.columns[i], head_text, widths_[i]), head_text});
-        std::vector<strip> all = set(cells, head_rule_pen);
+        std::vector<galley_strip> all = set(cells, head_rule_pen);
         all.back().keeps = true;
         return all;
     }
-    std::vector<strip> row_strips(const std::vector<document::cell>& row) const {
+    std::vector<galley_strip> row_strips(const std::vector<document::cell>& row) const {
         const std::vector<text_style> styles = styles_of(row);
         std::vector<set_cell> cells;
         for (std::size_t i = 0; i < row.size(); ++i)
@@ -175,14 +175,14 @@ private:
     }
 
     /// A strip for each line, which keep one another, over a rule.
-    std::vector<strip> set(const std::vector<set_cell>& cells, const pen& rule) const {
+    std::vector<galley_strip> set(const std::vector<set_cell>& cells, const pen& rule) const {
         std::size_t lines = 1;
         double step = head_text.step;
         for (const set_cell& c : cells) {
             lines = std::max(lines, c.lines.size());
             step = std::max(step, c.style.step);
         }
-        std::vector<strip> all(lines);
+        std::vector<galley_strip> all(lines);
         for (std::size_t k = 0; k < lines; ++k) {
             const double top = k == 0 ? pad : 0;
             all[k].height = top + step + (k + 1 == lines ? pad : 0);
@@ -197,7 +197,7 @@ private:
         all.back().draw(rule, {{left_, y}, {left_ + width_, y}});
         return all;
     }
-    static void set_line(strip& on, page_point at, const set_cell& c, std::size_t k, double width) {
+    static void set_line(galley_strip& on, page_point at, const set_cell& c, std::size_t k, double width) {
         if (k < c.lines.size())
             on.write({at.x, line_in(c.style, at.y)}, c.lines[k], c.style.size, c.style.bold);
         if (k == 0 && c.holds == document::in_cell::tick)

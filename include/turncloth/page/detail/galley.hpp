@@ -1,15 +1,16 @@
-// Strips: what no page parts, set one below the other and shared out over pages.
+// A galley: strips that no page parts, set one below the other, and shared out over pages.
 //
-//   strip                    strokes and words from its upper left corner, its height, the room above it
+//   galley_strip             strokes and words from its upper left corner, its height, the room above it
 //     .keeps                 it is to stand on the page of the next; `head` is repeated above it on a page that it begins
-//   strips_on(room, strips, heads)      for each page the strips on it, placed
+//   galley                   the strips, and the heads of tables
+//   page_filler(room, galley).fill()      the pages
 //
-//   strips all; all.add({.height = 5, .keeps = true});
+//   galley set; set.add({.height = 5, .keeps = true});
 //
 // Strips that keep one another are moved to the next page together, unless they are higher than a page: then they are
 // parted like others, so that nothing is lost.
-#ifndef TURNCLOTH_PAGE_DETAIL_STRIPS_HPP
-#define TURNCLOTH_PAGE_DETAIL_STRIPS_HPP
+#ifndef TURNCLOTH_PAGE_DETAIL_GALLEY_HPP
+#define TURNCLOTH_PAGE_DETAIL_GALLEY_HPP
 
 #include <turncloth/page/detail/labels.hpp>
 #include <turncloth/page/page.hpp>
@@ -24,7 +25,7 @@ namespace turncloth::detail {
 
 inline constexpr std::size_t no_head = static_cast<std::size_t>(-1);
 
-struct strip {
+struct galley_strip {
     double height = 0;
     double above = 0; ///< kept free before it, unless it begins a page
     bool keeps = false;
@@ -59,11 +60,11 @@ struct strip {
     }
 };
 
-struct strips {
-    std::vector<strip> all{};
-    std::vector<std::vector<strip>> heads{}; ///< of tables
+struct galley {
+    std::vector<galley_strip> all{};
+    std::vector<std::vector<galley_strip>> heads{}; ///< of tables
 
-    void add(strip s) { all.push_back(std::move(s)); }
+    void add(galley_strip s) { all.push_back(std::move(s)); }
     /// What is added after this stands on the page of what was added before.
     void keep_last() {
         if (!all.empty())
@@ -71,14 +72,14 @@ struct strips {
     }
 };
 
-/// Shares strips out over pages, of which it fills one room after the other.
+/// Shares a galley out over pages, of which it fills one room after the other.
 class page_filler {
 public:
-    page_filler(const page_area& room, const strips& from) : room_(room), from_(from) {}
+    page_filler(const page_area& room, const galley& from) : room_(room), from_(from) {}
 
     std::vector<page> fill() {
         begin_page();
-        const std::vector<strip>& all = from_.all;
+        const std::vector<galley_strip>& all = from_.all;
         for (std::size_t i = 0; i < all.size();) {
             std::size_t end = i + 1;
             while (end < all.size() && all[end - 1].keeps)
@@ -99,14 +100,14 @@ private:
     }
     bool is_empty() const { return y_ == room_.y; }
     double left() const { return room_.bottom() - y_; }
-    double height_of(const strip& s, bool first) const { return (first ? 0 : s.above) + s.height; }
-    const std::vector<strip>* head_of(const strip& s) const {
+    double height_of(const galley_strip& s, bool first) const { return (first ? 0 : s.above) + s.height; }
+    const std::vector<galley_strip>* head_of(const galley_strip& s) const {
         return s.head == no_head ? nullptr : &from_.heads[s.head];
     }
-    double head_height(const strip& s) const {
+    double head_height(const galley_strip& s) const {
         double sum = 0;
         if (const auto* head = head_of(s))
-            for (const strip& h : *head)
+            for (const galley_strip& h : *head)
                 sum += h.height;
         return sum;
     }
@@ -126,13 +127,13 @@ private:
             put(from_.all[i]);
         }
     }
-    void turn_to(const strip& s) {
+    void turn_to(const galley_strip& s) {
         begin_page();
         if (const auto* head = head_of(s))
-            for (const strip& h : *head)
+            for (const galley_strip& h : *head)
                 put(h);
     }
-    void put(const strip& s) {
+    void put(const galley_strip& s) {
         y_ += is_empty() ? 0 : s.above;
         const placement to{{room_.x, y_}, 1};
         for (const page_stroke& line : s.strokes)
@@ -143,7 +144,7 @@ private:
     }
 
     const page_area room_;
-    const strips& from_;
+    const galley& from_;
     std::vector<page> pages_{};
     double y_ = 0;
 };
