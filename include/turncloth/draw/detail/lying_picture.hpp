@@ -1,6 +1,7 @@
 // The work as it lies, drawn: edges, slits, rows and wrong sides in sight, and what is written among them.
 //
 //   draw_lying(picture, plies, seen, view, is_new)       edges, slits and rows in sight
+//   draw_cross(picture, design, table, spot, middle, as) the rows of a spot that is a cross
 //   parts_in_sight(lying, view)                          where the names of parts may stand
 //   lying_notes                                          what is placed once the picture has its scale
 //   page_of_lying(picture, notes, seen, note, options)         the note says how figures are rounded
@@ -290,6 +291,26 @@ void draw_lying(picture& to, const plies_lying<Unit>& lies, const plies_seen& se
         to.draw(earlier_row_line, s);
     for (const page_segment& s : now.without({}))
         to.draw(new_row_line, s);
+}
+
+/// The rows of a cross, from corner to corner of its box: once for all its layers. False where a spot is no cross.
+template <length_unit Unit>
+bool draw_cross(picture& to, const making<Unit>& design, const table_work<Unit>& table, const operation& o,
+                page_point middle, const kind_of_line& as) {
+    const spot<Unit>& s = design.spots()[o.index];
+    if (s.what != spot_kind::cross)
+        return false;
+    const edge top = table.on_table(s.along.on, edge::top);
+    const bool turned = top == edge::left || top == edge::right;
+    const double x = in_mm(turned ? s.height : s.width) / 2, y = in_mm(turned ? s.width : s.height) / 2;
+    const page_point from{middle.x - x, middle.y - y};
+    if (std::any_of(to.strokes.begin(), to.strokes.end(), [&](const page_stroke& drawn) {
+            return drawn.with == as.with && distance(drawn.points[0], from) < 0.01;
+        }))
+        return true;
+    to.draw(as, page_segment{from, {middle.x + x, middle.y + y}});
+    to.draw(as, page_segment{{middle.x - x, middle.y + y}, {middle.x + x, middle.y - y}});
+    return true;
 }
 
 /// On whichever side of the paper it is best seen; nothing is hatched where no `seen` is given.
