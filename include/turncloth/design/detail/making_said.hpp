@@ -34,7 +34,7 @@ public:
         for (const sewing<Unit>& s : project_.sewings())
             design().sewn_by_machine(s.stitch, s.overrun);
         throw_faults();
-        return std::move(design());
+        return std::move(made_.design);
     }
 
 private:
