@@ -94,6 +94,7 @@
 #include <turncloth/page/drawing.hpp>
 #include <turncloth/page/html.hpp>
 #include <turncloth/page/page.hpp>
+#include <turncloth/page/pages.hpp>
 #include <turncloth/page/paper.hpp>
 #include <turncloth/page/svg.hpp>
 #include <turncloth/page/tiles.hpp>
