@@ -42,8 +42,9 @@ public:
         for (const file_of_sheet& f : s.files)
             files.push_back({fs::path(orders_.out) / (name + f.ending), f.content});
         write_files(files, {.replace = orders_.replace, .input = orders_.table});
-        if (orders_.handout && sheets_ == 0)
-            first_handout_ = (fs::path(orders_.out) / name).string().append(handout_ending);
+        const bool printed = orders_.print != nullptr;
+        if ((orders_.handout || printed) && sheets_ == 0)
+            first_handout_ = (fs::path(orders_.out) / name).string().append(printed ? printed_ending : handout_ending);
         ++sheets_;
         drawings_ += s.drawings;
     }
