@@ -161,8 +161,7 @@ TEST_CASE("a file whose place is taken by a folder leaves nothing behind") {
     const run_result o = dir.run("--project kneeling-pad --quiet --out here");
     CHECK(o.status == 3);
     CHECK(o.complains("cannot write here/kneeling-pad.top-panel.svg: Is a directory"));
-    CHECK(dir.files("here") == std::vector<std::string>{"kneeling-pad.txt"}); // whole, as it came before
-    CHECK(dir.read("here/kneeling-pad.txt").find("Local codes") != std::string::npos);
+    CHECK(dir.files("here").empty()); // those that come before it neither
 }
 
 TEST_CASE("a folder that takes no files is named with its reason") {

@@ -15,7 +15,7 @@ using namespace turncloth;
 
 namespace {
 
-piece<inch> flat(const char* name, length<inch> width, length<inch> height) {
+piece<inch> flat(const std::string& name, length<inch> width, length<inch> height) {
     return {name, "canvas", panel(finished_size(width, height))};
 }
 
@@ -346,13 +346,13 @@ TEST_CASE("a sheet has a largest number of each thing that a project adds, refus
         return std::vector<std::string>{"it has at most " + std::to_string(most) + " " + what + ": there are " +
                                         std::to_string(n)};
     };
-    const auto piece = [](auto& p, const std::string& name) { p.add(flat(name, 10_in, 16_in)); };
-    CHECK(reasons(with(piece, 1000)) == as_many("different pieces", 1000, 1001));
-    CHECK(sheet_of(with(piece, 99)).pieces.size() == 100);
+    const auto cut = [](auto& p, const std::string& name) { p.add(flat(name, 10_in, 16_in)); };
+    CHECK(reasons(with(cut, 1000)) == as_many("different pieces", 1000, 1001));
+    CHECK(sheet_of(with(cut, 99)).pieces.size() == 100);
     const auto step = [](auto& p, const std::string& name) { p.prepare(name); };
     CHECK(reasons(with(step, 1001)) == as_many("preparations", 1000, 1001));
-    const auto caution = [](auto& p, const std::string& name) { p.caution(name, caution::work::cutting); };
-    CHECK(reasons(with(caution, 1001)) == as_many("cautions", 1000, 1001));
+    const auto told = [](auto& p, const std::string& name) { p.caution(name, caution::work::cutting); };
+    CHECK(reasons(with(told, 1001)) == as_many("cautions", 1000, 1001));
     const auto placed = [](auto& p, const std::string&) {
         p.add(placing<inch>{"mat", "mat", at<finished_edge>(0_in), at<finished_edge>(0_in)});
     };
