@@ -365,7 +365,7 @@ private:
 
 } // namespace detail
 
-/// Throws as steps_of; what is found while it is made is in faults.
+/// Throws as steps_of; what is found while it is made is in faults. What it costs, and the most of each thing: design.hpp.
 template <length_unit Unit>
 executed<Unit> execute(const making<Unit>& design) {
     design.require_sound();
