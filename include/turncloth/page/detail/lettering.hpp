@@ -18,6 +18,7 @@
 #include <turncloth/page/page.hpp>
 
 #include <algorithm>
+#include <array>
 #include <cstddef>
 #include <string>
 #include <string_view>
@@ -71,20 +72,27 @@ inline std::string plain(std::string_view text) {
     return all;
 }
 
-/// The width of one character in hundredths of the size, as in the widest sans-serif faces in common use.
-inline int character_width(std::string_view c) {
+/// Of the characters of ASCII, in hundredths of the size, as in the widest sans-serif faces in common use.
+inline constexpr std::array<int, 128> character_widths = [] {
     struct widths {
         std::string_view characters;
         int hundredths;
     };
-    constexpr widths all[] = {
-        {" ,.:;'|/\xC2\xA0", 34}, {"ijlI()[]!-", 41}, {"frt", 43}, {"cskvxyz", 60}, {"mwMW@%&+=<>#^~", 100}};
-    for (const widths& w : all)
-        if (w.characters.find(c) != std::string_view::npos)
-            return w.hundredths;
+    std::array<int, 128> all{};
+    for (std::size_t c = 0; c < all.size(); ++c)
+        all[c] = c >= 'A' && c <= 'Z' ? 79 : 64;
+    for (const widths& w :
+         {widths{" ,.:;'|/", 34}, {"ijlI()[]!-", 41}, {"frt", 43}, {"cskvxyz", 60}, {"mwMW@%&+=<>#^~", 100}})
+        for (const char c : w.characters)
+            all[static_cast<std::size_t>(c)] = w.hundredths;
+    return all;
+}();
+
+/// Of one character, of one to four bytes.
+inline int character_width(std::string_view c) {
     if (c.size() > 1)
-        return c.size() > 2 ? 100 : 82;
-    return c.front() >= 'A' && c.front() <= 'Z' ? 79 : 64;
+        return c == unbreakable_space ? character_widths[' '] : c.size() > 2 ? 100 : 82;
+    return character_widths[static_cast<std::size_t>(c.front())];
 }
 
 /// On the side of more, as the reader's sans-serif is not known; bold letters are an eighth wider.
