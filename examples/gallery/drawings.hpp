@@ -120,9 +120,12 @@ private:
     void add_stock() {
         const auto ties = stock_for<inch>("ribbon", {{"tie", "22 1/2"_in, 8}, {"loop", "4 3/4"_in, 12}}, {{108_in}}),
                    laths = stock_for<inch>("lath", {{"lath", 1_in, 90}, {"long lath", 60_in, 2}}, {{96_in}});
-        for (const auto& [name, cuts] : {std::pair("ties and loops", ties), std::pair("90 of 1 in", laths)})
+        const auto add_cuts = [&](const char* name, const stock_cuts<inch>& cuts) {
             add("Lengths from stock", name,
                 [&](const drawing_options& o) { return pages_of(cuts, inch_ruler(16), o).front(); });
+        };
+        add_cuts("ties and loops", ties);
+        add_cuts("90 of 1 in", laths);
     }
 
     void add_folded() {
