@@ -92,8 +92,8 @@ struct agreement {
                 CHECK_MESSAGE(!must, o.path, "/", name); // and the whole file is sound
         }
         const std::string faults = taken.empty() ? "" : designs::faults(changed.dump());
-        for (const auto& [path, must] : taken)
-            CHECK_MESSAGE(finds(faults, path) == must, path);
+        for (const auto& one : taken)
+            CHECK_MESSAGE(finds(faults, one.first) == one.second, one.first);
         members += taken.size();
     }
 };
