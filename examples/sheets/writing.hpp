@@ -40,8 +40,9 @@ public:
         for (const file_of_sheet& f : s.files)
             write_file(fs::path(orders_.out) / (name + f.ending), f.content,
                        {.replace = orders_.replace, .input = orders_.table});
-        if (orders_.handout && sheets_ == 0)
-            first_handout_ = (fs::path(orders_.out) / name).string().append(handout_ending);
+        const bool printed = orders_.print != nullptr;
+        if ((orders_.handout || printed) && sheets_ == 0)
+            first_handout_ = (fs::path(orders_.out) / name).string().append(printed ? printed_ending : handout_ending);
         ++sheets_;
         drawings_ += s.drawings;
     }

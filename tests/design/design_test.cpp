@@ -44,7 +44,8 @@ nlohmann::json as_texts(nlohmann::json j) {
 } // namespace
 
 TEST_CASE("a design is written and read back equal") {
-    for (const std::string& text : {designs::peg_bag(), designs::every_member(), file_of("")}) {
+    for (const std::string& text :
+         {designs::peg_bag(), designs::every_member(), designs::file("examples/designs/tool_roll.json"), file_of("")}) {
         const project_design d = read_design(text);
         CHECK(read_design(to_json(d).dump()) == d);
     }
@@ -231,6 +232,92 @@ TEST_CASE("all that a design says is in the project") {
     CHECK(p.cautions()[0].sentence == "Keep it from the fire.");
     CHECK(p.preparations() == std::vector<std::string>{"Chalk the pockets."});
     CHECK(p.most_layers() == 10);
+}
+
+TEST_CASE("all that a design says of its making is in the making") {
+    const project<inch> p = project_of(read_design(designs::every_member()), finished_size(20_in, 30_in));
+    const making<inch>& d = *p.design();
+    CHECK(p.pieces()[0].pleats()[0].pleats.kind() == pleat::box);
+    CHECK(p.pieces()[0].pleats()[0].starts == at<finished_edge>(2_in));
+    CHECK(p.pieces()[0].corners()[0].across == 4_in);
+    CHECK(p.notions()[1].details()[p.notions()[1].details().size() - 2].sold == sold_as::off_a_roll);
+    CHECK(d.lips() == "1/4"_in);
+
+    // Whole tapes are 8 x 1 in, and the pieces' edges have no finish but those of the front.
+    const part<inch>& tape = d.parts().back();
+    CHECK((tape.name == "tape" && tape.width == 8_in && tape.count == 2 && tape.cloth.film && !tape.cloth.frays));
+    const laying<inch>& l = d.layings().back();
+    CHECK((d.parts()[l.on.index].name == "pocket" && l.on.copy == 1 && l.up == face::wrong));
+    CHECK((l.upside_down && l.beneath && l.set_into_one && l.left == 1_in && l.top == 2_in));
+    CHECK(l.fit == fit<inch>{surplus::tuck, 2, 1_in, 6_in, 5_in, false, {}});
+    // The folds of the top edge's heading and of the left edge's hem, without their rows, come before the other creases.
+    const auto& creases = d.creases();
+    CHECK(creases[creases.size() - 3].at.from == edge::left);
+    CHECK(creases[creases.size() - 3].over);
+    // A hem of 1/2 in is sewn on its raw edge, 1/2 in inside the finished edge; 1 in further in, and from 2 1/2 + 1 in
+    // below the cut top edge, where the stitching of a heading 2 in deep, 1/2 in turned under, lies 1/8 in above its edge.
+    const crease<inch>& side = creases[creases.size() - 2];
+    CHECK((side.turn == turning::quarter && side.over && side.begins_wall));
+    CHECK(side.at.in == at<cut_edge>(2_in));
+    CHECK(*side.at.begins == "5 3/8"_in);
+    CHECK(creases.back().across->leg == 2_in);
+    const stitching<inch>& quilting = d.rows().back();
+    CHECK((quilting.each.size() == 3 && quilting.each[0] == at<cut_edge>("5 1/2"_in) && quilting.by_hand));
+    CHECK((quilting.along.in == quilting.each[0] && quilting.through.size() == 2));
+    const seam_of<inch>& frill = d.seams()[0];
+    CHECK((frill.beyond == beyond_seam::quarter && frill.taken_up == surplus::gather && frill.spans == 8));
+    CHECK((frill.pressed == pressed::to_other && frill.one[0].in == at<cut_edge>("1/2"_in)));
+    CHECK((d.snips().back().kind == snip_kind::clip && d.snips().back().at.in == at<cut_edge>("5 1/2"_in)));
+    CHECK((d.spots().back().places[0] == at<cut_edge>("2 1/2"_in) && d.spots().back().width == 1_in));
+    CHECK(d.mouths().back().at[0].on == cut_part{d.parts().size() - 1, 1});
+    const compartment<inch>& pouch = d.compartments()[0];
+    CHECK((pouch.from_left == "2 1/2"_in && pouch.from_top == "4 1/2"_in && pouch.mouths.size() == 2));
+    CHECK((pouch.count == 2 && pouch.step == 3_in && pouch.least_depth == "1/2"_in));
+    CHECK(pouch.mouths[0].index == d.mouths().size() - 1);
+    CHECK(d.mouths()[pouch.mouths[1].index].by == closed_by::zipper);
+    CHECK((d.all_contents()[0].folds == 1 && d.all_contents()[0].squeezed == "1/4"_in));
+    CHECK((d.moments()[0].what == moment_kind::put_in && d.moments()[1].index == d.mouths().size() - 1));
+    CHECK(d.befores()[0].why == "it is filled first");
+    CHECK(d.befores()[0].then == operation{operation_kind::moment, 1});
+}
+
+TEST_CASE("a making says what it names that is not there, in the file and at a size") {
+    const auto making_of = [](const std::string& said) { return file_of("", "\"making\": {" + said + "}"); };
+    CHECK(designs::faults(making_of(R"(
+        "layings": [{"piece": "mta", "on": "mat 2"}],
+        "creases": [{"called": "a"}, {"across": {"on": "mat", "upright": "top", "level": "left", "leg": "1 in"}}],
+        "rows": [{"along": {"on": "mat", "from": "top", "in": "1 in"}, "places": {"is": "one place", "at": "1 in"}}],
+        "seams": [{"one": [], "other": [{"on": "mat", "from": "top"}]}],
+        "compartments": [{"name": "c", "between": ["mat"], "from_left": "1 in", "from_top": "1 in",
+                          "mouths": [{"mouth": "lid"}, {"number": 1}, {"mouth": "lid", "number": 1}]}],
+        "contents": [{"what": "foam", "width": "1 in", "height": "1 in", "into": "d", "by": {"zipper_on": "rug"}}],
+        "moments": [{"what": "close"}, {"what": "put in", "contents": "wadding"}, {"what": "roll", "contents": "foam"}],
+        "order": [{"first": "a", "then": "b", "why": "so"}])")) ==
+          "/making/layings/0/piece: no part is named \"mta\"\n"
+          "/making/creases/0: give either a line or a corner\n"
+          "/making/creases/1/across: a corner is of an upright edge and a level one\n"
+          "/making/rows/0: give either how far in the line is or the places of rows\n"
+          "/making/seams/0/one: it is missing\n"
+          "/making/compartments/0: a compartment lies between two walls\n"
+          "/making/compartments/0/mouths/0/mouth: no mouth is named \"lid\"\n"
+          "/making/compartments/0/mouths/1: give either a mouth or the piece that a zipper is on\n"
+          "/making/compartments/0/mouths/2: a mouth that has a name needs no number\n"
+          "/making/compartments/0/mouths/2/mouth: no mouth is named \"lid\"\n"
+          "/making/contents/0/into: no compartment is named \"d\"\n"
+          "/making/contents/0/by/zipper_on: no piece is named \"rug\"\n"
+          "/making/moments/0: say which mouth\n"
+          "/making/moments/1/contents: no contents are named \"wadding\"\n"
+          "/making/moments/2: no contents are named for this\n"
+          "/making/order/0/then: no operation is called \"b\"\n");
+    CHECK(refused_when_made(making_of(R"(
+        "rows": [{"along": {"on": "mat 2", "from": "top", "in": "1 in"}},
+                 {"along": {"on": "mat", "from": "top", "in": "1 in", "measured_from": "stitching"}}],
+        "mouths": [{"name": "m", "at": [{"on": "mat", "from": "top"}], "where": "finished width is 1 in"}],
+        "compartments": [{"name": "c", "between": ["mat", "mat"], "from_left": "1 in", "from_top": "1 in",
+                          "mouths": [{"mouth": "m"}]}])")) ==
+          "/making/rows/0/along/on: no part is named \"mat 2\" at this size; /making/rows/1: the top edge has no "
+          "stitching "
+          "to measure from; /making/compartments/0/mouths/0/mouth: none of the mouths is named \"m\" at this size");
 }
 
 TEST_CASE("a design refuses a size in its own words, before anything else") {

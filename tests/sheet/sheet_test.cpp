@@ -442,6 +442,27 @@ TEST_CASE("thread is counted by the rows that are sewn, a seam of two pieces onc
     CHECK(reasons(bare) == std::vector<std::string>{"thread is asked for twice, and every row is sewn once"});
 }
 
+TEST_CASE("a figure of thread says which rows it leaves out, where a project does not state them") {
+    // The bag's sides of 6 in are one seam of two halves; the flap, 5 in along its joined top, meets nothing as long.
+    project<inch> p("bag", finished_size(8_in, 6_in));
+    edges<inch> sides;
+    sides.left = sides.right = seam("1/2"_in);
+    p.add({"half", "canvas", panel(p.finished(), sides)}).count(2);
+    p.add(sewing<inch>{stitch(301), {}, 0, 500_in});
+    CHECK(sheet_of(p).warnings.empty());
+    edges<inch> joined;
+    joined.top = seam("1/2"_in);
+    p.add({"flap", "canvas", panel(finished_size(5_in, 3_in), joined)});
+    p.add({"pocket", "canvas", panel(finished_size(4_in, 3_in), all_round(single_turned_hem("1/2"_in)))});
+    p.add(placing<inch>{"pocket", "half", at<finished_edge>(1_in), at<finished_edge>(1_in)}).add(notion<inch>("cord"));
+    CHECK(
+        sheet_of(p).warnings ==
+        std::vector<std::string>{
+            "the thread holds the rows of the pieces' own finishes, zippers and seams, and leaves out what is sewn in "
+            "these steps, of which no row is stated: Sew the pocket onto each half. Add the cord.",
+            "the thread holds half a row for the top edge of flap, which joins no other edge of its length"});
+}
+
 TEST_CASE("what goes onto a piece is finished before that piece's own edges are turned") { // common practice
     project<inch> p("tool roll", finished_size(20_in, 9_in));
     auto& outer = p.add({"outer", "canvas", panel(p.finished(), all_round(self_binding("1/2"_in)))});

@@ -93,38 +93,35 @@ inline constexpr std::array<finish_maker<U>, 13> finish_forms = {{
      [](parts_given_of<U> v) { return lapped_under(v[0], v[1]); }},
 }};
 
-/// Places from a datum, on the ruler, `start` further on. Throws range_error for more than `most_in_a_row`.
-template <class Row, length_unit U>
-std::vector<length<U>> places_of(const Row& row, length<U> start) {
-    require_at_most<range_error>(row.size(), most_in_a_row, "the number of marks in a row");
-    std::vector<length<U>> all;
-    for (std::int64_t k = 0; k < row.size(); ++k)
-        all.push_back(row[k].from_datum() + start);
-    return all;
+/// `start` further on, each place on the ruler by itself. Throws range_error for more than `most_in_a_row`.
+template <length_unit U>
+row<finished_edge, U> begun_at(length<U> start, const row<finished_edge, U>& r, const ruled<U>& by) {
+    require_at_most<range_error>(r.size(), most_in_a_row, "the number of marks in a row");
+    return r.size() == 0 ? r : by.parts(row<finished_edge, U>(r[0] + start, r.step(), r.size()));
 }
 
 template <length_unit U>
-using row_maker = form_maker<std::vector<length<U>>, U>;
+using row_maker = form_maker<row<finished_edge, U>, U>;
 
 template <length_unit U>
-std::vector<length<U>> spaced_places(parts_given_of<U> v) {
+row<finished_edge, U> spaced_places(parts_given_of<U> v) {
     const auto made = v.has(3) ? spaced_from_margins<finished_edge>(v.count(0), v[1], v[2], v[3])
                                : spaced<finished_edge>(v.count(0), v[1], v[2]);
-    return places_of(v.by.parts(made.centres()), v[4]);
+    return begun_at(v[4], made.centres(), v.by);
 }
-
 template <length_unit U>
 inline constexpr std::array<row_maker<U>, 5> row_forms = {{
-    {{"one place", {{{"at"}}}}, [](parts_given_of<U> v) { return std::vector<length<U>>{v[0]}; }},
+    {{"one place", {{{"at"}}}},
+     [](parts_given_of<U> v) { return row<finished_edge, U>(at<finished_edge>(v[0]), {}, 1); }},
     {{"divided", {{{"span"}, counted_part("parts"), may_have("start")}}},
-     [](parts_given_of<U> v) { return places_of(v.by.parts(divided<finished_edge>(v[0], v.count(1))), v[2]); }},
+     [](parts_given_of<U> v) { return begun_at(v[2], divided<finished_edge>(v[0], v.count(1)), v.by); }},
     {{"halved", {{{"span"}, counted_part("times"), may_have("start")}}},
      [](parts_given_of<U> v) {
          require_between<marks_error>(std::int64_t{0}, v.count(1), std::int64_t{62}, "the number of foldings in half");
-         return places_of(v.by.parts(halved<finished_edge>(v[0], static_cast<int>(v.count(1)))), v[2]);
+         return begun_at(v[2], halved<finished_edge>(v[0], static_cast<int>(v.count(1))), v.by);
      }},
     {{"every", {{{"step"}, {"within"}, may_have("start")}}},
-     [](parts_given_of<U> v) { return places_of(v.by.parts(every<finished_edge>(v[0], v[1]).marks), v[2]); }},
+     [](parts_given_of<U> v) { return begun_at(v[2], every<finished_edge>(v[0], v[1]).marks, v.by); }},
     {{"spaced", {{counted_part("count"), {"width"}, {"along"}, may_have("margin"), may_have("start")}}},
      spaced_places<U>},
 }};
