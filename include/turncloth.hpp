@@ -24,6 +24,10 @@
 //   draw: finished, folded, lay, outline, piece, step, stock
 //   handout: handout, options
 //
+// What a call costs: where its header says nothing else, time and memory grow with the texts and lists that it is given, in
+// proportion, and not with its numbers: a row of 10^15 marks costs what one of ten does. What grows faster, and what takes
+// no more than so many, says so beside it, and refuses more by name.
+//
 // Where turncloth::compiled is linked, what sheets alone use of making/ lies in the library and is not brought: include
 // it where you call it.
 #ifndef TURNCLOTH_HPP

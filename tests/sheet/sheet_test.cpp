@@ -15,7 +15,7 @@ using namespace turncloth;
 
 namespace {
 
-piece<inch> flat(const char* name, length<inch> width, length<inch> height) {
+piece<inch> flat(const std::string& name, length<inch> width, length<inch> height) {
     return {name, "canvas", panel(finished_size(width, height))};
 }
 
@@ -332,6 +332,54 @@ TEST_CASE("what one number asks for without end is refused at once, and as much 
                             "at most 1000 of wadding lie inside back: there would be 1001 in one",
                             "the meeting of mat and back: the number of spans of a meeting must be at most 10000: "
                             "it was 1000000000"});
+}
+
+TEST_CASE("a sheet has a largest number of each thing that a project adds, refused by its name") {
+    const auto with = [](const auto& add, int n) {
+        project<inch> p("mat", finished_size(10_in, 16_in));
+        p.add(flat("mat", 10_in, 16_in));
+        for (int i = 0; i < n; ++i)
+            add(p, "no. " + std::to_string(i));
+        return p;
+    };
+    const auto as_many = [](const std::string& what, std::int64_t most, std::int64_t n) {
+        return std::vector<std::string>{"it has at most " + std::to_string(most) + " " + what + ": there are " +
+                                        std::to_string(n)};
+    };
+    const auto cut = [](auto& p, const std::string& name) { p.add(flat(name, 10_in, 16_in)); };
+    CHECK(reasons(with(cut, 1000)) == as_many("different pieces", 1000, 1001));
+    CHECK(sheet_of(with(cut, 99)).pieces.size() == 100);
+    const auto step = [](auto& p, const std::string& name) { p.prepare(name); };
+    CHECK(reasons(with(step, 1001)) == as_many("preparations", 1000, 1001));
+    const auto told = [](auto& p, const std::string& name) { p.caution(name, caution::work::cutting); };
+    CHECK(reasons(with(told, 1001)) == as_many("cautions", 1000, 1001));
+    const auto placed = [](auto& p, const std::string&) {
+        p.add(placing<inch>{"mat", "mat", at<finished_edge>(0_in), at<finished_edge>(0_in)});
+    };
+    CHECK(reasons(with(placed, 1001)) == as_many("placings", 1000, 1001));
+    const auto zipped = [](auto& p, const std::string&) {
+        zipper<inch> z{"mat",
+                       edge::top,
+                       {},
+                       {10_in, "3/4"_in, "1/2"_in},
+                       "1/2"_in,
+                       "1/4"_in,
+                       zipper_supply<inch>::from_roll(180_in)};
+        z.centres.assign(501, at<finished_edge>(1_in));
+        p.add(z);
+    };
+    CHECK(reasons(with(zipped, 2)) == as_many("zippers", 1000, 1002));
+    const auto met = [](auto& p, const std::string&) {
+        p.add(meeting<inch>{"mat", "mat", edge::left, 10_in, 10_in, most_in_a_row});
+    };
+    CHECK(reasons(with(met, 11)) == as_many("marks on its pieces", 100'000, 110'000));
+    try {
+        sheet_of(with(step, 1001));
+    } catch (const sheet_error& refused) {
+        CHECK(refused.facts().kind == fault::too_large);
+        CHECK(refused.facts().what == "preparations");
+        CHECK(refused.facts().most->numerator == 1000);
+    }
 }
 
 TEST_CASE("every caution that the work calls for is given once, in the order of the work") {
