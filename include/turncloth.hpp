@@ -15,14 +15,18 @@
 //
 // It leaves out, each to be included by itself or all with <turncloth/all.hpp>
 //   measure: format, total
-//   page: document, drawing, html, page, paper, svg, tiles
+//   page: document, drawing, html, page, pages, paper, svg, tiles
 //   panel: corner, folding, format, made_up, outline, polygon, trimmed, typed_size
 //   cloth: cutting_out, lay, off_cuts, remnants, stock, widths
 //   making: boxed, executed, fastenings, finishing, laying_on, lying, on_table, ruled, straps, strip_pockets, zippers_over
 //   sheet: json, json_lengths, made_as, making_of, on_ruler, purchases
-//   design: expression, expression_value, faults, json, project_design, project_of, schema
+//   design: design_making, design_terms, expression, expression_value, faults, json, project_design, project_of, schema
 //   draw: finished, folded, lay, outline, piece, step, stock
 //   handout: handout, options
+//
+// What a call costs: where its header says nothing else, time and memory grow with the texts and lists that it is given, in
+// proportion, and not with its numbers: a row of 10^15 marks costs what one of ten does. What grows faster, and what takes
+// no more than so many, says so beside it, and refuses more by name.
 //
 // Where turncloth::compiled is linked, what sheets alone use of making/ lies in the library and is not brought: include
 // it where you call it.

@@ -2,6 +2,7 @@
 //
 //   read_file(path)                      its content, of at most largest_input bytes
 //   write_file(path, content, {.replace = told, .input = from})
+//   write_files({{path, content}, ...}, over)   several, brought to the disk together
 //   require_writable(path, over)         refuses what write_file would, before the work is done
 //   remove_leftovers(folder)             what killed runs left unfinished there
 //   file_error                           the path, and the system's reason or ours
@@ -9,7 +10,8 @@
 // A file is written under a random name that did not exist before (so that nobody can lay a link there), brought to
 // the disk, and only then given its own name. While it is unfinished it is locked; the lock ends with the process, so
 // that what a killed run left is told from what another run, on another machine even, is writing now. Of several threads
-// only one writes files: one name at a time is what a signal removes.
+// only one writes files: the names of what is unfinished are in one list, which a signal removes. A disk is as long about
+// one file as about many, so what belongs together waits for it once: see bench/files_bench.cpp.
 #ifndef TURNCLOTH_EXAMPLES_COMMAND_FILES_HPP
 #define TURNCLOTH_EXAMPLES_COMMAND_FILES_HPP
 
@@ -18,19 +20,24 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
+#include <algorithm>
+#include <array>
 #include <atomic>
 #include <cerrno>
 #include <csignal>
 #include <cstddef>
 #include <cstring>
+#include <deque>
 #include <filesystem>
 #include <optional>
 #include <random>
+#include <span>
 #include <stdexcept>
 #include <string>
 #include <string_view>
 #include <system_error>
 #include <utility>
+#include <vector>
 
 namespace allotment {
 
@@ -77,20 +84,31 @@ private:
 
 inline constexpr std::string_view unfinished_prefix = ".turncloth-unfinished-";
 
-/// The unfinished file, for a signal to remove: written before it is there, and before the flag is set.
-inline char unfinished_name[4096];
-inline std::atomic<bool> is_unfinished = false;
+inline constexpr std::size_t most_unfinished = 64; ///< at one time
+
+/// Of an unfinished file, for a signal to remove: written before the file is there, and before the flag is set.
+struct unfinished_name {
+    std::atomic<bool> is_there = false;
+    std::array<char, 4096> name{};
+};
+inline std::array<unfinished_name, most_unfinished> unfinished_names;
 static_assert(std::atomic<bool>::is_always_lock_free, "what a signal's handler reads");
 
 extern "C" inline void remove_unfinished_and_end(int signal) {
-    if (is_unfinished)
-        ::unlink(unfinished_name);
+    for (const unfinished_name& u : unfinished_names)
+        if (u.is_there)
+            ::unlink(u.name.data());
     ::raise(signal); // which ends the program when this returns, as the handler was for one signal
 }
 
+/// At most `most_unfinished` of them are there at one time.
 class unfinished_file {
 public:
-    unfinished_file(const fs::path& path, mode_t mode) : path_(path), name_(path) {
+    unfinished_file(const fs::path& path, mode_t mode)
+        : path_(path),
+          name_(path),
+          told_(*std::find_if(unfinished_names.begin(), unfinished_names.end(),
+                              [](const unfinished_name& u) { return !u.is_there; })) {
         do {
             std::random_device random;
             name_.replace_filename(std::string(unfinished_prefix) + std::to_string(random()) + "-" +
@@ -99,7 +117,7 @@ public:
         } while (was_removed());
     }
     ~unfinished_file() {
-        if (is_unfinished.exchange(false))
+        if (told_.is_there.exchange(false))
             ::unlink(name_.c_str());
     }
     unfinished_file(const unfinished_file&) = delete;
@@ -112,8 +130,21 @@ public:
                 give_up();
             content.remove_prefix(n < 0 ? 0 : static_cast<std::size_t>(n));
         }
+    }
+
+    void bring_to_disk() const {
         if (::fsync(*to_) != 0 && errno != EINVAL) // which says that there is no disk beneath
             give_up();
+    }
+    /// With all else that is not on its disk yet; false where the system has no way to.
+    bool bring_all_to_disk() const {
+#ifdef __linux__
+        if (::syncfs(*to_) != 0)
+            give_up();
+        return true;
+#else
+        return false;
+#endif
     }
 
     /// As it was of the file that is replaced. Its owner only where the system lets us.
@@ -133,21 +164,21 @@ public:
             give_up();
         if (linked)
             ::unlink(name_.c_str());
-        is_unfinished = false;
+        told_.is_there = false;
         if (!to_->close())
             give_up();
     }
 
 private:
     void open(mode_t mode) {
-        if (name_.native().size() >= sizeof unfinished_name)
+        if (name_.native().size() >= told_.name.size())
             throw file_error("write", path_, std::make_error_code(std::errc::filename_too_long));
-        std::memcpy(unfinished_name, name_.c_str(), name_.native().size() + 1);
-        is_unfinished = true;
+        std::memcpy(told_.name.data(), name_.c_str(), name_.native().size() + 1);
+        told_.is_there = true;
         to_.emplace(::open(name_.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC | O_NOFOLLOW, mode));
         if (*to_ < 0) {
             const std::error_code why = last_error();
-            is_unfinished = false;
+            told_.is_there = false;
             throw file_error("write", path_, why);
         }
         ::flock(*to_, LOCK_EX); // without locks it is not told from a leftover, which is then left alone too
@@ -160,6 +191,7 @@ private:
     [[noreturn]] void give_up() const { throw file_error("write", path_, last_error()); }
 
     fs::path path_, name_;
+    unfinished_name& told_;
     std::optional<descriptor> to_;
 };
 
@@ -202,14 +234,44 @@ inline std::optional<struct stat> require_writable(const fs::path& path, const o
     return there;
 }
 
-/// Its mode stays as it was.
+struct file_to_write {
+    fs::path path;
+    std::string_view content;
+};
+
+namespace detail {
+
+/// At most `most_unfinished`.
+inline void write_together(std::span<const file_to_write> files, const over_what& over) {
+    std::deque<unfinished_file> made; // which stay where they are
+    std::vector<bool> replaces;
+    for (const file_to_write& f : files) {
+        const auto before = require_writable(f.path, over);
+        unfinished_file& file = made.emplace_back(f.path, before ? 0600 : 0666); // less what the user's mask takes
+        if (before)
+            file.belongs_as(*before);
+        file.write(f.content);
+        replaces.push_back(before.has_value());
+    }
+    if (made.size() == 1 || !made.front().bring_all_to_disk())
+        for (const unfinished_file& file : made)
+            file.bring_to_disk();
+    for (std::size_t i = 0; i < made.size(); ++i)
+        made[i].take_its_name(replaces[i]);
+}
+
+} // namespace detail
+
+/// To one file system. Each is whole or not there, and none of some 60 in a row is there before all of them are on the disk.
+/// The mode of one that is replaced stays as it was.
+inline void write_files(std::span<const file_to_write> files, const over_what& over = {}) {
+    for (std::size_t done = 0; done < files.size(); done += detail::most_unfinished)
+        detail::write_together(files.subspan(done, std::min(files.size() - done, detail::most_unfinished)), over);
+}
+
 inline void write_file(const fs::path& path, std::string_view content, const over_what& over = {}) {
-    const auto before = require_writable(path, over);
-    detail::unfinished_file file(path, before ? 0600 : 0666); // less what the user's mask takes
-    if (before)
-        file.belongs_as(*before);
-    file.write(content);
-    file.take_its_name(before.has_value());
+    const file_to_write one{path, content};
+    write_files({&one, 1}, over);
 }
 
 /// What cannot be looked at or removed stays.

@@ -1,13 +1,15 @@
 // What was asked for on the command line.
 //
-//   parse(argc, argv)     the orders, or none and the exit status where there is nothing more to do
+//   parse(argc, argv, printer)     the orders, or none and the exit status where there is nothing more to do
 #ifndef TURNCLOTH_EXAMPLES_SHEETS_COMMAND_LINE_HPP
 #define TURNCLOTH_EXAMPLES_SHEETS_COMMAND_LINE_HPP
 
 #include "../command/asked.hpp"
 #include "../command/console.hpp"
 #include "checks.hpp"
+#include "names.hpp"
 #include "part.hpp"
+#include "printing.hpp"
 #include "projects.hpp"
 #include <turncloth/measure/require.hpp>
 #include <turncloth/panel/typed_size.hpp>
@@ -19,6 +21,7 @@
 #include <optional>
 #include <string>
 #include <thread>
+#include <vector>
 
 namespace allotment {
 
@@ -30,6 +33,7 @@ struct orders {
     part share;                   ///< of the table
     std::size_t jobs = 1;         ///< threads that work
     bool json = false, handout = false, quiet = false, progress = false, replace = false, exact = false;
+    handout_printer* print = nullptr; ///< of handouts as PDF; none where that is not wanted
 };
 
 namespace detail {
@@ -59,6 +63,16 @@ length<Unit> read_graduation(const std::string& text) {
     return l;
 }
 
+inline std::string check_handout(const std::string& format, const handout_printer* printer) {
+    if (slug(format) != "html" && slug(format) != "pdf")
+        throw range_error("a handout is written as html or pdf: there is no " + turncloth::detail::in_quotes(format),
+                          {.kind = fault::missing, .what = "a format"});
+    if (slug(format) == "pdf" && printer == nullptr)
+        throw range_error("this program was built without cairo, so it prints no PDF: write html, and print that",
+                          {.kind = fault::missing, .what = "what paints pages"});
+    return format;
+}
+
 inline std::string read_project(const std::string& text) {
     if (text != "all" && find_project(text) == nullptr)
         throw range_error("there is no project " + turncloth::detail::in_quotes(text) + ": there are " +
@@ -69,8 +83,10 @@ inline std::string read_project(const std::string& text) {
 
 } // namespace detail
 
-inline parsed<orders> parse(int argc, char** argv) {
+/// `printer` is null where the program was built without what paints pages.
+inline parsed<orders> parse(int argc, char** argv, handout_printer* printer) {
     orders o;
+    std::vector<std::string> handouts;
     std::string inches = "1/16", centimetres = "0.1", share = "1/1";
     CLI::App app("Works out sewing projects of an allotment society for any finished size: what to cut, fold, mark, "
                  "stitch and buy.",
@@ -132,11 +148,13 @@ inline parsed<orders> parse(int argc, char** argv) {
         ->check(CLI::IsMember({"a4", "letter"}, CLI::ignore_case).description(""))
         ->type_name("PAPER");
     app.add_flag("--json", o.json, "Write each sheet as JSON too")->needs(out);
-    app.add_option_function<std::string>(
-           "--handout", [&](const std::string&) { o.handout = true; },
-           "Write each sheet as one page to print and follow too, with its drawings in it: html")
-        ->check(CLI::IsMember({"html"}, CLI::ignore_case).description(""))
-        ->type_name("FORMAT")
+    app.add_option("--handout", handouts,
+                   "Write each sheet as one document to print and follow too, with its drawings in it: html, pdf, or "
+                   "html,pdf")
+        ->delimiter(',')
+        ->allow_extra_args(false)
+        ->check(refused_by([&](const std::string& format) { return detail::check_handout(format, printer); }))
+        ->type_name("FORMATS")
         ->needs(out);
     app.add_flag("--replace", o.replace, "Write over files of the same names in that folder")->needs(out);
     app.add_option("--units", o.by.shows,
@@ -170,6 +188,11 @@ inline parsed<orders> parse(int argc, char** argv) {
     o.by.inches = read_length<inch>(inches);
     o.by.centimetres = read_length<centimetre>(centimetres);
     o.share = read_part(share);
+    for (const std::string& format : handouts)
+        if (slug(format) == "pdf")
+            o.print = printer;
+        else
+            o.handout = true;
     return {o};
 }
 

@@ -5,6 +5,7 @@
 #include "../command/plain_text.hpp"
 #include "command_line.hpp"
 #include "jobs.hpp"
+#include "printing.hpp"
 #include "project_file.hpp"
 #include "worked_out.hpp"
 #include "writing.hpp"
@@ -82,7 +83,7 @@ bool make(const std::vector<wanted_sheet>& wanted, const orders& o, sheet_output
 }
 
 int run(int argc, char** argv) {
-    const auto asked = parse(argc, argv);
+    const auto asked = parse(argc, argv, printer());
     if (!asked.wanted)
         return asked.status;
     const orders& o = *asked.wanted;

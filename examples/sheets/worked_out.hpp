@@ -30,7 +30,7 @@ struct file_of_sheet {
     std::string ending, content;
 };
 
-inline constexpr std::string_view handout_ending = ".html";
+inline constexpr std::string_view handout_ending = ".html", printed_ending = ".pdf";
 
 struct worked_out_sheet {
     std::string refusal{}; ///< where it cannot be made
@@ -82,6 +82,13 @@ void add_pictures(worked_out_sheet& to, const sheet<Unit>& s, const ruler& by, c
     to.drawings += finished.size() + steps.size();
 }
 
+inline void add_handout(worked_out_sheet& to, const document& handout, const orders& o, const paper& on) {
+    if (o.handout)
+        to.files.push_back({std::string(handout_ending), to_html(handout)});
+    if (o.print != nullptr)
+        to.files.push_back({std::string(printed_ending), o.print(handout, on)});
+}
+
 /// A dot parts a sheet's name from the rest, as no slug holds one; so no two sheets can write the same file.
 template <length_unit Unit>
 void add_files(worked_out_sheet& to, const sheet<Unit>& s, const std::vector<sheet_cloth<Unit>>& lays,
@@ -90,8 +97,8 @@ void add_files(worked_out_sheet& to, const sheet<Unit>& s, const std::vector<she
     to.files.push_back({".txt", to.text});
     if (o.json)
         to.files.push_back({".json", to_json(s).dump(2) + "\n"});
-    if (o.handout)
-        to.files.push_back({std::string(handout_ending), to_html(handout_of(s, lays, {.by = o.by}))});
+    if (o.handout || o.print != nullptr)
+        add_handout(to, handout_of(s, lays, {.by = o.by}), o, drawn.on);
     unused_names pieces, materials; // of a project as a file, names that differ may be alike as slugs
     for (const sheet_piece<Unit>& p : s.pieces)
         to.files.push_back({"." + pieces.next(slug(p.made_from.name())) + ".svg", to_svg(page_of(p, o.by, drawn))});

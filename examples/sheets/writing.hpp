@@ -19,6 +19,7 @@
 #include <cstdio>
 #include <string>
 #include <system_error>
+#include <vector>
 
 namespace allotment {
 
@@ -37,11 +38,13 @@ public:
     void put(const std::string& name, const worked_out_sheet& s, bool rule) {
         if (!orders_.quiet)
             print((rule ? "\n" + std::string(72, '-') + "\n\n" : "") + s.text);
+        std::vector<file_to_write> files;
         for (const file_of_sheet& f : s.files)
-            write_file(fs::path(orders_.out) / (name + f.ending), f.content,
-                       {.replace = orders_.replace, .input = orders_.table});
-        if (orders_.handout && sheets_ == 0)
-            first_handout_ = (fs::path(orders_.out) / name).string().append(handout_ending);
+            files.push_back({fs::path(orders_.out) / (name + f.ending), f.content});
+        write_files(files, {.replace = orders_.replace, .input = orders_.table});
+        const bool printed = orders_.print != nullptr;
+        if ((orders_.handout || printed) && sheets_ == 0)
+            first_handout_ = (fs::path(orders_.out) / name).string().append(printed ? printed_ending : handout_ending);
         ++sheets_;
         drawings_ += s.drawings;
     }

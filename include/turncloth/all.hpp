@@ -15,6 +15,8 @@
 #include <turncloth/cloth/shrinkage.hpp>
 #include <turncloth/cloth/stock.hpp>
 #include <turncloth/cloth/widths.hpp>
+#include <turncloth/design/design_making.hpp>
+#include <turncloth/design/design_terms.hpp>
 #include <turncloth/design/expression.hpp>
 #include <turncloth/design/expression_value.hpp>
 #include <turncloth/design/faults.hpp>
@@ -92,6 +94,7 @@
 #include <turncloth/page/drawing.hpp>
 #include <turncloth/page/html.hpp>
 #include <turncloth/page/page.hpp>
+#include <turncloth/page/pages.hpp>
 #include <turncloth/page/paper.hpp>
 #include <turncloth/page/svg.hpp>
 #include <turncloth/page/tiles.hpp>

@@ -167,6 +167,17 @@ TEST_CASE("off-cuts of a lay with cuts are what the printed cuts leave over") {
     }
 }
 
+TEST_CASE("off-cuts between more places than are looked through are refused") {
+    lay<inch> found;
+    found.made_ready = {0_in, 0_in, 54_in, 90_in};
+    found.places.assign(10'000, {.piece = 0, .where = {0_in, 0_in, 54_in, 9_in}});
+    CHECK(off_cuts(found, 1_in, 1_in).size() == 1);
+    found.places.push_back(found.places[0]);
+    CHECK_THROWS_WITH_AS(
+        off_cuts(found, 1_in, 1_in),
+        "the number of places that off-cuts are looked for between must be at most 10000: it was 10001", lay_error);
+}
+
 TEST_CASE("a strip is measured on what is in hand, not from an edge that has been cut away") {
     // Two strips of 5 1/2 in down cloth of 12 in with selvedges of 1/2 in: 5 1/2 and 11 in from the trimmed edge.
     const bolt<inch> cloth{.width = in(12), .selvedge = in({1, 2}), .cutting = cutting::strips};

@@ -135,6 +135,17 @@ TEST_CASE("the check with units passes every plan and finds one that was changed
     }
 }
 
+TEST_CASE("more different lengths than are planned for are refused, and as many of a length as may be are cut") {
+    const std::vector<wanted_length<inch>> wanted(1001, {"tie", "20"_in});
+    CHECK_THROWS_WITH_AS(cut_from_stock<inch>(wanted, {{"42"_in}}),
+                         "the number of lengths wanted must be at most 1000: it was 1001", stock_error);
+    const std::vector<stock_length<inch>> stock(1001, {"42"_in});
+    CHECK_THROWS_WITH_AS(cut_from_stock<inch>({{"tie", "20"_in}}, stock),
+                         "the number of lengths of stock must be at most 1000: it was 1001", stock_error);
+    CHECK(cut_from_stock<inch>({{"tie", "20"_in}}, {stock.begin(), stock.end() - 1}).pieces_of_stock == 1);
+    CHECK(cut_from_stock<inch>({{"tie", "20"_in, 1'000'000'000}}, {{"42"_in}}).pieces_of_stock == 500'000'000);
+}
+
 TEST_CASE("denominators without a common one in 64 bits are reported") {
     const auto odd = [](std::int64_t prime) { return length_of<inch>(fraction(prime + 1, prime)); };
     CHECK_THROWS_AS(cut_from_stock<inch>(

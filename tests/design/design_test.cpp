@@ -44,7 +44,9 @@ nlohmann::json as_texts(nlohmann::json j) {
 } // namespace
 
 TEST_CASE("a design is written and read back equal") {
-    for (const std::string& text : {designs::peg_bag(), designs::every_member(), file_of("")}) {
+    for (const std::string& text :
+         {designs::peg_bag(), designs::every_member(), designs::file("examples/designs/tool_roll.json"),
+          designs::file("examples/designs/kneeling_pad.json"), file_of("")}) {
         const project_design d = read_design(text);
         CHECK(read_design(to_json(d).dump()) == d);
     }
@@ -77,8 +79,9 @@ TEST_CASE("every fault of a file is named at once, with its place") {
         "/pieces/0/height: it is missing\n"
         "/pieces/0/count: expected an expression as a text, or a whole number\n"
         "/pieces/0/marks/0/parallel_to: expected one of \"top\", \"right\", \"bottom\" and \"left\"\n"
-        "/nmae: there is no such member here: there are $schema, turncloth_design, name, units, sizes, measures, "
-        "refuse, pieces, meetings, placings, span_lists, zippers, must_reach, notions, sewings, making, cautions, "
+        "/nmae: there is no such member here: there are $schema, turncloth_design, name, units, sizes, "
+        "shorter_side_parts, measures, refuse, pieces, meetings, placings, span_lists, zippers, must_reach, notions, "
+        "sewings, making, cautions, "
         "preparations "
         "and most_layers\n"
         "/measures/0/is, character 18: a length times a length is no length: one of them must be a number\n"
@@ -87,7 +90,8 @@ TEST_CASE("every fault of a file is named at once, with its place") {
         "/pieces/0/width, character 1: nothing here is named \"finished widht\"\n"
         "/pieces/0/edges/all/is: there is no \"zigzag\" here: there are \"raw edge\", \"seam\", \"single-turned hem\", "
         "\"double-turned hem\", \"heading\", \"casing\", \"self-binding\", \"separate binding\", \"French seam\", "
-        "\"flat-felled seam, over\", \"flat-felled seam, under\", \"lapped seam, over\" and \"lapped seam, under\"\n"
+        "\"flat-felled seam, over\", \"flat-felled seam, under\", \"lapped seam, over\", \"lapped seam, under\" and "
+        "\"turned under beside a zipper\"\n"
         "/pieces/0/edges/top/allowance: it is missing\n"
         "/pieces/0/edges/top/depth: a seam has no such part\n"
         "/pieces/0/marks/0/what, character 1: this brace has no other: an expression stands between two\n"
@@ -145,6 +149,12 @@ TEST_CASE("every finish of a file is the library's own") {
         {R"("is": "flat-felled seam, over", "width": "1/2 in", "under": "1/4 in", "inset": "1/8 in")",
          felled_over("1/2"_in, "1/4"_in, "1/8"_in)},
         {R"("is": "flat-felled seam, under", "allowance": "1/4 in")", felled_under("1/4"_in)},
+        {R"("is": "turned under beside a zipper", "turned": "3/4 in", "stitched": "1/4 in")",
+         finish<inch>("turned under beside the zipper")
+             .allows("3/4"_in)
+             .folds_at("3/4"_in)
+             .stitched_at(1_in)
+             .reaches("3/4"_in)},
         {R"("is": "lapped seam, over", "under": "1/2 in", "inset": "1/8 in")", lapped_over("1/2"_in, "1/8"_in)},
         {R"("is": "lapped seam, under", "lap": "1/2 in", "inset": "1/8 in")", lapped_under("1/2"_in, "1/8"_in)},
     };
@@ -191,6 +201,33 @@ TEST_CASE("what repeats is one of the library's repeaters") {
               .find("/pieces/0/marks/0: the number of marks in a row must be at most 10000") == 0);
 }
 
+TEST_CASE("zippers made up and foam are listed as the library lists them") {
+    const auto listed_as = [](const std::string& from) {
+        return made(file_of("", R"("notions": [{"name": "n", "from": {)" + from + "}}]")).notions()[0];
+    };
+    CHECK(listed_as(R"("is": "zippers made up", "count": 2, "across": "12 in", "margin": "1 in", "beyond": "5/8 in",
+                       "length_sold": "12 in", "ends": "5/8 in", "tail": "1/2 in")") ==
+          listed<inch>("n", 2, {12_in, 1_in, "5/8"_in}, zipper_supply<inch>::made_up({12_in}, "5/8"_in, "1/2"_in)));
+    const notion<inch> foam =
+        listed_as(R"("is": "foam filling", "width": "12 in", "height": "9 in", "thickness": "2 in")");
+    CHECK(foam.details().size() == 3);
+    CHECK((foam.details()[2].amount.value() == 2_in && foam.details()[2].sold == sold_as::as_told));
+    CHECK(foam.cautions()[0].sentence == caution::filling.sentence);
+}
+
+TEST_CASE("a side that is parted into two alike is twice a whole number of graduations on a ruler") {
+    const auto finished = [](const char* width, const char* height) {
+        const project_design d = read_design(file_of("", R"("shorter_side_parts": 2)"));
+        const finished_size<inch> asked(read_length<inch>(width), read_length<inch>(height));
+        return project_of(d, asked, ruled<inch>("1/8"_in)).finished();
+    };
+    CHECK(finished("20 in", "9 1/8 in") == finished_size(20_in, "9 1/4"_in)); // a half goes up
+    CHECK(finished("9 1/16 in", "20 1/16 in") == finished_size(9_in, "20 1/8"_in));
+    CHECK(finished("9 1/8 in", "9 1/8 in") == finished_size("9 1/4"_in, "9 1/4"_in));
+    CHECK(refused_when_made(file_of("", R"("shorter_side_parts": 0)")) ==
+          "/shorter_side_parts: a side is parted into 1 to 1000 alike: it comes to 0");
+}
+
 TEST_CASE("an item is there only where its condition holds") {
     const auto count = [](const std::string& where) {
         return made(file_of(R"("marks": [{"what": "m", "parallel_to": "left", "where": ")" + where +
@@ -231,6 +268,92 @@ TEST_CASE("all that a design says is in the project") {
     CHECK(p.cautions()[0].sentence == "Keep it from the fire.");
     CHECK(p.preparations() == std::vector<std::string>{"Chalk the pockets."});
     CHECK(p.most_layers() == 10);
+}
+
+TEST_CASE("all that a design says of its making is in the making") {
+    const project<inch> p = project_of(read_design(designs::every_member()), finished_size(20_in, 30_in));
+    const making<inch>& d = *p.design();
+    CHECK(p.pieces()[0].pleats()[0].pleats.kind() == pleat::box);
+    CHECK(p.pieces()[0].pleats()[0].starts == at<finished_edge>(2_in));
+    CHECK(p.pieces()[0].corners()[0].across == 4_in);
+    CHECK(p.notions()[1].details()[p.notions()[1].details().size() - 2].sold == sold_as::off_a_roll);
+    CHECK(d.lips() == "1/4"_in);
+
+    // Whole tapes are 8 x 1 in, and the pieces' edges have no finish but those of the front.
+    const part<inch>& tape = d.parts().back();
+    CHECK((tape.name == "tape" && tape.width == 8_in && tape.count == 2 && tape.cloth.film && !tape.cloth.frays));
+    const laying<inch>& l = d.layings().back();
+    CHECK((d.parts()[l.on.index].name == "pocket" && l.on.copy == 1 && l.up == face::wrong));
+    CHECK((l.upside_down && l.beneath && l.set_into_one && l.left == 1_in && l.top == 2_in));
+    CHECK(l.fit == fit<inch>{surplus::tuck, 2, 1_in, 6_in, 5_in, false, {}});
+    // The folds of the top edge's heading and of the left edge's hem, without their rows, come before the other creases.
+    const auto& creases = d.creases();
+    CHECK(creases[creases.size() - 3].at.from == edge::left);
+    CHECK(creases[creases.size() - 3].over);
+    // A hem of 1/2 in is sewn on its raw edge, 1/2 in inside the finished edge; 1 in further in, and from 2 1/2 + 1 in
+    // below the cut top edge, where the stitching of a heading 2 in deep, 1/2 in turned under, lies 1/8 in above its edge.
+    const crease<inch>& side = creases[creases.size() - 2];
+    CHECK((side.turn == turning::quarter && side.over && side.begins_wall));
+    CHECK(side.at.in == at<cut_edge>(2_in));
+    CHECK(*side.at.begins == "5 3/8"_in);
+    CHECK(creases.back().across->leg == 2_in);
+    const stitching<inch>& quilting = d.rows().back();
+    CHECK((quilting.each.size() == 3 && quilting.each[0] == at<cut_edge>("5 1/2"_in) && quilting.by_hand));
+    CHECK((quilting.along.in == quilting.each[0] && quilting.through.size() == 2));
+    const seam_of<inch>& frill = d.seams()[0];
+    CHECK((frill.beyond == beyond_seam::quarter && frill.taken_up == surplus::gather && frill.spans == 8));
+    CHECK((frill.pressed == pressed::to_other && frill.one[0].in == at<cut_edge>("1/2"_in)));
+    CHECK((d.snips().back().kind == snip_kind::clip && d.snips().back().at.in == at<cut_edge>("5 1/2"_in)));
+    CHECK((d.spots().back().places[0] == at<cut_edge>("2 1/2"_in) && d.spots().back().width == 1_in));
+    CHECK(d.mouths().back().at[0].on == cut_part{d.parts().size() - 1, 1});
+    const compartment<inch>& pouch = d.compartments()[0];
+    CHECK((pouch.from_left == "2 1/2"_in && pouch.from_top == "4 1/2"_in && pouch.mouths.size() == 2));
+    CHECK((pouch.count == 2 && pouch.step == 3_in && pouch.least_depth == "1/2"_in));
+    CHECK(pouch.mouths[0].index == d.mouths().size() - 1);
+    CHECK(d.mouths()[pouch.mouths[1].index].by == closed_by::zipper);
+    CHECK((d.all_contents()[0].folds == 1 && d.all_contents()[0].squeezed == "1/4"_in));
+    CHECK((d.moments()[0].what == moment_kind::put_in && d.moments()[1].index == d.mouths().size() - 1));
+    CHECK(d.befores()[0].why == "it is filled first");
+    CHECK(d.befores()[0].then == operation{operation_kind::moment, 1});
+}
+
+TEST_CASE("a making says what it names that is not there, in the file and at a size") {
+    const auto making_of = [](const std::string& said) { return file_of("", "\"making\": {" + said + "}"); };
+    CHECK(designs::faults(making_of(R"(
+        "layings": [{"piece": "mta", "on": "mat 2"}],
+        "creases": [{"called": "a"}, {"across": {"on": "mat", "upright": "top", "level": "left", "leg": "1 in"}}],
+        "rows": [{"along": {"on": "mat", "from": "top", "in": "1 in"}, "places": {"is": "one place", "at": "1 in"}}],
+        "seams": [{"one": [], "other": [{"on": "mat", "from": "top"}]}],
+        "compartments": [{"name": "c", "between": ["mat"], "from_left": "1 in", "from_top": "1 in",
+                          "mouths": [{"mouth": "lid"}, {"number": 1}, {"mouth": "lid", "number": 1}]}],
+        "contents": [{"what": "foam", "width": "1 in", "height": "1 in", "into": "d", "by": {"zipper_on": "rug"}}],
+        "moments": [{"what": "close"}, {"what": "put in", "contents": "wadding"}, {"what": "roll", "contents": "foam"}],
+        "order": [{"first": "a", "then": "b", "why": "so"}])")) ==
+          "/making/layings/0/piece: no part is named \"mta\"\n"
+          "/making/creases/0: give either a line or a corner\n"
+          "/making/creases/1/across: a corner is of an upright edge and a level one\n"
+          "/making/rows/0: give either how far in the line is or the places of rows\n"
+          "/making/seams/0/one: it is missing\n"
+          "/making/compartments/0: a compartment lies between two walls\n"
+          "/making/compartments/0/mouths/0/mouth: no mouth is named \"lid\"\n"
+          "/making/compartments/0/mouths/1: give either a mouth or the piece that a zipper is on\n"
+          "/making/compartments/0/mouths/2: a mouth that has a name needs no number\n"
+          "/making/compartments/0/mouths/2/mouth: no mouth is named \"lid\"\n"
+          "/making/contents/0/into: no compartment is named \"d\"\n"
+          "/making/contents/0/by/zipper_on: no piece is named \"rug\"\n"
+          "/making/moments/0: say which mouth\n"
+          "/making/moments/1/contents: no contents are named \"wadding\"\n"
+          "/making/moments/2: no contents are named for this\n"
+          "/making/order/0/then: no operation is called \"b\"\n");
+    CHECK(refused_when_made(making_of(R"(
+        "rows": [{"along": {"on": "mat 2", "from": "top", "in": "1 in"}},
+                 {"along": {"on": "mat", "from": "top", "in": "1 in", "measured_from": "stitching"}}],
+        "mouths": [{"name": "m", "at": [{"on": "mat", "from": "top"}], "where": "finished width is 1 in"}],
+        "compartments": [{"name": "c", "between": ["mat", "mat"], "from_left": "1 in", "from_top": "1 in",
+                          "mouths": [{"mouth": "m"}]}])")) ==
+          "/making/rows/0/along/on: no part is named \"mat 2\" at this size; /making/rows/1: the top edge has no "
+          "stitching "
+          "to measure from; /making/compartments/0/mouths/0/mouth: none of the mouths is named \"m\" at this size");
 }
 
 TEST_CASE("a design refuses a size in its own words, before anything else") {

@@ -1,7 +1,7 @@
 // Prints with the built program as a person does, and measures what lies on the pages with poppler's tools.
 //
 //   workshop w;                        a folder of its own, removed at the end
-//   w.run("pad.drafting --out pad.pdf")    status, out, err of the program
+//   w.run("pad.drafting --out pad.pdf")    status, out, err of the program; run_of(program, arguments) of another
 //   w.page_sizes("pad.pdf")            of every page, in points, as pdfinfo tells them
 //   w.pages("pad.pdf")                 for each page its words and its lines, in millimetres from the upper left corner
 //
@@ -95,10 +95,12 @@ public:
 
     /// The shell's words for the arguments; `before` comes ahead of the program, for limits and the like.
     run_result run(const std::string& arguments, const std::string& before = "") const {
-        const int status = shell(before +
-                                 " LSAN_OPTIONS=print_suppressions=0:suppressions='" TURNCLOTH_DRAFTING_LEAKS
-                                 "' '" TURNCLOTH_DRAFTING_PROGRAM "' >.out 2>.err " +
-                                 arguments);
+        return run_of(TURNCLOTH_DRAFTING_PROGRAM, arguments, before);
+    }
+    run_result run_of(const std::string& program, const std::string& arguments, const std::string& before = "") const {
+        const int status =
+            shell(before + " LSAN_OPTIONS=print_suppressions=0:suppressions='" TURNCLOTH_DRAFTING_LEAKS "' '" +
+                  program + "' >.out 2>.err " + arguments);
         run_result o{status, read(".out"), read(".err")};
         std::filesystem::remove(path_ / ".out");
         std::filesystem::remove(path_ / ".err");

@@ -162,3 +162,23 @@ TEST_CASE("so are too many parts, spots and compartments, however they are count
     CHECK(faults_of(d, fault::does_not_fit, "the number of spots") == 1);
     CHECK(faults_of(d, fault::does_not_fit, "the number of compartments") == 1);
 }
+
+TEST_CASE("so is more than is turned in a design, and as much as may be is sound") {
+    making<inch> d("pleats");
+    const cut_part cloth = d.cut({.name = "cloth", .width = 9000_in, .height = 9_in});
+    for (std::int64_t i = 1; i <= making<inch>::most_turned; ++i)
+        d.add(crease<inch>{.at = {.on = cloth, .from = edge::left, .in = at<cut_edge>(1_in * i)}});
+    CHECK(d.faults().empty());
+    d.add(crease<inch>{.at = {.on = cloth, .from = edge::left, .in = at<cut_edge>(1_in / 2)}});
+    CHECK(faults_of(d, fault::does_not_fit, "the number of creases") == 1);
+    const auto too_many = [&](const auto& one, const char* what) {
+        making<inch> all("pleats");
+        all.cut({.name = "cloth", .width = 9000_in, .height = 9_in});
+        for (std::int64_t i = 0; i <= making<inch>::most_turned; ++i)
+            all.add(one);
+        return faults_of(all, fault::does_not_fit, what);
+    };
+    CHECK(too_many(laying<inch>{.piece = cloth}, "the number of layings") == 1);
+    CHECK(too_many(seam_of<inch>{}, "the number of seams") == 1);
+    CHECK(too_many(snip<inch>{.at = {.on = cloth}}, "the number of clips and slits") == 1);
+}

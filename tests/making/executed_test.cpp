@@ -1,11 +1,16 @@
 // Things carried out: what rows meet, what compartments come to be, and faults that are found.
+#include "making/boxes.hpp"
 #include "making/left_out.hpp"
+#include "making/random_design.hpp"
 #include "making/things.hpp"
 
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <cstddef>
+#include <cstdint>
 #include <string>
+#include <vector>
 
 using namespace things;
 
@@ -169,6 +174,100 @@ TEST_CASE("each row left out of what needs it is found") {
         }
     }
     CHECK(planted == 34);
+}
+
+namespace {
+
+std::vector<std::string> raw_edges_of(const making<inch>& d) {
+    std::vector<std::string> all;
+    for (const auto& f : execute(d).raw_edges)
+        all.push_back(f.sentence);
+    return all;
+}
+/// Without what is done along that edge of that part: its folds and its rows.
+making<inch> unfinished(const making<inch>& d, cut_part of, edge e) {
+    making<inch> again(d.name());
+    for (const auto& p : d.parts())
+        again.cut(p);
+    for (const auto& l : d.layings())
+        again.add(l);
+    for (const auto& c : d.creases())
+        if (c.at.on != of || c.at.from != e)
+            again.add(c);
+    for (const auto& r : d.rows())
+        if (r.along.on != of || r.along.from != e || r.each.size() > 0)
+            again.add(r);
+    return again;
+}
+
+} // namespace
+
+// By hand: a hem that is turned once lies with its raw edge in sight on the wrong side, and held by its row; turned twice it
+// is inside. Raw, it is in sight. Film does not fray, nor does felt.
+TEST_CASE("a raw edge that frays is found where it is in sight, or inside and held by no row") {
+    making<inch> d("mat");
+    const cut_part mat = d.cut({.name = "mat", .width = 12_in, .height = 9_in});
+    for (const edge e : {edge::left, edge::right, edge::bottom}) {
+        for (const auto& in : {"1/2"_in, 1_in})
+            d.add(crease<inch>{.at = line(mat, e, in)});
+        if (e != edge::left)
+            d.add(sewn(mat, e, "1 3/8"_in, {mat}));
+    }
+    CHECK(raw_edges_of(d) ==
+          std::vector<std::string>{"the top edge of mat is left raw in sight, and its cloth frays",
+                                   "the left edge of mat is left raw, and no row along it holds it; its cloth frays"});
+    d.add(crease<inch>{.at = line(mat, edge::top, 1_in)}); // once: on the wrong side it is in sight
+    d.add(sewn(mat, edge::left, "1 3/8"_in, {mat}));
+    d.add(sewn(mat, edge::top, "1 7/8"_in, {mat}));
+    CHECK(raw_edges_of(d) == std::vector<std::string>{"the top edge of mat is left raw in sight, and its cloth frays"});
+    making<inch> felt("coaster");
+    felt.cut({.name = "coaster", .cloth = {.name = "felt", .frays = false}, .width = 4_in, .height = 4_in});
+    CHECK(raw_edges_of(felt).empty());
+}
+
+TEST_CASE("no raw edge is left on the roll, the organiser, the cushion, the pad and the lined bag, at random sizes") {
+    CHECK(raw_edges_of(tool_roll(true).design).empty());
+    CHECK(raw_edges_of(lapped_cushion().design).empty());
+    sampler any(35);
+    while (any.another_of(30)) {
+        const auto l = [&](std::int64_t least, std::int64_t most) {
+            return length_of<inch>(fraction(any.between(least * 16, most * 16), 16));
+        };
+        const box_asked b{.w = l(12, 24), .h = l(8, 12), .d = l(1, 3), .s = l(1, 2) / 2};
+        CHECK(raw_edges_of(organiser(any.between(1, 4)).design).empty());
+        CHECK(raw_edges_of(zipped_pad(b).design).empty());
+        CHECK(raw_edges_of(lined_bag(b).design).empty());
+    }
+}
+
+// Rows that hold an edge: four hems of the backing, four of the roll's binding, those of the
+// cushion and its hems. The film does not fray; its rows and those between pockets hold no raw edge of other cloth.
+TEST_CASE("each row that holds an edge, and each finish, is missed when it is left out") {
+    const tool_roll roll(true);
+    const organiser strips(2);
+    const lapped_cushion cushion;
+    int planted = 0;
+    const auto without = [&](const making<inch>& d, const std::vector<std::size_t>& rows) {
+        for (const std::size_t i : rows) {
+            CHECK_MESSAGE(!raw_edges_of(without_row(d, i, 0)).empty(), described(d, {operation_kind::stitching, i}));
+            ++planted;
+        }
+    };
+    without(roll.design, {10, 11, 12, 13});
+    without(strips.design, {0, 1, 2, 3});
+    without(cushion.design, {0, 1, 2, 3, 4, 5});
+    const auto unfinished_all = [&](const making<inch>& d, cut_part of, const std::vector<edge>& edges) {
+        for (const edge e : edges) {
+            const auto found = raw_edges_of(unfinished(d, of, e));
+            CHECK(std::count(found.begin(), found.end(),
+                             "the " + std::string(name_of(e)) + " edge of " + name_of(d, of) +
+                                 " is left raw in sight, and its cloth frays") == 1);
+            ++planted;
+        }
+    };
+    unfinished_all(roll.design, roll.outer, {edge::left, edge::right, edge::top, edge::bottom});
+    unfinished_all(strips.design, strips.backing, {edge::left, edge::right, edge::top, edge::bottom});
+    CHECK(planted == 22);
 }
 
 TEST_CASE("needs in a circle are refused by the shortest, each with its reason") {

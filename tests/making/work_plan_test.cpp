@@ -3,6 +3,7 @@
 #include "making/boxes.hpp"
 #include "making/random_design.hpp"
 #include <turncloth/making/executed.hpp>
+#include <turncloth/making/on_table.hpp>
 #include <turncloth/making/work_plan.hpp>
 
 #include <doctest/doctest.h>
@@ -241,4 +242,177 @@ TEST_CASE("an edge that is covered is no edge to measure from") {
     CHECK(row.places[0].across.at == lengths{3_in});
     CHECK(from_edge(row.places[0].across, cover, edge::left, false));
     CHECK(row.places[0].end_to_end == board);
+}
+
+namespace {
+
+length<inch> side_of(const table_area<inch>& a, edge e) {
+    return e == edge::left ? a.left : e == edge::right ? a.right : e == edge::top ? a.top : a.bottom;
+}
+table_area<inch> round(const ply_lying<inch>& p) {
+    table_area<inch> a{p.corners[0].x, p.corners[0].y, p.corners[0].x, p.corners[0].y};
+    for (const auto& c : p.corners)
+        a = {std::min(a.left, c.x), std::min(a.top, c.y), std::max(a.right, c.x), std::max(a.bottom, c.y)};
+    return a;
+}
+
+/// An edge of a part as it lies, looked at from above or from beneath; every ply is an upright rectangle.
+struct looked_at {
+    const table_work<inch>& table;
+    seen_edge what;
+    bool above;
+    edge toward = table.on_table(what.of, what.side);
+    length<inch> at = side_of(table.extent(what.of), toward);
+
+    bool shows_at(length<inch> along) const {
+        auto plies = table.plies(what.of).plies;
+        if (above)
+            std::reverse(plies.begin(), plies.end());
+        for (const auto& p : plies) {
+            const table_area<inch> a = round(p);
+            const bool level = is_level(toward);
+            const bool beside = level ? a.left <= along && along <= a.right : a.top <= along && along <= a.bottom;
+            if (beside && p.of == what.of && side_of(a, toward) == at)
+                return true;
+            if (level ? a.left <= along && along < a.right && a.top < at && at < a.bottom
+                      : a.top <= along && along < a.bottom && a.left < at && at < a.right)
+                return false;
+        }
+        return false;
+    }
+    /// Between two places along it: at one of them or somewhere in between.
+    bool shows(length<inch> from, length<inch> to) const {
+        std::vector<length<inch>> stops = {from, to};
+        for (const auto& p : table.plies(what.of).plies) {
+            const table_area<inch> a = round(p);
+            for (const auto& v : {is_level(toward) ? a.left : a.top, is_level(toward) ? a.right : a.bottom})
+                stops.push_back(std::clamp(v, from, to));
+        }
+        std::sort(stops.begin(), stops.end());
+        for (std::size_t k = 0; k + 1 < stops.size(); ++k)
+            if (shows_at((stops[k] + stops[k + 1]) / 2))
+                return true;
+        return false;
+    }
+};
+length<inch> way(const length<inch>& a, const length<inch>& b) { return a < b ? b - a : a - b; }
+
+/// A board, hemmed on some edges, with covers that lie over edges of what they are laid on, and rows through all of it that
+/// are drawn on any of them, right across or from one edge up to a place.
+making<inch> covered_design(sampler& any) {
+    making<inch> d("covered");
+    const auto l = [&](std::int64_t least, std::int64_t most) {
+        return length_of<inch>(fraction(any.between(least, most), 4));
+    };
+    const auto one_of = [&](const auto& list) {
+        return list[static_cast<std::size_t>(any.between(0, static_cast<std::int64_t>(list.size()) - 1))];
+    };
+    std::vector<cut_part> all = {d.cut({.name = "board", .width = l(24, 60), .height = l(24, 60)})};
+    for (const edge e : all_edges)
+        if (any.between(0, 2) == 0)
+            d.add(crease<inch>{.at = line(all[0], e, "1/2"_in), .over = any.between(0, 1) == 0});
+    for (std::int64_t k = any.between(1, 4); k > 0; --k) {
+        const cut_part cover = d.cut({.name = "cover", .width = l(20, 50), .height = l(20, 50)});
+        d.add(laying<inch>{.piece = cover,
+                           .on = one_of(all),
+                           .up = any.between(0, 2) == 0 ? face::wrong : face::right,
+                           .left = l(-12, 30),
+                           .top = l(-12, 30),
+                           .beneath = any.between(0, 3) == 0});
+        all.push_back(cover);
+    }
+    for (std::int64_t k = any.between(1, 3); k > 0; --k) {
+        stitching<inch> row = sewn(one_of(all), one_of(all_edges), l(3, 17), all);
+        if (any.between(0, 1) == 0)
+            row.along.begins = l(3, 17);
+        else if (any.between(0, 1) == 0)
+            row.along.ends = l(3, 17);
+        d.add(row);
+    }
+    return d;
+}
+
+/// The row's stretch, clipped to the ply of its part on which it is longest.
+table_segment<inch> on_cloth(const table_work<inch>& table, const cut_part& of, const table_segment<inch>& s) {
+    const bool level = s.from.y == s.to.y;
+    length<inch> low, high;
+    for (const auto& p : table.plies(of).plies) {
+        const table_area<inch> a = round(p);
+        if (p.of != of || !(level ? a.top < s.from.y && s.from.y < a.bottom : a.left < s.from.x && s.from.x < a.right))
+            continue;
+        const auto from = level ? std::max(a.left, std::min(s.from.x, s.to.x))
+                                : std::max(a.top, std::min(s.from.y, s.to.y)),
+                   to = level ? std::min(a.right, std::max(s.from.x, s.to.x))
+                              : std::min(a.bottom, std::max(s.from.y, s.to.y));
+        if (to - from > high - low) {
+            low = from;
+            high = to;
+        }
+    }
+    return level ? table_segment<inch>{{low, s.from.y}, {high, s.from.y}}
+                 : table_segment<inch>{{s.from.x, low}, {s.from.x, high}};
+}
+
+/// Whether a place of a step tells where that row lies, from edges in sight at that moment.
+bool tells_of(const table_work<inch>& table, const step& s, const work_place<inch>& p, const chalk_line<inch>& row) {
+    const bool above = table.up(row.on) == s.up;
+    const auto found = table.line(row);
+    if (!found || p.piece != row.on || p.side != row.from)
+        return false;
+    const auto [a, b] = on_cloth(table, row.on, *found);
+    const bool level = a.y == b.y;
+    const auto at = level ? a.y : a.x, from = level ? std::min(a.x, b.x) : std::min(a.y, b.y),
+               to = level ? std::max(a.x, b.x) : std::max(a.y, b.y);
+    const looked_at across{table, p.across.from, above};
+    const auto& told = p.across.at;
+    if (std::find(told.begin(), told.end(), way(across.at, at)) == told.end() || !across.shows(from, to))
+        return false;
+    if (p.end_to_end.is_given())
+        return true;
+    const looked_at along{table, p.along.from, above};
+    return along.shows_at(at) && p.along.at.size() == 2 && way(p.along.at[0], p.along.at[1]) == way(from, to);
+}
+
+} // namespace
+
+TEST_CASE("for random projects every row is measured from edges that are in sight when it is sewn") {
+    sampler any(33);
+    std::size_t rows = 0, not_its_own = 0, ends = 0;
+    while (any.another_of(400)) {
+        const making<inch> d = covered_design(any);
+        std::vector<making_step> steps;
+        try {
+            steps = steps_of(d);
+        } catch (const making_error&) {
+            continue;
+        }
+        const auto plan = work_plan_of(d, steps);
+        const auto tasks = detail::tasks_of(d, steps);
+        table_work<inch> table(d);
+        for (const auto& b : detail::bundler(tasks).in_order())
+            for (const auto& strand : b.strands)
+                for (const std::size_t t : strand) {
+                    const operation& o = tasks[t].what;
+                    if (o.kind != operation_kind::stitching) {
+                        table.carry_out(o);
+                        continue;
+                    }
+                    const chalk_line<inch>& row = d.rows()[o.index].along;
+                    bool told = !table.line(row); // it runs on no cloth
+                    for (const auto& g : plan.groups)
+                        for (const step& s : g.steps)
+                            if (std::find(s.stands_for.begin(), s.stands_for.end(), o) != s.stands_for.end())
+                                for (const auto& p : s.places)
+                                    if (!told && tells_of(table, s, p, row)) {
+                                        told = true;
+                                        ++rows;
+                                        not_its_own += p.across.from.of != row.on || p.across.from.side != row.from;
+                                        ends += !p.end_to_end.is_given();
+                                    }
+                    CHECK_MESSAGE(told, described(d, o));
+                }
+    }
+    CHECK(rows > 150);
+    CHECK(not_its_own > 20);
+    CHECK(ends > 50);
 }

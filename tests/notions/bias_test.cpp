@@ -9,6 +9,8 @@
 
 #include <array>
 #include <cmath>
+#include <cstdint>
+#include <limits>
 
 using namespace turncloth;
 using reference::exact;
@@ -180,6 +182,41 @@ TEST_CASE("the cloth or the square for a length gives it when its strips are lai
     CHECK(tight > 500);
 }
 
+namespace {
+
+mpq_class rational(const length<inch>& l) { return {numerator(l.value()), denominator(l.value())}; }
+
+/// By whole numbers of any length: floor of (along - 2 seam) / (sqrt(2) width) strips, joined along a thread.
+bool gives(const mpq_class& across, const mpq_class& along, const bias_wanted<inch>& w) {
+    const mpq_class seam = rational(w.seam), wanted = rational(w.joined), base = along - 2 * seam;
+    if (base <= 0)
+        return false;
+    const mpq_class square = base * base / (2 * rational(w.width) * rational(w.width));
+    const mpz_class n = sqrt(mpz_class(square.get_num() / square.get_den()));
+    const mpq_class straight = (across - 2 * seam) * n + 2 * seam;
+    return n > 0 && 2 * straight * straight >= wanted * wanted;
+}
+
+} // namespace
+
+TEST_CASE("what fits is found at any scale, of lengths and of graduations up to the largest") {
+    const auto whole = [](std::int64_t n) { return length_of<inch>(fraction(n)); };
+    constexpr std::int64_t largest = std::numeric_limits<std::int64_t>::max();
+    for (const std::int64_t step : {std::int64_t{1}, std::int64_t{1} << 40, std::int64_t{1} << 62, largest})
+        for (const std::int64_t joined : {std::int64_t{130}, std::int64_t{1} << 40, std::int64_t{1} << 60})
+            for (const length<inch>& seam : {"3/8"_in, "1 1/4"_in}) {
+                const bias_wanted<inch> w{.joined = whole(joined), .width = "2 1/2"_in, .seam = seam};
+                const length<inch> side = square_for_bias(w, whole(step)),
+                                   along = cloth_for_bias(w, 45_in, whole(step));
+                const mpq_class less = rational(side) - rational(whole(step)),
+                                shorter = rational(along) - rational(whole(step));
+                CHECK(gives(rational(side), rational(side), w));
+                CHECK_FALSE(gives(less, less, w));
+                CHECK(gives(45, rational(along), w));
+                CHECK((shorter < 45 || !gives(45, shorter, w)));
+            }
+}
+
 TEST_CASE("the longest strip of a square is its diagonal less the strip's width, rounded down rightly") {
     reference::sampler random(1901);
     while (random.another_of(5'000)) {
@@ -236,7 +273,8 @@ TEST_CASE("what gives no bias says why") {
           "too small: the seam of a join, given 0 in, least 0 in");
     CHECK(facts<range_error>(square(1_in, 1_in, 1_in, 0_in)) == "too small: a graduation, given 0, least 0");
     // A length that no square of 64 bits gives ends in a refusal.
-    CHECK_THROWS_AS(square(length_of<inch>(std::int64_t{1} << 62), 1_in, 1_in, 1_in)(), overflow_error);
+    CHECK_THROWS_AS(square(1_in, length_of<inch>(std::numeric_limits<std::int64_t>::max()), 1_in, 1_in)(),
+                    overflow_error);
     const auto root = [](length<inch> joined, length<inch> width, length<inch> step) {
         return [=] { return least_square_before_seams<inch>({joined, width}, step); };
     };

@@ -197,3 +197,40 @@ TEST_CASE("what is measured from an edge that went round a thickness is measured
         }
     }
 }
+
+// By paper: a mat finishes 8 x 10 in, its top and bottom turned 1/2 in twice round cloth that takes up 1/8 in. Flat, a last
+// fold lies 1/16 in outside its edge; in cloth of that thickness a row ends at the edge: 3 in below the top one runs on for
+// 7 in to the bottom, and one from the top is 4 in long. Their cut edge is 1 1/8 in further out.
+TEST_CASE(
+    "a row that stops at one turned edge is as long, and as far from the other, as cloth of that thickness has it") {
+    project<inch> p("mat", finished_size(8_in, 10_in));
+    edges<inch> finishes;
+    finishes.top = finishes.bottom = self_binding("1/2"_in, "1/8"_in, "1/8"_in);
+    p.add({"mat", "canvas", panel(p.finished(), finishes)});
+    auto made = making_of(p);
+    for (const bool down : {true, false}) {
+        stitching<inch> row{
+            .along = {.on = made.part("mat"), .from = edge::left, .in = at<cut_edge>(down ? 3_in : 5_in)}};
+        (down ? row.along.begins : row.along.ends) = "1 1/8"_in + (down ? 3_in : 4_in);
+        const operation sewn = made.design.add(row);
+        for (std::size_t i = 0; i < made.design.creases().size(); ++i)
+            made.design.add(before{{operation_kind::crease, i}, sewn});
+    }
+    p.made_as(made.design);
+    const auto groups = sheet_of(p).steps.groups;
+    std::vector<work_place<inch>> rows;
+    for (const auto& g : groups)
+        for (const auto& s : g.steps)
+            for (const auto& place : s.places)
+                if (s.verb == work_verb::sew && place.side == edge::left)
+                    rows.push_back(place);
+    REQUIRE(rows.size() == 2);
+    const bool first = rows[0].sewn == 7_in;
+    const auto &to_bottom = rows[first ? 0 : 1], &from_top = rows[first ? 1 : 0];
+    CHECK(to_bottom.sewn == 7_in);
+    CHECK(to_bottom.along.at == std::vector<length<inch>>{3_in, 10_in});
+    CHECK(to_bottom.ends_on == seen_edge{made.part("mat"), edge::bottom, true});
+    CHECK(from_top.sewn == 4_in);
+    CHECK(from_top.along.at == std::vector<length<inch>>{0_in, 4_in});
+    CHECK_FALSE(from_top.ends_on.of.is_given());
+}

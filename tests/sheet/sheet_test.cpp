@@ -15,7 +15,7 @@ using namespace turncloth;
 
 namespace {
 
-piece<inch> flat(const char* name, length<inch> width, length<inch> height) {
+piece<inch> flat(const std::string& name, length<inch> width, length<inch> height) {
     return {name, "canvas", panel(finished_size(width, height))};
 }
 
@@ -334,6 +334,54 @@ TEST_CASE("what one number asks for without end is refused at once, and as much 
                             "it was 1000000000"});
 }
 
+TEST_CASE("a sheet has a largest number of each thing that a project adds, refused by its name") {
+    const auto with = [](const auto& add, int n) {
+        project<inch> p("mat", finished_size(10_in, 16_in));
+        p.add(flat("mat", 10_in, 16_in));
+        for (int i = 0; i < n; ++i)
+            add(p, "no. " + std::to_string(i));
+        return p;
+    };
+    const auto as_many = [](const std::string& what, std::int64_t most, std::int64_t n) {
+        return std::vector<std::string>{"it has at most " + std::to_string(most) + " " + what + ": there are " +
+                                        std::to_string(n)};
+    };
+    const auto cut = [](auto& p, const std::string& name) { p.add(flat(name, 10_in, 16_in)); };
+    CHECK(reasons(with(cut, 1000)) == as_many("different pieces", 1000, 1001));
+    CHECK(sheet_of(with(cut, 99)).pieces.size() == 100);
+    const auto step = [](auto& p, const std::string& name) { p.prepare(name); };
+    CHECK(reasons(with(step, 1001)) == as_many("preparations", 1000, 1001));
+    const auto told = [](auto& p, const std::string& name) { p.caution(name, caution::work::cutting); };
+    CHECK(reasons(with(told, 1001)) == as_many("cautions", 1000, 1001));
+    const auto placed = [](auto& p, const std::string&) {
+        p.add(placing<inch>{"mat", "mat", at<finished_edge>(0_in), at<finished_edge>(0_in)});
+    };
+    CHECK(reasons(with(placed, 1001)) == as_many("placings", 1000, 1001));
+    const auto zipped = [](auto& p, const std::string&) {
+        zipper<inch> z{"mat",
+                       edge::top,
+                       {},
+                       {10_in, "3/4"_in, "1/2"_in},
+                       "1/2"_in,
+                       "1/4"_in,
+                       zipper_supply<inch>::from_roll(180_in)};
+        z.centres.assign(501, at<finished_edge>(1_in));
+        p.add(z);
+    };
+    CHECK(reasons(with(zipped, 2)) == as_many("zippers", 1000, 1002));
+    const auto met = [](auto& p, const std::string&) {
+        p.add(meeting<inch>{"mat", "mat", edge::left, 10_in, 10_in, most_in_a_row});
+    };
+    CHECK(reasons(with(met, 11)) == as_many("marks on its pieces", 100'000, 110'000));
+    try {
+        sheet_of(with(step, 1001));
+    } catch (const sheet_error& refused) {
+        CHECK(refused.facts().kind == fault::too_large);
+        CHECK(refused.facts().what == "preparations");
+        CHECK(refused.facts().most->numerator == 1000);
+    }
+}
+
 TEST_CASE("every caution that the work calls for is given once, in the order of the work") {
     using enum caution::work;
     const auto of = [](const project<inch>& p) {
@@ -440,6 +488,27 @@ TEST_CASE("thread is counted by the rows that are sewn, a seam of two pieces onc
     CHECK(sheet_of(bare).warnings == std::vector<std::string>{"no stitching is sewn with stitch 301"});
     bare.add(sewing<inch>{stitch(401), {}, 0, 50_in});
     CHECK(reasons(bare) == std::vector<std::string>{"thread is asked for twice, and every row is sewn once"});
+}
+
+TEST_CASE("a figure of thread says which rows it leaves out, where a project does not state them") {
+    // The bag's sides of 6 in are one seam of two halves; the flap, 5 in along its joined top, meets nothing as long.
+    project<inch> p("bag", finished_size(8_in, 6_in));
+    edges<inch> sides;
+    sides.left = sides.right = seam("1/2"_in);
+    p.add({"half", "canvas", panel(p.finished(), sides)}).count(2);
+    p.add(sewing<inch>{stitch(301), {}, 0, 500_in});
+    CHECK(sheet_of(p).warnings.empty());
+    edges<inch> joined;
+    joined.top = seam("1/2"_in);
+    p.add({"flap", "canvas", panel(finished_size(5_in, 3_in), joined)});
+    p.add({"pocket", "canvas", panel(finished_size(4_in, 3_in), all_round(single_turned_hem("1/2"_in)))});
+    p.add(placing<inch>{"pocket", "half", at<finished_edge>(1_in), at<finished_edge>(1_in)}).add(notion<inch>("cord"));
+    CHECK(
+        sheet_of(p).warnings ==
+        std::vector<std::string>{
+            "the thread holds the rows of the pieces' own finishes, zippers and seams, and leaves out what is sewn in "
+            "these steps, of which no row is stated: Sew the pocket onto each half. Add the cord.",
+            "the thread holds half a row for the top edge of flap, which joins no other edge of its length"});
 }
 
 TEST_CASE("what goes onto a piece is finished before that piece's own edges are turned") { // common practice

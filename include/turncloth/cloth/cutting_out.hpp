@@ -130,7 +130,7 @@ private:
 } // namespace detail
 
 /// What to do, in order; the first step, "cut 0", makes the cloth ready, and names the edges that all is told from.
-/// Nothing for a lay of no pieces. `pieces` and `cloth` are those that the lay was made of.
+/// Nothing for a lay of no pieces. A step for each cut, found in a time that grows with the logarithm of their number. `pieces` and `cloth` are those that the lay was made of.
 template <length_unit Unit>
 std::vector<std::string> cutting_out(const lay<Unit>& of, const std::vector<cloth_piece<Unit>>& pieces,
                                      const std::type_identity_t<bolt<Unit>>& cloth, const ruler& by = {}) {

@@ -14,6 +14,7 @@
 #include <turncloth/cloth/lay/free_rectangles.hpp>
 
 #include <algorithm>
+#include <cstddef>
 #include <set>
 #include <utility>
 #include <vector>
@@ -39,6 +40,25 @@ std::vector<cloth_part<Unit>> parts_left(const lay<Unit>& found) {
     return last;
 }
 
+/// Of a lay with cuts: what they leave that is no piece, and large enough.
+template <length_unit Unit>
+std::vector<cloth_part<Unit>> parts_kept(const lay<Unit>& found, length<Unit> least_across, length<Unit> least_along) {
+    std::vector<cloth_part<Unit>> parts = parts_left(found);
+    std::set<std::pair<fraction, fraction>> pieces; // by their near left corners
+    for (const cloth_place<Unit>& p : found.places)
+        pieces.emplace(p.where.from_left.value(), p.where.from_end.value());
+    std::erase_if(parts, [&](const cloth_part<Unit>& part) {
+        return part.across < least_across || part.along < least_along ||
+               pieces.contains({part.from_left.value(), part.from_end.value()});
+    });
+    std::stable_sort(parts.begin(), parts.end(), [](const cloth_part<Unit>& a, const cloth_part<Unit>& b) {
+        return a.across * a.along > b.across * b.along;
+    });
+    return parts;
+}
+
+inline constexpr std::size_t most_places_between = 10'000;
+
 template <length_unit Unit>
 std::vector<cloth_part<Unit>> parts_between(const lay<Unit>& found, length<Unit> least_across,
                                             length<Unit> least_along) {
@@ -58,25 +78,17 @@ std::vector<cloth_part<Unit>> parts_between(const lay<Unit>& found, length<Unit>
 
 } // namespace detail
 
-/// Throws lay_error unless both sizes are more than zero.
+/// Throws lay_error unless both sizes are more than zero, and for a lay cut free of more than 10,000 places: time grows with
+/// the square of these, some seconds for the most. Of a lay with cuts they are found as fast as sorted.
 template <length_unit Unit>
 std::vector<cloth_part<Unit>> off_cuts(const lay<Unit>& found, length<Unit> least_across, length<Unit> least_along) {
     require_more_than_zero<lay_error>(least_across, "the least width of an off-cut");
     require_more_than_zero<lay_error>(least_along, "the least length of an off-cut");
-    if (found.cuts.empty())
-        return detail::parts_between(found, least_across, least_along);
-    std::vector<cloth_part<Unit>> parts = detail::parts_left(found);
-    std::set<std::pair<fraction, fraction>> pieces; // by their near left corners
-    for (const cloth_place<Unit>& p : found.places)
-        pieces.emplace(p.where.from_left.value(), p.where.from_end.value());
-    std::erase_if(parts, [&](const cloth_part<Unit>& part) {
-        return part.across < least_across || part.along < least_along ||
-               pieces.contains({part.from_left.value(), part.from_end.value()});
-    });
-    std::stable_sort(parts.begin(), parts.end(), [](const cloth_part<Unit>& a, const cloth_part<Unit>& b) {
-        return a.across * a.along > b.across * b.along;
-    });
-    return parts;
+    if (!found.cuts.empty())
+        return detail::parts_kept(found, least_across, least_along);
+    require_at_most<lay_error>(found.places.size(), detail::most_places_between,
+                               "the number of places that off-cuts are looked for between");
+    return detail::parts_between(found, least_across, least_along);
 }
 
 } // namespace turncloth

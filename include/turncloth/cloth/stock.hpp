@@ -110,6 +110,8 @@ private:
 
 namespace detail {
 
+inline constexpr std::size_t most_lengths_of_stock = 1000; ///< that differ
+
 /// "piece 2 (tie)"
 template <length_unit Unit>
 std::string named(const wanted_length<Unit>& piece, std::size_t index) {
@@ -245,13 +247,16 @@ private:
 
 } // namespace detail
 
-/// The best plan found within the effort; nothing wanted is an empty plan. Throws stock_error (a length, count, cost or loss that is not allowed, a
-/// piece longer than the stock), stock_runs_out_error (too little on hand), overflow_error (numbers whose common
-/// denominator or totals are too large).
+/// The best plan found within the effort; nothing wanted is an empty plan. At most 1000 different lengths are wanted, of any
+/// number each, and as many are in stock; time grows with the square of either, and with the effort. Throws stock_error (a
+/// length, count, cost or loss that is not allowed, a piece longer than the stock, too many lengths), stock_runs_out_error
+/// (too little on hand), overflow_error (numbers whose common denominator or totals are too large).
 template <length_unit Unit>
 length_plan<Unit> cut_from_stock(const std::vector<wanted_length<Unit>>& wanted,
                                  const std::vector<stock_length<Unit>>& stock, const cutting_rules<Unit>& rules = {}) {
     require_not_negative<stock_error>(rules.loss_per_cut, "the loss per cut");
+    require_at_most<stock_error>(wanted.size(), detail::most_lengths_of_stock, "the number of lengths wanted");
+    require_at_most<stock_error>(stock.size(), detail::most_lengths_of_stock, "the number of lengths of stock");
     detail::check_wanted(wanted, detail::check_stock(stock, rules.aim));
     const detail::stock_translation<Unit> whole(wanted, stock, rules);
     return whole.with_units(detail::plan_stock(whole.problem(), rules.effort));

@@ -46,7 +46,8 @@ struct width_choice {
 };
 
 /// Lays the pieces on each cloth offered. Least area of cloth first, the narrower first among equals; those on which
-/// the pieces do not go come last, in the order offered. A cloth that is none (no width, no usable width) throws.
+/// the pieces do not go come last, in the order offered. A cloth that is none (no width, no usable width) throws. It costs
+/// a lay for each cloth, and more pieces than lay_out takes are refused.
 template <length_unit Unit>
 std::vector<width_choice<Unit>> compare_widths(const std::vector<cloth_piece<Unit>>& pieces,
                                                const std::type_identity_t<std::vector<bolt<Unit>>>& offered,

@@ -9,6 +9,7 @@
 #define TURNCLOTH_DESIGN_FAULTS_HPP
 
 #include <turncloth/design/detail/evaluating.hpp>
+#include <turncloth/design/detail/making_names.hpp>
 #include <turncloth/design/detail/members.hpp>
 #include <turncloth/design/project_design.hpp>
 #include <turncloth/measure/printable.hpp>
@@ -55,7 +56,7 @@ inline std::string unfit_reason(const std::string& text) {
 /// Goes through a design for one of its units.
 class design_checker {
 public:
-    design_checker(const project_design& d, value_kind unit) : unit_(unit) {
+    design_checker(const project_design& d, value_kind unit) : unit_(unit), making_names_(d) {
         for (const char* size : {"finished width", "finished height"})
             names_.add(size, {unit, {}});
         for (const design_piece& p : d.pieces)
@@ -148,9 +149,20 @@ private:
         if (path.starts_with("/sizes/"))
             if (const auto size = try_read_size(text); !size)
                 return fault(size.refused().what(), path);
-        for (const std::string_view name : {"/longer", "/shorter", "/on", "/piece", "/strip"})
+        for (const std::string_view name : {"/longer", "/shorter", "/on", "/piece", "/strip", "/zipper_on"})
             if (path.ends_with(name) && !pieces_.contains(text))
                 fault("no piece is named " + in_quotes(text), path);
+        look_up(text, path);
+    }
+    void look_up(const std::string& name, const std::string& path) {
+        if (std::string why = making_names_.unknown(path.substr(path.rfind('/') + 1), name); !why.empty())
+            fault(std::move(why), path);
+    }
+    void look(const design_part& p, const std::string& path) {
+        const std::size_t before = faults.size();
+        look(design_words{p.text}, path);
+        if (std::string why = making_names_.unknown(p); faults.size() == before && !why.empty())
+            fault(std::move(why), path);
     }
     template <wanted W>
     void look(const expression_for<W>& e, const std::string& path) {
@@ -166,6 +178,7 @@ private:
                 if (p.is_expression)
                     value(expression(p.text), wanted::length_or_number, path, p.at);
         });
+        look_up(w.text, path);
     }
     template <form_kind Kind>
     void look(const filled_form<Kind>& f, const std::string& path) {
@@ -223,6 +236,7 @@ private:
     value_kind unit_;
     expression_names names_;
     std::set<std::string> pieces_;
+    making_names making_names_;
     std::vector<std::string> at_fault_; ///< measures
     std::string path_;
 };

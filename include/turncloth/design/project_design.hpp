@@ -1,10 +1,7 @@
 // A design: a project for any finished size, as data.
 //
-//   project_design             name, measures, refusals, pieces, meetings, placings, span lists, zippers, notions, ...
-//   expression_for<wanted>     an expression, and what it is to come to: length_expression, count_expression, number_expression, condition_expression
-//   design_words                    a text in which expressions stand in braces: "{rows} rows of pockets"
-//   filled_form                one of a list of forms, with its parts: {"seam", {{"allowance", "1/2 in"}}}
-//   design_error               every fault of a design, each with its place: faults()
+//   project_design       name, measures, refusals, pieces, meetings, placings, span lists, zippers, notions, ...
+//   design_piece  design_marks  design_meeting  ...      its records; those of its making are in design_making.hpp
 //
 //   project_design bag{.name = {"Bag"}, .pieces = {{.name = "front", .material = "canvas", .width = {"finished width"}}}};
 //
@@ -14,96 +11,17 @@
 #ifndef TURNCLOTH_DESIGN_PROJECT_DESIGN_HPP
 #define TURNCLOTH_DESIGN_PROJECT_DESIGN_HPP
 
-#include <turncloth/design/expression.hpp>
+#include <turncloth/design/design_making.hpp>
+#include <turncloth/design/design_terms.hpp>
 #include <turncloth/notions/caution.hpp>
 #include <turncloth/panel/panel.hpp>
+#include <turncloth/sheet/notion.hpp>
 
-#include <cstddef>
-#include <map>
 #include <optional>
 #include <string>
-#include <utility>
 #include <vector>
 
 namespace turncloth {
-
-/// A design has at most so many of anything in one list, and texts of at most so many bytes.
-inline constexpr std::size_t most_in_a_design = 1000;
-
-/// One fault of a design. `where` is a JSON Pointer (RFC 6901), and empty for the whole.
-struct design_fault {
-    std::string where, why;
-    std::optional<std::size_t> character{}; ///< in the text there, from 1
-    friend bool operator==(const design_fault&, const design_fault&) = default;
-};
-
-/// "/pieces/0/width, character 5: nothing here is named ..."
-inline std::string to_text(const design_fault& f) {
-    const std::string where = f.where.empty() ? "the design" : f.where;
-    return where + (f.character ? ", character " + std::to_string(*f.character) : "") + ": " + f.why;
-}
-
-/// A design that is not sound, or that cannot be made at a size.
-class design_error : public error {
-public:
-    explicit design_error(std::vector<design_fault> faults)
-        : error(joined(faults), {.kind = fault::unsuitable,
-                                 .what = "a design",
-                                 .where = faults.empty() ? std::string() : faults.front().where}),
-          faults_(std::move(faults)) {}
-    const std::vector<design_fault>& faults() const noexcept { return faults_; }
-
-private:
-    static std::string joined(const std::vector<design_fault>& faults) {
-        std::string all;
-        for (const design_fault& f : faults)
-            all.append(all.empty() ? "" : "; ").append(to_text(f));
-        return all;
-    }
-    std::vector<design_fault> faults_;
-};
-
-/// A size that a design refuses, in its own words.
-class refused_size : public error {
-public:
-    using error::error;
-};
-
-enum class wanted : unsigned char { length, number, count, condition, length_or_number };
-
-template <wanted Wanted>
-struct expression_for : expression {
-    using expression::expression;
-    bool given() const { return !text().empty(); }
-};
-using length_expression = expression_for<wanted::length>;
-using number_expression = expression_for<wanted::number>;
-using count_expression = expression_for<wanted::count>;
-using condition_expression = expression_for<wanted::condition>;
-using measure_expression = expression_for<wanted::length_or_number>;
-
-struct design_words {
-    std::string text;
-    friend bool operator==(const design_words&, const design_words&) = default;
-};
-
-/// The forms themselves are in design/detail/forms.hpp; each list of them is a kind of its own.
-enum class form_kind : unsigned char { finish, row, notion };
-
-template <form_kind Kind>
-struct filled_form {
-    std::string is;
-    std::map<std::string, expression, std::less<>> with{};
-    friend bool operator==(const filled_form&, const filled_form&) = default;
-};
-using design_finish = filled_form<form_kind::finish>;
-using design_row = filled_form<form_kind::row>;
-using notion_form = filled_form<form_kind::notion>;
-
-enum class design_units : unsigned char { both, inches, centimetres };
-/// How a measure comes onto a ruler, as making/ruled.hpp has it.
-enum class on_the_ruler : unsigned char { nearest, halves, step, half_steps, exact };
-enum class design_datum : unsigned char { finished_edge, cut_edge, stitched_line };
 
 /// Either worked out from the measures before it, or given in inches and in centimetres.
 struct design_measure {
@@ -149,6 +67,25 @@ struct design_eyelets {
     friend bool operator==(const design_eyelets&, const design_eyelets&) = default;
 };
 
+/// Side by side from a place on, as notions/pleats.hpp has them.
+struct design_pleats {
+    edge from = edge::left;
+    pleat kind = pleat::knife;
+    length_expression finished; ///< of all of them
+    count_expression count;
+    length_expression depth;
+    length_expression starts{};
+    condition_expression where{};
+    friend bool operator==(const design_pleats&, const design_pleats&) = default;
+};
+
+/// Of each of two equal panels of a box: the squares cut out of their corners, and the seam across each.
+struct design_corners {
+    length_expression square, across;
+    condition_expression where{};
+    friend bool operator==(const design_corners&, const design_corners&) = default;
+};
+
 struct design_piece {
     std::string name, material;
     length_expression width, height; ///< finished
@@ -157,6 +94,8 @@ struct design_piece {
     std::string inside{};
     design_edges edges{};
     std::vector<design_marks> marks{};
+    std::vector<design_pleats> pleats{};
+    std::optional<design_corners> corners{};
     std::optional<design_eyelets> eyelets{};
     condition_expression where{};
     friend bool operator==(const design_piece&, const design_piece&) = default;
@@ -173,7 +112,7 @@ struct design_meeting {
 
 struct design_placing {
     std::string piece, on;
-    length_expression from_left, from_top;
+    length_expression from_left{}, from_top{};
     condition_expression where{};
     friend bool operator==(const design_placing&, const design_placing&) = default;
 };
@@ -218,6 +157,7 @@ struct design_detail {
     design_words what;
     length_expression figure{};
     count_expression number{};
+    sold_as sold = sold_as::not_sold;
     condition_expression where{};
     friend bool operator==(const design_detail&, const design_detail&) = default;
 };
@@ -252,29 +192,12 @@ struct design_step {
     friend bool operator==(const design_step&, const design_step&) = default;
 };
 
-/// Strips that meet a piece as one of the meetings says, sewn to it in rows of pockets, each with its foot at one of that
-/// piece's marks: making/strip_pockets.hpp.
-struct design_strip_pockets {
-    std::string strip, on;
-    design_words feet;       ///< what those marks are
-    length_expression inset; ///< of the rows beside the outer pockets, from the finished edges
-    design_words name;       ///< of the pockets of a row, whose number follows it
-    length_expression holds; ///< the width of what each must hold
-    condition_expression where{};
-    friend bool operator==(const design_strip_pockets&, const design_strip_pockets&) = default;
-};
-
-/// Made as the project itself says (sheet/making_of.hpp), and as is said here.
-struct design_making {
-    length_expression lips{}; ///< gaps that are open and nowhere deeper count as outside
-    std::vector<design_strip_pockets> strip_pockets{};
-    friend bool operator==(const design_making&, const design_making&) = default;
-};
-
 struct project_design {
     design_words name;
     design_units units = design_units::both;
     std::vector<std::string> sizes{}; ///< to begin with, as they are written
+    /// On a ruler the finished shorter side is so many times a whole number of graduations, and stays the shorter.
+    count_expression shorter_side_parts{};
     std::vector<design_measure> measures{};
     std::vector<design_refusal> refusals{};
     std::vector<design_piece> pieces;

@@ -10,10 +10,10 @@
 #define TURNCLOTH_DESIGN_PROJECT_OF_HPP
 
 #include <turncloth/design/detail/evaluating.hpp>
-#include <turncloth/design/detail/strip_pockets_said.hpp>
+#include <turncloth/design/detail/making_said.hpp>
+#include <turncloth/design/detail/walking.hpp>
 #include <turncloth/design/project_design.hpp>
 #include <turncloth/sheet/made_as.hpp>
-#include <turncloth/sheet/making_of.hpp>
 #include <turncloth/sheet/project.hpp>
 
 #include <algorithm>
@@ -33,10 +33,10 @@ bool is_made_in(const project_design& d) {
 namespace detail {
 
 template <length_unit Unit>
-class project_from_design {
+class project_from_design : design_walk<Unit> {
 public:
     project_from_design(const project_design& d, const finished_size<Unit>& asked, const ruled<Unit>& by)
-        : design_(d), finished_(by.given(asked)), values_(finished_, by) {}
+        : project_from_design(d, by, finished_on_ruler(d, asked, by)) {}
 
     project<Unit> make() {
         if (!is_made_in<Unit>(design_))
@@ -64,13 +64,33 @@ public:
         attempt("/most_layers",
                 [&] { p.most_layers(values_.count(design_.most_layers, "/most_layers", usual_most_layers)); });
         if (design_.making && faults_.empty())
-            attempt("/making", [&] { make_as_said(p, *design_.making); });
+            attempt("/making", [&] { p.made_as(making_said<Unit>(values_, p, *design_.making).make()); });
         throw_faults();
         return p;
     }
 
 private:
-    using length_type = turncloth::length<Unit>;
+    using walk = design_walk<Unit>;
+    using typename walk::length_type;
+    using walk::attempt, walk::each, walk::length, walk::text, walk::throw_faults;
+    using walk::faults_, walk::path_, walk::values_;
+
+    project_from_design(const project_design& d, const ruled<Unit>& by, const finished_size<Unit>& finished)
+        : design_walk<Unit>(design_values<Unit>(finished, by)), design_(d), finished_(finished) {}
+
+    static finished_size<Unit> finished_on_ruler(const project_design& d, const finished_size<Unit>& asked,
+                                                 const ruled<Unit>& by) {
+        if (!d.shorter_side_parts.given())
+            return by.given(asked);
+        const char* const path = "/shorter_side_parts";
+        const fraction parts = *value_at(path, d.shorter_side_parts, {}, wanted::count, value_kind::inches).number;
+        if (parts < 1 || parts > most_in_a_design)
+            refuse_at(path, "a side is parted into 1 to 1000 alike: it comes to " + to_text(parts));
+        const auto [width, height] = asked;
+        const length_type shorter = by.given(std::min(width, height), numerator(parts)),
+                          longer = std::max(by.given(std::max(width, height)), shorter);
+        return width >= height ? finished_size<Unit>(longer, shorter) : finished_size<Unit>(shorter, longer);
+    }
 
     void refuse_size() {
         for (std::size_t i = 0; i < design_.refusals.size(); ++i) {
@@ -84,44 +104,6 @@ private:
                 refuse<refused_size>(said_, refusal{.kind = fault::unsuitable, .what = "the finished size"});
         }
     }
-    void throw_faults() {
-        if (!faults_.empty())
-            refuse<design_error>(std::move(faults_));
-    }
-
-    /// What is refused in there is one fault, and the rest goes on.
-    template <class Work>
-    void attempt(const std::string& path, const Work& work) {
-#ifdef BOOST_NO_EXCEPTIONS
-        static_cast<void>(path);
-        work();
-#else
-        try {
-            work();
-        } catch (const design_error& refused) {
-            faults_.insert(faults_.end(), refused.faults().begin(), refused.faults().end());
-        } catch (const error& refused) {
-            faults_.push_back({path, refused.what(), {}});
-        }
-#endif
-    }
-    /// Those that are there at this size.
-    template <class Record, class Work>
-    void each(const std::vector<Record>& all, const std::string& path, const Work& work) {
-        for (std::size_t i = 0; i < all.size(); ++i) {
-            const std::string before = std::exchange(path_, path + "/" + std::to_string(i));
-            attempt(path_, [&] {
-                if (values_.holds(all[i].where, path_ + "/where"))
-                    work(all[i]);
-            });
-            path_ = before;
-        }
-    }
-    length_type length(const length_expression& e, const char* member) const {
-        return values_.length(e, path_ + member);
-    }
-    std::string text(const design_words& w, const char* member) const { return values_.text(w, path_ + member); }
-
     void add(project<Unit>& p, const design_piece& from) {
         const piece_size<Unit> size(length(from.width, "/width"), length(from.height, "/height"));
         piece<Unit> cut(from.name, from.material, size, edges_of(from.edges));
@@ -133,6 +115,11 @@ private:
             lay_inside(p, made, from.inside);
         const std::string piece_path = path_;
         each(from.marks, piece_path + "/marks", [&](const design_marks& m) { mark(made, m); });
+        each(from.pleats, piece_path + "/pleats", [&](const design_pleats& m) { pleat(made, m); });
+        if (from.corners && values_.holds(from.corners->where, piece_path + "/corners/where")) {
+            const length_type square = length(from.corners->square, "/corners/square");
+            made.corners_cut_out(square, length(from.corners->across, "/corners/across"));
+        }
         if (from.eyelets)
             p.add(set(made, *from.eyelets));
     }
@@ -158,14 +145,20 @@ private:
             only.push_back(
                 {m.only[i].at, values_.length(m.only[i].size, path_ + "/only/" + std::to_string(i) + "/size")});
         const std::string what = text(m.what, "/what");
-        for (const length_type& l : values_.made(m.places, path_ + "/places")) {
+        for (const auto& p : values_.made(m.places, path_ + "/places")) {
             if (m.from == design_datum::finished_edge)
-                on.mark(what, m.parallel_to, at<finished_edge>(l), only);
+                on.mark(what, m.parallel_to, p, only);
             else if (m.from == design_datum::cut_edge)
-                on.mark(what, m.parallel_to, at<cut_edge>(l), only);
+                on.mark(what, m.parallel_to, at<cut_edge>(p.from_datum()), only);
             else
-                on.mark(what, m.parallel_to, at<stitched_line>(l), only);
+                on.mark(what, m.parallel_to, at<stitched_line>(p.from_datum()), only);
         }
+    }
+    void pleat(piece<Unit>& on, const design_pleats& p) const {
+        const length_type finished = length(p.finished, "/finished"), depth = length(p.depth, "/depth");
+        const std::int64_t count = values_.count(p.count, path_ + "/count");
+        on.pleated(p.from, pleating<Unit>(p.kind, finished, count, depth),
+                   at<finished_edge>(length(p.starts, "/starts")));
     }
     notion<Unit> set(piece<Unit>& on, const design_eyelets& e) const {
         const std::string path = path_ + "/eyelets";
@@ -224,13 +217,16 @@ private:
     notion<Unit> made(const design_notion& n) {
         const notion<Unit> from = values_.made(n.from, path_ + "/from");
         notion<Unit> to(text(n.name, "/name"));
-        for (const notion_detail<Unit>& d : from.details())
+        for (const notion_detail<Unit>& d : from.details()) {
             d.count > 0 ? to.number(d.what, d.count) : to.figure(d.what, d.amount);
+            to.sold(d.sold);
+        }
         const std::string path = path_;
         each(n.details, path + "/details", [&](const design_detail& d) {
             const std::string what = text(d.what, "/what");
             d.number.given() ? to.number(what, values_.count(d.number, path_ + "/number"))
                              : to.figure(what, length(d.figure, "/figure"));
+            to.sold(d.sold);
         });
         for (const sheet_caution& c : from.cautions())
             to.caution(c.sentence, c.at);
@@ -249,29 +245,9 @@ private:
         return {stitch(static_cast<int>(number)), overrun, waste, spool};
     }
 
-    void make_as_said(project<Unit>& p, const design_making& m) {
-        project_making<Unit> made = making_of(p);
-        made.design.lips(values_.length(m.lips, "/making/lips"));
-        each(m.strip_pockets, "/making/strip_pockets", [&](const design_strip_pockets& from) {
-            const length_type inset = length(from.inset, "/inset"), holds = length(from.holds, "/holds");
-            add_strip_pockets(p, made,
-                              {.strip = from.strip,
-                               .on = from.on,
-                               .feet = text(from.feet, "/feet"),
-                               .name = text(from.name, "/name"),
-                               .inset = inset,
-                               .holds = holds});
-        });
-        for (const sewing<Unit>& s : p.sewings())
-            made.design.sewn_by_machine(s.stitch, s.overrun);
-        p.made_as(std::move(made.design));
-    }
-
     const project_design& design_;
     finished_size<Unit> finished_;
-    design_values<Unit> values_;
-    std::vector<design_fault> faults_;
-    std::string path_, said_;
+    std::string said_;
 };
 
 } // namespace detail

@@ -31,9 +31,8 @@ namespace detail {
 class schema_writer {
 public:
     template <design_record Record>
-    static json of(const Record&) {
+    static json object_of(Record record) {
         schema_writer w;
-        Record record{};
         if constexpr (std::is_same_v<Record, project_design>) {
             w.properties_["$schema"] = {{"type", "string"}};
             w.properties_[std::string(design_format)] = {{"const", design_version}};
@@ -80,8 +79,14 @@ public:
     static json text() { return {{"type", "string"}, {"minLength", 1}, {"maxLength", most_in_a_design}}; }
 
 private:
+    template <design_record Record>
+    static json of(const Record& record) {
+        return object_of(record);
+    }
     static json of(const std::string&) { return reference_to("text"); }
     static json of(const design_words&) { return reference_to("words"); }
+    static json of(const design_part&) { return reference_to("part"); }
+    static json of(const design_line&) { return reference_to("line"); }
     static json of(bool) { return {{"type", "boolean"}}; }
     template <wanted W>
     static json of(const expression_for<W>&) {
@@ -111,11 +116,16 @@ inline nlohmann::ordered_json design_schema() {
     using detail::schema_writer;
     detail::json text = schema_writer::text(), words = schema_writer::text();
     words["description"] = "A text in which expressions may stand in braces";
+    detail::json part = words;
+    part["description"] =
+        "A part by its name, with its number where several are cut alike; expressions may stand in braces";
     detail::json j = {{"$schema", "https://json-schema.org/draft/2020-12/schema"},
                       {"title", "A design of a sewn project, for any finished size"}};
-    j.update(schema_writer::of(project_design{}));
+    j.update(schema_writer::object_of(project_design{}));
     j["$defs"] = {{"text", text},
                   {"words", words},
+                  {"part", part},
+                  {"line", schema_writer::object_of(design_line{})},
                   {"expression",
                    {{"description", "A length, a number or a condition, as design/expression.hpp has it"},
                     {"type", {"string", "integer"}},

@@ -17,6 +17,7 @@
 
 #include <turncloth/making/boxed.hpp>
 #include <turncloth/making/detail/hollows.hpp>
+#include <turncloth/making/detail/raw_edges.hpp>
 #include <turncloth/making/detail/seam_layers.hpp>
 #include <turncloth/making/detail/zipped_seams.hpp>
 #include <turncloth/making/order.hpp>
@@ -73,7 +74,9 @@ struct executed {
     std::vector<space_found<Unit>> spaces{};
     turncloth::boxed<Unit> boxed{};
     std::vector<making_fault> faults{}; ///< those of `boxed` too
-    std::size_t gaps = 0;               ///< what the work of finding hollows grows with
+    /// Edges of cloth that frays, left raw in sight or held by no row: it can be made so, and is seldom meant.
+    std::vector<making_fault> raw_edges{};
+    std::size_t gaps = 0; ///< what the work of finding hollows grows with
 };
 
 namespace detail {
@@ -97,6 +100,7 @@ public:
         for (making_fault& f : zipped_seams<Unit>(design_, model_, bench_, sewn_).faults())
             made_.faults.push_back(std::move(f));
         find_spaces();
+        made_.raw_edges = detail::raw_edges<Unit>(design_, model_, bench_, sewn_).found();
         return std::move(made_);
     }
 
@@ -361,7 +365,7 @@ private:
 
 } // namespace detail
 
-/// Throws as steps_of; what is found while it is made is in faults.
+/// Throws as steps_of; what is found while it is made is in faults. What it costs, and the most of each thing: design.hpp.
 template <length_unit Unit>
 executed<Unit> execute(const making<Unit>& design) {
     design.require_sound();

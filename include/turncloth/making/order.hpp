@@ -282,7 +282,8 @@ private:
 
 } // namespace detail
 
-/// Throws making_error with every fault of the design, or with each arrow of the shortest circle.
+/// Throws making_error with every fault of the design, or with each arrow of the shortest circle. Time grows with the square
+/// of the operations on one part, at most `most_turned` of each kind (design.hpp).
 template <length_unit Unit>
 std::vector<making_step> steps_of(const making<Unit>& design) {
     design.require_sound();

@@ -74,6 +74,8 @@ strap_part<Unit> fold_strap(making<Unit>& design, const std::type_identity_t<fol
     for (const operation& end : ends)
         for (const operation& e : edges)
             design.add(before{end, e, "the ends of a strap are turned in first"});
+    for (const operation& e : edges)
+        design.add(before{e, folded, "both edges of a strap lie inside it when it is folded"});
     for (const length<Unit>& down : {s.inset, wide - s.inset})
         design.add(stitching<Unit>{.along = made.along(down)});
     for (const edge e : {edge::left, edge::right}) {

@@ -174,7 +174,7 @@ void note_care(work_group<Unit>& g, const std::vector<work_part>& parts) {
 
 } // namespace detail
 
-/// `steps` are those of this design.
+/// `steps` are those of this design. Time grows as that of carrying it out, which design.hpp tells.
 template <length_unit Unit>
 work_plan<Unit> work_plan_of(const making<Unit>& design, const std::vector<making_step>& steps) {
     work_plan<Unit> made;

@@ -58,6 +58,10 @@ constexpr bool is_fit(const character& c) {
 /// Counted in bytes from 0.
 constexpr std::optional<std::size_t> unfit_at(std::string_view text) {
     for (std::size_t at = 0; at < text.size();) {
+        if (text[at] >= ' ' && text[at] <= '~') { // nearly all are
+            ++at;
+            continue;
+        }
         const detail::character c = detail::first_of(text.substr(at));
         if (!detail::is_fit(c))
             return at;
@@ -69,13 +73,13 @@ constexpr std::optional<std::size_t> unfit_at(std::string_view text) {
 /// A space for each tab and line end, U+FFFD for whatever else is unfit, and for each byte that is part of no character.
 inline std::string fit_to_print(std::string_view text) {
     std::string all;
-    while (!text.empty()) {
-        const detail::character c = detail::first_of(text);
-        const bool blank = c.bytes == "\t" || c.bytes == "\n" || c.bytes == "\r";
-        all += detail::is_fit(c) ? c.bytes : std::string_view(blank ? " " : "\xEF\xBF\xBD");
-        text.remove_prefix(c.bytes.empty() ? 1 : c.bytes.size());
+    while (const std::optional<std::size_t> at = unfit_at(text)) {
+        const std::string_view unfit = detail::first_of(text.substr(*at)).bytes;
+        const bool blank = unfit == "\t" || unfit == "\n" || unfit == "\r";
+        all.append(text, 0, *at).append(blank ? " " : "\xEF\xBF\xBD");
+        text.remove_prefix(*at + (unfit.empty() ? 1 : unfit.size()));
     }
-    return all;
+    return all.append(text);
 }
 
 /// U+FFFD for each byte that is part of no character, all else as it was.

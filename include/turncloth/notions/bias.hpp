@@ -19,6 +19,7 @@
 
 #include <turncloth/notions/binding.hpp>
 
+#include <algorithm>
 #include <cstdint>
 #include <string>
 
@@ -66,11 +67,22 @@ constexpr void require_strips(const bias_strip<Unit>& strip, length<Unit> across
             {.kind = fault::too_small, .what = "the width of the cloth", .given = across, .least = strip.seam * 2});
 }
 
+/// floor(x / sqrt(2)) for x >= 0, by halving: n is at most that where n^2 <= floor(x^2 / 2), of 128 bits.
+constexpr std::int64_t over_root_of_two(fraction x) noexcept {
+    const uint128 over = magnitude(numerator(x)), under = magnitude(denominator(x));
+    const uint128 square = over * over / (under * under * 2);
+    std::uint64_t reached = 0, beyond = magnitude(floor(x)) + 1;
+    while (beyond - reached > 1) {
+        const std::uint64_t middle = reached + (beyond - reached) / 2;
+        (uint128{middle} * middle <= square ? reached : beyond) = middle;
+    }
+    return static_cast<std::int64_t>(reached);
+}
+
 /// floor((along - 2 seam) / (sqrt(2) width)), of a piece that is longer than two seams.
 template <length_unit Unit>
 constexpr std::int64_t bias_count(const bias_piece<Unit>& piece, const bias_strip<Unit>& strip) {
-    const fraction base = (piece.along - strip.seam * 2).value() / strip.width.value();
-    return floor(square_root(base * base / 2, 1, rounding::down));
+    return over_root_of_two((piece.along - strip.seam * 2).value() / strip.width.value());
 }
 
 /// Of n strips along one of their threads, where a seam takes its own width: the strips themselves are sqrt(2) times as
@@ -80,24 +92,26 @@ constexpr fraction straight_length(length<Unit> across, length<Unit> seam, std::
     return (across * n - seam * 2 * (fraction(n) - 1)).value();
 }
 
+/// Whether the strips, which are sqrt(2) times as long as along a thread, come to what is wanted. Where they do so along
+/// the thread already, that is not worked out: it is the area of a large piece.
 template <length_unit Unit>
 constexpr bool gives_bias(const bias_piece<Unit>& piece, const bias_wanted<Unit>& w) {
     const std::int64_t n = bias_count(piece, bias_strip<Unit>{w.width, w.seam});
-    if (n < 1)
-        return false;
-    const fraction straight = straight_length(piece.across, w.seam, n), joined = w.joined.value();
-    return straight * straight * 2 >= joined * joined;
+    if (n < 1 || fraction(n) >= ratio_of(w.joined, piece.across - w.seam * 2))
+        return n >= 1;
+    const fraction ratio = w.joined.value() / straight_length(piece.across, w.seam, n);
+    const int128 over = numerator(ratio), under = denominator(ratio);
+    return over * over <= under * under * 2;
 }
 
-/// The least multiple of `step` that will do, where all above it do too.
-template <class Does>
-constexpr fraction least_multiple(fraction step, Does does) {
-    require_more_than_zero<range_error>(step, "a graduation");
-    std::int64_t fails = 0, last = 1;
-    while (!does(step * last)) {
-        fails = last;
-        last = numerator(fraction(last) * 2);
-    }
+/// The least multiple of `step` that will do, where `enough` does and all above what does do too. What is enough is not
+/// asked about, so that a coarse step leads to nothing larger than its first multiple.
+template <length_unit Unit, class Does>
+constexpr length<Unit> least_multiple(length<Unit> step, length<Unit> enough, Does does) {
+    const divided_steps steps = divide_steps(enough.value(), step.value());
+    if (!fits(steps.below + 1))
+        width_64::does_not_fit();
+    std::int64_t fails = 0, last = static_cast<std::int64_t>(steps.below) + (steps.rest > 0 ? 1 : 0);
     while (last - fails > 1) {
         const std::int64_t middle = fails + (last - fails) / 2;
         (does(step * middle) ? last : fails) = middle;
@@ -125,18 +139,22 @@ constexpr bias_strips<Unit> bias_from(const bias_piece<Unit>& piece, const bias_
     return {n, n - 1, length_of<Unit>(square_root(straight * straight * 2, step.value(), rounding::down))};
 }
 
-/// The least square, its side on a graduation, that gives the length in that manner. A larger one never gives less.
+/// The least square, its side on a graduation, that gives the length in that manner. A larger one never gives less. At
+/// most some 60 sizes are tried. Throws binding_error for lengths of nothing, range_error for such a graduation, and
+/// overflow_error where the side, or the length of strips across it, does not fit.
 template <length_unit Unit>
 constexpr length<Unit> square_for_bias(const bias_wanted<Unit>& w, length<Unit> step) {
     require_more_than_zero<binding_error>(w.joined, "the length of a strip");
     detail::require_strips(bias_strip<Unit>{w.width, w.seam}, w.seam * 3);
-    return length_of<Unit>(detail::least_multiple(step.value(), [&](fraction side) {
-        const length<Unit> s = length_of<Unit>(side);
-        return s > w.seam * 2 && detail::gives_bias(bias_piece<Unit>{s, s}, w);
-    }));
+    // It has room for one strip, which across it is long enough.
+    const length<Unit> enough = std::max(w.joined, w.width * fraction(3, 2) + w.seam * 2);
+    return detail::least_multiple(step, enough, [&](length<Unit> side) {
+        return side > w.seam * 2 && detail::gives_bias(bias_piece<Unit>{side, side}, w);
+    });
 }
 
-/// The least length of a cloth of that width: the width itself where that will do, else on a graduation beyond it.
+/// The least length of a cloth of that width: the width itself where that will do, else on a graduation beyond it. It
+/// costs and throws as square_for_bias, and binding_error for a cloth that is not wider than two seams.
 template <length_unit Unit>
 constexpr length<Unit> cloth_for_bias(const bias_wanted<Unit>& w, length<Unit> across, length<Unit> step) {
     require_more_than_zero<binding_error>(w.joined, "the length of a strip");
@@ -144,10 +162,12 @@ constexpr length<Unit> cloth_for_bias(const bias_wanted<Unit>& w, length<Unit> a
     require_more_than_zero<range_error>(step.value(), "a graduation");
     if (detail::gives_bias(bias_piece<Unit>{across, across}, w))
         return across;
-    return length_of<Unit>(detail::least_multiple(step.value(), [&](fraction along) {
-        const length<Unit> l = length_of<Unit>(along);
-        return l > across && detail::gives_bias(bias_piece<Unit>{across, l}, w);
-    }));
+    // Each strip adds at least so much, and takes less than 3/2 of its width along the selvedge.
+    const fraction strips = ceil(ratio_of(w.joined, across - w.seam * 2));
+    const length<Unit> enough = w.seam * 2 + w.width * fraction(3, 2) * strips;
+    return detail::least_multiple(step, enough, [&](length<Unit> along) {
+        return along > across && detail::gives_bias(bias_piece<Unit>{across, along}, w);
+    });
 }
 
 // The rule of areas: strip x width is the area of the cloth. No seam is taken off, and a remainder too narrow for a

@@ -41,13 +41,16 @@ inline std::string number(double x) {
                                     .what = "a number on a page",
                                     .given = amount_of(x),
                                     .most = amount_of(std::int64_t{1'000'000'000'000})});
-    const long long millionths = std::llround(std::fabs(x) * 1e6);
+    const long long millionths = std::llround(std::fabs(x) * 1e6), part = millionths % 1'000'000;
     std::string text = x < 0 && millionths > 0 ? "-" : "";
-    text += std::to_string(millionths / 1000000);
-    std::string part = std::to_string(millionths % 1000000 + 1000000).substr(1);
-    while (!part.empty() && part.back() == '0')
-        part.pop_back();
-    return part.empty() ? text : text + '.' + part;
+    text += std::to_string(millionths / 1'000'000);
+    if (part == 0)
+        return text;
+    const std::size_t point = text.size();
+    text += std::to_string(part + 1'000'000); // seven digits, of which the first becomes the point
+    text[point] = '.';
+    text.erase(text.find_last_not_of('0') + 1);
+    return text;
 }
 
 class svg_writer {
@@ -87,7 +90,10 @@ public:
     }
 
 private:
-    void put(text_parts parts) { all_ += sentence(parts); }
+    void put(text_parts parts) {
+        for (const text_part& part : parts)
+            part.write_to(all_, nullptr);
+    }
 
     void open(const page_stroke& s) {
         put({"<g class=\"", s.with.means.text(), "\" fill=\"none\" stroke=\"", colour(s.with), "\" stroke-width=\"",

@@ -21,7 +21,9 @@
 
 namespace turncloth {
 
-/// Throws sheet_error with every reason found, those of its notions among them.
+/// Throws sheet_error with every reason found, those of its notions among them, and where there is more of anything than
+/// `most_added_alike` and `most_marks_of_a_project` (project.hpp). Time grows with the square of what is added alike, which
+/// is some seconds for the most, with the marks in proportion, and with a design as executed.hpp says.
 template <detail::compiled_unit Unit>
 sheet<Unit> sheet_of(const project<Unit>& p);
 

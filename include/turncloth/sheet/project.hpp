@@ -125,6 +125,10 @@ struct sewing {
     friend bool operator==(const sewing&, const sewing&) = default;
 };
 
+/// A sheet is of at most so many different pieces, zippers, placings and whatever else is added to a project, each kind by
+/// itself, and of so many marks on all its pieces together.
+inline constexpr std::int64_t most_added_alike = 1000, most_marks_of_a_project = 100'000;
+
 /// Common practice: a household machine with a stout needle sews about eight layers of light canvas; many sew fewer.
 inline constexpr std::int64_t usual_most_layers = 8;
 

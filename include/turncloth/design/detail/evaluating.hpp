@@ -135,6 +135,7 @@ public:
             all += p.is_expression ? written<Unit>(value(expression(p.text), wanted::length_or_number, path)) : p.text;
         return all;
     }
+    std::string text(const design_part& p, const std::string& path) const { return text(design_words{p.text}, path); }
     template <form_kind Kind>
     auto made(const filled_form<Kind>& f, const std::string& path) const {
         const form* const is = find_form(f);

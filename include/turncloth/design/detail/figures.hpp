@@ -3,6 +3,7 @@
 //   whole part (...)                                       the largest whole number not above it
 //   half on the ruler (...)                                half of a length, at the nearest graduation
 //   mark (span, parts, number)                             where a span's mark of that number is, of equal parts
+//   narrowest part (span, parts)                           of the parts between these marks
 //   turn of cloth (stack, cloth, step)                     what a fold takes up as it goes round a stack
 //   girth of a roll (strip, thickness, step)               once round a strip rolled up tightly
 //   fewest eyelets (along, rim, margin, apart)             that are at most so far apart, from centre to centre
@@ -17,6 +18,7 @@
 #include <turncloth/notions/tie.hpp>
 #include <turncloth/panel/finish.hpp>
 
+#include <algorithm>
 #include <array>
 #include <cstddef>
 #include <cstdint>
@@ -26,6 +28,7 @@
 namespace turncloth::detail {
 
 inline constexpr std::size_t most_parts_of_a_figure = 4;
+inline constexpr std::int64_t most_parts_looked_at = 10'000;
 using figure_parts = std::array<fraction, most_parts_of_a_figure>;
 
 enum class figure_part : unsigned char { length, number };
@@ -82,6 +85,18 @@ fraction mark_of_span(const figure_parts& p, fraction graduation) {
     return ruler_of<Unit>(graduation).parts(marks)[n - 1].from_datum().value();
 }
 template <length_unit Unit>
+fraction narrowest_of_parts(const figure_parts& p, fraction graduation) {
+    const std::int64_t parts = whole_number(p[1], "the number of parts");
+    require_at_most<range_error>(parts, most_parts_looked_at, "the number of parts");
+    const auto marks = ruler_of<Unit>(graduation).parts(divided<finished_edge>(length_of<Unit>(p[0]), parts));
+    fraction narrowest = p[0], from = 0;
+    for (const auto& mark : marks) {
+        narrowest = std::min(narrowest, mark.from_datum().value() - from);
+        from = mark.from_datum().value();
+    }
+    return std::min(narrowest, p[0] - from);
+}
+template <length_unit Unit>
 fraction turn_of_a_cloth(const figure_parts& p, fraction) {
     return turn_of_cloth(length_of<Unit>(p[0]), length_of<Unit>(p[1]), length_of<Unit>(p[2])).value();
 }
@@ -106,7 +121,7 @@ fraction bow_of_pocket(const figure_parts& p, fraction) {
 
 inline constexpr figure_part a_length = figure_part::length, a_number = figure_part::number;
 
-inline constexpr std::array<named_figure, 7> named_figures = {{
+inline constexpr std::array<named_figure, 8> named_figures = {{
     {"whole part", {{{"of", a_number}}}, a_number, whole_part, whole_part},
     {"half on the ruler", {{{"of"}}}, a_length, half_on_ruler<inch>, half_on_ruler<centimetre>},
     {"mark",
@@ -114,6 +129,11 @@ inline constexpr std::array<named_figure, 7> named_figures = {{
      a_length,
      mark_of_span<inch>,
      mark_of_span<centimetre>},
+    {"narrowest part",
+     {{{"span"}, {"parts", a_number}}},
+     a_length,
+     narrowest_of_parts<inch>,
+     narrowest_of_parts<centimetre>},
     {"turn of cloth", {{{"stack"}, {"cloth"}, {"step"}}}, a_length, turn_of_a_cloth<inch>, turn_of_a_cloth<centimetre>},
     {"girth of a roll",
      {{{"strip"}, {"thickness"}, {"step"}}},

@@ -8,8 +8,10 @@
 #include <turncloth/design/detail/figures.hpp>
 #include <turncloth/design/project_design.hpp>
 #include <turncloth/marks/spacing.hpp>
+#include <turncloth/notions/caution.hpp>
 #include <turncloth/notions/tie.hpp>
 #include <turncloth/panel/finish.hpp>
+#include <turncloth/panel/size.hpp>
 #include <turncloth/sheet/notion.hpp>
 
 #include <array>
@@ -67,8 +69,20 @@ using finish_maker = form_maker<finish<Unit>, Unit>;
 template <length_unit Unit>
 using parts_given_of = const form_values<Unit>&;
 
+/// Two such edges meet over the chain; the row through the tape lies `stitched` beside the fold.
 template <length_unit U>
-inline constexpr std::array<finish_maker<U>, 13> finish_forms = {{
+finish<U> turned_beside_zipper(parts_given_of<U> v) {
+    require_more_than_zero<finish_error>(v[0], "what is turned under beside a zipper");
+    require_more_than_zero<finish_error>(v[1], "the row beside a zipper");
+    return finish<U>("turned under beside the zipper")
+        .allows(v[0])
+        .folds_at(v[0])
+        .stitched_at(v[0] + v[1])
+        .reaches(v[0]);
+}
+
+template <length_unit U>
+inline constexpr std::array<finish_maker<U>, 14> finish_forms = {{
     {{"raw edge"}, [](parts_given_of<U>) { return finish<U>(); }},
     {{"seam", {{{"allowance"}}}}, [](parts_given_of<U> v) { return seam(v[0]); }},
     {{"single-turned hem", {{{"depth"}, may_have("inset")}}},
@@ -91,40 +105,38 @@ inline constexpr std::array<finish_maker<U>, 13> finish_forms = {{
      [](parts_given_of<U> v) { return lapped_over(v[0], v[1]); }},
     {{"lapped seam, under", {{{"lap"}, may_have("inset")}}},
      [](parts_given_of<U> v) { return lapped_under(v[0], v[1]); }},
+    {{"turned under beside a zipper", {{{"turned"}, {"stitched"}}}}, turned_beside_zipper<U>},
 }};
 
-/// Places from a datum, on the ruler, `start` further on. Throws range_error for more than `most_in_a_row`.
-template <class Row, length_unit U>
-std::vector<length<U>> places_of(const Row& row, length<U> start) {
-    require_at_most<range_error>(row.size(), most_in_a_row, "the number of marks in a row");
-    std::vector<length<U>> all;
-    for (std::int64_t k = 0; k < row.size(); ++k)
-        all.push_back(row[k].from_datum() + start);
-    return all;
+/// `start` further on, each place on the ruler by itself. Throws range_error for more than `most_in_a_row`.
+template <length_unit U>
+row<finished_edge, U> begun_at(length<U> start, const row<finished_edge, U>& r, const ruled<U>& by) {
+    require_at_most<range_error>(r.size(), most_in_a_row, "the number of marks in a row");
+    return r.size() == 0 ? r : by.parts(row<finished_edge, U>(r[0] + start, r.step(), r.size()));
 }
 
 template <length_unit U>
-using row_maker = form_maker<std::vector<length<U>>, U>;
+using row_maker = form_maker<row<finished_edge, U>, U>;
 
 template <length_unit U>
-std::vector<length<U>> spaced_places(parts_given_of<U> v) {
+row<finished_edge, U> spaced_places(parts_given_of<U> v) {
     const auto made = v.has(3) ? spaced_from_margins<finished_edge>(v.count(0), v[1], v[2], v[3])
                                : spaced<finished_edge>(v.count(0), v[1], v[2]);
-    return places_of(v.by.parts(made.centres()), v[4]);
+    return begun_at(v[4], made.centres(), v.by);
 }
-
 template <length_unit U>
 inline constexpr std::array<row_maker<U>, 5> row_forms = {{
-    {{"one place", {{{"at"}}}}, [](parts_given_of<U> v) { return std::vector<length<U>>{v[0]}; }},
+    {{"one place", {{{"at"}}}},
+     [](parts_given_of<U> v) { return row<finished_edge, U>(at<finished_edge>(v[0]), {}, 1); }},
     {{"divided", {{{"span"}, counted_part("parts"), may_have("start")}}},
-     [](parts_given_of<U> v) { return places_of(v.by.parts(divided<finished_edge>(v[0], v.count(1))), v[2]); }},
+     [](parts_given_of<U> v) { return begun_at(v[2], divided<finished_edge>(v[0], v.count(1)), v.by); }},
     {{"halved", {{{"span"}, counted_part("times"), may_have("start")}}},
      [](parts_given_of<U> v) {
          require_between<marks_error>(std::int64_t{0}, v.count(1), std::int64_t{62}, "the number of foldings in half");
-         return places_of(v.by.parts(halved<finished_edge>(v[0], static_cast<int>(v.count(1)))), v[2]);
+         return begun_at(v[2], halved<finished_edge>(v[0], static_cast<int>(v.count(1))), v.by);
      }},
     {{"every", {{{"step"}, {"within"}, may_have("start")}}},
-     [](parts_given_of<U> v) { return places_of(v.by.parts(every<finished_edge>(v[0], v[1]).marks), v[2]); }},
+     [](parts_given_of<U> v) { return begun_at(v[2], every<finished_edge>(v[0], v[1]).marks, v.by); }},
     {{"spaced", {{counted_part("count"), {"width"}, {"along"}, may_have("margin"), may_have("start")}}},
      spaced_places<U>},
 }};
@@ -153,7 +165,18 @@ notion<U> ribbons_sewn(parts_given_of<U> v) {
 }
 
 template <length_unit U>
-inline constexpr std::array<notion_maker<U>, 4> notion_forms = {{
+notion<U> foam(parts_given_of<U> v) {
+    require_more_than_zero<size_error>(v[0], "the width of a filling");
+    require_more_than_zero<size_error>(v[1], "the height of a filling");
+    require_more_than_zero<size_error>(v[2], "the thickness of a filling");
+    notion<U> n("");
+    n.figure("foam, width", v[0]).sold(sold_as::as_told).figure("foam, height", v[1]).sold(sold_as::as_told);
+    n.figure("foam, thickness", v[2]).sold(sold_as::as_told);
+    return n.caution(caution::filling).caution(caution::infants_and_animals);
+}
+
+template <length_unit U>
+inline constexpr std::array<notion_maker<U>, 6> notion_forms = {{
     {{"details"}, [](parts_given_of<U>) { return notion<U>(""); }},
     {{"ribbon round a roll",
       {{{"girth"},
@@ -178,6 +201,13 @@ inline constexpr std::array<notion_maker<U>, 4> notion_forms = {{
      [](parts_given_of<U> v) {
          return listed("", v.count(0), zipped_opening<U>{v[1], v[2], v[3]}, zipper_supply<U>::from_roll(v[4]));
      }},
+    {{"zippers made up",
+      {{counted_part("count"), {"across"}, {"margin"}, {"beyond"}, {"length_sold"}, {"ends"}, {"tail"}}}},
+     [](parts_given_of<U> v) {
+         return listed("", v.count(0), zipped_opening<U>{v[1], v[2], v[3]},
+                       zipper_supply<U>::made_up({v[4]}, v[5], v[6]));
+     }},
+    {{"foam filling", {{{"width"}, {"height"}, {"thickness"}}}}, foam<U>},
 }};
 
 /// Of a design_finish, a design_row or a notion_form.

@@ -159,6 +159,7 @@ private:
             to = j.get<std::string>();
     }
     void read(const json& j, design_words& to, const std::string& path) { read(j, to.text, path); }
+    void read(const json& j, design_part& to, const std::string& path) { read(j, to.text, path); }
     template <wanted W>
     void read(const json& j, expression_for<W>& to, const std::string& path) {
         to = expression_for<W>(expression_text(j, path));

@@ -40,6 +40,7 @@ public:
 private:
     static json written(const std::string& text) { return sound_text(text); }
     static json written(const design_words& w) { return sound_text(w.text); }
+    static json written(const design_part& p) { return sound_text(p.text); }
     static json written(bool so) { return so; }
     template <wanted W>
     static json written(const expression_for<W>& e) {

@@ -1,41 +1,24 @@
 // The members of every record of a design: their names in a file, whether they must be there, and what they say.
 //
 //   members(visitor, record)      calls .must(name, member, about) or .may(name, member, about) for each
-//   words_of(edge{})              the words of a choice, in the order of its values
 #ifndef TURNCLOTH_DESIGN_DETAIL_MEMBERS_HPP
 #define TURNCLOTH_DESIGN_DETAIL_MEMBERS_HPP
 
+#include <turncloth/design/detail/choices.hpp>
+#include <turncloth/design/detail/making_members.hpp>
 #include <turncloth/design/project_design.hpp>
 
-#include <array>
-#include <concepts>
 #include <string_view>
-#include <type_traits>
 
 namespace turncloth::detail {
-
-constexpr auto words_of(edge) { return std::array<std::string_view, 4>{"top", "right", "bottom", "left"}; }
-constexpr auto words_of(design_units) { return std::array<std::string_view, 3>{"both", "inches", "centimetres"}; }
-constexpr auto words_of(on_the_ruler) {
-    return std::array<std::string_view, 5>{"nearest", "halves", "step", "half steps", "exact"};
-}
-constexpr auto words_of(design_datum) {
-    return std::array<std::string_view, 3>{"finished edge", "cut edge", "stitching"};
-}
-constexpr auto words_of(caution::work) {
-    return std::array<std::string_view, 9>{"buying",  "cutting", "pinning", "pressing", "stitching",
-                                           "zippers", "eyelets", "filling", "using it"};
-}
-
-/// A record, read or written.
-template <class Self, class Record>
-concept record_of = std::same_as<std::remove_const_t<Self>, Record>;
 
 template <class Visitor, record_of<project_design> Self>
 void members(Visitor& v, Self& d) {
     v.must("name", d.name, "What is made, as its sheet is headed");
     v.may("units", d.units, "The units that it can be made in");
     v.may("sizes", d.sizes, "Finished sizes to begin with, as 12 x 10 in");
+    v.may("shorter_side_parts", d.shorter_side_parts,
+          "The shorter side is parted into so many alike, each on the ruler, and stays the shorter");
     v.may("measures", d.measures, "Named measures; each may use those before it");
     v.may("refuse", d.refusals, "Sizes that it is not made at, and why");
     v.must("pieces", d.pieces, "The pieces to cut");
@@ -78,6 +61,8 @@ void members(Visitor& v, Self& p) {
     v.may("inside", p.inside, "The piece that it is an inner layer of");
     v.may("edges", p.edges, "How its edges are finished; raw where nothing is said");
     v.may("marks", p.marks, "Lines to mark on it");
+    v.may("pleats", p.pleats, "Pleats side by side");
+    v.may("corners", p.corners, "Its corners cut out, for a box");
     v.may("eyelets", p.eyelets, "Eyelets in the heading of its top edge");
     v.may("where", p.where, "It is there only where this holds");
 }
@@ -107,6 +92,24 @@ void members(Visitor& v, Self& t) {
     v.must("size", t.size, "How far it runs inward from the cut edge");
 }
 
+template <class Visitor, record_of<design_pleats> Self>
+void members(Visitor& v, Self& p) {
+    v.must("from", p.from, "The edge that they run away from");
+    v.may("kind", p.kind, "How they are folded");
+    v.must("finished", p.finished, "What all of them finish at");
+    v.must("count", p.count, "How many");
+    v.must("depth", p.depth, "Of each fold");
+    v.may("starts", p.starts, "From the finished edge to the first");
+    v.may("where", p.where, "They are there only where this holds");
+}
+
+template <class Visitor, record_of<design_corners> Self>
+void members(Visitor& v, Self& c) {
+    v.must("square", c.square, "The side of each square that is cut out");
+    v.must("across", c.across, "Of the seam across each opened corner");
+    v.may("where", c.where, "They are cut out only where this holds");
+}
+
 template <class Visitor, record_of<design_eyelets> Self>
 void members(Visitor& v, Self& e) {
     v.may("listed_as", e.listed_as, "The notion that lists them: eyelets, where nothing is said");
@@ -132,8 +135,8 @@ template <class Visitor, record_of<design_placing> Self>
 void members(Visitor& v, Self& p) {
     v.must("piece", p.piece, "The name of the piece that is sewn on");
     v.must("on", p.on, "The name of the piece beneath");
-    v.must("from_left", p.from_left, "From the finished left edge beneath to its own");
-    v.must("from_top", p.from_top, "From the finished top edge beneath to its own");
+    v.may("from_left", p.from_left, "From the finished left edge beneath to its own; on it where nothing is said");
+    v.may("from_top", p.from_top, "From the finished top edge beneath to its own; on it where nothing is said");
     v.may("where", p.where, "It is there only where this holds");
 }
 
@@ -192,6 +195,7 @@ void members(Visitor& v, Self& d) {
     v.must("what", d.what, "What it is");
     v.may("figure", d.figure, "A length");
     v.may("number", d.number, "Or a number of things");
+    v.may("sold", d.sold, "Whether it is bought, as told or cut off a roll");
     v.may("where", d.where, "It is there only where this holds");
 }
 
@@ -208,23 +212,6 @@ void members(Visitor& v, Self& s) {
     v.must("overrun", s.overrun, "Sewn back over at each end of a row");
     v.must("waste", s.waste, "A part more, for tails and breaks");
     v.must("spool", s.spool, "Thread on a spool as it is sold");
-}
-
-template <class Visitor, record_of<design_making> Self>
-void members(Visitor& v, Self& m) {
-    v.may("lips", m.lips, "Gaps that are open and nowhere deeper than this count as outside");
-    v.may("strip_pockets", m.strip_pockets, "Rows of pockets from strips that are longer than what they are sewn to");
-}
-
-template <class Visitor, record_of<design_strip_pockets> Self>
-void members(Visitor& v, Self& p) {
-    v.must("strip", p.strip, "The name of the strips, the longer piece of a meeting");
-    v.must("on", p.on, "The name of the piece that they are sewn to, the shorter one of that meeting");
-    v.must("feet", p.feet, "What the marks on that piece are at which the strips have their feet");
-    v.must("inset", p.inset, "From the finished edges to the rows beside the outer pockets");
-    v.must("name", p.name, "What the pockets of a row are called; its number follows");
-    v.must("holds", p.holds, "The width of what each must hold");
-    v.may("where", p.where, "They are there only where this holds");
 }
 
 template <class Visitor, record_of<design_step> Self>

@@ -83,6 +83,11 @@ private:
         });
         limit(
             design_.parts(), [](const auto& p) { return p.count; }, making<Unit>::most_parts, "the number of parts");
+        const auto one = [](const auto&) { return 1; };
+        limit(design_.layings(), one, making<Unit>::most_turned, "the number of layings");
+        limit(design_.creases(), one, making<Unit>::most_turned, "the number of creases");
+        limit(design_.seams(), one, making<Unit>::most_turned, "the number of seams");
+        limit(design_.snips(), one, making<Unit>::most_turned, "the number of clips and slits");
         if (design_.parts().empty())
             missing("a design needs a part: it has none", "a part", 0);
     }

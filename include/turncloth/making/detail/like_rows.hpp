@@ -17,8 +17,9 @@ bool may_join(const work_place<Unit>& a, const work_place<Unit>& b) {
     const seen_edge &one = a.across.from, &other = b.across.from;
     const bool from = one == other || (one.of == other.of && one.folded == other.folded &&
                                        is_level(one.side) == is_level(other.side) && a.across.at == b.across.at);
-    return from && a.piece == b.piece && a.along == b.along && a.end_to_end == b.end_to_end && a.sewn == b.sewn &&
-           a.least == b.least && a.most == b.most;
+    return from && a.piece == b.piece && a.along == b.along && a.end_to_end == b.end_to_end &&
+           a.begins_on == b.begins_on && a.ends_on == b.ends_on && a.sewn == b.sewn && a.least == b.least &&
+           a.most == b.most;
 }
 
 /// Rows one after another on one piece that differ in the place alone are one step.

@@ -160,11 +160,6 @@ private:
         const whole w = from.at < to ? to - from.at : from.at - to;
         return on_piece(from.part, !is_level(from.side), w);
     }
-    flat_work::looked_along along_all(const flat_work::table_line& at, bool above = true) const {
-        constexpr whole far = whole{1} << 60;
-        return {at, {-far, far}, above};
-    }
-
     void lay(work_step<Unit>& s, const task& t) {
         const laying<Unit>& l = design_.layings()[t.what.index];
         const std::size_t piece = model_.number_of(l.piece);
@@ -193,7 +188,11 @@ private:
         const flat_work::lazy_sight<for_any<Unit>> now = seen(l.piece);
         const edge toward = flat_work::on_table(side, how(l.on));
         const auto own = now.outermost(piece, toward, how(l.piece));
-        auto at = along_all({is_level(toward), own->at}, !l.beneath);
+        const flat_work::bounds b = flat_work::extent(bench_.stack_of(piece), piece);
+        flat_work::looked_along at{{is_level(toward), own->at},
+                                   is_level(toward) ? flat_work::stretch{b.left, b.right}
+                                                    : flat_work::stretch{b.top, b.bottom},
+                                   !l.beneath};
         at.laid = l.beneath ? piece : flat_work::nowhere;
         auto from = now.measured_from(on, side, at);
         if (from.part == piece) // beside itself it has no distance
@@ -261,7 +260,7 @@ private:
             p.sewn = on_piece(model_.number_of(t.on), is_level(t.from), met.run.to - met.run.from);
             note_layers(p, met, from);
             if (i == first)
-                find_ends(p, r.through.empty() ? std::vector<cut_part>{t.on} : r.through, met);
+                find_ends(p, r.through.empty() ? std::vector<cut_part>{t.on} : r.through, met, above);
             sewn_.push_back({model_.number_of(t.on), model_.flat().rows[i].along.at});
         }
         s.places.push_back(std::move(p));
@@ -282,7 +281,7 @@ private:
     }
 
     /// From edge to edge of one of the walls, the uppermost first; or else from where to where.
-    void find_ends(place& p, const std::vector<cut_part>& walls, const flat_work::sewn_row& met) const {
+    void find_ends(place& p, const std::vector<cut_part>& walls, const flat_work::sewn_row& met, bool above) const {
         const flat_work::stack& lies = bench_.stack_of(model_.number_of(p.piece));
         for (auto ply = lies.plies.rbegin(); ply != lies.plies.rend(); ++ply) {
             const cut_part wall = model_.part_of(ply->part);
@@ -295,19 +294,29 @@ private:
                 return;
             }
         }
-        note_ends(p, met.at.level, met.run);
+        const bool reversed = note_ends(p, {met.at, met.run, above});
+        for (const bool low : {true, false}) {
+            const edge toward = met.at.level ? (low ? edge::left : edge::right) : (low ? edge::top : edge::bottom);
+            if (const auto e = seen(p.piece).folded_at(toward, low ? met.run.from : met.run.to, met.at))
+                (low == reversed ? p.ends_on : p.begins_on) = edge_of(*e);
+        }
     }
-    void note_ends(place& p, bool level_on_table, const flat_work::stretch& run, bool from_end = false) const {
+    /// Whether it begins where it lies furthest right or down.
+    bool note_ends(place& p, const flat_work::looked_along& row, bool from_end = false) const {
+        const flat_work::stretch& run = row.run;
         const edge start =
             is_level(p.side) ? (from_end ? edge::right : edge::left) : (from_end ? edge::bottom : edge::top);
         const edge toward = flat_work::on_table(start, how(p.piece));
         const bool from_low = is_left_or_top(toward);
         const whole first = from_low ? run.from : run.to, last = from_low ? run.to : run.from;
-        const auto from =
-            seen(p.piece).measured_from(model_.number_of(p.piece), start, along_all({!level_on_table, first}));
+        const flat_work::spot begins =
+            row.at.level ? flat_work::spot{first, row.at.at} : flat_work::spot{row.at.at, first};
+        const auto from = seen(p.piece).measured_from(model_.number_of(p.piece), start,
+                                                      flat_work::looked_from(begins, !row.at.level, row.above));
         p.along.from = edge_of(from);
         const bool across = std::min(first, last) < from.at && from.at < std::max(first, last);
         p.along.at = {across ? -way(from, first) : way(from, first), way(from, last)};
+        return !from_low;
     }
 
     void note_moment(work_step<Unit>& s) {
@@ -326,13 +335,14 @@ private:
         const flat_work::table_line at = carried(line.at, lies);
         place p{.piece = t.on, .side = t.from};
         const auto part = model_.number_of(t.on);
-        const auto from = seen(t.on).measured_from(part, t.from, along_all(at, false));
-        p.across.from = edge_of(from);
-        p.across.at = {way(from, at.at)};
         const flat_work::flat_part& own = model_.flat().parts[part];
         const flat_work::stretch run = stretch_of(line, own);
+        const flat_work::looked_along cut{at, carried(run, line.at, lies), false};
+        const auto from = seen(t.on).measured_from(part, t.from, cut);
+        p.across.from = edge_of(from);
+        p.across.at = {way(from, at.at)};
         // A clip is as deep as it is from the edge that it cuts into.
-        note_ends(p, at.level, carried(run, line.at, lies),
+        note_ends(p, cut,
                   c.kind == snip_kind::clip && run.from > 0 && run.to == (line.at.level ? own.width : own.height));
         s.up = opposite(up_of(t.on));
         bench_.snip(t.what.index);
@@ -348,7 +358,7 @@ private:
             const auto measure = [&](edge side, seen_distances<Unit>& into) {
                 const bool level = is_level(flat_work::on_table(side, how(t.on)));
                 const whole there = level ? at.y : at.x;
-                const auto from = seen(t.on).measured_from(part, side, along_all({level, there}));
+                const auto from = seen(t.on).measured_from(part, side, flat_work::looked_from(at, level, true));
                 into.from = edge_of(from);
                 into.at.push_back(way(from, there));
             };

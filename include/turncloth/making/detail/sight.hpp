@@ -6,8 +6,9 @@
 //   sighted_from(stack, parts, wanted, line, above)     of the piece wanted where it is in sight, or else the nearest
 //
 // Considered are the outermost edges of each part as it lies, folded or cut. One is in sight where nothing lies over it in
-// the middle of its stretch beside the line. The outermost edge of the whole stack always is. From beneath, where a piece
-// is laid under others, the cut edges of what is turned under are considered too, and the piece itself hides nothing.
+// the middle of its stretch beside the line; where none is, anywhere beside it. The outermost edge of the whole stack
+// always is somewhere. From beneath, where a piece is laid under others, the cut edges of what is turned under are
+// considered too, and the piece itself hides nothing.
 #ifndef TURNCLOTH_MAKING_DETAIL_SIGHT_HPP
 #define TURNCLOTH_MAKING_DETAIL_SIGHT_HPP
 
@@ -96,6 +97,12 @@ struct looked_along {
     std::size_t laid = nowhere; ///< from beneath: what is being laid there
 };
 
+/// Beside a point, toward an edge that runs that way.
+constexpr looked_along looked_from(const spot& at, bool level, bool above) {
+    const whole along = level ? at.x : at.y;
+    return {{level, level ? at.y : at.x}, {along, along}, above};
+}
+
 template <class>
 class lazy_sight {
 public:
@@ -114,56 +121,48 @@ public:
         return some ? std::optional(found) : std::nullopt;
     }
 
-    /// In the middle of what lies beside the line.
-    bool sees(const sighted& e, edge toward, const looked_along& from) const {
+    /// How much of it is to be in sight: what lies in the middle of the line's stretch; anything beside the line;
+    /// anything at all, as of the outermost edge of the stack something always is.
+    enum class much : unsigned char { middle, beside, any };
+
+    bool sees(const sighted& e, edge toward, const looked_along& from, much wanted = much::middle) const {
         const bounds whole_part = extent(stack_, e.part);
         const bool level = is_level(toward);
         stretch beside =
             level ? stretch{whole_part.left, whole_part.right} : stretch{whole_part.top, whole_part.bottom};
-        beside = {std::max(beside.from, from.run.from), std::min(beside.to, from.run.to)};
-        if (beside.is_nothing())
+        if (wanted != much::any)
+            beside = {std::max(beside.from, from.run.from), std::min(beside.to, from.run.to)};
+        if (beside.from > beside.to)
             return false;
-        const whole middle = (beside.from + beside.to) / 2;
-        bool hidden = false, reached = false;
-        const auto look = [&](const ply& p) {
-            if (reached)
-                return;
-            const stretch there = within(p.area, {level, e.at});
-            if (p.part == e.part && at_edge(bounds_of(p.area), toward) == e.at)
-                reached = true;
-            else
-                hidden |= there.from <= middle && middle < there.to; // of two that meet there, one
-        };
-        if (from.above)
-            std::for_each(stack_.plies.rbegin(), stack_.plies.rend(), look);
-        else
-            std::for_each(stack_.plies.begin(), stack_.plies.end(), look);
-        return reached && !hidden;
+        if (wanted == much::middle)
+            return shows(e, toward, (beside.from + beside.to) / 2, from.above);
+        const std::vector<whole> stops = stops_along(beside, {level, e.at});
+        for (std::size_t k = 0; k + 1 < stops.size(); ++k)
+            if (shows(e, toward, (stops[k] + stops[k + 1]) / 2, from.above))
+                return true;
+        return false;
     }
 
     /// The edge of `part` that it calls `side`, where that is in sight; or else the nearest that is.
     sighted measured_from(std::size_t part, edge side, const looked_along& from) const {
         const edge toward = on_table(side, body_of(part)->how);
         const std::optional<sighted> own = outermost(part, toward, body_of(part)->how);
-        if (own && sees(*own, toward, from))
-            return *own;
-        std::optional<sighted> nearest;
-        const auto far = [&](const sighted& e) { return e.at < from.at.at ? from.at.at - e.at : e.at - from.at.at; };
-        for (std::size_t p = 0; p < design_.parts.size(); ++p) {
-            const ply* body = body_of(p);
-            if (body == nullptr)
-                continue;
-            for (const edge t : {toward, opposite(toward)}) {
-                const std::optional<sighted> e = outermost(p, t, body->how);
-                if (e && p != from.laid && sees(*e, t, from) && (!nearest || far(*e) < far(*nearest)))
-                    nearest = e;
-            }
+        for (const much wanted : {much::middle, much::beside, much::any}) {
+            if (own && sees(*own, toward, from, wanted))
+                return *own;
+            if (const std::optional<sighted> nearest = nearest_seen(toward, from, wanted))
+                return *nearest;
         }
-        if (!from.above)
-            for (const sighted& e : turned_under(toward, from))
-                if (!nearest || far(e) < far(*nearest))
-                    nearest = e;
-        return nearest ? *nearest : *own;
+        return *own;
+    }
+
+    /// A folded edge of any part that lies toward that side exactly there, where a line runs up to it.
+    std::optional<sighted> folded_at(edge toward, whole at, const table_line& line) const {
+        for (const ply& p : stack_.plies)
+            if (const auto e = outermost(p.part, toward, body_of(p.part)->how);
+                e && e->folded && e->at == at && runs_along(p, toward, *e, line.at))
+                return e;
+        return std::nullopt;
     }
 
     const ply* body_of(std::size_t part) const {
@@ -174,6 +173,69 @@ public:
     }
 
 private:
+    std::optional<sighted> nearest_seen(edge toward, const looked_along& from, much wanted) const {
+        std::optional<sighted> nearest;
+        const auto far = [&](const sighted& e) { return e.at < from.at.at ? from.at.at - e.at : e.at - from.at.at; };
+        for (std::size_t p = 0; p < design_.parts.size(); ++p) {
+            const ply* body = body_of(p);
+            if (body == nullptr || p == from.laid)
+                continue;
+            for (const edge t : {toward, opposite(toward)}) {
+                const std::optional<sighted> e = outermost(p, t, body->how);
+                if (e && (!nearest || far(*e) < far(*nearest)) && sees(*e, t, from, wanted))
+                    nearest = e;
+            }
+        }
+        if (!from.above)
+            for (const sighted& e : turned_under(toward, from))
+                if (!nearest || far(e) < far(*nearest))
+                    nearest = e;
+        return nearest;
+    }
+
+    /// Whether the ply has that edge of its part, and it goes on past `along`.
+    static bool runs_along(const ply& p, edge toward, const sighted& e, whole along) {
+        if (p.part != e.part || at_edge(bounds_of(p.area), toward) != e.at)
+            return false;
+        const bool level = is_level(toward);
+        std::optional<stretch> side;
+        for (const spot& corner : p.area)
+            if ((level ? corner.y : corner.x) == e.at) {
+                const whole v = level ? corner.x : corner.y;
+                side = side ? stretch{std::min(side->from, v), std::max(side->to, v)} : stretch{v, v};
+            }
+        return side && !side->is_nothing() && side->from <= along && along <= side->to;
+    }
+
+    /// Whether nothing lies over the edge at that place along it. Of two that meet there one may.
+    bool shows(const sighted& e, edge toward, whole along, bool above) const {
+        const auto shown = [&](auto ply, auto end) {
+            for (; ply != end; ++ply) {
+                if (runs_along(*ply, toward, e, along))
+                    return true;
+                const stretch there = within(ply->area, {is_level(toward), e.at});
+                if (there.from <= along && along < there.to)
+                    return false;
+            }
+            return false;
+        };
+        return above ? shown(stack_.plies.rbegin(), stack_.plies.rend())
+                     : shown(stack_.plies.begin(), stack_.plies.end());
+    }
+
+    /// Where plies begin and end along it.
+    std::vector<whole> stops_along(const stretch& beside, const table_line& at) const {
+        std::vector<whole> stops = {beside.from, beside.to};
+        for (const ply& p : stack_.plies) {
+            const bounds b = bounds_of(p.area);
+            const stretch there = within(p.area, at);
+            for (const whole v : {at.level ? b.left : b.top, at.level ? b.right : b.bottom, there.from, there.to})
+                stops.push_back(std::clamp(v, beside.from, beside.to));
+        }
+        std::sort(stops.begin(), stops.end());
+        return stops;
+    }
+
     /// Cut edges within their part that lie bare toward the table, but for what is being laid.
     std::vector<sighted> turned_under(edge toward, const looked_along& from) const {
         std::vector<sighted> all;

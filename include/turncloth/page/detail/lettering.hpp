@@ -18,6 +18,7 @@
 #include <turncloth/page/page.hpp>
 
 #include <algorithm>
+#include <array>
 #include <cstddef>
 #include <string>
 #include <string_view>
@@ -71,20 +72,30 @@ inline std::string plain(std::string_view text) {
     return all;
 }
 
-/// The width of one character in hundredths of the size, as in the widest sans-serif faces in common use.
-inline int character_width(std::string_view c) {
+/// Of the characters of ASCII, in hundredths of the size, as in the widest sans-serif faces in common use.
+constexpr std::array<int, 128> widths_of_characters() {
     struct widths {
         std::string_view characters;
         int hundredths;
     };
-    constexpr widths all[] = {
-        {" ,.:;'|/\xC2\xA0", 34}, {"ijlI()[]!-", 41}, {"frt", 43}, {"cskvxyz", 60}, {"mwMW@%&+=<>#^~", 100}};
-    for (const widths& w : all)
-        if (w.characters.find(c) != std::string_view::npos)
-            return w.hundredths;
+    constexpr widths known[] = {
+        {" ,.:;'|/", 34}, {"ijlI()[]!-", 41}, {"frt", 43}, {"cskvxyz", 60}, {"mwMW@%&+=<>#^~", 100}};
+    std::array<int, 128> all{};
+    all.fill(64);
+    for (unsigned char c = 'A'; c <= 'Z'; ++c)
+        all[c] = 79;
+    for (const widths& w : known)
+        for (const char c : w.characters)
+            all[static_cast<unsigned char>(c)] = w.hundredths;
+    return all;
+}
+inline constexpr std::array<int, 128> character_widths = widths_of_characters();
+
+/// Of one character, of one to four bytes.
+inline int character_width(std::string_view c) {
     if (c.size() > 1)
-        return c.size() > 2 ? 100 : 82;
-    return c.front() >= 'A' && c.front() <= 'Z' ? 79 : 64;
+        return c == unbreakable_space ? character_widths[' '] : c.size() > 2 ? 100 : 82;
+    return character_widths[static_cast<unsigned char>(c.front())];
 }
 
 /// On the side of more, as the reader's sans-serif is not known; bold letters are an eighth wider.

@@ -2,7 +2,7 @@
 //
 //   designed<U>(draft, design).add_steps()
 //
-// A part that bears a piece's name is that piece, cut as large and as often. Parts of no piece are bought as they are, such
+// Edges that are left raw are warned of: some are meant. A part that bears a piece's name is that piece, cut as large and as often. Parts of no piece are bought as they are, such
 // as a zipper's tape.
 #ifndef TURNCLOTH_SHEET_DETAIL_DESIGNED_HPP
 #define TURNCLOTH_SHEET_DETAIL_DESIGNED_HPP
@@ -44,6 +44,8 @@ private:
         const executed<Unit> made = execute(design_);
         for (const making_fault& f : made.faults)
             refuse(f);
+        for (const making_fault& f : made.raw_edges)
+            draft_.warn({f.sentence});
         work_plan<Unit> plan = work_plan_of(design_, made.steps);
         std::vector<work_group<Unit>> prepared;
         for (const std::string& sentence : draft_.from().preparations()) {

@@ -2,6 +2,7 @@
 //
 //   sheet_draft<U>(project)     made()  find(name)  refuse(parts, grounds, edge)  warn(parts)
 //     .attempt(what, piece, work)   does it; what is refused in it becomes a reason, and the rest goes on
+//     .is_within_limits()       whether it has no more of anything than a sheet is worked out of; what it has more of is refused
 //     .is_sound()               whether nothing was refused so far
 //     .done()                   the sheet, or the sheet_error where anything was refused
 #ifndef TURNCLOTH_SHEET_DETAIL_DRAFT_HPP
@@ -11,6 +12,10 @@
 #include <turncloth/measure/require.hpp>
 #include <turncloth/sheet/sheet.hpp>
 
+#include <algorithm>
+#include <concepts>
+#include <cstddef>
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -88,6 +93,35 @@ public:
 
     bool is_sound() const { return wrong_.empty(); }
 
+    bool is_within_limits() {
+        std::int64_t marks = 0;
+        std::size_t zippers = 0;
+        for (const piece<Unit>& p : from_.pieces()) {
+            marks += static_cast<std::int64_t>(p.marks().size());
+            for (const pleats_on_piece<Unit>& row : p.pleats())
+                marks += row.pleats.count(); // the piece has seen to it that a row is not endless
+            for (const eyelet_row<Unit>& row : p.eyelets())
+                marks += row.along.size();
+        }
+        for (const span_list<Unit>& l : from_.span_lists())
+            marks += static_cast<std::int64_t>(l.spans.size());
+        for (const meeting<Unit>& m : from_.meetings())
+            marks += std::clamp<std::int64_t>(m.spans, 0, most_in_a_row);
+        for (const zipper<Unit>& z : from_.zippers())
+            zippers += z.centres.size();
+        at_most(most_marks_of_a_project, marks, "marks on its pieces");
+        at_most(most_added_alike, std::max(zippers, from_.zippers().size()), "zippers");
+        at_most(most_added_alike, from_.pieces().size(), "different pieces");
+        at_most(most_added_alike, from_.meetings().size(), "meetings");
+        at_most(most_added_alike, from_.placings().size(), "placings");
+        at_most(most_added_alike, from_.span_lists().size(), "lists of spans");
+        at_most(most_added_alike, from_.must_reach_list().size(), "lengths that must reach");
+        at_most(most_added_alike, from_.notions().size(), "notions");
+        at_most(most_added_alike, from_.cautions().size(), "cautions");
+        at_most(most_added_alike, from_.preparations().size(), "preparations");
+        return is_sound();
+    }
+
     outcome<sheet<Unit>, sheet_error> done() {
         if (!wrong_.empty())
             return sheet_error(from_.name(), std::move(wrong_));
@@ -95,6 +129,13 @@ public:
     }
 
 private:
+    template <std::integral Count>
+    void at_most(std::int64_t most, Count n, const char* what) {
+        if (std::cmp_greater(n, most))
+            refuse({"it has at most ", most, " ", what, ": there are ", n},
+                   {.kind = fault::too_large, .what = what, .given = n, .most = most});
+    }
+
     const project<Unit>& from_;
     sheet<Unit> made_;
     std::vector<sheet_reason> wrong_;

@@ -31,6 +31,8 @@ class ruler_line_list {
 public:
     explicit ruler_line_list(const project<Unit>& p) {
         sheet_draft<Unit> draft(p); // what is refused in it, sheet_of refuses with every reason
+        if (!draft.is_within_limits())
+            return;
         add_pieces(draft);
         add_meetings(draft);
         add_placings(draft);

@@ -1,15 +1,21 @@
 // Thread for the rows of all steps: each once, as long as it is then, with its ends.
 //
 //   add_sewings(draft)
+//
+// A project that does not say how it is made states the rows of its finishes, zippers and seams, and no others: what is
+// sewn in its other steps is named in a warning, since a figure that is silent about it would be taken for all of it.
 #ifndef TURNCLOTH_SHEET_DETAIL_THREAD_HPP
 #define TURNCLOTH_SHEET_DETAIL_THREAD_HPP
 
 #include <turncloth/making/stitched.hpp>
+#include <turncloth/making/work_words.hpp>
 #include <turncloth/sheet/detail/draft.hpp>
 
 #include <algorithm>
 #include <cstdint>
+#include <map>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace turncloth {
@@ -52,10 +58,69 @@ std::vector<stitched<Unit>> by_stitch(const stitched<Unit>& all, const sewing<Un
     return lists;
 }
 
+/// Sewn or tacked, and by rows that nothing states.
+template <length_unit Unit>
+bool has_unstated_rows(const work_step<Unit>& s) {
+    switch (s.verb) {
+    case work_verb::pleat:
+    case work_verb::hem:
+    case work_verb::join:
+    case work_verb::apply:
+    case work_verb::add:
+        return true;
+    case work_verb::zipper:
+    case work_verb::close_up:
+        return std::any_of(s.places.begin(), s.places.end(),
+                           [](const work_place<Unit>& p) { return p.sewn.value() == 0; });
+    default:
+        return false;
+    }
+}
+template <length_unit Unit>
+void warn_of_unstated_rows(sheet_draft<Unit>& draft) {
+    const work_plan<Unit>& plan = draft.made().steps;
+    std::string steps;
+    for (const work_group<Unit>& g : plan.groups)
+        if (std::any_of(g.steps.begin(), g.steps.end(), has_unstated_rows<Unit>))
+            steps.append(" ").append(sentence_of(plan, g));
+    if (!steps.empty())
+        draft.warn({"the thread holds the rows of the pieces' own finishes, zippers and seams, and leaves out what is "
+                    "sewn in these steps, of which no row is stated:",
+                    steps});
+}
+
+/// Of a seam each edge counts half: two that are equally long are one row. One that has none like it is sewn to an edge
+/// of another length, or to what the project does not tell of.
+template <length_unit Unit>
+void warn_of_odd_seams(sheet_draft<Unit>& draft) {
+    const work_plan<Unit>& plan = draft.made().steps;
+    for (const work_group<Unit>& g : plan.groups)
+        for (const work_step<Unit>& s : g.steps) {
+            if (s.verb != work_verb::close_up)
+                continue;
+            std::map<length<Unit>, std::pair<std::int64_t, const work_place<Unit>*>> alike;
+            for (const work_place<Unit>& p : s.places)
+                if (p.sewn.value() > 0) {
+                    auto& found = alike[p.sewn];
+                    found.first += plan.parts[p.piece.index].count;
+                    found.second = &p;
+                }
+            for (const auto& [sewn, edges] : alike)
+                if (edges.first % 2 != 0)
+                    draft.warn({"the thread holds half a row for the ", name_of(edges.second->side), " edge of ",
+                                named(plan.parts[edges.second->piece.index].name),
+                                ", which joins no other edge of its length"});
+        }
+}
+
 template <length_unit Unit>
 void add_sewing(sheet_draft<Unit>& draft, const sewing<Unit>& s) {
     for (const stitched<Unit>& rows : by_stitch(stitched_in(draft.made().steps), s))
         add_thread(draft, s, rows);
+    if (draft.from().design() == nullptr) {
+        warn_of_unstated_rows(draft);
+        warn_of_odd_seams(draft);
+    }
 }
 
 /// One for the project: its stitch is that of the rows which no design names another for.

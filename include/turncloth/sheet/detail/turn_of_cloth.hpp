@@ -60,6 +60,20 @@ private:
         if (s.verb == work_verb::sew && p.end_to_end.index == part_)
             p.sewn -= is_level(p.side) ? beside(p.end_to_end, edge::left, edge::right)
                                        : beside(p.end_to_end, edge::top, edge::bottom);
+        draw_in(p);
+    }
+    /// A row that ends at such an edge ends where it then is, whichever edge that is measured from.
+    void draw_in(work_place<Unit>& p) const {
+        const length<Unit> begins = round_at(p.begins_on), ends = round_at(p.ends_on);
+        p.sewn -= begins + ends;
+        if (p.along.at.size() != 2)
+            return;
+        const bool backward = p.along.at[1] < p.along.at[0]; // measured from beyond its end
+        p.along.at[0] += backward ? -begins : begins;
+        p.along.at[1] -= backward ? -ends : ends;
+    }
+    length<Unit> round_at(const seen_edge& e) const {
+        return e.of.index == part_ && e.folded ? round(e.of, e.side) : length<Unit>();
     }
     /// From an edge of this piece that its last fold made. A distance below zero lies beyond it, so that one grows.
     void adjust(seen_distances<Unit>& d) const {

@@ -27,6 +27,8 @@ void add_steps(sheet_draft<Unit>& draft) {
 template <length_unit Unit>
 outcome<sheet<Unit>, sheet_error> worked_out(const project<Unit>& p) {
     sheet_draft<Unit> draft(p);
+    if (!draft.is_within_limits())
+        return draft.done();
     add_pieces(draft);
     check_layers(draft);
     add_meetings(draft);

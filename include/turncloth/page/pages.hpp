@@ -1,0 +1,73 @@
+// A document laid out onto pages: what html.hpp writes for a screen, as it is printed and taken to the table.
+//
+//   pages_of(document, paper, letters)    upright pages; each has the document's foot, an inch to lay a rule on, and its
+//                                         number of how many
+//
+//   for (const page& p : pages_of(d, paper::letter)) ...
+//
+// No heading is parted from what it heads, no row of a table, drawing or line over two pages; the head of a table is
+// repeated. What is higher than a page is parted all the same: no word is ever left out. Drawings are made smaller where
+// they are wider than their room, unless they are true to size.
+#ifndef TURNCLOTH_PAGE_PAGES_HPP
+#define TURNCLOTH_PAGE_PAGES_HPP
+
+#include <turncloth/page/detail/set_document.hpp>
+#include <turncloth/page/document.hpp>
+#include <turncloth/page/paper.hpp>
+
+#include <cstddef>
+#include <string>
+#include <vector>
+
+namespace turncloth {
+
+namespace detail {
+
+inline constexpr pen test_bar_pen = {"test bar", 0.25}, page_rule_pen = {"foot rule", 0.15, {}, 0.5};
+
+/// Room for the foot is kept free below; printers leave up to 6 mm blank at the edges.
+inline constexpr double document_margin = 15, document_foot = 9;
+
+inline page_area document_room(const paper& on) {
+    return {document_margin, document_margin, on.narrow() - 2 * document_margin,
+            on.wide() - 2 * document_margin - document_foot};
+}
+
+/// Its words at the left, a bar in the middle, and at the right which page it is.
+inline void draw_foot_of_page(page& on, const std::string& foot, const std::string& which, const lettering& by) {
+    constexpr double bar = 25.4;
+    const double left = document_margin, right = on.width - document_margin,
+                 y = on.height - document_margin - document_foot + 3.5, base = y + 4.2;
+    on.draw(page_rule_pen, {{left, y}, {right, y}});
+    on.write({right, base}, which, small_size, set_from::end);
+    const double end = right - by.width(which, small_size) - 8, from = end - bar;
+    on.draw(test_bar_pen, {{from, base - 2.4}, {from, base}, {end, base}, {end, base - 2.4}});
+    on.write({from + bar / 2, base - 0.9}, "1 in at 100 %", 2.2, set_from::middle);
+    on.write({left, base}, by.shortened(fit_to_print(foot), small_size, from - left - 5), small_size);
+}
+
+} // namespace detail
+
+/// Throws range_error for a row with more or fewer cells than its table has columns, and for a drawing that is true to size
+/// and larger than a page has room for.
+inline std::vector<page> pages_of(const document& d, const paper& on = paper::a4,
+                                  const text_measure* letters = nullptr) {
+    const page_area room = detail::document_room(on);
+    const detail::document_letters by(letters);
+    const detail::galley all = detail::document_setter(d, by, room.width, room.height).set();
+    std::vector<page> pages = detail::page_filler(room, all).fill();
+    for (std::size_t i = 0; i < pages.size(); ++i) {
+        page& p = pages[i];
+        p.width = on.narrow();
+        p.height = on.wide();
+        p.title = d.title;
+        const std::string which = "page " + std::to_string(i + 1) + " of " + std::to_string(pages.size());
+        p.description = which;
+        detail::draw_foot_of_page(p, d.foot, which, by.by());
+    }
+    return pages;
+}
+
+} // namespace turncloth
+
+#endif
