@@ -15,6 +15,7 @@
 #include <turncloth/cloth/shrinkage.hpp>
 #include <turncloth/cloth/stock.hpp>
 #include <turncloth/cloth/widths.hpp>
+#include <turncloth/design/at_size.hpp>
 #include <turncloth/design/design_making.hpp>
 #include <turncloth/design/design_terms.hpp>
 #include <turncloth/design/expression.hpp>
