@@ -45,7 +45,8 @@ nlohmann::json as_texts(nlohmann::json j) {
 
 TEST_CASE("a design is written and read back equal") {
     for (const std::string& text :
-         {designs::peg_bag(), designs::every_member(), designs::file("examples/designs/tool_roll.json"), file_of("")}) {
+         {designs::peg_bag(), designs::every_member(), designs::file("examples/designs/tool_roll.json"),
+          designs::file("examples/designs/kneeling_pad.json"), file_of("")}) {
         const project_design d = read_design(text);
         CHECK(read_design(to_json(d).dump()) == d);
     }
@@ -78,8 +79,9 @@ TEST_CASE("every fault of a file is named at once, with its place") {
         "/pieces/0/height: it is missing\n"
         "/pieces/0/count: expected an expression as a text, or a whole number\n"
         "/pieces/0/marks/0/parallel_to: expected one of \"top\", \"right\", \"bottom\" and \"left\"\n"
-        "/nmae: there is no such member here: there are $schema, turncloth_design, name, units, sizes, measures, "
-        "refuse, pieces, meetings, placings, span_lists, zippers, must_reach, notions, sewings, making, cautions, "
+        "/nmae: there is no such member here: there are $schema, turncloth_design, name, units, sizes, "
+        "shorter_side_parts, measures, refuse, pieces, meetings, placings, span_lists, zippers, must_reach, notions, "
+        "sewings, making, cautions, "
         "preparations "
         "and most_layers\n"
         "/measures/0/is, character 18: a length times a length is no length: one of them must be a number\n"
@@ -88,7 +90,8 @@ TEST_CASE("every fault of a file is named at once, with its place") {
         "/pieces/0/width, character 1: nothing here is named \"finished widht\"\n"
         "/pieces/0/edges/all/is: there is no \"zigzag\" here: there are \"raw edge\", \"seam\", \"single-turned hem\", "
         "\"double-turned hem\", \"heading\", \"casing\", \"self-binding\", \"separate binding\", \"French seam\", "
-        "\"flat-felled seam, over\", \"flat-felled seam, under\", \"lapped seam, over\" and \"lapped seam, under\"\n"
+        "\"flat-felled seam, over\", \"flat-felled seam, under\", \"lapped seam, over\", \"lapped seam, under\" and "
+        "\"turned under beside a zipper\"\n"
         "/pieces/0/edges/top/allowance: it is missing\n"
         "/pieces/0/edges/top/depth: a seam has no such part\n"
         "/pieces/0/marks/0/what, character 1: this brace has no other: an expression stands between two\n"
@@ -146,6 +149,12 @@ TEST_CASE("every finish of a file is the library's own") {
         {R"("is": "flat-felled seam, over", "width": "1/2 in", "under": "1/4 in", "inset": "1/8 in")",
          felled_over("1/2"_in, "1/4"_in, "1/8"_in)},
         {R"("is": "flat-felled seam, under", "allowance": "1/4 in")", felled_under("1/4"_in)},
+        {R"("is": "turned under beside a zipper", "turned": "3/4 in", "stitched": "1/4 in")",
+         finish<inch>("turned under beside the zipper")
+             .allows("3/4"_in)
+             .folds_at("3/4"_in)
+             .stitched_at(1_in)
+             .reaches("3/4"_in)},
         {R"("is": "lapped seam, over", "under": "1/2 in", "inset": "1/8 in")", lapped_over("1/2"_in, "1/8"_in)},
         {R"("is": "lapped seam, under", "lap": "1/2 in", "inset": "1/8 in")", lapped_under("1/2"_in, "1/8"_in)},
     };
@@ -190,6 +199,33 @@ TEST_CASE("what repeats is one of the library's repeaters") {
     CHECK(refused_when_made(file_of(R"("marks": [{"what": "m", "parallel_to": "left",
         "places": {"is": "every", "step": "1/1000 in", "within": "finished width"}}])"))
               .find("/pieces/0/marks/0: the number of marks in a row must be at most 10000") == 0);
+}
+
+TEST_CASE("zippers made up and foam are listed as the library lists them") {
+    const auto listed_as = [](const std::string& from) {
+        return made(file_of("", R"("notions": [{"name": "n", "from": {)" + from + "}}]")).notions()[0];
+    };
+    CHECK(listed_as(R"("is": "zippers made up", "count": 2, "across": "12 in", "margin": "1 in", "beyond": "5/8 in",
+                       "length_sold": "12 in", "ends": "5/8 in", "tail": "1/2 in")") ==
+          listed<inch>("n", 2, {12_in, 1_in, "5/8"_in}, zipper_supply<inch>::made_up({12_in}, "5/8"_in, "1/2"_in)));
+    const notion<inch> foam =
+        listed_as(R"("is": "foam filling", "width": "12 in", "height": "9 in", "thickness": "2 in")");
+    CHECK(foam.details().size() == 3);
+    CHECK((foam.details()[2].amount.value() == 2_in && foam.details()[2].sold == sold_as::as_told));
+    CHECK(foam.cautions()[0].sentence == caution::filling.sentence);
+}
+
+TEST_CASE("a side that is parted into two alike is twice a whole number of graduations on a ruler") {
+    const auto finished = [](const char* width, const char* height) {
+        const project_design d = read_design(file_of("", R"("shorter_side_parts": 2)"));
+        const finished_size<inch> asked(read_length<inch>(width), read_length<inch>(height));
+        return project_of(d, asked, ruled<inch>("1/8"_in)).finished();
+    };
+    CHECK(finished("20 in", "9 1/8 in") == finished_size(20_in, "9 1/4"_in)); // a half goes up
+    CHECK(finished("9 1/16 in", "20 1/16 in") == finished_size(9_in, "20 1/8"_in));
+    CHECK(finished("9 1/8 in", "9 1/8 in") == finished_size("9 1/4"_in, "9 1/4"_in));
+    CHECK(refused_when_made(file_of("", R"("shorter_side_parts": 0)")) ==
+          "/shorter_side_parts: a side is parted into 1 to 1000 alike: it comes to 0");
 }
 
 TEST_CASE("an item is there only where its condition holds") {

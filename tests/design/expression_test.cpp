@@ -86,6 +86,11 @@ TEST_CASE("limits and rounding are taken from left to right") {
     CHECK(worked("finished width / 3, at least 7 in") == "7 in");
     CHECK(worked("finished width / 3 at least 4 in, at most 6 in") == "6 in");
     CHECK(worked("finished width / 3 rounded up to 1/8 in") == "6 3/4 in");
+    CHECK(worked("finished width / 3, rounded up to one of (9 in, 6 in, 7 in)") == "7 in");
+    CHECK(worked("finished width / 3, rounded down to one of (9 in, 6 in, 7 in)") == "6 in");
+    CHECK(worked("7 rounded up to one of (7)") == "7");
+    CHECK(checked("finished width rounded up to one of (9 in, 30 in)") == "a length in inches");
+    CHECK(checked("20 in rounded up to one of (9 in, finished width)") == "a length in inches");
     CHECK(worked("finished width / 3, rounded down to 1/8 in") == "6 5/8 in");
     CHECK(worked("finished width / 3 rounded to 1/8 in") == "6 5/8 in");
     CHECK(worked("5/2 rounded to 1") == "3"); // a half goes up
@@ -160,6 +165,11 @@ TEST_CASE("a mistake is refused with its place and reason") {
     CHECK(fault_in("whole part (3 in)") == "13: expected a number: this is a length in inches");
     CHECK(fault_in("packet as yards") == "11: expected \"inches\" or \"centimetres\"");
     CHECK(fault_in("finished width rounded up to 0 in").starts_with("30: "));
+    CHECK(fault_in("9 in rounded up to one of (7 in, 8 in)") == "27: none of these is large enough");
+    CHECK(fault_in("6 in rounded down to one of (7 in, 8 in)") == "29: none of these is small enough");
+    CHECK(fault_in("9 in rounded up to one of 7 in") == "27: expected \"(\" and what it is one of");
+    CHECK(fault_in("9 in rounded up to one of (7 in, 8)") ==
+          "34: this is a number, and what it goes with is a length in inches");
     CHECK(fault_in("(pockets is 3) + 1") == "18: this is a number, and what it goes with is a condition");
     CHECK(fault_in("(pockets is 3) * 2") == "1: a condition is not reckoned with");
     CHECK(fault_in("3 in\n") == "5: a character that cannot be printed");

@@ -229,6 +229,34 @@ TEST_CASE("the finished thing has its finished size, front and back, and its poc
     CHECK(picture(box[0]).mentions("2 in (5.1 cm) deep"));
 }
 
+TEST_CASE("a cross is drawn from corner to corner of its box, as it is sewn and when it is done") {
+    making<inch> d("mat");
+    const cut_part mat = d.cut({.name = "mat", .width = 12_in, .height = 9_in});
+    d.add(spot<inch>{.what = spot_kind::cross,
+                     .along = {.on = mat, .from = edge::top, .in = at<cut_edge>(4_in)},
+                     .places = row<cut_edge, inch>(at<cut_edge>(7_in), length<inch>(), 1),
+                     .width = 2_in,
+                     .height = 1_in});
+    const picture sewn(steps_drawn(d).back().page), done(pages_of_finished(d, steps_of(d)).front());
+    for (const auto& [p, kind] : {std::pair(&sewn, "new"), std::pair(&done, "sewn")}) {
+        const auto rows = p->lines(kind);
+        REQUIRE(rows.size() == 2);
+        double left = 1e9, top = 1e9;
+        for (const segment& s : p->lines("edge"))
+            left = std::min({left, s.a.x, s.b.x}), top = std::min({top, s.a.y, s.b.y});
+        // 2 x 1 in round the spot that lies 7 in from the left and 4 in from the top: 6 to 8 in, 3 1/2 to 4 1/2 in.
+        for (const segment& s : rows) {
+            const auto in = [p = p](double mm) { return mm * p->scale() / 25.4; };
+            CHECK(in(s.a.x - left) == inches(6));
+            CHECK(in(s.b.x - left) == inches(8));
+            CHECK(in(s.a.y + s.b.y - 2 * top) == inches(8));
+            CHECK(in(std::abs(s.b.y - s.a.y)) == inches(1));
+        }
+        CHECK(p->lines("spot").empty());
+        check_legible(*p);
+    }
+}
+
 TEST_CASE("at any size of the three projects every word of their pictures can be read") {
     const auto check = [](const sheet<inch>& s) {
         INFO(s.name);

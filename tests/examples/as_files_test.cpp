@@ -1,5 +1,6 @@
 // Projects that are files too: the same sheets as from the C++ that shares nothing with them, byte for byte, at any size,
 // exactly and on a ruler; and refused at the same sizes.
+#include "../../examples/sheets/kneeling_pad.hpp"
 #include "../../examples/sheets/organiser.hpp"
 #include "../../examples/sheets/tool_roll.hpp"
 #include "at_random.hpp"
@@ -24,6 +25,18 @@ project_design design_in(const std::string& path) {
     std::ifstream in(path, std::ios::binary);
     return read_design(std::string(std::istreambuf_iterator<char>(in), {}));
 }
+
+/// As thick as it usually is, of cloth as it is usually sold.
+struct kneeling_pad {
+    template <length_unit Unit>
+    static project<Unit> design(const finished_size<Unit>& asked, const ruled<Unit>& by) {
+        return allotment::kneeling_pad::design(asked, allotment::usual_kneeling_pad<Unit>.thickness, {}, by);
+    }
+    template <length_unit Unit>
+    static sheet<Unit> make(const finished_size<Unit>& size, length<Unit> graduation) {
+        return allotment::kneeling_pad::make(size, allotment::usual_kneeling_pad<Unit>.thickness, {}, graduation);
+    }
+};
 
 /// All that is written of a sheet, or that there is none.
 template <class Make>
@@ -80,4 +93,15 @@ TEST_CASE("the organiser as a file is the organiser in C++") {
 
 TEST_CASE("the tool roll as a file is the tool roll in C++") {
     check_alike<allotment::tool_roll>("examples/designs/tool_roll.json", 28, 12);
+}
+
+TEST_CASE("the kneeling pad as a file is the kneeling pad in C++") {
+    check_alike<kneeling_pad>("examples/designs/kneeling_pad.json", 32, 6);
+    // Its edging in one, in four alike, and in two long and two short ones that begin with either.
+    const project_design d = design_in("examples/designs/kneeling_pad.json");
+    for (const finished_size<inch>& size :
+         {finished_size(16_in, 10_in), finished_size(10_in, 16_in), finished_size(18_in, 18_in),
+          finished_size(20_in, 12_in), finished_size(12_in, 20_in), finished_size("17 1/16"_in, "17 1/16"_in)})
+        for (const length<inch>& graduation : {0_in, "1/8"_in})
+            CHECK(same<kneeling_pad>(d, size, graduation));
 }

@@ -11,9 +11,9 @@
 //
 //     snippets count <page> <expected>                                      are there as many, and not none?
 //     snippets check <page> <index> <scratch folder> <compiler> <flag>...   is this one true? (the first is 1)
-//     snippets single <page> <index> <folder> <compiler> <flag>...          does it compile with the library as one file?
+//     snippets single <page> light|all <folder> <compiler> <flag>...        do they compile with the library as one file?
 //
-// The last takes the folder's light.hpp for a snippet that includes <turncloth.hpp> alone, and its all.hpp for others.
+// The last takes the folder's light.hpp for the snippets that include <turncloth.hpp> alone, and its all.hpp for the others.
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
@@ -153,28 +153,33 @@ void hold(check c, const fs::path& page, const fs::path& scratch, const string& 
         fail("it does not print what the page shows.\n--- printed:\n" + printed + "--- shown:\n" + *c.output + "---");
 }
 
-/// The snippet with one file in the place of the library's headers, each on its line. What is for tests is in no such file.
-string with_one_file(const string& text, const fs::path& folder) {
-    const bool light = text.find("#include <turncloth/") == string::npos;
-    const string one = "#include " + ('"' + (fs::absolute(folder) / (light ? "light.hpp" : "all.hpp")).string() + '"');
-    string changed;
-    std::istringstream in(text);
-    for (string line; std::getline(in, line); changed += '\n')
-        if (!line.starts_with("#include <turncloth") || line.starts_with("#include <turncloth/testing/"))
-            changed += line;
-        else
-            changed += one;
-    return changed;
+/// Every snippet of a page for which the light form is enough, or every other, as one program: each in a namespace of its own,
+/// after all their includes. The one file stands in the place of the library's headers, but for those of tests, which it
+/// leaves out.
+string all_with_one_file(const fs::path& page, bool light) {
+    string includes;
+    string bodies;
+    for (const check& c : checks_of(page)) {
+        if (c.language != "cpp" || (c.text.find("#include <turncloth/") == string::npos) != light)
+            continue;
+        bodies += "namespace snippet_" + std::to_string(c.line) + " {\n";
+        std::istringstream in(as_program(c, page));
+        for (string line; std::getline(in, line);)
+            if (!line.starts_with("#include"))
+                bodies += line + '\n';
+            else if (!line.starts_with("#include <turncloth") || line.starts_with("#include <turncloth/testing/"))
+                includes += line + '\n';
+        bodies += "}\n";
+    }
+    return includes + bodies;
 }
 
-void hold_with_one_file(check c, const fs::path& page, const fs::path& folder, const string& name,
-                        const string& compiler) {
-    if (c.language != "cpp")
-        return;
-    const fs::path stem = folder / name;
-    c.text = with_one_file(c.text, folder);
-    std::ofstream(stem.string() + ".cpp", std::ios::binary) << as_program(c, page);
-    run(compiler + ' ' + quoted(stem.string() + ".cpp") + " -fsyntax-only", stem, "compiling with one file");
+void hold_with_one_file(const fs::path& page, const string& form, const fs::path& folder, const string& compiler) {
+    const fs::path stem = folder / (page.stem().string() + '_' + form);
+    const string source = stem.string() + ".cpp";
+    std::ofstream(source, std::ios::binary)
+        << "#include " << fs::absolute(folder / (form + ".hpp")) << '\n' << all_with_one_file(page, form == "light");
+    run(compiler + ' ' + quoted(source) + " -fsyntax-only", stem, "compiling with one file");
 }
 
 int count(const fs::path& page, std::size_t expected) {
@@ -195,15 +200,19 @@ int main(int argc, char** argv) {
         if (args.size() == 3 && args[0] == "count")
             return count(args[1], std::stoul(args[2]));
         if (args.size() < 5 || (args[0] != "check" && args[0] != "single"))
-            fail("usage: count <page> <expected> | check|single <page> <index> <folder> <compiler> <flag>...");
-        const fs::path page = args[1];
-        const check c = checks_of(page).at(std::stoul(args[2]) - 1);
-        where += ':' + std::to_string(c.line);
+            fail("usage: count <page> <expected> | check <page> <index> | single <page> light|all, and then "
+                 "<folder> <compiler> <flag>...");
         string compiler;
         for (std::size_t i = 4; i != args.size(); ++i)
             compiler += (i == 4 ? "" : " ") + quoted(args[i]);
-        const string name = page.stem().string() + '_' + args[2];
-        (args[0] == "check" ? hold : hold_with_one_file)(c, page, args[3], name, compiler);
+        const fs::path page = args[1];
+        if (args[0] == "single") {
+            hold_with_one_file(page, args[2], args[3], compiler);
+            return EXIT_SUCCESS;
+        }
+        const check c = checks_of(page).at(std::stoul(args[2]) - 1);
+        where += ':' + std::to_string(c.line);
+        hold(c, page, args[3], page.stem().string() + '_' + args[2], compiler);
     } catch (const std::exception& e) {
         std::cerr << where << ": " << e.what() << '\n';
         return EXIT_FAILURE;

@@ -14,6 +14,7 @@
 //   A or B     A and B     not A
 //   A is B     A is not B     A is at least B     A is at most B     A is more than B     A is less than B
 //   A at least B     A at most B     A rounded up to STEP     A rounded down to STEP     A rounded to STEP
+//   A rounded up to one of (B, C, ...)     A rounded down to one of (B, C, ...)
 //   A + B     A - B
 //   A * B     A / B
 //   12 1/2 in     3     finished width     girth of a roll (strip: 20 in, ...)     (A)     - A     A as centimetres

@@ -196,6 +196,8 @@ struct project_design {
     design_words name;
     design_units units = design_units::both;
     std::vector<std::string> sizes{}; ///< to begin with, as they are written
+    /// On a ruler the finished shorter side is so many times a whole number of graduations, and stays the shorter.
+    count_expression shorter_side_parts{};
     std::vector<design_measure> measures{};
     std::vector<design_refusal> refusals{};
     std::vector<design_piece> pieces;

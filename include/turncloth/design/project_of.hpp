@@ -36,7 +36,7 @@ template <length_unit Unit>
 class project_from_design : design_walk<Unit> {
 public:
     project_from_design(const project_design& d, const finished_size<Unit>& asked, const ruled<Unit>& by)
-        : design_walk<Unit>(design_values<Unit>(by.given(asked), by)), design_(d), finished_(by.given(asked)) {}
+        : project_from_design(d, by, finished_on_ruler(d, asked, by)) {}
 
     project<Unit> make() {
         if (!is_made_in<Unit>(design_))
@@ -74,6 +74,23 @@ private:
     using typename walk::length_type;
     using walk::attempt, walk::each, walk::length, walk::text, walk::throw_faults;
     using walk::faults_, walk::path_, walk::values_;
+
+    project_from_design(const project_design& d, const ruled<Unit>& by, const finished_size<Unit>& finished)
+        : design_walk<Unit>(design_values<Unit>(finished, by)), design_(d), finished_(finished) {}
+
+    static finished_size<Unit> finished_on_ruler(const project_design& d, const finished_size<Unit>& asked,
+                                                 const ruled<Unit>& by) {
+        if (!d.shorter_side_parts.given())
+            return by.given(asked);
+        const char* const path = "/shorter_side_parts";
+        const fraction parts = *value_at(path, d.shorter_side_parts, {}, wanted::count, value_kind::inches).number;
+        if (parts < 1 || parts > most_in_a_design)
+            refuse_at(path, "a side is parted into 1 to 1000 alike: it comes to " + to_text(parts));
+        const auto [width, height] = asked;
+        const length_type shorter = by.given(std::min(width, height), numerator(parts)),
+                          longer = std::max(by.given(std::max(width, height)), shorter);
+        return width >= height ? finished_size<Unit>(longer, shorter) : finished_size<Unit>(shorter, longer);
+    }
 
     void refuse_size() {
         for (std::size_t i = 0; i < design_.refusals.size(); ++i) {

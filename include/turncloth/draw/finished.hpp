@@ -98,8 +98,10 @@ private:
         }
         draw_mouths(drawn, of, seen, view);
         for (const thread_lying<Unit>& s : lies.spots)
-            if (!seen.visible(around(view(s.at.from)), s.ply).empty())
-                notes.spots.push_back(view(s.at.from));
+            if (const page_point p = view(s.at.from);
+                !seen.visible(around(p), s.ply).empty() &&
+                !draw_cross(drawn, box_of_cross(design_.spots()[s.what.index], table_, p), earlier_row_line))
+                notes.spots.push_back(p);
         if (!notes.spots.empty())
             drawn.explain(fastening_line);
         return page_of_lying(drawn, notes, &seen, note_, options_);

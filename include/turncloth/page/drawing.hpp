@@ -164,19 +164,42 @@ private:
     double rows(const std::vector<measured>& all) const {
         return from_->ring + (all.empty() ? 0 : static_cast<double>(all.size()) * dimension_row + 1);
     }
+    /// Where along their row words stand that are longer than their line, in mm of paper from the picture's corner.
+    struct beside_line {
+        double from, to;
+        bool is_far = false; ///< the line is led on to them
+    };
+    /// Behind the end of their line, or before its beginning, wherever no line from the end of a farther dimension is in
+    /// the way; past all that is drawn where it is at both.
+    beside_line words_beside(const std::vector<measured>& all, std::size_t i, double whole, double scale) const {
+        const double width = by_.width(all[i].words, body_size), behind = all[i].to / scale + past_end,
+                     before = all[i].from / scale - past_end - width;
+        const auto is_clear = [&](double from) {
+            constexpr double near = 0.8;
+            return std::none_of(all.begin() + static_cast<std::ptrdiff_t>(i) + 1, all.end(), [&](const measured& m) {
+                return std::abs(m.from / scale - from - width / 2) < width / 2 + near ||
+                       std::abs(m.to / scale - from - width / 2) < width / 2 + near;
+            });
+        };
+        if (is_clear(behind))
+            return {behind, behind + width};
+        if (before >= 0 && is_clear(before))
+            return {before, before + width};
+        return {whole / scale + past_end, whole / scale + past_end + width, true};
+    }
     /// How far the words of dimensions reach past what is drawn, as do the labels round it.
-    double past(const std::vector<measured>& all, double scale) const {
+    double past(const std::vector<measured>& all, double whole, double scale) const {
         double most = from_->ring;
-        for (const measured& m : all)
-            if (!stands_over(m, (m.to - m.from) / scale))
-                most = std::max(most, past_end + by_.width(m.words, body_size));
+        for (std::size_t i = 0; i < all.size(); ++i)
+            if (!stands_over(all[i], (all[i].to - all[i].from) / scale))
+                most = std::max(most, words_beside(all, i, whole, scale).to - whole / scale);
         return most;
     }
     bool stands_over(const measured& m, double length) const { return by_.width(m.words, body_size) + 2 <= length; }
     double left() const { return rows(from_->beside); }
     double over() const { return std::max(from_->ring, above_.depth()); }
-    double core_width(double scale) const { return from_->width / scale + past(from_->below, scale); }
-    double below(double scale) const { return std::max(rows(from_->below), past(from_->beside, scale)); }
+    double core_width(double scale) const { return from_->width / scale + past(from_->below, from_->width, scale); }
+    double below(double scale) const { return std::max(rows(from_->below), past(from_->beside, from_->height, scale)); }
     double note_height() const { return from_->has_note ? small_line_height + 1 : 0; }
     double figure_width(double scale) const { return left() + core_width(scale) + at_right_.depth(); }
     double figure_height(double scale) const { return over() + from_->height / scale + below(scale); }
@@ -268,15 +291,17 @@ private:
     // Drawing it.
 
     void draw_dimensions(page& on) const {
-        double y = drawn().bottom() + from_->ring, x = drawn().x - from_->ring + dimension_row / 2;
-        for (const measured& m : from_->below)
-            draw_dimension(on, m, false, y += dimension_row);
-        for (const measured& m : from_->beside)
-            draw_dimension(on, m, true, x -= dimension_row);
+        for (const bool upright : {false, true})
+            for (std::size_t i = 0; i < (upright ? from_->beside : from_->below).size(); ++i)
+                draw_dimension(on, i, upright);
     }
-    /// The strokes across the ends are oblique: they need no room along the line as arrows do. Words that are longer than
-    /// the line stand past the end of what is drawn.
-    void draw_dimension(page& on, const measured& m, bool upright, double at) const {
+    /// The strokes across the ends are oblique: they need no room along the line as arrows do.
+    void draw_dimension(page& on, std::size_t i, bool upright) const {
+        const std::vector<measured>& all = upright ? from_->beside : from_->below;
+        const measured& m = all[i];
+        const double row = static_cast<double>(i) * dimension_row,
+                     at = upright ? drawn().x - from_->ring - dimension_row / 2 - row
+                                  : drawn().bottom() + from_->ring + dimension_row + row;
         const auto spot = [&](double along, double across) {
             return upright ? page_point{across, along} : page_point{along, across};
         };
@@ -288,11 +313,15 @@ private:
             on.draw(dimension_pen, {spot(end, edge), spot(end, at + (edge < at ? 1 : -1))});
             on.draw(dimension_pen, {{p.x - 0.9, p.y + 0.9}, {p.x + 0.9, p.y - 0.9}});
         }
-        if (stands_over(m, to - from))
+        if (stands_over(m, to - from)) {
             on.write(spot((from + to) / 2, at - 1), m.words, body_size, set_from::middle);
-        else
-            on.write(spot((upright ? drawn().bottom() : drawn().right()) + past_end, at + 0.35 * body_size), m.words,
-                     body_size, upright ? set_from::end : set_from::start);
+        } else {
+            const beside_line words = words_beside(all, i, upright ? from_->height : from_->width, to_.scale);
+            const double begin = (upright ? to_.origin.y : to_.origin.x) + words.from;
+            if (words.is_far)
+                on.draw(leader_pen, {spot(to, at), spot(begin - past_end / 2, at)});
+            on.write(spot(begin, at + 0.35 * body_size), m.words, body_size, upright ? set_from::end : set_from::start);
+        }
         on.words.back().turned = upright ? 90 : 0;
     }
 

@@ -15,8 +15,17 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 
 namespace turncloth::detail {
+
+inline constexpr std::array<std::pair<std::string_view, fraction (*)(fraction, fraction)>, 5> limits = {{
+    {"at least", [](fraction x, fraction y) { return std::max(x, y); }},
+    {"at most", [](fraction x, fraction y) { return std::min(x, y); }},
+    {"rounded up to", [](fraction x, fraction y) { return up_to(x, y); }},
+    {"rounded down to", [](fraction x, fraction y) { return down_to(x, y); }},
+    {"rounded to", [](fraction x, fraction y) { return nearest_to(x, y, ties::up); }},
+}};
 
 class expression_reader {
 public:
@@ -121,25 +130,46 @@ private:
     value limited() {
         value v = sum();
         while (true) {
-            using limit = fraction (*)(fraction, fraction);
-            limit to = nullptr;
-            if (words_.take_after_comma("at least"))
-                to = [](fraction x, fraction y) { return std::max(x, y); };
-            else if (words_.take_after_comma("at most"))
-                to = [](fraction x, fraction y) { return std::min(x, y); };
-            else if (words_.take_after_comma("rounded up to"))
-                to = [](fraction x, fraction y) { return up_to(x, y); };
-            else if (words_.take_after_comma("rounded down to"))
-                to = [](fraction x, fraction y) { return down_to(x, y); };
-            else if (words_.take_after_comma("rounded to"))
-                to = [](fraction x, fraction y) { return nearest_to(x, y, ties::up); };
-            else
+            if (const bool up = words_.take_after_comma("rounded up to one of");
+                up || words_.take_after_comma("rounded down to one of")) {
+                v = one_of(v, up);
+                continue;
+            }
+            const auto to = std::find_if(limits.begin(), limits.end(),
+                                         [&](const auto& l) { return words_.take_after_comma(l.first); });
+            if (to == limits.end())
                 return v;
             const std::size_t at = words_.at();
             const value by = sum();
             agree(v, by, at);
-            v = worked({v.kind}, at, {v, by}, [&] { return to(*v.number, *by.number); });
+            v = worked({v.kind}, at, {v, by}, [&] { return to->second(*v.number, *by.number); });
         }
+    }
+    /// "(7 in, 9 in, 12 in)": the nearest of these that is not below, or not above.
+    value one_of(const value& v, bool up) {
+        const std::size_t at = words_.at();
+        if (!words_.take_sign("("))
+            words_.fail(at, "expected \"(\" and what it is one of");
+        const auto before = [up](fraction x, fraction y) { return up ? x < y : x > y; };
+        value chosen{v.kind, {}};
+        bool all_known = v.number.has_value();
+        in_brackets([&] {
+            do {
+                const std::size_t each_at = words_.at();
+                const value each = sum();
+                agree(v, each, each_at);
+                all_known = all_known && each.number;
+                if (all_known && !before(*each.number, *v.number) &&
+                    (!chosen.number || before(*each.number, *chosen.number)))
+                    chosen.number = each.number;
+            } while (words_.take_sign(","));
+            return v;
+        });
+        if (!all_known || !known())
+            return {v.kind, {}};
+        if (!chosen.number)
+            words_.fail(at, std::string("none of these is ") + (up ? "large" : "small") + " enough", fault::unsuitable);
+        return chosen;
     }
 
     value sum() {

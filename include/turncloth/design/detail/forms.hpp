@@ -8,8 +8,10 @@
 #include <turncloth/design/detail/figures.hpp>
 #include <turncloth/design/project_design.hpp>
 #include <turncloth/marks/spacing.hpp>
+#include <turncloth/notions/caution.hpp>
 #include <turncloth/notions/tie.hpp>
 #include <turncloth/panel/finish.hpp>
+#include <turncloth/panel/size.hpp>
 #include <turncloth/sheet/notion.hpp>
 
 #include <array>
@@ -67,8 +69,20 @@ using finish_maker = form_maker<finish<Unit>, Unit>;
 template <length_unit Unit>
 using parts_given_of = const form_values<Unit>&;
 
+/// Two such edges meet over the chain; the row through the tape lies `stitched` beside the fold.
 template <length_unit U>
-inline constexpr std::array<finish_maker<U>, 13> finish_forms = {{
+finish<U> turned_beside_zipper(parts_given_of<U> v) {
+    require_more_than_zero<finish_error>(v[0], "what is turned under beside a zipper");
+    require_more_than_zero<finish_error>(v[1], "the row beside a zipper");
+    return finish<U>("turned under beside the zipper")
+        .allows(v[0])
+        .folds_at(v[0])
+        .stitched_at(v[0] + v[1])
+        .reaches(v[0]);
+}
+
+template <length_unit U>
+inline constexpr std::array<finish_maker<U>, 14> finish_forms = {{
     {{"raw edge"}, [](parts_given_of<U>) { return finish<U>(); }},
     {{"seam", {{{"allowance"}}}}, [](parts_given_of<U> v) { return seam(v[0]); }},
     {{"single-turned hem", {{{"depth"}, may_have("inset")}}},
@@ -91,6 +105,7 @@ inline constexpr std::array<finish_maker<U>, 13> finish_forms = {{
      [](parts_given_of<U> v) { return lapped_over(v[0], v[1]); }},
     {{"lapped seam, under", {{{"lap"}, may_have("inset")}}},
      [](parts_given_of<U> v) { return lapped_under(v[0], v[1]); }},
+    {{"turned under beside a zipper", {{{"turned"}, {"stitched"}}}}, turned_beside_zipper<U>},
 }};
 
 /// `start` further on, each place on the ruler by itself. Throws range_error for more than `most_in_a_row`.
@@ -150,7 +165,18 @@ notion<U> ribbons_sewn(parts_given_of<U> v) {
 }
 
 template <length_unit U>
-inline constexpr std::array<notion_maker<U>, 4> notion_forms = {{
+notion<U> foam(parts_given_of<U> v) {
+    require_more_than_zero<size_error>(v[0], "the width of a filling");
+    require_more_than_zero<size_error>(v[1], "the height of a filling");
+    require_more_than_zero<size_error>(v[2], "the thickness of a filling");
+    notion<U> n("");
+    n.figure("foam, width", v[0]).sold(sold_as::as_told).figure("foam, height", v[1]).sold(sold_as::as_told);
+    n.figure("foam, thickness", v[2]).sold(sold_as::as_told);
+    return n.caution(caution::filling).caution(caution::infants_and_animals);
+}
+
+template <length_unit U>
+inline constexpr std::array<notion_maker<U>, 6> notion_forms = {{
     {{"details"}, [](parts_given_of<U>) { return notion<U>(""); }},
     {{"ribbon round a roll",
       {{{"girth"},
@@ -175,6 +201,13 @@ inline constexpr std::array<notion_maker<U>, 4> notion_forms = {{
      [](parts_given_of<U> v) {
          return listed("", v.count(0), zipped_opening<U>{v[1], v[2], v[3]}, zipper_supply<U>::from_roll(v[4]));
      }},
+    {{"zippers made up",
+      {{counted_part("count"), {"across"}, {"margin"}, {"beyond"}, {"length_sold"}, {"ends"}, {"tail"}}}},
+     [](parts_given_of<U> v) {
+         return listed("", v.count(0), zipped_opening<U>{v[1], v[2], v[3]},
+                       zipper_supply<U>::made_up({v[4]}, v[5], v[6]));
+     }},
+    {{"foam filling", {{{"width"}, {"height"}, {"thickness"}}}}, foam<U>},
 }};
 
 /// Of a design_finish, a design_row or a notion_form.

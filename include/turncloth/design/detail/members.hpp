@@ -17,6 +17,8 @@ void members(Visitor& v, Self& d) {
     v.must("name", d.name, "What is made, as its sheet is headed");
     v.may("units", d.units, "The units that it can be made in");
     v.may("sizes", d.sizes, "Finished sizes to begin with, as 12 x 10 in");
+    v.may("shorter_side_parts", d.shorter_side_parts,
+          "The shorter side is parted into so many alike, each on the ruler, and stays the shorter");
     v.may("measures", d.measures, "Named measures; each may use those before it");
     v.may("refuse", d.refusals, "Sizes that it is not made at, and why");
     v.must("pieces", d.pieces, "The pieces to cut");

@@ -1,6 +1,7 @@
 // The work as it lies, drawn: edges, slits, rows and wrong sides in sight, and what is written among them.
 //
 //   draw_lying(picture, plies, seen, view, is_new)       edges, slits and rows in sight
+//   draw_cross(picture, box_of_cross(spot, table, middle), as)      the rows of a spot that is a cross
 //   parts_in_sight(lying, view)                          where the names of parts may stand
 //   lying_notes                                          what is placed once the picture has its scale
 //   page_of_lying(picture, notes, seen, note, options)         the note says how figures are rounded
@@ -13,6 +14,7 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <utility>
 #include <vector>
@@ -290,6 +292,30 @@ void draw_lying(picture& to, const plies_lying<Unit>& lies, const plies_seen& se
         to.draw(earlier_row_line, s);
     for (const page_segment& s : now.without({}))
         to.draw(new_row_line, s);
+}
+
+/// Round the middle of a cross, as it lies on the table; none round a spot that is no cross.
+template <length_unit Unit>
+std::optional<page_area> box_of_cross(const spot<Unit>& s, const table_work<Unit>& table, page_point middle) {
+    if (s.what != spot_kind::cross)
+        return std::nullopt;
+    const edge top = table.on_table(s.along.on, edge::top);
+    const bool turned = top == edge::left || top == edge::right;
+    return centred(middle, in_mm(turned ? s.height : s.width), in_mm(turned ? s.width : s.height));
+}
+
+/// Its rows, from corner to corner: once for all its layers. False where there is no box.
+inline bool draw_cross(picture& to, const std::optional<page_area>& box, const kind_of_line& as) {
+    if (!box)
+        return false;
+    const auto corners = box->corners();
+    if (std::none_of(to.strokes.begin(), to.strokes.end(), [&](const page_stroke& drawn) {
+            return drawn.with == as.with && distance(drawn.points[0], corners[0]) < 0.01;
+        })) {
+        to.draw(as, page_segment{corners[0], corners[2]});
+        to.draw(as, page_segment{corners[3], corners[1]});
+    }
+    return true;
 }
 
 /// On whichever side of the paper it is best seen; nothing is hatched where no `seen` is given.

@@ -237,7 +237,9 @@ private:
         measure_turned();
         mark_fit();
         for (const thread_lying<Unit>& s : lies_.spots)
-            if (const page_point p = view_(s.at.from); is_done(s.what) && is_new(p))
+            if (const page_point p = view_(s.at.from);
+                is_done(s.what) &&
+                !draw_cross(made_, box_of_cross(design_.spots()[s.what.index], table_, p), new_row_line) && is_new(p))
                 notes_.spots.push_back(p);
         if (!notes_.spots.empty())
             made_.explain(spot_line);

@@ -246,44 +246,61 @@ struct led_words {
     page_segment leader;
 };
 
-/// As near as may be in a zone, of the size given and where `may_stand`, their leader across as few lines as may be. It
-/// ends in the middle of a side of theirs.
-template <class May>
-std::optional<led_words> led_from(page_point spot, const page_area& zone, const page_area& size, const free_room& room,
-                                  May may_stand) {
-    constexpr double mesh = 0.75, crossing_costs = 12, least = 1;
-    struct choice {
-        double far;
-        led_words made;
+/// All that stand on a mesh in a zone, of the size given, with a leader no longer than `reach`: the nearest first.
+inline std::vector<led_words> led_within(double reach, page_point spot, const page_area& zone, const page_area& size) {
+    constexpr double mesh = 0.75, least = 1;
+    std::vector<std::pair<double, led_words>> all;
+    const auto last = [&](double left, double furthest) {
+        return static_cast<int>(std::floor(std::min(left, furthest) / mesh));
     };
-    std::vector<choice> all;
-    const auto meshes = [&](double left) { return static_cast<int>(std::floor(left / mesh)); };
-    for (int i = 0; i <= meshes(zone.width - size.width); ++i)
-        for (int j = 0; j <= meshes(zone.height - size.height); ++j) {
+    const auto first = [&](double nearest) { return static_cast<int>(std::max(0.0, std::floor(nearest / mesh))); };
+    const int right = last(zone.width - size.width, spot.x + reach - zone.x),
+              down = last(zone.height - size.height, spot.y + reach - zone.y),
+              left = first(spot.x - reach - size.width - zone.x), up = first(spot.y - reach - size.height - zone.y);
+    for (int i = left; i <= right; ++i)
+        for (int j = up; j <= down; ++j) {
             const page_area a{zone.x + i * mesh, zone.y + j * mesh, size.width, size.height};
             const page_point m = a.middle(), sides[] = {{a.x, m.y}, {a.right(), m.y}, {m.x, a.y}, {m.x, a.bottom()}};
             const page_point end =
                 *std::min_element(std::begin(sides), std::end(sides),
                                   [&](page_point p, page_point q) { return distance(p, spot) < distance(q, spot); });
-            if (distance(end, spot) >= least)
-                all.push_back({distance(end, spot), {a, {spot, end}}});
+            if (const double far = distance(end, spot); far >= least && far <= reach)
+                all.push_back({far, {a, {spot, end}}});
         }
-    std::sort(all.begin(), all.end(), [](const choice& a, const choice& b) { return a.far < b.far; });
+    std::sort(all.begin(), all.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
+    std::vector<led_words> ordered;
+    for (const auto& c : all)
+        ordered.push_back(c.second);
+    return ordered;
+}
+
+/// As near as may be in a zone, of the size given and where `may_stand`, their leader across as few lines as may be. It
+/// ends in the middle of a side of theirs. What is found within reach is nearer than all that is not.
+template <class May>
+std::optional<led_words> led_from(page_point spot, const page_area& zone, const page_area& size, const free_room& room,
+                                  May may_stand) {
+    constexpr double crossing_costs = 12, near = 25;
     std::optional<led_words> best;
     double cost = std::numeric_limits<double>::infinity();
-    for (const choice& c : all) {
-        if (c.far >= cost)
-            break;
-        const page_area& a = c.made.where;
-        const page_segment& leader = c.made.leader;
-        if (!may_stand(a) || meets(leader, {a.x + 0.1, a.y + 0.1, a.width - 0.2, a.height - 0.2}) || !room.is_free(a) ||
-            !room.leads(leader))
-            continue;
-        const page_point off = moved(spot, {leader.to.x - spot.x, leader.to.y - spot.y}, 0.02 / c.far);
-        const double all_in = c.far + crossing_costs * static_cast<double>(room.lines_crossed({off, leader.to}));
-        if (all_in < cost)
-            cost = all_in, best = c.made;
-    }
+    const auto look_within = [&](double reach) {
+        for (const led_words& c : led_within(reach, spot, zone, size)) {
+            const double far = distance(c.leader.to, spot);
+            if (far >= cost)
+                break;
+            const page_area& a = c.where;
+            const page_segment& leader = c.leader;
+            if (!may_stand(a) || meets(leader, {a.x + 0.1, a.y + 0.1, a.width - 0.2, a.height - 0.2}) ||
+                !room.is_free(a) || !room.leads(leader))
+                continue;
+            const page_point off = moved(spot, {leader.to.x - spot.x, leader.to.y - spot.y}, 0.02 / far);
+            const double all_in = far + crossing_costs * static_cast<double>(room.lines_crossed({off, leader.to}));
+            if (all_in < cost)
+                cost = all_in, best = c;
+        }
+    };
+    const double whole = zone.width + zone.height;
+    for (double reach = near; cost > reach && reach < 8 * whole; reach *= 4)
+        look_within(reach);
     return best;
 }
 

@@ -73,26 +73,29 @@ inline std::string plain(std::string_view text) {
 }
 
 /// Of the characters of ASCII, in hundredths of the size, as in the widest sans-serif faces in common use.
-inline constexpr std::array<int, 128> character_widths = [] {
+constexpr std::array<int, 128> widths_of_characters() {
     struct widths {
         std::string_view characters;
         int hundredths;
     };
+    constexpr widths known[] = {
+        {" ,.:;'|/", 34}, {"ijlI()[]!-", 41}, {"frt", 43}, {"cskvxyz", 60}, {"mwMW@%&+=<>#^~", 100}};
     std::array<int, 128> all{};
-    for (std::size_t c = 0; c < all.size(); ++c)
-        all[c] = c >= 'A' && c <= 'Z' ? 79 : 64;
-    for (const widths& w :
-         {widths{" ,.:;'|/", 34}, {"ijlI()[]!-", 41}, {"frt", 43}, {"cskvxyz", 60}, {"mwMW@%&+=<>#^~", 100}})
+    all.fill(64);
+    for (unsigned char c = 'A'; c <= 'Z'; ++c)
+        all[c] = 79;
+    for (const widths& w : known)
         for (const char c : w.characters)
-            all[static_cast<std::size_t>(c)] = w.hundredths;
+            all[static_cast<unsigned char>(c)] = w.hundredths;
     return all;
-}();
+}
+inline constexpr std::array<int, 128> character_widths = widths_of_characters();
 
 /// Of one character, of one to four bytes.
 inline int character_width(std::string_view c) {
     if (c.size() > 1)
         return c == unbreakable_space ? character_widths[' '] : c.size() > 2 ? 100 : 82;
-    return character_widths[static_cast<std::size_t>(c.front())];
+    return character_widths[static_cast<unsigned char>(c.front())];
 }
 
 /// On the side of more, as the reader's sans-serif is not known; bold letters are an eighth wider.

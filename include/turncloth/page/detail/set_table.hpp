@@ -4,7 +4,7 @@
 //     .add_to(galley)          its caption, the names of its columns, its rows
 //
 // Columns are as wide as their longest cell where all of them fit. Where they do not, each has its longest word, and what
-// is left is shared out alike, but for those that need less.
+// is left is shared out by what they lack.
 #ifndef TURNCLOTH_PAGE_DETAIL_SET_TABLE_HPP
 #define TURNCLOTH_PAGE_DETAIL_SET_TABLE_HPP
 
@@ -14,6 +14,7 @@
 #include <turncloth/page/document.hpp>
 
 #include <algorithm>
+#include <cmath>
 #include <cstddef>
 #include <numeric>
 #include <string>
@@ -134,20 +135,23 @@ private:
             else
                 widths_.push_back(there * least[i] / sum_of(least));
     }
-    /// A column that needs no more than the others could have each is as wide as it needs; they share the rest.
+    /// By the root of what each lacks, so that a long column is neither starved nor starves the others; what one does not
+    /// need goes to those that need more.
     static std::vector<double> shared_fairly(const std::vector<double>& least, const std::vector<double>& most,
                                              double there) {
         std::vector<double> widths = least;
-        std::vector<std::size_t> by_need(least.size());
-        for (std::size_t i = 0; i < by_need.size(); ++i)
-            by_need[i] = i;
-        std::sort(by_need.begin(), by_need.end(), [&](std::size_t a, std::size_t b) { return most[a] < most[b]; });
-        double left = there - sum_of(least);
-        for (std::size_t k = 0; k < by_need.size(); ++k) {
-            const std::size_t i = by_need[k];
-            const double more = std::min(most[i] - least[i], left / static_cast<double>(by_need.size() - k));
+        std::vector<std::pair<double, std::size_t>> lacking;
+        double left = there - sum_of(least), roots = 0;
+        for (std::size_t i = 0; i < least.size(); ++i) {
+            lacking.emplace_back(most[i] - least[i], i);
+            roots += std::sqrt(most[i] - least[i]);
+        }
+        std::sort(lacking.begin(), lacking.end());
+        for (const auto& [lack, i] : lacking) {
+            const double more = lack > 0 ? std::min(lack, left * std::sqrt(lack) / roots) : 0;
             widths[i] += more;
             left -= more;
+            roots -= std::sqrt(lack);
         }
         return widths;
     }
