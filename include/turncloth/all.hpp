@@ -34,6 +34,7 @@
 #include <turncloth/draw/stock.hpp>
 #include <turncloth/handout/handout.hpp>
 #include <turncloth/handout/options.hpp>
+#include <turncloth/making/binding_strips.hpp>
 #include <turncloth/making/box_found.hpp>
 #include <turncloth/making/boxed.hpp>
 #include <turncloth/making/compartments.hpp>
