@@ -10,7 +10,7 @@ cd "$(dirname "$0")/.."
 need_packages emscripten libboost-dev nlohmann-json3-dev
 command -v npm >/dev/null || need_packages nodejs npm
 built=build/calculator
-rm -rf "$built/package" "$built/page"
+rm -rf "$built/package" "$built/page" "$built/objects" "$built"/turncloth-*.tgz
 mkdir -p "$built/packages" "$built/objects" "$built/package" "$built/page"
 # The system's headers must not be seen by a compiler for another machine, so the two packages stand in a folder alone.
 ln -sfn /usr/include/boost "$built/packages/boost"
