@@ -16,7 +16,7 @@
 // It leaves out, each to be included by itself or all with <turncloth/all.hpp>
 //   measure: format, total
 //   page: document, drawing, html, page, pages, paper, svg, tiles
-//   panel: corner, folding, format, made_up, outline, polygon, typed_size
+//   panel: corner, folding, format, made_up, outline, polygon, trimmed, typed_size
 //   cloth: cutting_out, lay, off_cuts, remnants, stock, widths
 //   making: boxed, executed, fastenings, finishing, laying_on, lying, on_table, ruled, straps, strip_pockets, zippers_over
 //   sheet: json, json_lengths, made_as, making_of, on_ruler, purchases

@@ -108,6 +108,7 @@
 #include <turncloth/panel/panel.hpp>
 #include <turncloth/panel/polygon.hpp>
 #include <turncloth/panel/size.hpp>
+#include <turncloth/panel/trimmed.hpp>
 #include <turncloth/panel/typed_size.hpp>
 #include <turncloth/sheet/bulk.hpp>
 #include <turncloth/sheet/json.hpp>

@@ -2,6 +2,7 @@
 #include "panel/boost_geometry.hpp"
 #include "panel/random_outline.hpp"
 #include <turncloth/panel/outline.hpp>
+#include <turncloth/panel/trimmed.hpp>
 
 #include <doctest/doctest.h>
 
@@ -394,6 +395,120 @@ TEST_CASE("worked: a cut line that crosses itself is found, and where") {
     }
     CHECK(outline<centimetre>(yoke, {cm(0.9)}).crossings().empty());
     CHECK_FALSE(outline<centimetre>(yoke, {cm(1.0)}).crossings().empty()); // it just touches itself
+}
+
+TEST_CASE("worked: the trimmed cut line closes a notch that is narrower than its allowances") {
+    const pieces yoke = {at_cm(0, 0),  at_cm(20, 0), at_cm(20, 10), at_cm(11, 10),
+                         at_cm(11, 4), at_cm(9, 4),  at_cm(9, 10),  at_cm(0, 10)};
+    const outline<centimetre> open(yoke, {cm(0.9)});
+    CHECK(trimmed_cut_line(open).boundary == open.cut_line());
+    CHECK(trimmed_cut_line(open).trimmed.empty());
+    // The two sides' allowances of 1 touch all along: no cut leads between them. Of the sides nothing is left.
+    const auto touching = trimmed_cut_line(outline<centimetre>(yoke, {cm(1)}));
+    check_corners(touching.boundary, {{-1, -1}, {21, -1}, {21, 11}, {10, 11}, {-1, 11}});
+    REQUIRE(touching.trimmed.size() == 2);
+    CHECK(touching.trimmed[0].edge == 3);
+    CHECK(touching.trimmed[1].edge == 5);
+    CHECK(touching.trimmed[0].drafted.value() == doctest::Approx(6));
+    CHECK(touching.trimmed[0].left.value() == 0);
+    // Clockwise too. The mitres of the upper edges overlap by 1, which counts for the first of them.
+    const pieces clockwise(yoke.rbegin(), yoke.rend());
+    const auto closed = trimmed_cut_line(outline<centimetre>(clockwise, {cm(1.5)}));
+    check_corners(closed.boundary, {{-1.5, 11.5}, {10.5, 11.5}, {21.5, 11.5}, {21.5, -1.5}, {-1.5, -1.5}});
+    double left = 0, drafted = 0;
+    for (const auto& t : closed.trimmed) {
+        left += t.left.value();
+        drafted += t.drafted.value();
+    }
+    CHECK(drafted == doctest::Approx(6 + 6 + 1 + 12)); // the sides and the end of the notch, and an upper edge
+    CHECK(left == doctest::Approx(11));
+}
+
+TEST_CASE("worked: an inward curve tighter than its allowance is cut straight across") {
+    // Half a circle of radius 1 out of the upper side, in 20 edges, every one with an allowance of 1.5 (geometry: each spot
+    // of the hollow is nearer than that to its edge).
+    pieces scoop = {at_cm(0, 0), at_cm(10, 0), at_cm(10, 5)};
+    for (int i = 0; i <= 20; ++i)
+        scoop.push_back(at_cm(5 + std::cos(i * std::numbers::pi / 20), 5 - std::sin(i * std::numbers::pi / 20)));
+    scoop.push_back(at_cm(0, 5));
+    const outline<centimetre> piece(scoop, {cm(1.5)});
+    CHECK_FALSE(piece.crossings().empty());
+    const auto cut = trimmed_cut_line(piece);
+    CHECK(area_of(cut.boundary).value() == doctest::Approx(13 * 8).epsilon(1e-12));
+    CHECK(cut.trimmed.size() >= 20); // all of the curve
+    for (const auto& t : cut.trimmed)
+        if (t.edge > 2 && t.edge < 23)
+            CHECK(t.left.value() == 0);
+}
+
+TEST_CASE(
+    "trimmed cut lines go round the piece and each of its strips, on the edge of one, and do not cross themselves") {
+    maker any(8);
+    int trimmed = 0, checked = 0;
+    while (any.another_of(400)) {
+        const pieces corners = any.of_any_kind();
+        const auto allowances = any.allowances_or_none(corners.size(), any.between(0.5, 5));
+        std::optional<outline<centimetre>> made;
+        try {
+            made.emplace(corners, allowances);
+        } catch (const outline_error&) { // a random curve that crosses the rest of its piece
+            continue;
+        }
+        const auto cut = trimmed_cut_line(*made);
+        std::vector<detail::arrow<double>> boundary;
+        for (const auto& p : cut.boundary)
+            boundary.push_back(detail::bare(p));
+        REQUIRE(detail::meetings_of(boundary).empty());
+        if (made->crossings().empty() && cut.trimmed.empty())
+            REQUIRE(cut.boundary == made->cut_line());
+        trimmed += cut.trimmed.empty() ? 0 : 1;
+        std::vector<bg_polygon> parts = {as_bg(corners)};
+        for (std::size_t i = 0; i < corners.size(); ++i)
+            parts.push_back(as_bg(made->strip(i).corners));
+        if (std::any_of(parts.begin(), parts.end(), [](const bg_polygon& p) { return bg::intersects(p); }))
+            continue; // a strip that its own corners cut apart: outline_slow_test.cpp has those
+        const bg_polygon whole = as_bg(cut.boundary);
+        for (const bg_polygon& part : parts)
+            for (const bg_point& p : part.outer())
+                REQUIRE((bg::covered_by(p, whole) ||
+                         bg::distance(p, bg::model::linestring<bg_point>(whole.outer().begin(), whole.outer().end())) <
+                             1e-9));
+        for (const bg_point& p : whole.outer()) {
+            double nearest = 1e9;
+            for (const bg_polygon& part : parts) {
+                const bg::model::linestring<bg_point> round(part.outer().begin(), part.outer().end());
+                const double away = bg::distance(p, round);
+                REQUIRE((!bg::within(p, part) || away < 1e-9));
+                nearest = std::min(nearest, away);
+            }
+            REQUIRE(nearest < 1e-9);
+        }
+        ++checked;
+    }
+    CHECK(trimmed > 50);
+    CHECK(checked > 200);
+}
+
+TEST_CASE("with one allowance the trimmed cut line is the outside of Boost.Geometry's mitred buffer") {
+    maker any(9);
+    int trimmed = 0;
+    while (any.another_of(300)) {
+        const pieces corners = any.piece(any.count(8, 20), any.between(2, 8), 30);
+        const double allowance = any.between(2, 6);
+        const auto cut = trimmed_cut_line(outline<centimetre>(corners, {cm(allowance)}, {}, 1000));
+        if (cut.trimmed.empty())
+            continue;
+        ++trimmed;
+        bg_pieces buffer;
+        bg::buffer(as_bg(corners), buffer, bg::strategy::buffer::distance_symmetric<double>(allowance),
+                   bg::strategy::buffer::side_straight(), bg::strategy::buffer::join_miter(1000),
+                   bg::strategy::buffer::end_flat(), bg::strategy::buffer::point_square());
+        REQUIRE(buffer.size() == 1);
+        bg_polygon outside;
+        outside.outer() = buffer[0].outer(); // what is closed all round stays cloth
+        REQUIRE(area_of(cut.boundary).value() == doctest::Approx(bg::area(outside)).epsilon(1e-4));
+    }
+    CHECK(trimmed > 30);
 }
 
 TEST_CASE("crossings are those of Boost.Geometry, pair by pair") {

@@ -12,8 +12,8 @@
 // it is number i + 1 on the page, as a page counts from 1. The grain's arrow lies on the grain line where that meets the
 // piece, else beside it. Lengths and areas are rounded from the doubles drafted; what is drawn is not rounded.
 //
-// A cut line that crosses itself is drawn too, each crossing marked and a sentence above it: whoever drafted it must
-// see where. Included by itself, as outline.hpp is.
+// Where allowances overlap the line drawn is the one to cut along, trimmed, with a diamond where cut lines cross on it and
+// a sentence above that names the edges. Included by itself, as outline.hpp is.
 #ifndef TURNCLOTH_DRAW_OUTLINE_HPP
 #define TURNCLOTH_DRAW_OUTLINE_HPP
 
@@ -22,6 +22,7 @@
 #include <turncloth/measure/irrational.hpp>
 #include <turncloth/page/tiles.hpp>
 #include <turncloth/panel/outline.hpp>
+#include <turncloth/panel/trimmed.hpp>
 
 #include <algorithm>
 #include <cmath>
@@ -104,7 +105,7 @@ public:
 
     outline_picture(const outline<Unit>& o, const outline_labels<Unit>& labels, const ruler& by,
                     const std::string& project, bool turned = false)
-        : from_(o), labels_(labels), by_(by), turned_(turned) {
+        : from_(o), cut_(trimmed_cut_line(o)), labels_(labels), by_(by), turned_(turned) {
         require_at_least<range_error>(labels_.count, std::int64_t{1}, "the number of pieces to cut");
         drawn.words.project = project;
         drawn.words.title = labels_.name;
@@ -113,7 +114,7 @@ public:
             "Figures are rounded to " + graduation_text(by_) +
             ", areas to a tenth, each from the length drafted; what is drawn is not rounded.");
         measure();
-        drawn.draw(cut_line_kind, on_page(from_.cut_line()), true);
+        drawn.draw(cut_line_kind, on_page(cut_.boundary), true);
         drawn.draw(seam_line_kind, on_page(from_.seam_line()), true);
         add_edges();
         add_notches();
@@ -164,14 +165,13 @@ public:
 private:
     static constexpr double mm = to_double(units_per<millimetre, Unit>);
 
-    /// The box round both lines: the cut line lies outside, but where it crosses itself it may not.
+    /// The box round the line to cut along, which has the seam line within.
     void measure() {
-        low_ = high_ = bare(from_.cut_line().front());
-        for (const auto* points : {&from_.cut_line(), &from_.seam_line()})
-            for (const auto& p : *points) {
-                low_ = {std::min(low_.x, p.x.value()), std::min(low_.y, p.y.value())};
-                high_ = {std::max(high_.x, p.x.value()), std::max(high_.y, p.y.value())};
-            }
+        low_ = high_ = bare(cut_.boundary.front());
+        for (const auto& p : cut_.boundary) {
+            low_ = {std::min(low_.x, p.x.value()), std::min(low_.y, p.y.value())};
+            high_ = {std::max(high_.x, p.x.value()), std::max(high_.y, p.y.value())};
+        }
         drawn.width = (turned_ ? high_.y - low_.y : high_.x - low_.x) * mm;
         drawn.height = (turned_ ? high_.x - low_.x : high_.y - low_.y) * mm;
         require_drawable({drawn.width, drawn.height});
@@ -253,34 +253,46 @@ private:
         words.grain = longest_chord(on_page(from_.seam_line()), {on_page(g.from), on_page(g.to)});
     }
 
-    /// Of edges that meet in one place it is marked once. Such a piece is drawn all the same: where the line goes wrong
-    /// is what its drafter needs to see.
+    /// Of edges that meet in one place it is marked once.
     void add_crossings() {
+        if (cut_.trimmed.empty())
+            return;
         for (const cut_crossing<Unit>& c : from_.crossings()) {
             const page_point where = on_page(c.where);
-            if (std::none_of(words.crossings.begin(), words.crossings.end(),
+            if (locate(cut_.boundary, c.where) == containment::on_edge &&
+                std::none_of(words.crossings.begin(), words.crossings.end(),
                              [&](const page_point& p) { return distance(p, where) <= drafting_tolerance * mm; }))
                 words.crossings.push_back(where);
         }
-        const std::size_t n = words.crossings.size();
-        if (n == 0)
-            return;
-        drawn.explain(crossing_line);
-        drawn.warnings.push_back("This piece cannot be cut: its cut line crosses or touches itself at " +
-                                 (n == 1 ? std::string("the place") : "the " + std::to_string(n) + " places") +
-                                 " marked with a diamond. Allow less there, or draft it wider. Its area is not given.");
+        if (!words.crossings.empty())
+            drawn.explain(crossing_line);
+        drawn.warnings.push_back("Allowances overlap: the cut line is trimmed on " + trimmed_edges() +
+                                 ". There is less cloth there than each of them asks for.");
+    }
+    /// "edges 3, 5 to 24"
+    std::string trimmed_edges() const {
+        const auto& all = cut_.trimmed;
+        std::string edges;
+        for (std::size_t i = 0; i < all.size(); ++i) {
+            const std::size_t first = i;
+            while (i + 1 < all.size() && all[i + 1].edge == all[i].edge + 1)
+                ++i;
+            edges += (first == 0 ? "" : ", ") + std::to_string(all[first].edge + 1) +
+                     (i == first ? "" : (i == first + 1 ? ", " : " to ") + std::to_string(all[i].edge + 1));
+        }
+        return (all.size() == 1 ? "edge " : "edges ") + edges;
     }
 
     void add_facts() {
         auto& facts = drawn.words.facts;
         facts.push_back(count_text(labels_));
-        if (words.crossings.empty())
-            facts.push_back("area cut " + unbroken(drafted_area_text<Unit>(area_of(from_.cut_line()).value(), by_)));
+        facts.push_back("area cut " + unbroken(drafted_area_text<Unit>(area_of(cut_.boundary).value(), by_)));
         facts.push_back("over all " + unbroken(drafted_size_text(drafted_length_of<Unit>(high_.x - low_.x),
                                                                  drafted_length_of<Unit>(high_.y - low_.y), by_)));
     }
 
     const outline<Unit>& from_;
+    const trimmed_outline<Unit> cut_;
     const outline_labels<Unit>& labels_;
     const ruler by_;
     bool turned_;

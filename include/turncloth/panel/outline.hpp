@@ -6,8 +6,9 @@
 //   o.seam_line()  o.cut_line()         polygons: area_of, perimeter_of and locate of polygon.hpp take them
 //   o.allowance_of(i)                        of edge i
 //   o.cut_edge(i)                       the straight of the cut line that belongs to edge i
+//   o.strip(i)                          what the allowance of edge i adds to the piece
 //   o.carried({edge, from_start})       a notch on the seam line, and the spot on the cut line square to it
-//   o.crossings()                       where the cut line crosses itself; empty for one that can be cut
+//   o.crossings()                       where the cut line crosses itself: trimmed.hpp then has the line to cut along
 //   o.angle_to_grain(i, grain)          in degrees, 0 for an edge along the grain, 90 across it, 45 on the bias
 //
 //   const outline<centimetre> gusset({drafted_point<centimetre>(0, 0), drafted_point<centimetre>(30, 0),
@@ -21,6 +22,7 @@
 
 #include <turncloth/measure/require.hpp>
 #include <turncloth/panel/detail/crossings.hpp>
+#include <turncloth/panel/detail/cut_corner.hpp>
 #include <turncloth/panel/polygon.hpp>
 
 #include <algorithm>
@@ -87,6 +89,15 @@ struct cut_crossing {
     friend constexpr bool operator==(const cut_crossing&, const cut_crossing&) = default;
 };
 
+/// What the allowance of an edge adds to the piece: round from where the edge starts, over the cut line, to where it ends.
+template <length_unit Unit>
+struct allowance_strip {
+    polygon<Unit, double> corners;
+    std::size_t cut_edge; ///< the corner from which the edge's straight of the cut line runs to the next
+
+    friend constexpr bool operator==(const allowance_strip&, const allowance_strip&) = default;
+};
+
 template <length_unit Unit>
 class outline {
 public:
@@ -94,7 +105,7 @@ public:
     using line_type = polygon<Unit, double>;
 
     /// One allowance for each edge, or one for all; one shape for each corner, one for all, or none for mitred. A mitre
-    /// reaches at most `limit` times the larger of its two allowances from the seam line's corner. Throws outline_error, for
+    /// that stands out reaches at most `limit` times the larger of its two allowances from the seam line's corner. Throws outline_error, for
     /// a corner too straight or too sharp to be squared or reflected within the limit too, and where a coordinate of
     /// either line, an allowance or the limit is beyond `largest_coordinate` or not a number. Where the piece turns by
     /// less than 30 degrees, an allowance that is wider than its neighbour's ends square to its own edge, in a step.
@@ -111,6 +122,7 @@ public:
         }
         cut_.reserve(2 * n);
         first_of_.reserve(n);
+        part_.reserve(n);
         for (std::size_t i = 0; i < n; ++i) {
             first_of_.push_back(cut_.size());
             shape(i);
@@ -129,7 +141,28 @@ public:
     /// From where to where the cut line keeps the allowance of edge i.
     std::pair<point_type, point_type> cut_edge(std::size_t i) const {
         require_edge(i);
-        return {cut_[first_of_[i + 1] - 1], cut_[first_of_[i + 1 == seam_.size() ? 0 : i + 1]]};
+        return {cut_[first_of_[i + 1] - 1], cut_[first_of_[after(i)]]};
+    }
+
+    /// Its ends lie on the way out from an outward corner to where the two allowances part. At an inward corner they are
+    /// square to the edge, or run to where the cut lines meet if that is further on: strips may overlap there.
+    allowance_strip<Unit> strip(std::size_t i) const {
+        require_edge(i);
+        allowance_strip<Unit> s{{seam_[i]}, 0};
+        const point_type *first = &cut_[first_of_[i]], *last = &cut_[first_of_[i + 1] - 1];
+        if (part_[i] == detail::strips_part::nowhere)
+            s.corners.push_back(end_of_strip(i, i, *last, -1));
+        else
+            s.corners.insert(s.corners.end(), part_[i] == detail::strips_part::at_first ? first : last, last + 1);
+        s.cut_edge = s.corners.size() - 1;
+        const std::size_t next = after(i);
+        first = &cut_[first_of_[next]], last = &cut_[first_of_[next + 1] - 1];
+        if (part_[next] == detail::strips_part::nowhere)
+            s.corners.push_back(end_of_strip(i, next, *first, 1));
+        else
+            s.corners.insert(s.corners.end(), first, (part_[next] == detail::strips_part::at_last ? last : first) + 1);
+        s.corners.push_back(seam_[next]);
+        return s;
     }
 
     /// Carries a notch out square to the seam. Throws outline_error where the edge is too short for it, or where a
@@ -191,7 +224,6 @@ public:
 
 private:
     using vector = detail::arrow<double>;
-    static constexpr double almost_straight = 0.866025403784438647; // the cosine of 30 degrees
 
     static std::vector<vector> bare(const line_type& corners) {
         std::vector<vector> all;
@@ -276,6 +308,8 @@ private:
 
     vector at(std::size_t i) const { return detail::bare(seam_[i < seam_.size() ? i : i - seam_.size()]); }
     double allowance(std::size_t i) const { return allowance_of(i).allowance.value(); }
+    double first_turn(std::size_t i) const { return allowance_of(i).first_turn.value(); }
+    std::size_t after(std::size_t i) const { return i + 1 == seam_.size() ? 0 : i + 1; }
     corner_shape shape_of(std::size_t i) const {
         return shapes_.empty() ? corner_shape::mitred : shapes_.size() == 1 ? shapes_[0] : shapes_[i];
     }
@@ -290,58 +324,41 @@ private:
             cut_.push_back(detail::in_unit<Unit>(p));
     }
 
+    /// At an inward corner: square to the edge, or `meeting` if that lies beyond, 1 after the edge and -1 before it.
+    point_type end_of_strip(std::size_t i, std::size_t corner, const point_type& meeting, double beyond) const {
+        const vector v = at(corner);
+        const bool runs_on = detail::dot(detail::bare(meeting) - v, along_[i]) * beyond > 0;
+        return runs_on ? meeting : detail::in_unit<Unit>(v + normal(i) * allowance(i));
+    }
+
     void shape(std::size_t i) {
-        const std::size_t before = i == 0 ? seam_.size() - 1 : i - 1;
-        const double turns = detail::cross(along_[before], along_[i]) * outward_; // above zero at an outward corner
-        switch (turns > 1e-12 ? shape_of(i) : corner_shape::mitred) {
-        case corner_shape::mitred:
-            return mitred(i, before, turns > 0);
+        const detail::cut_corner corner = shaped(i, i == 0 ? seam_.size() - 1 : i - 1);
+        for (std::size_t k = 0; k < corner.count; ++k)
+            add(at(i) + corner.points[k]);
+        part_.push_back(corner.part);
+    }
+
+    detail::cut_corner shaped(std::size_t i, std::size_t before) const {
+        const detail::seam_corner c{along_[before], along_[i],         normal(before),
+                                    normal(i),      allowance(before), allowance(i)};
+        const double sine = detail::cross(c.d1, c.d2) * outward_; // of the turn: above zero at an outward corner
+        const corner_shape chosen = sine > 1e-12 ? shape_of(i) : corner_shape::mitred;
+        if (chosen == corner_shape::mitred)
+            return detail::mitred_corner(c, sine > 0, limit_);
+        require_turn(i, sine);
+        switch (chosen) {
         case corner_shape::squared_to_edge_before:
-            return squared(i, before, true);
+            return detail::squared_corner(c, detail::leaves(c, sine, true), true);
         case corner_shape::squared_to_edge_after:
-            return squared(i, before, false);
+            return detail::squared_corner(c, detail::leaves(c, sine, false), false);
         case corner_shape::reflected_in_edge_before:
-            return reflected_hem(i, before, true);
-        case corner_shape::reflected_in_edge_after:
-            return reflected_hem(i, before, false);
+            return detail::reflected_corner(c, detail::leaves(c, sine, true), true, first_turn(before));
+        default:
+            return detail::reflected_corner(c, detail::leaves(c, sine, false), false, first_turn(i));
         }
     }
 
-    /// The cut lines meet at m from the corner, where m . n1 = a and m . n2 = b. As n1 + n2 and n1 - n2 are square to
-    /// each other, m = (n1 + n2) (a + b) / |n1 + n2|^2 + (n1 - n2) (a - b) / |n1 - n2|^2, of which the second part is
-    /// nothing for equal allowances, so that it does not matter how straight the corner is.
-    void mitred(std::size_t i, std::size_t before, bool outward) {
-        const vector v = at(i), n1 = normal(before), n2 = normal(i);
-        const double a = allowance(before), b = allowance(i), both_ways = detail::dot(n1, n2);
-        // Takes that change where the piece runs almost straight on meet far away, if at all, and the wider would be
-        // cut into opposite its own edge: it ends square to it, in a step.
-        if (both_ways > almost_straight && b < a * both_ways) {
-            add(v + n1 * a);
-            return add(v + n1 * (b / both_ways));
-        }
-        if (both_ways > almost_straight && a < b * both_ways) {
-            add(v + n2 * (a / both_ways));
-            return add(v + n2 * b);
-        }
-        const vector sum = n1 + n2, difference = n1 - n2;
-        vector m = sum * ((a + b) / detail::dot(sum, sum));
-        if (a != b)
-            m = m + difference * ((a - b) / detail::dot(difference, difference));
-        const double reach = detail::length_of_arrow(m), furthest = limit_ * std::max(a, b);
-        if (!outward || reach <= furthest)
-            return add(v + m);
-        // Cut off square to the way from the corner to m. Along the first cut line, a n1 + t d1, the height in that
-        // direction grows up to m, and likewise back along the second.
-        const vector up = m * (1 / reach), d1 = along_[before], d2 = along_[i] * -1.0;
-        add(v + n1 * a + d1 * ((furthest - a * detail::dot(n1, up)) / detail::dot(d1, up)));
-        add(v + n2 * b + d2 * ((furthest - b * detail::dot(n2, up)) / detail::dot(d2, up)));
-    }
-
-    /// Where the seam line of one edge, drawn on, leaves the piece: the other's cut line. It does so 1 / sine of the
-    /// turn takes away.
-    vector leaves(std::size_t i, std::size_t before, bool of_edge_before) const {
-        const vector d1 = along_[before], d2 = along_[i];
-        const double sine = detail::cross(d1, d2) * outward_;
+    void require_turn(std::size_t i, double sine) const {
         if (sine * limit_ < 1)
             detail::refuse<outline_error>(
                 "corner " + std::to_string(i) +
@@ -349,29 +366,6 @@ private:
                     "run on for more than " +
                     std::to_string(limit_) + " allowances; mitre it",
                 refusal{.kind = fault::unsuitable, .what = "the shape of a corner", .index = i});
-        return of_edge_before ? at(i) + d1 * (allowance(i) / sine) : at(i) - d2 * (allowance(before) / sine);
-    }
-
-    void squared(std::size_t i, std::size_t before, bool to_edge_before) {
-        const std::size_t e = to_edge_before ? before : i;
-        const vector p = leaves(i, before, to_edge_before), q = p + normal(e) * allowance(e);
-        add(to_edge_before ? q : p);
-        add(to_edge_before ? p : q);
-    }
-
-    /// Outside the hem's edge the cut line is the mirror image of the neighbour's cut line inside, so that the folded
-    /// hem ends on it. What is turned under first lies the other way about once more.
-    void reflected_hem(std::size_t i, std::size_t before, bool in_edge_before) {
-        const std::size_t e = in_edge_before ? before : i;
-        const vector n = normal(e), inward = in_edge_before ? along_[i] : along_[before] * -1.0;
-        const double sinks = -detail::dot(inward, n); // above zero at an outward corner
-        const vector sideways = inward + n * sinks, out = n * sinks;
-        const double under = allowance_of(e).first_turn.value(), depth = allowance(e) - under;
-        const vector p = leaves(i, before, in_edge_before);
-        const vector r = p + (sideways + out) * (depth / sinks), q = r + (out - sideways) * (under / sinks);
-        add(in_edge_before ? q : p);
-        add(r);
-        add(in_edge_before ? p : q);
     }
 
     line_type seam_, cut_;
@@ -381,6 +375,7 @@ private:
     double outward_ = 1;
     std::vector<vector> along_;         // of each edge, its direction with length 1
     std::vector<std::size_t> first_of_; // of each corner, where its part of the cut line begins; and the end
+    std::vector<detail::strips_part> part_;
 };
 
 } // namespace turncloth

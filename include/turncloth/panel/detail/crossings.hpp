@@ -2,6 +2,8 @@
 //
 //   detail::meetings_of(corners)     edges that meet and are no neighbours, and neighbours that turn back on each other
 //
+//   detail::for_each_close_pair(corners, visit)     edges near enough to meet
+//
 //   detail::meetings_of({{0, 0}, {4, 4}, {4, 0}, {0, 4}})   is one meeting: edges 0 and 2, at (2, 2)
 //
 // Edges are sorted into the cells of a grid with about as many cells as edges, and only edges that share a cell are
@@ -129,25 +131,30 @@ inline std::optional<arrow<double>> neighbours_meet(const arrow<double>& a, cons
     return back ? std::optional(shared) : std::nullopt;
 }
 
-inline std::vector<edge_meeting> meetings_of(const std::vector<arrow<double>>& corners) {
-    std::vector<edge_meeting> found;
-    const std::size_t n = corners.size();
+/// Visits every two edges that may meet, the one with the lower number first, perhaps more than once.
+template <class Visit>
+void for_each_close_pair(const std::vector<arrow<double>>& corners, Visit visit) {
     const grid cells(corners);
     for (std::size_t bucket = 0; bucket < cells.buckets(); ++bucket) {
         const auto [begin, end] = cells.in_bucket(bucket);
         for (const std::size_t* one = begin; one != end; ++one)
-            for (const std::size_t* other = one + 1; other != end; ++other) {
-                const std::size_t i = *one, j = *other; // placed in order, so i <= j
-                if (i == j)
-                    continue;
-                const std::size_t i_end = i + 1 == n ? 0 : i + 1, j_end = j + 1 == n ? 0 : j + 1;
-                const auto where = i_end == j   ? neighbours_meet(corners[i], corners[j], corners[j_end])
-                                   : j_end == i ? neighbours_meet(corners[j], corners[i], corners[i_end])
-                                                : meet(corners[i], corners[i_end], corners[j], corners[j_end]);
-                if (where)
-                    found.push_back({i, j, *where});
-            }
+            for (const std::size_t* other = one + 1; other != end; ++other)
+                if (*one != *other) // placed in order, so below it
+                    visit(*one, *other);
     }
+}
+
+inline std::vector<edge_meeting> meetings_of(const std::vector<arrow<double>>& corners) {
+    std::vector<edge_meeting> found;
+    const std::size_t n = corners.size();
+    for_each_close_pair(corners, [&](std::size_t i, std::size_t j) {
+        const std::size_t i_end = i + 1 == n ? 0 : i + 1, j_end = j + 1 == n ? 0 : j + 1;
+        const auto where = i_end == j   ? neighbours_meet(corners[i], corners[j], corners[j_end])
+                           : j_end == i ? neighbours_meet(corners[j], corners[i], corners[i_end])
+                                        : meet(corners[i], corners[i_end], corners[j], corners[j_end]);
+        if (where)
+            found.push_back({i, j, *where});
+    });
     // Two edges may share several cells.
     const auto order = [](const edge_meeting& m) { return std::pair(m.first, m.second); };
     std::sort(found.begin(), found.end(), [&](const auto& a, const auto& b) { return order(a) < order(b); });
