@@ -47,7 +47,8 @@ public:
         sew_to_edging(edge::top, round_top());
         sew_to_edging(edge::bottom, round_base());
         fill();
-        return std::move(d_.sewn_by_machine(sewn_throughout<Unit>().stitch, sewn_throughout(shape_.by).overrun));
+        d_.sewn_by_machine(sewn_throughout<Unit>().stitch, sewn_throughout(shape_.by).overrun);
+        return std::move(d_);
     }
 
 private:

@@ -15,6 +15,7 @@
 #include <turncloth/cloth/shrinkage.hpp>
 #include <turncloth/cloth/stock.hpp>
 #include <turncloth/cloth/widths.hpp>
+#include <turncloth/design/at_size.hpp>
 #include <turncloth/design/design_making.hpp>
 #include <turncloth/design/design_terms.hpp>
 #include <turncloth/design/expression.hpp>
@@ -33,6 +34,7 @@
 #include <turncloth/draw/stock.hpp>
 #include <turncloth/handout/handout.hpp>
 #include <turncloth/handout/options.hpp>
+#include <turncloth/making/binding_strips.hpp>
 #include <turncloth/making/box_found.hpp>
 #include <turncloth/making/boxed.hpp>
 #include <turncloth/making/compartments.hpp>

@@ -148,6 +148,18 @@ for (const scheme of ["light", "dark"]) {
 }
 check("the pages never complained", complaints.length === 0, complaints);
 
+// Where the engine comes late, or not at all.
+const waiting = await browser.newPage();
+let arrive;
+await waiting.route("**/engine.wasm", route => new Promise(done => { arrive = done; }).then(() => route.abort()));
+await waiting.goto(address + "index.html", { waitUntil: "commit" });
+await waiting.waitForSelector("turncloth-calculator [role=status]");
+check("it says at once that it is loading", (await waiting.textContent("turncloth-calculator [role=status]")).startsWith("Loading"));
+while (!arrive) await waiting.waitForTimeout(10);
+arrive();
+await waiting.waitForSelector("turncloth-calculator .why");
+check("and says so where it cannot be loaded", (await waiting.textContent("turncloth-calculator .why")).startsWith("This calculation cannot be shown"));
+
 await close();
 rmSync(folder, { recursive: true, force: true });
 done();

@@ -2,6 +2,7 @@
 #include "at_random.hpp"
 #include "designs.hpp"
 #include "refused.hpp"
+#include <turncloth/design/at_size.hpp>
 #include <turncloth/design/project_of.hpp>
 #include <turncloth/measure/write.hpp>
 #include <turncloth/sheet/making.hpp>
@@ -354,6 +355,39 @@ TEST_CASE("a making says what it names that is not there, in the file and at a s
           "/making/rows/0/along/on: no part is named \"mat 2\" at this size; /making/rows/1: the top edge has no "
           "stitching "
           "to measure from; /making/compartments/0/mouths/0/mouth: none of the mouths is named \"m\" at this size");
+}
+
+namespace {
+
+/// As numbers it is the same project, reads back equal, and is of that size alone.
+template <length_unit Unit>
+void check_numbers(const project_design& d, const finished_size<Unit>& size) {
+    const project_design numbers = at_size(d, size);
+    CHECK(read_design(to_json(numbers).dump()) == numbers);
+    CHECK(project_of(numbers, size) == project_of(d, size));
+    CHECK(at_size(numbers, size) == numbers);
+    CHECK(numbers.measures.empty());
+    for (const char* name : {"finished width /", "\"where\": \"ties", "otherwise"})
+        CHECK(to_json(numbers).dump().find(name) == std::string::npos);
+    const finished_size<Unit> wider(size.width() * 2, size.height());
+    CHECK(refused::message<refused_size>([&] { project_of(numbers, wider); }) ==
+          "These are the numbers of " + to_text(size) + " alone.");
+}
+
+} // namespace
+
+TEST_CASE("a design at a size is a file of numbers that gives the same project") {
+    check_numbers(read_design(designs::every_member()), finished_size(20_in, 30_in));
+    check_numbers(read_design(designs::every_member()), finished_size(10_in, 30_in));
+    for (const char* name : {"peg_bag", "organiser", "tool_roll", "kneeling_pad"}) {
+        const project_design d = read_design(designs::file("examples/designs/" + std::string(name) + ".json"));
+        check_numbers(d, finished_size("20 1/3"_in, 16_in));
+        check_numbers(d, finished_size(52_cm, "40.7"_cm));
+    }
+    const project_design bag = at_size(read_design(designs::peg_bag()), finished_size(14_in, 12_in));
+    CHECK(bag.name.text == "Peg bag, pockets: 2");
+    CHECK(bag.pieces[1].width.text() == "18 in");
+    CHECK(bag.sizes == std::vector<std::string>{"14 x 12 in"});
 }
 
 TEST_CASE("a design refuses a size in its own words, before anything else") {

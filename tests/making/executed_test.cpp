@@ -229,7 +229,7 @@ TEST_CASE("no raw edge is left on the roll, the organiser, the cushion, the pad 
     CHECK(raw_edges_of(tool_roll(true).design).empty());
     CHECK(raw_edges_of(lapped_cushion().design).empty());
     sampler any(35);
-    while (any.another_of(30)) {
+    while (any.another_of(10)) {
         const auto l = [&](std::int64_t least, std::int64_t most) {
             return length_of<inch>(fraction(any.between(least * 16, most * 16), 16));
         };

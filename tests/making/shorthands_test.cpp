@@ -1,7 +1,9 @@
 // What a designer names expands into the public operations: the same things built both ways come out the same.
 #include "at_random.hpp"
+#include "making/left_out.hpp"
 #include "making/outcome.hpp"
 #include "making/things.hpp"
+#include <turncloth/making/binding_strips.hpp>
 #include <turncloth/making/fastenings.hpp>
 #include <turncloth/making/laying_on.hpp>
 #include <turncloth/making/lying.hpp>
@@ -11,7 +13,9 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <array>
 #include <string>
+#include <utility>
 #include <vector>
 
 using namespace things;
@@ -196,4 +200,170 @@ TEST_CASE("strips and feet that are not of one number are refused, and a zipper 
         CHECK(e.facts().least->numerator == 2);
     }
     CHECK_THROWS_AS(sew_zippers<inch>(d, {.on = backing, .centres = {at<cut_edge>(4_in)}}), size_error);
+}
+
+namespace {
+
+const binding_strip<inch> mat_binding{
+    .finished = "1/2"_in, .allowance = {.seam = "3/8"_in, .turn = "1/8"_in}, .inset = "1/16"_in, .turned_in = "3/4"_in};
+
+/// A mat of 12 x 9 in, bound 1/2 in wide. By hand: strips 2 x 1/2 + 2 x 3/8 + 1/8 = 1 7/8 in wide, sewn 3/8 in from an edge
+/// that lies 1/8 in inside the mat's; folded 15/16 in from it, at the mat's edge and half the turn; 3/8 in turned under at
+/// the other edge. Those of the sides are 9 in long, the others 12 + 1/8 + 2 x 3/4 = 13 5/8 in.
+class mat_by_hand {
+public:
+    making<inch> make() {
+        const auto left = strip(", left", "1 7/8"_in, 9_in), right = strip(", right", "1 7/8"_in, 9_in);
+        const auto on_left = bind(left, edge::left, "1/8"_in, {}, {left, mat_}),
+                   on_right = bind(right, edge::right, 10_in, {}, {right, mat_});
+        const auto on_top = over(", top", edge::top, "1/8"_in, "3/8"_in, {left, right}),
+                   on_bottom = over(", bottom", edge::bottom, 7_in, 1_in, {left, right});
+        const std::array all{on_left, on_right, on_top, on_bottom};
+        for (std::size_t one = 0; one < 4; ++one)
+            for (std::size_t next = one + 1; next < 4; ++next)
+                for (const operation& first : all[one])
+                    for (const operation& then : all[next])
+                        d_.add(before{first, then});
+        return std::move(d_);
+    }
+
+private:
+    cut_part strip(const std::string& name, length<inch> width, length<inch> height) {
+        return d_.cut({.name = "binding" + name, .width = width, .height = height});
+    }
+    void then(std::vector<operation>& steps, const operation& next) {
+        for (const operation& first : steps)
+            d_.add(before{first, next});
+        steps.push_back(next);
+    }
+    /// Its ends turned in, and sewn shut by hand from where its binding begins.
+    std::vector<operation> over(const std::string& name, edge e, length<inch> down, length<inch> begins,
+                                const std::array<cut_part, 2>& sides) {
+        const auto level = strip(name, "13 5/8"_in, "1 7/8"_in);
+        std::vector<operation> steps;
+        for (const edge end : {edge::left, edge::right})
+            then(steps, d_.add(crease<inch>{.at = line(level, end, "3/4"_in)}));
+        steps = bind(level, e, down, steps, {level, mat_, sides[0], sides[1]});
+        for (const edge end : {edge::left, edge::right}) {
+            stitching<inch> shut = sewn(level, end, "7/8"_in, {level, mat_, sides[end == edge::left ? 0 : 1]});
+            shut.along.begins = begins;
+            shut.along.ends = begins + "1/2"_in;
+            shut.by_hand = true;
+            then(steps, d_.add(shut));
+        }
+        return steps;
+    }
+    std::vector<operation> bind(cut_part strip, edge e, length<inch> off, std::vector<operation> steps,
+                                const std::vector<cut_part>& walls) {
+        const edge far = opposite(e);
+        const bool level = is_level(e);
+        then(steps, d_.add(crease<inch>{.at = line(strip, far, "3/8"_in)}));
+        then(steps, d_.add(laying<inch>{.piece = strip,
+                                        .on = mat_,
+                                        .left = level ? "-13/16"_in : off,
+                                        .top = level ? off : 0_in,
+                                        .beneath = true}));
+        then(steps, d_.add(sewn(strip, e, "3/8"_in, walls)));
+        then(steps, d_.add(crease<inch>{.at = line(strip, far, "1 1/2"_in)}));
+        then(steps, d_.add(crease<inch>{.at = line(strip, far, "15/16"_in), .over = true}));
+        then(steps, d_.add(sewn(strip, e, "1 7/16"_in, walls)));
+        return steps;
+    }
+
+    making<inch> d_{"mat"};
+    cut_part mat_ = d_.cut({.name = "mat", .width = 12_in, .height = 9_in});
+};
+
+/// Of the mat itself, seen from above and from beneath when all is sewn.
+std::pair<area<inch>, area<inch>> seen_of(const making<inch>& d, cut_part mat, const lying<inch>& lies) {
+    std::pair<area<inch>, area<inch>> seen;
+    for (const patch<inch>& p : lies.patches) {
+        const area<inch> a = (p.right - p.left) * (p.lower[0] - p.upper[0]);
+        seen.first += p.above.of == mat ? a : area<inch>();
+        seen.second += p.below.of == mat ? a : area<inch>();
+    }
+    CHECK(execute(d).faults.empty());
+    return seen;
+}
+
+} // namespace
+
+TEST_CASE("a binding built by the shorthand is the binding built from the operations alone") {
+    making<inch> d("mat");
+    bind_all_round<inch>(d, cut_for(d, "mat", panel<inch>(size(12_in, 9_in), all_round(separate_binding("1/2"_in)))),
+                         mat_binding);
+    CHECK(execute(d).faults.empty());
+    CHECK(outcome_of(d) == outcome_of(mat_by_hand().make()));
+}
+
+// Of a mat W x H, W - 2 w by H - 2 w is seen on either face; flat, its folds lie half the turn outside its edges.
+TEST_CASE("a bound edge shows its width on both faces, covers all that is raw, and takes what the notion says") {
+    at_random::sampler any(37);
+    while (any.another_of(10)) {
+        const length<inch> w = any.inches(1) + "1/2"_in, seam = w * fraction(any.between(2, 4), 4),
+                           turn = any.inches(1) / 8, inset = seam / 4, width = any.inches(9) + 8_in,
+                           height = any.inches(9) + 8_in;
+        const binding_strip<inch> strip{.finished = w,
+                                        .allowance = {.seam = seam, .turn = turn},
+                                        .inset = inset,
+                                        .turned_in = seam + turn,
+                                        .doubled = any.between(0, 1) == 0};
+        making<inch> d("mat");
+        const auto mat = cut_for(d, "mat", panel<inch>(size(width, height), all_round(separate_binding(w))),
+                                 {.up = any.between(0, 1) == 0 ? face::right : face::wrong});
+        const auto lining = cut_for(d, "lining", panel<inch>(size(width, height)), {.up = opposite(mat.up)});
+        d.add(laying<inch>{.piece = mat, .up = mat.up});
+        d.add(laying<inch>{.piece = lining, .on = mat, .up = lining.up});
+        const auto bound = bind_all_round<inch>(d, mat, strip, {lining});
+        const auto lies = lying_after(d, steps_of(d), d.count_of(operation_kind::crease) * 100, mat);
+        CHECK(lies.width == width + turn);
+        CHECK(lies.height == height + turn);
+        const auto [above, below] = seen_of(d, mat, lies);
+        CHECK(below == (width - w * 2) * (height - w * 2));
+        CHECK(above == area<inch>()); // the lining lies over it
+        CHECK(execute(d).raw_edges.empty());
+        length<inch> all;
+        for (const auto& b : bound) {
+            const part<inch>& cut = d.parts()[b.strip.index];
+            CHECK((cut.width == strip.width().value() || cut.height == strip.width().value()));
+            all += cut.width + cut.height - strip.width().value();
+        }
+        CHECK(all == length_of_strips(size(width, height), strip).value());
+    }
+}
+
+// The last row of each strip, and each end: 4 + 4. The last row goes through all that the first does, and holds it as well.
+TEST_CASE("each row of a binding that alone holds an edge is missed when it is left out") {
+    const making<inch> d = mat_by_hand().make();
+    CHECK(execute(d).raw_edges.empty());
+    REQUIRE(d.rows().size() == 12);
+    for (const std::size_t left_out : {1U, 3U, 5U, 6U, 7U, 9U, 10U, 11U}) {
+        making<inch> again = without_row(d, left_out, 0);
+        const auto now = [&](operation o) {
+            o.index -= o.kind == operation_kind::stitching && o.index > left_out ? 1 : 0;
+            return o;
+        };
+        const operation gone{operation_kind::stitching, left_out};
+        for (const before& b : d.befores())
+            if (b.first != gone && b.then != gone)
+                again.add(before{now(b.first), now(b.then)});
+        CHECK_MESSAGE(!execute(again).raw_edges.empty(), described(d, gone));
+    }
+}
+
+TEST_CASE("a binding that cannot be turned is refused with its figures") {
+    making<inch> d("mat");
+    const auto mat = cut_for(d, "mat", panel<inch>(size(12_in, 9_in)));
+    auto wide = mat_binding;
+    wide.allowance.seam = "5/8"_in;
+    CHECK_THROWS_WITH_AS(bind_all_round<inch>(d, mat, wide),
+                         "the seam of a binding of 5/8 in is more than its finished width, 1/2 in", binding_error);
+    auto loose = mat_binding;
+    loose.inset = "7/16"_in;
+    CHECK_THROWS_WITH_AS(bind_all_round<inch>(d, mat, loose),
+                         "the inset of a binding's last row of 7/16 in is more than its seam, 3/8 in", binding_error);
+    auto level = mat_binding;
+    level.turned_in = {};
+    CHECK_THROWS_AS(bind_all_round<inch>(d, mat, level), binding_error);
+    CHECK(d.parts().size() == 1);
 }

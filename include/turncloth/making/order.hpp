@@ -88,11 +88,12 @@ public:
         gather();
         const flat_work::lazy_needs<for_any<Unit>> found(model.flat(), flat_);
         before_.resize(all_.size());
-        for (const flat_work::arrow& a : found.arrows())
-            before_[a.then].push_back(a);
         for (const before& b : design.befores())
             if (number_of(b.first) < all_.size() && number_of(b.then) < all_.size())
                 before_[number_of(b.then)].push_back({number_of(b.first), number_of(b.then), order_reason::asked});
+        for (const flat_work::arrow& a : found.arrows())
+            if (!gives_way(a))
+                before_[a.then].push_back(a);
         for (std::size_t i = 0; i < all_.size(); ++i)
             phases_.push_back(i < flat_.size()                       ? found.phase_of(i)
                               : all_[i].kind == operation_kind::seam ? making_phase::seaming
@@ -113,6 +114,18 @@ public:
 
 private:
     enum state : unsigned char { not_met, waiting, done };
+
+    /// By where they lie folds come from the edge inward, rows before or after them, and what is not gone through after a
+    /// row that it may cover. A strip that is brought back over an edge goes the other way about, which the designer says
+    /// of these two; what a row then goes through is looked at when it is sewn.
+    bool gives_way(const flat_work::arrow& a) const {
+        if (a.why != order_reason::outer_first && a.why != order_reason::turned_first &&
+            a.why != order_reason::sewn_flat && a.why != order_reason::before_covered)
+            return false;
+        return std::any_of(before_[a.first].begin(), before_[a.first].end(), [&](const flat_work::arrow& asked) {
+            return asked.first == a.then && asked.why == order_reason::asked;
+        });
+    }
 
     /// Layings on the table need no step: a piece lies so from the start.
     void gather() {

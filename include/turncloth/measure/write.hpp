@@ -18,6 +18,8 @@
 #include <turncloth/measure/place.hpp>
 #include <turncloth/measure/rounding.hpp>
 
+#include <cstddef>
+#include <cstdint>
 #include <iosfwd>
 #include <string>
 #include <string_view>
@@ -85,7 +87,7 @@ std::string as_shown(const ruler& by, Inches inches, Centimetres centimetres) {
     case units_shown::both:
         break;
     }
-    return inches() + " (" + centimetres() + ")";
+    return inches().append(" (").append(centimetres()).append(")");
 }
 
 TURNCLOTH_INLINE std::string length_text(fraction number, const written_unit& unit, const ruler& by);
@@ -164,17 +166,34 @@ std::basic_ostream<char, Traits>& operator<<(std::basic_ostream<char, Traits>& o
 
 namespace turncloth {
 
+namespace detail {
+
+/// Its digits, of `least` or more, without a string of their own: lengths are most of what is written.
+inline void append_digits(std::string& text, std::uint64_t number, int least = 1) {
+    char digits[20];
+    char* const end = digits + sizeof digits;
+    char* first = end;
+    for (; number != 0 || least > 0; number /= 10, --least)
+        *--first = static_cast<char>('0' + number % 10);
+    text.append(first, static_cast<std::size_t>(end - first));
+}
+
+} // namespace detail
+
 TURNCLOTH_INLINE std::string to_text(fraction x) {
     const std::uint64_t size = detail::magnitude(numerator(x));
     const auto under = static_cast<std::uint64_t>(denominator(x));
     std::string text = numerator(x) < 0 ? "-" : "";
     if (size >= under || size == 0)
-        text += std::to_string(size / under);
+        detail::append_digits(text, size / under);
     if (under == 1)
         return text;
     if (size >= under)
         text += ' ';
-    return text + std::to_string(size % under) + '/' + std::to_string(under);
+    detail::append_digits(text, size % under);
+    text += '/';
+    detail::append_digits(text, under);
+    return text;
 }
 
 namespace detail {
@@ -200,11 +219,12 @@ TURNCLOTH_INLINE std::string to_decimal_text(fraction x) {
         scale *= 10;
     const std::uint64_t size = magnitude(numerator(x)), under = static_cast<std::uint64_t>(denominator(x));
     std::string text = numerator(x) < 0 ? "-" : "";
-    text += std::to_string(size / under);
+    append_digits(text, size / under);
     if (digits == 0)
         return text;
-    const std::string tail = std::to_string(size % under * (scale / under));
-    return text + '.' + std::string(static_cast<std::size_t>(digits) - tail.size(), '0') + tail;
+    text += '.';
+    append_digits(text, size % under * (scale / under), digits);
+    return text;
 }
 
 TURNCLOTH_INLINE std::string number_text(fraction number, const written_unit& unit) {

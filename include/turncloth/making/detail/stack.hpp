@@ -74,15 +74,15 @@ constexpr stretch within(const cell& area, const table_line& l) {
 
 /// What of a ply is left within the line, and what comes of the rest, turned. The larger of the two is the body.
 inline ply left_flat(ply p, const half_plane& stays) {
-    const int128 all = twice_area(p.area);
-    p.area = clipped(p.area, stays);
-    p.body = p.body && 2 * twice_area(p.area) >= all;
+    const cell left = clipped(p.area, stays);
+    p.body = p.body && 2 * twice_area(left) >= twice_area(p.area);
+    p.area = left;
     return p;
 }
 inline ply turned_over(ply p, const half_plane& stays, const lie& mirror) {
-    const int128 all = twice_area(p.area);
-    p.area = carried(clipped(p.area, other_side(stays)), mirror);
-    p.body = p.body && 2 * twice_area(p.area) > all;
+    const cell turned = carried(clipped(p.area, other_side(stays)), mirror);
+    p.body = p.body && 2 * twice_area(turned) > twice_area(p.area);
+    p.area = turned;
     p.how = after(p.how, mirror);
     return p;
 }

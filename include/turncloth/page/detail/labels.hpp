@@ -269,6 +269,7 @@ inline std::vector<led_words> led_within(double reach, page_point spot, const pa
         }
     std::sort(all.begin(), all.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
     std::vector<led_words> ordered;
+    ordered.reserve(all.size());
     for (const auto& c : all)
         ordered.push_back(c.second);
     return ordered;
@@ -298,9 +299,11 @@ std::optional<led_words> led_from(page_point spot, const page_area& zone, const 
                 cost = all_in, best = c;
         }
     };
-    const double whole = zone.width + zone.height;
-    for (double reach = near; cost > reach && reach < 8 * whole; reach *= 4)
+    for (const double reach : {near, 4 * near, 16 * near, std::numeric_limits<double>::infinity()}) {
         look_within(reach);
+        if (cost <= reach)
+            break;
+    }
     return best;
 }
 

@@ -50,7 +50,12 @@ public:
 private:
     /// Lengths as the ruler shows them. Names come from anywhere: none makes another line.
     void line(std::size_t depth, text_parts parts) {
-        text_.append(2 * depth, ' ').append(fit_to_print(sentence(parts, by_))).append("\n");
+        const std::size_t begins = text_.append(2 * depth, ' ').size();
+        for (const text_part& part : parts)
+            part.write_to(text_, &by_);
+        if (unfit_at(std::string_view(text_).substr(begins)))
+            text_.replace(begins, std::string::npos, fit_to_print(text_.substr(begins)));
+        text_ += '\n';
     }
 
     void heading(text_parts parts) {
