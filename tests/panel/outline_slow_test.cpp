@@ -55,9 +55,17 @@ std::optional<exact_polygon> what_is_left_of(const exact_polygon& strip) {
         return std::nullopt;
     const auto apex = CGAL::intersection(exact::Segment_2(strip[0], strip[1]), exact::Segment_2(strip[2], strip[3]));
     exact_polygon triangle;
-    if (const auto* p = apex ? boost::get<exact::Point_2>(&*apex) : nullptr)
-        for (const auto& corner : {strip[0], *p, strip[3]})
+    if (const auto* p = apex ? boost::get<exact::Point_2>(&*apex) : nullptr) {
+        // With an allowance of none, what a mitre cut off at its limit adds beside its end.
+        const bool at_start = CGAL::squared_distance(*p, strip[0]) < 1e-18,
+                   at_end = CGAL::squared_distance(*p, strip[3]) < 1e-18;
+        for (const auto& corner : {at_end ? strip[1] : strip[0],
+                                   at_start ? strip[1]
+                                   : at_end ? strip[2]
+                                            : *p,
+                                   at_start ? strip[2] : strip[3]})
             triangle.push_back(corner);
+    }
     return triangle.is_empty() ? std::nullopt : std::optional(triangle);
 }
 

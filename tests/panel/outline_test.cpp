@@ -1,8 +1,7 @@
 // Outlines of any shape against Boost.Geometry (its buffer, its intersections, its search for crossings) and geometry.
 #include "panel/boost_geometry.hpp"
 #include "panel/random_outline.hpp"
-#include <turncloth/panel/outline.hpp>
-#include <turncloth/panel/trimmed.hpp>
+#include <turncloth/panel/curve.hpp>
 
 #include <doctest/doctest.h>
 
@@ -547,6 +546,78 @@ TEST_CASE("crossings are those of Boost.Geometry, pair by pair") {
     }
     CHECK(pairs > 1000);
     CHECK(without > 100);
+}
+
+TEST_CASE("worked: every notch of an armhole in 40 edges is carried, 5/8 in out along its radius") {
+    // A quarter of a circle of radius 5 in round (10, 10), hollowed out of the upper right corner: 20 edges, and 40 of half
+    // a circle. Geometry: the spot square to an edge lies on the circle of 5 - 5/8 in, within what an edge sags.
+    for (const std::size_t edges : {20U, 40U}) {
+        polygon<inch, double> armhole = {drafted_point<inch>(0, 0), drafted_point<inch>(10, 0)};
+        const double sag = 5 * (1 - std::cos(std::numbers::pi / 2 / static_cast<double>(edges) / 2));
+        const auto hollow = flattened(arc<inch>{drafted_point<inch>(10, 10), drafted_point<inch>(10, 5), -90},
+                                      drafted_length_of<inch>(sag * (1 + 1e-9)));
+        REQUIRE(hollow.size() == edges);
+        armhole.insert(armhole.end(), hollow.begin(), hollow.end());
+        armhole.push_back(drafted_point<inch>(5, 10));
+        armhole.push_back(drafted_point<inch>(0, 10));
+        const outline<inch> piece(armhole, {edge_allowance<inch>(drafted_length_of<inch>(0.625))});
+        const auto cut = trimmed_cut_line(piece);
+        const curve_run curve{2, edges};
+        const double whole = run_length(piece, curve).value();
+        CHECK(whole == doctest::Approx(2.5 * std::numbers::pi).epsilon(1e-3));
+        for (int i = 0; i <= 1000; ++i) {
+            const auto both = carried(piece, cut, curve, drafted_length_of<inch>(whole * i / 1000));
+            const auto from_centre = [](const point<inch, double>& p) {
+                return std::hypot(p.x.value() - 10, p.y.value() - 10);
+            };
+            REQUIRE(from_centre(both.on_seam) == doctest::Approx(5 - sag / 2).epsilon(0.2 * sag));
+            REQUIRE(std::abs(from_centre(both.on_cut) - 4.375) < 2 * sag);
+            REQUIRE(locate(cut.boundary, both.on_cut) == containment::on_edge);
+        }
+        CHECK_THROWS_AS(static_cast<void>(carried(piece, cut, curve, drafted_length_of<inch>(whole + 1))),
+                        outline_error);
+        CHECK_THROWS_AS(static_cast<void>(run_length(piece, {90, 1})), outline_error);
+    }
+}
+
+TEST_CASE("flattened curves leave theirs by no more than the tolerance, measured by Boost.Geometry") {
+    maker any(10);
+    using path = bg::model::linestring<bg_point>;
+    while (any.another_of(200)) {
+        const double tolerance = any.between(0.005, 0.5);
+        const auto at = [&] { return at_cm(any.between(-20, 20), any.between(-20, 20)); };
+        const cubic<centimetre> c{at(), at(), at(), at()};
+        const arc<centimetre> a{at(), at(), any.between(-360, 360)};
+        path by_cubic, by_arc;
+        for (const auto& p : flattened(c, drafted_length_of<centimetre>(tolerance)))
+            bg::append(by_cubic, as_bg(p));
+        bg::append(by_cubic, as_bg(c.to));
+        for (const auto& p : flattened(a, drafted_length_of<centimetre>(tolerance)))
+            bg::append(by_arc, as_bg(p));
+        const auto centre = detail::bare(a.centre), spoke = detail::bare(a.from) - centre;
+        const auto mixed = [](const auto& p, const auto& q, double t) { return p + (q - p) * t; };
+        for (int i = 0; i <= 100; ++i) {
+            const double t = i / 100.0, turned = t * a.degrees * std::numbers::pi / 180;
+            // De Casteljau's way, by mixing, and not the polynomial.
+            const auto p = detail::bare(c.from), q = detail::bare(c.pull), r = detail::bare(c.other_pull),
+                       s = detail::bare(c.to);
+            const auto pq = mixed(p, q, t), qr = mixed(q, r, t), rs = mixed(r, s, t);
+            const auto on = mixed(mixed(pq, qr, t), mixed(qr, rs, t), t);
+            REQUIRE(bg::distance(bg_point(on.x, on.y), by_cubic) <= tolerance * (1 + 1e-9));
+            if (i == 0)
+                bg::append(by_arc, bg_point(centre.x + spoke.x * std::cos(a.degrees * std::numbers::pi / 180) -
+                                                spoke.y * std::sin(a.degrees * std::numbers::pi / 180),
+                                            centre.y + spoke.x * std::sin(a.degrees * std::numbers::pi / 180) +
+                                                spoke.y * std::cos(a.degrees * std::numbers::pi / 180)));
+            const bg_point round(centre.x + spoke.x * std::cos(turned) - spoke.y * std::sin(turned),
+                                 centre.y + spoke.x * std::sin(turned) + spoke.y * std::cos(turned));
+            REQUIRE(bg::distance(round, by_arc) <= tolerance * (1 + 1e-9));
+        }
+    }
+    for (const double none : {0.0, -1.0, double(NAN), 1e-30})
+        CHECK_THROWS_AS(static_cast<void>(flattened(arc<centimetre>{at_cm(0, 0), at_cm(9, 0), 90},
+                                                    drafted_length_of<centimetre>(none))),
+                        outline_error);
 }
 
 TEST_CASE("angles to the grain: along, across and on the bias") {

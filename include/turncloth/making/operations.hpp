@@ -176,7 +176,8 @@ enum class order_reason : unsigned char {
     asked           ///< by the designer
 };
 
-/// `first` is done before `then`, and `why` says so to whoever reads the steps.
+/// `first` is done before `then`, and `why` says so to whoever reads the steps. It outranks what would else follow for these
+/// two from where folds and rows lie, but not that a row needs the layings among its walls.
 struct before {
     operation first{}, then{};
     std::string why = "the designer asks for it";

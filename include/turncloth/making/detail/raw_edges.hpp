@@ -142,10 +142,10 @@ private:
             stop(there.from);
             stop(there.to);
         }
-        const flat_work::lie& how = s.in.plies[s.ply].how;
-        for (const own_row& r : of_[s.in.plies[s.ply].part].rows) {
+        const std::vector<own_row> rows = rows_along(s);
+        for (const own_row& r : rows) {
             const whole reach = reach_of(r, s);
-            const flat_work::stretch run = carried(r.run, r.at, how);
+            const flat_work::stretch run = carried(r.run, r.at, s.in.plies[s.ply].how);
             stop(run.from - reach);
             stop(run.to + reach);
         }
@@ -157,7 +157,7 @@ private:
             const spot_type middle = on(s.at, (stops[k] + stops[k + 1]) / 2);
             if (!turned_out && !is_inside(s, middle, 1))
                 of.seen[number(s.own)] = true;
-            else if (!is_held(s, middle, turned_out))
+            else if (!is_held(s, rows, middle, turned_out))
                 of.loose[number(s.own)] = true;
         }
     }
@@ -196,17 +196,26 @@ private:
         const whole off = carried(r.at, s.in.plies[s.ply].how).at - s.at.at;
         return off < 0 ? -off : off;
     }
-    bool is_held(const side& s, const spot_type& at, bool turned_out) const {
+    /// Those of its part that lie on that ply along the side: few of all that there are.
+    std::vector<own_row> rows_along(const side& s) const {
+        const flat_work::ply& p = s.in.plies[s.ply];
+        std::vector<own_row> along;
+        for (const own_row& r : of_[p.part].rows) {
+            const flat_work::table_line line = carried(r.at, p.how);
+            if (line.level == s.at.level && (line.at - s.at.at) * s.inward >= 0 &&
+                !within_or_on(p.area, line).is_nothing())
+                along.push_back(r);
+        }
+        return along;
+    }
+    bool is_held(const side& s, const std::vector<own_row>& rows, const spot_type& at, bool turned_out) const {
         const flat_work::ply& p = s.in.plies[s.ply];
         const whole along = s.at.level ? at.x : at.y;
-        return std::any_of(of_[p.part].rows.begin(), of_[p.part].rows.end(), [&](const own_row& r) {
+        return std::any_of(rows.begin(), rows.end(), [&](const own_row& r) {
             const flat_work::table_line line = carried(r.at, p.how);
-            if (line.level != s.at.level)
-                return false;
             const whole off = (line.at - s.at.at) * s.inward;
             const flat_work::stretch run = carried(r.run, r.at, p.how), there = within_or_on(p.area, line);
-            return off >= 0 && there.from <= along && along < there.to && run.from - off <= along &&
-                   along < run.to + off &&
+            return there.from <= along && along < there.to && run.from - off <= along && along < run.to + off &&
                    (turned_out ? !is_of_opposite(s, off) : is_inside(s, at, std::max(off - 1, whole{1})));
         });
     }
