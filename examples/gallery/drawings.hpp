@@ -4,7 +4,7 @@
 //
 //   for (const gallery::drawing_shown& d : gallery::all()) to_svg(d.of);
 //
-// What is looked at here by eye is checked by tests/examples/gallery_test.cpp: words that overlap, what is cut off at the
+// What is looked at here by eye is checked by tests/examples/gallery_slow_test.cpp: words that overlap, what is cut off at the
 // edge of a page, leaders that cross.
 #ifndef TURNCLOTH_EXAMPLES_GALLERY_DRAWINGS_HPP
 #define TURNCLOTH_EXAMPLES_GALLERY_DRAWINGS_HPP
