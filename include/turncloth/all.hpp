@@ -101,8 +101,8 @@
 #include <turncloth/page/svg.hpp>
 #include <turncloth/page/tiles.hpp>
 #include <turncloth/panel/corner.hpp>
-#include <turncloth/panel/finish.hpp>
 #include <turncloth/panel/curve.hpp>
+#include <turncloth/panel/finish.hpp>
 #include <turncloth/panel/folding.hpp>
 #include <turncloth/panel/format.hpp>
 #include <turncloth/panel/made_up.hpp>

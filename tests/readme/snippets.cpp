@@ -177,8 +177,8 @@ string all_with_one_file(const fs::path& page, bool light) {
 void hold_with_one_file(const fs::path& page, const string& form, const fs::path& folder, const string& compiler) {
     const fs::path stem = folder / (page.stem().string() + '_' + form);
     const string source = stem.string() + ".cpp";
-    std::ofstream(source, std::ios::binary)
-        << "#include " << fs::absolute(folder / (form + ".hpp")) << '\n' << all_with_one_file(page, form == "light");
+    std::ofstream(source, std::ios::binary) << "#include " << fs::absolute(folder / (form + ".hpp")) << '\n'
+                                            << all_with_one_file(page, form == "light");
     run(compiler + ' ' + quoted(source) + " -fsyntax-only", stem, "compiling with one file");
 }
 
