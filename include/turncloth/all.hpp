@@ -105,6 +105,7 @@
 #include <turncloth/panel/finish.hpp>
 #include <turncloth/panel/folding.hpp>
 #include <turncloth/panel/format.hpp>
+#include <turncloth/panel/given_once.hpp>
 #include <turncloth/panel/made_up.hpp>
 #include <turncloth/panel/names.hpp>
 #include <turncloth/panel/outline.hpp>

@@ -2,6 +2,7 @@
 #include "panel/boost_geometry.hpp"
 #include "panel/random_outline.hpp"
 #include <turncloth/panel/curve.hpp>
+#include <turncloth/panel/given_once.hpp>
 
 #include <doctest/doctest.h>
 
@@ -618,6 +619,30 @@ TEST_CASE("flattened curves leave theirs by no more than the tolerance, measured
         CHECK_THROWS_AS(static_cast<void>(flattened(arc<centimetre>{at_cm(0, 0), at_cm(9, 0), 90},
                                                     drafted_length_of<centimetre>(none))),
                         outline_error);
+}
+
+// A square whose second corner is given three times and whose first point closes it, as drawings do: by hand the corners
+// 1, 2 and 5 of these go, with the edges 1, 2 and 5, which have no length.
+TEST_CASE("corners given twice are left out where that is asked for, and told") {
+    const pieces drawn{at_cm(0, 0), at_cm(6, 0), at_cm(6, 0), at_cm(6, 0), at_cm(6, 6), at_cm(0, 0)};
+    const auto read = given_once(drawn);
+    CHECK(read.corners == pieces{at_cm(0, 0), at_cm(6, 0), at_cm(6, 6)});
+    CHECK(read.left_out == std::vector<std::size_t>{1, 2, 5});
+    CHECK_THROWS_AS(outline<centimetre>(drawn, {cm(1)}), outline_error);
+    CHECK(outline<centimetre>(read.corners, {cm(1)}).seam_line() == read.corners);
+    CHECK(given_once(read.corners).left_out.empty());
+    CHECK(given_once(pieces{}).corners.empty());
+    CHECK(given_once(pieces{at_cm(1, 1), at_cm(1, 1)}).corners == pieces{at_cm(1, 1)});
+    // The first is given again at the end and next to it: one of the three stays.
+    CHECK(given_once(pieces{at_cm(0, 0), at_cm(0, 0), at_cm(6, 0), at_cm(6, 6), at_cm(0, 0)}).left_out ==
+          std::vector<std::size_t>{0, 4});
+    // Short edges in a row: 0.3 is nearer than 0.5 to the next, but not to the next that stays.
+    const auto close = drafted_length_of<centimetre>(0.5);
+    CHECK(given_once(pieces{at_cm(0, 0), at_cm(0.3, 0), at_cm(0.6, 0), at_cm(9, 0), at_cm(9, 9)}, close).left_out ==
+          std::vector<std::size_t>{1});
+    CHECK(given_once(pieces{at_cm(0, 0), at_cm(NAN, 0)}).left_out.empty()); // for an outline to refuse
+    for (const double apart : {-1.0, double(NAN), 1e7})
+        CHECK_THROWS_AS(static_cast<void>(given_once(drawn, drafted_length_of<centimetre>(apart))), outline_error);
 }
 
 TEST_CASE("angles to the grain: along, across and on the bias") {
