@@ -11,6 +11,8 @@
 #include <iterator>
 #include <span>
 #include <string>
+#include <string_view>
+#include <utility>
 #include <vector>
 
 using namespace turncloth;
@@ -152,6 +154,11 @@ json answered(const json& question) {
     require_known(c, question);
     reply r;
     (metric ? c.in_centimetres : c.in_inches)(g, r);
+    json cautions = json::array();
+    for (const std::string_view sentence : c.cautions)
+        if (!sentence.empty())
+            cautions.push_back(sentence);
+    r.set("cautions", std::move(cautions));
     return r.data();
 }
 

@@ -7,11 +7,11 @@
 //
 //   {"lines": [{"label": "outer layer, cut width", "figure": "16 in (40.6 cm)", "working": "16 in = ..."}],
 //    "outer": {"width": {"exact": "16", "unit": "in", "near": 16, "text": ..., "working": ...}, ...},
-//    "drawing": "<svg ...>", "printed": "<svg ...>"}
+//    "cautions": ["Cut away from the hand that holds the rule, ..."], "drawing": "<svg ...>", "printed": "<svg ...>"}
 //   {"refused": {"sentence": "cannot read ...", "kind": "unreadable", "field": "width", "what": "a measurement", ...}}
 //
-// "lines" are for people, the other names for programs. "drawing" is for the screen; "printed" is the same as a whole page
-// of paper, true to its scale. Two further questions are about the calculations themselves:
+// "lines" and "cautions" are for people, the other names for programs. "drawing" is for the screen; "printed" is the same
+// as a whole page of paper, true to its scale. Two further questions are about the calculations themselves:
 //
 //   {"ask": "list"}                                   what each is called and asks for, with first values
 //   {"ask": "with_units", "of": "bound", ...}         what was typed with its units written out: {"width": "14 in", ...}

@@ -1,5 +1,6 @@
 // A calculation of one's own: this file is all that it takes (GUIDE.md beside it).
 #include "calculation.hpp"
+#include <turncloth/notions/caution.hpp>
 
 using namespace turncloth;
 using namespace calculator;
@@ -29,6 +30,7 @@ constexpr calculation bunting_sum{.name = "bunting",
                                            {"flags", "flags", "12", "12", field::kind::count},
                                            {"gap", "between two flags", "1 in", "2 cm"},
                                            {"tie", "free at each end", "18 in", "45 cm"}},
+                                  .cautions = {caution::infants_and_animals},
                                   .in_inches = bunting<inch>,
                                   .in_centimetres = bunting<centimetre>};
 const listed_calculation bunting_is_listed(bunting_sum);

@@ -168,8 +168,9 @@ struct field {
 
 struct calculation {
     std::string_view name, title, about;
-    field asks[6] = {};             ///< in the order of its form; those without a name are not there
-    std::string_view takes[2] = {}; ///< what a program or the author of a page may give besides
+    field asks[6] = {};                ///< in the order of its form; those without a name are not there
+    std::string_view takes[2] = {};    ///< what a program or the author of a page may give besides
+    std::string_view cautions[2] = {}; ///< of turncloth/notions/caution.hpp: they go with every answer
     void (*in_inches)(const given&, reply&);
     void (*in_centimetres)(const given&, reply&);
 

@@ -4,6 +4,7 @@
 #include <turncloth/cloth/lay.hpp>
 #include <turncloth/cloth/purchase.hpp>
 #include <turncloth/draw/lay.hpp>
+#include <turncloth/notions/caution.hpp>
 
 #include <string>
 #include <utility>
@@ -119,6 +120,7 @@ constexpr calculation cloth_sum{
              {"selvedge", "each selvedge", "1/2 in", "1.2 cm"},
              {"ends", "straightened at each end", "1 in", "2.5 cm"}},
     .takes = {"gap"},
+    .cautions = {caution::cutting},
     .in_inches = cloth<inch>,
     .in_centimetres = cloth<centimetre>};
 const listed_calculation is_listed(cloth_sum);

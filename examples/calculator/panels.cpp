@@ -1,6 +1,7 @@
 // Two calculations of one panel: with any finish on each edge, and bound with its own outer layer.
 #include "calculation.hpp"
 #include <turncloth/draw/piece.hpp>
+#include <turncloth/notions/caution.hpp>
 #include <turncloth/panel/panel.hpp>
 
 #include <algorithm>
@@ -163,6 +164,7 @@ constexpr calculation panel_sum{
     .about = "What to cut, and every fold and row of stitching from the cut edge.",
     .asks = {{"width", "finished width", "14 in", "36 cm"}, {"height", "finished height", "11 in", "28 cm"}},
     .takes = {"edges"},
+    .cautions = {caution::cutting, caution::hot_iron},
     .in_inches = one_panel<inch>,
     .in_centimetres = one_panel<centimetre>};
 const listed_calculation panel_is_listed(panel_sum);
@@ -172,6 +174,7 @@ constexpr calculation bound_sum{.name = "bound",
                                 .asks = {{"width", "finished width", "14 in", "36 cm"},
                                          {"height", "finished height", "11 in", "28 cm"},
                                          {"binding", "width of the binding", "1/2 in", "1.2 cm"}},
+                                .cautions = {caution::cutting, caution::hot_iron},
                                 .in_inches = bound<inch>,
                                 .in_centimetres = bound<centimetre>};
 const listed_calculation bound_is_listed(bound_sum);

@@ -1,6 +1,7 @@
 // Calculations of lengths alone: equal parts, a longer piece on a shorter, zippers from a roll.
 #include "calculation.hpp"
 #include <turncloth/marks/mapping.hpp>
+#include <turncloth/notions/caution.hpp>
 #include <turncloth/notions/zipper.hpp>
 #include <turncloth/panel/finish.hpp>
 
@@ -108,6 +109,7 @@ constexpr calculation map_sum{.name = "map",
                               .asks = {{"longer", "longer piece", "49 in", "126 cm"},
                                        {"shorter", "shorter piece", "35 in", "90 cm"},
                                        {"spans", "equal spans", "7", "6", counted}},
+                              .cautions = {caution::pins_and_needles},
                               .in_inches = meeting_marks<inch>,
                               .in_centimetres = meeting_marks<centimetre>};
 const listed_calculation map_is_listed(map_sum);
@@ -119,6 +121,7 @@ constexpr calculation zipper_sum{.name = "zipper",
                                           {"beyond", "tape beyond the opening", "1/2 in", "1.5 cm"},
                                           {"pieces", "zippers wanted", "4", "4", counted},
                                           {"roll", "length of a roll", "5 yd", "5 m"}},
+                                 .cautions = {caution::needles_and_metal, caution::zipper_ends},
                                  .in_inches = zippers<inch>,
                                  .in_centimetres = zippers<centimetre>};
 const listed_calculation zipper_is_listed(zipper_sum);

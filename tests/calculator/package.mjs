@@ -107,6 +107,7 @@ await tab.waitForSelector("#first dl");
 await tab.waitForSelector("#second dl");
 // By hand: 12 x 6 + 11 x 1 + 2 x 18 = 119 in = 302.26 cm; 40 + 2 x 1.5 = 43 cm = 16.93 in, nearest sixteenth 15/16.
 check("each of two on a page has its own sum", (await figures("#first"))["tape to cut"] === "119 in (302.3 cm)", await figures("#first"));
+check("what is tied has its caution", (await tab.textContent("#first .caution")).includes("infants"));
 check("and its own units", (await figures("#second"))["cut width"].includes("43 cm"), await figures("#second"));
 check("one that is none says which there are", (await tab.textContent("#third [role=status]")).includes("bunting"));
 check("ids are each element's own", await tab.evaluate(() => document.getElementById("form") === null));

@@ -29,7 +29,7 @@ look.replaceSync(`
   dl { margin: .5em 0; border-top: 1px solid var(--turncloth-line, #767676); }
   dl div { border-bottom: 1px solid var(--turncloth-line, #767676); padding: .35em 0; }
   dd { margin: 0; font-size: 1.15em; overflow-wrap: anywhere; }
-  dd.working { font-size: .85em; }
+  dd.working, .caution { font-size: .85em; }
   .why:empty { display: none; }
   figure { margin: 0; }
   svg { background: #fff; color: #000; display: block; height: auto; max-width: 30em; width: 100%; }

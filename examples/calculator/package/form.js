@@ -105,11 +105,12 @@ export class CalculationForm {
     if (stale && this.#parts.answers.firstChild) this.#parts.answers.prepend(element("p", "The answer before this change:", { class: "before" }));
   }
 
-  #show({ lines, drawing }) {
+  #show({ lines, cautions, drawing }) {
     const rows = lines.map(({ label, figure, working }) =>
       element("div", undefined, {}, element("dt", label, { part: "label" }), element("dd", figure, { part: "figure" }),
               ...(working ? [element("dd", working, { class: "working", part: "working" })] : [])));
-    this.#parts.answers.replaceChildren(element("dl", undefined, {}, ...rows));
+    this.#parts.answers.replaceChildren(element("dl", undefined, {}, ...rows),
+                                        ...cautions.map(sentence => element("p", sentence, { class: "caution", part: "caution" })));
     this.#parts.drawing.replaceChildren(...(drawing ? [figureOf(drawing)] : []));
   }
 

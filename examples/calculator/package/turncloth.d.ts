@@ -24,6 +24,8 @@ export interface Line {
 export interface Answer {
   /** The same figures for people, in the order in which they are read. */
   lines: Line[];
+  /** Sentences for whoever does the work: show them too. */
+  cautions: string[];
   /** SVG, for a screen. */
   drawing?: string;
   /** SVG, a whole page of paper true to its scale. */
