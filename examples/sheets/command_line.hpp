@@ -63,7 +63,7 @@ length<Unit> read_graduation(const std::string& text) {
     return l;
 }
 
-inline std::string check_handout(const std::string& format, const handout_printer* printer) {
+inline std::string check_handout(const std::string& format, handout_printer* printer) {
     if (slug(format) != "html" && slug(format) != "pdf")
         throw range_error("a handout is written as html or pdf: there is no " + turncloth::detail::in_quotes(format),
                           {.kind = fault::missing, .what = "a format"});
