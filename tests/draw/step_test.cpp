@@ -246,7 +246,7 @@ TEST_CASE("a cross is drawn from corner to corner of its box, as it is sewn and 
             left = std::min({left, s.a.x, s.b.x}), top = std::min({top, s.a.y, s.b.y});
         // 2 x 1 in round the spot that lies 7 in from the left and 4 in from the top: 6 to 8 in, 3 1/2 to 4 1/2 in.
         for (const segment& s : rows) {
-            const auto in = [p = p](double mm) { return mm * p->scale() / 25.4; };
+            const auto in = [scale = p->scale()](double mm) { return mm * scale / 25.4; };
             CHECK(in(s.a.x - left) == inches(6));
             CHECK(in(s.b.x - left) == inches(8));
             CHECK(in(s.a.y + s.b.y - 2 * top) == inches(8));

@@ -322,7 +322,9 @@ making<inch> covered_design(sampler& any) {
         all.push_back(cover);
     }
     for (std::int64_t k = any.between(1, 3); k > 0; --k) {
-        stitching<inch> row = sewn(one_of(all), one_of(all_edges), l(3, 17), all);
+        const cut_part on = one_of(all); // one draw after another: compilers differ in the order of arguments
+        const edge from = one_of(all_edges);
+        stitching<inch> row = sewn(on, from, l(3, 17), all);
         if (any.between(0, 1) == 0)
             row.along.begins = l(3, 17);
         else if (any.between(0, 1) == 0)
@@ -378,11 +380,13 @@ bool tells_of(const table_work<inch>& table, const step& s, const work_place<inc
 TEST_CASE("for random projects every row is measured from edges that are in sight when it is sewn") {
     sampler any(33);
     std::size_t rows = 0, not_its_own = 0, ends = 0;
-    while (any.another_of(400)) {
+    while (any.another_of(1200)) {
         const making<inch> d = covered_design(any);
         std::vector<making_step> steps;
         try {
             steps = steps_of(d);
+            if (!execute(d).faults.empty())
+                continue; // such as a row that begins on cloth which is folded away
         } catch (const making_error&) {
             continue;
         }

@@ -28,7 +28,8 @@ drawn_words first_of(const std::vector<measured>& all, bool upright) {
     detail::picture p;
     p.width = p.height = 150;
     (upright ? p.beside : p.below) = all;
-    const detail::picture_page made = detail::best_page_of(p, {});
+    const drawing_options options;
+    const detail::picture_page made = detail::best_page_of(p, options);
     const page on = made.draw();
     drawn_words found{};
     for (const page_words& w : on.words)
