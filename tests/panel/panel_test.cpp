@@ -133,6 +133,14 @@ TEST_CASE("a piece too small for its finishes is refused with its numbers") {
         "a piece that finishes 1 3/4 in high has no room for the double-turned hem of its top edge and the "
         "double-turned hem of its bottom edge, which lie 2 in deep together",
         finish_error);
+    // The fold reaches further in than a row that lies 1/8 in back from it.
+    const edges<inch> sewn_back = all_round(double_turned_hem("1/4"_in, 1_in, "1/8"_in));
+    CHECK(panel(finished_size(2_in, 9_in), sewn_back).cut().width() == "4 1/2"_in);
+    CHECK_THROWS_WITH_AS(
+        panel(finished_size("1 15/16"_in, 9_in), sewn_back),
+        "a piece that finishes 1 15/16 in wide has no room for the double-turned hem of its left edge and the "
+        "double-turned hem of its right edge, which lie 2 in deep together",
+        finish_error);
     CHECK(panel(finished_size(2_in, 2_in), hems).cut() == cut_size("4 1/2"_in, "4 1/2"_in)); // hem to hem just fits
     // A selvedge lapped as it is turns nothing under, and still its stitching must lie on the piece.
     const edges<inch> lapped{.top = {}, .right = {}, .bottom = {}, .left = lapped_over(0_in, "1/2"_in)};
