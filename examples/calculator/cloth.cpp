@@ -105,7 +105,7 @@ void cloth(const given& g, reply& r) {
     r.say("buy", "length to buy", c.bought.working);
     r.say("usable_width", "usable width, between the selvedges", c.bolt.usable_width());
     say_places(r, c);
-    r.draw(page_of(c, ruler(), {.project = "lay", .on = paper::custom(15_cm, 24_cm), .for_screen = true}));
+    r.draw(page_of(c, shown_by<Unit>, {.project = "lay", .on = paper::custom(15_cm, 24_cm), .for_screen = true}));
 }
 
 constexpr calculation cloth_sum{

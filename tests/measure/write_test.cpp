@@ -97,6 +97,8 @@ TEST_CASE("no denominator is larger than the ruler's, and the text is within hal
 
 TEST_CASE("both editions are each rounded from the exact length, not one from the other") {
     CHECK(to_text("31.75"_cm, {.shows = units_shown::both}) == "12 1/2 in (31.8 cm)");
+    CHECK(to_text("31.75"_cm, {.metric_first = true}) == "31.8 cm (12 1/2 in)");
+    CHECK(to_text("31.75"_cm, {.shows = units_shown::inches, .metric_first = true}) == "12 1/2 in");
     CHECK(to_text("12 1/2"_in, {.shows = units_shown::centimetres}) == "31.8 cm"); // 31.75: a tie, to the even tenth
     CHECK(to_text("12 1/2"_in, {.shows = units_shown::centimetres, .halfway = ties::down}) == "31.7 cm");
     CHECK(to_text("12 1/2"_in, {.shows = units_shown::inches}) == "12 1/2 in");
