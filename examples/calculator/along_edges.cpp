@@ -186,7 +186,7 @@ constexpr calculation eyelets_sum{.name = "eyelets",
                                            {"rim", "across the rim of an eyelet", "7/8 in", "22 mm"},
                                            {"margin", "from each end to the nearest rim", "1 in", "2.5 cm"},
                                            {"apart", "at most, from centre to centre", "7 in", "18 cm"},
-                                           {"number", "how many", "any number", "any number", chosen, numbers}},
+                                           {"number", "number of eyelets", "any number", "any number", chosen, numbers}},
                                   .cautions = {caution::setting_eyelets, caution::hanging_up},
                                   .in_inches = eyelets_along<inch>,
                                   .in_centimetres = eyelets_along<centimetre>};
