@@ -60,6 +60,10 @@ await page.fill("#width", "1/2");
 await page.fill("#binding", "3");
 check("what does not fit is said", (await page.textContent("#refused")).includes("has no room for"), await page.textContent("#refused"));
 
+await open("#ask=bound&units=in&width=35+cm&height=11&binding=1/2");
+// By hand: 35 + 2 x 2.54 = 40.08 cm.
+check("a working keeps the unit that was typed", (await answers())[0].working === "40.08 cm = 35 cm finished + 2 x (1/2 + 1/2) in self-binding", (await answers())[0]);
+
 await open("#ask=zipper&units=in&across=13&margin=1&beyond=3%2F4&pieces=5&roll=2+yd");
 // By hand: 13 - 2 = 11; 11 + 1 1/2 = 12 1/2 = 31.75 cm, halfway to the millimetre, so to the even one; 72 / 12 1/2 gives 5.
 check("a shared address brings its sum back", await figure("tape to cut, each") === "12 1/2 in (31.8 cm)", await answers());
