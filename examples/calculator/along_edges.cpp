@@ -179,17 +179,18 @@ constexpr calculation pleats_sum{.name = "pleats",
                                  .in_inches = pleats<inch>,
                                  .in_centimetres = pleats<centimetre>};
 const listed_calculation pleats_is_listed(pleats_sum);
-constexpr calculation eyelets_sum{.name = "eyelets",
-                                  .title = "Eyelets along an edge",
-                                  .about = "The fewest that lie no further apart than you allow, and where each goes.",
-                                  .asks = {{"along", "finished length of the edge", "46 in", "117 cm"},
-                                           {"rim", "across the rim of an eyelet", "7/8 in", "22 mm"},
-                                           {"margin", "from each end to the nearest rim", "1 in", "2.5 cm"},
-                                           {"apart", "at most, from centre to centre", "7 in", "18 cm"},
-                                           {"number", "how many", "any number", "any number", chosen, numbers}},
-                                  .cautions = {caution::setting_eyelets, caution::hanging_up},
-                                  .in_inches = eyelets_along<inch>,
-                                  .in_centimetres = eyelets_along<centimetre>};
+constexpr calculation eyelets_sum{
+    .name = "eyelets",
+    .title = "Eyelets along an edge",
+    .about = "The fewest that lie no further apart than you allow, and where each goes.",
+    .asks = {{"along", "finished length of the edge", "46 in", "117 cm"},
+             {"rim", "across the rim of an eyelet", "7/8 in", "22 mm"},
+             {"margin", "from each end to the nearest rim", "1 in", "2.5 cm"},
+             {"apart", "at most, from centre to centre", "7 in", "18 cm"},
+             {"number", "number of eyelets", "any number", "any number", chosen, numbers}},
+    .cautions = {caution::setting_eyelets, caution::hanging_up},
+    .in_inches = eyelets_along<inch>,
+    .in_centimetres = eyelets_along<centimetre>};
 const listed_calculation eyelets_is_listed(eyelets_sum);
 constexpr calculation mitre_sum{.name = "mitre",
                                 .title = "A mitred corner of two equal hems",

@@ -81,8 +81,9 @@ std::string with_unit(const std::string& typed, bool metric) {
 std::string pieces_with_units(const std::string& typed, bool metric) {
     std::string all;
     for (const typed_row& row : rows_typed(typed)) {
-        all += all.empty() ? "" : "; ";
-        all += row.is_read ? row.count + " of " + with_unit(row.width, metric) + " x " + with_unit(row.height, metric)
+        all += all.empty() ? "" : "\n";
+        all += row.is_read ? row.count + " of " + with_unit(row.width, metric) + " x " + with_unit(row.height, metric) +
+                                 (row.may_turn ? " may turn" : "")
                            : row.said;
     }
     return all;

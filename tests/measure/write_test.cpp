@@ -112,6 +112,18 @@ TEST_CASE("both editions are each rounded from the exact length, not one from th
     CHECK(to_text(1_m, ruler{}) == "39 3/8 in (100 cm)");
 }
 
+TEST_CASE("what was put together from centimetres is written in these") {
+    // By hand: 14 in are 35.56 cm.
+    CHECK(to_text(as<inch>(35_cm)) == "35 cm");
+    CHECK(to_text(14_in + as<inch>(1_cm)) == "36.56 cm");
+    CHECK(to_text(as<foot>(-"0.5"_cm)) == "-0.5 cm");
+    CHECK(to_text(as<inch>(length_of<centimetre>({1, 3}))) == "1/3 cm");
+    CHECK(to_text("1/3"_in) == "1/3 in");
+    CHECK(to_text(length_of<yard>({(std::int64_t{1} << 62) + 1, 127}))
+              .ends_with(" yd")); // in centimetres it does not fit
+    CHECK(to_text(as<inch>(35_cm), inch_ruler(16)) == "13 3/4 in");
+}
+
 TEST_CASE("what is written reads back equal, in all six units") {
     against_gmp::sampler random(1837);
     while (random.another_of(20'000)) {
