@@ -246,7 +246,7 @@ private:
             edge.lines_outside += inside < -drafting_tolerance ? 1 : 0;
         }
     }
-    /// "1, 3 to 5: double-turned hem; fold at 1/2 in, 1 1/2 in; stitch at 2 3/8 in"; edges that are finished alike share it.
+    /// "edges 1, 3 to 5: double-turned hem; fold at 1/2 in, 1 1/2 in; stitch at 2 3/8 in"; edges that are finished alike share it.
     void list_lines() {
         std::vector<std::pair<std::string, std::vector<std::size_t>>> alike;
         for (std::size_t i = 0; i < labels_.lines.size(); ++i) {
@@ -265,12 +265,12 @@ private:
         if (!alike.empty())
             drawn.words.lists[0].emplace_back("Folds and stitching, from the cut edge inward:");
         for (const auto& [said, edges] : alike)
-            drawn.words.lists[0].push_back(numbers_of(edges) + ": " + said);
+            drawn.words.lists[0].push_back(edges_text(edges) + ": " + said);
     }
     std::string places(const char* verb, const std::vector<finish_line<Unit>>& lines) const {
         std::string all;
         for (const finish_line<Unit>& l : lines)
-            all += sentence({all.empty() ? sentence({verb, " at "}) : ", ", unbroken(to_text(l.at.from_datum(), by_))});
+            all += sentence({all.empty() ? sentence({verb, " at "}) : ", ", to_text(l.at.from_datum(), by_)});
         return all;
     }
 
@@ -322,16 +322,15 @@ private:
         drawn.warnings.push_back("Allowances overlap: the cut line is trimmed on " + trimmed_edges() +
                                  ". There is less cloth there than each of them asks for.");
     }
-    /// "edges 3, 5 to 24"
     std::string trimmed_edges() const {
         std::vector<std::size_t> edges;
         for (const auto& t : cut_.trimmed)
             edges.push_back(t.edge);
-        return (edges.size() == 1 ? "edge " : "edges ") + numbers_of(edges);
+        return edges_text(edges);
     }
-    /// "3, 5 to 24", counted from 1
-    static std::string numbers_of(const std::vector<std::size_t>& edges) {
-        std::string all;
+    /// "edges 3, 5 to 24", counted from 1
+    static std::string edges_text(const std::vector<std::size_t>& edges) {
+        std::string all = edges.size() == 1 ? "edge " : "edges ";
         for (std::size_t i = 0; i < edges.size(); ++i) {
             const std::size_t first = i;
             while (i + 1 < edges.size() && edges[i + 1] == edges[i] + 1)
