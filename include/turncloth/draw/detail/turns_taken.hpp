@@ -40,15 +40,15 @@ public:
             for (thread_lying<Unit>& t : *list)
                 t.at = as_measured(t.at, lies.plies[t.ply].of, table);
         for (ply_lying<Unit>& p : lies.plies)
-            if (const auto limits = limits_of(p.of, table))
+            if (const auto found = limits_of(p.of, table))
                 for (table_point<Unit>& c : p.corners)
-                    c = within(*limits, c);
+                    c = within(*found, c);
         return lies;
     }
     table_segment<Unit> as_measured(const table_segment<Unit>& s, const cut_part& of,
                                     const table_work<Unit>& table) const {
-        const auto limits = limits_of(of, table);
-        return limits ? table_segment<Unit>{within(*limits, s.from), within(*limits, s.to)} : s;
+        const auto found = limits_of(of, table);
+        return found ? table_segment<Unit>{within(*found, s.from), within(*found, s.to)} : s;
     }
 
 private:
