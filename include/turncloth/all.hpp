@@ -17,6 +17,7 @@
 #include <turncloth/cloth/widths.hpp>
 #include <turncloth/design/at_size.hpp>
 #include <turncloth/design/design_making.hpp>
+#include <turncloth/design/design_of.hpp>
 #include <turncloth/design/design_terms.hpp>
 #include <turncloth/design/expression.hpp>
 #include <turncloth/design/expression_value.hpp>

@@ -30,7 +30,7 @@ constexpr auto words_of(caution::work) {
 constexpr auto words_of(sold_as) { return std::array<std::string_view, 3>{"not sold", "as told", "off a roll"}; }
 constexpr auto words_of(pleat) { return std::array<std::string_view, 3>{"knife", "box", "inverted"}; }
 constexpr auto words_of(design_begins) {
-    return std::array<std::string_view, 2>{"as the project says", "with pieces cut"};
+    return std::array<std::string_view, 3>{"as the project says", "with pieces cut", "with nothing"};
 }
 constexpr auto words_of(face) { return std::array<std::string_view, 2>{"right", "wrong"}; }
 constexpr auto words_of(surplus) {
