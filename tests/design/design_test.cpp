@@ -81,7 +81,8 @@ TEST_CASE("every fault of a file is named at once, with its place") {
         "/pieces/0/count: expected an expression as a text, or a whole number\n"
         "/pieces/0/marks/0/parallel_to: expected one of \"top\", \"right\", \"bottom\" and \"left\"\n"
         "/nmae: there is no such member here: there are $schema, turncloth_design, name, units, sizes, "
-        "shorter_side_parts, measures, refuse, pieces, meetings, placings, span_lists, zippers, must_reach, notions, "
+        "shorter_side_parts, measures, refuse, finishes, pieces, meetings, placings, span_lists, zippers, must_reach, "
+        "notions, "
         "sewings, making, cautions, "
         "preparations "
         "and most_layers\n"
@@ -103,7 +104,7 @@ TEST_CASE("every fault of a file is named at once, with its place") {
         "/placings/0/from_top: this is a length in centimetres, and the project is made in inches: give the measure "
         "for "
         "both, or write \"as inches\" or \"as centimetres\" behind it\n"
-        "/notions/0/details/0: give either a figure or a number\n"
+        "/notions/0/details/0: give either a figure, its terms, a number or places\n"
         "/measures/2/centimetres: this is a length in inches, and the project is made in centimetres: give the measure "
         "for both, or write \"as inches\" or \"as centimetres\" behind it\n"
         "/measures/3/centimetres: it is missing\n");

@@ -207,11 +207,15 @@ TEST_CASE("what no form has is written too, and what a file cannot say is refuse
     p.add({"front", "canvas", panel(p.finished())});
     p.add({"front", "canvas", panel(p.finished())});
     p.add(notion<inch>("cord").figure("nothing", figure<inch>()));
-    CHECK(refused::message<design_error>([&] { design_of(p); }) == "");
+    CHECK(refused::message<design_error>([&] { design_of(p); }) ==
+          "/pieces/1/name: there is a piece of that name before it; /notions/0/details/0: give either a figure, its "
+          "terms, a number or places; /name, character 6: nothing here is named \"small\"");
     project<inch> q("Bag", {12_in, 9_in});
     q.add({"front", "canvas", panel(q.finished())});
     q.add(sewing<inch>{stitch_type{301, "slow stitch", 3}, "1/2"_in, {1, 4}, 3600_in});
     making<inch> how("Bag");
     how.add(moment{moment_kind::roll, 3});
-    CHECK(refused::message<design_error>([&] { design_of(q.made_as(how)); }) == "");
+    CHECK(refused::message<design_error>([&] { design_of(q.made_as(how)); }) ==
+          "/sewings/0: a design does not say this as the project has it; /making/moments/0: a design does not say this "
+          "as the project has it");
 }

@@ -52,7 +52,7 @@ struct design_strip_pockets {
 
 /// Beside the pieces of the project: a tape, say. Its edges stay raw.
 struct design_own_part {
-    std::string name, material;
+    std::string name, material{};
     length_expression width, height;
     count_expression count{};
     bool film = false, does_not_fray = false, two_sided = false, one_way = false;

@@ -43,7 +43,7 @@ void members(Visitor& v, Self& p) {
 template <class Visitor, record_of<design_own_part> Self>
 void members(Visitor& v, Self& p) {
     v.must("name", p.name, "What it is called");
-    v.must("material", p.material, "What it is of");
+    v.may("material", p.material, "What it is of");
     v.must("width", p.width, "As cut");
     v.must("height", p.height, "As cut");
     v.may("count", p.count, "So many are cut alike");
