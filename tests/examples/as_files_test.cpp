@@ -1,5 +1,6 @@
 // Projects that are files too: the same sheets as from the C++ that shares nothing with them, byte for byte, at any size,
-// exactly and on a ruler; and refused at the same sizes. And each project of one size, written as a file and read back equal.
+// exactly and on a ruler; and refused at the same sizes. And each project of one size, written as a file and read back
+// equal.
 #include "../../examples/guide/projects.hpp"
 #include "../../examples/sheets/kneeling_pad.hpp"
 #include "../../examples/sheets/organiser.hpp"

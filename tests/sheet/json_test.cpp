@@ -1,5 +1,8 @@
 // sheet/json.hpp: parsed back, the document says all that the sheet does, and every length in it is the exact one.
 #include "json_document.hpp"
+#include <turncloth/making/finishing.hpp>
+#include <turncloth/making/laying_on.hpp>
+#include <turncloth/sheet/made_as.hpp>
 #include <turncloth/sheet/on_ruler.hpp>
 
 using namespace turncloth;

@@ -5,8 +5,8 @@
 //   std::puts(to_json(s).dump(2).c_str());
 //
 // A length is an object with its exact value and its unit, {"exact": "12 1/2", "unit": "in"}, as text that
-// read_fraction and read_length read back; JSON's numbers could not hold a third. A figure has its working besides, and the
-// terms of that as data. sheet/sheet.schema.json describes such documents, member by member:
+// read_fraction and read_length read back; JSON's numbers could not hold a third. A figure has its working besides,
+// and the terms of that as data. sheet/sheet.schema.json describes such documents, member by member:
 //
 //   {"turncloth_sheet": 1, "name", "finished": {"width", "height"}, "asked": {"width", "height"}, "ruler",
 //    "pieces": [{"name", "material", "count", "film", "inside", "cut": {"width", "height"}, "edges": {"top", ...},
