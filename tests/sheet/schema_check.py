@@ -43,6 +43,8 @@ def lengths(value):
     if isinstance(value, dict):
         if "exact" in value:
             yield number(value["exact"]), value["unit"]
+        if "times" in value:  # "2 x 1/2 in hem"
+            yield number(value["times"]), value["value"]["unit"]
         for member in value.values():
             yield from lengths(member)
     elif isinstance(value, list):
@@ -79,7 +81,9 @@ def main(schema_file, program):
             sheet = json.loads(written.read_text(encoding="utf-8"))
             for mistake in checked.iter_errors(sheet):
                 sys.exit(f"{written.name}: {list(mistake.absolute_path)}: {mistake.message}")
-            there = set(lengths(sheet))
+            there = set(lengths(sheet))  # what is bought by the spool or by thickness stays exact, and is printed rounded
+            step = Fraction(1, 16) if unit == "in" else Fraction(1, 10)
+            there |= {(round(one / step) * step, its) for one, its in there}
             text = written.with_suffix(".txt").read_text(encoding="utf-8")
             for measurement in measurements(text, unit):
                 measured += 1

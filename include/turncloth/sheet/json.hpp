@@ -143,8 +143,10 @@ nlohmann::ordered_json to_json(const bulk_warning<Unit>& w) {
     detail::json j = {{"piece", sound_text(w.piece)}, {"least", w.least}, {"layers", w.layers}, {"limit", w.limit}};
     for (const edge e : w.edges)
         j["edges"].push_back(name_of(e));
-    if (w.mitre_leg)
+    if (w.mitre_leg) {
         j["mitre_leg"] = to_json(*w.mitre_leg);
+        j["mitre_kept"] = to_json(w.mitre_kept());
+    }
     j["sentence"] = sound_text(w.what());
     return j;
 }
