@@ -89,12 +89,7 @@ json json_of(const work_place<Unit>& p, const std::vector<work_part>& parts) {
 }
 
 template <length_unit Unit>
-json json_of(const work_step<Unit>& s, const std::vector<work_part>& parts) {
-    json j = {{"verb", name_of(s.verb)}};
-    if (!s.what.empty())
-        j["what"] = sound_text(s.what);
-    if (!s.places.empty())
-        j["up"] = word_of(s.up);
+void how_it_lies(json& j, const work_step<Unit>& s) {
     if (s.verb == work_verb::fold || s.verb == work_verb::lay)
         j["towards"] = word_of(s.towards);
     if (s.verb == work_verb::set)
@@ -113,6 +108,16 @@ json json_of(const work_step<Unit>& s, const std::vector<work_part>& parts) {
                     {"spans", s.fit.spans},
                     {"of_piece", to_json(s.fit.of_piece)},
                     {"on", to_json(s.fit.on)}};
+}
+
+template <length_unit Unit>
+json json_of(const work_step<Unit>& s, const std::vector<work_part>& parts) {
+    json j = {{"verb", name_of(s.verb)}};
+    if (!s.what.empty())
+        j["what"] = sound_text(s.what);
+    if (!s.places.empty())
+        j["up"] = word_of(s.up);
+    how_it_lies(j, s);
     if (s.on.is_given())
         j["on"] = json_of(s.on, parts);
     if (!s.through.empty())
