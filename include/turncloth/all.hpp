@@ -104,7 +104,9 @@
 #include <turncloth/page/tiles.hpp>
 #include <turncloth/panel/corner.hpp>
 #include <turncloth/panel/curve.hpp>
+#include <turncloth/panel/drafted.hpp>
 #include <turncloth/panel/finish.hpp>
+#include <turncloth/panel/finish_lines.hpp>
 #include <turncloth/panel/folding.hpp>
 #include <turncloth/panel/format.hpp>
 #include <turncloth/panel/given_once.hpp>

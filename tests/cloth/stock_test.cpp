@@ -81,7 +81,35 @@ TEST_CASE("too little on hand is said in the caller's unit") {
 
 static_assert(stock_effort::while_typing < stock_effort::on_a_click &&
               stock_effort::on_a_click < stock_effort::to_print);
-static_assert(stock_effort::on_a_click == cutting_rules<inch>{}.effort, "what is meant where nothing is said");
+
+TEST_CASE("a search that is shown to its caller ends where the caller has enough") {
+    std::vector<wanted_length<inch>> ties;
+    for (std::int64_t i = 0; i < 60; ++i)
+        ties.push_back({"tie", length_of<inch>(fraction(180 + i * i * 37 % 301, 8)), 1});
+    const std::vector<stock_length<inch>> ribbon{{"125"_in, {}, fraction(5, 2)}};
+    std::vector<stock_progress> seen;
+    CHECK(cutting_rules<inch>{}.effort == stock_effort::on_a_click); // what is meant where nothing is said
+    cutting_rules<inch> rules{.aim = stock_aim::least_cost, .effort = 10'000'000};
+    const auto whole = cut_from_stock(ties, ribbon, rules);
+    rules.keep_going = [&](const stock_progress& p) {
+        seen.push_back(p);
+        return seen.size() < 3;
+    };
+    const auto early = cut_from_stock(ties, ribbon, rules);
+    REQUIRE(seen.size() == 3);
+    for (const stock_progress& p : seen) {
+        CHECK(p.best >= whole.value);
+        CHECK(p.bound <= whole.value);
+        CHECK(p.share < 1);
+    }
+    CHECK(seen[1].share > seen[0].share);
+    CHECK(early.value == seen[2].best);
+    CHECK(early.bound == seen[2].bound);
+    CHECK(stock_faults(early, ties, ribbon, rules).empty());
+    // Five ties of 20 1/2 in need three ribbons of 42 in: with two there is nothing to show as the best.
+    rules.keep_going = [&](const stock_progress& p) { return !(p.best || p.bound != 0); };
+    CHECK_THROWS_AS(cut_from_stock<inch>({{"tie", "20 1/2"_in, 5}}, {{"42"_in, 2}}, rules), stock_runs_out_error);
+}
 
 TEST_CASE("nothing wanted is an empty plan, as it is an empty lay") {
     for (const stock_aim aim : {stock_aim::fewest_pieces, stock_aim::least_length, stock_aim::least_cost}) {
