@@ -17,6 +17,7 @@
 #include <turncloth/cloth/widths.hpp>
 #include <turncloth/design/at_size.hpp>
 #include <turncloth/design/design_making.hpp>
+#include <turncloth/design/design_of.hpp>
 #include <turncloth/design/design_terms.hpp>
 #include <turncloth/design/expression.hpp>
 #include <turncloth/design/expression_value.hpp>
@@ -37,6 +38,7 @@
 #include <turncloth/making/binding_strips.hpp>
 #include <turncloth/making/box_found.hpp>
 #include <turncloth/making/boxed.hpp>
+#include <turncloth/making/choices.hpp>
 #include <turncloth/making/compartments.hpp>
 #include <turncloth/making/design.hpp>
 #include <turncloth/making/executed.hpp>
