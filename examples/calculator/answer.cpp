@@ -81,8 +81,9 @@ std::string with_unit(const std::string& typed, bool metric) {
 std::string pieces_with_units(const std::string& typed, bool metric) {
     std::string all;
     for (const typed_row& row : rows_typed(typed)) {
-        all += all.empty() ? "" : "; ";
-        all += row.is_read ? row.count + " of " + with_unit(row.width, metric) + " x " + with_unit(row.height, metric)
+        all += all.empty() ? "" : "\n";
+        all += row.is_read ? row.count + " of " + with_unit(row.width, metric) + " x " + with_unit(row.height, metric) +
+                                 (row.may_turn ? " may turn" : "")
                            : row.said;
     }
     return all;
@@ -91,23 +92,28 @@ std::string pieces_with_units(const std::string& typed, bool metric) {
 json units_written(const calculation& c, const given& g, bool metric) {
     json fields = json::object();
     for (const field& f : std::span(c.asks, c.fields()))
-        if (const std::string name(f.name); g.has(name) && f.holds != field::kind::count)
+        if (const std::string name(f.name);
+            g.has(name) && f.holds != field::kind::count && f.holds != field::kind::choice)
             fields[name] = f.holds == field::kind::pieces ? pieces_with_units(g.text(name), metric)
                                                           : with_unit(g.text(name), metric);
     return fields;
 }
 
 json listed() {
-    static constexpr std::array<const char*, 3> names = {"length", "count", "pieces"};
+    static constexpr std::array<const char*, 4> names = {"length", "count", "pieces", "choice"};
     json all = json::array();
     for (const auto* at = listed_calculation::first(); at != nullptr; at = at->next()) {
         const calculation& c = **at;
         json asks = json::array();
-        for (const field& f : std::span(c.asks, c.fields()))
-            asks.push_back({{"name", f.name},
-                            {"label", f.label},
-                            {"kind", names.at(static_cast<std::size_t>(f.holds))},
-                            {"first", {{"in", f.inches}, {"cm", f.centimetres}}}});
+        for (const field& f : std::span(c.asks, c.fields())) {
+            json one = {{"name", f.name},
+                        {"label", f.label},
+                        {"kind", names.at(static_cast<std::size_t>(f.holds))},
+                        {"first", {{"in", f.inches}, {"cm", f.centimetres}}}};
+            for (const std::string_view choice : f.choices)
+                one["choices"].push_back(choice);
+            asks.push_back(std::move(one));
+        }
         all.push_back({{"name", c.name}, {"title", c.title}, {"about", c.about}, {"asks", asks}});
     }
     return {{"calculations", all}};

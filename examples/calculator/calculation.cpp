@@ -41,6 +41,18 @@ std::int64_t given::count(const std::string& name, std::int64_t most) const {
                       std::move(facts));
 }
 
+std::size_t given::choice(const std::string& name, std::span<const std::string_view> choices) const {
+    const std::string typed = has(name) ? text(name) : std::string(choices.front());
+    std::string all;
+    for (std::size_t i = 0; i < choices.size(); ++i) {
+        if (choices[i] == typed)
+            return i;
+        all.append(i == 0 ? "" : i + 1 == choices.size() ? " or " : ", ").append(choices[i]);
+    }
+    throw field_error(within_ + name, "expected " + all + ": it was \"" + typed + "\"",
+                      {.kind = fault::unsuitable, .what = name, .where = typed});
+}
+
 bool given::holds(const std::string& name) const {
     if (!has(name))
         return false;

@@ -29,6 +29,7 @@
 #include <cstddef>
 #include <cstdint>
 #include <iterator>
+#include <span>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -79,6 +80,8 @@ public:
     }
     /// A whole number from 1 to `most`.
     std::int64_t count(const std::string& name, std::int64_t most) const;
+    /// Which of a field's choices it is, from 0; the first where none is given.
+    std::size_t choice(const std::string& name, std::span<const std::string_view> choices) const;
     bool holds(const std::string& name) const;
     std::vector<given> list(const std::string& name) const;
     given part(const std::string& name) const;
@@ -106,10 +109,12 @@ private:
     std::string within_;
 };
 
-/// "12 1/2 in (31.8 cm)", to a sixteenth and a millimetre.
+/// To a sixteenth and a millimetre, what is asked in first: "12 1/2 in (31.8 cm)", "31.8 cm (12 1/2 in)".
+template <length_unit Unit>
+constexpr turncloth::ruler shown_by{.metric_first = turncloth::metric_unit<Unit>};
 template <length_unit Unit>
 std::string in_both(length<Unit> l) {
-    return turncloth::to_text(l, turncloth::ruler());
+    return turncloth::to_text(l, shown_by<Unit>);
 }
 
 /// {"exact": "12 1/2", "unit": "in", "near": 12.5, "text": "12 1/2 in (31.8 cm)"}
@@ -160,10 +165,11 @@ private:
 
 /// What a calculation asks for, and what its field holds at first.
 struct field {
-    enum class kind { length, count, pieces };
+    enum class kind { length, count, pieces, choice };
 
     std::string_view name, label, inches, centimetres;
     kind holds = kind::length;
+    std::span<const std::string_view> choices = {}; ///< of a choice: what it may be, one of which it is at first
 };
 
 struct calculation {

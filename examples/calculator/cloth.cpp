@@ -43,8 +43,8 @@ std::vector<cloth_piece<Unit>> pieces_typed(const std::string& typed) {
                               "expected \"how many of width x height\", as in 3 of 13 x 9: it was \"" + row.said + "\"",
                               {.kind = fault::unreadable, .what = "a piece of cloth"});
         try {
-            pieces.push_back(
-                piece_of<Unit>(given({{"count", row.count}, {"width", row.width}, {"height", row.height}})));
+            pieces.push_back(piece_of<Unit>(given(
+                {{"count", row.count}, {"width", row.width}, {"height", row.height}, {"may_turn", row.may_turn}})));
         } catch (const field_error& e) {
             throw field_error("pieces", "\"" + row.said + "\": " + e.what(), e.facts());
         }
@@ -105,16 +105,18 @@ void cloth(const given& g, reply& r) {
     r.say("buy", "length to buy", c.bought.working);
     r.say("usable_width", "usable width, between the selvedges", c.bolt.usable_width());
     say_places(r, c);
-    r.draw(page_of(c, ruler(), {.project = "lay", .on = paper::custom(15_cm, 24_cm), .for_screen = true}));
+    r.draw(page_of(c, shown_by<Unit>, {.project = "lay", .on = paper::custom(15_cm, 24_cm), .for_screen = true}));
 }
 
 constexpr calculation cloth_sum{
     .name = "cloth",
     .title = "Cloth to buy",
     .about =
-        "The shortest length that your pieces can be laid on, their grain along the cloth, and what the shop cuts: "
-        "eighths of a yard or tens of centimetres.",
-    .asks = {{"pieces", "pieces, cut sizes", "1 of 29 x 32; 3 of 13 x 9", "1 of 74 x 81; 3 of 33 x 23",
+        "The shortest length that your pieces can be laid on, and what the shop cuts: eighths of a yard or tens of "
+        "centimetres. Write or paste a line for each kind; its grain lies along the cloth, or write \"may turn\" "
+        "behind "
+        "it.",
+    .asks = {{"pieces", "pieces, cut sizes", "1 of 29 x 32\n3 of 13 x 9", "1 of 74 x 81\n3 of 33 x 23",
               field::kind::pieces},
              {"width", "width of the cloth", "44 in", "112 cm"},
              {"selvedge", "each selvedge", "1/2 in", "1.2 cm"},

@@ -109,8 +109,8 @@ template <length_unit Unit>
 void draw(reply& r, const std::string& name, const turncloth::panel<Unit>& shape) {
     const sheet_piece<Unit> drawn = piece_to_draw(name, shape);
     // Narrow, so that its words can be read on a telephone.
-    r.draw(page_of(drawn, ruler(), {.project = name, .on = paper::custom(15_cm, 24_cm), .for_screen = true}),
-           page_of(drawn, ruler(), {.project = name, .on = metric_unit<Unit> ? paper::a4 : paper::letter}));
+    r.draw(page_of(drawn, shown_by<Unit>, {.project = name, .on = paper::custom(15_cm, 24_cm), .for_screen = true}),
+           page_of(drawn, shown_by<Unit>, {.project = name, .on = metric_unit<Unit> ? paper::a4 : paper::letter}));
 }
 
 /// Every fold and row of stitching of one edge, from the cut edge.

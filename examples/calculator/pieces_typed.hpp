@@ -4,7 +4,8 @@
 //   rows_typed(text)          "3 of 13 x 9; 29 × 32 in, 2 of 13 by 9"     as {"3", "13", "9"}, {"1", "29", "32 in"}, ...
 //   typed_row                 how many, width, height, as texts; `said` is the whole row
 //
-// Where only the height has a unit it holds for both sides, as on a label.
+// Where only the height has a unit it holds for both sides, as on a label. A row that ends in "may turn" is of a piece
+// whose grain may lie across the cloth.
 #ifndef TURNCLOTH_EXAMPLES_CALCULATOR_PIECES_TYPED_HPP
 #define TURNCLOTH_EXAMPLES_CALCULATOR_PIECES_TYPED_HPP
 
@@ -19,6 +20,7 @@ namespace calculator {
 struct typed_row {
     std::string said{}, count = "1", width{}, height{};
     bool is_read = false; ///< it has two sides
+    bool may_turn = false;
 };
 
 namespace detail {
@@ -47,6 +49,10 @@ inline std::string_view unit_behind(std::string_view text) {
 
 inline typed_row row_of(std::string_view text) {
     typed_row row{.said = trimmed(text)};
+    if (constexpr std::string_view last = "may turn"; row.said.ends_with(last)) {
+        row.may_turn = true;
+        text = std::string_view(row.said).substr(0, row.said.size() - last.size());
+    }
     if (const std::size_t of = text.find(" of "); of != std::string_view::npos) {
         row.count = trimmed(text.substr(0, of));
         text.remove_prefix(of + 4);

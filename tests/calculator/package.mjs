@@ -134,7 +134,7 @@ await tab.waitForFunction(() => document.querySelector("#first").shadowRoot.quer
 check("every field has a label", await tab.evaluate(() => [...document.querySelectorAll("turncloth-calculator")].flatMap(one => [...one.shadowRoot.querySelectorAll("input")]).every(input => input.labels.length === 1)));
 await tab.check("#first input[value=cm]");
 await tab.waitForFunction(() => document.querySelector("#first").shadowRoot.querySelector("#flag").value === "6 in");
-check("what was typed in inches stays in inches", (await figures("#first"))["tape to cut"] === "130 in (330.2 cm)", await figures("#first"));
+check("what was typed in inches stays in inches", (await figures("#first"))["tape to cut"] === "330.2 cm (130 in)", await figures("#first"));
 
 // Looks: the page's variables, widths, and what an accessibility checker finds.
 await tab.addStyleTag({ content: "turncloth-calculator { --turncloth-line: rgb(1, 2, 3); --turncloth-text: rgb(10, 20, 30); }" });

@@ -60,6 +60,10 @@ await page.fill("#width", "1/2");
 await page.fill("#binding", "3");
 check("what does not fit is said", (await page.textContent("#refused")).includes("has no room for"), await page.textContent("#refused"));
 
+await open("#ask=bound&units=in&width=35+cm&height=11&binding=1/2");
+// By hand: 35 + 2 x 2.54 = 40.08 cm.
+check("a working keeps the unit that was typed", (await answers())[0].working === "40.08 cm = 35 cm finished + 2 x (1/2 + 1/2) in self-binding", (await answers())[0]);
+
 await open("#ask=zipper&units=in&across=13&margin=1&beyond=3%2F4&pieces=5&roll=2+yd");
 // By hand: 13 - 2 = 11; 11 + 1 1/2 = 12 1/2 = 31.75 cm, halfway to the millimetre, so to the even one; 72 / 12 1/2 gives 5.
 check("a shared address brings its sum back", await figure("tape to cut, each") === "12 1/2 in (31.8 cm)", await answers());
@@ -71,7 +75,7 @@ await page.keyboard.press("Enter");
 await page.waitForFunction(() => document.getElementById("name").textContent === "Zippers from a roll");
 check("the keyboard alone reaches another sum", await figure("sliders") === "4", await answers());
 check("and the heading has the focus there", await page.evaluate(() => document.activeElement.id) === "name");
-check("every field has a label", await page.$$eval("input", inputs => inputs.every(input => input.labels.length === 1)));
+check("every field has a label", await page.$$eval("input, select, textarea", fields => fields.length > 4 && fields.every(field => field.labels.length === 1)));
 
 await page.check("input[value=cm]");
 await page.fill("#across", "30");
@@ -87,10 +91,46 @@ check("a piece wider than the cloth is refused", (await page.textContent("#refus
 await page.fill("#pieces", "3 of 13");
 check("a piece without a height is said beside its field", (await page.textContent("#why-pieces")).includes("how many of width x height"));
 
+await page.fill("#pieces", "2 of 9 x 50\n1 of 40 x 7 may turn");
+// By hand: beside each other the two leave 43 - 18 = 25 in, where the third lies along the cloth, within their 50 in.
+check("a piece that may turn is turned", await figure("length laid, the shortest possible") === "50 in (127 cm)" && (await figure("40 x 7 in")).endsWith("turned"), await answers());
+
+// Sums of strips and of edges, their first figures by hand.
+for (const [sum, label, expected] of [
+  ["binding", "width of each strip, to cut", "2 1/4 in (5.7 cm)"], // 4 x 3/8 + 2 x 3/8
+  ["binding", "left over of the strip", "19 1/2 in (49.5 cm)"], // 2 x 42 - 2 1/4, less 60 + 2 1/4
+  ["bias", "and along the selvedge", "15 3/8 in (39.1 cm)"], // (15 3/8 - 1/2) / 1 3/4 sqrt 2 is just over 6; 15 1/4 gives 5 strips, 105 in
+  ["bias", "joined, they come to", "126 7/8 in (322.3 cm)"], // 6 x 15 3/8 sqrt 2 less 5 x 1/2 sqrt 2 is 126.93
+  ["pleats", "cloth to pleat, hems and seams apart", "45 1/2 in (115.6 cm)"], // 26 + 13 x 2 x 3/4
+  ["eyelets", "eyelets", "8"], // 46 - 2 - 7/8 = 43 1/8, over 7: 6.2, so 7 gaps
+  ["eyelets", "centre 1", "1 7/16 in (3.7 cm) from the left finished edge"],
+  ["mitre", "trim from edge to edge, each mark", "2 5/8 in (6.7 cm)"], // 2 x 1 1/2 less 1/4 sqrt 2 is 2.646
+]) {
+  await open("#ask=" + sum);
+  check(`${sum}, ${label}: as by hand`, await figure(label) === expected, await answers());
+}
+await open("#ask=binding");
+await page.selectOption("#layers", "single");
+check("a choice is answered like a size", await figure("width of each strip, to cut") === "1 1/2 in (3.8 cm)", await answers()); // 2 x 3/8 + 2 x 3/8
+check("and is kept in the address", new URL(page.url()).hash.includes("layers=single"), page.url());
+await open("#ask=eyelets&units=cm");
+check("who asks in centimetres reads them first", (await figure("from centre to centre")).startsWith("15.7 cm ("), await answers());
+
+// What is taken along.
+await browser.grantPermissions(["clipboard-read", "clipboard-write"]);
+await open("#ask=zipper");
+await page.click("#figures");
+await page.waitForFunction(() => document.getElementById("taken").textContent === "Figures copied.");
+const copied = await page.evaluate(() => navigator.clipboard.readText());
+check("the figures are copied with what was asked and the cautions", copied.startsWith("Zippers from a roll\n") && copied.includes("zippers wanted: 4") && copied.includes("sliders: 4") && copied.includes("eye protection"), copied);
+await page.click("#link");
+await page.waitForFunction(() => document.getElementById("taken").textContent === "Link copied.");
+check("the link is copied", (await page.evaluate(() => navigator.clipboard.readText())) === page.url());
+
 // The units: what was typed stays what it was.
 await open("#ask=cloth");
 await page.check("input[value=cm]");
-check("a size typed without a unit keeps the one it was typed in", await page.inputValue("#pieces") === "1 of 29 in x 32 in; 3 of 13 in x 9 in", await page.inputValue("#pieces"));
+check("a size typed without a unit keeps the one it was typed in", await page.inputValue("#pieces") === "1 of 29 in x 32 in\n3 of 13 in x 9 in", await page.inputValue("#pieces"));
 check("and the page says so", (await page.textContent("#units-note")).includes("stay in inches"));
 check("so that the answer is the same cloth", (await figure("length laid, the shortest possible")).includes("81.3 cm"), await answers());
 await page.click("text=Zippers from a roll");
@@ -124,14 +164,29 @@ check("and their drawing states no scale and no height", !/scale|\bcut\b/.test(a
 check("a mark of the longer meets one of the shorter", (await figure("mark 1")).startsWith("7 in (17.8 cm) of the longer meets 5 in (12.7 cm)"), await figure("mark 1"));
 
 await page.setViewportSize({ width: 320, height: 640 });
-for (const ask of ["bound", "map", "zipper", "cloth"]) {
+for (const ask of ["bound", "map", "zipper", "cloth", "binding", "pleats", "eyelets", "mitre"]) {
   await open("#ask=" + ask);
   check(`nothing of ${ask} is wider than a narrow screen`, await page.evaluate(() => document.documentElement.scrollWidth <= 320), await page.evaluate(() => document.documentElement.scrollWidth));
 }
 
+await page.setViewportSize({ width: 1280, height: 800 });
+await open();
+check("on a wide screen the answer stands beside the fields, and is the largest thing after its title", await page.evaluate(() => {
+  const [form, answers] = ["form", "answers"].map(id => document.getElementById(id).getBoundingClientRect());
+  const size = query => parseFloat(getComputedStyle(document.querySelector(query)).fontSize);
+  return answers.left >= form.right && Math.abs(answers.top - form.top) < 40 && size("#answers dd") >= Math.max(...["label", "input", "p", "h1", "dt"].map(size));
+}));
+await page.addScriptTag({ content: readFileSync(join(modules, "axe-core/axe.min.js"), "utf8") });
+for (const scheme of ["light", "dark"]) {
+  await page.emulateMedia({ colorScheme: scheme });
+  const found = await page.evaluate(async () => (await axe.run()).violations.map(({ id, nodes }) => [id, nodes.map(node => node.target)]));
+  check(`an accessibility checker finds nothing in ${scheme}`, found.length === 0, found);
+}
+await page.emulateMedia({ colorScheme: null });
+
 // A telephone: 16 points of the browser to the em of a book at arm's length, half of that for the smallest print.
 await page.setViewportSize({ width: 390, height: 800 });
-for (const ask of ["bound", "map"]) {
+for (const ask of ["bound", "map", "cloth", "eyelets", "mitre"]) {
   await open("#ask=" + ask);
   const smallest = await page.$eval("#drawing svg", svg => Math.min(...[...svg.querySelectorAll("text")].map(text => parseFloat(getComputedStyle(text).fontSize))) * svg.getBoundingClientRect().width / svg.viewBox.baseVal.width);
   check(`the smallest words of the drawing of ${ask} can be read on a telephone`, smallest >= 8, smallest);
@@ -153,9 +208,31 @@ questions.forEach((question, i) => check(`page and library agree on ${JSON.strin
 await page.route("**/engine.wasm", () => {});
 await page.goto("about:blank");
 await page.goto(address, { waitUntil: "commit" });
-await page.waitForSelector("#sum [role=status]");
-check("it says at once that it is loading", (await page.textContent("#sum")).includes("Loading"));
+await page.waitForSelector("#answers dl");
+check("the first answer does not wait for the engine", await figure("outer layer, cut width") === "16 in (40.6 cm)", await answers());
+await page.fill("#width", "15");
+await page.waitForSelector("#answers.stale .before");
+check("what is asked before it is there is said to be loading", (await page.textContent("#answers")).startsWith("Loading"));
+await page.goto("about:blank");
+await page.goto(address + "#ask=cloth", { waitUntil: "commit" });
+await page.waitForSelector("#answers .before");
+check("and so is another sum", (await page.textContent("#answers")).startsWith("Loading"));
 await page.unroute("**/engine.wasm");
+
+// A telephone on a slow network, measured and not judged: 1.6 Mbit/s, 150 ms there and back, a processor of a quarter.
+const slow = await browser.newPage();
+const session = await browser.newCDPSession(slow);
+await session.send("Network.enable");
+await session.send("Network.setCacheDisabled", { cacheDisabled: true });
+await session.send("Network.emulateNetworkConditions", { offline: false, latency: 150, downloadThroughput: 200_000, uploadThroughput: 100_000 });
+await session.send("Emulation.setCPUThrottlingRate", { rate: 4 });
+const since = Date.now();
+await slow.goto(address, { waitUntil: "commit" });
+await slow.waitForSelector("#answers dl");
+const firstAnswer = Date.now() - since;
+await slow.fill("#width", "15");
+await slow.waitForFunction(() => document.querySelector("#answers:not(.stale) dd")?.textContent.startsWith("17 in"));
+console.log(`on a slow telephone the first answer stands after ${firstAnswer} ms, what is typed then is answered after ${Date.now() - since} ms`);
 
 check("the page never complained", complaints.length === 0, complaints);
 await close();

@@ -1,7 +1,9 @@
 // Pictures of steps: what is drawn is what the work is at that step, worked out by hand as one folds paper; consecutive
 // pictures differ in what the step did; words can be read and stay on the page at any size.
 #include "../../examples/sheets/projects.hpp"
+#include "draw/dimensions.hpp"
 #include "draw/picture.hpp"
+#include "making/random_design.hpp"
 #include <turncloth/draw/finished.hpp>
 #include <turncloth/draw/step.hpp>
 #include <turncloth/making/executed.hpp>
@@ -271,4 +273,49 @@ TEST_CASE("at any size of the three projects every word of their pictures can be
     check(allotment::tool_roll::make(finished_size(24_in, 11_in), ruler));
     check(allotment::kneeling_pad::make(finished_size(8_in, 6_in), 1_in, {}, ruler));
     check(allotment::organiser::make(finished_size(8_in, 50_in), ruler));
+}
+
+// By hand: the tape is 1 in wide and lies under the folds of two halves that are turned under by 3/4 in. From the wrong side
+// the cut edges of what is turned under are in sight, and the tape's edge lies 1/4 in inside one of them; the fold is 1/2 in
+// from it, and is under the tape.
+TEST_CASE("a piece laid from beneath is drawn from that side, and measured to the cut edge that is in sight there") {
+    const auto s = allotment::kneeling_pad::make(finished_size("17 1/2"_in, "10 1/2"_in), 2_in, {}, "1/16"_in);
+    const auto all = pages_of_steps(s);
+    const auto laid = std::find_if(all.begin(), all.end(),
+                                   [&](const step_page& p) { return s.steps.groups[p.group].steps[p.step].beneath; });
+    REQUIRE(laid != all.end());
+    const dimensions read(laid->page);
+    CHECK(read.measures("1/4 in (0.6 cm)", false));
+    CHECK_FALSE(read.measures("1/4 in (0.6 cm)", true));
+    const picture p(laid->page);
+    CHECK(p.mentions("wrong side of the zipper up"));
+    CHECK_FALSE(p.lines("wrong").empty());
+    for (const dimension_read& d : read.all())
+        if (d.words == "1/4 in (0.6 cm)")
+            CHECK(read.of_cloth(d.to - d.from) == doctest::Approx(25.4 / 4));
+}
+
+TEST_CASE(
+    "a dimension is as long as its figure, and runs from an edge that is in sight: in inches and in centimetres") {
+    const auto check = [](const auto& s) {
+        CAPTURE(s.name);
+        return check_measured(pages_of_steps(s, {.sentences = false}), s.steps);
+    };
+    CHECK(check(allotment::tool_roll::make(finished_size(29_in, 21_in), "1/16"_in)) > 60);
+    CHECK(check(allotment::organiser::make(finished_size("41.5"_cm, 72_cm), "0.1"_cm)) > 40);
+    CHECK(check(allotment::kneeling_pad::make(finished_size(44_cm, 27_cm), 5_cm, {}, "0.1"_cm)) > 20);
+}
+
+TEST_CASE("dimensions of random work are as long as their figures, and run from edges in sight") {
+    things::sampler any(71);
+    std::size_t figures = 0;
+    while (any.another_of(40)) {
+        const making<inch> d = things::random_design(any);
+        try {
+            figures += check_measured(steps_drawn(d), work_plan_of(d));
+        } catch (const making_error&) {
+            continue;
+        }
+    }
+    CHECK(figures > 400);
 }

@@ -232,7 +232,7 @@ TEST_CASE("where a pad's tape is laid is measured from an edge in sight on the s
         CAPTURE(d.name());
         const auto all = sentences(d);
         const auto laid = std::find_if(all.begin(), all.end(), [](const std::string& s) {
-            return s.find("the zipper, right side up, under base half 1") != std::string::npos;
+            return s.find("With the wrong side of base half 1 up, lay the zipper, wrong side up, on it") == 0;
         });
         REQUIRE(laid != all.end());
         CAPTURE(*laid);

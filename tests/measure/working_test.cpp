@@ -61,3 +61,11 @@ TEST_CASE("a ninth term, a fifth part and a term of no parts are refused") {
     CHECK_THROWS_WITH_AS(figure<inch>().plus_times(2, {}, "hem"),
                          "the number of parts of a term must be from 1 to 4: it was 0", range_error);
 }
+
+TEST_CASE("a part that was given in centimetres stays in these, and so does the sum") {
+    // By hand: 14 + 1 in are 38.1 cm.
+    CHECK(to_text(figure<inch>().plus(14_in, "finished").plus_times(2, {as<inch>(1_cm), "1/2"_in}, "hem")) ==
+          "40.1 cm = 14 in finished + 2 x (1 cm + 1/2 in) hem");
+    CHECK(to_text(figure<inch>().plus(14_in, "finished").plus_times(2, {as<inch>("2.54"_cm), "1/2"_in}, "hem")) ==
+          "17 in = 14 in finished + 2 x (1 + 1/2) in hem");
+}

@@ -97,6 +97,8 @@ TEST_CASE("no denominator is larger than the ruler's, and the text is within hal
 
 TEST_CASE("both editions are each rounded from the exact length, not one from the other") {
     CHECK(to_text("31.75"_cm, {.shows = units_shown::both}) == "12 1/2 in (31.8 cm)");
+    CHECK(to_text("31.75"_cm, {.metric_first = true}) == "31.8 cm (12 1/2 in)");
+    CHECK(to_text("31.75"_cm, {.shows = units_shown::inches, .metric_first = true}) == "12 1/2 in");
     CHECK(to_text("12 1/2"_in, {.shows = units_shown::centimetres}) == "31.8 cm"); // 31.75: a tie, to the even tenth
     CHECK(to_text("12 1/2"_in, {.shows = units_shown::centimetres, .halfway = ties::down}) == "31.7 cm");
     CHECK(to_text("12 1/2"_in, {.shows = units_shown::inches}) == "12 1/2 in");
@@ -108,6 +110,18 @@ TEST_CASE("both editions are each rounded from the exact length, not one from th
     CHECK(to_text(1_in, {.inches = "1/64"_in}) == "1 in (2.5 cm)");
     CHECK(to_text(1_yd, ruler{}) == "36 in (91.4 cm)");
     CHECK(to_text(1_m, ruler{}) == "39 3/8 in (100 cm)");
+}
+
+TEST_CASE("what was put together from centimetres is written in these") {
+    // By hand: 14 in are 35.56 cm.
+    CHECK(to_text(as<inch>(35_cm)) == "35 cm");
+    CHECK(to_text(14_in + as<inch>(1_cm)) == "36.56 cm");
+    CHECK(to_text(as<foot>(-"0.5"_cm)) == "-0.5 cm");
+    CHECK(to_text(as<inch>(length_of<centimetre>({1, 3}))) == "1/3 cm");
+    CHECK(to_text("1/3"_in) == "1/3 in");
+    CHECK(to_text(length_of<yard>({(std::int64_t{1} << 62) + 1, 127}))
+              .ends_with(" yd")); // in centimetres it does not fit
+    CHECK(to_text(as<inch>(35_cm), inch_ruler(16)) == "13 3/4 in");
 }
 
 TEST_CASE("what is written reads back equal, in all six units") {

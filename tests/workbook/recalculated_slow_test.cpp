@@ -33,7 +33,8 @@ std::array<double, 10> exported(const wb::inputs& b) {
             wb::left_on_the_roll(b)};
 }
 
-/// The workbook with the inputs typed in, one after the other, in place of those it was saved with.
+/// The workbook with the inputs typed in, one after the other, in place of those it was saved with; shown as decimals, as a
+/// fraction to two digits is not all of a figure.
 std::string filled_in(std::string workbook, const wb::inputs& b) {
     std::size_t at = 0;
     for (const double value : in_order(b)) {
@@ -43,10 +44,13 @@ std::string filled_in(std::string workbook, const wb::inputs& b) {
         at += mark.size();
         workbook.replace(at, workbook.find('"', at) - at, std::to_string(value));
     }
+    const std::string fractions = " style:data-style-name=\"fractions\"";
+    while ((at = workbook.find(fractions)) != std::string::npos)
+        workbook.erase(at, fractions.size());
     return workbook;
 }
 
-/// The second column of the recalculated workbook, in full precision.
+/// The second column of the recalculated workbook, in full precision, headings left out.
 std::vector<double> recalculated(const wb::inputs& b) {
     const fs::path folder = fs::temp_directory_path() / "turncloth_workbook";
     fs::remove_all(folder);
@@ -61,8 +65,11 @@ std::vector<double> recalculated(const wb::inputs& b) {
                     "LibreOffice Calc could not convert the workbook: is libreoffice-calc-nogui installed?");
     std::ifstream csv(folder / "roll.csv");
     std::vector<double> column;
-    for (std::string line; std::getline(csv, line);)
-        column.push_back(std::stod(line.substr(line.rfind(',') + 1)));
+    for (std::string line; std::getline(csv, line);) {
+        const std::size_t unit = line.rfind(','), figure = line.rfind(',', unit - 1) + 1;
+        if (figure < unit)
+            column.push_back(std::stod(line.substr(figure, unit - figure)));
+    }
     fs::remove_all(folder);
     return column;
 }

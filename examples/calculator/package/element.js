@@ -22,8 +22,8 @@ look.replaceSync(`
   label, legend { display: block; margin-bottom: .2em; padding: 0; }
   fieldset { border: 0; margin: .5em 0; padding: 0; }
   fieldset label { display: inline-block; margin-right: 1.2em; padding: .35em 0; }
-  input[type=text] { font: inherit; color: inherit; background: transparent; width: 100%; padding: .4em; border: 1px solid var(--turncloth-line, #767676); border-radius: var(--turncloth-radius, 2px); }
-  input[aria-invalid=true] { border: 2px solid var(--turncloth-wrong, light-dark(#b3261e, #ffb4ab)); }
+  input[type=text], select, textarea { font: inherit; color: inherit; background: transparent; width: 100%; padding: .4em; border: 1px solid var(--turncloth-line, #767676); border-radius: var(--turncloth-radius, 2px); }
+  :is(input, select, textarea)[aria-invalid=true] { border: 2px solid var(--turncloth-wrong, light-dark(#b3261e, #ffb4ab)); }
   .why { display: block; margin-top: .3em; font-weight: bold; overflow-wrap: anywhere; color: var(--turncloth-wrong, light-dark(#b3261e, #ffb4ab)); }
   :focus-visible { outline: 3px solid var(--turncloth-accent, currentColor); outline-offset: 2px; }
   dl { margin: .5em 0; border-top: 1px solid var(--turncloth-line, #767676); }

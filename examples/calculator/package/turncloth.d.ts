@@ -8,7 +8,7 @@ export interface Length {
   exact: string;
   unit: Units;
   near: number;
-  /** In both units, to a sixteenth of an inch and a millimetre: "12 1/2 in (31.8 cm)". */
+  /** In both units, to a sixteenth of an inch and a millimetre, its own first: "12 1/2 in (31.8 cm)". */
   text: string;
 }
 /** A length with the sum that it comes from: "16 in = 14 in finished + 2 x (1/2 + 1/2) in self-binding". */
@@ -124,7 +124,7 @@ export interface ClothPiece {
   may_turn?: boolean;
 }
 export interface AskedCloth extends Asked {
-  /** A list, or rows as they are typed: "3 of 13 x 9; 29 x 32". */
+  /** A list, or rows as they are typed: "3 of 13 x 9; 29 x 32 may turn". */
   pieces: ClothPiece[] | string;
   /** Selvedges included. */
   width: Size;
@@ -171,8 +171,10 @@ export class Refusal extends Error {
 export interface AskedField {
   name: string;
   label: string;
-  kind: "length" | "count" | "pieces";
+  kind: "length" | "count" | "pieces" | "choice";
   first: { in: string; cm: string };
+  /** What a choice may be. */
+  choices?: string[];
 }
 export interface Calculation {
   name: string;

@@ -3,7 +3,8 @@
 //
 //   struct wanted_length<Unit>   name, size, count             pieces to cut
 //   struct stock_length<Unit>    size, on_hand, cost           what there is to cut them from
-//   struct cutting_rules<Unit>   loss_per_cut, aim, effort     aim: a stock_aim, cloth/stock/problem.hpp
+//   struct cutting_rules<Unit>   loss_per_cut, aim, effort, keep_going     aim: a stock_aim, cloth/stock/problem.hpp
+//   struct stock_progress        share, best, bound                        what keep_going is shown
 //   struct length_plan<Unit>     cuttings, pieces_of_stock, length_of_stock, wanted, lost, left, value, bound,
 //                                proved_best
 //   struct stock_cutting<Unit>   stock, times, pieces, cuts, left
@@ -25,6 +26,7 @@
 #include <algorithm>
 #include <cstddef>
 #include <cstdint>
+#include <functional>
 #include <optional>
 #include <string>
 #include <utility>
@@ -48,11 +50,22 @@ struct stock_length {
     fraction cost = 1;
 };
 
+/// How far a search has come. More effort never gives a worse plan, so `best` only falls and `bound` only rises.
+struct stock_progress {
+    fraction share; ///< of the effort, spent: 0 to 1
+    std::optional<fraction>
+        best;       ///< the value of the best plan so far; none while the stock on hand does not supply it
+    fraction bound; ///< no plan has a smaller value: proved
+};
+
+/// `keep_going` is asked up to a hundred times, at even steps of the effort; where it returns false the search ends with
+/// what that much effort gives. It is not asked where the answer is proved at once.
 template <length_unit Unit>
 struct cutting_rules {
     length<Unit> loss_per_cut = {};
     stock_aim aim = stock_aim::fewest_pieces;
     std::int64_t effort = default_stock_effort; ///< steps, see cloth/stock/solve.hpp
+    std::function<bool(const stock_progress&)> keep_going = {};
 };
 
 /// `times` pieces of stock, all cut alike.
@@ -214,6 +227,17 @@ public:
         return out;
     }
 
+    search_watcher watcher(const std::function<bool(const stock_progress&)>& keep_going) const {
+        if (!keep_going)
+            return {};
+        return [this, &keep_going](const search_state& s) {
+            const bool supplied = !s.runs_out;
+            return keep_going({fraction(s.steps, s.effort),
+                               supplied ? std::optional(fraction(s.cost, value_parts())) : std::nullopt,
+                               supplied ? fraction(s.bound, value_parts()) : fraction(0)});
+        };
+    }
+
 private:
     std::int64_t whole(length<Unit> l) const { return lengths_.whole(l.value()); }
     length<Unit> back(std::int64_t n) const { return length_of<Unit>(lengths_.part(n)); }
@@ -259,7 +283,7 @@ length_plan<Unit> cut_from_stock(const std::vector<wanted_length<Unit>>& wanted,
     require_at_most<stock_error>(stock.size(), detail::most_lengths_of_stock, "the number of lengths of stock");
     detail::check_wanted(wanted, detail::check_stock(stock, rules.aim));
     const detail::stock_translation<Unit> whole(wanted, stock, rules);
-    return whole.with_units(detail::plan_stock(whole.problem(), rules.effort));
+    return whole.with_units(detail::plan_stock(whole.problem(), rules.effort, whole.watcher(rules.keep_going)));
 }
 
 TURNCLOTH_ONCE(length_plan<inch> cut_from_stock<inch>(const std::vector<wanted_length<inch>>&,

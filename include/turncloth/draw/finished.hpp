@@ -66,14 +66,13 @@ public:
 private:
     using sizes = std::pair<length<Unit>, length<Unit>>;
 
-    /// As large as it is drawn, with what a maker measures written along it.
-    picture begin(bool front, const sizes& drawn, const sizes& size) const {
+    picture begin(bool front, const sizes& size) const {
         picture p;
         p.words.project = options_.project;
         p.words.title = front ? "finished, front" : "finished, back";
         p.words.facts_size = body_size;
         p.words.facts = {"finished " + unbroken(size_text(size.first, size.second, by_))};
-        p.width = in_mm(drawn.first), p.height = in_mm(drawn.second);
+        p.width = in_mm(size.first), p.height = in_mm(size.second);
         p.below = {{0, p.width, p.height, to_text(size.first, by_)}};
         p.beside = {{0, p.height, 0, to_text(size.second, by_)}};
         return p;
@@ -81,10 +80,10 @@ private:
 
     page draw_flat(bool front) {
         const cut_part of = largest();
-        const plies_lying<Unit> lies = table_.plies(of);
+        const plies_lying<Unit> lies = turns_.as_measured(table_.plies(of), table_);
         const table_view view = view_of(lies, front);
         const plies_seen seen(lies.plies, view);
-        picture drawn = begin(front, size_of(lies), turns_.size_of(lies, table_));
+        picture drawn = begin(front, size_of(lies));
         drawn.words.facts.emplace_back(front ? "as it lies when it is done" : "turned over, left to right");
         draw_lying(drawn, lies, seen, view, [](const operation&) { return false; });
         lying_notes notes;
@@ -92,7 +91,10 @@ private:
         if (shows_a_wrong_side(patches, view))
             drawn.explain(wrong_side_line);
         for (auto& [part, where] : parts_in_sight(patches, view)) {
-            measure_border(drawn, where, patches, view, turns_.at(table_, part, front ? edge::left : edge::right));
+            for (page_area& a : where)
+                a = common_area(a, {0, 0, drawn.width, drawn.height});
+            const table_area<Unit> all = extent_of(lies);
+            measure_border(drawn, where, patches, view, front ? all.left : all.right);
             notes.names.push_back(
                 {name_there(lies, part), std::move(where), copies(lies, part) <= 3, design_.parts()[part.index].name});
         }
@@ -109,7 +111,7 @@ private:
 
     page draw_box(const box_found<Unit>& box, bool front) {
         const box_side<Unit> side(box, front);
-        picture drawn = begin(front, side.size(), side.size());
+        picture drawn = begin(front, side.size());
         drawn.words.facts.push_back(sentence({"and ", to_text(side.depth(), by_), " deep"}));
         lying_notes notes;
         for (const box_face<Unit>& f : side.faces()) {
@@ -160,9 +162,9 @@ private:
         return copies(lies, part) > 1 ? name_of(design_, part) : design_.parts()[part.index].name;
     }
 
-    /// What runs all down the left as a narrow border: a binding or a hem. Of its width so much goes round the edge.
+    /// What runs all down the left, from its outer edge inward, as a narrow border: a binding or a hem.
     void measure_border(picture& drawn, const std::vector<page_area>& where, const lying<Unit>& patches,
-                        const table_view& view, length<Unit> round) const {
+                        const table_view& view, length<Unit> outer) const {
         for (const page_area& a : where) {
             if (a.x > too_thin || a.width > drawn.width / 6 || a.height < drawn.height - 6 * a.width)
                 continue;
@@ -173,9 +175,9 @@ private:
                             return l;
                 return length<Unit>();
             };
-            const length<Unit> from = exact(0), to = exact(a.width);
+            const length<Unit> inner = exact(a.width);
             drawn.below.insert(drawn.below.begin(),
-                               {0, a.width, drawn.height, to_text((from < to ? to - from : from - to) - round, by_)});
+                               {0, a.width, drawn.height, to_text(outer < inner ? inner - outer : outer - inner, by_)});
         }
     }
 

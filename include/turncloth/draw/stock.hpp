@@ -219,7 +219,9 @@ private:
     std::vector<std::string> in_each_unit(length<Unit> l) const {
         ruler one = by_;
         std::vector<std::string> all;
-        for (const units_shown unit : {units_shown::inches, units_shown::centimetres})
+        const units_shown first = by_.metric_first ? units_shown::centimetres : units_shown::inches;
+        for (const units_shown unit :
+             {first, first == units_shown::inches ? units_shown::centimetres : units_shown::inches})
             if (by_.shows == unit || by_.shows == units_shown::both) {
                 one.shows = unit;
                 all.push_back(to_text(l, one));

@@ -4,6 +4,7 @@
 //     .plies(part)                     the stack that holds the part: plies_lying<U>
 //     .in_sight(part)                  the same stack as patches (lying.hpp)
 //     .extent(part)  .up(part)  .on_table(part, edge)      where a part lies, which face up, where an edge of it is
+//     .lies(seen_edge)                 an edge as it is folded, or as it was cut, wherever that is turned to
 //     .line(chalk_line)                where a line of a part lies
 //     .turned_by(crease)               the edge that a crease is about to turn, and where that comes to lie
 //
@@ -17,6 +18,7 @@
 
 #include <turncloth/making/detail/sight.hpp>
 #include <turncloth/making/lying.hpp>
+#include <turncloth/making/work_step.hpp>
 
 #include <algorithm>
 #include <cstddef>
@@ -40,6 +42,13 @@ struct table_area {
 template <length_unit Unit>
 struct table_segment {
     table_point<Unit> from{}, to{};
+};
+
+/// An edge, and toward which side of the table it looks.
+template <length_unit Unit>
+struct edge_lying {
+    table_segment<Unit> at{};
+    edge toward = edge::top;
 };
 
 /// One thickness of one part: convex, its corners in order round.
@@ -129,6 +138,21 @@ public:
     face up(const cut_part& of) const { return how(of).right_up() ? face::right : face::wrong; }
     /// On which side of the table an edge of it lies.
     edge on_table(const cut_part& of, edge own) const { return detail::flat_work::on_table(own, how(of)); }
+    /// The outermost of its part; or the cut edge, where that is named and what lies outermost is a fold.
+    edge_lying<Unit> lies(const seen_edge& e) const {
+        const std::size_t number = model_.number_of(e.of);
+        const detail::flat_work::stack& stack = bench_.stack_of(number);
+        const detail::flat_work::bounds b = detail::flat_work::extent(stack, number);
+        const detail::flat_work::lazy_sight<detail::for_any<Unit>> sight{stack, model_.flat()};
+        const edge toward = on_table(e.of, e.side);
+        if (!e.folded && sight.outermost(number, toward, how(e.of))->folded)
+            if (const auto cut = sight.as_cut(number, e.side); !cut.run.is_nothing())
+                return {segment(is_level(cut.toward), cut.at, cut.run), cut.toward};
+        return {segment(is_level(toward), at_edge(b, toward),
+                        is_level(toward) ? detail::flat_work::stretch{b.left, b.right}
+                                         : detail::flat_work::stretch{b.top, b.bottom}),
+                toward};
+    }
     bool in_one_stack(const cut_part& a, const cut_part& b) const {
         return &bench_.stack_of(model_.number_of(a)) == &bench_.stack_of(model_.number_of(b));
     }
@@ -211,6 +235,10 @@ private:
     const detail::flat_work::lie& how(const cut_part& p) const { return bench_.body_of(model_.number_of(p))->how; }
     table_point<Unit> point(const detail::flat_work::spot& p) const {
         return {model_.length_of_whole(p.x), model_.length_of_whole(p.y)};
+    }
+    table_segment<Unit> segment(bool level, whole at, const detail::flat_work::stretch& run) const {
+        return level ? table_segment<Unit>{point({run.from, at}), point({run.to, at})}
+                     : table_segment<Unit>{point({at, run.from}), point({at, run.to})};
     }
     table_area<Unit> area(const detail::flat_work::bounds& b) const {
         return {model_.length_of_whole(b.left), model_.length_of_whole(b.top), model_.length_of_whole(b.right),

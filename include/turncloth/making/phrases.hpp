@@ -123,7 +123,7 @@ inline constexpr phrase overrun{"sew.overrun", "Sew back over {overrun} at both 
 
 // Layings.
 inline constexpr phrase lay{"lay", "Lay {piece}{carried}, {up} side up, on the {under} side of {on}, {where}."},
-    lay_beneath{"lay.beneath", "Lay {piece}{carried}, {up} side up, under {on}, {where}."};
+    lay_beneath{"lay.beneath", "With the {under} side of {on} up, lay {piece}{carried}, {up} side up, on it, {where}."};
 inline constexpr phrase opened_out{"lay.opened_out",
                                    "Open {piece} out beside {on}, {up} sides up, so that both lie flat with their "
                                    "folded edges together."};

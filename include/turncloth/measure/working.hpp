@@ -16,7 +16,9 @@
 
 #include <turncloth/measure/label.hpp>
 #include <turncloth/measure/require.hpp>
+#include <turncloth/measure/write.hpp>
 
+#include <algorithm>
 #include <array>
 #include <cstddef>
 #include <initializer_list>
@@ -93,15 +95,19 @@ private:
 
 namespace detail {
 
-template <length_unit Unit, class Write>
-std::string term_text(const term<Unit>& t, Write write) {
+/// The unit stands once behind all parts, or behind each where they are not written in one.
+template <length_unit Unit>
+std::string term_text(const term<Unit>& t) {
+    const auto as_metric = [](const length<Unit>& part) { return reads_as_metric(part.value(), written_as<Unit>); };
+    const bool apart = std::any_of(t.parts().begin(), t.parts().end(), as_metric);
     std::string sum;
     for (const length<Unit>& part : t.parts())
-        sum.append(sum.empty() ? "" : " + ").append(write(part));
+        sum.append(sum.empty() ? "" : " + ").append(apart ? to_text(part) : number_text(part));
     if (t.parts().size() > 1)
         sum = "(" + sum + ")";
     std::string text = abs(t.times()) == 1 ? sum : to_text(abs(t.times())) + " x " + sum;
-    text += " " + std::string(unit_name<Unit>);
+    if (!apart)
+        text += " " + std::string(unit_name<Unit>);
     const std::string_view what = t.what();
     return what.empty() ? text : text + " " + std::string(what);
 }
@@ -118,7 +124,7 @@ std::string to_text(const figure<Unit>& f) {
     for (const term<Unit>& t : f.terms()) {
         const bool taken_off = t.times() < 0;
         text += first ? (taken_off ? " -" : " ") : (taken_off ? " - " : " + ");
-        text += detail::term_text(t, number_text<Unit>);
+        text += detail::term_text(t);
         first = false;
     }
     return text;

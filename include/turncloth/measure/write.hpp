@@ -1,10 +1,12 @@
 // Writing measurements as people read them.
 //
 //   to_text(x)            "12 1/2", "-3/4", "7"                a mixed number, exact
-//   to_text(l)            "12 1/2 in", "31.75 cm"              exact: read_length reads back what it was
+//   to_text(l)            "12 1/2 in", "31.75 cm"              exact: read_length reads back what it was; in centimetres
+//                         what was put together from some: "35 cm", which in inches is 13 99/127
 //   to_text(a)            "63 sq in"                           an area, exact
 //   to_text(p)            "4 in from the finished edge"        a place, exact; of a datum that bears a name
-//   to_text(l, ruler)     "12 1/2 in", "31.8 cm", "12 1/2 in (31.8 cm)"   rounded to the graduations of the ruler
+//   to_text(l, ruler)     "12 1/2 in", "31.8 cm", "12 1/2 in (31.8 cm)"   rounded to the graduations of the ruler;
+//                         "31.8 cm (12 1/2 in)" with .metric_first
 //   out << x              the same text for x, l, a or p
 //
 //   to_text("31.75"_cm) == "31.75 cm";   to_text("31.75"_cm, {.shows = units_shown::both}) == "12 1/2 in (31.8 cm)";
@@ -35,6 +37,7 @@ struct ruler {
     length<inch> inches = length_of<inch>({1, 16});
     length<centimetre> centimetres = length_of<centimetre>({1, 10});
     ties halfway = ties::to_even;
+    bool metric_first = false; ///< where both are shown
 };
 
 /// The ruler whose inch scale is divided into `largest_denominator` parts.
@@ -76,7 +79,13 @@ inline constexpr written_unit written_as{unit_name<Unit>, metric_unit<Unit>, uni
 TURNCLOTH_INLINE std::string number_text(fraction number, const written_unit& unit);
 TURNCLOTH_INLINE std::string length_text(fraction number, const written_unit& unit);
 
-/// What the ruler shows of two texts, each made only if it is shown: "inches (centimetres)" for both.
+/// Whether an exact length of a unit that is not metric was put together from metric ones, and reads better as such: 1 cm
+/// is 50/127 in, and no ruler divides its inch by 127. Centimetres take the 127 out again, so what they write is shorter.
+constexpr bool reads_as_metric(fraction number, const written_unit& unit) noexcept {
+    return !unit.decimal && denominator(number) % 127 == 0 && magnitude(numerator(number)) < std::uint64_t{1} << 58;
+}
+
+/// What the ruler shows of two texts, each made only if it is shown: "inches (centimetres)" for both, or the other way.
 template <class Inches, class Centimetres>
 std::string as_shown(const ruler& by, Inches inches, Centimetres centimetres) {
     switch (by.shows) {
@@ -87,7 +96,8 @@ std::string as_shown(const ruler& by, Inches inches, Centimetres centimetres) {
     case units_shown::both:
         break;
     }
-    return inches().append(" (").append(centimetres()).append(")");
+    std::string first = by.metric_first ? centimetres() : inches();
+    return first.append(" (").append(by.metric_first ? inches() : centimetres()).append(")");
 }
 
 TURNCLOTH_INLINE std::string length_text(fraction number, const written_unit& unit, const ruler& by);
@@ -232,6 +242,8 @@ TURNCLOTH_INLINE std::string number_text(fraction number, const written_unit& un
 }
 
 TURNCLOTH_INLINE std::string length_text(fraction number, const written_unit& unit) {
+    if (reads_as_metric(number, unit))
+        return length_text(number * unit.centimetres, written_as<centimetre>);
     return number_text(number, unit).append(" ").append(unit.name);
 }
 

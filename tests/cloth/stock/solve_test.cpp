@@ -152,6 +152,67 @@ TEST_CASE("a bound is never above the least, however little effort is allowed") 
     }
 }
 
+TEST_CASE("more effort never gives a worse plan, and every plan can be cut") {
+    at_random::seeded<std::mt19937> dice(24);
+    int gained = 0;
+    while (dice.another_of(60)) {
+        stock_problem p{.wanted = {}, .stock = {{1000, {}, 7}}, .loss_per_cut = roll(dice, 0, 2)};
+        p.aim = static_cast<stock_aim>(roll(dice, 0, 2));
+        if (roll(dice, 0, 1) == 1)
+            p.stock.push_back({roll(dice, 600, 900), roll(dice, 1, 9), 5});
+        for (std::int64_t left = roll(dice, 20, 90); left > 0; left -= p.wanted.back().count) {
+            const std::int64_t length = roll(dice, 90, 600);
+            p.wanted.push_back({length, roll(dice, 1, 3)});
+        }
+        stock_plan before = plan_stock(p, 0);
+        for (std::int64_t effort = 1000; effort < 30'000'000; effort = effort * roll(dice, 11, 40) / 10) {
+            stock_plan plan = plan_stock(p, effort);
+            CAPTURE(effort);
+            CHECK(faults(p, plan) == "");
+            CHECK(plan.value <= before.value);
+            gained += plan.value < before.value ? 1 : 0;
+            before = std::move(plan);
+        }
+    }
+    CHECK(gained > 30);
+}
+
+TEST_CASE("a search shows how far it is at even steps, and stopped there it gives what that effort gives") {
+    at_random::seeded<std::mt19937> dice(25);
+    int stopped = 0;
+    while (dice.another_of(20)) {
+        stock_problem p{.wanted = {}, .stock = {{1000, {}}}};
+        for (std::int64_t i = 0; i < 60; ++i)
+            p.wanted.push_back({roll(dice, 180, 480), 1});
+        constexpr std::int64_t effort = 20'000'000;
+        std::vector<search_state> seen;
+        const stock_plan whole = plan_stock(p, effort, [&](const search_state& s) {
+            seen.push_back(s);
+            return true;
+        });
+        CHECK(seen.size() <= 101);
+        if (seen.empty())
+            continue; // proved at once
+        for (std::size_t i = 1; i < seen.size(); ++i) {
+            CHECK(seen[i].steps / (effort / 100 + 1) > seen[i - 1].steps / (effort / 100 + 1));
+            CHECK(seen[i].cost <= seen[i - 1].cost);
+            CHECK(seen[i].bound >= seen[i - 1].bound);
+            CHECK(seen[i].bound <= whole.value);
+            CHECK(seen[i].cost >= whole.value);
+        }
+        CHECK(whole.value == plan_stock(p, effort).value);
+        const std::size_t enough = seen.size() / 2;
+        std::size_t asked = 0;
+        const stock_plan early = plan_stock(p, effort, [&](const search_state&) { return asked++ < enough; });
+        CHECK(asked == enough + 1);
+        CHECK(early.value == seen[enough].cost);
+        CHECK(early.effort == seen[enough].steps);
+        CHECK(plan_stock(p, early.effort).value == early.value);
+        stopped += early.effort < whole.effort ? 1 : 0;
+    }
+    CHECK(stopped >= 5);
+}
+
 TEST_CASE("stock cut at random into pieces is put together again") {
     at_random::seeded<std::mt19937> dice(22);
     while (dice.another_of(60)) {

@@ -2,16 +2,21 @@
 //
 //   class detail::fill_pool      fillings met so far, each once
 //   struct detail::relaxation    value, share (how often each filling is used, in fractions), proof (of a bound), steps
-//   relaxation detail::relax(task, rest, pool, goal)
+//   class detail::simplex        run(until), answer(): the relaxation as far as it has come
 //
-//   relaxation r = relax(task, rest, pool, {});
-//   r.proof.bound();                                          // holds whatever the floating-point arithmetic did
+//   simplex s(task, rest, pool, {});
+//   s.run(1'000'000);                                         // true if it was solved within so many steps
+//   s.answer().proof.bound();                                 // holds whatever the floating-point arithmetic did
 //
 // Minimise sum c_p x_p over the fillings p so that every size is supplied and no kind of stock is used more often than
 // it is on hand, x real. The simplex method on the fillings of the pool gives prices on the pieces; a knapsack asks
 // whether any filling is worth more at these prices than it costs; if so it joins the pool. The numbers are doubles,
 // and they only ever guide: what is claimed comes from the prices by way of `price_proof`, which is whole-number
 // arithmetic.
+//
+// For the best bound the knapsack is asked after every few exchanges, not only once the pool has nothing more to give:
+// its answer costs about as much as one exchange, and with hundreds of sizes three of four exchanges are spared. For a
+// guide the pool is used up first, which leaves it smaller.
 //
 // The start is one filling per size with nothing else in it, from a kind of stock that has no limit; the search sees to
 // it that there is one.
@@ -58,6 +63,7 @@ struct relax_goal {
     std::int64_t hopeless = std::numeric_limits<std::int64_t>::max();
     double enough = -1;
     std::int64_t allowance = std::numeric_limits<std::int64_t>::max();
+    std::vector<std::size_t> before{}; ///< places in the pool that a larger question used: they are tried first
 };
 
 struct relaxation {
@@ -79,23 +85,33 @@ public:
         lay_rows();
         choose_start();
         answer_.steps = 1000;
-        for (std::size_t p = pool_.size() - std::min(pool_.size(), newest); p < pool_.size(); ++p, answer_.steps += 4)
-            if (times_possible(rest_, pool_[p]) > 0)
-                open_.push_back(p);
+        if (goal.before.empty())
+            open_pool();
+        for (const std::size_t p : goal.before)
+            open(p);
     }
 
-    relaxation run() {
-        while (answer_.steps < goal_.allowance)
-            if (!enter_best() && !enter_made())
-                break;
+    /// Goes on until it is solved or so many steps are spent in all; true if it is solved.
+    bool run(std::int64_t until) {
+        while (!solved_ && answer_.steps < until)
+            solved_ = !advance();
+        return solved_;
+    }
+
+    std::int64_t steps() const { return answer_.steps; }
+    const price_proof& proof() const { return answer_.proof; }
+
+    /// How far it has come: a basis that supplies everything, solved or not.
+    const relaxation& answer() {
         answer_.value = value();
+        answer_.share.clear();
         for (std::size_t r = 0; r < rows_; ++r)
             if (basis_[r].unit == 0 && x_[r] > 1e-9)
                 answer_.share.emplace_back(basis_[r].place, x_[r]);
         std::sort(answer_.share.begin(), answer_.share.end(), [](const auto& a, const auto& b) {
             return a.second != b.second ? a.second > b.second : a.first < b.first;
         });
-        return std::move(answer_);
+        return answer_;
     }
 
 private:
@@ -183,6 +199,36 @@ private:
         return e;
     }
 
+    void open(std::size_t place) {
+        if (times_possible(rest_, pool_[place]) > 0)
+            open_.push_back(place);
+        answer_.steps += 4;
+    }
+
+    // True the first time.
+    bool open_pool() {
+        if (pool_open_)
+            return false;
+        open_.clear();
+        for (std::size_t p = pool_.size() - std::min(pool_.size(), newest); p < pool_.size(); ++p)
+            open(p);
+        return pool_open_ = true;
+    }
+
+    bool enter_known() { return enter_best() || (open_pool() && enter_best()); }
+
+    // One exchange; false if none is left to make, or what was asked is reached.
+    bool advance() {
+        const std::int64_t in_turn = goal_.enough < 0 ? 2 : std::numeric_limits<std::int64_t>::max();
+        if (exchanges_ < in_turn && enter_known()) {
+            ++exchanges_;
+            return true;
+        }
+        const bool used_up = exchanges_ < in_turn;
+        exchanges_ = 0;
+        return enter_made() || (!used_up && !reached_ && enter_known());
+    }
+
     // Whatever promises most: a filling of the pool, or a surplus or slack whose price has the wrong sign. (To mend the
     // signs first takes several times as many exchanges.)
     bool enter_best() {
@@ -217,10 +263,9 @@ private:
             answer_.proof = std::move(proof);
         const double now = value();
         const double reachable = std::ceil(now - 1e-6);
-        if (answer_.proof.bound() >= goal_.hopeless || static_cast<double>(answer_.proof.bound()) >= reachable ||
-            now <= goal_.enough)
-            return false;
-        return made && enter_best();
+        reached_ = answer_.proof.bound() >= goal_.hopeless || static_cast<double>(answer_.proof.bound()) >= reachable ||
+                   now <= goal_.enough;
+        return !reached_ && made && enter_best();
     }
 
     bool adopt(std::size_t kind, const std::vector<std::int64_t>& take) {
@@ -312,12 +357,10 @@ private:
     std::vector<double> inverse_, x_, y_;
     std::vector<column> basis_;
     std::vector<std::size_t> open_;
+    std::int64_t exchanges_ = 0; // since the knapsack was asked
+    bool pool_open_ = false, reached_ = false, solved_ = false;
     relaxation answer_;
 };
-
-inline relaxation relax(const stock_task& task, const stock_rest& rest, fill_pool& pool, const relax_goal& goal) {
-    return simplex(task, rest, pool, goal).run();
-}
 
 } // namespace turncloth::detail
 

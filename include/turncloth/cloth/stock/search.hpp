@@ -4,6 +4,8 @@
 //   class detail::possible_costs { from(cost), below(cost) }              totals that pieces of stock can come to
 //   class detail::plan_search { run(); cuts(), cost(), bound(), steps() }
 //
+//   struct detail::search_state     steps, cost, bound: what is shown while it runs
+//
 //   plan_search search(task, rest, effort);
 //   search.run();                                          // search.cost() == search.bound() if proved
 //
@@ -19,6 +21,10 @@
 // hopeless. A rest that was searched to the end is remembered with the cost it cannot be had for, so the order of the
 // pieces of stock is not tried in all its permutations.
 //
+// Effort. The steps that it takes depend on the question alone; the effort says only when to stop, and once it is spent
+// no plan is taken any more. So with less effort the search is the beginning of what it is with more, and its plan is never
+// better. While the first relaxation is unfinished, what it has so far is dived on whenever its steps have doubled.
+//
 // Large counts. Before branching, fillings are fixed as often as the relaxation uses them, rounded down; only the small
 // rest is searched. If that does not reach the bound, one fewer, two, four, ... of each are fixed, at last none: that
 // last search, if it ends, has proved its plan best even where the bound is lower.
@@ -27,12 +33,15 @@
 
 #include <turncloth/cloth/stock/columns.hpp>
 #include <turncloth/cloth/stock/fillings.hpp>
+#include <turncloth/cloth/stock/problem.hpp>
 
 #include <algorithm>
 #include <cmath>
 #include <cstddef>
 #include <cstdint>
+#include <functional>
 #include <map>
+#include <optional>
 #include <utility>
 #include <vector>
 
@@ -82,21 +91,37 @@ private:
     std::vector<bool> possible_;
 };
 
+/// How far a search is: the steps spent of its effort, the cost of the best plan so far and the bound proved so far.
+struct search_state {
+    std::int64_t steps, effort, cost, bound;
+    std::optional<stock_shortage> runs_out{};
+};
+
+/// Asked a hundred times at even steps; it ends the search by returning false.
+using search_watcher = std::function<bool(const search_state&)>;
+
 class plan_search {
 public:
-    plan_search(const stock_task& task, stock_rest rest, std::int64_t effort)
-        : task_(task), all_(std::move(rest)), effort_(effort) {}
+    plan_search(const stock_task& task, stock_rest rest, std::int64_t effort, search_watcher watcher = {})
+        : task_(task),
+          all_(std::move(rest)),
+          watcher_(std::move(watcher)),
+          effort_(effort),
+          each_look_(effort / 100 + 1) {}
 
     void run() {
+        limit_ = effort_;
         try_first_fit(all_);
         possible_ = possible_costs(task_, all_, cost_);
-        raise_bound(price_proof(task_, all_, task_.size, effort_ / 10));
-        if (proved())
+        price_proof by_length(task_, all_, task_.size, std::min(effort_ - steps_, most_for_length));
+        steps_ += by_length.steps();
+        raise_bound(by_length);
+        look();
+        if (stopped())
             return;
-        const relaxation root = relaxed(all_, {.hopeless = cost_, .allowance = effort_ / 2});
-        raise_bound(root.proof);
+        const relaxation root = relax_and_dive();
         for (const double nearly_whole : {0.9, 0.6})
-            dive(root, nearly_whole);
+            dive(root, nearly_whole, effort_);
         for (std::int64_t release = 0; !proved() && steps_ < effort_; release = release == 0 ? 1 : 2 * release)
             if (!descend(root, release))
                 return;
@@ -118,16 +143,52 @@ private:
         bound_ = std::max(bound_, possible_.from(std::min(proof.bound(), cost_)));
     }
 
-    relaxation relaxed(const stock_rest& rest, const relax_goal& goal) {
-        relaxation r = relax(task_, rest, pool_, goal);
-        steps_ += r.steps;
-        return r;
+    // What is shown at even steps; where it is answered that this is enough, the effort is what was spent.
+    void look() {
+        if (steps_ < next_look_ || steps_ >= effort_ || proved())
+            return;
+        next_look_ = (steps_ / each_look_ + 1) * each_look_;
+        if (watcher_ && !watcher_({steps_, effort_, cost_, bound_}))
+            limit_ = effort_ = steps_;
     }
 
-    void dive(relaxation guide, double nearly_whole) {
+    // On with this relaxation until it is solved or the search has spent so many steps; true if it is solved.
+    bool go_on(simplex& with, std::int64_t until) {
+        bool solved = false;
+        while (!solved && steps_ < std::min(until, limit_)) {
+            const std::int64_t before = with.steps();
+            solved = with.run(before + std::min({until, limit_, std::max(next_look_, steps_ + 1)}) - steps_);
+            steps_ += with.steps() - before;
+            look();
+        }
+        return solved;
+    }
+
+    relaxation relaxed(const stock_rest& rest, const relax_goal& goal) {
+        simplex r(task_, rest, pool_, goal);
+        steps_ += r.steps();
+        go_on(r, limit_);
+        return r.answer();
+    }
+
+    // The relaxation of the whole. Where it takes long, what it has so far is a guide too: it is dived on whenever its
+    // steps have doubled, each time with a quarter of the steps so far.
+    relaxation relax_and_dive() {
+        simplex whole(task_, all_, pool_, {.hopeless = cost_, .allowance = effort_ - steps_});
+        steps_ += whole.steps();
+        for (std::int64_t part = first_part; !go_on(whole, steps_ + part) && !stopped(); part *= 2) {
+            raise_bound(whole.proof());
+            dive(whole.answer(), 0.6, steps_ + part / 4);
+            limit_ = effort_;
+        }
+        raise_bound(whole.proof());
+        return whole.answer();
+    }
+
+    void dive(relaxation guide, double nearly_whole, std::int64_t until) {
         stock_rest rest = all_;
         std::int64_t cost = 0;
-        limit_ = effort_;
+        limit_ = std::min(until, effort_);
         while (!stopped()) {
             const std::int64_t more = fix_nearly_whole(rest, guide, nearly_whole);
             cost += more;
@@ -136,7 +197,10 @@ private:
             try_first_fit(rest);
             if (stopped())
                 break;
-            guide = relaxed(rest, better_than_known(cost));
+            relax_goal goal = better_than_known(cost);
+            for (auto [place, share] : guide.share)
+                goal.before.push_back(place);
+            guide = relaxed(rest, goal);
         }
         path_.clear();
     }
@@ -167,7 +231,7 @@ private:
         stock_rest rest = all_;
         const std::int64_t cost = fix_whole_parts(rest, root, release);
         const bool fixed = !path_.empty();
-        limit_ = fixed ? steps_ + (effort_ - steps_) / 4 : effort_;
+        limit_ = fixed ? std::min(effort_, steps_ + std::max(steps_, least_descent)) : effort_;
         const bool complete = search(rest, cost);
         path_.clear();
         if (!fixed && complete)
@@ -258,6 +322,7 @@ private:
             return false;
         const filling_list list = filling_lister(task_, rest, b, full.proof, limit_ - steps_).run(aim() - cost);
         steps_ += list.steps;
+        look();
         for (const stock_fill& fill : list.fillings)
             if (std::find(tried.begin(), tried.end(), fill) == tried.end() && !follow(rest, cost, fill))
                 return false;
@@ -280,15 +345,22 @@ private:
 
     void offer(std::vector<stock_cut> cuts) {
         const std::int64_t cost = cost_of(task_, cuts);
-        if (cost >= cost_)
+        if (cost >= cost_ || (!best_.empty() && steps_ >= effort_))
             return;
         cost_ = cost;
         best_ = std::move(cuts);
     }
 
+    static constexpr std::int64_t most_for_length = 10'000'000; // on a bound that the relaxation nearly always betters
+    static constexpr std::int64_t first_part = 10'000'000;      // of a relaxation, before it is dived on
+    static constexpr std::int64_t least_descent = 100'000'000;
+
     const stock_task& task_;
     stock_rest all_;
+    search_watcher watcher_;
     std::int64_t effort_;
+    std::int64_t each_look_;
+    std::int64_t next_look_ = 0;
     std::int64_t limit_ = 0;
     std::int64_t steps_ = 0;
     fill_pool pool_;

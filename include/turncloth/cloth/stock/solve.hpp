@@ -65,11 +65,11 @@ public:
         measure();
     }
 
-    stock_plan plan(std::int64_t effort) const {
-        plan_search search(task_, rest_, effort);
+    stock_plan plan(std::int64_t effort, const search_watcher& watcher) const {
+        plan_search search(task_, rest_, effort, in_money(watcher));
         search.run();
         stock_plan out;
-        out.runs_out = shortage(search);
+        out.runs_out = shortage(search.cost(), search.bound());
         if (out.runs_out)
             return out;
         for (const stock_cut& cut : search.cuts()) {
@@ -85,6 +85,15 @@ public:
     }
 
 private:
+    // A watcher that is shown costs as they were given.
+    search_watcher in_money(const search_watcher& watcher) const {
+        if (!watcher)
+            return {};
+        return [&watcher, this](const search_state& s) {
+            return watcher({s.steps, s.effort, s.cost * money_, s.bound * money_, shortage(s.cost, s.bound)});
+        };
+    }
+
     void gather_sizes() {
         std::map<std::int64_t, std::vector<std::size_t>, std::greater<>> by_length;
         for (std::size_t i = 0; i < problem_.wanted.size(); ++i) {
@@ -154,13 +163,13 @@ private:
             kind.room /= common;
     }
 
-    std::optional<stock_shortage> shortage(const plan_search& search) const {
+    std::optional<stock_shortage> shortage(std::int64_t cost, std::int64_t bound) const {
         if (task_.kinds.size() == problem_.stock.size())
             return std::nullopt;
-        const std::int64_t lent = task_.kinds.back().cost, missing = search.cost() / lent, too_short = length_short();
+        const std::int64_t lent = task_.kinds.back().cost, missing = cost / lent, too_short = length_short();
         if (missing == 0)
             return std::nullopt;
-        return stock_shortage{missing, too_short, search.bound() / lent > 0 || too_short > 0};
+        return stock_shortage{missing, too_short, bound / lent > 0 || too_short > 0};
     }
 
     // By how much pieces and loss exceed the stock on hand, when no stock is without limit.
@@ -225,10 +234,12 @@ private:
     std::int64_t length_ = 0; // of all pieces, each with its loss
 };
 
-/// The best plan found within the effort, empty where nothing is wanted, or what the stock on hand runs short of. Lengths and costs are whole numbers
-/// of units of the caller's choice. Throws overflow_error where their totals are too large.
-inline stock_plan plan_stock(const stock_problem& problem, std::int64_t effort = default_stock_effort) {
-    return problem.wanted.empty() ? stock_plan{.proved_best = true} : stock_desk(problem).plan(effort);
+/// The best plan found within the effort, empty where nothing is wanted, or what the stock on hand runs short of.
+/// Lengths and costs are whole numbers of units of the caller's choice. Throws overflow_error where their totals are
+/// too large.
+inline stock_plan plan_stock(const stock_problem& problem, std::int64_t effort = default_stock_effort,
+                             const search_watcher& watcher = {}) {
+    return problem.wanted.empty() ? stock_plan{.proved_best = true} : stock_desk(problem).plan(effort, watcher);
 }
 
 } // namespace detail

@@ -34,6 +34,11 @@ inline constexpr kind_of_line cut_side_line = {{"edge", 0.25}, "cut edge"},
                               spot_line = {{"spot", 0.35}, "set now"},
                               fastening_line = {{"spot", 0.35}, "eyelet or tie"};
 
+inline page_area common_area(const page_area& a, const page_area& b) {
+    const double x = std::max(a.x, b.x), y = std::max(a.y, b.y);
+    return {x, y, std::min(a.right(), b.right()) - x, std::min(a.bottom(), b.bottom()) - y};
+}
+
 /// What is in sight of a part, as upright rectangles, the largest first.
 struct name_in_sight {
     std::string words;
@@ -196,14 +201,10 @@ private:
             std::stable_sort(std::begin(ways), std::end(ways),
                              [](const way& p, const way& q) { return p.far < q.far; });
             for (const way& w : ways)
-                if (lead_from(w.spot, common(w.zone, at_.zone), size, words))
+                if (lead_from(w.spot, common_area(w.zone, at_.zone), size, words))
                     return true;
         }
         return false;
-    }
-    static page_area common(const page_area& a, const page_area& b) {
-        const double x = std::max(a.x, b.x), y = std::max(a.y, b.y);
-        return {x, y, std::min(a.right(), b.right()) - x, std::min(a.bottom(), b.bottom()) - y};
     }
     bool lead_from(page_point spot, const page_area& zone, const page_area& size, const std::string& words) {
         const auto led = led_from(spot, zone, size, room_, [](const page_area&) { return true; });

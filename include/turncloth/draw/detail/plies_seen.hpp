@@ -224,6 +224,28 @@ private:
     std::vector<seen_ply> all_{};
 };
 
+/// Of pieces that lie on a level or upright line, where the longest runs along it; all of the line where none does.
+inline page_segment longest_on(const page_segment& line, const std::vector<page_segment>& pieces) {
+    const bool level = line.from.y == line.to.y;
+    const auto along = [&](const page_segment& s) {
+        return level ? std::minmax({s.from.x, s.to.x}) : std::minmax({s.from.y, s.to.y});
+    };
+    const double across = level ? line.from.y : line.from.x;
+    const auto off = [&](const page_point& p) { return std::abs((level ? p.y : p.x) - across); };
+    std::pair<double, double> most = along(line);
+    double longest = 0;
+    for (const page_segment& s : pieces) {
+        const double from = std::max(along(s).first, along(line).first),
+                     to = std::min(along(s).second, along(line).second);
+        if (off(s.from) <= too_thin && off(s.to) <= too_thin && to - from > longest) {
+            longest = to - from;
+            most = {from, to};
+        }
+    }
+    return level ? page_segment{{most.first, across}, {most.second, across}}
+                 : page_segment{{across, most.first}, {across, most.second}};
+}
+
 } // namespace turncloth::detail
 
 #endif

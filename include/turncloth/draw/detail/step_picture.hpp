@@ -19,7 +19,6 @@
 namespace turncloth::detail {
 
 inline constexpr kind_of_line turned_line = {{"turned", 0.3}, "turned over"},
-                              hidden_side_line = {{"hidden", 0.2, {1.4, 1}}, "hidden edge"},
                               fit_mark_line = {{"mark", 0.25, {6, 1, 1, 1}}, "marks brought together"};
 
 /// A step, and what of it one picture shows.
@@ -54,15 +53,16 @@ public:
         }
         if (shown.step.verb == work_verb::lay)
             from_above = shown.step.up == table_.up(piece);
-        lies_ = table_.plies(piece);
+        lies_ = turns_.as_measured(table_.plies(piece), table_);
         view_ = view_of(lies_, from_above, turned_.empty() ? plies_lying<Unit>() : before);
         const plies_seen seen(lies_.plies, view_);
+        for (const bool folded : {false, true})
+            for (const page_segment& s : seen.edges(folded))
+                edges_.push_back(s);
         take_sizes(seen);
         if (!turned_.empty())
             draw_turned(seen, before);
         draw_lying(made_, lies_, seen, view_, [&](const operation& o) { return is_done(o); });
-        if (shown.step.beneath)
-            draw_hidden(seen, piece);
         measure();
         name(piece);
         put_in_order_of_margins();
@@ -122,48 +122,26 @@ private:
         made_.explain(turned_line);
     }
 
-    void draw_hidden(const plies_seen& seen, const cut_part& piece) {
-        straight_lines all, visible;
-        for (const seen_ply& p : seen.nearest_first())
-            for (std::size_t i = 0; i < p.corners.size(); ++i) {
-                const page_segment side{p.corners[i], p.corners[(i + 1) % p.corners.size()]};
-                if (lies_.plies[p.index].of == piece)
-                    all.add(side);
-                for (const page_segment& s : seen.visible(side, p.index))
-                    visible.add(s);
-            }
-        for (const page_segment& s : all.without(visible))
-            made_.draw(hidden_side_line, s);
-    }
-
     // What is measured.
 
     /// Where an edge lies as it is seen: at the left, say, and from where to where.
     edge_in_sight seen_at(const seen_edge& e) const {
-        const page_area a = view_(table_.extent(e.of));
-        edge side = table_.on_table(e.of, e.side);
-        if (!view_.from_above && !is_level(side))
-            side = side == edge::left ? edge::right : edge::left;
-        switch (side) {
-        case edge::left:
-            return {{{a.x, a.y}, {a.x, a.bottom()}}, {-1, 0}};
-        case edge::right:
-            return {{{a.right(), a.y}, {a.right(), a.bottom()}}, {1, 0}};
-        case edge::top:
-            return {{{a.x, a.y}, {a.right(), a.y}}, {0, -1}};
-        case edge::bottom:
-            break;
-        }
-        return {{{a.x, a.bottom()}, {a.right(), a.bottom()}}, {0, 1}};
+        const edge_lying<Unit> there = table_.lies(e);
+        const page_segment at = view_(turns_.as_measured(there.at, e.of, table_));
+        const double across = (there.toward == edge::left) == view_.from_above ? -1 : 1;
+        if (!is_level(there.toward))
+            return {at, {across, 0}};
+        return {at, {0, there.toward == edge::top ? -1.0 : 1.0}};
     }
-    void tick(const edge_in_sight& e) {
+    void tick(edge_in_sight e) {
+        e.at = longest_on(e.at, edges_);
         const auto same = [&](const edge_in_sight& o) {
             return o.at.from.x == e.at.from.x && o.at.from.y == e.at.from.y && o.out.x == e.out.x && o.out.y == e.out.y;
         };
         if (std::any_of(notes_.datums.begin(), notes_.datums.end(), same))
             return;
         made_.explain(from_here_line);
-        notes_.datums.push_back(e);
+        notes_.datums.push_back(std::move(e));
     }
     void dimension(double from, double to, bool upright, std::string words) {
         auto& all = upright ? made_.beside : made_.below;
@@ -243,7 +221,7 @@ private:
                 notes_.spots.push_back(p);
         if (!notes_.spots.empty())
             made_.explain(spot_line);
-        const auto [width, height] = turns_.size_of(lies_, table_);
+        const auto [width, height] = size_of(lies_);
         dimension(now_.x, now_.right(), false, written(width));
         dimension(now_.y, now_.bottom(), true, written(height));
     }
@@ -268,7 +246,8 @@ private:
                 return;
         }
     }
-    /// From the fold to where the edge that is turned comes to lie, in the figures of the plan.
+    /// From the fold to where the edge that is turned comes to lie, in the figures of the plan. What goes round the edge
+    /// does not lie flat.
     void measure_turned() {
         for (const turned_cloth<Unit>& t : turned_) {
             const page_segment from = view_(t.before), to = view_(t.after);
@@ -278,7 +257,8 @@ private:
             const double a = level ? from.from.y : from.from.x, b = level ? to.from.y : to.from.x;
             for (const work_place<Unit>& p : shown_->places)
                 if (std::abs(in_mm(p.turned) - std::abs(b - a) / 2) < 0.01) {
-                    dimension((a + b) / 2, b, level, written(p.turned));
+                    const double round = in_mm(p.goes_round);
+                    dimension((a + b) / 2 + (b < a ? -round : round), b, level, written(p.turned - p.goes_round));
                     break;
                 }
         }
@@ -352,7 +332,7 @@ private:
         }
         const cut_part base = outermost(there, piece);
         for (const edge e : all_edges) {
-            edge_in_sight side = seen_at({base, e, false});
+            edge_in_sight side = seen_at({base, e, true});
             const page_point p = side.at.from;
             const double in = side.out.x < 0   ? p.x - now_.x
                               : side.out.x > 0 ? now_.right() - p.x
@@ -391,6 +371,7 @@ private:
     page_area now_{}; ///< of what lies there when the step is done
     std::vector<turned_cloth<Unit>> turned_{};
     std::vector<page_point> found_{};
+    std::vector<page_segment> edges_{}; ///< in sight
 };
 
 } // namespace turncloth::detail

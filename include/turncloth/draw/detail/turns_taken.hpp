@@ -1,11 +1,11 @@
-// What turns of cloth have taken up of a thing that is drawn. Flat work is drawn without thickness, so an edge that cloth
-// went round is drawn half a turn further out than a maker finds it; sizes are written as she measures them.
+// What turns of cloth have taken up of a thing that is drawn. Flat work has no thickness, so that an edge that cloth went
+// round lies half a turn further out than a maker finds it: what is drawn is drawn in to where she does.
 //
 //   turns_taken<U> turns;  turns.note(group, step)     what the folds of a step take up, in the order of work
-//   turns.size_of(lies, table)                         width and height of a stack, as it is measured
-//   turns.at(table, part, side)                        what was taken up at that side of a part, on the table
+//   turns.as_measured(lies, table)                     a stack as a maker finds it
+//   turns.as_measured(segment, part, table)            a line of a part, the same
 //
-//   const auto [width, height] = turns.size_of(lies, table);
+//   const plies_lying<inch> found = turns.as_measured(table.plies(outer), table);
 #ifndef TURNCLOTH_DRAW_DETAIL_TURNS_TAKEN_HPP
 #define TURNCLOTH_DRAW_DETAIL_TURNS_TAKEN_HPP
 
@@ -13,11 +13,12 @@
 #include <turncloth/making/on_table.hpp>
 #include <turncloth/making/work_step.hpp>
 
+#include <algorithm>
 #include <array>
 #include <cstddef>
 #include <cstdint>
 #include <map>
-#include <set>
+#include <optional>
 #include <utility>
 
 namespace turncloth::detail {
@@ -33,28 +34,21 @@ public:
                 taken_[{p.piece.index, g.every_copy ? every_copy : p.piece.copy}][number(p.side)] = p.goes_round;
     }
 
-    length<Unit> at(const table_work<Unit>& table, const cut_part& of, edge side) const {
-        for (const edge own : all_edges)
-            if (table.on_table(of, own) == side)
-                return of_edge(of, own);
-        return {};
+    /// Each part is drawn in to where its own edges are found.
+    plies_lying<Unit> as_measured(plies_lying<Unit> lies, const table_work<Unit>& table) const {
+        for (auto* list : {&lies.threads, &lies.spots})
+            for (thread_lying<Unit>& t : *list)
+                t.at = as_measured(t.at, lies.plies[t.ply].of, table);
+        for (ply_lying<Unit>& p : lies.plies)
+            if (const auto found = limits_of(p.of, table))
+                for (table_point<Unit>& c : p.corners)
+                    c = within(*found, c);
+        return lies;
     }
-
-    /// Each side is where the part is that reaches furthest there.
-    std::pair<length<Unit>, length<Unit>> size_of(const plies_lying<Unit>& lies, const table_work<Unit>& table) const {
-        auto [width, height] = detail::size_of(lies);
-        if (taken_.empty())
-            return {width, height};
-        const table_area<Unit> all = extent_of(lies);
-        std::array<length<Unit>, 4> out{};
-        std::set<std::pair<std::size_t, std::int64_t>> seen;
-        for (const ply_lying<Unit>& p : lies.plies)
-            if (seen.insert({p.of.index, p.of.copy}).second)
-                for (const edge side : all_edges)
-                    if (reach(table.extent(p.of), side) == reach(all, side))
-                        out[number(side)] = at(table, p.of, side);
-        return {width - out[number(edge::left)] - out[number(edge::right)],
-                height - out[number(edge::top)] - out[number(edge::bottom)]};
+    table_segment<Unit> as_measured(const table_segment<Unit>& s, const cut_part& of,
+                                    const table_work<Unit>& table) const {
+        const auto found = limits_of(of, table);
+        return found ? table_segment<Unit>{within(*found, s.from), within(*found, s.to)} : s;
     }
 
 private:
@@ -68,8 +62,23 @@ private:
                 sum += found->second[number(own)];
         return sum;
     }
-    static length<Unit> reach(const table_area<Unit>& a, edge side) {
-        return side == edge::left ? a.left : side == edge::right ? a.right : side == edge::top ? a.top : a.bottom;
+    /// As far as the part is found to reach, where cloth went round an edge of it.
+    std::optional<table_area<Unit>> limits_of(const cut_part& of, const table_work<Unit>& table) const {
+        std::array<length<Unit>, 4> out{};
+        bool some = false;
+        for (const edge own : all_edges)
+            if (const length<Unit> round = of_edge(of, own); round > length<Unit>()) {
+                out[number(table.on_table(of, own))] = round;
+                some = true;
+            }
+        if (!some)
+            return std::nullopt;
+        const table_area<Unit> a = table.extent(of);
+        return table_area<Unit>{a.left + out[number(edge::left)], a.top + out[number(edge::top)],
+                                a.right - out[number(edge::right)], a.bottom - out[number(edge::bottom)]};
+    }
+    static table_point<Unit> within(const table_area<Unit>& a, const table_point<Unit>& p) {
+        return {std::clamp(p.x, a.left, a.right), std::clamp(p.y, a.top, a.bottom)};
     }
 
     std::map<std::pair<std::size_t, std::int64_t>, std::array<length<Unit>, 4>> taken_{};

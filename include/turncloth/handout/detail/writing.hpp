@@ -83,9 +83,9 @@ private:
             "Distances are from the edge named; measure each from that edge, never from the line before.");
         say(ruler_sentence());
         if (by_.shows == units_shown::both)
-            say("A figure in brackets is the same length in centimetres: keep to one of the two throughout. in: inch; "
-                "cm: "
-                "centimetre; yd: yard; m: metre; 1 in is 2.54 cm.");
+            say(sentence({"A figure in brackets is the same length in ", by_.metric_first ? "inches" : "centimetres",
+                          ": keep to one of the two throughout. in: inch; cm: centimetre; yd: yard; m: metre; 1 in is "
+                          "2.54 cm."}));
         made_.add(document::drawing{
             test_bars(), {}, "Printed at 100 %, these bars are as long as they say: lay your rule on them", true});
     }

@@ -167,8 +167,8 @@ private:
         for (const flat_work::ply& p : bench_.stack_of(piece).plies)
             s.carries |= p.part != piece;
         bench_.lay(piece);
-        s.up = up_of(l.piece);
-        s.towards = up_of(l.on);
+        s.up = l.beneath ? opposite(up_of(l.piece)) : up_of(l.piece);
+        s.towards = l.beneath ? opposite(up_of(l.on)) : up_of(l.on);
         place p{.piece = l.piece};
         p.own_left = measure_laid(l, edge::left, p.across);
         p.own_top = measure_laid(l, edge::top, p.along);

@@ -121,6 +121,26 @@ public:
         return some ? std::optional(found) : std::nullopt;
     }
 
+    /// The edge where it was cut, which may be turned under its part; of several stretches, the longest.
+    struct cut_lying {
+        edge toward = edge::top;
+        whole at = 0;
+        stretch run{};
+    };
+    cut_lying as_cut(std::size_t part, edge side) const {
+        cut_lying found;
+        for (const ply& p : stack_.plies) {
+            const edge toward = on_table(side, p.how);
+            if (p.part != part || !is_cut_edge(p, toward))
+                continue;
+            const whole at = at_edge(bounds_of(p.area), toward);
+            const stretch run = side_of(p, toward, at).value_or(stretch{});
+            if (run.to - run.from > found.run.to - found.run.from)
+                found = {toward, at, run};
+        }
+        return found;
+    }
+
     /// How much of it is to be in sight: what lies in the middle of the line's stretch; anything beside the line;
     /// anything at all, as of the outermost edge of the stack something always is.
     enum class much : unsigned char { middle, beside, any };
@@ -197,14 +217,19 @@ private:
     static bool runs_along(const ply& p, edge toward, const sighted& e, whole along) {
         if (p.part != e.part || at_edge(bounds_of(p.area), toward) != e.at)
             return false;
+        const std::optional<stretch> side = side_of(p, toward, e.at);
+        return side && !side->is_nothing() && side->from <= along && along <= side->to;
+    }
+    /// From where to where it lies exactly there.
+    static std::optional<stretch> side_of(const ply& p, edge toward, whole at) {
         const bool level = is_level(toward);
         std::optional<stretch> side;
         for (const spot& corner : p.area)
-            if ((level ? corner.y : corner.x) == e.at) {
+            if ((level ? corner.y : corner.x) == at) {
                 const whole v = level ? corner.x : corner.y;
                 side = side ? stretch{std::min(side->from, v), std::max(side->to, v)} : stretch{v, v};
             }
-        return side && !side->is_nothing() && side->from <= along && along <= side->to;
+        return side;
     }
 
     /// Whether nothing lies over the edge at that place along it. Of two that meet there one may.

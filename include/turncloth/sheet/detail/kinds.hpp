@@ -23,7 +23,8 @@ inline std::string graduation_text(const ruler& by) {
     case units_shown::both:
         break;
     }
-    return to_text(by.inches) + " and " + to_text(by.centimetres);
+    return by.metric_first ? to_text(by.centimetres) + " and " + to_text(by.inches)
+                           : to_text(by.inches) + " and " + to_text(by.centimetres);
 }
 
 /// "1 1/4", or "1 3/7 (about 1.43)" where hundredths are not exact.
