@@ -17,7 +17,7 @@
 //   measure: format, total
 //   page: document, drawing, html, page, pages, paper, svg, tiles
 //   panel: corner, curve, drafted, finish_lines, folding, format, given_once, made_up, outline, polygon, trimmed, typed_size
-//   cloth: cutting_out, lay, off_cuts, remnants, stock, widths
+//   cloth: cutting_out, joined_lengths, lay, off_cuts, remnants, stock, widths
 //   making: binding_strips, boxed, choices, executed, fastenings, finishing, laying_on, lying, on_table, ruled, straps,
 //           strip_pockets, zippers_over
 //   sheet: json, json_lengths, made_as, making_of, on_ruler, purchases

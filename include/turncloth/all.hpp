@@ -8,6 +8,7 @@
 #define TURNCLOTH_ALL_HPP
 
 #include <turncloth/cloth/cutting_out.hpp>
+#include <turncloth/cloth/joined_lengths.hpp>
 #include <turncloth/cloth/lay.hpp>
 #include <turncloth/cloth/off_cuts.hpp>
 #include <turncloth/cloth/purchase.hpp>
