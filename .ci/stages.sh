@@ -8,26 +8,28 @@ export LSAN_OPTIONS="suppressions=$PWD/cmake/leaks.txt:print_suppressions=0"
 logs=$work/logs
 rm -rf "$logs" && mkdir -p "$logs"
 scratch=$(mktemp -d) # far from the sources
-passed=0
-failed=0
+counts=$logs/counts  # a line for each stage: passed, failed
+: >"$counts"
 
 finish() {
+    wait
     rm -rf "$scratch"
-    [ $((passed + failed)) -gt 0 ] || failed=1
+    read -r passed failed < <(awk '{ passed += $1; failed += $2 } END { print passed + 0, NR ? failed : 1 }' "$counts")
     echo "$passed passed, $failed failed"
     [ "$failed" -eq 0 ] || exit 1
 }
 trap finish EXIT
 
-# stage <name> <command>...: one check. A failure is shown with its log, and the next stage runs all the same.
+# stage <name> <command>...: one check. A failure is shown with its log, and the next stage runs all the same. One that keeps
+# a single processor at work may stand beside others: `stage ... &`, and `wait` before what needs it done.
 stage() {
     local name=$1 log="$logs/${1//[^a-z0-9]/_}.log" since=$SECONDS
     shift
     if "$@" >"$log" 2>&1; then
-        passed=$((passed + 1))
+        echo 1 0 >>"$counts"
         echo "ok      $name ($((SECONDS - since)) s)"
     else
-        failed=$((failed + 1))
+        echo 0 1 >>"$counts"
         echo "FAILED  $name ($((SECONDS - since)) s), from $log:"
         cat "$log"
     fi
@@ -51,8 +53,7 @@ tests() {
     if [ "$bad" -eq 0 ] && { [ "$code" -ne 0 ] || [ "$good" -eq 0 ]; }; then
         bad=1
     fi
-    passed=$((passed + good))
-    failed=$((failed + bad))
+    echo "$good" "$bad" >>"$counts"
     if [ "$bad" -eq 0 ]; then
         echo "ok      $name: $good ($((SECONDS - since)) s)"
     else

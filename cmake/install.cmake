@@ -19,9 +19,11 @@ install(FILES cmake/compiled/turncloth.cpp DESTINATION "${package_dir}/compiled"
 file(RELATIVE_PATH pc_to_prefix "/prefix/${CMAKE_INSTALL_DATADIR}/pkgconfig" "/prefix")
 configure_file(cmake/turncloth.pc.in turncloth.pc @ONLY)
 install(FILES "${PROJECT_BINARY_DIR}/turncloth.pc" DESTINATION "${CMAKE_INSTALL_DATADIR}/pkgconfig")
-install(FILES include/turncloth/design/project_design.schema.json DESTINATION "${CMAKE_INSTALL_DATADIR}/turncloth")
+install(FILES include/turncloth/design/project_design.schema.json include/turncloth/sheet/sheet.schema.json
+    DESTINATION "${CMAKE_INSTALL_DATADIR}/turncloth")
 # GDB loads what lies there by itself where the prefix is its own, /usr.
-install(FILES cmake/gdb/turncloth.py DESTINATION "${CMAKE_INSTALL_DATADIR}/gdb/python/gdb/printer")
+install(FILES cmake/debuggers/turncloth.py DESTINATION "${CMAKE_INSTALL_DATADIR}/gdb/python/gdb/printer")
+install(FILES cmake/debuggers/turncloth.natvis DESTINATION "${CMAKE_INSTALL_DATADIR}/turncloth")
 install(FILES LICENSE DESTINATION "${CMAKE_INSTALL_DATADIR}/licenses/turncloth")
 
 # Last, as it lists what the lines above have installed.

@@ -31,7 +31,7 @@ cut_size<Unit> bounding_size(const made_piece<Unit>& piece) {
                  size = std::hypot(dx, dy);
     const auto extent = [&](double x, double y) {
         double least = 1e300, most = -1e300;
-        for (const auto& p : piece.shape.cut_line()) {
+        for (const auto& p : piece.cut.boundary) {
             const double at = (p.x.value() * x + p.y.value() * y) / size * to_double(units_per<millimetre, Unit>);
             least = std::min(least, at), most = std::max(most, at);
         }

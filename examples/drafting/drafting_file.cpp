@@ -159,48 +159,35 @@ void read_field(drafted_piece<Unit>& p, const field& f) {
     known->read(p, f);
 }
 
-/// An edge that says nothing itself is finished as all edges are.
+/// An edge that says nothing itself is finished as all edges are. What is said of the piece gains its finishes and lines.
 template <length_unit Unit>
 outline<Unit> outline_of(drafted_piece<Unit>& p) {
-    std::vector<edge_allowance<Unit>> allowances;
+    std::vector<finish<Unit>> finishes;
     for (std::size_t i = 0; i < p.edges.size(); ++i) {
         if (!p.edges[i] && !p.other_edges)
             throw drafting_error(p.corner_lines[i], "corner: the edge from here has no finish: write \"edge: \" after "
                                                     "it, or \"all edges: \" for the piece");
         const finish<Unit>& f = p.edges[i] ? *p.edges[i] : *p.other_edges;
-        // What a hem turned twice turns under first, for a corner reflected in its edge.
-        const length<Unit> first =
-            f.folds().size() > 1 && f.reach().value() > 0 ? f.allowance_parts()[0] : length<Unit>();
-        allowances.push_back({drafted_length_of<Unit>(to_double(f.allowance().value())),
-                              drafted_length_of<Unit>(to_double(first.value()))});
+        finishes.push_back(f);
         p.says.finishes.emplace_back(f.name());
     }
-    return outline<Unit>(p.corners, allowances, p.shapes);
+    outline<Unit> made(p.corners, edge_allowances_of(finishes), p.shapes);
+    p.says.lines = lines_of(made, finishes);
+    return made;
 }
 
+/// "lines 10, 13": of the edges that are trimmed, each once.
 template <length_unit Unit>
-void require_cuttable(const outline<Unit>& drawn, const drafted_piece<Unit>& p) {
-    const auto crossings = drawn.crossings();
-    if (crossings.empty())
-        return;
-    const auto& where = crossings.front().where;
-    const auto figure = [](drafted_length<Unit> x) {
-        return to_text(length_of<Unit>(approximate(x.value(), {1, 100}).value));
-    };
+std::string lines_trimmed(const trimmed_outline<Unit>& cut, const drafted_piece<Unit>& p) {
     std::string lines;
-    for (std::size_t i = 0; i < p.edges.size(); ++i) {
-        const auto [from, to] = drawn.cut_edge(i);
-        if (locate(std::array{from, to}, where) == containment::on_edge)
-            lines += (lines.empty() ? ", on the edges of lines " : ", ") + std::to_string(p.edge_lines[i]);
-    }
-    throw drafting_error(p.line, p.named() + " cannot be cut: with these allowances its cut line crosses itself at " +
-                                     figure(where.x) + " across, " + figure(where.y) + " up" + lines +
-                                     "; allow less there, or draft a wider corner");
+    for (const auto& t : cut.trimmed)
+        lines += (lines.empty() ? "" : ", ") + std::to_string(p.edge_lines[t.edge]);
+    return cut.trimmed.empty() ? lines : (cut.trimmed.size() == 1 ? "line " : "lines ") + lines;
 }
 
 /// Throws drafting_error for what is missing, and for what no outline is made of: fewer than 3 corners, edges without
-/// length or that cross, a corner that cannot have its shape, a notch off its edge, a cut line that crosses itself, a
-/// grain line that is a point. The library counts edges and corners from 0: which line of the file is meant is told by
+/// length or that cross, a corner that cannot have its shape, a notch off its edge, a grain
+/// line that is a point. Where allowances overlap the piece is cut along their trimmed line. The library counts edges and corners from 0: which line of the file is meant is told by
 /// the index that its refusal carries.
 template <length_unit Unit>
 made_piece<Unit> made_up(drafted_piece<Unit> p) {
@@ -211,13 +198,16 @@ made_piece<Unit> made_up(drafted_piece<Unit> p) {
     std::string what = p.named() + ": ";
     try {
         const outline<Unit> shape = outline_of(p);
-        require_cuttable(shape, p);
+        trimmed_outline<Unit> cut = trimmed_cut_line(shape);
         static_cast<void>(shape.angle_to_grain(0, *p.says.grain)); // which refuses a line without direction
         for (std::size_t i = 0; i < p.notch_lines.size(); ++i) {
             line = p.notch_lines[i], what = "notch of " + p.named() + ": ";
-            static_cast<void>(shape.carried(p.says.notches[i]));
+            const notch<Unit>& mark = p.says.notches[i];
+            static_cast<void>(cut.trimmed.empty() ? shape.carried(mark)
+                                                  : carried(shape, cut, {mark.edge, 1}, mark.from_start));
         }
-        return {shape, p.says, p.turns};
+        std::string trimmed_on = lines_trimmed(cut, p);
+        return {shape, p.says, p.turns, std::move(cut), std::move(trimmed_on)};
     } catch (const outline_error& refused) {
         const auto index = refused.facts().index;
         throw drafting_error(line,

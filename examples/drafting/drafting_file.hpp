@@ -1,7 +1,8 @@
 // Reads a drafting file: plain text, one thing a line, as a sewing teacher types it.
 //
 //   read_drafting(text)      the made drafting; throws drafting_error with the line and the field
-//   made_drafting<U>         its title, and each made_piece: outline, what is said of it, whether it may be turned
+//   made_drafting<U>         its title, and each made_piece: outline, what is said of it, whether it may be turned,
+//                            the line to cut it along
 //
 //   any_drafting pad = read_drafting("title: Pad\nunit: cm\npiece: cover\nmaterial: canvas\ncut: 1\n...");
 //
@@ -23,6 +24,7 @@
 #include <turncloth.hpp>
 #include <turncloth/cloth/lay.hpp>
 #include <turncloth/draw/outline.hpp>
+#include <turncloth/panel/trimmed.hpp>
 
 #include <cstddef>
 #include <string>
@@ -47,6 +49,9 @@ struct made_piece {
     outline<Unit> shape;
     outline_labels<Unit> says;
     grain turns;
+    trimmed_outline<Unit> cut{}; ///< the line to cut along
+    std::string
+        trimmed_on{}; ///< where allowances overlap, the lines of the file with the edges trimmed: "lines 10, 13"
 };
 
 template <length_unit Unit>

@@ -24,6 +24,8 @@ void tell(const made_drafting<Unit>& made, const std::vector<sheet_cloth<Unit>>&
         const cut_size<Unit> size = bounding_size(piece);
         text += "  " + piece.says.name + ", " + std::to_string(piece.says.count) + " of " + piece.says.material +
                 ": within " + to_text(size.width(), shown) + " x " + to_text(size.height(), shown) + "\n";
+        if (!piece.trimmed_on.empty())
+            text += "    allowances overlap: its cut line is trimmed on the edges of " + piece.trimmed_on + "\n";
     }
     for (const sheet_cloth<Unit>& cloth : cloths)
         text += "  buy " + to_text(cloth.bought.bought, shown) + " of " + cloth.material +

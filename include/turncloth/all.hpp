@@ -8,6 +8,7 @@
 #define TURNCLOTH_ALL_HPP
 
 #include <turncloth/cloth/cutting_out.hpp>
+#include <turncloth/cloth/joined_lengths.hpp>
 #include <turncloth/cloth/lay.hpp>
 #include <turncloth/cloth/off_cuts.hpp>
 #include <turncloth/cloth/purchase.hpp>
@@ -17,6 +18,7 @@
 #include <turncloth/cloth/widths.hpp>
 #include <turncloth/design/at_size.hpp>
 #include <turncloth/design/design_making.hpp>
+#include <turncloth/design/design_of.hpp>
 #include <turncloth/design/design_terms.hpp>
 #include <turncloth/design/expression.hpp>
 #include <turncloth/design/expression_value.hpp>
@@ -37,6 +39,7 @@
 #include <turncloth/making/binding_strips.hpp>
 #include <turncloth/making/box_found.hpp>
 #include <turncloth/making/boxed.hpp>
+#include <turncloth/making/choices.hpp>
 #include <turncloth/making/compartments.hpp>
 #include <turncloth/making/design.hpp>
 #include <turncloth/making/executed.hpp>
@@ -102,7 +105,9 @@
 #include <turncloth/page/tiles.hpp>
 #include <turncloth/panel/corner.hpp>
 #include <turncloth/panel/curve.hpp>
+#include <turncloth/panel/drafted.hpp>
 #include <turncloth/panel/finish.hpp>
+#include <turncloth/panel/finish_lines.hpp>
 #include <turncloth/panel/folding.hpp>
 #include <turncloth/panel/format.hpp>
 #include <turncloth/panel/given_once.hpp>

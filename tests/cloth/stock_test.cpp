@@ -1,4 +1,5 @@
 // Lengths from stock in inches and centimetres: fractions stay exact, sums agree, refusals speak in the caller's units.
+#include <turncloth/cloth/joined_lengths.hpp>
 #include <turncloth/cloth/stock.hpp>
 #include <turncloth/measure/read.hpp>
 #include <turncloth/testing/stock_faults.hpp>
@@ -179,4 +180,57 @@ TEST_CASE("denominators without a common one in 64 bits are reported") {
     CHECK_THROWS_AS(cut_from_stock<inch>(
                         {{"a", odd(999983)}, {"b", odd(999979)}, {"c", odd(999961)}, {"d", odd(999959)}}, {{"10"_in}}),
                     overflow_error);
+}
+
+TEST_CASE("straps are joined where that spares stock, and the parts are lengths to cut like others") {
+    // By hand: 3 straps of 60 in and one join of 1 in are 181 in; 2 pieces of 100 in hold 200 in.
+    const std::vector<stock_length<inch>> webbing{{"100"_in, {}, fraction(9, 2)}};
+    const joining_rules<inch> rules{
+        .cutting = {.aim = stock_aim::least_cost}, .lost_in_join = "1"_in, .least_part = "6"_in};
+    const auto straps = cut_with_joins<inch>({{"strap", "60"_in, 3}}, webbing, rules);
+    CHECK(straps.plan.pieces_of_stock == 2);
+    CHECK(straps.plan.value == 9);
+    CHECK(straps.plan.proved_best);
+    REQUIRE(straps.joined.size() == 1);
+    CHECK(straps.joined[0].piece == 0);
+    REQUIRE(straps.lengths.size() == 3);
+    CHECK(straps.lengths[0].count == 2);
+    CHECK(straps.lengths[straps.joined[0].first].name == "strap, join 1, part 1 of 2");
+    CHECK(straps.lengths[straps.joined[0].first].size + straps.lengths[straps.joined[0].second].size == "61"_in);
+    CHECK(stock_faults(straps.plan, straps.lengths, webbing, rules.cutting).empty());
+}
+
+TEST_CASE("joins: nothing is joined where that spares nothing, long pieces are, and many stay close to the bound") {
+    const joining_rules<inch> rules{
+        .cutting = {.loss_per_cut = "1/8"_in}, .lost_in_join = "3/2"_in, .least_part = "3"_in};
+    const std::vector<stock_length<inch>> tape{{"40"_in}};
+    const auto whole = cut_with_joins<inch>({{"tie", "19 7/8"_in, 4}}, tape, rules);
+    CHECK(whole.joined.empty());
+    CHECK(whole.plan.pieces_of_stock == 2);
+    CHECK(cut_with_joins<inch>({}, tape, rules).plan.proved_best);
+    const auto binding = cut_with_joins<inch>({{"binding", "70"_in, 1}}, tape, rules);
+    CHECK(binding.joined.size() == 1);
+    CHECK(binding.plan.pieces_of_stock == 2);
+    const std::vector<wanted_length<inch>> many{{"strap", "23 1/4"_in, 100}, {"binding", "45"_in, 30}};
+    const auto plan = cut_with_joins<inch>(many, tape, rules);
+    CHECK(stock_faults(plan.plan, plan.lengths, tape, rules.cutting).empty());
+    CHECK(plan.plan.value <= plan.plan.bound + 4); // 3,675 in and 30 joins of what must be joined
+    CHECK(plan.joined.size() >= 30);
+}
+
+TEST_CASE("joins that make no sense are refused") {
+    const auto cut = [](length<inch> size, const stock_length<inch>& stock, length<inch> lost, length<inch> least) {
+        return cut_with_joins<inch>({{"strap", size, 2}}, {stock}, {.lost_in_join = lost, .least_part = least});
+    };
+    CHECK_THROWS_WITH_AS(cut("9"_in, {"10"_in}, "2"_in, "1"_in),
+                         "the least part of a joined piece, 1 in, is less than the join takes, 2 in", stock_error);
+    CHECK_THROWS_WITH_AS(cut("9"_in, {"10"_in}, -"1"_in, "1"_in),
+                         "what a join takes must be zero or more: it was -1 in", stock_error);
+    CHECK_THROWS_WITH_AS(cut("19"_in, {"10"_in}, "2"_in, "2"_in),
+                         "piece 1 (strap) of 19 in is longer by 1 in than two of the longest stock joined, 18 in",
+                         stock_error);
+    CHECK_THROWS_WITH_AS(cut("15"_in, {"10"_in, 3}, "1"_in, "1"_in),
+                         "the stock on hand does not supply the pieces, not even joined", stock_error);
+    CHECK_THROWS_WITH_AS(cut_with_joins<inch>({{"tie", "1"_in, 1001}}, {{"10"_in}}, {.least_part = "1"_in}),
+                         "the number of pieces that may be joined must be at most 1000: it was 1001", stock_error);
 }

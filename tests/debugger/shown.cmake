@@ -1,6 +1,6 @@
-# Drives gdb through tests/debugger/shown.cpp, and compares what it prints of each value.
+# Drives a debugger through tests/debugger/shown.cpp, and compares what it prints of each value.
 #
-# cmake -D GDB=<path> -D PRINTERS=<turncloth.py> -D PROGRAM=<shown> -P shown.cmake
+# cmake -D DEBUGGER=<gdb or lldb> -D WITH=<path> -D PRINTERS=<turncloth.py> -D PROGRAM=<shown> -P shown.cmake
 cmake_minimum_required(VERSION 3.25)
 
 set(values
@@ -15,21 +15,35 @@ set(values
     working "10 1/2 in = 9 + 2 x (1/4 + 1/2)"
     typed "60 cm")
 
-set(commands -ex "source ${PRINTERS}" -ex "break shown::stop" -ex run)
-set(expected "")
+set(load -ex "source ${PRINTERS}" -ex "break shown::stop" -ex run)
+set(show -ex)
+set(verb print)
+set(batch -nx -batch)
+if(DEBUGGER STREQUAL "lldb")
+    set(load -o "command script import ${PRINTERS}" -o "breakpoint set --name shown::stop" -o run)
+    set(show -o)
+    set(verb "target variable")
+    set(batch --no-lldbinit --batch)
+endif()
+set(commands ${load})
 set(rest ${values})
 while(rest)
     list(POP_FRONT rest name text)
-    list(APPEND commands -ex "print shown::${name}")
-    list(APPEND expected "${text}")
+    list(APPEND commands ${show} "${verb} shown::${name}")
 endwhile()
-execute_process(COMMAND "${GDB}" -nx -batch ${commands} "${PROGRAM}" OUTPUT_VARIABLE said ERROR_VARIABLE said)
+execute_process(COMMAND "${WITH}" ${batch} ${commands} "${PROGRAM}" OUTPUT_VARIABLE said ERROR_VARIABLE said)
 
 set(number 0)
-foreach(text IN LISTS expected)
+set(rest ${values})
+while(rest)
+    list(POP_FRONT rest name text)
     math(EXPR number "${number} + 1")
-    string(FIND "${said}\n" "\$${number} = ${text}\n" found)
-    if(found EQUAL -1)
-        message(FATAL_ERROR "gdb does not show ${text} as value ${number}:\n${said}")
+    set(line "\$${number} = ${text}\n")
+    if(DEBUGGER STREQUAL "lldb")
+        set(line " shown::${name} = ${text}\n")
     endif()
-endforeach()
+    string(FIND "${said}\n" "${line}" found)
+    if(found EQUAL -1)
+        message(FATAL_ERROR "${DEBUGGER} does not show ${text} as value ${number}:\n${said}")
+    endif()
+endwhile()

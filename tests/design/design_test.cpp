@@ -81,10 +81,8 @@ TEST_CASE("every fault of a file is named at once, with its place") {
         "/pieces/0/count: expected an expression as a text, or a whole number\n"
         "/pieces/0/marks/0/parallel_to: expected one of \"top\", \"right\", \"bottom\" and \"left\"\n"
         "/nmae: there is no such member here: there are $schema, turncloth_design, name, units, sizes, "
-        "shorter_side_parts, measures, refuse, pieces, meetings, placings, span_lists, zippers, must_reach, notions, "
-        "sewings, making, cautions, "
-        "preparations "
-        "and most_layers\n"
+        "shorter_side_parts, measures, refuse, finishes, pieces, meetings, placings, span_lists, zippers, bindings, "
+        "must_reach, notions, sewings, making, cautions, preparations and most_layers\n"
         "/measures/0/is, character 18: a length times a length is no length: one of them must be a number\n"
         "/measures/2/name, character 1: a name is of words of letters and digits, begins with a letter and holds no "
         "word of the grammar\n"
@@ -103,7 +101,7 @@ TEST_CASE("every fault of a file is named at once, with its place") {
         "/placings/0/from_top: this is a length in centimetres, and the project is made in inches: give the measure "
         "for "
         "both, or write \"as inches\" or \"as centimetres\" behind it\n"
-        "/notions/0/details/0: give either a figure or a number\n"
+        "/notions/0/details/0: give either a figure, its terms, a number or places\n"
         "/measures/2/centimetres: this is a length in inches, and the project is made in centimetres: give the measure "
         "for both, or write \"as inches\" or \"as centimetres\" behind it\n"
         "/measures/3/centimetres: it is missing\n");
@@ -254,15 +252,35 @@ TEST_CASE("all that a design says is in the project") {
     CHECK(p.pieces()[0].eyelets()[0].along.size() == 3);
     CHECK(p.pieces()[0].marks()[0].from_cut_edge.value() == 5_in);
     CHECK(p.pieces()[0].marks()[0].only[0].size == "1/2"_in);
+    CHECK((p.pieces()[0].eyelets()[1].along.centres()[1] == at<finished_edge>("15 3/4"_in)));
+    CHECK(p.pieces()[0].marks().back().from_cut_edge.value() == 4_in); // 2 1/2 + 1 + 1/2 in
+    const finish<inch>& own = p.pieces()[1].shape().finish_of(edge::left);
+    CHECK((own.name() == label("binding of one's own") && own.joins() && own.reach() == "1/4"_in));
+    CHECK((own.allowance() == "1/2"_in && own.folds()[0] == at<cut_edge>("1/2"_in)));
+    CHECK(own.stitching()[1] == at<cut_edge>("5/8"_in));
+    CHECK((p.meetings()[0].graduation == "1/16"_in && p.zippers()[0].graduation == "1/16"_in));
     CHECK(p.meetings()[0].on_longer == 40_in);
     CHECK(p.placings()[0].from_top == at<finished_edge>(8_in));
     CHECK(p.span_lists()[0].spans == lengths{10_in, 10_in});
     CHECK(p.zippers()[0].supply.lengths_sold == lengths{12_in, 24_in});
     CHECK(p.zippers()[1].supply.roll == 180_in);
     CHECK(p.zippers()[0].slit == "1/4"_in);
+    CHECK(p.bindings()[0] == edge_binding<inch>{"front",
+                                                "cotton",
+                                                "1/2"_in,
+                                                {"3/8"_in, "1/8"_in},
+                                                "1/16"_in,
+                                                "3/4"_in,
+                                                {edge::bottom},
+                                                "edging of 2",
+                                                true,
+                                                true});
     CHECK(p.must_reach_list()[0].needs == 30_in);
     CHECK(p.notions()[0].name() == "rings");
     CHECK(p.notions()[1].name() == "ties of 5 in");
+    const auto& details = p.notions()[1].details();
+    CHECK(to_text(details[details.size() - 4].amount) == "12 in = 2 x (5 + 1) in tails");
+    CHECK(details[details.size() - 3].places == lengths{1_in, 5_in});
     CHECK(p.notions()[1].details().back().count == 2);
     CHECK(p.notions()[1].goes_in_before_seams());
     CHECK(p.sewings()[0].waste == fraction(1, 4));
@@ -278,15 +296,17 @@ TEST_CASE("all that a design says of its making is in the making") {
     CHECK(p.pieces()[0].pleats()[0].starts == at<finished_edge>(2_in));
     CHECK(p.pieces()[0].corners()[0].across == 4_in);
     CHECK(p.notions()[1].details()[p.notions()[1].details().size() - 2].sold == sold_as::off_a_roll);
-    CHECK(d.lips() == "1/4"_in);
+    CHECK((d.lips() == "1/4"_in && d.name() == "Apron with 2 ties, sewn"));
 
     // Whole tapes are 8 x 1 in, and the pieces' edges have no finish but those of the front.
     const part<inch>& tape = d.parts().back();
     CHECK((tape.name == "tape" && tape.width == 8_in && tape.count == 2 && tape.cloth.film && !tape.cloth.frays));
+    CHECK((tape.cloth.two_sided && tape.cloth.one_way && tape.cloth.thickness == "1/32"_in));
+    CHECK((tape.cloth.sold_width == 1_in && tape.cloth.sold_by == 36_in));
     const laying<inch>& l = d.layings().back();
     CHECK((d.parts()[l.on.index].name == "pocket" && l.on.copy == 1 && l.up == face::wrong));
     CHECK((l.upside_down && l.beneath && l.set_into_one && l.left == 1_in && l.top == 2_in));
-    CHECK(l.fit == fit<inch>{surplus::tuck, 2, 1_in, 6_in, 5_in, false, {}});
+    CHECK(l.fit == fit<inch>{surplus::tuck, 2, 1_in, 6_in, 5_in, false, "1/16"_in});
     // The folds of the top edge's heading and of the left edge's hem, without their rows, come before the other creases.
     const auto& creases = d.creases();
     CHECK(creases[creases.size() - 3].at.from == edge::left);
@@ -301,8 +321,10 @@ TEST_CASE("all that a design says of its making is in the making") {
     const stitching<inch>& quilting = d.rows().back();
     CHECK((quilting.each.size() == 3 && quilting.each[0] == at<cut_edge>("5 1/2"_in) && quilting.by_hand));
     CHECK((quilting.along.in == quilting.each[0] && quilting.through.size() == 2));
+    CHECK((quilting.stitch == stitch(401) && quilting.overrun == "1/4"_in));
     const seam_of<inch>& frill = d.seams()[0];
     CHECK((frill.beyond == beyond_seam::quarter && frill.taken_up == surplus::gather && frill.spans == 8));
+    CHECK((frill.stitch == stitch(504) && frill.overrun == "1/8"_in && frill.graduation == "1/8"_in));
     CHECK((frill.pressed == pressed::to_other && frill.one[0].in == at<cut_edge>("1/2"_in)));
     CHECK((d.snips().back().kind == snip_kind::clip && d.snips().back().at.in == at<cut_edge>("5 1/2"_in)));
     CHECK((d.spots().back().places[0] == at<cut_edge>("2 1/2"_in) && d.spots().back().width == 1_in));
@@ -314,8 +336,8 @@ TEST_CASE("all that a design says of its making is in the making") {
     CHECK(d.mouths()[pouch.mouths[1].index].by == closed_by::zipper);
     CHECK((d.all_contents()[0].folds == 1 && d.all_contents()[0].squeezed == "1/4"_in));
     CHECK((d.moments()[0].what == moment_kind::put_in && d.moments()[1].index == d.mouths().size() - 1));
-    CHECK(d.befores()[0].why == "it is filled first");
-    CHECK(d.befores()[0].then == operation{operation_kind::moment, 1});
+    CHECK(d.befores().back().why == "it is filled first");
+    CHECK(d.befores().back().then == operation{operation_kind::moment, 1});
 }
 
 TEST_CASE("a making says what it names that is not there, in the file and at a size") {

@@ -25,8 +25,8 @@ const json& schema_for(const json& object, const json& schema, const json& root)
     const json& here = resolved(schema, root);
     if (!here.contains("oneOf"))
         return here;
-    for (const json& one : here["oneOf"])
-        if (one["properties"]["is"]["const"] == object["is"])
+    for (const json& one : here["oneOf"]) // the last, of what a design names itself, has no name of its own
+        if (one["properties"]["is"].value("const", object["is"]) == object["is"])
             return one;
     FAIL("no such form: " << object["is"]);
     return here;

@@ -1,4 +1,5 @@
 // Drafting files: what is read is what was written, and what is wrong is said with its line and field.
+#include "cloth.hpp"
 #include "drafting_file.hpp"
 
 #include <doctest/doctest.h>
@@ -161,7 +162,25 @@ TEST_CASE("a value that cannot be read is named with what is allowed") {
     CHECK(refused(begun + "all edges: double-turned hem 3; 1\n", "line 7: all edges: ", "3 cm"));
 }
 
-TEST_CASE("an outline that cannot be drafted or cut says where") {
+TEST_CASE("where allowances overlap the piece is cut along their trimmed line, and the lines of its edges are told") {
+    // A slot 2 cm wide and 15 deep, with allowances of 1.5 cm: all of it is cut with the piece. What the two upper edges share
+    // counts for the first of them, which keeps its length.
+    const auto slotted = std::get<made_drafting<centimetre>>(read_drafting(
+        begun + "all edges: seam 1.5\ncorner: 0; 0\ncorner: 20; 0\ncorner: 20; 20\ncorner: 11; 20\nnotch: 2\n"
+                "corner: 11; 5\ncorner: 9; 5\ncorner: 9; 20\ncorner: 0; 20\n"));
+    const auto& cover = slotted.pieces[0];
+    CHECK(area_of(cover.cut.boundary).value() == doctest::Approx(23 * 23));
+    CHECK(cover.trimmed_on == "lines 11, 13, 14, 15");
+    CHECK(bounding_size(cover) == cut_size(23_cm, 23_cm));
+    const auto plain = std::get<made_drafting<centimetre>>(read_drafting(begun + "all edges: seam 1.5\n" + square));
+    CHECK(plain.pieces[0].trimmed_on.empty());
+    CHECK(plain.pieces[0].cut.boundary == plain.pieces[0].shape.cut_line());
+    // The folds and the stitching of every edge, to be drawn: a seam's row is its seam line.
+    REQUIRE(plain.pieces[0].says.lines.size() == 4);
+    CHECK(plain.pieces[0].says.lines[0].stitching.at(0).at == at<cut_edge>("1.5"_cm));
+}
+
+TEST_CASE("an outline that cannot be drafted says where") {
     const std::string raw = begun + "all edges: raw\n"; // line 7
     CHECK(refused(raw + "corner: 0; 0\ncorner: 10; 10\ncorner: 10; 0\ncorner: 0; 10\n",
                   "line 3: piece \"cover\": a seam line must not cross itself", "(it begins on line 8)"));
@@ -172,11 +191,6 @@ TEST_CASE("an outline that cannot be drafted or cut says where") {
                   "line 3: piece \"cover\": edge 0 of an outline must have a length", "(it begins on line 8)"));
     CHECK(refused(raw + "corner: 0; 0\nnotch: 10 1/4\ncorner: 10; 0\ncorner: 0; 10\n",
                   "line 9: notch of piece \"cover\": a notch on edge 0 must lie from 0 to 10"));
-    // A slot 2 cm wide takes no allowances of 1.5 cm.
-    CHECK(refused(begun + "all edges: seam 1.5\ncorner: 0; 0\ncorner: 20; 0\ncorner: 20; 20\ncorner: 11; 20\n"
-                          "corner: 11; 5\ncorner: 9; 5\ncorner: 9; 20\ncorner: 0; 20\n",
-                  "line 3: piece \"cover\" cannot be cut: with these allowances its cut line crosses itself at ",
-                  "10.5 cm across, 21.5 cm up, on the edges of lines 10, 13, 14;"));
     // Almost straight on: a hem's ends cannot be reflected there.
     CHECK(refused(raw + "corner: 0; 0\nedge: single-turned hem 2\ncorner: 10; 0; reflected in edge before\n"
                         "corner: 20; 1\ncorner: 0; 10\n",

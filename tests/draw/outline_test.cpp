@@ -216,7 +216,7 @@ TEST_CASE("inches, and both units, are each rounded from what was drafted") {
 
 TEST_CASE("the ruler decides on halves where the double says that it is a half") {
     const auto on = [](double number, ties rule) {
-        return detail::on_graduation(drafted_length_of<centimetre>(number), "0.1"_cm, rule);
+        return on_graduation(drafted_length_of<centimetre>(number), "0.1"_cm, rule);
     };
     CHECK(on(1.25, ties::to_even) == "1.2"_cm);
     CHECK(on(1.25, ties::away_from_zero) == "1.3"_cm);
@@ -224,8 +224,8 @@ TEST_CASE("the ruler decides on halves where the double says that it is a half")
     CHECK(on(1.26, ties::down) == "1.3"_cm);
     CHECK(on(1.24, ties::up) == "1.2"_cm);
     // 1 cm is 25/63.5 in: 6.3 sixteenths.
-    CHECK(detail::on_graduation(drafted_length_of<centimetre>(1), "1/16"_in, ties::to_even) == "3/8"_in);
-    CHECK(detail::on_graduation(drafted_length_of<inch>(1), "0.1"_cm, ties::to_even) == "2.5"_cm);
+    CHECK(on_graduation(drafted_length_of<centimetre>(1), "1/16"_in, ties::to_even) == "3/8"_in);
+    CHECK(on_graduation(drafted_length_of<inch>(1), "0.1"_cm, ties::to_even) == "2.5"_cm);
 }
 
 TEST_CASE("hems whose ends are reflected are drawn with the corners that folding gives them") {
@@ -240,6 +240,36 @@ TEST_CASE("hems whose ends are reflected are drawn with the corners that folding
         CHECK(std::any_of(cut.begin(), cut.end(),
                           [&](const page_point& c) { return c == close_to(paper(xy[0], xy[1])); }));
     check_legible(p);
+}
+
+TEST_CASE("the folds and rows of its finishes are drawn where they lie, and listed from the cut edge") {
+    const auto at = [](double x, double y) { return drafted_point<centimetre>(x, y); };
+    const std::vector finishes = {double_turned_hem(1_cm, 2_cm, "0.5"_cm), seam(1_cm), seam(1_cm),
+                                  finish<centimetre>()};
+    const outline<centimetre> piece({at(0, 0), at(20, 0), at(20, 12), at(0, 12)}, edge_allowances_of(finishes));
+    const auto lines = lines_of(piece, finishes);
+    const picture p(page_of(piece, {.name = "flap", .lines = lines}, {.shows = units_shown::centimetres}));
+    const auto paper = paper_of(p, piece);
+    // The first turn, 1 cm from the cut edge, and the finished edge itself: from the raw edge to the seam's cut edge.
+    const auto folds = p.lines("fold"), rows = p.lines("stitching");
+    REQUIRE(folds.size() == 2);
+    CHECK(folds[0].a == close_to(paper(0, -2)));
+    CHECK(folds[0].b == close_to(paper(21, -2)));
+    CHECK(folds[1].a == close_to(paper(0, 0)));
+    CHECK(folds[1].b == close_to(paper(21, 0)));
+    REQUIRE(rows.size() == 3);
+    CHECK(rows[0].a == close_to(paper(0, 1.5)));
+    CHECK(rows[0].b == close_to(paper(21, 1.5)));
+    CHECK(rows[1].a == close_to(paper(20, -3)));
+    CHECK(rows[2].b == close_to(paper(0, 12)));
+    for (const char* words :
+         {"Folds and stitching, from the cut edge inward:", "edge 1: fold at 1 cm, 3 cm; stitch at 4.5 cm",
+          "edges 2, 3: stitch at 1 cm", "finished edge", "fold", "stitching"})
+        CHECK_MESSAGE(p.says(words), words);
+    CHECK(check_numbers(p) == 4);
+    check_legible(p);
+    CHECK_THROWS_WITH_AS(static_cast<void>(page_of(piece, {.name = "flap", .lines = {lines[0]}})),
+                         "an outline of 4 edges has the lines of each or of none: it had those of 1", outline_error);
 }
 
 TEST_CASE("a notch on an edge without an allowance shows as a stroke inward") {

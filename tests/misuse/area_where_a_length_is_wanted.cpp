@@ -1,5 +1,6 @@
 // must-say (gcc): static_rational<2>
 // must-say (clang): no viable conversion from
+// must-be-short
 #include <turncloth.hpp>
 
 using namespace turncloth;

@@ -6,6 +6,7 @@
 #     // must-say: write as<centimetre>(x)          the compiler's text holds this; at least one such line
 #     // must-not-say: boost::mpl                   and does not hold this
 #     // must-say (gcc): ...                        for one compiler only: gcc or clang
+#     // must-be-short                              at most 12 lines, as what is longer is not read
 #     #include <turncloth.hpp>
 #     using namespace turncloth::literals;
 #     #ifdef MISUSE
@@ -63,6 +64,14 @@ while(source MATCHES "(^|\n)// (must[^\n]*)")
     string(LENGTH "// ${line}" length)
     math(EXPR at "${at} + ${length}")
     string(SUBSTRING "${source}" ${at} -1 source)
+    if(line STREQUAL "must-be-short")
+        string(REGEX MATCHALL "\n" breaks "${said}")
+        list(LENGTH breaks lines)
+        if(lines GREATER 12)
+            string(APPEND complaints "  it must say so in 12 lines at most: it took ${lines}\n")
+        endif()
+        continue()
+    endif()
     if(NOT line MATCHES "^must-(not-)?say( \\((gcc|clang)\\))?: (.*[^ ])")
         string(APPEND complaints "  no such directive: // ${line}\n")
         continue()

@@ -1,5 +1,6 @@
 // must-say: give_the_finishes_in_the_unit_of_the_size
 // must-not-say: boost/mpl
+// must-be-short
 #include <turncloth.hpp>
 
 using namespace turncloth;

@@ -1,5 +1,6 @@
 // must-say: take_the_value_of_a_length_in_a_unit_that_you_name_for_instance_as_centimetre_x_value
 // must-not-say: boost/mpl
+// must-be-short
 #include <turncloth.hpp>
 
 using namespace turncloth;

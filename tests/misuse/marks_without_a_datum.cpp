@@ -1,5 +1,6 @@
 // must-say: name_the_datum_for_instance_divided_of_finished_edge_or_at_of_cut_edge
 // must-not-say: boost/mpl
+// must-be-short
 #include <turncloth.hpp>
 
 using namespace turncloth;

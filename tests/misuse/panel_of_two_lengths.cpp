@@ -1,5 +1,6 @@
 // must-say: say_whether_the_size_is_finished_or_cut_with_finished_size_or_panel_from_cut
 // must-not-say: boost/mpl
+// must-be-short
 #include <turncloth.hpp>
 
 using namespace turncloth;

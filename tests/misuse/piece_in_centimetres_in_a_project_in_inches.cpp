@@ -1,5 +1,6 @@
 // must-say: make_every_piece_in_the_unit_of_its_project
 // must-not-say: boost/mpl
+// must-be-short
 #include <turncloth.hpp>
 
 using namespace turncloth;

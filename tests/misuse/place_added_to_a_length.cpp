@@ -1,5 +1,6 @@
 // must-say: add_the_from_datum_of_a_place_since_a_place_is_no_length
 // must-not-say: boost/mpl
+// must-be-short
 #include <turncloth.hpp>
 
 using namespace turncloth;

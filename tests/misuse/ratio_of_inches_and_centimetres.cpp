@@ -1,4 +1,5 @@
 // must-say: bring_both_lengths_to_one_unit_first_since_their_ratio_is_a_plain_number
+// must-be-short
 #include <turncloth.hpp>
 
 using namespace turncloth;

@@ -1,5 +1,6 @@
 // must-say (gcc): cannot convert 'turncloth::length<
 // must-say (clang): no viable conversion from 'length<turncloth::inch>'
+// must-be-short
 #include <turncloth.hpp>
 
 using namespace turncloth;

@@ -44,12 +44,32 @@ length<Unit> read(const nlohmann::json& j) {
     return length_of<Unit>(read_fraction(exact));
 }
 
+/// Each is its sign and so many times its parts, and together they are the figure.
+template <length_unit Unit>
+void check_terms(const nlohmann::json& terms, const figure<Unit>& f) {
+    REQUIRE(terms.size() == f.terms().size());
+    length<Unit> sum;
+    for (std::size_t i = 0; i < terms.size(); ++i) {
+        CHECK(terms[i].at("what") == std::string(f.terms()[i].what().text()));
+        length<Unit> parts;
+        for (const auto& part : terms[i].at("parts"))
+            parts += read<Unit>(part);
+        const length<Unit> value = read<Unit>(terms[i].at("value"));
+        CHECK(parts * read_fraction(terms[i].at("times").get<std::string>()) == value);
+        sum += terms[i].at("sign") == "-" ? -value : value;
+    }
+    CHECK(sum == f.value());
+}
+
 template <length_unit Unit>
 void check_figure(const nlohmann::json& j, const figure<Unit>& f) {
     CHECK(read<Unit>(j) == f.value());
     CHECK(j.contains("working") == (f.terms().size() > 1));
     if (j.contains("working"))
         CHECK(j["working"] == to_text(f));
+    CHECK(j.contains("terms") == j.contains("working"));
+    if (j.contains("terms"))
+        check_terms(j["terms"], f);
 }
 
 inline constexpr const char* kinds[] = {"fold", "stitch", "mark", "slit"};
@@ -72,6 +92,9 @@ void check_piece(const nlohmann::json& j, const sheet_piece<Unit>& p) {
         check_figure(line.at("from_cut_edge"), p.lines[i].from_cut_edge);
         CHECK(read<Unit>(line.at("begins")) == p.lines[i].begins);
         CHECK(read<Unit>(line.at("ends")) == p.lines[i].ends);
+        CHECK(line.contains("finish") == p.lines[i].of_finish);
+        if (line.contains("finish"))
+            CHECK(line["finish"] == j.at("edges").at(line["parallel_to"].get<std::string>()).at("finish"));
     }
 }
 
@@ -87,13 +110,17 @@ void check_notion(const nlohmann::json& j, const notion<Unit>& n) {
             CHECK(detail.at("count") == n.details()[i].count);
         else
             check_figure(detail.at("amount"), n.details()[i].amount);
+        CHECK(detail.contains("sold") == (n.details()[i].sold != sold_as::not_sold));
     }
+    CHECK(j.at("cautions").size() == n.cautions().size());
+    CHECK(j.at("before_seams") == n.goes_in_before_seams());
 }
 
 template <length_unit Unit>
 void check_group(const nlohmann::json& j, const work_plan<Unit>& plan, const work_group<Unit>& g) {
     CHECK(j.at("sentences") == sentences_of(plan, g));
     CHECK(j.contains("check") == g.check.has_value());
+    CHECK(j.at("cautions").size() == g.care.size());
     REQUIRE(j.at("steps").size() == g.steps.size());
     for (std::size_t k = 0; k < g.steps.size(); ++k) {
         const auto& step = j["steps"][k];
@@ -115,6 +142,7 @@ void check_group(const nlohmann::json& j, const work_plan<Unit>& plan, const wor
 template <length_unit Unit>
 void check_document(const sheet<Unit>& s) {
     const auto j = nlohmann::json::parse(to_json(s).dump());
+    CHECK(j.at("turncloth_sheet") == 1);
     CHECK(j.at("name") == s.name);
     CHECK(read<Unit>(j.at("finished").at("width")) == s.finished.width());
     CHECK(read<Unit>(j.at("finished").at("height")) == s.finished.height());

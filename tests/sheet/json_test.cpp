@@ -1,5 +1,8 @@
 // sheet/json.hpp: parsed back, the document says all that the sheet does, and every length in it is the exact one.
 #include "json_document.hpp"
+#include <turncloth/making/finishing.hpp>
+#include <turncloth/making/laying_on.hpp>
+#include <turncloth/sheet/made_as.hpp>
 #include <turncloth/sheet/on_ruler.hpp>
 
 using namespace turncloth;
@@ -39,6 +42,39 @@ TEST_CASE("a sheet worked out on a ruler says which, and the size asked for wher
     CHECK(as_asked.contains("ruler"));
     CHECK_FALSE(as_asked.contains("asked"));
     CHECK_FALSE(nlohmann::json::parse(to_json(sheet_of(seed_tidy(1_in))).dump()).contains("ruler"));
+}
+
+TEST_CASE("what a project says of its making is there as data: rows, and compartments with what they hold and how they "
+          "open") {
+    project<inch> p("Mat", {12_in, 9_in});
+    const auto hem = double_turned_hem("1/4"_in, "1/2"_in, "1/8"_in);
+    auto& front = p.add({"front", "canvas", panel(p.finished(), all_round(hem))});
+    auto& pocket = p.add({"pocket", "canvas", panel(finished_size(6_in, 5_in), all_round(hem))});
+    making<inch> how(p.name());
+    const auto below = cut_for(how, "front", front.shape()), above = cut_for(how, "pocket", pocket.shape());
+    finish_edges(how, below);
+    finish_edge(how, above, edge::top);
+    for (const edge e : {edge::left, edge::right, edge::bottom})
+        fold_edge(how, above, e);
+    lay_on(how, above, below, at<finished_edge>(3_in), at<finished_edge>(3_in));
+    sew_on(how, above, below, {edge::bottom, edge::left, edge::right}, "1/8"_in);
+    const auto top = how.add(mouth<inch>{.name = "top", .at = {above.line(edge::top, at<finished_edge>(0_in))}});
+    compartment<inch> inside{.name = "gloves", .between = {below, above}, .from_left = 6_in, .from_top = 6_in};
+    inside.mouths = {top};
+    inside.least_width = 5_in;
+    how.add(inside);
+    const sheet<inch> s = sheet_of(p.made_as(how));
+    check_document(s);
+    const auto making = nlohmann::json::parse(to_json(s).dump())["making"];
+    CHECK(making["rows"].size() == how.rows().size());
+    CHECK(making["rows"][0]["along"]["piece"] == "front");
+    CHECK(read<inch>(making["rows"][0]["along"]["from_cut_edge"]) == how.rows()[0].along.in.from_datum());
+    const auto& gloves = making["compartments"][0];
+    CHECK((gloves["name"] == "gloves" && gloves["count"] == 1 && gloves["between"][1]["piece"] == "pocket"));
+    CHECK(read<inch>(gloves["holds"]["width"]) == 5_in);
+    CHECK((gloves["mouths"][0]["name"] == "top" && gloves["mouths"][0]["closed_by"] == "nothing"));
+    CHECK(read<inch>(gloves["mouths"][0]["at"][0]["from_cut_edge"]) == "3/4"_in);
+    CHECK_FALSE(to_json(sheet_of(seed_tidy(1_in))).contains("making"));
 }
 
 TEST_CASE("marks that meet are written in pairs with the fullness between them") {

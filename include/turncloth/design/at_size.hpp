@@ -11,6 +11,7 @@
 
 #include <turncloth/design/detail/evaluating.hpp>
 #include <turncloth/design/detail/members.hpp>
+#include <turncloth/design/detail/one_size.hpp>
 #include <turncloth/design/project_design.hpp>
 #include <turncloth/design/project_of.hpp>
 
@@ -104,15 +105,10 @@ project_design at_size(const project_design& d, const finished_size<Unit>& size)
         values.add(d.measures[i], "/measures/" + std::to_string(i), faults);
     project_design made = d;
     made.measures.clear();
-    made.refusals.clear();
     made.shorter_side_parts = {};
     detail::design_numbers<Unit> numbers(values);
     detail::members(numbers, made);
-    made.units = metric_unit<Unit> ? design_units::centimetres : design_units::inches;
-    made.sizes = {to_text(size)};
-    made.refusals.push_back({condition_expression("finished width is not " + to_text(size.width()) +
-                                                  " or finished height is not " + to_text(size.height())),
-                             {"These are the numbers of " + to_text(size) + " alone."}});
+    detail::for_size_alone(made, size);
     return made;
 }
 

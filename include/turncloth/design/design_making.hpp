@@ -52,10 +52,11 @@ struct design_strip_pockets {
 
 /// Beside the pieces of the project: a tape, say. Its edges stay raw.
 struct design_own_part {
-    std::string name, material;
+    std::string name, material{};
     length_expression width, height;
     count_expression count{};
-    bool film = false, does_not_fray = false;
+    bool film = false, does_not_fray = false, two_sided = false, one_way = false;
+    length_expression thickness{}, sold_width{}, sold_by{};
     condition_expression where{};
     friend bool operator==(const design_own_part&, const design_own_part&) = default;
 };
@@ -73,7 +74,8 @@ struct design_fit {
     surplus taken_up = surplus::ease;
     count_expression spans{};
     length_expression begins{}, of_piece, on;
-    bool down = false; ///< along the height of the piece, otherwise along its width
+    bool down = false;              ///< along the height of the piece, otherwise along its width
+    length_expression graduation{}; ///< of the ruler that its marks are for: that of the sheet, where nothing is said
     friend bool operator==(const design_fit&, const design_fit&) = default;
 };
 
@@ -126,6 +128,8 @@ struct design_rows {
     std::vector<design_part> through{};
     std::optional<design_row> places{};
     bool by_hand = false;
+    count_expression stitch{}; ///< by its number: that of the project, where nothing is said; by hand, 301
+    length_expression overrun{};
     std::string called{};
     condition_expression where{};
     friend bool operator==(const design_rows&, const design_rows&) = default;
@@ -138,6 +142,9 @@ struct design_seam {
     count_expression spans{};
     turncloth::pressed pressed = turncloth::pressed::open;
     bool by_hand = false;
+    length_expression graduation{}; ///< as a fit's
+    count_expression stitch{};      ///< as of rows
+    length_expression overrun{};
     std::string called{};
     condition_expression where{};
     friend bool operator==(const design_seam&, const design_seam&) = default;
@@ -167,6 +174,7 @@ struct design_mouth {
     std::string name;
     std::vector<design_line> at;
     closed_by by = closed_by::nothing;
+    std::string called{}; ///< by what names it: its name, where nothing is said
     condition_expression where{};
     friend bool operator==(const design_mouth&, const design_mouth&) = default;
 };
@@ -187,6 +195,7 @@ struct design_compartment {
     length_expression least_width{}, least_height{}, least_depth{};
     count_expression count{};
     length_expression step{};
+    std::string called{}; ///< as a mouth
     condition_expression where{};
     friend bool operator==(const design_compartment&, const design_compartment&) = default;
 };
@@ -198,6 +207,7 @@ struct design_contents {
     design_mouth_of by;
     length_expression squeezed{};
     count_expression folds{};
+    std::string called{}; ///< as a mouth
     condition_expression where{};
     friend bool operator==(const design_contents&, const design_contents&) = default;
 };
@@ -221,11 +231,12 @@ struct design_before {
 };
 
 /// What is there before any operation of the design's own: all that the project says of its making
-/// (sheet/making_of.hpp), or its pieces as they are cut.
-enum class design_begins : unsigned char { as_the_project_says, with_pieces_cut };
+/// (sheet/making_of.hpp), its pieces as they are cut, or nothing: then a part that bears a piece's name is that piece.
+enum class design_begins : unsigned char { as_the_project_says, with_pieces_cut, with_nothing };
 
 struct design_making {
     design_begins begins = design_begins::as_the_project_says;
+    design_words name{};      ///< that of the project, where nothing is said
     length_expression lips{}; ///< gaps that are open and nowhere deeper count as outside
     std::vector<design_strip_pockets> strip_pockets{};
     std::vector<design_own_part> parts{};

@@ -36,7 +36,9 @@ std::string own_fault(const Record&) {
     return {};
 }
 inline std::string own_fault(const design_detail& d) {
-    return d.figure.given() == d.number.given() ? "give either a figure or a number" : "";
+    const int given = (d.figure.given() ? 1 : 0) + (d.number.given() ? 1 : 0) + (d.terms.empty() ? 0 : 1) +
+                      (d.places.empty() ? 0 : 1);
+    return given == 1 ? "" : "give either a figure, its terms, a number or places";
 }
 inline std::string own_fault(const design_zipper& z) {
     return z.roll.given() == !z.lengths_sold.empty() ? "give either a roll or the lengths sold" : "";
@@ -61,6 +63,8 @@ public:
             names_.add(size, {unit, {}});
         for (const design_piece& p : d.pieces)
             pieces_.insert(p.name);
+        for (const design_own_finish& f : d.finishes)
+            finishes_.insert(f.called);
         record(d, "");
         look(d.name, "/name"); // it may tell of the measures, which stand behind it
     }
@@ -127,6 +131,18 @@ private:
             look(all[i], path + "/" + std::to_string(i));
         if constexpr (std::same_as<T, design_piece>)
             check_pieces(all, path);
+        if constexpr (std::same_as<T, design_own_finish>)
+            check_finishes(all, path);
+    }
+    void check_finishes(const std::vector<design_own_finish>& all, const std::string& path) {
+        std::set<std::string> before;
+        for (std::size_t i = 0; i < all.size(); ++i) {
+            const std::string at = path + "/" + std::to_string(i) + "/called";
+            if (find_form(design_finish{all[i].called}) != nullptr)
+                fault("a finish of the library has that name", at);
+            if (!before.insert(all[i].called).second)
+                fault("there is a finish of that name before it", at);
+        }
     }
     void check_pieces(const std::vector<design_piece>& all, const std::string& path) {
         std::set<std::string> before;
@@ -182,6 +198,12 @@ private:
     }
     template <form_kind Kind>
     void look(const filled_form<Kind>& f, const std::string& path) {
+        if constexpr (Kind == form_kind::finish)
+            if (finishes_.contains(f.is)) {
+                for (const auto& [name, given] : f.with)
+                    fault("a finish of the design's own has no parts here", path + "/" + name);
+                return;
+            }
         const form* const is = find_form(f);
         if (is == nullptr)
             return fault("there is no " + in_quotes(f.is) + " here: there are " + forms_there(f), path + "/is");
@@ -235,7 +257,7 @@ private:
 
     value_kind unit_;
     expression_names names_;
-    std::set<std::string> pieces_;
+    std::set<std::string, std::less<>> pieces_, finishes_; // of the finishes, those that are the design's own
     making_names making_names_;
     std::vector<std::string> at_fault_; ///< measures
     std::string path_;

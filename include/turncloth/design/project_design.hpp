@@ -53,6 +53,16 @@ struct design_marks {
     friend bool operator==(const design_marks&, const design_marks&) = default;
 };
 
+/// A finish of one's own, as panel/finish.hpp has it. An edge is finished so where its form "is" what this is called.
+struct design_own_finish {
+    std::string called;
+    std::string name{}; ///< as it is printed: what it is called, where nothing is said
+    std::vector<length_expression> allows{}, folds{}, stitching{};
+    length_expression reaches{};
+    bool joins = false;
+    friend bool operator==(const design_own_finish&, const design_own_finish&) = default;
+};
+
 /// Of an edge that is not named, `all`; raw where that is not given either.
 struct design_edges {
     std::optional<design_finish> all{}, top{}, right{}, bottom{}, left{};
@@ -65,6 +75,16 @@ struct design_eyelets {
     count_expression count;
     length_expression hole, rim, margin, clear;
     friend bool operator==(const design_eyelets&, const design_eyelets&) = default;
+};
+
+/// Laid out by the lengths given, in the top edge or elsewhere, and listed by no notion of its own.
+struct design_eyelet_row {
+    count_expression count;
+    length_expression hole, rim;
+    length_expression margin, gap; ///< clear before the first and between two, from the finished left edge
+    length_expression down;        ///< of the middles, from the finished top edge
+    length_expression graduation{};
+    friend bool operator==(const design_eyelet_row&, const design_eyelet_row&) = default;
 };
 
 /// Side by side from a place on, as notions/pleats.hpp has them.
@@ -97,6 +117,7 @@ struct design_piece {
     std::vector<design_pleats> pleats{};
     std::optional<design_corners> corners{};
     std::optional<design_eyelets> eyelets{};
+    std::vector<design_eyelet_row> eyelet_rows{};
     condition_expression where{};
     friend bool operator==(const design_piece&, const design_piece&) = default;
 };
@@ -106,6 +127,7 @@ struct design_meeting {
     edge from = edge::left;
     length_expression on_longer, on_shorter;
     count_expression spans;
+    length_expression graduation{}; ///< of the ruler that its marks are for: that of the sheet, where nothing is said
     condition_expression where{};
     friend bool operator==(const design_meeting&, const design_meeting&) = default;
 };
@@ -141,8 +163,20 @@ struct design_zipper {
     length_expression roll{};
     std::vector<length_expression> lengths_sold{};
     length_expression ends{}, tail{};
+    length_expression graduation{}; ///< as a meeting's
     condition_expression where{};
     friend bool operator==(const design_zipper&, const design_zipper&) = default;
+};
+
+/// Strips that bind these edges of a piece, or every edge where none is named, as sheet/project.hpp has them.
+struct design_binding {
+    std::string on, material;
+    length_expression finished, seam, turn{}, inset, turned_in{};
+    std::vector<edge> edges{};
+    design_words name{}; ///< "binding", where none is given
+    bool doubled = false, by_hand = false;
+    condition_expression where{};
+    friend bool operator==(const design_binding&, const design_binding&) = default;
 };
 
 struct design_reach {
@@ -152,11 +186,21 @@ struct design_reach {
     friend bool operator==(const design_reach&, const design_reach&) = default;
 };
 
-/// A figure, or a number of things.
+/// So many times the sum of the parts.
+struct design_term {
+    design_words what{};
+    number_expression times{}; ///< once, where nothing is said
+    std::vector<length_expression> parts{};
+    friend bool operator==(const design_term&, const design_term&) = default;
+};
+
+/// A figure, the terms that it is the sum of, a number of things, or places one by one.
 struct design_detail {
     design_words what;
     length_expression figure{};
+    std::vector<design_term> terms{};
     count_expression number{};
+    std::vector<length_expression> places{};
     sold_as sold = sold_as::not_sold;
     condition_expression where{};
     friend bool operator==(const design_detail&, const design_detail&) = default;
@@ -200,11 +244,13 @@ struct project_design {
     count_expression shorter_side_parts{};
     std::vector<design_measure> measures{};
     std::vector<design_refusal> refusals{};
+    std::vector<design_own_finish> finishes{};
     std::vector<design_piece> pieces;
     std::vector<design_meeting> meetings{};
     std::vector<design_placing> placings{};
     std::vector<design_span_list> span_lists{};
     std::vector<design_zipper> zippers{};
+    std::vector<design_binding> bindings{};
     std::vector<design_reach> reaches{};
     std::vector<design_notion> notions{};
     std::vector<design_sewing> sewings{};

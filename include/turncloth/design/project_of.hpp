@@ -51,8 +51,9 @@ public:
         each(design_.placings, "/placings", [&](const design_placing& from) { p.add(made(from)); });
         each(design_.span_lists, "/span_lists", [&](const design_span_list& from) { p.add(made(from)); });
         each(design_.zippers, "/zippers", [&](const design_zipper& from) { p.add(made(from)); });
+        each(design_.bindings, "/bindings", [&](const design_binding& from) { p.add(made(from)); });
         each(design_.reaches, "/must_reach", [&](const design_reach& from) { p.add(made(from)); });
-        each(design_.notions, "/notions", [&](const design_notion& from) { p.add(made(from)); });
+        each(design_.notions, "/notions", [&](const design_notion& from) { p.add(made(p, from)); });
         attempt("/sewings", [&] {
             for (const design_sewing& from : design_.sewings)
                 p.add(made(from));
@@ -106,7 +107,7 @@ private:
     }
     void add(project<Unit>& p, const design_piece& from) {
         const piece_size<Unit> size(length(from.width, "/width"), length(from.height, "/height"));
-        piece<Unit> cut(from.name, from.material, size, edges_of(from.edges));
+        piece<Unit> cut(from.name, from.material, size, edges_of(p, from.edges));
         piece<Unit>& made = p.add(std::move(cut));
         made.count(values_.count(from.count, path_ + "/count"));
         if (from.film)
@@ -122,6 +123,8 @@ private:
         }
         if (from.eyelets)
             p.add(set(made, *from.eyelets));
+        for (std::size_t i = 0; i < from.eyelet_rows.size(); ++i)
+            made.eyelets(laid_out(from.eyelet_rows[i], piece_path + "/eyelet_rows/" + std::to_string(i)));
     }
     void lay_inside(const project<Unit>& p, piece<Unit>& made, const std::string& name) const {
         const auto& all = p.pieces();
@@ -131,13 +134,40 @@ private:
             refuse_at(path_ + "/inside", "no piece before this one is named " + in_quotes(name));
         made.lies_inside(*outer);
     }
-    edges<Unit> edges_of(const design_edges& e) const {
+    edges<Unit> edges_of(project<Unit>& p, const design_edges& e) const {
+        const auto made = [&](const design_finish& f, const char* member) {
+            for (std::size_t i = 0; i < design_.finishes.size(); ++i)
+                if (design_.finishes[i].called == f.is)
+                    return own_finish(p, design_.finishes[i], "/finishes/" + std::to_string(i));
+            return values_.made(f, path_ + "/edges/" + member);
+        };
         const auto one = [&](const std::optional<design_finish>& own, const char* member) {
             if (own)
-                return values_.made(*own, path_ + "/edges/" + member);
-            return e.all ? values_.made(*e.all, path_ + "/edges/all") : finish<Unit>();
+                return made(*own, member);
+            return e.all ? made(*e.all, "all") : finish<Unit>();
         };
         return {one(e.top, "top"), one(e.right, "right"), one(e.bottom, "bottom"), one(e.left, "left")};
+    }
+    finish<Unit> own_finish(project<Unit>& p, const design_own_finish& f, const std::string& path) const {
+        finish<Unit> made(p.keep(f.name.empty() ? f.called : f.name));
+        for (const length_type& l : values_.lengths(f.allows, path + "/allows"))
+            made.allows(l);
+        for (const length_type& l : values_.lengths(f.folds, path + "/folds"))
+            made.folds_at(l);
+        for (const length_type& l : values_.lengths(f.stitching, path + "/stitching"))
+            made.stitched_at(l);
+        made.reaches(values_.length(f.reaches, path + "/reaches"));
+        return f.joins ? made.joins_another() : made;
+    }
+    eyelet_row<Unit> laid_out(const design_eyelet_row& e, const std::string& path) const {
+        const auto part = [&](const length_expression& of, const char* member) {
+            return values_.length(of, path + member);
+        };
+        const length_type rim = part(e.rim, "/rim"), margin = part(e.margin, "/margin"), gap = part(e.gap, "/gap");
+        const spacing<finished_edge, Unit> along(values_.count(e.count, path + "/count"), rim, margin, gap);
+        const length_type graduation =
+            e.graduation.given() ? part(e.graduation, "/graduation") : values_.by().graduation();
+        return {along.on_ruler(graduation), at<finished_edge>(part(e.down, "/down")), {part(e.hole, "/hole"), rim}};
     }
     void mark(piece<Unit>& on, const design_marks& m) {
         std::vector<short_mark<Unit>> only;
@@ -178,7 +208,11 @@ private:
     meeting<Unit> made(const design_meeting& m) const {
         const length_type longer = length(m.on_longer, "/on_longer"), shorter = length(m.on_shorter, "/on_shorter");
         const std::int64_t spans = values_.count(m.spans, path_ + "/spans");
-        return {m.longer, m.shorter, m.from, longer, shorter, spans, values_.by().graduation()};
+        return {m.longer, m.shorter, m.from, longer, shorter, spans, graduation(m)};
+    }
+    template <class Record>
+    length_type graduation(const Record& r) const {
+        return r.graduation.given() ? length(r.graduation, "/graduation") : values_.by().graduation();
     }
     placing<Unit> made(const design_placing& p) const {
         const length_type left = length(p.from_left, "/from_left"), top = length(p.from_top, "/from_top");
@@ -205,16 +239,48 @@ private:
                                            length(z.beyond, "/beyond")};
         const length_type rows = length(z.rows, "/rows"), slit = length(z.slit, "/slit");
         zipper_supply<Unit> supply{length(z.roll, "/roll"), {}, length(z.ends, "/ends"), length(z.tail, "/tail")};
-        for (std::size_t i = 0; i < z.lengths_sold.size(); ++i)
-            supply.lengths_sold.push_back(
-                values_.length(z.lengths_sold[i], path_ + "/lengths_sold/" + std::to_string(i)));
-        return {z.on, z.from, std::move(centres), opening, rows, slit, std::move(supply), values_.by().graduation()};
+        supply.lengths_sold = values_.lengths(z.lengths_sold, path_ + "/lengths_sold");
+        return {z.on, z.from, std::move(centres), opening, rows, slit, std::move(supply), graduation(z)};
+    }
+    edge_binding<Unit> made(const design_binding& b) const {
+        const length_type finished = length(b.finished, "/finished"), seam = length(b.seam, "/seam"),
+                          turn = length(b.turn, "/turn"), inset = length(b.inset, "/inset"),
+                          turned_in = length(b.turned_in, "/turned_in");
+        edge_binding<Unit> made{b.on, b.material, finished, {seam, turn}, inset, turned_in, b.edges};
+        if (!b.name.text.empty())
+            made.name = text(b.name, "/name");
+        made.doubled = b.doubled;
+        made.by_hand = b.by_hand;
+        return made;
     }
     must_reach<Unit> made(const design_reach& r) const {
         const length_type has = length(r.has, "/has"), needs = length(r.needs, "/needs");
         return {text(r.what, "/what"), has, needs};
     }
-    notion<Unit> made(const design_notion& n) {
+    void add(project<Unit>& p, notion<Unit>& to, const design_detail& d) const {
+        const std::string what = text(d.what, "/what");
+        if (d.number.given())
+            to.number(what, values_.count(d.number, path_ + "/number"));
+        else if (!d.places.empty())
+            to.places(what, values_.lengths(d.places, path_ + "/places"));
+        else if (d.terms.empty())
+            to.figure(what, length(d.figure, "/figure"));
+        else
+            to.figure(what, sum_of(p, d.terms));
+        to.sold(d.sold);
+    }
+    figure<Unit> sum_of(project<Unit>& p, const std::vector<design_term>& terms) const {
+        figure<Unit> sum;
+        for (std::size_t i = 0; i < terms.size(); ++i) {
+            const std::string path = path_ + "/terms/" + std::to_string(i);
+            const std::vector<length_type> parts = values_.lengths(terms[i].parts, path + "/parts");
+            const fraction times = values_.number(terms[i].times, path + "/times", 1);
+            const std::string what = values_.text(terms[i].what, path + "/what");
+            sum.plus(term<Unit>(times, parts, what.empty() ? label() : p.keep(what)));
+        }
+        return sum;
+    }
+    notion<Unit> made(project<Unit>& p, const design_notion& n) {
         const notion<Unit> from = values_.made(n.from, path_ + "/from");
         notion<Unit> to(text(n.name, "/name"));
         for (const notion_detail<Unit>& d : from.details()) {
@@ -222,12 +288,7 @@ private:
             to.sold(d.sold);
         }
         const std::string path = path_;
-        each(n.details, path + "/details", [&](const design_detail& d) {
-            const std::string what = text(d.what, "/what");
-            d.number.given() ? to.number(what, values_.count(d.number, path_ + "/number"))
-                             : to.figure(what, length(d.figure, "/figure"));
-            to.sold(d.sold);
-        });
+        each(n.details, path + "/details", [&](const design_detail& d) { add(p, to, d); });
         for (const sheet_caution& c : from.cautions())
             to.caution(c.sentence, c.at);
         each(n.cautions, path + "/cautions",
@@ -237,12 +298,10 @@ private:
         return to;
     }
     sewing<Unit> made(const design_sewing& s) const {
-        const std::int64_t number = values_.count(s.stitch, "/sewings/stitch");
-        require_between<range_error>(std::int64_t{1}, number, std::int64_t{999}, "the number of a stitch");
         const length_type overrun = values_.length(s.overrun, "/sewings/overrun"),
                           spool = values_.length(s.spool, "/sewings/spool");
         const fraction waste = values_.number(s.waste, "/sewings/waste");
-        return {stitch(static_cast<int>(number)), overrun, waste, spool};
+        return {values_.stitch(s.stitch, "/sewings/stitch"), overrun, waste, spool};
     }
 
     const project_design& design_;

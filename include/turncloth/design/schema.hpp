@@ -74,7 +74,19 @@ public:
                            {"required", required},
                            {"additionalProperties", false}});
         }
+        if constexpr (Kind == form_kind::finish)
+            all.push_back(own_finish());
         return {{"oneOf", all}};
+    }
+    /// A finish of the design's own, by what it is called.
+    static json own_finish() {
+        json forms = json::array();
+        for (const auto& maker : finish_forms<inch>)
+            forms.push_back(maker.is.is);
+        return {{"type", "object"},
+                {"properties", {{"is", {{"type", "string"}, {"not", {{"enum", forms}}}}}}},
+                {"required", {"is"}},
+                {"additionalProperties", false}};
     }
     static json text() { return {{"type", "string"}, {"minLength", 1}, {"maxLength", most_in_a_design}}; }
 

@@ -1,6 +1,6 @@
 // A straight-edged piece of any shape drawn to scale on a page to be printed.
 //
-//   outline_labels<U>{name, material, count, notches, grain, finishes}     what an outline does not know of itself
+//   outline_labels<U>{name, material, count, notches, grain, finishes, lines}    what an outline does not know of itself
 //   page_of(outline, labels, ruler, options)       a page as a value (page/page.hpp)
 //   pages_at_full_size(outline, labels, ruler, options, foot)   a pattern to cut by, on pages that are joined again
 //
@@ -13,14 +13,17 @@
 // piece, else beside it. Lengths and areas are rounded from the doubles drafted; what is drawn is not rounded.
 //
 // Where allowances overlap the line drawn is the one to cut along, trimmed, with a diamond where cut lines cross on it and
-// a sentence above that names the edges. Included by itself, as outline.hpp is.
+// a sentence above that names the edges. With the lines of its finishes, of `lines_of`, its folds and rows of stitching are
+// drawn as those of a panel are, and listed with their places from the cut edge. Included by itself, as outline.hpp is.
 #ifndef TURNCLOTH_DRAW_OUTLINE_HPP
 #define TURNCLOTH_DRAW_OUTLINE_HPP
 
 #include <turncloth/draw/detail/outline_labels.hpp>
 #include <turncloth/draw/detail/words.hpp>
-#include <turncloth/measure/irrational.hpp>
 #include <turncloth/page/tiles.hpp>
+#include <turncloth/panel/curve.hpp>
+#include <turncloth/panel/drafted.hpp>
+#include <turncloth/panel/finish_lines.hpp>
 #include <turncloth/panel/outline.hpp>
 #include <turncloth/panel/trimmed.hpp>
 
@@ -44,22 +47,11 @@ struct outline_labels {
     std::int64_t count = 1; ///< how many are cut alike
     std::vector<notch<Unit>> notches = {};
     std::optional<line<Unit, double>> grain = {};
-    std::vector<std::string> finishes = {}; ///< of each edge, or of none
+    std::vector<std::string> finishes = {};     ///< of each edge, or of none
+    std::vector<finish_lines<Unit>> lines = {}; ///< likewise: lines_of (finish_lines.hpp)
 };
 
 namespace detail {
-
-/// The ruler's rule for halves holds where a double says that it is a half. Throws range_error for a step not above
-/// zero or a length that is not finite, overflow_error where 64 bits do not hold the result.
-template <length_unit To, length_unit Unit>
-length<To> on_graduation(drafted_length<Unit> drafted, length<To> step, ties halfway) {
-    // The step is brought to the unit of the double, exactly, so that the double itself is what is compared.
-    const fraction own_step = as<Unit>(step).value();
-    const approximation half = approximate(drafted.value(), own_step / 2);
-    const fraction number =
-        half.error == 0 ? nearest_to(half.value, own_step, halfway) : approximate(drafted.value(), own_step).value;
-    return as<To>(length_of<Unit>(number));
-}
 
 template <length_unit Unit>
 std::string drafted_text(drafted_length<Unit> l, const ruler& by) {
@@ -94,6 +86,8 @@ std::string drafted_area_text(double number, const ruler& by) {
 
 inline constexpr kind_of_line cut_line_kind = {{"cut", 0.6}, "cut line"},
                               seam_line_kind = {stitching_pen.meaning("seam"), "seam line"},
+                              finished_line_kind = {finished_pen.meaning("seam"), "finished edge"},
+                              fold_line_kind = {fold_pen, "fold"}, row_line_kind = {stitching_pen, "stitching"},
                               joint_line = {joining_pen, "joint of two pages"};
 
 /// In mm of cloth from the top left corner of what is drawn: an outline has y upward, a page has it downward.
@@ -115,8 +109,9 @@ public:
             ", areas to a tenth, each from the length drafted; what is drawn is not rounded.");
         measure();
         drawn.draw(cut_line_kind, on_page(cut_.boundary), true);
-        drawn.draw(seam_line_kind, on_page(from_.seam_line()), true);
+        drawn.draw(labels_.lines.empty() ? seam_line_kind : finished_line_kind, on_page(from_.seam_line()), true);
         add_edges();
+        add_lines();
         add_notches();
         add_grain();
         add_crossings();
@@ -222,9 +217,67 @@ private:
                          named && !none ? "" : "allowance", named || none ? "" : " ", none ? "" : written(allowance)});
     }
 
+    void add_lines() {
+        const std::size_t n = labels_.lines.size();
+        if (n != 0 && n != from_.seam_line().size())
+            refuse<outline_error>({"an outline of ", from_.seam_line().size(),
+                                   " edges has the lines of each or of none: "
+                                   "it had those of ",
+                                   n},
+                                  {.kind = fault::disagree,
+                                   .what = "the lines of an outline",
+                                   .given = n,
+                                   .most = from_.seam_line().size()});
+        for (std::size_t i = 0; i < n; ++i) {
+            add_lines(i, fold_line_kind, labels_.lines[i].folds);
+            add_lines(i, row_line_kind, labels_.lines[i].stitching);
+        }
+        list_lines();
+    }
+    void add_lines(std::size_t i, const kind_of_line& kind, const std::vector<finish_line<Unit>>& lines) {
+        outline_words::edge& edge = words.edges[i];
+        for (const finish_line<Unit>& l : lines) {
+            const double inside = drafted(l.at.from_datum()).value() * mm - edge.allowance;
+            edge.depth = std::max(edge.depth, inside);
+            if (!l.where)
+                continue;
+            drawn.draw(kind, page_segment{on_page(l.where->from), on_page(l.where->to)});
+            edge.lines_inside += inside > drafting_tolerance ? 1 : 0;
+            edge.lines_outside += inside < -drafting_tolerance ? 1 : 0;
+        }
+    }
+    /// "edges 1, 3 to 5: double-turned hem; fold at 1/2 in, 1 1/2 in; stitch at 2 3/8 in"; edges that are finished alike share it.
+    void list_lines() {
+        std::vector<std::pair<std::string, std::vector<std::size_t>>> alike;
+        for (std::size_t i = 0; i < labels_.lines.size(); ++i) {
+            const finish_lines<Unit>& l = labels_.lines[i];
+            if (l.folds.empty() && l.stitching.empty())
+                continue;
+            std::string said = i < labels_.finishes.size() ? labels_.finishes[i] : "";
+            for (const std::string& where : {places("fold", l.folds), places("stitch", l.stitching)})
+                said += (said.empty() || where.empty() ? "" : "; ") + where;
+            const auto same = [&](const auto& group) { return group.first == said; };
+            auto found = std::find_if(alike.begin(), alike.end(), same);
+            if (found == alike.end())
+                found = alike.insert(found, {said, {}});
+            found->second.push_back(i);
+        }
+        if (!alike.empty())
+            drawn.words.lists[0].emplace_back("Folds and stitching, from the cut edge inward:");
+        for (const auto& [said, edges] : alike)
+            drawn.words.lists[0].push_back(edges_text(edges) + ": " + said);
+    }
+    std::string places(const char* verb, const std::vector<finish_line<Unit>>& lines) const {
+        std::string all;
+        for (const finish_line<Unit>& l : lines)
+            all += sentence({all.empty() ? sentence({verb, " at "}) : ", ", to_text(l.at.from_datum(), by_)});
+        return all;
+    }
+
     void add_notches() {
         for (const notch<Unit>& n : labels_.notches) {
-            const carried_notch<Unit> c = from_.carried(n);
+            const carried_notch<Unit> c =
+                cut_.trimmed.empty() ? from_.carried(n) : carried(from_, cut_, {n.edge, 1}, n.from_start);
             const page_segment mark{on_page(c.on_seam), on_page(c.on_cut)};
             const page_point out = words.edges[n.edge].outward;
             drawn.draw(notch_line, mark);
@@ -269,18 +322,23 @@ private:
         drawn.warnings.push_back("Allowances overlap: the cut line is trimmed on " + trimmed_edges() +
                                  ". There is less cloth there than each of them asks for.");
     }
-    /// "edges 3, 5 to 24"
     std::string trimmed_edges() const {
-        const auto& all = cut_.trimmed;
-        std::string edges;
-        for (std::size_t i = 0; i < all.size(); ++i) {
+        std::vector<std::size_t> edges;
+        for (const auto& t : cut_.trimmed)
+            edges.push_back(t.edge);
+        return edges_text(edges);
+    }
+    /// "edges 3, 5 to 24", counted from 1
+    static std::string edges_text(const std::vector<std::size_t>& edges) {
+        std::string all = edges.size() == 1 ? "edge " : "edges ";
+        for (std::size_t i = 0; i < edges.size(); ++i) {
             const std::size_t first = i;
-            while (i + 1 < all.size() && all[i + 1].edge == all[i].edge + 1)
+            while (i + 1 < edges.size() && edges[i + 1] == edges[i] + 1)
                 ++i;
-            edges += (first == 0 ? "" : ", ") + std::to_string(all[first].edge + 1) +
-                     (i == first ? "" : (i == first + 1 ? ", " : " to ") + std::to_string(all[i].edge + 1));
+            all += (first == 0 ? "" : ", ") + std::to_string(edges[first] + 1) +
+                   (i == first ? "" : (i == first + 1 ? ", " : " to ") + std::to_string(edges[i] + 1));
         }
-        return (all.size() == 1 ? "edge " : "edges ") + edges;
+        return all;
     }
 
     void add_facts() {

@@ -33,13 +33,13 @@ namespace detail {
 
 // A finished edge is thin and hardly broken, so that a fold or stitching on it can be told apart from it.
 inline constexpr kind_of_line cut_edge_line = {{"cut", 0.6}, "cut edge"},
-                              finished_edge_line = {{"finished", 0.2, {10, 1.2}}, "finished edge"},
+                              finished_edge_line = {finished_pen, "finished edge"},
                               eyelet_line = {{"eyelet", 0.2}, "eyelet"};
 inline constexpr pen brought_pen = {"brought to", 0.2};
 
 /// Those drawn first lie below.
 inline constexpr std::pair<line_kind, kind_of_line> drawn_lines[] = {
-    {line_kind::fold, {{"fold", 0.4, {3, 1.5}}, "fold"}},
+    {line_kind::fold, {fold_pen, "fold"}},
     {line_kind::stitching, {stitching_pen, "stitching"}},
     {line_kind::mark, {{"mark", 0.25, {6, 1, 1, 1}}, "mark"}},
     {line_kind::placement, {{"placement", 0.35, {0.35, 1.4}}, "placement"}},

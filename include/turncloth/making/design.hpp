@@ -60,6 +60,8 @@ public:
     }
     making& add(contents<Unit> c) { return contents_.push_back(std::move(c)), *this; }
     making& add(before b) { return befores_.push_back(std::move(b)), *this; }
+    /// What the thing is called from now on.
+    making& named(std::string name) { return name_ = std::move(name), *this; }
     making& lips(length<Unit> depth) { return lips_ = depth, *this; }
     /// Every row and seam so far that is not sewn by hand: its stitch, and how far it is sewn back over at each end.
     making& sewn_by_machine(const stitch_type& stitch, length<Unit> overrun) {

@@ -30,17 +30,23 @@ template <length_unit Unit>
 struct arc {
     point<Unit, double> centre, from;
     double degrees;
+
+    friend constexpr bool operator==(const arc&, const arc&) = default;
 };
 
 /// Leaves `from` towards `pull` and reaches `to` from `other_pull`.
 template <length_unit Unit>
 struct cubic {
     point<Unit, double> from, pull, other_pull, to;
+
+    friend constexpr bool operator==(const cubic&, const cubic&) = default;
 };
 
 /// Edges of a seam line that stand for one curve.
 struct curve_run {
     std::size_t first, count;
+
+    friend constexpr bool operator==(const curve_run&, const curve_run&) = default;
 };
 
 namespace detail {

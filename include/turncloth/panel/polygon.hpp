@@ -86,6 +86,8 @@ constexpr point<Unit, double> drafted(const point<Unit>& p) {
 template <length_unit Unit, coordinate Number = fraction>
 struct line {
     point<Unit, Number> from, to;
+
+    friend constexpr bool operator==(const line&, const line&) = default;
 };
 
 template <length_unit Unit>

@@ -35,12 +35,9 @@ std::string bulk_warning<Unit>::what() const {
            std::to_string(limit) + " that a machine is taken to sew";
     if (least == layers)
         return all;
-    // Common practice: what is left outside the crease of a mitre is a narrow seam allowance.
-    const length<Unit> kept =
-        metric_unit<Unit> ? as<Unit>(length_of<centimetre>({3, 5})) : as<Unit>(length_of<inch>({1, 4}));
     if (mitre_leg)
         return all + ": mitre the corners, each creased first across a line that meets both cut edges " +
-               to_text(*mitre_leg) + " from the corner, and cut off what lies more than " + to_text(kept) +
+               to_text(*mitre_leg) + " from the corner, and cut off what lies more than " + to_text(mitre_kept()) +
                " outside it";
     return all + ": trim what is turned under at the corners, or mitre them";
 }

@@ -5,15 +5,19 @@
 //   std::puts(to_json(s).dump(2).c_str());
 //
 // A length is an object with its exact value and its unit, {"exact": "12 1/2", "unit": "in"}, as text that
-// read_fraction and read_length read back; JSON's numbers could not hold a third. A figure has its working besides:
+// read_fraction and read_length read back; JSON's numbers could not hold a third. A figure has its working besides,
+// and the terms of that as data. sheet/sheet.schema.json describes such documents, member by member:
 //
-//   {"name", "finished": {"width", "height"}, "asked": {"width", "height"}, "ruler",
-//    "pieces": [{"name", "material", "count", "film", "inside", "cut": {"width", "height"},
-//                "lines": [{"kind", "what", "parallel_to", "from_cut_edge", "begins", "ends"}]}],
+//   {"turncloth_sheet": 1, "name", "finished": {"width", "height"}, "asked": {"width", "height"}, "ruler",
+//    "pieces": [{"name", "material", "count", "film", "inside", "cut": {"width", "height"}, "edges": {"top", ...},
+//                "lines": [{"kind", "what", "finish", "parallel_to", "from_cut_edge", "begins", "ends"}]}],
 //    "meetings": [{"longer", "shorter", "from", "fullness", "marks": [{"longer", "shorter"}]}],
 //    "notions": [{"name", "details": [{"what", "amount"} or {"what", "count"}]}],
 //    "steps": [{"pieces", "steps": [{"verb", "places": [{"piece", "side", "from", "at", ...}]}], "check", "sentences"}],
-//    "cautions": [], "warnings": [], "bulk": []}
+//    "making": {"rows", "compartments", "contents"}, "cautions": [], "warnings": [], "bulk": []}
+//
+// A line that belongs to a finish names it. "making" is there where the project says how it is made. The thread is one of
+// the notions.
 //
 // "ruler" is the graduation that the sheet was worked out on, and "asked" the size where that ruler changed it; both are
 // left out of an exact sheet. Texts are sound UTF-8 whatever was given (sound_text in measure/printable.hpp), so that dump() throws for none.
@@ -23,6 +27,7 @@
 #define TURNCLOTH_SHEET_JSON_HPP
 
 #include <turncloth/measure/printable.hpp>
+#include <turncloth/sheet/detail/json_of_making.hpp>
 #include <turncloth/sheet/detail/json_of_steps.hpp>
 #include <turncloth/sheet/json_lengths.hpp>
 #include <turncloth/sheet/sheet.hpp>
@@ -34,6 +39,13 @@
 #include <vector>
 
 namespace turncloth {
+
+/// Of the format: raised where a member changes its meaning or goes, not where one is added.
+inline constexpr int sheet_version = 1;
+
+inline detail::json to_json(const sheet_caution& c) {
+    return {{"at", detail::heading_of(c.at)}, {"sentence", sound_text(c.sentence)}};
+}
 
 template <length_unit Unit>
 nlohmann::ordered_json to_json(const finished_size<Unit>& s) {
@@ -78,9 +90,14 @@ nlohmann::ordered_json to_json(const sheet_piece<Unit>& p) {
     }
     for (const sheet_eyelets<Unit>& e : p.eyelets)
         j["eyelets"].push_back(to_json(e));
+    for (const edge e : {edge::top, edge::right, edge::bottom, edge::left})
+        j["edges"][std::string(name_of(e))] = detail::json_of(from.shape().finish_of(e));
     j["lines"] = detail::json::array();
-    for (const sheet_line<Unit>& l : p.lines)
+    for (const sheet_line<Unit>& l : p.lines) {
         j["lines"].push_back(to_json(l));
+        if (l.of_finish)
+            j["lines"].back()["finish"] = sound_text(std::string(from.shape().finish_of(l.parallel_to).name().text()));
+    }
     return j;
 }
 
@@ -108,9 +125,17 @@ nlohmann::ordered_json to_json(const notion<Unit>& n) {
             j["places"] = to_json(d.places);
         else
             j["amount"] = to_json(d.amount);
+        if (d.sold != sold_as::not_sold)
+            j["sold"] = d.sold == sold_as::as_told ? "as told" : "off a roll";
         details.push_back(j);
     }
-    return {{"name", sound_text(n.name())}, {"details", details}};
+    detail::json cautions = detail::json::array();
+    for (const sheet_caution& c : n.cautions())
+        cautions.push_back(to_json(c));
+    return {{"name", sound_text(n.name())},
+            {"before_seams", n.goes_in_before_seams()},
+            {"details", details},
+            {"cautions", cautions}};
 }
 
 template <length_unit Unit>
@@ -118,14 +143,12 @@ nlohmann::ordered_json to_json(const bulk_warning<Unit>& w) {
     detail::json j = {{"piece", sound_text(w.piece)}, {"least", w.least}, {"layers", w.layers}, {"limit", w.limit}};
     for (const edge e : w.edges)
         j["edges"].push_back(name_of(e));
-    if (w.mitre_leg)
+    if (w.mitre_leg) {
         j["mitre_leg"] = to_json(*w.mitre_leg);
+        j["mitre_kept"] = to_json(w.mitre_kept());
+    }
     j["sentence"] = sound_text(w.what());
     return j;
-}
-
-inline detail::json to_json(const sheet_caution& c) {
-    return {{"at", detail::heading_of(c.at)}, {"sentence", sound_text(c.sentence)}};
 }
 
 template <length_unit Unit>
@@ -136,7 +159,8 @@ nlohmann::ordered_json to_json(const sheet<Unit>& s) {
             j.push_back(to_json(item));
         return j;
     };
-    detail::json j = {{"name", sound_text(s.name)}, {"finished", to_json(s.finished)}};
+    detail::json j = {
+        {"turncloth_sheet", sheet_version}, {"name", sound_text(s.name)}, {"finished", to_json(s.finished)}};
     if (s.asked)
         j["asked"] = to_json(*s.asked);
     if (s.graduation.value() != 0)
@@ -144,10 +168,10 @@ nlohmann::ordered_json to_json(const sheet<Unit>& s) {
     j.update({{"pieces", all(s.pieces)},
               {"meetings", all(s.meetings)},
               {"notions", all(s.notions)},
-              {"steps", detail::json_of_steps(s.steps)},
-              {"cautions", all(s.cautions)},
-              {"warnings", detail::sound_texts(s.warnings)},
-              {"bulk", all(s.bulk)}});
+              {"steps", detail::json_of_steps(s.steps)}});
+    if (s.design)
+        j["making"] = detail::json_of_making(*s.design);
+    j.update({{"cautions", all(s.cautions)}, {"warnings", detail::sound_texts(s.warnings)}, {"bulk", all(s.bulk)}});
     return j;
 }
 

@@ -3,6 +3,9 @@
 //   to_json(length)  to_json(figure)  to_json(lengths)      nlohmann::ordered_json
 //
 //   to_json(12.5_cm) == nlohmann::ordered_json{{"exact", "12.5"}, {"unit", "cm"}};
+//
+// A figure of more than one term has its working besides, as a line of text and as "terms": of each what it is, its sign,
+// how often it is counted, its parts, and its value, which with its sign is added up to the figure.
 #ifndef TURNCLOTH_SHEET_JSON_LENGTHS_HPP
 #define TURNCLOTH_SHEET_JSON_LENGTHS_HPP
 
@@ -36,11 +39,31 @@ nlohmann::ordered_json to_json(length<Unit> l) {
     return {{"exact", number_text(l)}, {"unit", unit_name<Unit>}};
 }
 
+namespace detail {
+
+template <length_unit Unit>
+json json_of(const term<Unit>& t) {
+    const bool taken_off = t.times() < 0;
+    json parts = json::array();
+    for (const length<Unit>& part : t.parts())
+        parts.push_back(turncloth::to_json(part));
+    return {{"what", sound_text(std::string(t.what().text()))},
+            {"sign", taken_off ? "-" : "+"},
+            {"times", to_text(abs(t.times()))},
+            {"parts", parts},
+            {"value", turncloth::to_json(taken_off ? -t.value() : t.value())}};
+}
+
+} // namespace detail
+
 template <length_unit Unit>
 nlohmann::ordered_json to_json(const figure<Unit>& f) {
     detail::json j = to_json(f.value());
-    if (f.terms().size() > 1)
-        j["working"] = sound_text(to_text(f));
+    if (f.terms().size() < 2)
+        return j;
+    j["working"] = sound_text(to_text(f));
+    for (const term<Unit>& t : f.terms())
+        j["terms"].push_back(detail::json_of(t));
     return j;
 }
 

@@ -3,6 +3,7 @@
 //   cloth_for(sheet, material, bolt, rules)   the shortest lay found for those pieces, its bound, and the purchase
 //   sheet_cloth<U>                            material, bolt, pieces, lay, bought, on_sheet
 //   stock_for(name, wanted, stock, rules)     ribbon, zipper chain or strips: the best plan found
+//   stock_for(name, wanted, stock, joining)   the same where a piece may be joined of two parts (cloth/joined_lengths.hpp)
 //   stock_cuts<U>                             name, wanted, stock, rules, plan
 //   listed(cloth)  listed(cuts)               either as a notion, with the working of what to buy
 //
@@ -14,6 +15,7 @@
 #ifndef TURNCLOTH_SHEET_PURCHASES_HPP
 #define TURNCLOTH_SHEET_PURCHASES_HPP
 
+#include <turncloth/cloth/joined_lengths.hpp>
 #include <turncloth/cloth/lay.hpp>
 #include <turncloth/cloth/purchase.hpp>
 #include <turncloth/cloth/stock.hpp>
@@ -90,6 +92,14 @@ stock_cuts<Unit> stock_for(std::string name, std::vector<wanted_length<Unit>> wa
                            std::vector<stock_length<Unit>> stock, const cutting_rules<Unit>& rules = {}) {
     length_plan<Unit> plan = cut_from_stock(wanted, stock, rules);
     return {std::move(name), std::move(wanted), std::move(stock), rules, std::move(plan)};
+}
+
+/// With joins `wanted` is what is cut: the pieces that stay whole, and the parts of every join. Throws as cut_with_joins.
+template <length_unit Unit>
+stock_cuts<Unit> stock_for(std::string name, const std::vector<wanted_length<Unit>>& wanted,
+                           std::vector<stock_length<Unit>> stock, const joining_rules<Unit>& rules) {
+    joined_lengths<Unit> found = cut_with_joins(wanted, stock, rules);
+    return {std::move(name), std::move(found.lengths), std::move(stock), rules.cutting, std::move(found.plan)};
 }
 
 namespace detail {

@@ -123,6 +123,10 @@ struct bulk_warning {
     std::optional<length<Unit>> mitre_leg = {}; ///< a mitre's crease would meet both cut edges so far from the corner
 
     std::string what() const;
+    /// Common practice: what is left outside the crease of a mitre is a narrow seam allowance.
+    static length<Unit> mitre_kept() {
+        return metric_unit<Unit> ? as<Unit>(length_of<centimetre>({3, 5})) : as<Unit>(length_of<inch>({1, 4}));
+    }
 
     friend bool operator==(const bulk_warning&, const bulk_warning&) = default;
 };

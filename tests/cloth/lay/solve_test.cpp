@@ -276,6 +276,23 @@ TEST_CASE("the same seed and effort give the same lay, and more effort never a l
     }
 }
 
+TEST_CASE("edge to edge a search that also lets lays get worse for a while goes on where exchanges alone are stuck") {
+    at_random::seeded<lay_random> chance(23);
+    std::int64_t clicked = 0, printed = 0;
+    while (chance.another_of(4)) {
+        const auto pieces = cut_up(chance, 60, 60, 30, true);
+        const lay_cloth cloth = cloth_of(60, cutting::edge_to_edge);
+        const std::int64_t at_first = sound_lay(pieces, cloth).length;
+        const whole_lay later = sound_lay(pieces, cloth, effort_of(900'000));
+        CHECK(later.places == sound_lay(pieces, cloth, effort_of(900'000)).places);
+        CHECK(later.length <= at_first);
+        CHECK(later.length <= sound_lay(pieces, cloth_of(60, cutting::strips)).length);
+        clicked += at_first;
+        printed += later.length;
+    }
+    CHECK(printed < clicked);
+}
+
 TEST_CASE("improvements are shown as they come, each shorter, each sound, and showing can stop the search") {
     at_random::seeded<lay_random> chance(17);
     const auto pieces = cut_up(chance, 100, 120, 60, false);

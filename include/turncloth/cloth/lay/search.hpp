@@ -1,7 +1,7 @@
 // The search for a short lay: an order of the pieces, improved by exchanges, at a target length that falls.
 //
 //   class detail::lay_search<Pass>   run(steps), fill(length, steps), offer(placed, length),
-//                                    best(), length(), bound()
+//                                    best(), best_order(), best_twists(), length(), bound()
 //
 //   detail::lay_search<detail::skyline> search{entries, bound, seed, show};
 //   search.run(100'000);
@@ -94,6 +94,11 @@ public:
     }
 
     const std::vector<laid>& best() const noexcept { return best_; }
+    /// Of the best lay found by exchanges; before any, of the first that was tried.
+    const std::vector<std::uint32_t>& best_order() const noexcept {
+        return best_order_.empty() ? orders_.front() : best_order_;
+    }
+    const std::vector<unsigned char>& best_twists() const noexcept { return best_twists_; }
     std::int64_t length() const noexcept { return length_; }
     std::int64_t bound() const noexcept { return bound_; }
     std::uint64_t steps() const noexcept { return pass_.steps(); }

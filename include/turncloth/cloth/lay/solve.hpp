@@ -12,6 +12,7 @@
 #ifndef TURNCLOTH_CLOTH_LAY_SOLVE_HPP
 #define TURNCLOTH_CLOTH_LAY_SOLVE_HPP
 
+#include <turncloth/cloth/lay/annealing.hpp>
 #include <turncloth/cloth/lay/bound.hpp>
 #include <turncloth/cloth/lay/cuts.hpp>
 #include <turncloth/cloth/lay/edge_to_edge.hpp>
@@ -28,6 +29,7 @@
 #include <cstddef>
 #include <cstdint>
 #include <tuple>
+#include <type_traits>
 #include <utility>
 #include <vector>
 
@@ -111,7 +113,10 @@ public:
         }
         if (problem_.cutting == cutting::strips && strip_values::suits(problem_))
             spent += learn(effort_.steps / 4 * 3 - std::min(spent, effort_.steps / 4 * 3));
-        search_.run(effort_.steps - std::min(spent, effort_.steps));
+        const std::uint64_t rest = effort_.steps - std::min(spent, effort_.steps);
+        search_.run(anneals ? std::min(rest, exchanges_alone) : rest);
+        if (anneals)
+            anneal(rest - std::min(rest, search_.steps()));
         return made(search_.best(), search_.length());
     }
 
@@ -176,6 +181,17 @@ private:
         return values.steps();
     }
 
+    void anneal(std::uint64_t steps) {
+        if (!open())
+            return;
+        lay_annealing<Pass> annealing(entries_, effort_.seed);
+        annealing.run({search_.best_order(), search_.best_twists(), search_.length(), search_.bound()}, steps,
+                      [this](const std::vector<laid>& placed, std::int64_t length) {
+                          search_.offer(placed, length);
+                          return open();
+                      });
+    }
+
     std::vector<laid> as_entries(std::vector<laid> of_kinds) const {
         std::uint32_t entry = 0;
         for (laid& piece : of_kinds) {
@@ -185,6 +201,10 @@ private:
         }
         return of_kinds;
     }
+
+    /// Cuts to any depth depend on all that was cut before, and a search of better exchanges alone is soon stuck.
+    static constexpr bool anneals = std::is_same_v<Pass, edge_to_edge>;
+    static constexpr std::uint64_t exchanges_alone = lay_effort{}.steps;
 
     const lay_problem& problem_;
     lay_entries entries_;

@@ -119,8 +119,21 @@ public:
     std::int64_t count(const count_expression& e, const std::string& path, std::int64_t otherwise = 1) const {
         return e.given() ? numerator(*value(e, wanted::count, path).number) : otherwise;
     }
-    fraction number(const number_expression& e, const std::string& path) const {
-        return *value(e, wanted::number, path).number;
+    fraction number(const number_expression& e, const std::string& path, fraction otherwise = 0) const {
+        return e.given() ? *value(e, wanted::number, path).number : otherwise;
+    }
+    /// By its number.
+    const stitch_type& stitch(const count_expression& e, const std::string& path) const {
+        const std::int64_t number = count(e, path);
+        require_between<range_error>(std::int64_t{1}, number, std::int64_t{999}, "the number of a stitch");
+        return turncloth::stitch(static_cast<int>(number));
+    }
+    std::vector<turncloth::length<Unit>> lengths(const std::vector<length_expression>& all,
+                                                 const std::string& path) const {
+        std::vector<turncloth::length<Unit>> made;
+        for (std::size_t i = 0; i < all.size(); ++i)
+            made.push_back(length(all[i], path + "/" + std::to_string(i)));
+        return made;
     }
     /// Where nothing is said, it holds; where it is not known, it does not.
     bool holds(const condition_expression& e, const std::string& path) const {

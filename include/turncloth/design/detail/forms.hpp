@@ -125,7 +125,7 @@ row<finished_edge, U> spaced_places(parts_given_of<U> v) {
     return begun_at(v[4], made.centres(), v.by);
 }
 template <length_unit U>
-inline constexpr std::array<row_maker<U>, 5> row_forms = {{
+inline constexpr std::array<row_maker<U>, 6> row_forms = {{
     {{"one place", {{{"at"}}}},
      [](parts_given_of<U> v) { return row<finished_edge, U>(at<finished_edge>(v[0]), {}, 1); }},
     {{"divided", {{{"span"}, counted_part("parts"), may_have("start")}}},
@@ -139,6 +139,12 @@ inline constexpr std::array<row_maker<U>, 5> row_forms = {{
      [](parts_given_of<U> v) { return begun_at(v[2], every<finished_edge>(v[0], v[1]).marks, v.by); }},
     {{"spaced", {{counted_part("count"), {"width"}, {"along"}, may_have("margin"), may_have("start")}}},
      spaced_places<U>},
+    {{"in steps", {{{"at"}, {"step"}, counted_part("count"), may_have("graduation")}}},
+     [](parts_given_of<U> v) {
+         const row<finished_edge, U> r(at<finished_edge>(v[0]), v[1], v.count(2));
+         require_at_most<range_error>(r.size(), most_in_a_row, "the number of marks in a row");
+         return v.has(3) ? r.on_ruler(v[3]) : v.by.parts(r);
+     }},
 }};
 
 /// What a notion begins with; its name is given by the design.

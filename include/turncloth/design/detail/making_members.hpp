@@ -10,6 +10,7 @@ namespace turncloth::detail {
 template <class Visitor, record_of<design_making> Self>
 void members(Visitor& v, Self& m) {
     v.may("begins", m.begins, "What is there before the operations below");
+    v.may("name", m.name, "What is made, where it is not called as the project is");
     v.may("lips", m.lips, "Gaps that are open and nowhere deeper than this count as outside");
     v.may("strip_pockets", m.strip_pockets, "Rows of pockets from strips that are longer than what they are sewn to");
     v.may("parts", m.parts, "Parts beside the pieces");
@@ -42,12 +43,17 @@ void members(Visitor& v, Self& p) {
 template <class Visitor, record_of<design_own_part> Self>
 void members(Visitor& v, Self& p) {
     v.must("name", p.name, "What it is called");
-    v.must("material", p.material, "What it is of");
+    v.may("material", p.material, "What it is of");
     v.must("width", p.width, "As cut");
     v.must("height", p.height, "As cut");
     v.may("count", p.count, "So many are cut alike");
     v.may("film", p.film, "Whether it is of plastic film");
     v.may("does_not_fray", p.does_not_fray, "Whether its cut edges stay whole");
+    v.may("two_sided", p.two_sided, "Whether either side may be seen");
+    v.may("one_way", p.one_way, "Whether it has a way up");
+    v.may("thickness", p.thickness, "How thick it is");
+    v.may("sold_width", p.sold_width, "The width that it is sold in");
+    v.may("sold_by", p.sold_by, "The length that it is sold by");
     v.may("where", p.where, "It is there only where this holds");
 }
 
@@ -77,6 +83,7 @@ void members(Visitor& v, Self& f) {
     v.must("of_piece", f.of_piece, "So much of the piece");
     v.must("on", f.on, "Goes on so much of what it is laid on");
     v.may("down", f.down, "Whether it is fitted along its height");
+    v.may("graduation", f.graduation, "Of the ruler that its marks are for; the sheet's, where nothing is said");
 }
 
 template <class Visitor, record_of<design_laying> Self>
@@ -130,6 +137,8 @@ void members(Visitor& v, Self& r) {
     v.may("through", r.through, "What the needle goes through; the part of the line alone where nothing is said");
     v.may("places", r.places, "A row at each of these, in the place of the line");
     v.may("by_hand", r.by_hand, "Whether it is sewn by hand");
+    v.may("stitch", r.stitch, "Its number in ISO 4915; the project's, where nothing is said");
+    v.may("overrun", r.overrun, "Sewn back over at each end; as the project says, where nothing is said");
     v.may("called", r.called, "What the order calls it");
     v.may("where", r.where, "It is there only where this holds");
 }
@@ -143,6 +152,9 @@ void members(Visitor& v, Self& s) {
     v.may("spans", s.spans, "In so many parts alike, where something is taken up: four where nothing is said");
     v.may("pressed", s.pressed, "Which way its allowances are pressed");
     v.may("by_hand", s.by_hand, "Whether it is sewn by hand");
+    v.may("graduation", s.graduation, "Of the ruler that its marks are for; the sheet's, where nothing is said");
+    v.may("stitch", s.stitch, "Its number in ISO 4915; the project's, where nothing is said");
+    v.may("overrun", s.overrun, "Sewn back over at each end; as the project says, where nothing is said");
     v.may("called", s.called, "What the order calls it");
     v.may("where", s.where, "It is there only where this holds");
 }
@@ -173,6 +185,7 @@ void members(Visitor& v, Self& m) {
     v.must("name", m.name, "What it is called");
     v.must("at", m.at, "The lines that it opens along");
     v.may("by", m.by, "What closes it");
+    v.may("called", m.called, "What names it here; its name, where nothing is said");
     v.may("where", m.where, "It is there only where this holds");
 }
 
@@ -195,6 +208,7 @@ void members(Visitor& v, Self& c) {
     v.may("least_depth", c.least_depth, "And this thick");
     v.may("count", c.count, "So many in a row");
     v.may("step", c.step, "From one to the next");
+    v.may("called", c.called, "What names it here; its name, where nothing is said");
     v.may("where", c.where, "It is there only where this holds");
 }
 
@@ -208,6 +222,7 @@ void members(Visitor& v, Self& c) {
     v.must("by", c.by, "The mouth that it goes in by");
     v.may("squeezed", c.squeezed, "So much each side of it gives");
     v.may("folds", c.folds, "How often it may be folded in half to go in: not at all where nothing is said");
+    v.may("called", c.called, "What names it here; what it is, where nothing is said");
     v.may("where", c.where, "It is there only where this holds");
 }
 

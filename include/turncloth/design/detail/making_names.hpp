@@ -54,11 +54,11 @@ public:
         for (const design_called& c : d.making->called)
             parts_.insert(c.name);
         for (const design_mouth& m : d.making->mouths)
-            mouths_.insert(m.name);
+            mouths_.insert(name_here(m));
         for (const design_compartment& c : d.making->compartments)
-            compartments_.insert(c.name.text);
+            compartments_.insert(name_here(c));
         for (const design_contents& c : d.making->contents)
-            contents_.insert(c.what);
+            contents_.insert(name_here(c));
         const auto add = [&](const auto& all) {
             for (const auto& o : all)
                 operations_.insert(o.called);

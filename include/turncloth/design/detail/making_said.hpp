@@ -24,15 +24,17 @@ public:
         : design_walk<Unit>(values), project_(p), said_(said), made_(begun(p, said.begins)) {
         for (std::size_t i = 0; i < made_.parts.size(); ++i)
             parts_.add(p.pieces()[i].name(), made_.parts[i], p.pieces()[i].count());
+        for (const sewing<Unit>& s : p.sewings())
+            by_machine_ = {s.stitch, s.overrun};
     }
 
     making<Unit> make() {
+        if (!said_.name.text.empty())
+            attempt("/making/name", [&] { design().named(values_.text(said_.name, "/making/name")); });
         attempt("/making/lips", [&] { design().lips(values_.length(said_.lips, "/making/lips")); });
         add_parts();
         add_operations();
         add_compartments();
-        for (const sewing<Unit>& s : project_.sewings())
-            design().sewn_by_machine(s.stitch, s.overrun);
         throw_faults();
         return std::move(made_.design);
     }
@@ -43,11 +45,19 @@ private:
     using walk::attempt, walk::each, walk::length, walk::text, walk::throw_faults;
     using walk::path_, walk::values_;
 
+    /// How rows are sewn where they do not say it.
+    struct how_sewn {
+        stitch_type stitch = turncloth::stitch(301);
+        length_type overrun{};
+    };
+
     making<Unit>& design() { return made_.design; }
 
     static project_making<Unit> begun(const project<Unit>& p, design_begins how) {
         if (how == design_begins::as_the_project_says)
             return making_of(p);
+        if (how == design_begins::with_nothing)
+            return {making<Unit>(p.name())};
         project_making<Unit> made{making<Unit>(p.name())};
         for (const piece<Unit>& each : p.pieces())
             made.parts.push_back(
@@ -61,11 +71,14 @@ private:
         each(said_.parts, "/making/parts", [&](const design_own_part& p) {
             const length_type width = length(p.width, "/width"), height = length(p.height, "/height");
             const std::int64_t count = values_.count(p.count, path_ + "/count");
-            parts_.add(
-                p.name,
-                cut_for(design(), p.name, panel<Unit>(finished_size<Unit>(width, height)),
-                        {.cloth = {.name = p.material, .frays = !p.does_not_fray, .film = p.film}, .count = count}),
-                count);
+            cut_from<Unit> from{.cloth = {.name = p.material, .frays = !p.does_not_fray, .film = p.film}};
+            from.cloth.two_sided = p.two_sided;
+            from.cloth.one_way = p.one_way;
+            from.cloth.thickness = length(p.thickness, "/thickness");
+            from.cloth.sold_width = length(p.sold_width, "/sold_width");
+            from.cloth.sold_by = length(p.sold_by, "/sold_by");
+            from.count = count;
+            parts_.add(p.name, cut_for(design(), p.name, panel<Unit>(finished_size<Unit>(width, height)), from), count);
         });
         each(said_.called, "/making/called",
              [&](const design_called& c) { parts_.call(c.name, part(c.part, path_ + "/part")); });
@@ -82,6 +95,7 @@ private:
         every(said_.layings, "/making/layings");
         each(said_.finishings, "/making/finishings", [&](const design_finishing& f) { add(f); });
         every(said_.creases, "/making/creases");
+        design().sewn_by_machine(by_machine_.stitch, by_machine_.overrun);
         every(said_.rows, "/making/rows");
         every(said_.seams, "/making/seams");
         every(said_.snips, "/making/snips");
@@ -89,14 +103,14 @@ private:
     }
     void add_compartments() {
         each(said_.mouths, "/making/mouths", [&](const design_mouth& m) {
-            mouths_.add(m.name, design().add(mouth<Unit>{.name = m.name, .at = lines(m.at, "/at"), .by = m.by}));
+            mouths_.add(name_here(m), design().add(mouth<Unit>{.name = m.name, .at = lines(m.at, "/at"), .by = m.by}));
         });
         each(said_.compartments, "/making/compartments", [&](const design_compartment& c) {
             const std::string name = text(c.name, "/name");
-            compartments_.add(name, design().add(made(c, name)));
+            compartments_.add(c.called.empty() ? name : c.called, design().add(made(c, name)));
         });
         each(said_.contents, "/making/contents", [&](const design_contents& c) {
-            contents_.add(c.what, design().all_contents().size());
+            contents_.add(name_here(c), design().all_contents().size());
             design().add(made(c));
         });
         each(said_.moments, "/making/moments", [&](const design_moment& m) {
@@ -202,12 +216,22 @@ private:
         return {design().add(std::move(made))};
     }
     fit<Unit> fitted(const design_fit& f) const {
-        fit<Unit> made{.taken_up = f.taken_up, .along_level = !f.down, .graduation = values_.by().graduation()};
+        fit<Unit> made{.taken_up = f.taken_up, .along_level = !f.down};
+        made.graduation = graduation(f.graduation, "/fit/graduation");
         made.spans = values_.count(f.spans, path_ + "/fit/spans");
         made.begins = length(f.begins, "/fit/begins");
         made.of_piece = length(f.of_piece, "/fit/of_piece");
         made.on = length(f.on, "/fit/on");
         return made;
+    }
+    length_type graduation(const length_expression& e, const char* member) const {
+        return e.given() ? length(e, member) : values_.by().graduation();
+    }
+    template <class Record, class Row>
+    void sew(const Record& said, Row& made) const {
+        const how_sewn usual = said.by_hand ? how_sewn() : by_machine_;
+        made.stitch = said.stitch.given() ? values_.stitch(said.stitch, path_ + "/stitch") : usual.stitch;
+        made.overrun = said.overrun.given() ? length(said.overrun, "/overrun") : usual.overrun;
     }
     added add(const design_crease& c) {
         crease<Unit> made{
@@ -225,6 +249,7 @@ private:
     added add(const design_rows& r) {
         stitching<Unit> made{
             .along = line(r.along, path_ + "/along"), .through = parts(r.through, "/through"), .by_hand = r.by_hand};
+        sew(r, made);
         if (r.places) {
             made.each = places(*r.places, r.along, r.along.from);
             if (made.each.size() == 0)
@@ -241,8 +266,9 @@ private:
                            .pressed = s.pressed,
                            .by_hand = s.by_hand};
         made.spans = values_.count(s.spans, path_ + "/spans", made.spans);
-        if (s.taken_up != surplus::none)
-            made.graduation = values_.by().graduation();
+        sew(s, made);
+        if (s.taken_up != surplus::none || s.graduation.given())
+            made.graduation = graduation(s.graduation, "/graduation");
         return {design().add(std::move(made))};
     }
     added add(const design_snip& s) {
@@ -315,6 +341,7 @@ private:
     const design_making& said_;
     project_making<Unit> made_;
     said_parts<Unit> parts_;
+    how_sewn by_machine_{};
     named_things<operation> operations_;
     named_things<mouth_handle> mouths_;
     named_things<compartment_handle> compartments_;

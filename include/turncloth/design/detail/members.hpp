@@ -21,11 +21,13 @@ void members(Visitor& v, Self& d) {
           "The shorter side is parted into so many alike, each on the ruler, and stays the shorter");
     v.may("measures", d.measures, "Named measures; each may use those before it");
     v.may("refuse", d.refusals, "Sizes that it is not made at, and why");
+    v.may("finishes", d.finishes, "Finishes of edges that no form has");
     v.must("pieces", d.pieces, "The pieces to cut");
     v.may("meetings", d.meetings, "Longer pieces sewn to shorter ones, mark to mark");
     v.may("placings", d.placings, "Pieces sewn onto others");
     v.may("span_lists", d.span_lists, "Spans that together must fill a side of a piece");
     v.may("zippers", d.zippers, "Zippers sewn across a piece");
+    v.may("bindings", d.bindings, "Strips that bind edges of a piece");
     v.may("must_reach", d.reaches, "What must be long enough");
     v.may("notions", d.notions, "What is listed beside the pieces, to buy or to make ready");
     v.may("sewings", d.sewings, "What rows are sewn with, for the thread");
@@ -64,7 +66,19 @@ void members(Visitor& v, Self& p) {
     v.may("pleats", p.pleats, "Pleats side by side");
     v.may("corners", p.corners, "Its corners cut out, for a box");
     v.may("eyelets", p.eyelets, "Eyelets in the heading of its top edge");
+    v.may("eyelet_rows", p.eyelet_rows, "Rows of eyelets, each laid out by the lengths given");
     v.may("where", p.where, "It is there only where this holds");
+}
+
+template <class Visitor, record_of<design_own_finish> Self>
+void members(Visitor& v, Self& f) {
+    v.must("called", f.called, "What the form of an edge calls it");
+    v.may("name", f.name, "As it is printed: what it is called, where nothing is said");
+    v.may("allows", f.allows, "The parts of its allowance, from the cut edge to the finished edge");
+    v.may("folds", f.folds, "Its folds, from the cut edge, in the order of folding");
+    v.may("stitching", f.stitching, "Its rows, from the cut edge, in the order of sewing");
+    v.may("reaches", f.reaches, "How far turned cloth lies inward of the finished edge");
+    v.may("joins", f.joins, "Whether the edge is sewn to another piece");
 }
 
 template <class Visitor, record_of<design_edges> Self>
@@ -120,6 +134,17 @@ void members(Visitor& v, Self& e) {
     v.must("clear", e.clear, "Kept clear of the fold, the stitching and the side hems");
 }
 
+template <class Visitor, record_of<design_eyelet_row> Self>
+void members(Visitor& v, Self& e) {
+    v.must("count", e.count, "How many");
+    v.must("hole", e.hole, "Across its hole");
+    v.must("rim", e.rim, "Across its rim");
+    v.must("margin", e.margin, "From the finished left edge to the first rim");
+    v.must("gap", e.gap, "From one rim to the next");
+    v.must("down", e.down, "From the finished top edge to the middles");
+    v.may("graduation", e.graduation, "Of the ruler that they are marked with");
+}
+
 template <class Visitor, record_of<design_meeting> Self>
 void members(Visitor& v, Self& m) {
     v.must("longer", m.longer, "The name of the longer piece");
@@ -128,6 +153,7 @@ void members(Visitor& v, Self& m) {
     v.must("on_longer", m.on_longer, "All spans together, on the longer");
     v.must("on_shorter", m.on_shorter, "All spans together, on the shorter");
     v.must("spans", m.spans, "How many");
+    v.may("graduation", m.graduation, "Of the ruler that its marks are for; the sheet's, where nothing is said");
     v.may("where", m.where, "It is there only where this holds");
 }
 
@@ -169,7 +195,25 @@ void members(Visitor& v, Self& z) {
     v.may("lengths_sold", z.lengths_sold, "Or the lengths that zippers are sold made up in");
     v.may("ends", z.ends, "Tape beyond the stops as sold");
     v.may("tail", z.tail, "Tape left below a new stop");
+    v.may("graduation", z.graduation,
+          "Of the ruler that the ends of its tape are for; the sheet's, where nothing is said");
     v.may("where", z.where, "They are there only where this holds");
+}
+
+template <class Visitor, record_of<design_binding> Self>
+void members(Visitor& v, Self& b) {
+    v.must("on", b.on, "The name of the piece");
+    v.must("material", b.material, "What the strips are cut from");
+    v.must("finished", b.finished, "How wide they show on either face");
+    v.must("seam", b.seam, "At each of their edges; no wider than they show");
+    v.may("turn", b.turn, "Taken up round the edge that is bound");
+    v.must("inset", b.inset, "Of the last row, from the inner edge");
+    v.may("turned_in", b.turned_in, "At both ends of a strip that lies over others");
+    v.may("edges", b.edges, "The edges that they bind, no two that meet: all four where none is named");
+    v.may("name", b.name, "What their names begin with: binding, where nothing is said");
+    v.may("doubled", b.doubled, "Whether they are folded double and brought over by the fold");
+    v.may("by_hand", b.by_hand, "Whether the last row is sewn by hand");
+    v.may("where", b.where, "They are there only where this holds");
 }
 
 template <class Visitor, record_of<design_reach> Self>
@@ -194,9 +238,18 @@ template <class Visitor, record_of<design_detail> Self>
 void members(Visitor& v, Self& d) {
     v.must("what", d.what, "What it is");
     v.may("figure", d.figure, "A length");
+    v.may("terms", d.terms, "Or the terms of its working, which it is the sum of");
     v.may("number", d.number, "Or a number of things");
+    v.may("places", d.places, "Or places, one by one");
     v.may("sold", d.sold, "Whether it is bought, as told or cut off a roll");
     v.may("where", d.where, "It is there only where this holds");
+}
+
+template <class Visitor, record_of<design_term> Self>
+void members(Visitor& v, Self& t) {
+    v.may("what", t.what, "What it is");
+    v.may("times", t.times, "How often, below zero where it is taken off; once, where nothing is said");
+    v.must("parts", t.parts, "The lengths that are added up");
 }
 
 template <class Visitor, record_of<design_caution> Self>

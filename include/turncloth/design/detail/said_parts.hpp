@@ -83,6 +83,11 @@ private:
     std::vector<std::pair<std::string, Thing>> all_;
 };
 
+/// What the rest of a making names these by.
+inline const std::string& name_here(const design_mouth& m) { return m.called.empty() ? m.name : m.called; }
+inline const std::string& name_here(const design_compartment& c) { return c.called.empty() ? c.name.text : c.called; }
+inline const std::string& name_here(const design_contents& c) { return c.called.empty() ? c.what : c.called; }
+
 /// Throws finish_error for a place from the stitching of an edge that has none.
 template <length_unit Unit>
 place<cut_edge, Unit> from_cut_edge(const panel_part<Unit>& p, edge e, design_datum datum, length<Unit> l) {

@@ -31,6 +31,8 @@ struct outline_words {
         page_point outward;
         double allowance;
         std::vector<std::string> words{};
+        double depth = 0;                                ///< how far inside the seam line its rows of stitching lie
+        std::size_t lines_outside = 0, lines_inside = 0; ///< of its finish, off the seam line
     };
     struct notch {
         page_segment mark; ///< from the seam line to the cut line
@@ -156,21 +158,23 @@ private:
         return true;
     }
 
-    /// Inside the edge or outside its cut line, with nothing between and no other edge as near.
+    /// Inside the edge and its rows or outside its cut line, with nothing else between and no other edge as near.
     std::optional<page_area> beside(std::size_t i, const std::string& words) const {
         const page_area size = size_of(words);
         const page_segment& seam = seam_[i];
-        const page_point out = words_.edges[i].outward;
+        const outline_words::edge& own = words_.edges[i];
+        const page_point out = own.outward;
         const double half = (std::abs(out.x) * size.width + std::abs(out.y) * size.height) / 2,
-                     reach = half + clearance, allowance = words_.edges[i].allowance / at_.to.scale;
+                     reach = half + clearance, allowance = own.allowance / at_.to.scale,
+                     depth = own.depth / at_.to.scale;
         const page_point way{seam.to.x - seam.from.x, seam.to.y - seam.from.y};
         for (const bool inside : {true, false})
             for (const double part : {0.5, 0.35, 0.65, 0.2, 0.8}) {
                 const page_point foot = moved(seam.from, way, part),
-                                 middle = moved(foot, out, inside ? -reach : allowance + reach);
+                                 middle = moved(foot, out, inside ? -depth - reach : allowance + reach);
                 const page_area where = centred(middle, size.width, size.height);
                 const page_segment between{moved(foot, out, inside ? -just : just), middle};
-                const std::size_t allowed = inside ? 0 : 1; // its own cut line
+                const std::size_t allowed = inside ? own.lines_inside : 1 + own.lines_outside; // 1 for its cut line
                 if (is_free(where) && room_.lines_crossed(between) <= allowed && is_plain(where, i))
                     return where;
             }

@@ -30,7 +30,8 @@ inline constexpr double page_margin = 10, page_gap = 4;
 
 // Pens after the idea of ISO 128: thick and continuous for what is seen, broken for what is not there yet.
 inline constexpr pen frame_pen = {"frame", 0.35}, leader_pen = {"leader", 0.15},
-                     stitching_pen = {"stitching", 0.3, {1, 0.8}}, grain_pen = {"grain", 0.25};
+                     stitching_pen = {"stitching", 0.3, {1, 0.8}}, fold_pen = {"fold", 0.4, {3, 1.5}},
+                     finished_pen = {"finished", 0.2, {10, 1.2}}, grain_pen = {"grain", 0.25};
 
 /// The first that is enough of these steps, of ten times them, of a hundred times, ...: at most 8 x 10^15, which a double
 /// holds, and an integer of 64 bits.

@@ -4,12 +4,16 @@
 #ifndef TURNCLOTH_SHEET_DETAIL_JSON_OF_STEPS_HPP
 #define TURNCLOTH_SHEET_DETAIL_JSON_OF_STEPS_HPP
 
+#include <turncloth/making/choices.hpp>
 #include <turncloth/making/work_words.hpp>
+#include <turncloth/sheet/detail/kinds.hpp>
 #include <turncloth/sheet/json_lengths.hpp>
 
 #include <cstddef>
+#include <initializer_list>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 namespace turncloth::detail {
@@ -21,8 +25,6 @@ constexpr std::string_view name_of(work_verb verb) {
     static_assert(std::size(names) == static_cast<std::size_t>(work_verb::roll) + 1, "every verb has a name");
     return names[static_cast<std::size_t>(verb)];
 }
-constexpr std::string_view name_of(face f) { return f == face::right ? "right" : "wrong"; }
-
 /// A piece by its name; of several cut alike, which one, from 1.
 inline json json_of(const cut_part& p, const std::vector<work_part>& parts) {
     json j = {{"piece", sound_text(parts[p.index].name)}};
@@ -41,6 +43,13 @@ inline json json_of(const std::vector<cut_part>& some, const std::vector<work_pa
     for (const cut_part& p : some)
         all.push_back(json_of(p, parts));
     return all;
+}
+
+/// Members that are left out where they do not hold.
+inline void said_where_so(json& j, std::initializer_list<std::pair<const char*, bool>> all) {
+    for (const auto& [name, holds] : all)
+        if (holds)
+            j[name] = true;
 }
 
 template <length_unit Unit>
@@ -63,6 +72,11 @@ json json_of(const work_place<Unit>& p, const std::vector<work_part>& parts) {
         j["surplus"] = to_json(p.surplus);
     if (p.end_to_end.is_given())
         j["end_to_end_of"] = json_of(p.end_to_end, parts);
+    for (const auto& [name, e] : {std::pair("own_left", p.own_left), std::pair("own_top", p.own_top),
+                                  std::pair("begins_on", p.begins_on), std::pair("ends_on", p.ends_on)})
+        if (e.of.is_given())
+            j[name] = json_of(e, parts);
+    said_where_so(j, {{"corner", p.corner}, {"all_round", p.all_round}});
     if (p.turned.value() > 0)
         j["turned"] = to_json(p.turned);
     if (p.goes_round.value() > 0)
@@ -75,12 +89,35 @@ json json_of(const work_place<Unit>& p, const std::vector<work_part>& parts) {
 }
 
 template <length_unit Unit>
+void how_it_lies(json& j, const work_step<Unit>& s) {
+    if (s.verb == work_verb::fold || s.verb == work_verb::lay)
+        j["towards"] = word_of(s.towards);
+    if (s.verb == work_verb::set)
+        j["spot"] = word_of(s.spot);
+    if (s.verb == work_verb::close || s.verb == work_verb::seam)
+        j["closed_by"] = word_of(s.closing);
+    said_where_so(j, {{"film", s.film},
+                      {"carries", s.carries},
+                      {"beneath", s.beneath},
+                      {"upside_down", s.upside_down},
+                      {"on_a_row", s.on_a_row},
+                      {"on_a_seam", s.on_a_seam},
+                      {"once_more", s.once_more}});
+    if (s.fit.is_given())
+        j["fit"] = {{"taken_up", word_of(s.fit.taken_up)},
+                    {"spans", s.fit.spans},
+                    {"of_piece", to_json(s.fit.of_piece)},
+                    {"on", to_json(s.fit.on)}};
+}
+
+template <length_unit Unit>
 json json_of(const work_step<Unit>& s, const std::vector<work_part>& parts) {
     json j = {{"verb", name_of(s.verb)}};
     if (!s.what.empty())
         j["what"] = sound_text(s.what);
     if (!s.places.empty())
-        j["up"] = name_of(s.up);
+        j["up"] = word_of(s.up);
+    how_it_lies(j, s);
     if (s.on.is_given())
         j["on"] = json_of(s.on, parts);
     if (!s.through.empty())
@@ -120,7 +157,12 @@ json json_of_steps(const work_plan<Unit>& plan) {
         for (const work_step<Unit>& s : g.steps)
             j["steps"].push_back(json_of(s, plan.parts));
         if (g.check)
-            j["check"] = {{"width", to_json(g.check->width)}, {"height", to_json(g.check->height)}};
+            j["check"] = {{"of", json_of(g.check->of, plan.parts)},
+                          {"width", to_json(g.check->width)},
+                          {"height", to_json(g.check->height)}};
+        j["cautions"] = json::array();
+        for (const caution::work at : g.care)
+            j["cautions"].push_back(heading_of(at));
         j["sentences"] = sound_texts(sentences_of(plan, g));
         all.push_back(std::move(j));
     }
