@@ -10,7 +10,8 @@
 //   panel: finish, names, panel, size
 //   notions: bias, binding, bow, boxed, caution, error, hanging, joining, loop, pleats, thread, tie, zipper
 //   cloth: purchase, shrinkage
-//   making: box_found, compartments, design, operations, order, parts, phrases, stitched, work_plan, work_step, work_words
+//   making: binding_strips, box_found, compartments, design, finishing, operations, order, parts, phrases, stitched, work_plan,
+//           work_step, work_words
 //   sheet: bulk, making, notion, piece, project, sheet, text
 //
 // It leaves out, each to be included by itself or all with <turncloth/all.hpp>
@@ -18,8 +19,7 @@
 //   page: document, drawing, html, page, pages, paper, svg, tiles
 //   panel: corner, curve, drafted, finish_lines, folding, format, given_once, made_up, outline, polygon, trimmed, typed_size
 //   cloth: cutting_out, joined_lengths, lay, off_cuts, remnants, stock, widths
-//   making: binding_strips, boxed, choices, executed, fastenings, finishing, laying_on, lying, on_table, ruled, straps,
-//           strip_pockets, zippers_over
+//   making: boxed, choices, executed, fastenings, laying_on, lying, on_table, ruled, straps, strip_pockets, zippers_over
 //   sheet: json, json_lengths, made_as, making_of, on_ruler, purchases
 //   design: at_size, design_making, design_of, design_terms, expression, expression_value, faults, json, project_design,
 //           project_of, schema

@@ -81,8 +81,8 @@ TEST_CASE("every fault of a file is named at once, with its place") {
         "/pieces/0/count: expected an expression as a text, or a whole number\n"
         "/pieces/0/marks/0/parallel_to: expected one of \"top\", \"right\", \"bottom\" and \"left\"\n"
         "/nmae: there is no such member here: there are $schema, turncloth_design, name, units, sizes, "
-        "shorter_side_parts, measures, refuse, finishes, pieces, meetings, placings, span_lists, zippers, must_reach, "
-        "notions, sewings, making, cautions, preparations and most_layers\n"
+        "shorter_side_parts, measures, refuse, finishes, pieces, meetings, placings, span_lists, zippers, bindings, "
+        "must_reach, notions, sewings, making, cautions, preparations and most_layers\n"
         "/measures/0/is, character 18: a length times a length is no length: one of them must be a number\n"
         "/measures/2/name, character 1: a name is of words of letters and digits, begins with a letter and holds no "
         "word of the grammar\n"
@@ -265,6 +265,16 @@ TEST_CASE("all that a design says is in the project") {
     CHECK(p.zippers()[0].supply.lengths_sold == lengths{12_in, 24_in});
     CHECK(p.zippers()[1].supply.roll == 180_in);
     CHECK(p.zippers()[0].slit == "1/4"_in);
+    CHECK(p.bindings()[0] == edge_binding<inch>{"front",
+                                                "cotton",
+                                                "1/2"_in,
+                                                {"3/8"_in, "1/8"_in},
+                                                "1/16"_in,
+                                                "3/4"_in,
+                                                {edge::bottom},
+                                                "edging of 2",
+                                                true,
+                                                true});
     CHECK(p.must_reach_list()[0].needs == 30_in);
     CHECK(p.notions()[0].name() == "rings");
     CHECK(p.notions()[1].name() == "ties of 5 in");
@@ -326,8 +336,8 @@ TEST_CASE("all that a design says of its making is in the making") {
     CHECK(d.mouths()[pouch.mouths[1].index].by == closed_by::zipper);
     CHECK((d.all_contents()[0].folds == 1 && d.all_contents()[0].squeezed == "1/4"_in));
     CHECK((d.moments()[0].what == moment_kind::put_in && d.moments()[1].index == d.mouths().size() - 1));
-    CHECK(d.befores()[0].why == "it is filled first");
-    CHECK(d.befores()[0].then == operation{operation_kind::moment, 1});
+    CHECK(d.befores().back().why == "it is filled first");
+    CHECK(d.befores().back().then == operation{operation_kind::moment, 1});
 }
 
 TEST_CASE("a making says what it names that is not there, in the file and at a size") {

@@ -2,12 +2,16 @@
 #include "at_random.hpp"
 #include "making/outcome.hpp"
 #include "making/things.hpp"
+#include <turncloth/making/work_words.hpp>
 #include <turncloth/sheet/made_as.hpp>
 #include <turncloth/sheet/making.hpp>
 #include <turncloth/sheet/making_of.hpp>
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
+#include <cstddef>
+#include <cstdint>
 #include <string>
 #include <vector>
 
@@ -68,7 +72,10 @@ TEST_CASE("a finish's rows go through all that was placed where they run, and th
     while (random.another_of(60)) {
         const finished_size<inch> size(random.inches(12) + 10_in, random.inches(12) + 10_in);
         project<inch> p("mat", size);
-        const finish<inch> edge = random.between(0, 1) == 0 ? self_binding(1_in, "1/4"_in) : finish<inch>();
+        const std::int64_t bound = random.between(0, 2); // by itself, by strips, or not at all
+        const finish<inch> edge = bound == 0   ? self_binding(1_in, "1/4"_in)
+                                  : bound == 1 ? separate_binding(1_in)
+                                               : finish<inch>();
         auto& outer = p.add({"outer", "canvas", panel(size, all_round(edge))});
         auto& lining = p.add({"lining", "cotton", panel(size)}).lies_inside(outer);
         if (random.between(0, 1) == 0)
@@ -81,8 +88,158 @@ TEST_CASE("a finish's rows go through all that was placed where they run, and th
             p.add(placing<inch>{name, lining.name(), at<finished_edge>(some(size.width() - pocket.width())),
                                 at<finished_edge>(some(size.height() - pocket.height()))});
         }
+        if (bound == 1)
+            p.add(edge_binding<inch>{.on = "outer",
+                                     .material = "canvas",
+                                     .finished = 1_in,
+                                     .allowance = {.seam = 1_in},
+                                     .inset = "1/4"_in,
+                                     .turned_in = "1/2"_in});
         CHECK(faults_of(making_of(p).design) == "");
     }
+}
+
+namespace {
+
+/// things::mat of 12 x 9 in, bound 1/2 in wide, as tests/making/shorthands_test.cpp works it out by hand.
+project<inch> bound_mat() {
+    project<inch> p("mat", {12_in, 9_in});
+    p.add({"mat", "wadded cotton", panel(p.finished(), all_round(separate_binding("1/2"_in)))});
+    p.add(edge_binding<inch>{.on = "mat",
+                             .material = "canvas",
+                             .finished = "1/2"_in,
+                             .allowance = {.seam = "3/8"_in, .turn = "1/8"_in},
+                             .inset = "1/16"_in,
+                             .turned_in = "3/4"_in});
+    p.add(sewing<inch>{stitch(301), {}, {1, 10}, 1000_in});
+    return p;
+}
+
+std::vector<std::string> reasons_of(const project<inch>& p) {
+    std::vector<std::string> all;
+    if (const auto made = try_sheet_of(p); !made)
+        for (const sheet_reason& r : made.refused().reasons())
+            all.push_back(r.sentence);
+    return all;
+}
+
+length<inch> detail_of(const sheet<inch>& s, std::size_t notion, std::size_t detail) {
+    return s.notions.at(notion).details().at(detail).amount.value();
+}
+
+} // namespace
+
+TEST_CASE("a binding that a project names is the binding from the operations alone") {
+    making<inch> d("mat");
+    bind_all_round<inch>(d,
+                         cut_for(d, "mat",
+                                 panel<inch>(finished_size(12_in, 9_in), all_round(separate_binding("1/2"_in))),
+                                 {.cloth = {.name = "wadded cotton"}}),
+                         {.cloth = {.name = "canvas"},
+                          .finished = "1/2"_in,
+                          .allowance = {.seam = "3/8"_in, .turn = "1/8"_in},
+                          .inset = "1/16"_in,
+                          .turned_in = "3/4"_in});
+    CHECK(making_of(bound_mat()).design == d);
+}
+
+// By hand: strips 2 x 1/2 + 2 x 3/8 + 1/8 = 1 7/8 in wide, 9 in and 12 + 1/8 + 2 x 3/4 = 13 5/8 in long; all four 45 1/4 in.
+// Sewn 2 x 2 x 9 + 2 x 2 x (12 + 1/8) = 84 1/2 in, and four ends of 1/2 in by hand.
+TEST_CASE("the strips of a binding are cut as pieces, and its rows are in the thread, made by design or not") {
+    for (const bool designed : {false, true}) {
+        project<inch> p = bound_mat();
+        if (designed)
+            p.made_as(making_of(p).design);
+        const auto s = sheet_of(p);
+        REQUIRE(s.pieces.size() == 5);
+        CHECK(s.pieces[1].made_from.name() == "binding, left");
+        CHECK(s.pieces[1].cut == cut_size("1 7/8"_in, 9_in));
+        CHECK(s.pieces[4].made_from.name() == "binding, bottom");
+        CHECK(s.pieces[4].cut == cut_size("13 5/8"_in, "1 7/8"_in));
+        CHECK(s.pieces[4].finished == finished_size(12_in, "1/2"_in));
+        REQUIRE(s.notions.size() == 2);
+        CHECK(s.notions[0].name() == "binding of the mat");
+        CHECK(detail_of(s, 0, 0) == "1 7/8"_in);
+        CHECK(s.notions[0].details()[1].count == 4);
+        CHECK(detail_of(s, 0, 2) == "45 1/4"_in);
+        CAPTURE(designed);
+        CHECK(detail_of(s, 1, 0) == "84 1/2"_in);
+        CHECK(detail_of(s, 1, 2) == 2_in);
+        CHECK(s.warnings.empty());
+    }
+    const auto says = [](const sheet<inch>& s) {
+        std::vector<std::string> all;
+        for (const auto& g : s.steps.groups)
+            all.push_back(sentence_of(s.steps, g));
+        return all;
+    };
+    project<inch> p = bound_mat();
+    const auto by_name = says(sheet_of(p));
+    CHECK(by_name == says(sheet_of(p.made_as(making_of(p).design))));
+    CHECK(by_name.size() > 8);
+}
+
+TEST_CASE("a binding of several copies of a layered piece has strips for each") {
+    project<inch> p("mats", {12_in, 9_in});
+    auto& outer = p.add({"outer", "canvas", panel(p.finished(), all_round(separate_binding("1/2"_in)))});
+    outer.count(2);
+    p.add({"wadding", "wadding", panel(p.finished())}).count(2).lies_inside(outer);
+    p.add({"lining", "cotton", panel(p.finished())}).count(2).lies_inside(outer);
+    edge_binding<inch> b = bound_mat().bindings()[0];
+    b.on = "outer";
+    b.allowance.turn = {};
+    b.doubled = true;
+    p.add(b);
+    CHECK(sheet_of(p).pieces.back().made_from.count() == 2);
+    p.made_as(making_of(p).design);
+    const auto s = sheet_of(p);
+    CHECK(s.pieces.back().made_from.count() == 2);
+    CHECK(s.warnings.empty());
+    // 4 x 1/2 + 2 x 3/8 in: folded double.
+    CHECK(s.pieces.back().cut == cut_size("13 1/2"_in, "2 3/4"_in));
+}
+
+TEST_CASE("a binding and what is bound or made with it agree") {
+    using sentences = std::vector<std::string>;
+    const auto with = [](const auto& change) {
+        project<inch> p("mat", {12_in, 9_in});
+        edge_binding<inch> b = bound_mat().bindings()[0];
+        finish<inch> edge = separate_binding("1/2"_in);
+        change(p, b, edge);
+        p.add({"mat", "canvas", panel(p.finished(), all_round(edge))});
+        p.add(b);
+        return reasons_of(p);
+    };
+    CHECK(with([](auto&, auto& b, auto&) { b.on = "rug"; }) ==
+          sentences{"a binding is sewn to rug, which is not in the project"});
+    CHECK(with([](auto&, auto&, auto& e) { e = single_turned_hem("1/2"_in); })[0] ==
+          "the top edge of mat is bound in strips, and finished as a single-turned hem besides");
+    CHECK(with([](auto&, auto&, auto& e) { e = separate_binding("3/8"_in); })[0] ==
+          "the top edge of mat is finished for a binding of 3/8 in, and its strips are to show 1/2 in");
+    CHECK(with([](auto&, auto& b, auto&) {
+              b.edges = {edge::top, edge::left};
+          })[0] == "strips that meet at a corner bind mat all round: name every edge, or no two that meet");
+    CHECK(with([](auto&, auto& b, auto&) { b.turned_in = {}; }).size() == 1);
+    CHECK(with([](auto& p, auto& b, auto&) {
+              edge_binding<inch> again = b;
+              again.edges = {edge::top};
+              again.name = "second binding";
+              p.add(again);
+          })[0] == "the top edge of mat is bound twice");
+
+    project<inch> p = bound_mat();
+    making<inch> other("mat");
+    cut_for(other, "mat", p.pieces()[0].shape());
+    CHECK(reasons_of(project<inch>(p).made_as(other))[0] ==
+          "the sheet cuts \"binding, left\", and no part of the making is named so");
+    const auto made = making_of(p);
+    for (const part<inch>& each : made.design.parts())
+        if (each.name != "mat")
+            other.cut({.name = each.name, .width = each.width - "1/8"_in, .height = each.height});
+    const sentences said = reasons_of(p.made_as(other));
+    CHECK(std::count(said.begin(), said.end(),
+                     "\"binding, top\" is made as cut 13 1/2 x 1 7/8 in, but its sheet cuts it 13 5/8 x 1 7/8 in") ==
+          1);
 }
 
 // Two mats of two layers each, and a pocket on each lining.

@@ -168,6 +168,17 @@ struct design_zipper {
     friend bool operator==(const design_zipper&, const design_zipper&) = default;
 };
 
+/// Strips that bind these edges of a piece, or every edge where none is named, as sheet/project.hpp has them.
+struct design_binding {
+    std::string on, material;
+    length_expression finished, seam, turn{}, inset, turned_in{};
+    std::vector<edge> edges{};
+    design_words name{}; ///< "binding", where none is given
+    bool doubled = false, by_hand = false;
+    condition_expression where{};
+    friend bool operator==(const design_binding&, const design_binding&) = default;
+};
+
 struct design_reach {
     design_words what;
     length_expression has, needs;
@@ -239,6 +250,7 @@ struct project_design {
     std::vector<design_placing> placings{};
     std::vector<design_span_list> span_lists{};
     std::vector<design_zipper> zippers{};
+    std::vector<design_binding> bindings{};
     std::vector<design_reach> reaches{};
     std::vector<design_notion> notions{};
     std::vector<design_sewing> sewings{};

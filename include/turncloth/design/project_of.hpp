@@ -51,6 +51,7 @@ public:
         each(design_.placings, "/placings", [&](const design_placing& from) { p.add(made(from)); });
         each(design_.span_lists, "/span_lists", [&](const design_span_list& from) { p.add(made(from)); });
         each(design_.zippers, "/zippers", [&](const design_zipper& from) { p.add(made(from)); });
+        each(design_.bindings, "/bindings", [&](const design_binding& from) { p.add(made(from)); });
         each(design_.reaches, "/must_reach", [&](const design_reach& from) { p.add(made(from)); });
         each(design_.notions, "/notions", [&](const design_notion& from) { p.add(made(p, from)); });
         attempt("/sewings", [&] {
@@ -240,6 +241,17 @@ private:
         zipper_supply<Unit> supply{length(z.roll, "/roll"), {}, length(z.ends, "/ends"), length(z.tail, "/tail")};
         supply.lengths_sold = values_.lengths(z.lengths_sold, path_ + "/lengths_sold");
         return {z.on, z.from, std::move(centres), opening, rows, slit, std::move(supply), graduation(z)};
+    }
+    edge_binding<Unit> made(const design_binding& b) const {
+        const length_type finished = length(b.finished, "/finished"), seam = length(b.seam, "/seam"),
+                          turn = length(b.turn, "/turn"), inset = length(b.inset, "/inset"),
+                          turned_in = length(b.turned_in, "/turned_in");
+        edge_binding<Unit> made{b.on, b.material, finished, {seam, turn}, inset, turned_in, b.edges};
+        if (!b.name.text.empty())
+            made.name = text(b.name, "/name");
+        made.doubled = b.doubled;
+        made.by_hand = b.by_hand;
+        return made;
     }
     must_reach<Unit> made(const design_reach& r) const {
         const length_type has = length(r.has, "/has"), needs = length(r.needs, "/needs");

@@ -33,6 +33,8 @@ template <length_unit Unit>
 struct binding_allowance {
     length<Unit> seam;      ///< at each of its edges
     length<Unit> turn = {}; ///< taken up round the edge that is bound (see turn_of_cloth)
+
+    friend constexpr bool operator==(const binding_allowance&, const binding_allowance&) = default;
 };
 
 namespace detail {

@@ -8,8 +8,8 @@
 //   p.made_as(bag.design);
 //
 // Every piece is cut; layers lie inside what binds them, and pieces where they are placed; zippers are sewn over their
-// piece, rows across their ends too; eyelets are set; and every edge that is sewn to no other piece is finished, through
-// whatever lies there. A project does not say by which rows a placed piece is held, nor how meetings, pleats and seams are
+// piece, rows across their ends too; eyelets are set; edges are bound in strips; and every other edge that is sewn to no other
+// piece is finished, through whatever lies there. A project does not say by which rows a placed piece is held, nor how meetings, pleats and seams are
 // sewn: those are the designer's to add, and so are the finishes of a meeting's longer piece, since they depend on the
 // face that it lies with.
 #ifndef TURNCLOTH_SHEET_MAKING_OF_HPP
@@ -19,10 +19,12 @@
 #include <turncloth/making/laying_on.hpp>
 #include <turncloth/making/ruled.hpp>
 #include <turncloth/making/zippers_over.hpp>
+#include <turncloth/sheet/detail/binding_said.hpp>
 #include <turncloth/sheet/detail/lying_there.hpp>
 #include <turncloth/sheet/project.hpp>
 
 #include <algorithm>
+#include <array>
 #include <cstddef>
 #include <cstdint>
 #include <string>
@@ -66,6 +68,8 @@ public:
             sew(z);
         for (std::size_t i = 0; i < made_.parts.size(); ++i)
             finish_all(i);
+        for (const edge_binding<Unit>& b : project_.bindings())
+            bind(b);
         if (!project_.sewings().empty())
             design().sewn_by_machine(project_.sewings()[0].stitch, project_.sewings()[0].overrun);
         return std::move(made_);
@@ -162,10 +166,35 @@ private:
         for (std::int64_t k = 0; k < piece_at(i).count(); ++k) {
             const panel_part<Unit> piece = made_.parts[i][k];
             for (const edge e : {edge::left, edge::right, edge::top, edge::bottom})
-                finish_edge(design(), piece, e, there_.under_rows(piece, e));
+                if (!is_bound(project_, piece_at(i).name(), e))
+                    finish_edge(design(), piece, e, there_.under_rows(piece, e));
             for (const eyelet_row<Unit>& eyelets : piece_at(i).eyelets())
                 set_eyelets(design(), piece, eyelets);
         }
+    }
+
+    void bind(const edge_binding<Unit>& b) {
+        const std::size_t i = number_of(b.on);
+        const panel_part<Unit>& first = made_.parts[i];
+        edges_binder<Unit> binder(design(), first, strip_of(b), edges_of(b), piece_at(i).count());
+        for (std::int64_t k = 0; k < piece_at(i).count(); ++k)
+            lay_before(first[k], binder.bind(k, [&](edge e, edge end, length<Unit> in) {
+                return e == end ? there_.under_rows(first[k], e, std::array{in})
+                                : there_.under_row_across(first[k], e, b.finished, end, in);
+            }));
+    }
+
+    /// Before it is turned a strip lies farther in than where it comes to be sewn, and there are pieces that its rows do not
+    /// go through.
+    void lay_before(const panel_part<Unit>& on, const std::vector<bound_edge>& strips) {
+        const std::vector<cut_part> lying = there_.on(on);
+        const std::size_t layings = design().layings().size();
+        for (std::size_t l = 0; l < layings; ++l)
+            if (std::find(lying.begin(), lying.end(), design().layings()[l].piece) != lying.end())
+                for (const bound_edge& strip : strips)
+                    for (const operation& step : strip.steps)
+                        design().add(
+                            before{{operation_kind::laying, l}, step, "what lies on a piece is bound with it"});
     }
 
     const project<Unit>& project_;
@@ -175,8 +204,8 @@ private:
 
 } // namespace detail
 
-/// Throws making_error for a name of a placing or a zipper that no piece bears, for a zipper that runs up its piece, and
-/// for a placing to or of what binds layers; and whatever a zipper refuses.
+/// Throws making_error for a name of a placing, a zipper or a binding that no piece bears, for a zipper that runs up its piece, and
+/// for a placing to or of what binds layers; and whatever a zipper or a binding refuses.
 template <length_unit Unit>
 project_making<Unit> making_of(const project<Unit>& p) {
     return detail::project_maker<Unit>(p).make();

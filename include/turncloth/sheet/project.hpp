@@ -3,13 +3,14 @@
 //
 //   project<U>(name, finished)             pieces and all that is done with them:
 //     .add(piece)                          returns the piece, to be marked
-//     .add(meeting or placing or span_list or zipper or must_reach or notion or sewing)  .caution(note)
+//     .add(meeting or placing or span_list or zipper or edge_binding or must_reach or notion or sewing)  .caution(note)
 //     .prepare(step)   .most_layers(n)   .made_as(making)
 //     .find(name)   .remove(name)          a piece, to be changed or taken away; a copy kept before undoes it
 //   piece<U>(name, material, panel)        piece.hpp
 //   meeting<U>                             a longer piece sewn to a shorter one, mark to mark
 //   placing<U>   span_list<U>              a piece sewn onto another; spans that must fill a side
 //   zipper<U>                              openings on a piece, and what they are cut from
+//   edge_binding<U>                        strips that bind edges of a piece
 //   must_reach<U>   sewing<U>              what must be long enough; a stitch, for its thread
 //   way_of_making<U>                       what made_as is given: made_as.hpp
 //
@@ -23,6 +24,7 @@
 
 #include <turncloth/marks/mapping.hpp>
 #include <turncloth/marks/row.hpp>
+#include <turncloth/notions/binding.hpp>
 #include <turncloth/notions/thread.hpp>
 #include <turncloth/notions/zipper.hpp>
 #include <turncloth/sheet/notion.hpp>
@@ -70,6 +72,24 @@ struct zipper {
     length<Unit> graduation{}; ///< of the ruler that the middle of its tape's ends is for; zero where that is exact
 
     friend bool operator==(const zipper&, const zipper&) = default;
+};
+
+/// Strips that bind the edges of a piece and of all that lies on it there, each sewn on, brought over the edge and sewn down:
+/// making/binding_strips.hpp. The sheet cuts them as pieces of their own, "binding, left". Those edges of the piece are raw,
+/// or finished as a separate binding of the same width.
+template <length_unit Unit>
+struct edge_binding {
+    std::string on;                    ///< the piece's name
+    std::string material;              ///< of the strips
+    length<Unit> finished;             ///< shown on either face
+    binding_allowance<Unit> allowance; ///< its seam is no wider than it shows
+    length<Unit> inset;                ///< of the last row, from the binding's inner edge
+    length<Unit> turned_in = {};       ///< at both ends of a strip that lies over others; none where it is cut level
+    std::vector<edge> edges = {};      ///< no two that meet; every edge where none is named
+    std::string name = "binding";
+    bool doubled = false, by_hand = false; ///< two layers, brought over by their fold; the last row
+
+    friend bool operator==(const edge_binding&, const edge_binding&) = default;
 };
 
 /// A longer piece sewn to a shorter one, mark to mark, in equal spans, at most `most_in_a_row` of them.
@@ -149,6 +169,7 @@ public:
     const std::vector<placing<Unit>>& placings() const { return placings_; }
     const std::vector<span_list<Unit>>& span_lists() const { return span_lists_; }
     const std::vector<zipper<Unit>>& zippers() const { return zippers_; }
+    const std::vector<edge_binding<Unit>>& bindings() const { return bindings_; }
     const std::vector<must_reach<Unit>>& must_reach_list() const { return must_reach_; }
     const std::vector<notion<Unit>>& notions() const { return notions_; }
     const std::vector<sewing<Unit>>& sewings() const { return sewings_; }
@@ -186,6 +207,7 @@ public:
     [[gnu::noinline]] project& add(placing<Unit> p) { return push(placings_, std::move(p)); }
     [[gnu::noinline]] project& add(span_list<Unit> p) { return push(span_lists_, std::move(p)); }
     [[gnu::noinline]] project& add(zipper<Unit> z) { return push(zippers_, std::move(z)); }
+    [[gnu::noinline]] project& add(edge_binding<Unit> b) { return push(bindings_, std::move(b)); }
     [[gnu::noinline]] project& add(must_reach<Unit> r) { return push(must_reach_, std::move(r)); }
     [[gnu::noinline]] project& add(notion<Unit> n) { return push(notions_, std::move(n)); }
     [[gnu::noinline]] project& add(sewing<Unit> s) { return push(sewings_, std::move(s)); }
@@ -236,6 +258,7 @@ private:
     std::vector<placing<Unit>> placings_;
     std::vector<span_list<Unit>> span_lists_;
     std::vector<zipper<Unit>> zippers_;
+    std::vector<edge_binding<Unit>> bindings_;
     std::vector<must_reach<Unit>> must_reach_;
     std::vector<notion<Unit>> notions_;
     std::vector<sewing<Unit>> sewings_;

@@ -27,6 +27,7 @@ void members(Visitor& v, Self& d) {
     v.may("placings", d.placings, "Pieces sewn onto others");
     v.may("span_lists", d.span_lists, "Spans that together must fill a side of a piece");
     v.may("zippers", d.zippers, "Zippers sewn across a piece");
+    v.may("bindings", d.bindings, "Strips that bind edges of a piece");
     v.may("must_reach", d.reaches, "What must be long enough");
     v.may("notions", d.notions, "What is listed beside the pieces, to buy or to make ready");
     v.may("sewings", d.sewings, "What rows are sewn with, for the thread");
@@ -197,6 +198,22 @@ void members(Visitor& v, Self& z) {
     v.may("graduation", z.graduation,
           "Of the ruler that the ends of its tape are for; the sheet's, where nothing is said");
     v.may("where", z.where, "They are there only where this holds");
+}
+
+template <class Visitor, record_of<design_binding> Self>
+void members(Visitor& v, Self& b) {
+    v.must("on", b.on, "The name of the piece");
+    v.must("material", b.material, "What the strips are cut from");
+    v.must("finished", b.finished, "How wide they show on either face");
+    v.must("seam", b.seam, "At each of their edges; no wider than they show");
+    v.may("turn", b.turn, "Taken up round the edge that is bound");
+    v.must("inset", b.inset, "Of the last row, from the inner edge");
+    v.may("turned_in", b.turned_in, "At both ends of a strip that lies over others");
+    v.may("edges", b.edges, "The edges that they bind, no two that meet: all four where none is named");
+    v.may("name", b.name, "What their names begin with: binding, where nothing is said");
+    v.may("doubled", b.doubled, "Whether they are folded double and brought over by the fold");
+    v.may("by_hand", b.by_hand, "Whether the last row is sewn by hand");
+    v.may("where", b.where, "They are there only where this holds");
 }
 
 template <class Visitor, record_of<design_reach> Self>

@@ -31,6 +31,7 @@ public:
         say_all(made_.placings, project_.placings());
         say_all(made_.span_lists, project_.span_lists());
         say_all(made_.zippers, project_.zippers());
+        say_all(made_.bindings, project_.bindings());
         say_all(made_.reaches, project_.must_reach_list());
         say_all(made_.notions, project_.notions());
         say_all(made_.sewings, project_.sewings());
@@ -189,6 +190,20 @@ private:
         made.ends = said_unless_nothing(z.supply.ends);
         made.tail = said_unless_nothing(z.supply.tail);
         made.graduation = said_unless_nothing(z.graduation);
+        return made;
+    }
+    static design_binding say(const edge_binding<Unit>& b) {
+        design_binding made{b.on,
+                            b.material,
+                            said(b.finished),
+                            said(b.allowance.seam),
+                            said_unless_nothing(b.allowance.turn),
+                            said(b.inset),
+                            said_unless_nothing(b.turned_in),
+                            b.edges,
+                            {b.name}};
+        made.doubled = b.doubled;
+        made.by_hand = b.by_hand;
         return made;
     }
     static design_reach say(const must_reach<Unit>& r) { return {{r.what}, said(r.has), said(r.needs), {}}; }

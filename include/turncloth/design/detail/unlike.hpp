@@ -59,6 +59,7 @@ std::vector<design_fault> unlike(const project<Unit>& asked, const project<Unit>
     u.compare(asked.placings(), made.placings(), "/placings");
     u.compare(asked.span_lists(), made.span_lists(), "/span_lists");
     u.compare(asked.zippers(), made.zippers(), "/zippers");
+    u.compare(asked.bindings(), made.bindings(), "/bindings");
     u.compare(asked.must_reach_list(), made.must_reach_list(), "/must_reach");
     u.compare(asked.notions(), made.notions(), "/notions");
     u.compare(asked.sewings(), made.sewings(), "/sewings");

@@ -28,6 +28,8 @@ public:
     void add_steps() {
         for (const part<Unit>& p : design_.parts())
             check(p);
+        for (const sheet_piece<Unit>& p : draft_.made().pieces)
+            require_strip(p.made_from.name());
 #ifdef BOOST_NO_EXCEPTIONS
         carry_out();
 #else
@@ -56,8 +58,10 @@ private:
         }
         plan.groups.insert(plan.groups.begin() + 1, prepared.begin(), prepared.end()); // once all is cut
         for (std::size_t i = 0; i < design_.parts().size(); ++i)
-            if (const sheet_piece<Unit>* piece = draft_.find(design_.parts()[i].name))
-                give_turn_of_cloth(plan.groups, i, piece->made_from.shape());
+            for (const piece<Unit>& p :
+                 draft_.from().pieces()) // no strips: what goes round their edges lies beyond a fold
+                if (p.name() == design_.parts()[i].name)
+                    give_turn_of_cloth(plan.groups, i, p.shape());
         draft_.made().steps = std::move(plan);
         draft_.made().design.kept = draft_.from().way().design;
     }
@@ -73,6 +77,16 @@ private:
         else if (p.count != piece->made_from.count())
             draft_.refuse({made, p.count, " times, but its sheet cuts ", piece->made_from.count()},
                           {.kind = fault::disagree, .what = "the number of a part", .where = p.name});
+    }
+
+    /// Strips that the project names are to be sewn on.
+    void require_strip(const std::string& name) {
+        const auto& pieces = draft_.from().pieces();
+        const auto& parts = design_.parts();
+        if (std::none_of(pieces.begin(), pieces.end(), [&](const piece<Unit>& p) { return p.name() == name; }) &&
+            std::none_of(parts.begin(), parts.end(), [&](const part<Unit>& p) { return p.name == name; }))
+            draft_.refuse({"the sheet cuts ", named(name), ", and no part of the making is named so"},
+                          {.kind = fault::missing, .what = "a strip of a binding", .where = name});
     }
 
     void refuse_all(const std::vector<making_fault>& faults, const making_error& said) {

@@ -115,6 +115,7 @@ public:
         at_most(most_added_alike, from_.meetings().size(), "meetings");
         at_most(most_added_alike, from_.placings().size(), "placings");
         at_most(most_added_alike, from_.span_lists().size(), "lists of spans");
+        at_most(most_added_alike, from_.bindings().size(), "bindings");
         at_most(most_added_alike, from_.must_reach_list().size(), "lengths that must reach");
         at_most(most_added_alike, from_.notions().size(), "notions");
         at_most(most_added_alike, from_.cautions().size(), "cautions");

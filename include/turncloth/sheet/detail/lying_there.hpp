@@ -2,14 +2,19 @@
 //
 //   lying_there<U>(kinds)                            of so many kinds of pieces
 //     .add({piece, on, left, top, face_to_face})     finished edges from finished edges, as on the right side of `on`
+//     .on(piece)                                     all that lies on it
 //     .under_rows(piece, edge)                       what the rows of that edge's finish cross
+//     .under_row_across(piece, edge, so much, end, in)    what one across the first so much of it crosses there
+//     .under_rows(piece, edge, rows)                 what rows so far from its finished edge cross
 #ifndef TURNCLOTH_SHEET_DETAIL_LYING_THERE_HPP
 #define TURNCLOTH_SHEET_DETAIL_LYING_THERE_HPP
 
 #include <turncloth/making/finishing.hpp>
 
+#include <algorithm>
 #include <cstddef>
 #include <map>
+#include <span>
 #include <vector>
 
 namespace turncloth::detail {
@@ -31,14 +36,37 @@ public:
     /// A row that runs exactly along the edge of what lies there does not go through it.
     std::vector<cut_part> under_rows(const panel_part<Unit>& piece, edge e) const {
         const finish<Unit>& f = piece.shape.finish_of(e);
+        std::vector<length<Unit>> rows;
+        for (const auto& row : f.stitching())
+            rows.push_back(row.from_datum() - f.allowance());
+        return under_rows(piece, e, rows);
+    }
+    std::vector<cut_part> under_rows(const panel_part<Unit>& piece, edge e, std::span<const length<Unit>> rows) const {
         std::vector<cut_part> under;
         for (const place_of& p : on(piece, kinds_)) {
             const auto [begins, ends] = away_from(e, p, piece.shape.finished());
-            for (const auto& row : f.stitching())
-                if (const length<Unit> in = row.from_datum() - f.allowance(); begins < in && in < ends) {
-                    under.push_back(p.part);
-                    break;
-                }
+            if (std::any_of(rows.begin(), rows.end(),
+                            [&, b = begins, n = ends](length<Unit> in) { return b < in && in < n; }))
+                under.push_back(p.part);
+        }
+        return under;
+    }
+    /// All that lies on it.
+    std::vector<cut_part> on(const panel_part<Unit>& piece) const {
+        std::vector<cut_part> all;
+        for (const place_of& p : on(piece, kinds_))
+            all.push_back(p.part);
+        return all;
+    }
+    /// What a row across the first so much of an edge crosses, so far from that end of it.
+    std::vector<cut_part> under_row_across(const panel_part<Unit>& piece, edge e, length<Unit> so_much, edge end,
+                                           length<Unit> in) const {
+        std::vector<cut_part> under;
+        for (const place_of& p : on(piece, kinds_)) {
+            const span across = away_from(end, p, piece.shape.finished()),
+                       down = away_from(e, p, piece.shape.finished());
+            if (across.begins < in && in < across.ends && down.begins < so_much && down.ends.value() > 0)
+                under.push_back(p.part);
         }
         return under;
     }

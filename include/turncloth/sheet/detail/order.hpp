@@ -28,8 +28,7 @@ public:
         : project_(draft.from()), pieces_(draft.made().pieces), own_(draft.from()), turned_(pieces_.size(), false) {}
 
     work_plan<Unit> make() {
-        for (const piece<Unit>& p : project_.pieces())
-            plan_.parts.push_back({p.name(), p.count()});
+        plan_.parts = own_.parts();
         say(named_step(work_verb::cut));
         for (const std::string& step : project_.preparations())
             say(named_step(work_verb::prepare, step));

@@ -2,6 +2,7 @@
 // and the layers that are bound in.
 //
 //   class own_finishes<U>(project)
+//     .parts()        what the steps name by number: the pieces, and the strips that bind some of them
 //     .of(i)          the groups of steps for the i-th piece, copies together; none where it has nothing to turn
 //
 // A piece lies right side up and is turned to its wrong side; one with layers inside lies wrong side up and is brought
@@ -10,6 +11,7 @@
 #define TURNCLOTH_SHEET_DETAIL_OWN_FINISHES_HPP
 
 #include <turncloth/making/work_plan.hpp>
+#include <turncloth/sheet/detail/binding_said.hpp>
 #include <turncloth/sheet/detail/edges.hpp>
 #include <turncloth/sheet/detail/turn_of_cloth.hpp>
 #include <turncloth/sheet/project.hpp>
@@ -35,12 +37,21 @@ public:
             lay_inside(i);
         for (std::size_t i = 0; i < p.pieces().size(); ++i)
             for (const edge e : all_edges)
-                finish_edge(i, e);
+                if (!is_bound(p, at(i).name(), e))
+                    finish_edge(i, e);
+        for (const edge_binding<Unit>& b : p.bindings())
+            bind(b);
         if (fits_)
             carry_out();
     }
 
     const std::vector<work_group<Unit>>& of(std::size_t piece) const { return of_[piece]; }
+    std::vector<work_part> parts() const {
+        std::vector<work_part> all;
+        for (std::size_t i = 0; i < design_.parts().size(); ++i)
+            all.push_back({design_.parts()[i].name, at(owner(i)).count()});
+        return all;
+    }
     /// Whether the lengths have a common denominator that 64 bits hold; nothing is carried out where they have not.
     bool fits() const { return fits_; }
 
@@ -100,6 +111,21 @@ private:
             design_.add(s);
         }
     }
+    /// Of one copy.
+    void bind(const edge_binding<Unit>& b) {
+        std::size_t i = 0;
+        while (at(i).name() != b.on)
+            ++i;
+        for (const length<Unit>& l : {b.finished, b.allowance.seam, b.allowance.turn / 2, b.inset, b.turned_in})
+            measured(l);
+        const panel_part<Unit> on{{i, 0}, at(i).shape(), inner_[i].empty() ? face::right : face::wrong};
+        edges_binder<Unit>(design_, on, strip_of(b), edges_of(b)).bind(0, [&](edge, edge, length<Unit>) {
+            return inner_[i];
+        });
+        bound_.resize(design_.parts().size() - project_.pieces().size(), i);
+        if (sewing_ != nullptr)
+            design_.sewn_by_machine(sewing_->stitch, sewing_->overrun);
+    }
     chalk_line<Unit> line(std::size_t i, edge e, const place<cut_edge, Unit>& in) {
         measured(in.from_datum());
         return {.on = {i, 0}, .from = e, .in = in};
@@ -121,7 +147,8 @@ private:
             if (g.pieces.empty())
                 continue;
             const bool lays = g.steps[0].verb == work_verb::lay;
-            const std::size_t i = lays ? bound_by(g.pieces[0]) : g.pieces[0].index;
+            const std::size_t first = g.pieces[0].index,
+                              i = lays && first < project_.pieces().size() ? bound_by(g.pieces[0]) : owner(first);
             g.every_copy = at(i).count() > 1;
             of_[i].push_back(std::move(g));
         }
@@ -129,6 +156,10 @@ private:
             give_turn_of_cloth(of_[i], i, at(i).shape());
     }
 
+    /// Of strips, the piece that they bind.
+    std::size_t owner(std::size_t part) const {
+        return part < project_.pieces().size() ? part : bound_[part - project_.pieces().size()];
+    }
     std::size_t bound_by(const cut_part& inner) const {
         std::size_t i = 0;
         while (std::find(inner_[i].begin(), inner_[i].end(), inner) == inner_[i].end())
@@ -139,6 +170,7 @@ private:
     const project<Unit>& project_;
     making<Unit> design_;
     std::vector<std::vector<work_group<Unit>>> of_{};
+    std::vector<std::size_t> bound_{};           ///< the piece that each strip binds
     std::vector<std::vector<cut_part>> inner_{}; ///< what lies in each piece, from the bottom up
     const sewing<Unit>* sewing_ = nullptr;
     std::int64_t unit_ = 1;

@@ -6,6 +6,7 @@
 #define TURNCLOTH_SHEET_DETAIL_RULER_LINES_HPP
 
 #include <turncloth/making/design.hpp>
+#include <turncloth/sheet/detail/bindings.hpp>
 #include <turncloth/sheet/detail/joined.hpp>
 #include <turncloth/sheet/detail/kinds.hpp>
 
@@ -37,6 +38,7 @@ public:
         add_meetings(draft);
         add_placings(draft);
         add_span_lists(draft);
+        add_bindings(draft);
         for (const sheet_piece<Unit>& s : draft.made().pieces)
             add(s);
         for (const zipper<Unit>& z : p.zippers())

@@ -3,6 +3,7 @@
 #define TURNCLOTH_SHEET_DETAIL_WORKING_OUT_HPP
 
 #include <turncloth/sheet/bulk.hpp>
+#include <turncloth/sheet/detail/bindings.hpp>
 #include <turncloth/sheet/detail/cautions.hpp>
 #include <turncloth/sheet/detail/joined.hpp>
 #include <turncloth/sheet/detail/order.hpp>
@@ -33,6 +34,7 @@ outcome<sheet<Unit>, sheet_error> worked_out(const project<Unit>& p) {
     check_layers(draft);
     add_meetings(draft);
     add_zippers(draft);
+    add_bindings(draft);
     add_placings(draft);
     add_span_lists(draft);
     check_reaches(draft);
