@@ -1,6 +1,7 @@
 // Prints how lengths from stock do on a folder of published instances: one line for each, then the totals.
 //
 //   stock_table <folder> [effort]
+//   stock_table made [effort]        200 sets made here: 500 pieces of 100 to 300 lengths, 2 to 9 of them a bar
 //
 // The folder holds binpack1.txt, binpack2.txt, ... in the format of the OR-Library (J. E. Beasley, OR-Library:
 // distributing test problems by electronic mail, 1990): the number of instances; for each its name, the length of
@@ -24,6 +25,7 @@
 #include <fstream>
 #include <functional>
 #include <map>
+#include <random>
 #include <stdexcept>
 #include <string>
 #include <vector>
@@ -102,6 +104,46 @@ struct totals {
     }
 };
 
+// Set number `seed`, the same on every machine.
+stock_problem made_set(unsigned seed) {
+    std::mt19937 dice(seed + 1000);
+    const auto roll = [&dice](std::int64_t low, std::int64_t high) {
+        return low + static_cast<std::int64_t>(dice() % static_cast<std::uint32_t>(high - low + 1));
+    };
+    constexpr std::int64_t stock = 10'000, pieces = 500;
+    const std::int64_t lengths = roll(100, 300), in_one = roll(2, 9);
+    stock_problem p;
+    p.stock.push_back({stock, {}});
+    for (std::int64_t i = 0; i < lengths; ++i) {
+        const std::int64_t length = roll(stock / (in_one + 4) + 1, std::min(stock, 2 * stock / in_one));
+        p.wanted.push_back({length, 1});
+    }
+    for (std::int64_t more = lengths; more < pieces; ++more)
+        ++p.wanted[static_cast<std::size_t>(roll(0, lengths - 1))].count;
+    return p;
+}
+
+int print_made(std::int64_t effort) {
+    int proved = 0, over = 0, faulty = 0;
+    double seconds = 0, longest = 0;
+    constexpr unsigned sets = 200;
+    for (unsigned seed = 0; seed < sets; ++seed) {
+        const stock_problem p = made_set(seed);
+        const std::clock_t start = std::clock();
+        const stock_plan plan = plan_stock(p, effort);
+        const double took = static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC;
+        seconds += took;
+        longest = std::max(longest, took);
+        proved += plan.proved_best ? 1 : 0;
+        over += plan.value > plan.bound + 1 ? 1 : 0;
+        faulty += faults_of(plan, p).empty() ? 0 : 1;
+    }
+    std::printf("%u sets: %d proved best, %d more than one over the bound, %d faulty plans\n", sets, proved, over,
+                faulty);
+    std::printf("%.3f s of processor time each, %.3f s at most\n", seconds / sets, longest);
+    return faulty == 0 && over == 0 ? 0 : 1;
+}
+
 int print_table(const std::filesystem::path& folder, std::int64_t effort) {
     std::printf("%-10s %6s %6s %6s %10s %7s %9s\n", "instance", "stock", "bound", "listed", "first fit", "proved",
                 "seconds");
@@ -132,11 +174,12 @@ int print_table(const std::filesystem::path& folder, std::int64_t effort) {
 
 int main(int argc, char** argv) {
     if (argc < 2 || argc > 3) {
-        std::fputs("usage: stock_table <folder with binpack1.txt, binpack2.txt, ...> [effort]\n", stderr);
+        std::fputs("usage: stock_table <folder with binpack1.txt, binpack2.txt, ..., or made> [effort]\n", stderr);
         return 2;
     }
     try {
-        return print_table(argv[1], argc > 2 ? std::stoll(argv[2]) : turncloth::default_stock_effort);
+        const std::int64_t effort = argc > 2 ? std::stoll(argv[2]) : turncloth::default_stock_effort;
+        return std::string(argv[1]) == "made" ? print_made(effort) : print_table(argv[1], effort);
     } catch (const std::exception& e) {
         std::fprintf(stderr, "stock_table: %s\n", e.what());
         return 2;

@@ -104,8 +104,9 @@ TEST_CASE("every kind of line has a pattern and weight of its own, in black, and
         dashes.insert(p.groups(kind)[0].attribute("stroke-dasharray").value());
         weights.insert(p.groups(kind)[0].attribute("stroke-width").value());
         const auto in_legend = [&](const pugi::xml_node& g) {
-            return std::string(g.attribute("stroke-dasharray").value()) ==
-                   p.groups(kind)[0].attribute("stroke-dasharray").value();
+            const auto own = p.groups(kind)[0];
+            return std::string(g.attribute("stroke-dasharray").value()) == own.attribute("stroke-dasharray").value() &&
+                   std::string(g.attribute("stroke-width").value()) == own.attribute("stroke-width").value();
         };
         const auto legend = p.groups("legend");
         CHECK(std::count_if(legend.begin(), legend.end(), in_legend) == 1);
@@ -360,4 +361,31 @@ TEST_CASE("an eyelet is a cross, its hole and its rim, true to scale") {
         CHECK(centres[i] == doctest::Approx(2.5 + 5 * static_cast<double>(i / 2)));
         CHECK(sizes[i] == doctest::Approx(i % 2 == 0 ? 0.375 : 0.625));
     }
+}
+
+TEST_CASE("the edges that distances are from are ticked, the top and the left named, and an arrow runs up the grain") {
+    const picture p(page_of(roll_outer()));
+    const box cut = p.rectangle("cut");
+    std::size_t at_top = 0, at_left = 0;
+    for (const segment& s : p.lines("datum")) { // each begins on its edge and leads out of it
+        at_top += s.a.y == cut.y && s.b.y < cut.y ? 1U : 0U;
+        at_left += s.a.x == cut.x && s.b.x < cut.x ? 1U : 0U;
+    }
+    CHECK(at_top == 3);
+    CHECK(at_left == 3);
+    CHECK(p.says("measured from"));
+    for (const char* words : {"top", "left", "grain"})
+        CHECK(p.count(words) == 1);
+    REQUIRE(p.lines("grain").size() == 1);
+    const segment grain = p.lines("grain")[0];
+    CHECK(grain.a.x == grain.b.x);
+    CHECK(grain.b.y < grain.a.y);
+    CHECK((cut.y < grain.b.y && grain.a.y < cut.bottom() && cut.x < grain.a.x && grain.a.x < cut.right()));
+    CHECK(p.mentions("The grain runs up the piece"));
+    const picture film(page_of(backing()));
+    CHECK(film.lines("grain").empty());
+    CHECK_FALSE(film.mentions("The grain"));
+    const picture bare(page_of(plain(5_in, 5_in)));
+    CHECK(bare.says("top"));
+    CHECK(bare.lines("datum").empty()); // nothing is measured
 }

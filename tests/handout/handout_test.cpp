@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <string>
+#include <utility>
 #include <variant>
 #include <vector>
 
@@ -112,5 +113,28 @@ TEST_CASE("every caution of a sheet stands in its handout, in full and once") {
         const auto at = html.find(said);
         REQUIRE_MESSAGE(at != std::string::npos, c.sentence);
         CHECK_MESSAGE(html.find(said, at + 1) == std::string::npos, c.sentence);
+    }
+}
+
+// Half of 1/16 in at each of two cuts and two folds is 1/8 in; half of 0.1 cm is 0.2 cm.
+TEST_CASE("what is looked at in the end has how far it may be off, and room for what was measured") {
+    const sheet<inch> s = mat("mat");
+    const std::pair<ruler, std::string> read[] = {{inch_ruler(16), "1/8\xC2\xA0in"},
+                                                  {ruler{.shows = units_shown::centimetres}, "0.2\xC2\xA0"
+                                                                                             "cm"}};
+    for (const auto& [by, off] : read) {
+        const document d = handout_of(s, {}, {.by = by});
+        const document::table* t = table(d, "Measure and look");
+        REQUIRE(t != nullptr);
+        REQUIRE(t->columns.size() == 5);
+        CHECK(t->columns[2] == "Within");
+        for (const auto& row : t->rows) {
+            REQUIRE(row.size() == 5);
+            CHECK(row[3].holds == document::in_cell::blank);
+            CHECK(row[4].holds == document::in_cell::tick);
+            const bool size =
+                row[0].text.find("inished") != std::string::npos || row[0].text.find("diagonal") != std::string::npos;
+            CHECK(row[2].text == (size ? off : "exactly"));
+        }
     }
 }

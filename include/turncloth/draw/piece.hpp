@@ -1,24 +1,27 @@
 // A piece drawn to scale on a page to be printed.
 //
-//   page_of(piece, ruler, options)       a page as a value (page/page.hpp); A4, inches and centimetres where nothing is said
+//   page_of(piece, ruler, options)   a page as a value (page/page.hpp); A4, inches and centimetres where nothing is said
 //
 //   const sheet<inch> s = sheet_of(roll);
 //   save("outer.svg", to_svg(page_of(s.pieces[0], {}, {.project = s.name})));
 //
 // The piece is drawn at the largest of 1:1, 1:2, 1:4, 1:5, 1:8, 1:10, 1:20, ... that leaves room for its words. Every
 // kind of line has its own pattern and weight, in black. Figures are rounded to the ruler, each from the exact length,
-// or are those of a sheet that was worked out on it; what is drawn is not rounded. A line is labelled with its distance from an edge; labels that do not fit become
-// numbers, and a list below says what they are. An arrow runs from each fold of a pleat to the placement line that it is
-// brought to. An eyelet is a cross at its centre, its hole and its rim, true to scale.
+// or are those of a sheet that was worked out on it; what is drawn is not rounded. A line is labelled with its distance
+// from an edge, which is ticked; labels that do not fit become numbers, and a list below says what they are. An arrow
+// runs from each fold of a pleat to the placement line that it is brought to. An eyelet is a cross at its centre, its
+// hole and its rim, true to scale. Where there is room, the top and the left are named, and an arrow runs up the grain.
 #ifndef TURNCLOTH_DRAW_PIECE_HPP
 #define TURNCLOTH_DRAW_PIECE_HPP
 
+#include <turncloth/draw/detail/bearings.hpp>
 #include <turncloth/draw/detail/words.hpp>
 #include <turncloth/notions/caution.hpp>
 
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <set>
 #include <string>
 #include <tuple>
 #include <utility>
@@ -109,8 +112,20 @@ public:
             add(row);
         put_in_order(made_.at_right, true);
         put_in_order(made_.above, false);
+        for (const edge e : all_edges)
+            for (const auto* side : {&made_.at_right, &made_.above})
+                if (std::any_of(side->begin(), side->end(),
+                                [&](const margin_label& l) { return l.from == name_of(e); }))
+                    measured_from_.insert(e);
+        if (!measured_from_.empty())
+            made_.explain(from_here_line);
+        if (has_grain())
+            made_.words.small_print.emplace_back("The grain runs up the piece, unless its lay turns it.");
         return std::move(made_);
     }
+    /// Film has none.
+    bool has_grain() const { return !from_.made_from.is_film(); }
+    const std::set<edge>& measured_from() const { return measured_from_; }
 
 private:
     std::string written(length<Unit> l) const { return to_text(l, by_); }
@@ -227,6 +242,7 @@ private:
     const sheet_piece<Unit>& from_;
     const ruler by_;
     picture made_;
+    std::set<edge> measured_from_{};
 };
 
 } // namespace detail
@@ -234,8 +250,11 @@ private:
 /// Throws range_error for a ruler whose graduation is not above zero, and for a piece over 1 km long or wide.
 template <length_unit Unit>
 page page_of(const sheet_piece<Unit>& piece, const ruler& by = {}, const drawing_options& options = {}) {
-    const detail::picture drawn = detail::piece_picture<Unit>(piece, by).make(options.project);
-    return detail::best_page_of(drawn, options).draw();
+    detail::piece_picture<Unit> made(piece, by);
+    const detail::picture drawn = made.make(options.project);
+    return detail::best_page_of(drawn, options).draw([&](page& on, const detail::picture_place& at) {
+        detail::write_bearings(on, at, made.measured_from(), made.has_grain());
+    });
 }
 
 TURNCLOTH_ONCE(page page_of(const sheet_piece<inch>&, const ruler&, const drawing_options&));

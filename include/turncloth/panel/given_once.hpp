@@ -29,8 +29,8 @@ struct corners_given_once {
 };
 
 /// Corners not further apart than `apart` count as one. Each is held against the next that stays, so that many short edges
-/// in a row do not all vanish; of any corners one stays. Throws outline_error for a distance below zero, beyond
-/// `largest_coordinate` or that is not a number.
+/// in a row do not all vanish; of any corners one stays. Each is looked at once. Throws outline_error for a distance below
+/// zero, beyond `largest_coordinate` or that is not a number.
 template <length_unit Unit>
 corners_given_once<Unit> given_once(const polygon<Unit, double>& corners,
                                     drafted_length<Unit> apart = drafted_length_of<Unit>(drafting_tolerance)) {

@@ -127,6 +127,8 @@ private:
 
 } // namespace detail
 
+/// Of any outline, with as many edges as it may have. Time and space grow with the number of edges, where they are short
+/// beside the piece, and with the places where strips cross: with the square of the edges where all of them do.
 template <length_unit Unit>
 trimmed_outline<Unit> trimmed_cut_line(const outline<Unit>& o) {
     return detail::trimming<Unit>(o).result();

@@ -10,6 +10,7 @@
 #ifndef TURNCLOTH_DRAW_DETAIL_LYING_PICTURE_HPP
 #define TURNCLOTH_DRAW_DETAIL_LYING_PICTURE_HPP
 
+#include <turncloth/draw/detail/bearings.hpp>
 #include <turncloth/draw/detail/plies_seen.hpp>
 
 #include <algorithm>
@@ -30,7 +31,6 @@ inline constexpr kind_of_line cut_side_line = {{"edge", 0.25}, "cut edge"},
                               lay_before_line = {{"before", 0.2, {2.4, 1.2}}, "where it lay before"},
                               mouth_line = {{"mouth", 0.7, {0.2, 1.4}}, "opening"},
                               wrong_side_line = {{"wrong", 0.15, {}, 0.4}, "wrong side in sight"},
-                              from_here_line = {{"datum", 0.45}, "measured from"},
                               spot_line = {{"spot", 0.35}, "set now"},
                               fastening_line = {{"spot", 0.35}, "eyelet or tie"};
 
@@ -67,7 +67,7 @@ public:
 
     void write() {
         for (const edge_in_sight& e : notes_.datums)
-            tick(e);
+            tick_edge(on_, room_, at_.to(e.at), e.out);
         write_names();
         for (const edge_in_sight& e : notes_.edges)
             write_beyond(e);
@@ -89,8 +89,6 @@ public:
     }
 
 private:
-    static constexpr double fractions[] = {0.5, 0.3, 0.7, 0.15, 0.85, 0.4, 0.6, 0.05, 0.95, 0.22, 0.78};
-
     /// A cross and a ring of one size on every page.
     static const page& with_spots(page& on, const picture_place& at, const lying_notes& notes) {
         for (const page_point& s : notes.spots) {
@@ -125,25 +123,6 @@ private:
                 told.push_back(n.alike);
     }
 
-    /// Three oblique strokes out of the edge.
-    void tick(const edge_in_sight& e) {
-        const bool level = e.out.x == 0;
-        for (const double part : fractions) {
-            const page_point middle = along(e, part, 0.9);
-            const page_area there = centred(middle, level ? 5.4 : 1.5, level ? 1.5 : 5.4);
-            if (!room_.is_free(there))
-                continue;
-            for (const double off : {-1.8, 0.0, 1.8}) {
-                const page_point foot = along(e, part, 0);
-                const page_segment s =
-                    level ? page_segment{{foot.x + off, foot.y}, {foot.x + off + 0.9, foot.y + 1.6 * e.out.y}}
-                          : page_segment{{foot.x, foot.y + off}, {foot.x + 1.6 * e.out.x, foot.y + off + 0.9}};
-                on_.draw(from_here_line.with, {s.from, s.to});
-            }
-            return room_.take(there);
-        }
-    }
-
     bool write_within(const name_in_sight& n) {
         const double long_ = at_.by.width(n.words, small_size);
         std::size_t tried = 0;
@@ -166,8 +145,8 @@ private:
         const double w = upright ? high : wide, h = upright ? wide : high;
         if (w > within.width || h > within.height)
             return false;
-        for (const double down : fractions)
-            for (const double across : fractions) {
+        for (const double down : places_along)
+            for (const double across : places_along) {
                 const page_area there{within.x + across * (within.width - w), within.y + down * (within.height - h), w,
                                       h};
                 if (!room_.is_free(there))
@@ -221,7 +200,7 @@ private:
         const page_segment s = at_.to(e.at);
         if (long_ + 1 > distance(s.from, s.to))
             return;
-        for (const double part : fractions) {
+        for (const double part : places_along) {
             const double inside = (long_ / 2 + 0.5) / distance(s.from, s.to);
             const page_point middle = along(e, std::clamp(part, inside, 1 - inside), 0.6 + small_line_height / 2);
             const page_area there =

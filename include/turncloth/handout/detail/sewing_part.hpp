@@ -107,20 +107,22 @@ public:
         to.add(std::move(all));
     }
 
-    /// With room for what was measured. A diagonal tells whether the corners are square.
+    /// With room for what was measured, and how far that may be off. A diagonal tells whether the corners are square.
     void add_inspection(document& to) const {
-        document::table t{"Measure and look at it", {"Look at", "Should be", "Measured", "Right"}, {}};
-        const auto ask = [&](const std::string& what, std::string should_be) {
+        document::table t{"Measure and look at it", {"Look at", "Should be", "Within", "Measured", "Right"}, {}};
+        const std::string off = text(off_in_size());
+        const auto ask = [&](const std::string& what, std::string should_be, std::string within = "exactly") {
             t.rows.push_back({{what},
                               {std::move(should_be), document::in_cell::figure},
+                              {std::move(within), document::in_cell::figure},
                               {what, document::in_cell::blank},
                               {what, document::in_cell::tick}});
         };
         const finished_size<Unit>& size = sheet_.finished;
-        ask("Finished width", text(size.width()));
-        ask("Finished height", text(size.height()));
-        ask("One diagonal", diagonal_of(size));
-        ask("The other diagonal", "the same");
+        ask("Finished width", text(size.width()), off);
+        ask("Finished height", text(size.height()), off);
+        ask("One diagonal", diagonal_of(size), off);
+        ask("The other diagonal", "the same", off);
         if (const std::int64_t rows = rows_sewn(); rows > 0)
             ask("Rows of stitching", std::to_string(rows));
         for (const sheet_piece<Unit>& p : sheet_.pieces)
@@ -131,6 +133,11 @@ public:
         if (cared_for_.contains(caution::work::pinning))
             ask("Pins and needles, counted again", "as many as before");
         to.add(std::move(t));
+        to.add(document::paragraph{sentence(
+            {"A cut, a mark, a fold or a row is right within half of ", graduation_text(*words_.by),
+             ", the smallest step of the rule. A size lies between two edges, each of them cut and folded, and "
+             "may be off by four such halves: ",
+             off, ". This is common practice."})});
     }
 
     /// Those of works that no step has stand before the steps.
@@ -183,6 +190,15 @@ private:
         for (const seam_run<Unit>& r : stitched_in(sheet_.steps).runs)
             rows += r.count;
         return rows;
+    }
+    /// Common practice: half a graduation of the rule that is read at every cut and fold, of which a size has two each.
+    length<Unit> off_in_size() const {
+        const ruler& by = *words_.by;
+        const length<Unit> graduation = by.shows == units_shown::inches ? as<Unit>(by.inches)
+                                        : by.shows == units_shown::centimetres
+                                            ? as<Unit>(by.centimetres)
+                                            : by_edition<Unit>(by.inches, by.centimetres);
+        return graduation / fraction(2) * fraction(4);
     }
     /// Found to a hundredth of a graduation, and then written as every length is.
     std::string diagonal_of(const finished_size<Unit>& size) const {

@@ -90,6 +90,7 @@ inline page_area lowest(page_area& rest, double height) {
 struct kind_of_line {
     pen with;
     std::string_view words;
+    bool ticks = false; ///< strokes on an edge, no line of its own
 };
 
 struct frame_words {
@@ -312,7 +313,11 @@ private:
             const kind_of_line& l = words_.legend[i];
             y += i % legend_columns_ == 0 ? 5 : 0;
             x = legend_.x + static_cast<double>(i % legend_columns_) * legend_column_;
-            on.draw(l.with.meaning("legend"), {{x, y - 1}, {x + 11, y - 1}});
+            if (l.ticks)
+                for (const double off : {3.5, 5.3, 7.1})
+                    on.draw(l.with.meaning("legend"), {{x + off, y - 0.2}, {x + off + 0.9, y - 1.8}});
+            else
+                on.draw(l.with.meaning("legend"), {{x, y - 1}, {x + 11, y - 1}});
             on.write({x + 13, y}, by.shortened(l.words, small_size, legend_column_ - 13), small_size);
         }
     }

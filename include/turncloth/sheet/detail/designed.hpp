@@ -2,8 +2,8 @@
 //
 //   designed<U>(draft, design).add_steps()
 //
-// Edges that are left raw are warned of: some are meant. A part that bears a piece's name is that piece, cut as large and as often. Parts of no piece are bought as they are, such
-// as a zipper's tape.
+// Edges that are left raw are warned of: some are meant. A part that bears a piece's name is that piece, cut as large
+// and as often. Parts of no piece are bought as they are, such as a zipper's tape.
 #ifndef TURNCLOTH_SHEET_DETAIL_DESIGNED_HPP
 #define TURNCLOTH_SHEET_DETAIL_DESIGNED_HPP
 
