@@ -6,6 +6,6 @@ cd "$(dirname "$0")/.."
 
 need_packages g++ cmake ninja-build libboost-dev doctest-dev libgmp-dev libglpk-dev libcli11-dev nlohmann-json3-dev libpugixml-dev \
     libcairo2-dev poppler-utils parallel
-cmake -S . -B build/test -G Ninja -DCMAKE_CXX_FLAGS=-O1 -DTURNCLOTH_BENCH=OFF
-cmake --build build/test
-ctest --test-dir build/test -LE slow -j "$(nproc)" --no-tests=error --output-on-failure "$@"
+cmake -S . -B build/turncloth -G Ninja -DCMAKE_CXX_FLAGS=-O1 -DTURNCLOTH_TESTS=ON -DTURNCLOTH_BENCH=OFF
+cmake --build build/turncloth
+ctest --test-dir build/turncloth -LE slow -j "$(nproc)" --no-tests=error --output-on-failure "$@"

@@ -6,7 +6,7 @@
 //     ```text output            directly after a sh block: what its commands print, byte for byte
 //     ```text output of `cmd`   what cmd prints, whatever stands before
 //
-// "Directly" allows empty lines between. Commands are run where `build/demo` is the build tree and `examples` the
+// "Directly" allows empty lines between. Commands are run where `build/turncloth` is the build tree and `examples` the
 // sources.
 //
 //     snippets count <page> <expected>                                      are there as many, and not none?
