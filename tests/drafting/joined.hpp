@@ -1,6 +1,6 @@
 // Joins printed pages as a person does: reads the row and column in the heading, and lays mark on mark.
 //
-//   joined_piece j = joined(pages, "pad top");
+//   pasted_piece j = joined(pages, "pad top");
 //   j.misfit                 the farthest that two joining marks which should meet lie apart, in millimetres
 //   j.lines(cut_pen)  of all its pages, on one plane
 //   j.on_paper(p)            whether a page, cut at its joining lines, has this spot
@@ -28,7 +28,7 @@ struct joined_page {
     double left, right, top, bottom; ///< what of the paper is left to see
 };
 
-struct joined_piece {
+struct pasted_piece {
     std::map<std::pair<int, int>, joined_page> pages; ///< by row and column
     double misfit = 0;
     std::size_t joints = 0;
@@ -98,9 +98,9 @@ inline page_point moved_by(const shown_joint& first, const shown_joint& second, 
 
 } // namespace detail
 
-inline joined_piece joined(const std::vector<printed_page>& pages, const std::string& name, double width,
+inline pasted_piece joined(const std::vector<printed_page>& pages, const std::string& name, double width,
                            double height) {
-    joined_piece piece;
+    pasted_piece piece;
     static const std::regex place("row ([0-9]+), column ([0-9]+) of");
     for (const printed_page& p : pages) {
         const std::string heading = p.words.substr(0, p.words.find('\n'));

@@ -157,7 +157,7 @@ inline void check_line(const std::vector<drawn_line>& printed, const points& exp
 
 /// Joins the pages and compares them with the piece as it was drafted.
 inline void check_piece(const std::vector<printed_page>& pages, const expected_piece& piece, const known_paper& on) {
-    const joined_piece j = ::joined(pages, "measured", on.width, on.height);
+    const pasted_piece j = ::joined(pages, "measured", on.width, on.height);
     CHECK(j.misfit < 0.02);
     const auto cut = j.lines(cut_pen), seam = j.lines(seam_pen);
     points printed;

@@ -133,7 +133,7 @@ TEST_CASE("every piece of the examples is joined again without misfit") {
                         .status == 0);
             const auto pages = w.pages("e.pdf");
             for (const std::string name : names) {
-                const joined_piece j = ::joined(pages, name, on.width, on.height);
+                const pasted_piece j = ::joined(pages, name, on.width, on.height);
                 CHECK(!j.pages.empty());
                 CHECK(j.misfit < 0.02);
                 // Of the cut line, each end on one page goes on on another, or is a corner: no end lies free.

@@ -85,7 +85,7 @@ TEST_CASE("every joint of a piece of many pages has three lozenges that meet") {
     w.write("piece.drafting", drafting_of({{{0, 0}, {800, 0}, {800, 900}, {0, 900}}, 10}, "cm", 10));
     REQUIRE(w.run("piece.drafting --quiet --out piece.pdf").status == 0);
     const auto pages = w.pages("piece.pdf");
-    const joined_piece j = ::joined(pages, "measured", 210, 297);
+    const pasted_piece j = ::joined(pages, "measured", 210, 297);
     const auto rows = static_cast<std::size_t>(j.pages.rbegin()->first.first),
                columns = static_cast<std::size_t>(j.pages.rbegin()->first.second);
     CHECK(rows * columns == j.pages.size());
