@@ -311,10 +311,14 @@ private:
     }
 
     /// A copy has its number where several lie there.
+    static bool is_numbered(const cut_part& p, const std::vector<cut_part>& there) {
+        return std::count_if(there.begin(), there.end(), [&](const cut_part& o) { return o.index == p.index; }) > 1;
+    }
     std::string name(const cut_part& p, const std::vector<cut_part>& there) const {
-        const auto copies =
-            std::count_if(there.begin(), there.end(), [&](const cut_part& o) { return o.index == p.index; });
-        return copies > 1 ? name_of(design_, p) : design_.parts()[p.index].name;
+        return is_numbered(p, there) ? name_of(design_, p) : design_.parts()[p.index].name;
+    }
+    std::string with_article(const cut_part& p, const std::vector<cut_part>& there) const {
+        return (is_numbered(p, there) ? "" : "the ") + name(p, there);
     }
     void name(const cut_part& piece) {
         std::vector<cut_part> there;
@@ -340,11 +344,11 @@ private:
                                                : now_.bottom() - p.y;
             if (in > too_thin) // something else reaches beyond it
                 continue;
-            side.words = e == edge::top ? "top of the " + name(base, there) : std::string(name_of(e));
+            side.words = e == edge::top ? "top of " + with_article(base, there) : std::string(name_of(e));
             notes_.edges.push_back(std::move(side));
         }
-        made_.words.facts.push_back(
-            sentence({shown_->step.up == face::right ? "right" : "wrong", " side of the ", name(piece, there), " up"}));
+        made_.words.facts.push_back(sentence(
+            {shown_->step.up == face::right ? "right" : "wrong", " side of ", with_article(piece, there), " up"}));
     }
     cut_part outermost(const std::vector<cut_part>& there, const cut_part& piece) const {
         cut_part most = piece;
