@@ -201,7 +201,7 @@ private:
         if constexpr (Kind == form_kind::finish)
             if (finishes_.contains(f.is)) {
                 for (const auto& [name, given] : f.with)
-                    fault("a finish of the design's own has no parts here", path + "/" + name);
+                    fault("a finish of the design's own has no parts here", sentence({path, "/", name}));
                 return;
             }
         const form* const is = find_form(f);

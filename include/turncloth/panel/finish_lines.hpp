@@ -55,6 +55,7 @@ edge_allowance<Unit> edge_allowance_of(const finish<Unit>& f) {
 template <length_unit Unit>
 std::vector<edge_allowance<Unit>> edge_allowances_of(const std::vector<finish<Unit>>& finishes) {
     std::vector<edge_allowance<Unit>> all;
+    all.reserve(finishes.size());
     for (const finish<Unit>& f : finishes)
         all.push_back(edge_allowance_of(f));
     return all;

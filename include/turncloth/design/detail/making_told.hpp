@@ -206,7 +206,9 @@ private:
         return own_name(
             design_.all_contents(), i, [](const contents<Unit>& c) { return c.what; }, "contents ");
     }
-    static std::string either(std::string called, const std::string& name) { return called.empty() ? name : called; }
+    static std::string either(const std::string& called, const std::string& name) {
+        return called.empty() ? name : called;
+    }
 
     design_mouth say(const mouth<Unit>& m) const {
         return {m.name, lines_said(m.at), m.by, mouth_called(made_.mouths.size())};

@@ -62,10 +62,11 @@ public:
         const double along = level ? a.width : a.height, deepest = std::min(25.0, (level ? a.height : a.width) / 3);
         if (along < long_ + 2)
             return;
-        for (double in = 0.8; in < deepest; in += 1)
+        constexpr double nearest = 0.8; // and a millimetre further each time
+        for (int tried = 0; nearest + tried < deepest; ++tried)
             for (const double part : places_along) {
                 const double middle = std::clamp(part * along, long_ / 2 + 1, along - long_ / 2 - 1),
-                             off = in + small_line_height / 2;
+                             off = nearest + tried + small_line_height / 2;
                 const page_point spot =
                     level ? page_point{a.x + middle, a.y + off} : page_point{a.x + off, a.y + middle};
                 if (set(words, spot, long_, !level))

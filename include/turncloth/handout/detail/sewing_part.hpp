@@ -135,9 +135,8 @@ public:
         to.add(std::move(t));
         to.add(document::paragraph{sentence(
             {"A cut, a mark, a fold or a row is right within half of ", graduation_text(*words_.by),
-             ", the smallest step of the rule. A size lies between two edges, each of them cut and folded, and "
-             "may be off by four such halves: ",
-             off, ". This is common practice."})});
+             ", the smallest step of the rule. A size lies between two edges, each of them cut and folded, and ",
+             "may be off by four such halves: ", off, ". This is common practice."})});
     }
 
     /// Those of works that no step has stand before the steps.
