@@ -103,7 +103,7 @@ public:
         }
         CHECK(ticks_off_edges() == 0);
     }
-    /// Whether such a figure is measured from an edge of that kind.
+    /// Whether such a figure is measured from an edge of that kind; of many, some stand in a list of their numbers alone.
     bool measures(const std::string& words, bool folded) const {
         return std::any_of(all_.begin(), all_.end(),
                            [&](const dimension_read& d) {
@@ -111,7 +111,9 @@ public:
                                       (has_edge(d.upright, d.from, folded) || has_edge(d.upright, d.to, folded));
                            }) ||
                std::any_of(labels_.begin(), labels_.end(),
-                           [&](const dimension_read& l) { return l.words.rfind(words, 0) == 0; });
+                           [&](const dimension_read& l) { return l.words.rfind(words, 0) == 0; }) ||
+               std::any_of(listed_.begin(), listed_.end(),
+                           [&](const auto& l) { return l.second.rfind(words, 0) == 0; });
     }
     std::size_t count() const { return all_.size() + labels_.size(); }
 
@@ -150,10 +152,9 @@ private:
 
     /// Leaders of labels have four points; a label is a figure and where from, or a number that a list explains.
     void read_labels() {
-        std::map<std::string, std::string> listed;
         for (const page_words& w : page_.words)
             if (const std::size_t colon = w.text.find(": "); colon != std::string::npos)
-                listed[w.text.substr(0, colon)] = w.text.substr(colon + 2);
+                listed_[w.text.substr(0, colon)] = w.text.substr(colon + 2);
         std::vector<const page_stroke*> leaders;
         for (const page_stroke& s : page_.strokes)
             if (s.with.means == stroke_name("leader") && s.points.size() == 4)
@@ -161,9 +162,9 @@ private:
         std::size_t k = 0;
         for (const page_words& w : page_.words) {
             const auto f = figure_in(w.text);
-            const auto number = listed.find(w.text);
+            const auto number = listed_.find(w.text);
             const bool label = f && f->rest.rfind(" from ", 0) == 0 && !is_listed(w);
-            if ((!label && number == listed.end()) || k == leaders.size())
+            if ((!label && number == listed_.end()) || k == leaders.size())
                 continue;
             const auto& p = leaders[k++]->points;
             const bool upright = p[0].y == p[1].y; // at the right its leader begins level
@@ -195,6 +196,7 @@ private:
     const page& page_;
     double scale_ = 0;
     std::vector<dimension_read> all_{}, labels_{};
+    std::map<std::string, std::string> listed_{}; ///< what a number in the margin stands for
 };
 
 /// All pictures of a plan; returns how many figures they carry.
