@@ -1,5 +1,6 @@
 // Rounding to a graduation: published vectors, every tie rule on both sides of zero, and GMP over random values.
 #include "against_gmp.hpp"
+#include "refused.hpp"
 #include <turncloth/measure/read.hpp>
 #include <turncloth/measure/rounding.hpp>
 
@@ -203,4 +204,7 @@ TEST_CASE("a graduation of nothing or less is refused") {
     CHECK_THROWS_WITH_AS(up_to(1_in, 0_in), zero, range_error);
     CHECK_THROWS_WITH_AS(nearest_to(1_in, -("1/8"_in)), "a graduation must be more than zero: it was -1/8",
                          range_error);
+    CHECK(refused::facts<range_error>([] {
+              nearest_to(fraction(1), {-1, 8});
+          }) == "too small: a graduation, given -1/8, least 0");
 }
