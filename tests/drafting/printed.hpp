@@ -31,7 +31,8 @@ using turncloth::page_point;
 using turncloth::pen;
 using namespace drafting;
 
-inline constexpr pen cut_pen = turncloth::detail::cut_line_kind.with, seam_pen = turncloth::detail::finished_line_kind.with,
+inline constexpr pen cut_pen = turncloth::detail::cut_line_kind.with,
+                     seam_pen = turncloth::detail::finished_line_kind.with,
                      notch_pen = turncloth::detail::notch_line.with, grain_pen = turncloth::detail::grain_pen,
                      foot_pen = turncloth::detail::scale_pen;
 
