@@ -20,9 +20,14 @@ namespace allotment {
 template <length_unit Unit>
 std::vector<std::string> materials_of(const sheet<Unit>& s) {
     std::vector<std::string> all;
+    const auto add = [&](const std::string& material) {
+        if (std::find(all.begin(), all.end(), material) == all.end())
+            all.push_back(material);
+    };
     for (const sheet_piece<Unit>& p : s.pieces)
-        if (std::find(all.begin(), all.end(), p.made_from.material()) == all.end())
-            all.push_back(p.made_from.material());
+        add(p.made_from.material());
+    for (const outlined_piece<Unit>& p : s.outlines)
+        add(p.material());
     return all;
 }
 

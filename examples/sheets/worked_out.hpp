@@ -11,6 +11,7 @@
 #include "project_file.hpp"
 #include <turncloth/draw/finished.hpp>
 #include <turncloth/draw/lay.hpp>
+#include <turncloth/draw/outlined.hpp>
 #include <turncloth/draw/piece.hpp>
 #include <turncloth/draw/step.hpp>
 #include <turncloth/handout/handout.hpp>
@@ -102,12 +103,14 @@ void add_files(worked_out_sheet& to, const sheet<Unit>& s, const std::vector<she
     unused_names pieces, materials; // of a project as a file, names that differ may be alike as slugs
     for (const sheet_piece<Unit>& p : s.pieces)
         to.files.push_back({"." + pieces.next(slug(p.made_from.name())) + ".svg", to_svg(page_of(p, o.by, drawn))});
+    for (const outlined_piece<Unit>& p : s.outlines)
+        to.files.push_back({"." + pieces.next(slug(p.name())) + ".svg", to_svg(page_of(p, o.by, drawn))});
     // Left-overs are kept that would make another pocket.
     const length<Unit> kept_from = by_edition<Unit>(6_in, 15_cm);
     for (const sheet_cloth<Unit>& lay : lays)
         to.files.push_back({".lay." + materials.next(slug(lay.material)) + ".svg",
                             to_svg(page_of(lay, o.by, drawn, {.across = kept_from, .along = kept_from}))});
-    to.drawings = s.pieces.size() + lays.size();
+    to.drawings = s.pieces.size() + s.outlines.size() + lays.size();
     if (o.table.empty())
         add_pictures(to, s, o.by, drawn);
 }

@@ -2,6 +2,7 @@
 #include "at_random.hpp"
 #include "designs.hpp"
 #include "refused.hpp"
+#include <turncloth/design/design_of.hpp>
 #include <turncloth/design/at_size.hpp>
 #include <turncloth/design/project_of.hpp>
 #include <turncloth/measure/write.hpp>
@@ -47,7 +48,8 @@ nlohmann::json as_texts(nlohmann::json j) {
 TEST_CASE("a design is written and read back equal") {
     for (const std::string& text :
          {designs::peg_bag(), designs::every_member(), designs::file("examples/designs/tool_roll.json"),
-          designs::file("examples/designs/kneeling_pad.json"), file_of("")}) {
+          designs::file("examples/designs/kneeling_pad.json"), designs::file("examples/designs/scooped_peg_bag.json"),
+          file_of("")}) {
         const project_design d = read_design(text);
         CHECK(read_design(to_json(d).dump()) == d);
     }
@@ -81,7 +83,7 @@ TEST_CASE("every fault of a file is named at once, with its place") {
         "/pieces/0/count: expected an expression as a text, or a whole number\n"
         "/pieces/0/marks/0/parallel_to: expected one of \"top\", \"right\", \"bottom\" and \"left\"\n"
         "/nmae: there is no such member here: there are $schema, turncloth_design, name, units, sizes, "
-        "shorter_side_parts, measures, refuse, finishes, pieces, meetings, placings, span_lists, zippers, bindings, "
+        "shorter_side_parts, measures, refuse, finishes, pieces, outlines, meetings, placings, span_lists, zippers, bindings, "
         "must_reach, notions, sewings, making, cautions, preparations and most_layers\n"
         "/measures/0/is, character 18: a length times a length is no length: one of them must be a number\n"
         "/measures/2/name, character 1: a name is of words of letters and digits, begins with a letter and holds no "
@@ -289,6 +291,63 @@ TEST_CASE("all that a design says is in the project") {
     CHECK(p.most_layers() == 10);
 }
 
+TEST_CASE("all that a design says of an outline is in the project") {
+    const project_design d = read_design(designs::every_member());
+    const project<inch> p = project_of(d, finished_size(20_in, 30_in));
+    REQUIRE(p.outlines().size() == 1);
+    const drafted_piece<inch>& bib = p.outlines()[0].made_from;
+    CHECK((bib.name == "bib" && bib.material == "canvas" && bib.count == 2 && bib.may_turn));
+    CHECK((bib.grain && (*bib.grain)[1] == drafted_spot<inch>{1_in, 6_in} && bib.tolerance == "1/64"_in));
+    REQUIRE(bib.corners.size() == 4);
+    CHECK((bib.corners[0].notches == lengths{5_in, 10_in} && bib.corners[0].edge == seam("1/2"_in)));
+    CHECK((bib.corners[1].across == 20_in && bib.corners[1].curve == drafted_curve<inch>()));
+    CHECK((bib.corners[2].edge == single_turned_hem("1/2"_in) && bib.corners[2].curve == hollow(2_in)));
+    CHECK((bib.corners[2].shape == corner_shape::reflected_in_edge_after && bib.corners[2].up == 8_in));
+    CHECK((bib.corners[3].curve ==
+           drafted_curve<inch>{curve_kind::cubic, {}, {1_in, 6_in}, {length_of<inch>(-1), 2_in}}));
+    // One corner or the other is there.
+    const auto narrow = project_of(d, finished_size(10_in, 30_in));
+    CHECK((narrow.outlines()[0].made_from.corners[3].curve == rounded(1_in)));
+    CHECK(design_of(p).outlines[0].corners[2].curve->is == "hollow");
+}
+
+namespace {
+
+/// Of a pad of felt with these corners.
+std::string outlined_file(const std::string& corners, const std::string& more = "") {
+    return R"({"turncloth_design": 1, "name": "Pad", "units": "inches", "outlines": [{"name": "pad", "material": "felt",
+        "edges": {"is": "seam", "allowance": "1/2 in"}, "corners": [)" +
+           corners + "]}]" + more + "}";
+}
+
+} // namespace
+
+TEST_CASE("what an outline of a file lacks, or cannot be drafted of, is named with its place") {
+    const std::string two = R"({}, {"across": "finished width"}, )";
+    CHECK(designs::faults(outlined_file(two + R"({"up": "4", "curve": {"is": "bent"}}, {"shape": "round"},
+        {"edge": {"is": "seam"}, "curve": {"is": "hollow"}})", R"(, "placings": [{"piece": "pad", "on": "pad"}],
+        "pieces": [{"name": "pad", "material": "felt", "width": "1 in", "height": "1 in"}])")) ==
+          "/outlines/0/corners/3/shape: expected one of \"mitred\", \"squared to edge before\", \"squared to edge "
+          "after\", \"reflected in edge before\" and \"reflected in edge after\"\n"
+          "/outlines/0/corners/2/up: expected a length: this is a number\n"
+          "/outlines/0/corners/2/curve/is: there is no \"bent\" here: there are \"straight\", \"hollow\", "
+          "\"rounded\" and \"cubic\"\n"
+          "/outlines/0/corners/4/edge/allowance: it is missing\n"
+          "/outlines/0/corners/4/curve/rise: it is missing\n"
+          "/outlines/0/name: a piece has that name\n");
+    CHECK(designs::faults(outlined_file(two + R"({"up": "4 in"})", R"(, "placings": [{"piece": "pad", "on": "pad"}])"))
+              .starts_with("/placings/0/piece: \"pad\" is an outline, and this takes a rectangle\n"));
+    CHECK(designs::faults(R"({"turncloth_design": 1, "name": "Pad"})") ==
+          "the design: it has neither pieces nor outlines\n");
+    // At a size, the corner that is there and not the one of its number among those that are.
+    const std::string hidden = R"({"up": "1 in", "where": "finished width is less than 1 in"}, )";
+    CHECK(refused_when_made(outlined_file(hidden + two + R"({"up": "4 in", "notches": ["finished width * 2"]})")) ==
+          "/outlines/0/corners/3: pad: a notch on edge 2 must lie from 0 to 4.000000 from its start: it was at "
+          "40.000000");
+    CHECK(refused_when_made(outlined_file(R"({}, {"across": "finished width - 20 in"}, {"up": "3 in"})")) ==
+          "/outlines/0/corners/0: pad: edge 0 of an outline must have a length: its corners were one point");
+}
+
 TEST_CASE("all that a design says of its making is in the making") {
     const project<inch> p = project_of(read_design(designs::every_member()), finished_size(20_in, 30_in));
     const making<inch>& d = *p.design();
@@ -401,7 +460,7 @@ void check_numbers(const project_design& d, const finished_size<Unit>& size) {
 TEST_CASE("a design at a size is a file of numbers that gives the same project") {
     check_numbers(read_design(designs::every_member()), finished_size(20_in, 30_in));
     check_numbers(read_design(designs::every_member()), finished_size(10_in, 30_in));
-    for (const char* name : {"peg_bag", "organiser", "tool_roll", "kneeling_pad"}) {
+    for (const char* name : {"peg_bag", "organiser", "tool_roll", "kneeling_pad", "scooped_peg_bag"}) {
         const project_design d = read_design(designs::file("examples/designs/" + std::string(name) + ".json"));
         check_numbers(d, finished_size("20 1/3"_in, 16_in));
         check_numbers(d, finished_size(52_cm, "40.7"_cm));

@@ -82,7 +82,7 @@ struct design_words {
 };
 
 /// The forms themselves are in design/detail/forms.hpp; each list of them is a kind of its own.
-enum class form_kind : unsigned char { finish, row, notion };
+enum class form_kind : unsigned char { finish, row, notion, curve };
 
 template <form_kind Kind>
 struct filled_form {
@@ -93,6 +93,7 @@ struct filled_form {
 using design_finish = filled_form<form_kind::finish>;
 using design_row = filled_form<form_kind::row>;
 using notion_form = filled_form<form_kind::notion>;
+using design_curve = filled_form<form_kind::curve>;
 
 enum class design_units : unsigned char { both, inches, centimetres };
 /// How a measure comes onto a ruler, as making/ruled.hpp has it.

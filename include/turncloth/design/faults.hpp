@@ -40,6 +40,9 @@ inline std::string own_fault(const design_detail& d) {
                       (d.places.empty() ? 0 : 1);
     return given == 1 ? "" : "give either a figure, its terms, a number or places";
 }
+inline std::string own_fault(const project_design& d) {
+    return d.pieces.empty() && d.outlines.empty() ? "it has neither pieces nor outlines" : "";
+}
 inline std::string own_fault(const design_zipper& z) {
     return z.roll.given() == !z.lengths_sold.empty() ? "give either a roll or the lengths sold" : "";
 }
@@ -63,6 +66,8 @@ public:
             names_.add(size, {unit, {}});
         for (const design_piece& p : d.pieces)
             pieces_.insert(p.name);
+        for (const design_outline& o : d.outlines)
+            outlines_.insert(o.name);
         for (const design_own_finish& f : d.finishes)
             finishes_.insert(f.called);
         record(d, "");
@@ -131,6 +136,8 @@ private:
             look(all[i], path + "/" + std::to_string(i));
         if constexpr (std::same_as<T, design_piece>)
             check_pieces(all, path);
+        if constexpr (std::same_as<T, design_outline>)
+            check_outlines(all, path);
         if constexpr (std::same_as<T, design_own_finish>)
             check_finishes(all, path);
     }
@@ -155,6 +162,16 @@ private:
                 fault("there is a piece of that name before it", at + "/name");
         }
     }
+    void check_outlines(const std::vector<design_outline>& all, const std::string& path) {
+        std::set<std::string> before;
+        for (std::size_t i = 0; i < all.size(); ++i) {
+            const std::string at = path + "/" + std::to_string(i) + "/name";
+            if (!before.insert(all[i].name).second && !all[i].where.given())
+                fault("there is a piece of that name before it", at);
+            if (pieces_.contains(all[i].name))
+                fault("a piece has that name", at);
+        }
+    }
     template <class T>
     void look(const std::optional<T>& member, const std::string& path) {
         look(*member, path);
@@ -167,7 +184,9 @@ private:
                 return fault(size.refused().what(), path);
         for (const std::string_view name : {"/longer", "/shorter", "/on", "/piece", "/strip", "/zipper_on"})
             if (path.ends_with(name) && !pieces_.contains(text))
-                fault("no piece is named " + in_quotes(text), path);
+                fault(outlines_.contains(text) ? in_quotes(text) + " is an outline, and this takes a rectangle"
+                                               : "no piece is named " + in_quotes(text),
+                      path);
         look_up(text, path);
     }
     void look_up(const std::string& name, const std::string& path) {
@@ -257,7 +276,7 @@ private:
 
     value_kind unit_;
     expression_names names_;
-    std::set<std::string, std::less<>> pieces_, finishes_; // of the finishes, those that are the design's own
+    std::set<std::string, std::less<>> pieces_, outlines_, finishes_; // of the finishes, those that are the design's own
     making_names making_names_;
     std::vector<std::string> at_fault_; ///< measures
     std::string path_;

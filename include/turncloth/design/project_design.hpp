@@ -1,6 +1,6 @@
 // A design: a project for any finished size, as data.
 //
-//   project_design       name, measures, refusals, pieces, meetings, placings, span lists, zippers, notions, ...
+//   project_design       name, measures, refusals, pieces, outlines, meetings, placings, span lists, zippers, notions, ...
 //   design_piece  design_marks  design_meeting  ...      its records; those of its making are in design_making.hpp
 //
 //   project_design bag{.name = {"Bag"}, .pieces = {{.name = "front", .material = "canvas", .width = {"finished width"}}}};
@@ -14,6 +14,7 @@
 #include <turncloth/design/design_making.hpp>
 #include <turncloth/design/design_terms.hpp>
 #include <turncloth/notions/caution.hpp>
+#include <turncloth/panel/outline.hpp>
 #include <turncloth/panel/panel.hpp>
 #include <turncloth/sheet/notion.hpp>
 
@@ -120,6 +121,35 @@ struct design_piece {
     std::vector<design_eyelet_row> eyelet_rows{};
     condition_expression where{};
     friend bool operator==(const design_piece&, const design_piece&) = default;
+};
+
+/// Of an outline, with the edge from here to the next corner.
+struct design_outline_corner {
+    length_expression across{}, up{}; ///< zero, where nothing is said
+    std::optional<design_finish> edge{}; ///< as all of them, where nothing is said
+    corner_shape shape = corner_shape::mitred;
+    std::optional<design_curve> curve{};
+    std::vector<length_expression> notches{};
+    condition_expression where{};
+    friend bool operator==(const design_outline_corner&, const design_outline_corner&) = default;
+};
+
+struct design_grain {
+    length_expression from_across{}, from_up{}, to_across{}, to_up{}; ///< zero, where nothing is said
+    friend bool operator==(const design_grain&, const design_grain&) = default;
+};
+
+/// A piece that is no rectangle, as sheet/drafted_piece.hpp has it.
+struct design_outline {
+    std::string name, material;
+    count_expression count{};
+    bool may_turn = false;
+    std::optional<design_grain> grain{};
+    length_expression tolerance{};
+    std::optional<design_finish> edges{}; ///< of those that say nothing themselves
+    std::vector<design_outline_corner> corners{};
+    condition_expression where{};
+    friend bool operator==(const design_outline&, const design_outline&) = default;
 };
 
 struct design_meeting {
@@ -245,7 +275,8 @@ struct project_design {
     std::vector<design_measure> measures{};
     std::vector<design_refusal> refusals{};
     std::vector<design_own_finish> finishes{};
-    std::vector<design_piece> pieces;
+    std::vector<design_piece> pieces{};
+    std::vector<design_outline> outlines{};
     std::vector<design_meeting> meetings{};
     std::vector<design_placing> placings{};
     std::vector<design_span_list> span_lists{};

@@ -14,6 +14,7 @@
 #include <turncloth/design/detail/walking.hpp>
 #include <turncloth/design/project_design.hpp>
 #include <turncloth/sheet/made_as.hpp>
+#include <turncloth/sheet/outlined.hpp>
 #include <turncloth/sheet/project.hpp>
 
 #include <algorithm>
@@ -47,6 +48,7 @@ public:
         throw_faults();
         project<Unit> p(values_.text(design_.name, "/name"), finished_);
         each(design_.pieces, "/pieces", [&](const design_piece& from) { add(p, from); });
+        each(design_.outlines, "/outlines", [&](const design_outline& from) { add(p, from); });
         each(design_.meetings, "/meetings", [&](const design_meeting& from) { p.add(made(from)); });
         each(design_.placings, "/placings", [&](const design_placing& from) { p.add(made(from)); });
         each(design_.span_lists, "/span_lists", [&](const design_span_list& from) { p.add(made(from)); });
@@ -126,6 +128,46 @@ private:
         for (std::size_t i = 0; i < from.eyelet_rows.size(); ++i)
             made.eyelets(laid_out(from.eyelet_rows[i], piece_path + "/eyelet_rows/" + std::to_string(i)));
     }
+    void add(project<Unit>& p, const design_outline& from) {
+        drafted_piece<Unit> made{.name = from.name, .material = from.material};
+        made.count = values_.count(from.count, path_ + "/count");
+        made.may_turn = from.may_turn;
+        if (const auto& g = from.grain) {
+            const length_type x = length(g->from_across, "/grain/from_across"), y = length(g->from_up, "/grain/from_up");
+            made.grain = {{{x, y}, {length(g->to_across, "/grain/to_across"), length(g->to_up, "/grain/to_up")}}};
+        }
+        if (from.tolerance.given())
+            made.tolerance = length(from.tolerance, "/tolerance");
+        const finish<Unit> all = from.edges ? finish_made(p, *from.edges, path_ + "/edges") : finish<Unit>();
+        const std::string piece_path = path_;
+        std::vector<std::string> paths; // of the corners that are there
+        each(from.corners, piece_path + "/corners", [&](const design_outline_corner& c) {
+            made.corners.push_back(corner_made(p, c, all));
+            paths.push_back(path_);
+        });
+        if (!faults_.empty())
+            return;
+#ifdef BOOST_NO_EXCEPTIONS
+        p.add(outlined(made));
+#else
+        try {
+            p.add(outlined(made));
+        } catch (const outline_error& refused) {
+            const auto corner = refused.facts().index;
+            refuse_at(corner && *corner < paths.size() ? paths[*corner] : piece_path, refused.what());
+        }
+#endif
+    }
+    drafted_corner<Unit> corner_made(project<Unit>& p, const design_outline_corner& c, const finish<Unit>& all) const {
+        const length_type across = length(c.across, "/across");
+        drafted_corner<Unit> made(across, length(c.up, "/up"),
+                                  c.edge ? finish_made(p, *c.edge, path_ + "/edge") : all);
+        made.shape = c.shape;
+        if (c.curve)
+            made.curve = values_.made(*c.curve, path_ + "/curve");
+        made.notches = values_.lengths(c.notches, path_ + "/notches");
+        return made;
+    }
     void lay_inside(const project<Unit>& p, piece<Unit>& made, const std::string& name) const {
         const auto& all = p.pieces();
         const auto outer =
@@ -134,12 +176,15 @@ private:
             refuse_at(path_ + "/inside", "no piece before this one is named " + in_quotes(name));
         made.lies_inside(*outer);
     }
+    finish<Unit> finish_made(project<Unit>& p, const design_finish& f, const std::string& path) const {
+        for (std::size_t i = 0; i < design_.finishes.size(); ++i)
+            if (design_.finishes[i].called == f.is)
+                return own_finish(p, design_.finishes[i], "/finishes/" + std::to_string(i));
+        return values_.made(f, path);
+    }
     edges<Unit> edges_of(project<Unit>& p, const design_edges& e) const {
         const auto made = [&](const design_finish& f, const char* member) {
-            for (std::size_t i = 0; i < design_.finishes.size(); ++i)
-                if (design_.finishes[i].called == f.is)
-                    return own_finish(p, design_.finishes[i], "/finishes/" + std::to_string(i));
-            return values_.made(f, path_ + "/edges/" + member);
+            return finish_made(p, f, path_ + "/edges/" + member);
         };
         const auto one = [&](const std::optional<design_finish>& own, const char* member) {
             if (own)

@@ -110,6 +110,7 @@ private:
     static json of(const design_finish&) { return reference_to("finish"); }
     static json of(const design_row&) { return reference_to("places"); }
     static json of(const notion_form&) { return reference_to("notion"); }
+    static json of(const design_curve&) { return reference_to("curve"); }
     template <class T>
     static json of(const std::optional<T>&) {
         return of(T{});
@@ -145,7 +146,8 @@ inline nlohmann::ordered_json design_schema() {
                     {"maxLength", most_in_an_expression}}},
                   {"finish", schema_writer::forms<form_kind::finish>()},
                   {"places", schema_writer::forms<form_kind::row>()},
-                  {"notion", schema_writer::forms<form_kind::notion>()}};
+                  {"notion", schema_writer::forms<form_kind::notion>()},
+                  {"curve", schema_writer::forms<form_kind::curve>()}};
     return j;
 }
 

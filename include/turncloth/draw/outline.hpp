@@ -1,6 +1,6 @@
 // A straight-edged piece of any shape drawn to scale on a page to be printed.
 //
-//   outline_labels<U>{name, material, count, notches, grain, finishes, lines}    what an outline does not know of itself
+//   outline_labels<U>{name, material, count, notches, grain, finishes, lines, edges}   what an outline does not know itself
 //   page_of(outline, labels, ruler, options)       a page as a value (page/page.hpp)
 //   pages_at_full_size(outline, labels, ruler, options, foot)   a pattern to cut by, on pages that are joined again
 //
@@ -9,7 +9,7 @@
 //   save("gusset.svg", to_svg(page_of(gusset, {.name = "gusset", .material = "canvas", .count = 2})));
 //
 // The outline lies as it was drafted, y upward; at full size it is given a quarter turn where that saves pages. Edge i of
-// it is number i + 1 on the page, as a page counts from 1. The grain's arrow lies on the grain line where that meets the
+// it is number i + 1 on the page, as a page counts from 1; edges that stand for a curve have one number. The grain's arrow lies on the grain line where that meets the
 // piece, else beside it. Lengths and areas are rounded from the doubles drafted; what is drawn is not rounded.
 //
 // Where allowances overlap the line drawn is the one to cut along, trimmed, with a diamond where cut lines cross on it and
@@ -18,11 +18,11 @@
 #ifndef TURNCLOTH_DRAW_OUTLINE_HPP
 #define TURNCLOTH_DRAW_OUTLINE_HPP
 
+#include <turncloth/draw/detail/drafted_words.hpp>
 #include <turncloth/draw/detail/outline_labels.hpp>
 #include <turncloth/draw/detail/words.hpp>
 #include <turncloth/page/tiles.hpp>
 #include <turncloth/panel/curve.hpp>
-#include <turncloth/panel/drafted.hpp>
 #include <turncloth/panel/finish_lines.hpp>
 #include <turncloth/panel/outline.hpp>
 #include <turncloth/panel/trimmed.hpp>
@@ -49,40 +49,12 @@ struct outline_labels {
     std::optional<line<Unit, double>> grain = {};
     std::vector<std::string> finishes = {};     ///< of each edge, or of none
     std::vector<finish_lines<Unit>> lines = {}; ///< likewise: lines_of (finish_lines.hpp)
+    /// Runs of edges that count as one, which are all edges in their order; each edge by itself, where none is given. A
+    /// notch is then told by the first edge of its run, and along the run.
+    std::vector<curve_run> edges = {};
 };
 
 namespace detail {
-
-template <length_unit Unit>
-std::string drafted_text(drafted_length<Unit> l, const ruler& by) {
-    return as_shown(
-        by, [&] { return to_text(on_graduation(l, by.inches, by.halfway)); },
-        [&] { return to_text(on_graduation(l, by.centimetres, by.halfway)); });
-}
-
-/// "12 x 8 in (30.5 x 20.3 cm)"
-template <length_unit Unit>
-std::string drafted_size_text(drafted_length<Unit> width, drafted_length<Unit> height, const ruler& by) {
-    const auto in = [&](auto step) {
-        return number_text(on_graduation(width, step, by.halfway)) + " x " +
-               to_text(on_graduation(height, step, by.halfway));
-    };
-    return as_shown(
-        by, [&] { return in(by.inches); }, [&] { return in(by.centimetres); });
-}
-
-/// In tenths of a square inch and of a square centimetre: a ruler has no graduation for areas.
-template <length_unit Unit>
-std::string drafted_area_text(double number, const ruler& by) {
-    const auto tenths = [&](fraction units, const char* name) {
-        const fraction step = fraction(1, 10) / (units * units);
-        const fraction whole_tenths = approximate(number, step).value / step;
-        return to_decimal_text(whole_tenths / 10) + name;
-    };
-    return as_shown(
-        by, [&] { return tenths(units_per<inch, Unit>, " sq in"); },
-        [&] { return tenths(units_per<centimetre, Unit>, " sq cm"); });
-}
 
 inline constexpr kind_of_line cut_line_kind = {{"cut", 0.6}, "cut line"},
                               seam_line_kind = {stitching_pen.meaning("seam"), "seam line"},
@@ -99,7 +71,10 @@ public:
 
     outline_picture(const outline<Unit>& o, const outline_labels<Unit>& labels, const ruler& by,
                     const std::string& project, bool turned = false)
-        : from_(o), cut_(trimmed_cut_line(o)), labels_(labels), by_(by), turned_(turned) {
+        : from_(o), cut_(trimmed_cut_line(o)), labels_(labels), by_(by), turned_(turned), runs_(labels.edges) {
+        if (runs_.empty())
+            for (std::size_t i = 0; i < o.seam_line().size(); ++i)
+                runs_.push_back({i, 1});
         require_at_least<range_error>(labels_.count, std::int64_t{1}, "the number of pieces to cut");
         drawn.words.project = project;
         drawn.words.title = labels_.name;
@@ -133,8 +108,8 @@ public:
         outline_words more = words;
         more.name = {labels_.name, count_text(labels_)};
         more.kept_clear = parts.shared();
-        for (std::size_t i = 0; i < more.edges.size(); ++i)
-            more.edges[i].words = {written(from_.allowance_of(i).allowance), allowance_text(i)};
+        for (const auto& [first, count] : runs_)
+            more.edges[first + count / 2].words = {written(from_.allowance_of(first).allowance), allowance_text(first)};
         const page_area area = to(page_area{0, 0, drawn.width, drawn.height});
         const lettering letters(options.letters);
         outline_marker(whole, {to, area, area, {}, 0, letters}, more).write();
@@ -193,22 +168,28 @@ private:
         const double way = signed_area_of(from_.seam_line()).value() > 0 ? 1 : -1;
         auto& list = drawn.words.lists[0];
         list.emplace_back("Edges of the seam line and their allowances:");
-        for (std::size_t i = 0; i < seam.size(); ++i) {
-            const page_segment edge{seam[i], seam[(i + 1) % seam.size()]};
-            const double size = distance(edge.from, edge.to);
-            const edge_allowance<Unit>& t = from_.allowance_of(i);
-            const std::string number = std::to_string(i + 1),
-                              named = number + ": " + written(drafted_length_of<Unit>(size / mm));
-            words.edges.push_back({edge,
-                                   {(edge.from.y - edge.to.y) * way / size, (edge.to.x - edge.from.x) * way / size},
-                                   t.allowance.value() * mm,
-                                   {number, named}});
-            std::string entry = sentence({named, ", ", allowance_text(i)});
+        for (std::size_t r = 0; r < runs_.size(); ++r) {
+            const auto& [first, count] = runs_[r];
+            const edge_allowance<Unit>& t = from_.allowance_of(first);
+            for (std::size_t i = first; i < first + count; ++i) {
+                const page_segment edge{seam.at(i), seam[(i + 1) % seam.size()]};
+                const double size = distance(edge.from, edge.to);
+                words.edges.push_back(
+                    {edge,
+                     {(edge.from.y - edge.to.y) * way / size, (edge.to.x - edge.from.x) * way / size},
+                     t.allowance.value() * mm,
+                     r});
+            }
+            const std::string number = std::to_string(r + 1),
+                              named = number + ": " + written(run_length(from_, runs_[r]));
+            words.edges[first + count / 2].words = {number, named};
+            std::string entry = sentence({named, count > 1 ? " along its curve, " : ", ", allowance_text(first)});
             if (t.first_turn.value() > 0)
                 entry += ", of which " + written(t.first_turn) + " turned under first";
             list.push_back(std::move(entry));
         }
     }
+    std::size_t run_of(std::size_t edge) const { return words.edges[edge].run; }
     /// "allowance 1/2 in", or with its finish "seam, 1/2 in"
     std::string allowance_text(std::size_t i) const {
         const drafted_length<Unit> allowance = from_.allowance_of(i).allowance;
@@ -260,7 +241,8 @@ private:
             auto found = std::find_if(alike.begin(), alike.end(), same);
             if (found == alike.end())
                 found = alike.insert(found, {said, {}});
-            found->second.push_back(i);
+            if (found->second.empty() || found->second.back() != run_of(i))
+                found->second.push_back(run_of(i));
         }
         if (!alike.empty())
             drawn.words.lists[0].emplace_back("Folds and stitching, from the cut edge inward:");
@@ -276,17 +258,26 @@ private:
 
     void add_notches() {
         for (const notch<Unit>& n : labels_.notches) {
-            const carried_notch<Unit> c =
-                cut_.trimmed.empty() ? from_.carried(n) : carried(from_, cut_, {n.edge, 1}, n.from_start);
+            static_cast<void>(from_.allowance_of(n.edge)); // which refuses an edge that is not there
+            const std::size_t run = run_of(n.edge);
+            const carried_notch<Unit> c = notch_on(from_, cut_, runs_[run], n.from_start);
             const page_segment mark{on_page(c.on_seam), on_page(c.on_cut)};
-            const page_point out = words.edges[n.edge].outward;
+            const page_point out = outward_of(mark, words.edges[n.edge].outward);
             drawn.draw(notch_line, mark);
             words.notches.push_back({mark, {-out.x, -out.y}});
-            const std::size_t before = n.edge == 0 ? from_.seam_line().size() : n.edge;
-            drawn.words.lists[0].push_back("notch on edge " + std::to_string(n.edge + 1) + ", " +
+            const std::size_t before = run == 0 ? runs_.size() : run;
+            drawn.words.lists[0].push_back("notch on edge " + std::to_string(run + 1) + ", " +
                                            written(n.from_start) + " from its corner with edge " +
                                            std::to_string(before));
         }
+    }
+
+    /// The way of a notch; of one whose two lines lie on each other, its edge's.
+    static page_point outward_of(const page_segment& mark, page_point otherwise) {
+        const double size = distance(mark.from, mark.to);
+        return size < drafting_tolerance
+                   ? otherwise
+                   : page_point{(mark.to.x - mark.from.x) / size, (mark.to.y - mark.from.y) / size};
     }
 
     void add_grain() {
@@ -296,9 +287,11 @@ private:
         static_cast<void>(from_.angle_to_grain(0, g)); // which refuses a line without direction, or too far away
         drawn.explain(grain_line);
         std::string slanting;
-        for (std::size_t i = 0; i < words.edges.size(); ++i)
-            if (const double angle = from_.angle_to_grain(i, g); angle > 15 && angle < 75)
-                slanting += (slanting.empty() ? " " : ", ") + std::to_string(i + 1);
+        for (std::size_t i = 0, last = runs_.size(); i < words.edges.size(); ++i)
+            if (const double angle = from_.angle_to_grain(i, g); angle > 15 && angle < 75 && run_of(i) != last) {
+                last = run_of(i);
+                slanting += (slanting.empty() ? " " : ", ") + std::to_string(last + 1);
+            }
         if (!slanting.empty()) // common practice
             drawn.words.sentences = {"Edges at a slant to the grain",
                                      "along edges" + slanting +
@@ -325,7 +318,8 @@ private:
     std::string trimmed_edges() const {
         std::vector<std::size_t> edges;
         for (const auto& t : cut_.trimmed)
-            edges.push_back(t.edge);
+            if (edges.empty() || edges.back() != run_of(t.edge))
+                edges.push_back(run_of(t.edge));
         return edges_text(edges);
     }
     /// "edges 3, 5 to 24", counted from 1
@@ -354,6 +348,7 @@ private:
     const outline_labels<Unit>& labels_;
     const ruler by_;
     bool turned_;
+    std::vector<curve_run> runs_;
     arrow<double> low_{}, high_{}; ///< corners of what is drawn
 };
 

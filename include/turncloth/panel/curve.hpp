@@ -179,6 +179,18 @@ carried_notch<Unit> carried(const outline<Unit>& o, const trimmed_outline<Unit>&
             detail::in_unit<Unit>(on_seam + out * detail::first_hit(boundary, on_seam, out))};
 }
 
+namespace detail {
+
+/// A straight edge of a cut line that nothing trims has its notches square to itself or nowhere, as outline::carried says.
+template <length_unit Unit>
+carried_notch<Unit> notch_on(const outline<Unit>& o, const trimmed_outline<Unit>& cut, const curve_run& run,
+                             drafted_length<Unit> from_start) {
+    return run.count == 1 && cut.trimmed.empty() ? o.carried({run.first, from_start})
+                                                 : carried(o, cut, run, from_start);
+}
+
+} // namespace detail
+
 } // namespace turncloth
 
 #endif

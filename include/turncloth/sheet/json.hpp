@@ -101,6 +101,29 @@ nlohmann::ordered_json to_json(const sheet_piece<Unit>& p) {
     return j;
 }
 
+/// Edges from the corner that was drafted first.
+template <length_unit Unit>
+nlohmann::ordered_json to_json(const outlined_piece<Unit>& p) {
+    detail::json edges = detail::json::array();
+    for (std::size_t i = 0; i < p.edges.size(); ++i) {
+        const drafted_corner<Unit>& c = p.made_from.corners[i];
+        edges.push_back({{"across", to_json(c.across)},
+                         {"up", to_json(c.up)},
+                         {"curved", c.curve.kind != curve_kind::straight},
+                         {"length", to_json(p.edges[i].size)},
+                         {"finish", detail::json_of(c.edge)},
+                         {"notches", to_json(c.notches)},
+                         {"trimmed", p.edges[i].trimmed}});
+    }
+    return {{"name", sound_text(p.name())},
+            {"material", sound_text(p.material())},
+            {"count", p.count()},
+            {"may_turn", p.made_from.may_turn},
+            {"within", {{"width", to_json(p.cut.width())}, {"height", to_json(p.cut.height())}}},
+            {"finished_within", to_json(p.finished)},
+            {"edges", edges}};
+}
+
 template <length_unit Unit>
 nlohmann::ordered_json to_json(const sheet_meeting<Unit>& m) {
     detail::json marks = detail::json::array();
@@ -165,8 +188,10 @@ nlohmann::ordered_json to_json(const sheet<Unit>& s) {
         j["asked"] = to_json(*s.asked);
     if (s.graduation.value() != 0)
         j["ruler"] = to_json(s.graduation);
-    j.update({{"pieces", all(s.pieces)},
-              {"meetings", all(s.meetings)},
+    j["pieces"] = all(s.pieces);
+    if (!s.outlines.empty())
+        j["outlines"] = all(s.outlines);
+    j.update({{"meetings", all(s.meetings)},
               {"notions", all(s.notions)},
               {"steps", detail::json_of_steps(s.steps)}});
     if (s.design)

@@ -7,6 +7,7 @@
 //     .prepare(step)   .most_layers(n)   .made_as(making)
 //     .find(name)   .remove(name)          a piece, to be changed or taken away; a copy kept before undoes it
 //   piece<U>(name, material, panel)        piece.hpp
+//   outlined(drafted_piece<U>)             a piece of another shape: outlined.hpp
 //   meeting<U>                             a longer piece sewn to a shorter one, mark to mark
 //   placing<U>   span_list<U>              a piece sewn onto another; spans that must fill a side
 //   zipper<U>                              openings on a piece, and what they are cut from
@@ -27,6 +28,7 @@
 #include <turncloth/notions/binding.hpp>
 #include <turncloth/notions/thread.hpp>
 #include <turncloth/notions/zipper.hpp>
+#include <turncloth/sheet/drafted_piece.hpp>
 #include <turncloth/sheet/notion.hpp>
 #include <turncloth/sheet/piece.hpp>
 
@@ -165,6 +167,8 @@ public:
     label keep(std::string text) { return kept_.keep(std::move(text)); }
     const words& kept() const { return kept_; }
     const std::deque<piece<Unit>>& pieces() const { return pieces_; }
+    /// Pieces that are no rectangles: cut, drawn and bought for as others are, and no part of a making.
+    const std::vector<outlined_piece<Unit>>& outlines() const { return outlines_; }
     const std::vector<meeting<Unit>>& meetings() const { return meetings_; }
     const std::vector<placing<Unit>>& placings() const { return placings_; }
     const std::vector<span_list<Unit>>& span_lists() const { return span_lists_; }
@@ -203,6 +207,7 @@ public:
         pieces_.erase(found);
         return true;
     }
+    [[gnu::noinline]] project& add(outlined_piece<Unit> p) { return push(outlines_, std::move(p)); }
     [[gnu::noinline]] project& add(meeting<Unit> m) { return push(meetings_, std::move(m)); }
     [[gnu::noinline]] project& add(placing<Unit> p) { return push(placings_, std::move(p)); }
     [[gnu::noinline]] project& add(span_list<Unit> p) { return push(span_lists_, std::move(p)); }
@@ -254,6 +259,7 @@ private:
     finished_size<Unit> finished_;
     words kept_;
     std::deque<piece<Unit>> pieces_;
+    std::vector<outlined_piece<Unit>> outlines_;
     std::vector<meeting<Unit>> meetings_;
     std::vector<placing<Unit>> placings_;
     std::vector<span_list<Unit>> span_lists_;

@@ -11,6 +11,9 @@
 //                                       {.straightening = 1_in, .sold = eighths_of_a_yard<inch>});
 //   s.notions.push_back(listed(canvas));
 //
+// Of an outline its bounding rectangle is laid, turned where it says so itself: slanting and curved sides may lie closer
+// by hand.
+//
 // Included by itself: the searches are more to compile than all the rest of a sheet.
 #ifndef TURNCLOTH_SHEET_PURCHASES_HPP
 #define TURNCLOTH_SHEET_PURCHASES_HPP
@@ -37,12 +40,12 @@ struct sheet_cloth {
     turncloth::lay<Unit> lay;
     purchase<Unit> bought;
     length<Unit> graduation = {};           ///< of the ruler that its pieces were worked out on; zero for none
-    std::vector<std::size_t> on_sheet = {}; ///< of each piece, its place among those of the sheet
+    std::vector<std::size_t> on_sheet = {}; ///< of each piece, its place among those of the sheet, outlines after them
 };
 
 /// How pieces may lie, and how long a good lay is looked for.
 struct cloth_options {
-    grain lies = grain::fixed; ///< it runs down every piece, as it hangs; `may_turn` lets all of them lie either way
+    grain lies = grain::fixed; ///< it runs down every panel, as it hangs; `may_turn` lets all of them lie either way
     lay_effort effort = {};
 };
 
@@ -57,6 +60,11 @@ cloth_for(const sheet<Unit>& s, const std::string& material, const bolt<std::typ
         if (const piece<Unit>& p = s.pieces[i].made_from; p.material() == material) {
             pieces.push_back({p.name(), s.pieces[i].cut, p.count(), options.lies});
             on_sheet.push_back(i);
+        }
+    for (std::size_t i = 0; i < s.outlines.size(); ++i)
+        if (const outlined_piece<Unit>& p = s.outlines[i]; p.material() == material) {
+            pieces.push_back({p.name(), p.cut, p.count(), p.made_from.may_turn ? grain::may_turn : grain::fixed});
+            on_sheet.push_back(s.pieces.size() + i);
         }
     if (pieces.empty())
         detail::refuse<sheet_error>(

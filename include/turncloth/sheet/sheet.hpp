@@ -1,7 +1,7 @@
 // A sheet: everything to be cut, folded, marked, sewn and bought for one project at one finished size, with the
 // working.
 //
-//   sheet<U>                 name, finished, pieces, meetings, notions, steps, cautions, warnings; its ruler
+//   sheet<U>                 name, finished, pieces, outlines, meetings, notions, steps, cautions, warnings; its ruler
 //   sheet_piece<U>           the piece, its cut size with workings, and every line on it from a cut edge
 //   sheet_line<U>            one of these lines; line_kind
 //   sheet_error              reasons(): all that is wrong, not only the first, as sentences and as data
@@ -146,6 +146,7 @@ struct sheet {
     std::string name;
     finished_size<Unit> finished;
     std::vector<sheet_piece<Unit>> pieces;
+    std::vector<outlined_piece<Unit>> outlines; ///< pieces of other shapes
     std::vector<sheet_meeting<Unit>> meetings;
     std::vector<notion<Unit>> notions;
     work_plan<Unit> steps;                ///< of making, in their order: making/work_step.hpp

@@ -24,6 +24,10 @@ constexpr auto words_of(on_the_ruler) {
 constexpr auto words_of(design_datum) {
     return std::array<std::string_view, 3>{"finished edge", "cut edge", "stitching"};
 }
+constexpr auto words_of(corner_shape) {
+    return std::array<std::string_view, 5>{"mitred", "squared to edge before", "squared to edge after",
+                                           "reflected in edge before", "reflected in edge after"};
+}
 constexpr auto words_of(caution::work) {
     return std::array<std::string_view, 9>{"buying",  "cutting", "pinning", "pressing", "stitching",
                                            "zippers", "eyelets", "filling", "using it"};

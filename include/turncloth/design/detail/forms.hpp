@@ -1,6 +1,7 @@
-// The forms that a design chooses from, each with the parts that it is given: finishes, repeaters and notions.
+// The forms that a design chooses from, each with the parts that it is given: finishes, repeaters, notions
+// and curves.
 //
-//   finish_forms<U>   row_forms<U>   notion_forms<U>      what each is called, its parts, and what makes it
+//   finish_forms<U>   row_forms<U>   notion_forms<U>   curve_forms<U>      what each is called, its parts, and what makes it
 //   forms_of(design_finish{})                             the same without what makes them
 #ifndef TURNCLOTH_DESIGN_DETAIL_FORMS_HPP
 #define TURNCLOTH_DESIGN_DETAIL_FORMS_HPP
@@ -12,6 +13,7 @@
 #include <turncloth/notions/tie.hpp>
 #include <turncloth/panel/finish.hpp>
 #include <turncloth/panel/size.hpp>
+#include <turncloth/sheet/drafted_piece.hpp>
 #include <turncloth/sheet/notion.hpp>
 
 #include <array>
@@ -216,15 +218,28 @@ inline constexpr std::array<notion_maker<U>, 6> notion_forms = {{
     {{"foam filling", {{{"width"}, {"height"}, {"thickness"}}}}, foam<U>},
 }};
 
-/// Of a design_finish, a design_row or a notion_form.
+template <length_unit U>
+inline constexpr std::array<form_maker<drafted_curve<U>, U>, 4> curve_forms = {{
+    {{"straight"}, [](parts_given_of<U>) { return drafted_curve<U>(); }},
+    {{"hollow", {{{"rise"}}}}, [](parts_given_of<U> v) { return hollow(v[0]); }},
+    {{"rounded", {{{"rise"}}}}, [](parts_given_of<U> v) { return rounded(v[0]); }},
+    {{"cubic", {{may_have("pull_across"), may_have("pull_up"), may_have("other_across"), may_have("other_up")}}},
+     [](parts_given_of<U> v) {
+         return drafted_curve<U>{curve_kind::cubic, {}, {v[0], v[1]}, {v[2], v[3]}};
+     }},
+}};
+
+/// Of a design_finish, a design_row, a notion_form or a design_curve.
 template <length_unit U, class Form>
 constexpr const auto& makers_of(const Form& /*form*/) {
     if constexpr (std::same_as<Form, design_finish>)
         return finish_forms<U>;
     else if constexpr (std::same_as<Form, design_row>)
         return row_forms<U>;
-    else
+    else if constexpr (std::same_as<Form, notion_form>)
         return notion_forms<U>;
+    else
+        return curve_forms<U>;
 }
 
 /// The first form is the one of a filled form that does not say.

@@ -22,7 +22,8 @@ void members(Visitor& v, Self& d) {
     v.may("measures", d.measures, "Named measures; each may use those before it");
     v.may("refuse", d.refusals, "Sizes that it is not made at, and why");
     v.may("finishes", d.finishes, "Finishes of edges that no form has");
-    v.must("pieces", d.pieces, "The pieces to cut");
+    v.may("pieces", d.pieces, "The pieces to cut");
+    v.may("outlines", d.outlines, "Pieces to cut that are no rectangles");
     v.may("meetings", d.meetings, "Longer pieces sewn to shorter ones, mark to mark");
     v.may("placings", d.placings, "Pieces sewn onto others");
     v.may("span_lists", d.span_lists, "Spans that together must fill a side of a piece");
@@ -143,6 +144,38 @@ void members(Visitor& v, Self& e) {
     v.must("gap", e.gap, "From one rim to the next");
     v.must("down", e.down, "From the finished top edge to the middles");
     v.may("graduation", e.graduation, "Of the ruler that they are marked with");
+}
+
+template <class Visitor, record_of<design_outline> Self>
+void members(Visitor& v, Self& o) {
+    v.must("name", o.name, "What it is called");
+    v.must("material", o.material, "What it is cut from");
+    v.may("count", o.count, "So many are cut alike");
+    v.may("may_turn", o.may_turn, "Whether its grain may lie across the cloth");
+    v.may("grain", o.grain, "The way of its grain; straight up where nothing is said");
+    v.may("tolerance", o.tolerance, "How far edges may lie from a curve that they stand for; 0.1 mm where nothing is said");
+    v.may("edges", o.edges, "How those edges are finished that say nothing themselves; raw where nothing is said");
+    v.must("corners", o.corners, "Its corners on the finished edge, in order, either way round");
+    v.may("where", o.where, "It is there only where this holds");
+}
+
+template <class Visitor, record_of<design_outline_corner> Self>
+void members(Visitor& v, Self& c) {
+    v.may("across", c.across, "How far to the right it lies; 0 where nothing is said");
+    v.may("up", c.up, "How far up it lies; 0 where nothing is said");
+    v.may("edge", c.edge, "How the edge from here to the next corner is finished");
+    v.may("shape", c.shape, "What the cut line does at this corner, where it stands out");
+    v.may("curve", c.curve, "How that edge is curved; straight where nothing is said");
+    v.may("notches", c.notches, "On that edge, each so far along it from here");
+    v.may("where", c.where, "It is there only where this holds");
+}
+
+template <class Visitor, record_of<design_grain> Self>
+void members(Visitor& v, Self& g) {
+    v.may("from_across", g.from_across, "The spot that it leads from, to the right; 0 where nothing is said");
+    v.may("from_up", g.from_up, "And up");
+    v.may("to_across", g.to_across, "The spot that it leads to, to the right");
+    v.may("to_up", g.to_up, "And up");
 }
 
 template <class Visitor, record_of<design_meeting> Self>

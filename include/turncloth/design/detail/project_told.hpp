@@ -27,6 +27,7 @@ public:
         made_.name.text = project_.name();
         for_size_alone(made_, project_.finished());
         say_all(made_.pieces, project_.pieces());
+        say_all(made_.outlines, project_.outlines());
         say_all(made_.meetings, project_.meetings());
         say_all(made_.placings, project_.placings());
         say_all(made_.span_lists, project_.span_lists());
@@ -76,6 +77,42 @@ private:
             made.corners = design_corners{said(c.square), said(c.across), {}};
         say_all(made.eyelet_rows, p.eyelets());
         return made;
+    }
+    design_outline say(const outlined_piece<Unit>& p) {
+        const drafted_piece<Unit>& from = p.made_from;
+        design_outline made{from.name, from.material, counted_unless(from.count, 1), from.may_turn};
+        if (from.grain)
+            made.grain = design_grain{said((*from.grain)[0].across), said((*from.grain)[0].up),
+                                      said((*from.grain)[1].across), said((*from.grain)[1].up)};
+        if (from.tolerance != drafted_piece<Unit>().tolerance)
+            made.tolerance = said(from.tolerance);
+        for (const drafted_corner<Unit>& c : from.corners) {
+            design_outline_corner corner{said(c.across), said(c.up)};
+            if (c.edge != finish<Unit>())
+                corner.edge = say(c.edge);
+            corner.shape = c.shape;
+            corner.curve = say(c.curve);
+            corner.notches = lengths_said(c.notches);
+            made.corners.push_back(std::move(corner));
+        }
+        return made;
+    }
+    static std::optional<design_curve> say(const drafted_curve<Unit>& c) {
+        switch (c.kind) {
+        case curve_kind::hollow:
+            return design_curve{"hollow", {{"rise", said(c.rise)}}};
+        case curve_kind::rounded:
+            return design_curve{"rounded", {{"rise", said(c.rise)}}};
+        case curve_kind::cubic:
+            return design_curve{"cubic",
+                                {{"pull_across", said(c.pull.across)},
+                                 {"pull_up", said(c.pull.up)},
+                                 {"other_across", said(c.other_pull.across)},
+                                 {"other_up", said(c.other_pull.up)}}};
+        case curve_kind::straight:
+            break;
+        }
+        return {};
     }
     design_edges say(const panel<Unit>& shape) {
         design_edges made;

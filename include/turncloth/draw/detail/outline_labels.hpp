@@ -30,7 +30,8 @@ struct outline_words {
         page_segment seam;
         page_point outward;
         double allowance;
-        std::vector<std::string> words{};
+        std::size_t run = 0; ///< edges of one run stand for one curve, and one of them has its words
+        std::vector<std::string> words = {};
         double depth = 0;                                ///< how far inside the seam line its rows of stitching lie
         std::size_t lines_outside = 0, lines_inside = 0; ///< of its finish, off the seam line
     };
@@ -94,27 +95,30 @@ class outline_marker {
 public:
     outline_marker(page& on, const picture_place& at, const outline_words& words)
         : on_(on), at_(at), words_(words), room_(draw_marks(), at.by) {
-        for (const outline_words::edge& e : words.edges)
+        for (const outline_words::edge& e : words.edges) {
+            if (!e.words.empty())
+                named_.push_back(seam_.size());
             seam_.push_back(at.to(e.seam));
+        }
         for (const page_area& a : words.kept_clear)
             room_.take(a);
     }
 
-    /// Every edge has words, longer ones where there is room. Of very many edges every n-th has some.
+    /// Every edge or run has words, longer ones where there is room. Of very many edges every n-th has some.
     void write() {
         constexpr std::size_t most = 100;
-        const std::size_t n = words_.edges.size(), every = round_number([&](std::size_t k) { return n / k <= most; });
+        const std::size_t n = named_.size(), every = round_number([&](std::size_t k) { return n / k <= most; });
         std::vector<std::optional<page_area>> found(n);
         for (std::size_t i = every - 1; i < n; i += every)
-            if ((found[i] = beside(i, words_.edges[i].words.front())))
+            if ((found[i] = beside(named_[i], words_.edges[named_[i]].words.front())))
                 room_.take(*found[i]);
         std::size_t without = 0;
         for (std::size_t i = every - 1; i < n; i += every)
-            if (!found[i] && !lead(i))
+            if (!found[i] && !lead(named_[i]))
                 ++without;
         for (std::size_t i = 0; i < n; ++i)
             if (found[i])
-                write_longest(i, *found[i]);
+                write_longest(named_[i], *found[i]);
         name_piece();
         write_note(every, without);
     }
@@ -153,7 +157,7 @@ private:
     bool is_plain(const page_area& a, std::size_t own) const {
         const double near = distance(a, seam_[own]);
         for (std::size_t i = 0; i < seam_.size(); ++i)
-            if (i != own && distance(a, seam_[i]) < 1.3 * near + 0.5)
+            if (words_.edges[i].run != words_.edges[own].run && distance(a, seam_[i]) < 1.3 * near + 0.5)
                 return false;
         return true;
     }
@@ -257,6 +261,7 @@ private:
     const outline_words& words_;
     free_room room_;
     std::vector<page_segment> seam_{};
+    std::vector<std::size_t> named_{}; ///< edges that have words
 };
 
 } // namespace turncloth::detail

@@ -7,6 +7,7 @@
 
 #include <turncloth/cloth/cutting_out.hpp>
 #include <turncloth/draw/lay.hpp>
+#include <turncloth/draw/outlined.hpp>
 #include <turncloth/draw/piece.hpp>
 #include <turncloth/handout/detail/shared.hpp>
 #include <turncloth/page/document.hpp>
@@ -41,10 +42,14 @@ public:
         for (const sheet_cloth<Unit>& c : cloths_)
             row(c.material, figure_cell(unbroken(cloth_text(c.bought, by_))), text(c.bolt.width) + " wide, or wider");
         std::vector<std::string> open;
-        for (const sheet_piece<Unit>& p : sheet_.pieces)
-            if (const std::string& m = p.made_from.material();
-                cloth_of(m) == nullptr && std::find(open.begin(), open.end(), m) == open.end())
+        const auto leave_open = [&](const std::string& m) {
+            if (cloth_of(m) == nullptr && std::find(open.begin(), open.end(), m) == open.end())
                 open.push_back(m);
+        };
+        for (const sheet_piece<Unit>& p : sheet_.pieces)
+            leave_open(p.made_from.material());
+        for (const outlined_piece<Unit>& p : sheet_.outlines)
+            leave_open(p.material());
         for (const std::string& m : open)
             row(m, {"how much " + m, document::in_cell::blank}, "for the pieces below");
         for (const notion<Unit>& n : sheet_.notions)
@@ -67,6 +72,15 @@ public:
                               figure_cell(text(p.cut)),
                               {grain_of(i)}});
         }
+        for (std::size_t i = 0; i < sheet_.outlines.size(); ++i) {
+            const outlined_piece<Unit>& p = sheet_.outlines[i];
+            t.rows.push_back({{letter_of(sheet_.pieces.size() + i)},
+                              {p.name()},
+                              figure_cell(std::to_string(p.count())),
+                              {p.material()},
+                              figure_cell("within " + text(p.cut)),
+                              {p.made_from.may_turn ? "either way" : "as drawn"}});
+        }
         to.add(std::move(t));
     }
 
@@ -81,6 +95,8 @@ public:
     void add_marking(document& to) const {
         for (std::size_t i = 0; i < sheet_.pieces.size(); ++i)
             add_piece(to, i);
+        for (std::size_t i = 0; i < sheet_.outlines.size(); ++i)
+            add_outline(to, i);
         for (const sheet_meeting<Unit>& m : sheet_.meetings)
             add_meeting(to, m);
     }
@@ -104,7 +120,8 @@ private:
     static std::string joined(const std::vector<std::string>& some) {
         std::string all;
         for (const std::string& s : some)
-            all.append(all.empty() ? "" : "; ").append(s);
+            if (!s.empty())
+                all.append(all.empty() ? "" : "; ").append(s);
         return all;
     }
     std::string all_of(const std::vector<length<Unit>>& places) const {
@@ -174,6 +191,31 @@ private:
         if (!t.rows.empty())
             to.add(std::move(t));
         add_sums(to, p, name);
+    }
+
+    void add_outline(document& to, std::size_t i) const {
+        const outlined_piece<Unit>& p = sheet_.outlines[i];
+        const std::string name = letter_of(sheet_.pieces.size() + i) + ": " + p.name();
+        to.add(document::heading{name, 3});
+        to.add(document::paragraph{sentence({"Cut ", p.count(), " of ", p.material(),
+                                             " along the heavy line of the drawing, within ", text(p.cut),
+                                             "; each finishes within ", text(p.finished), "."})});
+        to.add(document::drawing{page_of(p, by_, handout_drawing()), {}, name + ", to be drawn and cut", false});
+        document::table t{"Edges of " + name + ", as they are numbered there",
+                          {"Edge", "Length", "Finish", "Allowance and lines, from the cut edge", "Notches, along it"},
+                          {}};
+        for (std::size_t k = 0; k < p.edges.size(); ++k) {
+            const drafted_corner<Unit>& c = p.made_from.corners[k];
+            const finish<Unit>& f = c.edge;
+            t.rows.push_back(
+                {figure_cell(std::to_string(k + 1)),
+                 {std::string(shape_of(c.curve)) + text(p.edges[k].size)},
+                 {std::string(f.name())},
+                 figure_cell(joined({text(f.allowance()), places("fold at ", f.folds()),
+                                     places("stitch at ", f.stitching())})),
+                 figure_cell(all_of(c.notches))});
+        }
+        to.add(std::move(t));
     }
 
     /// Edges that are finished alike share a row.

@@ -61,11 +61,22 @@ void say_for(caution_list& list, const piece<Unit>& p) {
 }
 
 template <length_unit Unit>
+void say_for(caution_list& list, const outlined_piece<Unit>& p) {
+    const auto& edges = p.made_from.corners;
+    if (p.material().find("waxed") != std::string::npos)
+        list.say(caution::waxed_cloth);
+    else if (std::any_of(edges.begin(), edges.end(), [](const auto& e) { return e.edge.allowance().value() > 0; }))
+        list.say(caution::hot_iron);
+}
+
+template <length_unit Unit>
 void add_cautions(sheet_draft<Unit>& draft) {
     caution_list list;
     list.say(caution::cutting);
     list.say(caution::pins_and_needles);
     for (const piece<Unit>& p : draft.from().pieces())
+        say_for(list, p);
+    for (const outlined_piece<Unit>& p : draft.from().outlines())
         say_for(list, p);
     list.say(draft.from().cautions());
     for (const notion<Unit>& n : draft.made().notions)

@@ -40,7 +40,7 @@ template <length_unit Unit>
 class sheet_draft {
 public:
     explicit sheet_draft(const project<Unit>& from)
-        : from_(from), made_{from.name(), from.finished(), {}, {}, {}, {}, {}, {}, {}, from.kept()} {}
+        : from_(from), made_{from.name(), from.finished(), {}, {}, {}, {}, {}, {}, {}, {}, from.kept()} {}
 
     const project<Unit>& from() const { return from_; }
     sheet<Unit>& made() { return made_; }
@@ -112,6 +112,7 @@ public:
         at_most(most_marks_of_a_project, marks, "marks on its pieces");
         at_most(most_added_alike, std::max(zippers, from_.zippers().size()), "zippers");
         at_most(most_added_alike, from_.pieces().size(), "different pieces");
+        at_most(most_added_alike, from_.outlines().size(), "different outlines");
         at_most(most_added_alike, from_.meetings().size(), "meetings");
         at_most(most_added_alike, from_.placings().size(), "placings");
         at_most(most_added_alike, from_.span_lists().size(), "lists of spans");

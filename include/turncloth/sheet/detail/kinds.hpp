@@ -1,6 +1,6 @@
 // What lines, cautions and rulers are called on a sheet.
 //
-//   verb_of(line_kind::fold)   heading_of(caution::work::cutting)   graduation_text(ruler)   fullness_text(5/4)
+//   verb_of(line_kind::fold)   shape_of(curve)      heading_of(caution::work::cutting)   graduation_text(ruler)   fullness_text(5/4)
 #ifndef TURNCLOTH_SHEET_DETAIL_KINDS_HPP
 #define TURNCLOTH_SHEET_DETAIL_KINDS_HPP
 
@@ -47,6 +47,22 @@ constexpr std::string_view verb_of(line_kind kind) {
         break;
     }
     return "slit";
+}
+
+/// Before the length of an edge; nothing for a straight one.
+template <length_unit Unit>
+constexpr std::string_view shape_of(const drafted_curve<Unit>& c) {
+    switch (c.kind) {
+    case curve_kind::hollow:
+        return "hollow, ";
+    case curve_kind::rounded:
+        return "rounded, ";
+    case curve_kind::cubic:
+        return "curved, ";
+    case curve_kind::straight:
+        break;
+    }
+    return "";
 }
 
 constexpr std::string_view heading_of(caution::work at) {

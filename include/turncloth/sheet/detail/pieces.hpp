@@ -1,5 +1,6 @@
 // The pieces of a sheet: their sizes, every line on each that comes from itself, and what lies inside what.
 //
+//   add_outlines(draft)      pieces that are no rectangles
 //   add_pieces(draft)        cut and finished sizes; finishes, marks, pleats, cut corners, eyelets
 //   check_layers(draft)      inner layers against the piece that is brought round them
 #ifndef TURNCLOTH_SHEET_DETAIL_PIECES_HPP
@@ -8,8 +9,11 @@
 #include <turncloth/measure/printable.hpp>
 #include <turncloth/sheet/detail/draft.hpp>
 
+#include <algorithm>
+#include <cstddef>
 #include <string>
 #include <utility>
+#include <vector>
 
 namespace turncloth {
 
@@ -167,14 +171,16 @@ void check_name(sheet_draft<Unit>& draft, const std::string& name) {
     else if (unfit_at(name))
         draft.refuse({"the name of a piece is one line of plain text: ", in_quotes(fit_to_print(name)), " is not"},
                      {.kind = fault::unsuitable, .what = "the name of a piece", .where = name});
-    else if (draft.find(name) != nullptr)
+    else if (const auto& others = draft.made().outlines;
+             draft.find(name) != nullptr ||
+             std::any_of(others.begin(), others.end(), [&](const auto& other) { return other.name() == name; }))
         draft.refuse({"two pieces are named ", named(name)},
                      {.kind = fault::repeated, .what = "the name of a piece", .where = name});
 }
 
 template <length_unit Unit>
 void add_pieces(sheet_draft<Unit>& draft) {
-    if (draft.from().pieces().empty())
+    if (draft.from().pieces().empty() && draft.from().outlines().empty())
         draft.refuse({"it has no pieces"}, {.kind = fault::missing, .what = "a piece"});
     for (const piece<Unit>& p : draft.from().pieces()) {
         check_name(draft, p.name());
@@ -184,6 +190,21 @@ void add_pieces(sheet_draft<Unit>& draft) {
                 {p, shape.cut(), shape.width_working(), shape.height_working(), shape.finished()});
             piece_work<Unit>(draft, draft.made().pieces.back()).add_all();
         });
+    }
+}
+
+template <length_unit Unit>
+void add_outlines(sheet_draft<Unit>& draft) {
+    for (const outlined_piece<Unit>& p : draft.from().outlines()) {
+        check_name(draft, p.name());
+        draft.made().outlines.push_back(p);
+        std::vector<std::string> trimmed;
+        for (std::size_t i = 0; i < p.edges.size(); ++i)
+            if (p.edges[i].trimmed)
+                trimmed.push_back(std::to_string(i + 1));
+        if (!trimmed.empty())
+            draft.warn({"the allowances of ", named(p.name()), " overlap: its cut line is trimmed on ",
+                        trimmed.size() == 1 ? "edge " : "edges ", enumerated(trimmed)});
     }
 }
 

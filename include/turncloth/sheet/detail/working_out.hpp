@@ -31,6 +31,7 @@ outcome<sheet<Unit>, sheet_error> worked_out(const project<Unit>& p) {
     if (!draft.is_within_limits())
         return draft.done();
     add_pieces(draft);
+    add_outlines(draft);
     check_layers(draft);
     add_meetings(draft);
     add_zippers(draft);

@@ -31,9 +31,13 @@ public:
         heading({"Cut"});
         for (const auto& p : sheet_.pieces)
             write_cut(p);
+        for (const auto& p : sheet_.outlines)
+            line(1, {named(p.name()), ", ", p.count(), " of ", p.material(), ": as drawn, within ", p.cut});
         heading({"Fold, stitch and mark: distances are from the cut edge named"});
         for (const auto& p : sheet_.pieces)
             write_lines(p);
+        for (const auto& p : sheet_.outlines)
+            write_edges(p);
         for (const auto& m : sheet_.meetings)
             write(m);
         for (const auto& n : sheet_.notions)
@@ -136,6 +140,19 @@ private:
                 write_mark(p, l);
         for (const sheet_eyelets<Unit>& e : p.eyelets)
             write(e);
+    }
+
+    void write_edges(const outlined_piece<Unit>& p) {
+        line(1, {named(p.name()), ", edges in the order of its drawing"});
+        for (std::size_t i = 0; i < p.edges.size(); ++i) {
+            const drafted_corner<Unit>& c = p.made_from.corners[i];
+            const std::string where = places(c.edge);
+            const bool none = c.edge.allowance().value() == 0;
+            line(3, {"edge ", i + 1, ", ", shape_of(c.curve), p.edges[i].size, ": ", c.edge.name(), ", ",
+                     none ? "no allowance" : to_text(c.edge.allowance(), by_), where.empty() ? "" : "; ", where});
+            if (!c.notches.empty())
+                line(5, {c.notches.size() == 1 ? "notch at " : "notches at ", all_of(c.notches)});
+        }
     }
 
     /// Edges that are finished alike share a line.
