@@ -12,7 +12,7 @@
 //   cloth: purchase, shrinkage
 //   making: binding_strips, box_found, compartments, design, finishing, operations, order, parts, phrases, stitched, work_plan,
 //           work_step, work_words
-//   sheet: bulk, making, notion, piece, project, sheet, text
+//   sheet: bulk, drafted_piece, making, notion, piece, project, sheet, text
 //
 // It leaves out, each to be included by itself or all with <turncloth/all.hpp>
 //   measure: format, total
@@ -20,10 +20,10 @@
 //   panel: corner, curve, drafted, finish_lines, folding, format, given_once, made_up, outline, polygon, trimmed, typed_size
 //   cloth: cutting_out, joined_lengths, lay, off_cuts, remnants, stock, widths
 //   making: boxed, choices, executed, fastenings, laying_on, lying, on_table, ruled, straps, strip_pockets, zippers_over
-//   sheet: json, json_lengths, made_as, making_of, on_ruler, purchases
+//   sheet: json, json_lengths, made_as, making_of, on_ruler, outlined, purchases
 //   design: at_size, design_making, design_of, design_terms, expression, expression_value, faults, json, project_design,
 //           project_of, schema
-//   draw: finished, folded, lay, outline, piece, step, stock
+//   draw: finished, folded, lay, outline, outlined, piece, step, stock
 //   handout: handout, options
 //
 // What a call costs: where its header says nothing else, time and memory grow with the texts and lists that it is given, in
@@ -73,6 +73,7 @@
 #include <turncloth/panel/finish.hpp>
 #include <turncloth/panel/panel.hpp>
 #include <turncloth/panel/size.hpp>
+#include <turncloth/sheet/drafted_piece.hpp>
 #include <turncloth/sheet/making.hpp>
 #include <turncloth/sheet/notion.hpp>
 #include <turncloth/sheet/piece.hpp>

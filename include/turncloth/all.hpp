@@ -31,6 +31,7 @@
 #include <turncloth/draw/folded.hpp>
 #include <turncloth/draw/lay.hpp>
 #include <turncloth/draw/outline.hpp>
+#include <turncloth/draw/outlined.hpp>
 #include <turncloth/draw/piece.hpp>
 #include <turncloth/draw/step.hpp>
 #include <turncloth/draw/stock.hpp>
@@ -120,6 +121,7 @@
 #include <turncloth/panel/trimmed.hpp>
 #include <turncloth/panel/typed_size.hpp>
 #include <turncloth/sheet/bulk.hpp>
+#include <turncloth/sheet/drafted_piece.hpp>
 #include <turncloth/sheet/json.hpp>
 #include <turncloth/sheet/json_lengths.hpp>
 #include <turncloth/sheet/made_as.hpp>
@@ -127,6 +129,7 @@
 #include <turncloth/sheet/making_of.hpp>
 #include <turncloth/sheet/notion.hpp>
 #include <turncloth/sheet/on_ruler.hpp>
+#include <turncloth/sheet/outlined.hpp>
 #include <turncloth/sheet/piece.hpp>
 #include <turncloth/sheet/project.hpp>
 #include <turncloth/sheet/purchases.hpp>

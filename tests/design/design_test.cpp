@@ -2,8 +2,8 @@
 #include "at_random.hpp"
 #include "designs.hpp"
 #include "refused.hpp"
-#include <turncloth/design/design_of.hpp>
 #include <turncloth/design/at_size.hpp>
+#include <turncloth/design/design_of.hpp>
 #include <turncloth/design/project_of.hpp>
 #include <turncloth/measure/write.hpp>
 #include <turncloth/sheet/making.hpp>
@@ -83,7 +83,8 @@ TEST_CASE("every fault of a file is named at once, with its place") {
         "/pieces/0/count: expected an expression as a text, or a whole number\n"
         "/pieces/0/marks/0/parallel_to: expected one of \"top\", \"right\", \"bottom\" and \"left\"\n"
         "/nmae: there is no such member here: there are $schema, turncloth_design, name, units, sizes, "
-        "shorter_side_parts, measures, refuse, finishes, pieces, outlines, meetings, placings, span_lists, zippers, bindings, "
+        "shorter_side_parts, measures, refuse, finishes, pieces, outlines, meetings, placings, span_lists, zippers, "
+        "bindings, "
         "must_reach, notions, sewings, making, cautions, preparations and most_layers\n"
         "/measures/0/is, character 18: a length times a length is no length: one of them must be a number\n"
         "/measures/2/name, character 1: a name is of words of letters and digits, begins with a letter and holds no "
@@ -308,7 +309,10 @@ TEST_CASE("all that a design says of an outline is in the project") {
     // One corner or the other is there.
     const auto narrow = project_of(d, finished_size(10_in, 30_in));
     CHECK((narrow.outlines()[0].made_from.corners[3].curve == rounded(1_in)));
-    CHECK(design_of(p).outlines[0].corners[2].curve->is == "hollow");
+    // A project of outlines is written as one.
+    const project<inch> bag =
+        project_of(read_design(designs::file("examples/designs/scooped_peg_bag.json")), finished_size(12_in, 14_in));
+    CHECK(design_of(bag).outlines[0].corners[4].curve->is == "hollow");
 }
 
 namespace {
@@ -325,7 +329,8 @@ std::string outlined_file(const std::string& corners, const std::string& more = 
 TEST_CASE("what an outline of a file lacks, or cannot be drafted of, is named with its place") {
     const std::string two = R"({}, {"across": "finished width"}, )";
     CHECK(designs::faults(outlined_file(two + R"({"up": "4", "curve": {"is": "bent"}}, {"shape": "round"},
-        {"edge": {"is": "seam"}, "curve": {"is": "hollow"}})", R"(, "placings": [{"piece": "pad", "on": "pad"}],
+        {"edge": {"is": "seam"}, "curve": {"is": "hollow"}})",
+                                        R"(, "placings": [{"piece": "pad", "on": "pad"}],
         "pieces": [{"name": "pad", "material": "felt", "width": "1 in", "height": "1 in"}])")) ==
           "/outlines/0/corners/3/shape: expected one of \"mitred\", \"squared to edge before\", \"squared to edge "
           "after\", \"reflected in edge before\" and \"reflected in edge after\"\n"
@@ -479,6 +484,26 @@ TEST_CASE("a design refuses a size in its own words, before anything else") {
           "A peg bag needs at least 15 cm of width and 27 cm of height.");
     CHECK(refused::message<refused_size>([&] { project_of(bag, finished_size(1000_in, 12_in)); }) ==
           "More than 20 pockets: is the size right?");
+}
+
+TEST_CASE("a file and a size are tried without throwing, and say the same faults") {
+    const auto bag = try_read_design(designs::peg_bag());
+    REQUIRE(bag);
+    CHECK(*bag == read_design(designs::peg_bag()));
+    const auto made = try_project_of(*bag, finished_size(14_in, 12_in));
+    REQUIRE(made);
+    CHECK(*made == project_of(*bag, finished_size(14_in, 12_in)));
+    const auto narrow = try_project_of(*bag, finished_size(1_in, 12_in));
+    REQUIRE_FALSE(narrow);
+    CHECK(narrow.refused().faults() ==
+          std::vector<design_fault>{
+              {"/refuse/0", "A peg bag needs at least 6 in of width and 10 3/4 in of height.", {}}});
+    const auto metric = try_project_of(read_design(file_of("")), finished_size(20_cm, 16_cm));
+    REQUIRE_FALSE(metric);
+    CHECK(metric.refused().faults() == std::vector<design_fault>{{"/units", "it is not made in centimetres", {}}});
+    const auto nothing = try_read_design("{");
+    REQUIRE_FALSE(nothing);
+    CHECK(nothing.refused().faults()[0].why.starts_with("it is no JSON"));
 }
 
 TEST_CASE("what cannot be made at a size is named with its place, all at once") {

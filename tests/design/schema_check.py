@@ -38,9 +38,9 @@ for name in sys.argv[2:]:
         if checked.is_valid(unknown):
             sys.exit(f"{name}: an unknown member in {list(path)} is not found")
         changes += 1
-    for key in ("name", "pieces", "turncloth_design"):
-        lacking = {k: v for k, v in design.items() if k != key}
+    for keys in (("name",), ("pieces", "outlines"), ("turncloth_design",)):
+        lacking = {k: v for k, v in design.items() if k not in keys}
         if checked.is_valid(lacking):
-            sys.exit(f"{name}: that {key} is missing is not found")
+            sys.exit(f"{name}: that {' and '.join(keys)} is missing is not found")
         changes += 1
 print(f"{changes} changed files refused, {len(sys.argv) - 2} files sound")

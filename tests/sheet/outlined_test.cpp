@@ -1,6 +1,5 @@
 // Pieces that are no rectangles, as a project has them. Lengths and sizes are derived by hand: an arc over a chord of 8 in
 // that rises by 4 in is half of a circle of 4 in, 4 pi in long; an edge inside a circle is never longer than its arc.
-#include <doctest/doctest.h>
 #include <turncloth.hpp>
 #include <turncloth/draw/outlined.hpp>
 #include <turncloth/handout/handout.hpp>
@@ -9,6 +8,7 @@
 #include <turncloth/sheet/outlined.hpp>
 #include <turncloth/sheet/purchases.hpp>
 
+#include <doctest/doctest.h>
 #include <refused.hpp>
 
 #include <numbers>
@@ -25,7 +25,7 @@ using corners = std::vector<drafted_corner<inch>>;
 drafted_piece<inch> scooped() {
     const auto all = seam("1/2"_in);
     drafted_piece<inch> front{.name = "front", .material = "canvas", .count = 2};
-    front.corners = {{0_in, 0_in, all},  {12_in, 0_in, all}, {12_in, 10_in, all},
+    front.corners = {{0_in, 0_in, all},   {12_in, 0_in, all}, {12_in, 10_in, all},
                      {10_in, 10_in, all}, {2_in, 10_in, all}, {0_in, 10_in, all}};
     front.corners[0].notches = {6_in};
     front.corners[3].curve = hollow(4_in);
@@ -94,8 +94,7 @@ TEST_CASE("what cannot be drafted is refused by its corner") {
     };
     CHECK(refused_for(drafted_of({{0_in, 0_in}, {9_in, 9_in}, {9_in, 0_in}, {0_in, 9_in}})) ==
           "disagree: a seam line, index 0");
-    CHECK(refused_for(drafted_of({{0_in, 0_in}})) ==
-          "too small: the number of corners of a piece, given 1, least 2");
+    CHECK(refused_for(drafted_of({{0_in, 0_in}})) == "too small: the number of corners of a piece, given 1, least 2");
     p = scooped();
     p.corners[1].across = 0_in;
     CHECK(refused_for(p) == "unsuitable: an edge of an outline, given 0, index 0");
@@ -109,7 +108,8 @@ TEST_CASE("a sheet cuts, buys for and draws an outline as it does a rectangle") 
     const sheet<inch> s = sheet_of(p);
     const std::string text = to_text(s, inch_ruler(16));
     CHECK(holds(text, "  front, 2 of canvas: as drawn, within 13 x 11 in\n"));
-    CHECK(holds(text, "      edge 3, 2 in: seam allowance, 1/2 in; stitch at 1/2 in\n      edge 4, hollow, 12 9/16 in: seam"));
+    CHECK(holds(
+        text, "      edge 3, 2 in: seam allowance, 1/2 in; stitch at 1/2 in\n      edge 4, hollow, 12 9/16 in: seam"));
     CHECK(holds(text, "          notch at 6 in\n"));
     CHECK(s.warnings.empty());
     // Both, 13 in wide, lie beside each other on 27 in; the sleeve, 13 x 3 in, below: 11 + 3 in.
@@ -117,8 +117,8 @@ TEST_CASE("a sheet cuts, buys for and draws an outline as it does a rectangle") 
     CHECK(canvas.lay.length == 14_in);
     CHECK(canvas.on_sheet == std::vector<std::size_t>{0, 1});
     const std::string handout = to_html(handout_of(s, {canvas}, {.by = inch_ruler(16)}));
-    for (const char* part : {">front<", "within 13\u00A0x\u00A011\u00A0in", "B: front, to be drawn and cut", "Edges of B: front",
-                             "hollow, 12\u00A09/16\u00A0in"})
+    for (const char* part : {">front<", "within 13\u00A0x\u00A011\u00A0in", "B: front, to be drawn and cut",
+                             "Edges of B: front", "hollow, 12\u00A09/16\u00A0in"})
         CHECK_MESSAGE(holds(handout, part), part);
     const std::string drawn = to_svg(page_of(s.outlines[0], inch_ruler(16)));
     CHECK(holds(drawn, "4: 12 9/16 in along its curve, seam allowance, 1/2 in"));
@@ -139,8 +139,14 @@ TEST_CASE("a piece is turned on the cloth only where it says so") {
 }
 
 TEST_CASE("a sheet says where allowances overlap, which hems to turn, and refuses a name that stands twice") {
-    drafted_piece<inch> slot = drafted_of(
-        {{0_in, 0_in}, {12_in, 0_in}, {12_in, 8_in}, {7_in, 8_in}, {7_in, 4_in}, {6_in, 4_in}, {6_in, 8_in}, {0_in, 8_in}});
+    drafted_piece<inch> slot = drafted_of({{0_in, 0_in},
+                                           {12_in, 0_in},
+                                           {12_in, 8_in},
+                                           {7_in, 8_in},
+                                           {7_in, 4_in},
+                                           {6_in, 4_in},
+                                           {6_in, 8_in},
+                                           {0_in, 8_in}});
     for (drafted_corner<inch>& c : slot.corners)
         c.edge = seam("5/8"_in); // twice that is more than the slot's width of 1 in
     slot.corners[0].edge = single_turned_hem(1_in);

@@ -276,7 +276,8 @@ private:
 
     value_kind unit_;
     expression_names names_;
-    std::set<std::string, std::less<>> pieces_, outlines_, finishes_; // of the finishes, those that are the design's own
+    std::set<std::string, std::less<>> pieces_, outlines_,
+        finishes_; // of the finishes, those that are the design's own
     making_names making_names_;
     std::vector<std::string> at_fault_; ///< measures
     std::string path_;

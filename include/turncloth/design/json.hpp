@@ -1,6 +1,7 @@
 // A design as a JSON file, and one back.
 //
 //   read_design(text)     the design; throws design_error with every fault found, each with its place
+//   try_read_design(text) the design, or the faults as a value
 //   to_json(design)       nlohmann::ordered_json, which read_design reads back equal
 //
 //   const project_design bag = read_design(text_of_file);
@@ -17,6 +18,7 @@
 #include <turncloth/design/detail/json_writer.hpp>
 #include <turncloth/design/faults.hpp>
 #include <turncloth/design/project_design.hpp>
+#include <turncloth/measure/outcome.hpp>
 
 #include <nlohmann/json.hpp>
 
@@ -30,12 +32,14 @@ namespace turncloth {
 
 inline nlohmann::ordered_json to_json(const project_design& d) { return detail::design_writer::written(d); }
 
-inline project_design read_design(std::string_view text) {
+namespace detail {
+
+inline outcome<project_design, design_error> design_read(std::string_view text) {
     std::vector<design_fault> faults;
-    const detail::json read = detail::json_of_file(text, faults);
+    const json read = json_of_file(text, faults);
     project_design d;
     if (faults.empty())
-        d = detail::design_reader(faults).read(read);
+        d = design_reader(faults).read(read);
     // What could not be read is not there, so that it is named once.
     const std::vector<design_fault> unread = faults;
     const auto within = [](const std::string& inner, const std::string& outer) {
@@ -50,8 +54,31 @@ inline project_design read_design(std::string_view text) {
         if (is_read(f))
             faults.push_back(std::move(f));
     if (!faults.empty())
-        detail::refuse<design_error>(std::move(faults));
+        return design_error(std::move(faults));
     return d;
+}
+
+} // namespace detail
+
+inline project_design read_design(std::string_view text) {
+    outcome<project_design, design_error> read = detail::design_read(text);
+    if (!read)
+        detail::refuse<design_error>(read.refused());
+    return *std::move(read);
+}
+
+/// Throws nothing of turncloth's. Without exceptions, an expression that cannot be read goes to the program's own
+/// boost::throw_exception, as elsewhere.
+inline outcome<project_design, design_error> try_read_design(std::string_view text) {
+#ifdef BOOST_NO_EXCEPTIONS
+    return detail::design_read(text);
+#else
+    try {
+        return detail::design_read(text);
+    } catch (const error& refused) {
+        return design_error(std::vector<design_fault>{{"", refused.what(), {}}});
+    }
+#endif
 }
 
 } // namespace turncloth

@@ -125,7 +125,7 @@ struct design_piece {
 
 /// Of an outline, with the edge from here to the next corner.
 struct design_outline_corner {
-    length_expression across{}, up{}; ///< zero, where nothing is said
+    length_expression across{}, up{};    ///< zero, where nothing is said
     std::optional<design_finish> edge{}; ///< as all of them, where nothing is said
     corner_shape shape = corner_shape::mitred;
     std::optional<design_curve> curve{};

@@ -2,6 +2,7 @@
 //
 //   project_of(design, size)           a project<U>; throws refused_size where the design refuses that size in its own
 //   project_of(design, size, ruled)    words, and design_error with every fault found; on a ruler as making/ruled.hpp has it
+//   try_project_of(design, size)       the project, or the faults as a value
 //   is_made_in<U>(design)              whether a design can be made in inches, or in centimetres
 //
 //   const sheet<inch> s = sheet_of(project_of(bag, finished_size(12_in, 10_in)));
@@ -11,10 +12,11 @@
 
 #include <turncloth/design/detail/evaluating.hpp>
 #include <turncloth/design/detail/making_said.hpp>
+#include <turncloth/design/detail/outlined_at.hpp>
 #include <turncloth/design/detail/walking.hpp>
 #include <turncloth/design/project_design.hpp>
+#include <turncloth/measure/outcome.hpp>
 #include <turncloth/sheet/made_as.hpp>
-#include <turncloth/sheet/outlined.hpp>
 #include <turncloth/sheet/project.hpp>
 
 #include <algorithm>
@@ -39,13 +41,21 @@ public:
     project_from_design(const project_design& d, const finished_size<Unit>& asked, const ruled<Unit>& by)
         : project_from_design(d, by, finished_on_ruler(d, asked, by)) {}
 
-    project<Unit> make() {
+    /// What the design says of a size that it refuses; empty where it makes it.
+    const std::string& said() const { return said_; }
+
+    outcome<project<Unit>, design_error> made() {
         if (!is_made_in<Unit>(design_))
-            refuse_at("/units", std::string("it is not made in ") + (metric_unit<Unit> ? "centimetres" : "inches"));
+            faults_.push_back(
+                {"/units", std::string("it is not made in ") + (metric_unit<Unit> ? "centimetres" : "inches"), {}});
+        if (!faults_.empty())
+            return design_error(std::move(faults_));
         for (std::size_t i = 0; i < design_.measures.size(); ++i)
             values_.add(design_.measures[i], "/measures/" + std::to_string(i), faults_);
-        refuse_size();
-        throw_faults();
+        if (const std::string path = refuse_size(); !said_.empty())
+            return design_error(std::vector<design_fault>{{path, said_, {}}});
+        if (!faults_.empty())
+            return design_error(std::move(faults_));
         project<Unit> p(values_.text(design_.name, "/name"), finished_);
         each(design_.pieces, "/pieces", [&](const design_piece& from) { add(p, from); });
         each(design_.outlines, "/outlines", [&](const design_outline& from) { add(p, from); });
@@ -68,14 +78,15 @@ public:
                 [&] { p.most_layers(values_.count(design_.most_layers, "/most_layers", usual_most_layers)); });
         if (design_.making && faults_.empty())
             attempt("/making", [&] { p.made_as(making_said<Unit>(values_, p, *design_.making).make()); });
-        throw_faults();
+        if (!faults_.empty())
+            return design_error(std::move(faults_));
         return p;
     }
 
 private:
     using walk = design_walk<Unit>;
     using typename walk::length_type;
-    using walk::attempt, walk::each, walk::length, walk::text, walk::throw_faults;
+    using walk::attempt, walk::each, walk::length, walk::text;
     using walk::faults_, walk::path_, walk::values_;
 
     project_from_design(const project_design& d, const ruled<Unit>& by, const finished_size<Unit>& finished)
@@ -95,7 +106,8 @@ private:
         return width >= height ? finished_size<Unit>(longer, shorter) : finished_size<Unit>(shorter, longer);
     }
 
-    void refuse_size() {
+    /// The place of the first refusal that holds.
+    std::string refuse_size() {
         for (std::size_t i = 0; i < design_.refusals.size(); ++i) {
             const std::string path = "/refuse/" + std::to_string(i);
             attempt(path, [&] {
@@ -104,8 +116,9 @@ private:
                 said_ = values_.text(design_.refusals[i].sentence, path + "/sentence");
             });
             if (!said_.empty())
-                refuse<refused_size>(said_, refusal{.kind = fault::unsuitable, .what = "the finished size"});
+                return path;
         }
+        return {};
     }
     void add(project<Unit>& p, const design_piece& from) {
         const piece_size<Unit> size(length(from.width, "/width"), length(from.height, "/height"));
@@ -133,7 +146,8 @@ private:
         made.count = values_.count(from.count, path_ + "/count");
         made.may_turn = from.may_turn;
         if (const auto& g = from.grain) {
-            const length_type x = length(g->from_across, "/grain/from_across"), y = length(g->from_up, "/grain/from_up");
+            const length_type x = length(g->from_across, "/grain/from_across"),
+                              y = length(g->from_up, "/grain/from_up");
             made.grain = {{{x, y}, {length(g->to_across, "/grain/to_across"), length(g->to_up, "/grain/to_up")}}};
         }
         if (from.tolerance.given())
@@ -145,23 +159,12 @@ private:
             made.corners.push_back(corner_made(p, c, all));
             paths.push_back(path_);
         });
-        if (!faults_.empty())
-            return;
-#ifdef BOOST_NO_EXCEPTIONS
-        p.add(outlined(made));
-#else
-        try {
-            p.add(outlined(made));
-        } catch (const outline_error& refused) {
-            const auto corner = refused.facts().index;
-            refuse_at(corner && *corner < paths.size() ? paths[*corner] : piece_path, refused.what());
-        }
-#endif
+        if (faults_.empty())
+            p.add(outlined_at(made, piece_path, paths));
     }
     drafted_corner<Unit> corner_made(project<Unit>& p, const design_outline_corner& c, const finish<Unit>& all) const {
         const length_type across = length(c.across, "/across");
-        drafted_corner<Unit> made(across, length(c.up, "/up"),
-                                  c.edge ? finish_made(p, *c.edge, path_ + "/edge") : all);
+        drafted_corner<Unit> made(across, length(c.up, "/up"), c.edge ? finish_made(p, *c.edge, path_ + "/edge") : all);
         made.shape = c.shape;
         if (c.curve)
             made.curve = values_.made(*c.curve, path_ + "/curve");
@@ -358,7 +361,32 @@ private:
 
 template <length_unit Unit>
 project<Unit> project_of(const project_design& d, const finished_size<Unit>& asked, const ruled<Unit>& by = {}) {
-    return detail::project_from_design<Unit>(d, asked, by).make();
+    detail::project_from_design<Unit> maker(d, asked, by);
+    outcome<project<Unit>, design_error> made = maker.made();
+    if (!maker.said().empty())
+        detail::refuse<refused_size>(maker.said(), refusal{.kind = fault::unsuitable, .what = "the finished size"});
+    if (!made)
+        detail::refuse<design_error>(made.refused());
+    return *std::move(made);
+}
+
+/// Throws nothing of turncloth's. A size that the design refuses is one fault, whose place is that refusal: "/refuse/0".
+/// Without exceptions, what an expression, a finish or another part refuses by itself goes to the program's own
+/// boost::throw_exception, as elsewhere.
+template <length_unit Unit>
+outcome<project<Unit>, design_error> try_project_of(const project_design& d, const finished_size<Unit>& asked,
+                                                    const ruled<Unit>& by = {}) {
+#ifdef BOOST_NO_EXCEPTIONS
+    return detail::project_from_design<Unit>(d, asked, by).made();
+#else
+    try {
+        return detail::project_from_design<Unit>(d, asked, by).made();
+    } catch (const design_error& refused) {
+        return refused;
+    } catch (const error& refused) { // a sum that does not fit, say
+        return design_error(std::vector<design_fault>{{"", refused.what(), {}}});
+    }
+#endif
 }
 
 } // namespace turncloth

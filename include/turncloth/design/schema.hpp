@@ -135,6 +135,7 @@ inline nlohmann::ordered_json design_schema() {
     detail::json j = {{"$schema", "https://json-schema.org/draft/2020-12/schema"},
                       {"title", "A design of a sewn project, for any finished size"}};
     j.update(schema_writer::object_of(project_design{}));
+    j["anyOf"] = {{{"required", {"pieces"}}}, {{"required", {"outlines"}}}};
     j["$defs"] = {{"text", text},
                   {"words", words},
                   {"part", part},

@@ -174,11 +174,10 @@ private:
             for (std::size_t i = first; i < first + count; ++i) {
                 const page_segment edge{seam.at(i), seam[(i + 1) % seam.size()]};
                 const double size = distance(edge.from, edge.to);
-                words.edges.push_back(
-                    {edge,
-                     {(edge.from.y - edge.to.y) * way / size, (edge.to.x - edge.from.x) * way / size},
-                     t.allowance.value() * mm,
-                     r});
+                words.edges.push_back({edge,
+                                       {(edge.from.y - edge.to.y) * way / size, (edge.to.x - edge.from.x) * way / size},
+                                       t.allowance.value() * mm,
+                                       r});
             }
             const std::string number = std::to_string(r + 1),
                               named = number + ": " + written(run_length(from_, runs_[r]));
@@ -266,9 +265,8 @@ private:
             drawn.draw(notch_line, mark);
             words.notches.push_back({mark, {-out.x, -out.y}});
             const std::size_t before = run == 0 ? runs_.size() : run;
-            drawn.words.lists[0].push_back("notch on edge " + std::to_string(run + 1) + ", " +
-                                           written(n.from_start) + " from its corner with edge " +
-                                           std::to_string(before));
+            drawn.words.lists[0].push_back("notch on edge " + std::to_string(run + 1) + ", " + written(n.from_start) +
+                                           " from its corner with edge " + std::to_string(before));
         }
     }
 

@@ -48,8 +48,8 @@ enum class curve_kind : unsigned char {
 template <length_unit Unit>
 struct drafted_curve {
     curve_kind kind = curve_kind::straight;
-    length<Unit> rise{};                       ///< of its middle from the straight line between its ends
-    drafted_spot<Unit> pull{}, other_pull{};   ///< a cubic curve leaves its first corner towards `pull`
+    length<Unit> rise{};                     ///< of its middle from the straight line between its ends
+    drafted_spot<Unit> pull{}, other_pull{}; ///< a cubic curve leaves its first corner towards `pull`
 
     friend constexpr bool operator==(const drafted_curve&, const drafted_curve&) = default;
 };
@@ -66,7 +66,7 @@ constexpr drafted_curve<Unit> rounded(length<Unit> rise) {
 template <length_unit Unit>
 struct drafted_corner {
     length<Unit> across, up;
-    finish<Unit> edge = {}; ///< of the edge from here to the next corner
+    finish<Unit> edge = {};  ///< of the edge from here to the next corner
     corner_shape shape = {}; ///< mitred, where nothing is said
     drafted_curve<Unit> curve = {};
     std::vector<length<Unit>> notches = {}; ///< on that edge, each along it from this corner

@@ -191,9 +191,7 @@ nlohmann::ordered_json to_json(const sheet<Unit>& s) {
     j["pieces"] = all(s.pieces);
     if (!s.outlines.empty())
         j["outlines"] = all(s.outlines);
-    j.update({{"meetings", all(s.meetings)},
-              {"notions", all(s.notions)},
-              {"steps", detail::json_of_steps(s.steps)}});
+    j.update({{"meetings", all(s.meetings)}, {"notions", all(s.notions)}, {"steps", detail::json_of_steps(s.steps)}});
     if (s.design)
         j["making"] = detail::json_of_making(*s.design);
     j.update({{"cautions", all(s.cautions)}, {"warnings", detail::sound_texts(s.warnings)}, {"bulk", all(s.bulk)}});

@@ -52,10 +52,7 @@ public:
         const arrow<double> along = grain(*shape);
         const auto [width, height] = extents(cut.boundary, along);
         const auto [finished_width, finished_height] = extents(seam_, along);
-        return {std::move(from_),
-                std::move(shape),
-                std::move(edges_),
-                cut_size<Unit>(width, height),
+        return {std::move(from_), std::move(shape), std::move(edges_), cut_size<Unit>(width, height),
                 finished_size<Unit>(finished_width, finished_height)};
     }
 

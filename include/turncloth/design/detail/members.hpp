@@ -153,7 +153,8 @@ void members(Visitor& v, Self& o) {
     v.may("count", o.count, "So many are cut alike");
     v.may("may_turn", o.may_turn, "Whether its grain may lie across the cloth");
     v.may("grain", o.grain, "The way of its grain; straight up where nothing is said");
-    v.may("tolerance", o.tolerance, "How far edges may lie from a curve that they stand for; 0.1 mm where nothing is said");
+    v.may("tolerance", o.tolerance,
+          "How far edges may lie from a curve that they stand for; 0.1 mm where nothing is said");
     v.may("edges", o.edges, "How those edges are finished that say nothing themselves; raw where nothing is said");
     v.must("corners", o.corners, "Its corners on the finished edge, in order, either way round");
     v.may("where", o.where, "It is there only where this holds");

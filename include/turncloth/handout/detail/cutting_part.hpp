@@ -197,9 +197,9 @@ private:
         const outlined_piece<Unit>& p = sheet_.outlines[i];
         const std::string name = letter_of(sheet_.pieces.size() + i) + ": " + p.name();
         to.add(document::heading{name, 3});
-        to.add(document::paragraph{sentence({"Cut ", p.count(), " of ", p.material(),
-                                             " along the heavy line of the drawing, within ", text(p.cut),
-                                             "; each finishes within ", text(p.finished), "."})});
+        to.add(document::paragraph{
+            sentence({"Cut ", p.count(), " of ", p.material(), " along the heavy line of the drawing, within ",
+                      text(p.cut), "; each finishes within ", text(p.finished), "."})});
         to.add(document::drawing{page_of(p, by_, handout_drawing()), {}, name + ", to be drawn and cut", false});
         document::table t{"Edges of " + name + ", as they are numbered there",
                           {"Edge", "Length", "Finish", "Allowance and lines, from the cut edge", "Notches, along it"},
@@ -207,13 +207,12 @@ private:
         for (std::size_t k = 0; k < p.edges.size(); ++k) {
             const drafted_corner<Unit>& c = p.made_from.corners[k];
             const finish<Unit>& f = c.edge;
-            t.rows.push_back(
-                {figure_cell(std::to_string(k + 1)),
-                 {std::string(shape_of(c.curve)) + text(p.edges[k].size)},
-                 {std::string(f.name())},
-                 figure_cell(joined({text(f.allowance()), places("fold at ", f.folds()),
-                                     places("stitch at ", f.stitching())})),
-                 figure_cell(all_of(c.notches))});
+            t.rows.push_back({figure_cell(std::to_string(k + 1)),
+                              {std::string(shape_of(c.curve)) + text(p.edges[k].size)},
+                              {std::string(f.name())},
+                              figure_cell(joined({text(f.allowance()), places("fold at ", f.folds()),
+                                                  places("stitch at ", f.stitching())})),
+                              figure_cell(all_of(c.notches))});
         }
         to.add(std::move(t));
     }

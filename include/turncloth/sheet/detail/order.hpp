@@ -66,7 +66,8 @@ private:
         for (std::size_t i = 0; i < corners.size(); ++i) {
             const finish<Unit>& f = corners[i].edge;
             const auto alike = [&](const drafted_corner<Unit>& c) { return c.edge == f; };
-            if (f.folds().empty() || std::find_if(corners.begin(), corners.end(), alike) != corners.begin() + static_cast<std::ptrdiff_t>(i))
+            if (f.folds().empty() ||
+                std::find_if(corners.begin(), corners.end(), alike) != corners.begin() + static_cast<std::ptrdiff_t>(i))
                 continue;
             std::vector<std::string> edges;
             for (std::size_t k = i; k < corners.size(); ++k)
