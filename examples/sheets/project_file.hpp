@@ -16,7 +16,6 @@
 #include <turncloth/sheet/on_ruler.hpp>
 
 #include <algorithm>
-#include <cstddef>
 #include <string>
 #include <variant>
 #include <vector>
@@ -26,14 +25,14 @@ namespace allotment {
 /// Throws file_error where it is not read, and once every fault is told.
 inline project_design read_project_file(const std::string& path) {
     const std::string text = require_text(path, read_file(path));
-    try {
-        return read_design(text);
-    } catch (const design_error& refused) {
-        for (const design_fault& f : refused.faults())
-            complain(path + ": " + to_text(f));
-        const std::size_t n = refused.faults().size();
-        throw file_error("use", path, "it has " + std::to_string(n) + (n == 1 ? " fault" : " faults"));
-    }
+    const auto read = try_read_design(text);
+    if (read)
+        return *read;
+    const auto& faults = read.refused().faults();
+    for (const design_fault& f : faults)
+        complain(path + ": " + to_text(f));
+    throw file_error("use", path,
+                     "it has " + std::to_string(faults.size()) + (faults.size() == 1 ? " fault" : " faults"));
 }
 
 /// Exactly the same size.
