@@ -10,7 +10,6 @@
 #define TURNCLOTH_DESIGN_AT_SIZE_HPP
 
 #include <turncloth/design/project_design.hpp>
-#include <turncloth/measure/detail/compiled.hpp>
 #include <turncloth/panel/size.hpp>
 #ifndef TURNCLOTH_COMPILED
 #include <turncloth/design/detail/design_numbers.hpp>

@@ -11,7 +11,6 @@
 #define TURNCLOTH_DESIGN_DESIGN_OF_HPP
 
 #include <turncloth/design/project_design.hpp>
-#include <turncloth/measure/detail/compiled.hpp>
 #include <turncloth/sheet/project.hpp>
 #ifndef TURNCLOTH_COMPILED
 #include <turncloth/design/detail/project_told.hpp>

@@ -9,7 +9,6 @@
 #define TURNCLOTH_DESIGN_FAULTS_HPP
 
 #include <turncloth/design/project_design.hpp>
-#include <turncloth/measure/detail/compiled.hpp>
 #ifndef TURNCLOTH_COMPILED
 #include <turncloth/design/detail/design_checker.hpp>
 #endif

@@ -14,7 +14,6 @@
 #define TURNCLOTH_DESIGN_JSON_HPP
 
 #include <turncloth/design/project_design.hpp>
-#include <turncloth/measure/detail/compiled.hpp>
 #ifndef TURNCLOTH_COMPILED
 #include <turncloth/design/detail/json_reader.hpp>
 #include <turncloth/design/detail/json_writer.hpp>

@@ -10,7 +10,6 @@
 
 #include <turncloth/design/project_design.hpp>
 #include <turncloth/making/ruled.hpp>
-#include <turncloth/measure/detail/compiled.hpp>
 #include <turncloth/panel/size.hpp>
 #include <turncloth/sheet/project.hpp>
 #ifndef TURNCLOTH_COMPILED
