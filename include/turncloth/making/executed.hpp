@@ -87,8 +87,12 @@ class executor {
 
 public:
     explicit executor(const making<Unit>& design)
-        : design_(design), model_(design), bench_(model_.flat()), boxer_(design, model_) {
-        made_.steps = step_maker<Unit>(design, model_).steps();
+        : design_(design),
+          model_(design),
+          bench_(model_.flat()),
+          boxed_(design, model_),
+          boxer_(design, model_, boxed_) {
+        made_.steps = step_maker<Unit>(design, model_, boxed_).steps();
     }
 
     executed<Unit> run() {
@@ -355,6 +359,7 @@ private:
     const making<Unit>& design_;
     flat_model<Unit> model_;
     flat_work::lazy_workbench<for_any<Unit>> bench_;
+    box_model<Unit> boxed_;
     boxer<Unit> boxer_;
     executed<Unit> made_{};
     std::vector<bool> laid_{};
