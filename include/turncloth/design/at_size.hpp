@@ -22,7 +22,7 @@
 
 namespace turncloth {
 
-/// Throws as project_of: refused_size, or design_error with every fault found.
+/// Throws as project_of, refused_size or design_error with every fault found, and costs as much.
 template <detail::compiled_unit Unit>
 project_design at_size(const project_design& d, const finished_size<Unit>& size);
 

@@ -18,7 +18,8 @@
 
 namespace turncloth {
 
-/// In the order in which the design is read; a fault that it has in both units is named once.
+/// In the order in which the design is read; a fault that it has in both units is named once. Time grows with
+/// the design, and with the square of its faults.
 TURNCLOTH_INLINE std::vector<design_fault> faults_of(const project_design& d);
 
 #ifndef TURNCLOTH_COMPILED
