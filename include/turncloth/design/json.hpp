@@ -14,11 +14,13 @@
 #ifndef TURNCLOTH_DESIGN_JSON_HPP
 #define TURNCLOTH_DESIGN_JSON_HPP
 
+#include <turncloth/design/project_design.hpp>
+#include <turncloth/measure/outcome.hpp>
+#ifndef TURNCLOTH_COMPILED
 #include <turncloth/design/detail/json_reader.hpp>
 #include <turncloth/design/detail/json_writer.hpp>
 #include <turncloth/design/faults.hpp>
-#include <turncloth/design/project_design.hpp>
-#include <turncloth/measure/outcome.hpp>
+#endif
 
 #include <nlohmann/json.hpp>
 
@@ -30,7 +32,16 @@
 
 namespace turncloth {
 
-inline nlohmann::ordered_json to_json(const project_design& d) { return detail::design_writer::written(d); }
+TURNCLOTH_INLINE nlohmann::ordered_json to_json(const project_design& d);
+
+TURNCLOTH_INLINE project_design read_design(std::string_view text);
+
+/// Throws nothing of turncloth's. Without exceptions, an expression that cannot be read goes to the program's own
+/// boost::throw_exception, as elsewhere.
+TURNCLOTH_INLINE outcome<project_design, design_error> try_read_design(std::string_view text);
+
+#ifndef TURNCLOTH_COMPILED
+TURNCLOTH_INLINE nlohmann::ordered_json to_json(const project_design& d) { return detail::design_writer::written(d); }
 
 namespace detail {
 
@@ -60,16 +71,14 @@ inline outcome<project_design, design_error> design_read(std::string_view text) 
 
 } // namespace detail
 
-inline project_design read_design(std::string_view text) {
+TURNCLOTH_INLINE project_design read_design(std::string_view text) {
     outcome<project_design, design_error> read = detail::design_read(text);
     if (!read)
         detail::refuse<design_error>(read.refused());
     return *std::move(read);
 }
 
-/// Throws nothing of turncloth's. Without exceptions, an expression that cannot be read goes to the program's own
-/// boost::throw_exception, as elsewhere.
-inline outcome<project_design, design_error> try_read_design(std::string_view text) {
+TURNCLOTH_INLINE outcome<project_design, design_error> try_read_design(std::string_view text) {
 #ifdef BOOST_NO_EXCEPTIONS
     return detail::design_read(text);
 #else
@@ -80,6 +89,7 @@ inline outcome<project_design, design_error> try_read_design(std::string_view te
     }
 #endif
 }
+#endif
 
 } // namespace turncloth
 
