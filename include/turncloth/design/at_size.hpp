@@ -95,7 +95,7 @@ private:
 
 } // namespace detail
 
-/// Throws as project_of: refused_size, or design_error with every fault found.
+/// Throws as project_of, refused_size or design_error with every fault found, and costs as much.
 template <length_unit Unit>
 project_design at_size(const project_design& d, const finished_size<Unit>& size) {
     static_cast<void>(project_of(d, size));

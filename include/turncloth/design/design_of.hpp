@@ -22,7 +22,8 @@
 namespace turncloth {
 
 /// Throws design_error for what a design cannot say, each with its place: a text of nothing, or with a brace in it, two
-/// pieces of one name, a term of nothing. Nothing is left out in silence: the project is made again, and compared.
+/// pieces of one name, a term of nothing. Nothing is left out in silence: the project is made again, and compared, which
+/// costs as faults_of and project_of.
 template <length_unit Unit>
 project_design design_of(const project<Unit>& p) {
     project_design told = detail::project_told<Unit>(p).say();

@@ -265,7 +265,8 @@ private:
 
 } // namespace detail
 
-/// In the order in which the design is read; a fault that it has in both units is named once.
+/// In the order in which the design is read; a fault that it has in both units is named once. Time grows with
+/// the design, and with the square of its faults.
 inline std::vector<design_fault> faults_of(const project_design& d) {
     std::vector<design_fault> all;
     for (const value_kind unit : {value_kind::inches, value_kind::centimetres}) {

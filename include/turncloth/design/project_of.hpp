@@ -311,6 +311,8 @@ private:
 
 } // namespace detail
 
+/// Throws refused_size, and design_error with every fault found. Time grows with the design, and with the square of its
+/// pieces; its lists have at most `most_in_a_design` items.
 template <length_unit Unit>
 project<Unit> project_of(const project_design& d, const finished_size<Unit>& asked, const ruled<Unit>& by = {}) {
     return detail::project_from_design<Unit>(d, asked, by).make();

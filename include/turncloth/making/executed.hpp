@@ -88,8 +88,8 @@ class executor {
 
 public:
     explicit executor(const making<Unit>& design)
-        : design_(design), model_(design), bench_(model_.flat()), boxer_(design, model_), held_(model_.count()) {
-        made_.steps = step_maker<Unit>(design, model_).steps();
+        : design_(design), model_(design), bench_(model_.flat()), held_(model_.count()) {
+        made_.steps = step_maker<Unit>(design, model_, boxed_).steps();
     }
 
     executed<Unit> run() {
@@ -370,7 +370,8 @@ private:
     const making<Unit>& design_;
     flat_model<Unit> model_;
     flat_work::lazy_workbench<for_any<Unit>> bench_;
-    boxer<Unit> boxer_;
+    box_model<Unit> boxed_{design_, model_};
+    boxer<Unit> boxer_{design_, model_, boxed_};
     executed<Unit> made_{};
     std::vector<bool> laid_{};
     held held_;
