@@ -9,6 +9,7 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <vector>
 
 namespace things {
 
@@ -40,16 +41,17 @@ making<Unit> unsewn(const making<Unit>& d) {
     return again;
 }
 
-/// The design without one of its rows, or without one of a family.
+/// The design without one of its rows, or without one of a family; what comes before what else as it was asked.
 template <length_unit Unit>
 making<Unit> without_row(const making<Unit>& d, std::size_t left_out, std::int64_t member) {
     making<Unit> again = unsewn(d);
     for (const auto& s : d.seams())
         again.add(s);
+    std::vector<std::vector<operation>> now(d.rows().size());
     for (std::size_t i = 0; i < d.rows().size(); ++i) {
         stitching<Unit> row = d.rows()[i];
         if (i != left_out) {
-            again.add(row);
+            now[i].push_back(again.add(row));
             continue;
         }
         for (std::int64_t k = 0; k < row.each.size(); ++k) {
@@ -57,9 +59,16 @@ making<Unit> without_row(const making<Unit>& d, std::size_t left_out, std::int64
             one.along.in = row.each[k];
             one.each = {};
             if (k != member)
-                again.add(one);
+                now[i].push_back(again.add(one));
         }
     }
+    const auto found = [&](const operation& o) {
+        return o.kind == operation_kind::stitching ? now[o.index] : std::vector<operation>{o};
+    };
+    for (const before& b : d.befores())
+        for (const operation& first : found(b.first))
+            for (const operation& then : found(b.then))
+                again.add(before{first, then, b.why});
     return again;
 }
 

@@ -132,7 +132,8 @@ private:
 
 } // namespace detail
 
-/// `plan` is that of the design. Throws as steps_of, and range_error as page_of.
+/// `plan` is that of the design. Throws as steps_of, and range_error as page_of. The design is carried out once, and each
+/// step drawn of the work as it lies then: time grows with the steps times what lies there.
 template <length_unit Unit>
 std::vector<step_page> pages_of_steps(const making<Unit>& design, const work_plan<Unit>& plan,
                                       const step_labels& labels = {}, const ruler& by = {},

@@ -16,6 +16,7 @@
 #define TURNCLOTH_MAKING_EXECUTED_HPP
 
 #include <turncloth/making/boxed.hpp>
+#include <turncloth/making/detail/held.hpp>
 #include <turncloth/making/detail/hollows.hpp>
 #include <turncloth/making/detail/raw_edges.hpp>
 #include <turncloth/making/detail/seam_layers.hpp>
@@ -87,8 +88,8 @@ class executor {
 
 public:
     explicit executor(const making<Unit>& design)
-        : design_(design), model_(design), bench_(model_.flat()), boxer_(design, model_) {
-        made_.steps = step_maker<Unit>(design, model_).steps();
+        : design_(design), model_(design), bench_(model_.flat()), held_(model_.count()) {
+        made_.steps = step_maker<Unit>(design, model_, boxed_).steps();
     }
 
     executed<Unit> run() {
@@ -129,7 +130,7 @@ private:
             return note(o, bench_.lay(piece));
         }
         case operation_kind::crease:
-            return note(o, bench_.crease(o.index));
+            return fold(o);
         case operation_kind::snip:
             return note(o, bench_.snip(o.index));
         case operation_kind::spot:
@@ -142,6 +143,15 @@ private:
         case operation_kind::opening:
             return;
         }
+    }
+
+    /// What only lies on another slips as it is folded back: a row that was to hold it is missing.
+    void fold(const operation& o) {
+        const std::size_t piece = model_.number_of(design_.creases()[o.index].on()), on = model_.flat().parts[piece].on;
+        if (laid_[piece] && !held_.together(piece, on))
+            fault_is(described(design_, o) + " turns it where it lies, and no row holds it to " + name(on) + " yet",
+                     {.kind = fault::missing, .what = "a row", .index = o.index, .where = name(piece)});
+        note(o, bench_.crease(o.index));
     }
 
     void note(const operation& o, const flat_work::work_problem& p) {
@@ -182,6 +192,8 @@ private:
             const flat_work::flat_line& l = model_.flat().rows[i].along;
             row_met<Unit> row{o, static_cast<std::int64_t>(i - first), length_sewn(l, met.run), 0, 0, {}, {}};
             for (const flat_work::sewn_span& span : met.spans) {
+                for (const auto& p : span.plies)
+                    held_.join(span.plies.front().part, p.part);
                 row.most = std::max(row.most, span.plies.size());
                 row.least = row.least == 0 ? span.plies.size() : std::min(row.least, span.plies.size());
                 for (const auto& p : span.plies)
@@ -204,6 +216,7 @@ private:
             const flat_work::layers there = layers_of_seam(model_, bench_, s, k);
             row.most = std::max(row.most, there.most);
             row.least = k == 0 ? there.least : std::min(row.least, there.least);
+            held_.join(model_.number_of(s.one[k].on), model_.number_of(s.other[k].on));
             for (const cut_part& wall : {s.one[k].on, s.other[k].on})
                 if (std::find(row.walls.begin(), row.walls.end(), wall) == row.walls.end())
                     row.walls.push_back(wall);
@@ -225,8 +238,10 @@ private:
         for (std::size_t i = first; i < end; ++i) {
             spot_met met{o, static_cast<std::int64_t>(i - first), {}};
             const std::vector<std::size_t> layers = bench_.pierce(i);
-            for (const std::size_t p : layers)
+            for (const std::size_t p : layers) {
+                held_.join(layers.front(), p);
                 met.layers.push_back(model_.part_of(p));
+            }
             for (const std::size_t wanted : model_.flat().spots[i].through)
                 if (std::find(layers.begin(), layers.end(), wanted) == layers.end())
                     note(o, {flat_work::work_fault::not_met, wanted, {}, {}});
@@ -355,9 +370,11 @@ private:
     const making<Unit>& design_;
     flat_model<Unit> model_;
     flat_work::lazy_workbench<for_any<Unit>> bench_;
-    boxer<Unit> boxer_;
+    box_model<Unit> boxed_{design_, model_};
+    boxer<Unit> boxer_{design_, model_, boxed_};
     executed<Unit> made_{};
     std::vector<bool> laid_{};
+    held held_;
     std::vector<flat_work::sewn_row> sewn_{};
     std::vector<operation> sewn_of_{};
     std::vector<std::unique_ptr<flooded>> stacks_{}; ///< by root

@@ -113,7 +113,8 @@ lying<Unit> lying_of(const flat_model<Unit>& model, const flat_work::lazy_cells<
 } // namespace detail
 
 /// `steps` is what steps_of gives for the design; n beyond their number means all of them. Throws as steps_of, and
-/// making_error (missing) for a part that the design does not have.
+/// making_error (missing) for a part that the design does not have. Costs what carrying out so many steps does (design.hpp),
+/// and then grows with the plies and with the patches.
 template <length_unit Unit>
 lying<Unit> lying_after(const making<Unit>& design, const std::vector<making_step>& steps, std::size_t n,
                         const cut_part& part) {

@@ -84,6 +84,8 @@ struct turned_cloth {
     table_segment<Unit> before{}, after{};
 };
 
+/// A step costs what it does while a design is carried out (design.hpp). What is asked of a part grows with the plies of its
+/// stack: times the rows and spots sewn so far for `plies`, and with the patches besides for `in_sight`.
 template <length_unit Unit>
 class table_work {
 public:

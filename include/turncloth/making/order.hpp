@@ -84,7 +84,8 @@ namespace detail {
 template <length_unit Unit>
 class step_maker {
 public:
-    step_maker(const making<Unit>& design, const flat_model<Unit>& model) : design_(design), model_(model) {
+    step_maker(const making<Unit>& design, const flat_model<Unit>& model, const box_model<Unit>& boxed)
+        : design_(design), model_(model), boxed_(boxed) {
         gather();
         const flat_work::lazy_needs<for_any<Unit>> found(model.flat(), flat_);
         before_.resize(all_.size());
@@ -100,7 +101,7 @@ public:
                                                                      : making_phase::rest);
         rank();
         if (flat_.size() < all_.size())
-            seam_order<Unit>(design, model, all_).add_to(before_, by_rank_);
+            seam_order<Unit>(design, model, boxed, all_).add_to(before_, by_rank_);
         sort_needs();
     }
 
@@ -108,7 +109,7 @@ public:
         state_.assign(all_.size(), not_met);
         for (const std::size_t i : by_rank_)
             take(i);
-        open_up(design_, model_, steps_);
+        open_up(design_, model_, boxed_, steps_);
         return std::move(steps_);
     }
 
@@ -284,6 +285,7 @@ private:
 
     const making<Unit>& design_;
     const flat_model<Unit>& model_;
+    const box_model<Unit>& boxed_;
     std::vector<operation> all_{};
     std::vector<flat_work::flat_operation> flat_{};
     std::vector<std::vector<flat_work::arrow>> before_{};
@@ -301,7 +303,8 @@ template <length_unit Unit>
 std::vector<making_step> steps_of(const making<Unit>& design) {
     design.require_sound();
     const detail::flat_model<Unit> model(design);
-    return detail::step_maker<Unit>(design, model).steps();
+    const detail::box_model<Unit> boxed(design, model);
+    return detail::step_maker<Unit>(design, model, boxed).steps();
 }
 
 TURNCLOTH_ONCE(std::vector<making_step> steps_of(const making<inch>&));

@@ -84,7 +84,7 @@ void add_rows(stitched<Unit>& all, const work_place<Unit>& p, const work_step<Un
 
 } // namespace detail
 
-/// A mouth in a seam that is closed by hand is sewn by hand.
+/// A mouth in a seam that is closed by hand is sewn by hand. Time grows with the places of the steps.
 template <length_unit Unit>
 stitched<Unit> stitched_in(const work_plan<Unit>& plan) {
     stitched<Unit> all;

@@ -19,6 +19,7 @@
 #include <algorithm>
 #include <array>
 #include <cstddef>
+#include <iterator>
 #include <optional>
 #include <utility>
 #include <vector>
@@ -184,9 +185,11 @@ work_plan<Unit> work_plan_of(const making<Unit>& design, const std::vector<makin
         made.parts[l.piece.index].bought |= l.set_into_one;
     work_step<Unit> cut;
     cut.verb = work_verb::cut;
+    std::vector<work_group<Unit>> planned = detail::planner<Unit>(design, detail::tasks_of(design, steps)).groups();
+    made.groups.reserve(planned.size() + 1); // groups are large
     made.groups.push_back(detail::group_of(std::move(cut)));
-    for (work_group<Unit>& g : detail::planner<Unit>(design, detail::tasks_of(design, steps)).groups())
-        made.groups.push_back(std::move(g));
+    made.groups.insert(made.groups.end(), std::make_move_iterator(planned.begin()),
+                       std::make_move_iterator(planned.end()));
     for (work_group<Unit>& g : made.groups)
         detail::note_care(g, made.parts);
     return made;

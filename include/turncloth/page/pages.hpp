@@ -50,7 +50,7 @@ inline void draw_foot_of_page(page& on, const document& d, const std::string& wh
 } // namespace detail
 
 /// Throws range_error for a row with more or fewer cells than its table has columns, and for a drawing that is true to size
-/// and larger than a page has room for.
+/// and larger than a page has room for. Time grows with the text and the drawings.
 inline std::vector<page> pages_of(const document& d, const paper& on = paper::a4,
                                   const text_measure* letters = nullptr) {
     const page_area room = detail::document_room(on);

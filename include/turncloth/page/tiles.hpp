@@ -217,7 +217,7 @@ private:
 
 } // namespace detail
 
-/// Row by row.
+/// Row by row. Every part looks at all strokes and words of the whole: time grows with them times the rows and columns.
 inline std::vector<page> parted(const page& whole, const tiles& t, const part_words& words,
                                 const text_measure* letters = nullptr) {
     std::vector<page> all;

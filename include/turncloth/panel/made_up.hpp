@@ -370,7 +370,8 @@ private:
     folding<Unit, Number> stack_;
 };
 
-/// Folds a panel by the folds of its own finishes and its corners. Throws as folded_panel.
+/// Folds a panel by the folds of its own finishes and its corners. Throws as folded_panel. Each fold looks at every
+/// layer and may double them.
 template <coordinate Number = fraction, length_unit Unit>
 folded_panel<Unit, Number> fold_panel(const panel<Unit>& piece, const corners<Unit>& ways,
                                       lie_of_allowances lie = lie_of_allowances::turned_back) {

@@ -71,7 +71,8 @@ std::optional<length<Unit>> mitre_leg(const panel<Unit>& shape, edge e) {
 
 } // namespace detail
 
-/// In the order of work, rows alike together. Throws range_error for a limit below one.
+/// In the order of work, rows alike together. Throws range_error for a limit below one. Time
+/// grows with the places of the steps times the pieces and warnings.
 template <length_unit Unit>
 std::vector<bulk_warning<Unit>> bulk_warnings(const sheet<Unit>& s, std::int64_t most_layers) {
     require_at_least<range_error>(most_layers, std::int64_t{1}, "the number of layers that a machine sews through");

@@ -100,7 +100,8 @@ template <length_unit Unit>
 
 } // namespace detail
 
-/// Throws sheet_error as sheet_of, ruler_error as above, and whatever the design throws.
+/// Throws sheet_error as sheet_of, ruler_error as above, and whatever the design throws. Costs as sheet_of, with two or three
+/// designs more, whose lines are sorted; a ruler that is refused costs two on each finer usual one, of which there are seven.
 template <detail::compiled_unit Unit, class Design>
 sheet<Unit> sheet_on_ruler(const finished_size<Unit>& asked, length<Unit> graduation, const Design& design) {
     if (graduation.value() == 0)

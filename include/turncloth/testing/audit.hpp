@@ -255,7 +255,8 @@ std::string parting_text(const Case& c) {
 
 /// `theirs` takes a double for each input, a length in its unit or a count, and gives one; `ours` takes the lengths and
 /// counts themselves and gives a length, a figure with its working, or a count. `within` is a length in the unit of ours, or
-/// a count. Throws range_error for a step not above zero, a range that ends before it begins, or `within` not above zero
+/// a count. Both are asked once for each case, which are as many as the product of the ranges; only the first and the worst
+/// that part are kept. Throws range_error for a step not above zero, a range that ends before it begins, or `within` not above zero
 /// beside lengths.
 template <class... Ranges, class Within, class Theirs, class Ours>
 auto audit(const combined_ranges<Ranges...>& over, const Within& within, Theirs theirs, Ours ours,

@@ -107,8 +107,8 @@ private:
 
 } // namespace detail
 
-/// Everything wrong with the lay, for these pieces on this cloth. Throws overflow_error where their sizes have no
-/// common measure in 64 bits.
+/// Everything wrong with the lay, for these pieces on this cloth, in a time of about n log n in the pieces and cuts. Throws
+/// overflow_error where their sizes have no common measure in 64 bits.
 template <length_unit Unit>
 std::vector<lay_fault> lay_faults(const lay<Unit>& found, const std::vector<cloth_piece<Unit>>& pieces,
                                   const std::type_identity_t<bolt<Unit>>& cloth) {

@@ -18,8 +18,8 @@
 
 namespace turncloth {
 
-/// What is wrong with the plan as an answer to that question. Throws overflow_error where the numbers have no common
-/// measure in 64 bits.
+/// What is wrong with the plan as an answer to that question, in a time that grows with what is cut and with the cuttings
+/// times the lengths wanted. Throws overflow_error where the numbers have no common measure in 64 bits.
 template <length_unit Unit>
 std::vector<std::string> stock_faults(const length_plan<Unit>& plan, const std::vector<wanted_length<Unit>>& wanted,
                                       const std::vector<stock_length<Unit>>& stock,

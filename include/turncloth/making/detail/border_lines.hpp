@@ -4,7 +4,7 @@
 //     .begin_upright(slab)  .begin_level(slab)     the border left of a slab, or right of the last; levels within one
 //     .go_to(y)  .leave()                          on along the border; to where no line runs
 //     .next_end()                                  where the lines beside the border change next
-//     .any_cuts()  .cut(ply)  .hold(low, high)  .end_hollow(walls)     of the lines beside it there
+//     .any()  .any_cuts()  .cut(ply)  .hold(low, high)  .end_hollow(walls)     of the lines beside it there
 //     .mouths()  .mouths_from()                    all mouths met so far, those stated there last
 #ifndef TURNCLOTH_MAKING_DETAIL_BORDER_LINES_HPP
 #define TURNCLOTH_MAKING_DETAIL_BORDER_LINES_HPP
@@ -60,6 +60,7 @@ public:
         return end;
     }
 
+    bool any() const { return !beside_.empty(); }
     bool any_cuts() const {
         return std::any_of(beside_.begin(), beside_.end(), [](const line& l) { return l.cuts(); });
     }

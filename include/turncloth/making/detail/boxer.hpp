@@ -1,6 +1,6 @@
 // What the walk finds, said in lengths and sentences: boxes, seams as they are sewn, openings, and what is wrong.
 //
-//   class boxer<U>(design, flat_model)      .run()  .box_of(part)
+//   class boxer<U>(design, flat_model, box_model)      .run()  .box_of(part)
 #ifndef TURNCLOTH_MAKING_DETAIL_BOXER_HPP
 #define TURNCLOTH_MAKING_DETAIL_BOXER_HPP
 
@@ -22,8 +22,8 @@ namespace turncloth::detail {
 template <length_unit Unit>
 class boxer {
 public:
-    boxer(const making<Unit>& design, const flat_model<Unit>& model)
-        : design_(design), model_(model), work_(design, model) {}
+    boxer(const making<Unit>& design, const flat_model<Unit>& model, const box_model<Unit>& work)
+        : design_(design), model_(model), work_(work) {}
 
     boxed<Unit> run() {
         for (std::size_t c = 0; c < design_.creases().size(); ++c)
@@ -307,7 +307,7 @@ private:
 
     const making<Unit>& design_;
     const flat_model<Unit>& model_;
-    box_model<Unit> work_;
+    const box_model<Unit>& work_;
     boxed<Unit> made_{};
 };
 

@@ -13,6 +13,7 @@
 #include <turncloth/making/detail/needs.hpp>
 
 #include <algorithm>
+#include <charconv>
 #include <cstddef>
 #include <cstdint>
 #include <string>
@@ -323,7 +324,11 @@ private:
     std::string key_of(const bundle& b) const {
         const cut_part piece = tasks_[b.strands[0][0]].on;
         std::string key = std::to_string(piece.index);
-        const auto add = [&](std::int64_t n) { key.append(",").append(std::to_string(n)); };
+        const auto add = [&](std::int64_t n) {
+            char digits[20]; // as many as a number has with its sign
+            key += ',';
+            key.append(digits, std::to_chars(digits, digits + sizeof digits, n).ptr);
+        };
         const auto add_fraction = [&](const fraction& x) { add(numerator(x)), add(denominator(x)); };
         for (const strand& s : b.strands)
             for (const std::size_t t : s) {

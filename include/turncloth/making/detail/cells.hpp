@@ -132,15 +132,22 @@ private:
                     stop_between(s, o, (s.from.x + o.from.x + s.slope() * (o.from.y - s.from.y)) / 2);
         }
         once(stops_, [](whole a, whole b) { return a < b; });
+        // Taken from the top down, level sides come into each slab in order, and each once; slanting ones do not.
+        std::sort(level_sides_.begin(), level_sides_.end(),
+                  [](const side& a, const side& b) { return a.from.y < b.from.y; });
         for (std::size_t i = 0; i + 1 < stops_.size(); ++i)
             slabs_.push_back({stops_[i], stops_[i + 1], {}, {}, {}});
         covered_.resize(slabs_.size());
-        for (const std::vector<side>* list : {&level_sides_, &slanting_sides_})
-            for (const side& s : *list)
-                for (std::size_t k = slab_from(s.from.x); k < slabs_.size() && slabs_[k].right <= s.to.x; ++k)
-                    slabs_[k].levels.push_back({s.at(slabs_[k].left), s.at(slabs_[k].right)});
-        for (slab& s : slabs_)
-            once(s.levels, [](const level& a, const level& b) { return a.sum() < b.sum(); });
+        for (const side& s : level_sides_)
+            for (std::size_t k = slab_from(s.from.x); k < slabs_.size() && slabs_[k].right <= s.to.x; ++k)
+                if (auto& levels = slabs_[k].levels; levels.empty() || levels.back().left != s.from.y)
+                    levels.push_back({s.from.y, s.from.y});
+        for (const side& s : slanting_sides_)
+            for (std::size_t k = slab_from(s.from.x); k < slabs_.size() && slabs_[k].right <= s.to.x; ++k)
+                slabs_[k].levels.push_back({s.at(slabs_[k].left), s.at(slabs_[k].right)});
+        if (!slanting_sides_.empty())
+            for (slab& s : slabs_)
+                once(s.levels, [](const level& a, const level& b) { return a.sum() < b.sum(); });
     }
     void stop_between(const side& a, const side& b, whole x) {
         if (x > a.from.x && x < a.to.x && x > b.from.x && x < b.to.x)
@@ -149,23 +156,24 @@ private:
     void cover(std::size_t ply) {
         const cell& area = stack_->plies[ply].area;
         const bounds round = bounds_of(area);
+        sides_.clear();
+        each_side(area, [&](const side& one) { sides_.push_back(one); });
         for (std::size_t k = slab_from(round.left); k < slabs_.size() && slabs_[k].right <= round.right; ++k) {
-            const auto [first, end] = across(area, slabs_[k]);
+            const auto [first, end] = across(slabs_[k]);
             for (std::size_t i = first; i < end; ++i)
                 if (!in_hole(ply, slabs_[k], i))
                     covered_[k].push_back({static_cast<std::uint32_t>(ply), i});
         }
     }
-    /// The cells of a slab that lie in an area: between two of its sides, as it is convex. The first, and past the last.
-    static std::pair<std::size_t, std::size_t> across(const cell& area, const slab& s) {
+    /// The cells of a slab that lie in the ply: between two of its sides, as it is convex. The first, and past the last.
+    std::pair<std::size_t, std::size_t> across(const slab& s) const {
         whole upper = std::numeric_limits<whole>::max(), lower = std::numeric_limits<whole>::min();
-        each_side(area, [&](const side& e) {
-            if (e.from.x > s.left || e.to.x < s.right)
-                return;
-            const whole sum = e.at(s.left) + e.at(s.right);
-            upper = std::min(upper, sum);
-            lower = std::max(lower, sum);
-        });
+        for (const side& e : sides_)
+            if (e.from.x <= s.left && s.right <= e.to.x) {
+                const whole sum = e.at(s.left) + e.at(s.right);
+                upper = std::min(upper, sum);
+                lower = std::max(lower, sum);
+            }
         const auto index_of = [&](whole sum) {
             return std::lower_bound(s.levels.begin(), s.levels.end(), sum,
                                     [](const level& l, whole wanted) { return l.sum() < wanted; }) -
@@ -196,6 +204,7 @@ private:
     const stack* stack_;
     std::vector<std::vector<bounds>> holes_{}; ///< in each ply
     std::vector<side> level_sides_{}, slanting_sides_{};
+    std::vector<side> sides_{}; ///< of the ply that is looked at
     std::vector<whole> stops_{};
     std::vector<slab> slabs_{};
     std::vector<std::vector<covered>> covered_{}; ///< of each slab, while it is made

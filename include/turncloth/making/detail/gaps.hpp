@@ -80,12 +80,6 @@ private:
         std::size_t mouths_from = 0, mouths_to = 0;
     };
     enum class at_border : unsigned char { ends, goes_on, is_opened };
-    /// A ply that ends at a border, and that border in its part's own spots.
-    struct ending {
-        std::size_t place = 0, part = 0;
-        spot from{}, to{};
-        bool is_one_edge_with(const ending& e) const { return part == e.part && from == e.from && to == e.to; }
-    };
     /// A ply that ends at a border and goes on in another of the cell, by their places in it.
     struct fold_over {
         std::size_t low = 0, high = 0;
@@ -186,8 +180,13 @@ private:
                 return;
         }
     }
-    /// All plies lie on both sides: each gap meets its own like.
+    /// All plies lie on both sides: each gap meets its own like, and is one with it where no line runs.
     void go_on() {
+        if (!lines_.any()) {
+            for (std::size_t i = 0; i + 1 < a_.over.size(); ++i)
+                join(a_.first + i, b_.first + i);
+            return;
+        }
         for (std::size_t i = 1; i < a_.over.size(); ++i) {
             const std::size_t one = a_.first + i - 1, other = b_.first + i - 1;
             if (lines_.hold(a_.over[i - 1], a_.over[i]))
@@ -212,15 +211,20 @@ private:
         s.folds.clear();
         ends_.clear();
         for (std::size_t i = 0; i < s.over.size(); ++i)
-            if (s.here[i] == at_border::ends) {
-                const ply& p = plane_->of().plies[s.over[i]];
-                const lie back = inverse(p.how);
-                ends_.push_back({i, p.part, back(at.from), back(at.to)});
-            }
+            if (s.here[i] == at_border::ends)
+                ends_.push_back(i);
         for (std::size_t i = 0; i < ends_.size(); ++i)
             for (std::size_t k = i + 1; k < ends_.size(); ++k)
-                if (ends_[i].is_one_edge_with(ends_[k]) && !lines_.cut(s.over[ends_[i].place]))
-                    s.folds.push_back({ends_[i].place, ends_[k].place});
+                if (are_one_edge(s.over[ends_[i]], s.over[ends_[k]], at) && !lines_.cut(s.over[ends_[i]]))
+                    s.folds.push_back({ends_[i], ends_[k]});
+    }
+    /// Whether the border is the same in the part's own spots for both.
+    bool are_one_edge(std::uint32_t one, std::uint32_t other, const border& at) const {
+        const ply &p = plane_->of().plies[one], &q = plane_->of().plies[other];
+        if (p.part != q.part)
+            return false;
+        const lie there = after(inverse(p.how), q.how);
+        return there(at.from) == at.from && there(at.to) == at.to;
     }
     /// The gaps of a side up to the next ply that goes on; returns whether there is one. Those in a fold of this side are
     /// linked with what lies in the same fold alone: the narrowest that holds them.
@@ -241,6 +245,8 @@ private:
     }
     void sort_out(const side& s, std::size_t i) {
         const std::size_t gap = s.first + i - 1;
+        if (s.folds.empty() && !lines_.any())
+            return open_.push_back(gap);
         const bool sewn = lines_.hold(s.over[i - 1], s.over[i]);
         const fold_over* narrowest = nullptr;
         for (const fold_over& f : s.folds)
@@ -305,6 +311,8 @@ private:
                 g = up_[g] = up_[up_[g]];
             return g;
         };
+        if (up_[one] == up_[other])
+            return;
         one = top(one);
         other = top(other);
         up_[std::max(one, other)] = std::min(one, other);
@@ -320,7 +328,7 @@ private:
     std::vector<passage> passages_{}, barriers_{};
     // While one border is looked at.
     side a_{}, b_{};
-    std::vector<ending> ends_{};
+    std::vector<std::size_t> ends_{}; ///< places of plies that end there
     std::vector<std::size_t> open_{}, shut_{}, in_fold_{};
     bool outside_ = false;
     std::vector<std::pair<const fold_over*, std::size_t>> folded_{};

@@ -168,7 +168,8 @@ private:
         where_.reserve(gaps_->count());
         for (std::size_t s = 0; s < plane_->slabs().size(); ++s)
             for (std::size_t k = 0; k < plane_->slabs()[s].cell_count(); ++k)
-                where_.resize(where_.size() + std::max<std::size_t>(plane_->plies(s, k).size(), 1) - 1, {s, k});
+                for (std::size_t i = 1; i < plane_->plies(s, k).size(); ++i)
+                    where_.emplace_back(s, k);
         members_ = chains(gaps_->count(), gaps_->count());
         for (std::size_t gap = gaps_->count(); gap-- > 1;)
             members_.put_first(gap, gaps_->hollow_of(gap));

@@ -59,8 +59,10 @@ public:
                 crease_of_[operations[i].index] = i;
         for (const flat_crease& c : design.creases)
             turnings_.push_back(turning_of(c));
+        for (const flat_crease& c : design.creases)
+            hems_.push_back(is_hem(c) ? 1 : 0);
         for (std::size_t c = 0; c < turnings_.size(); ++c) // what is held by rows of its own encloses nothing
-            turnings_[c].encloses = turnings_[c].encloses && !is_hem(design.creases[c]);
+            turnings_[c].encloses = turnings_[c].encloses && hems_[c] == 0;
         for (std::size_t p = 0; p < design.parts.size(); ++p)
             laid_.push_back(carried(as_laid(p), to_root_[p]));
         order_creases();
@@ -87,10 +89,12 @@ private:
         const std::size_t n = design_.parts.size();
         to_root_.resize(n);
         depth_.assign(n, 0);
+        root_.resize(n);
         children_.resize(n);
         for (std::size_t p = 0; p < n; ++p) {
-            for (std::size_t up = p; design_.parts[up].on != nowhere; up = design_.parts[up].on) {
-                to_root_[p] = after(to_root_[p], design_.parts[up].there);
+            root_[p] = p;
+            for (; design_.parts[root_[p]].on != nowhere; root_[p] = design_.parts[root_[p]].on) {
+                to_root_[p] = after(to_root_[p], design_.parts[root_[p]].there);
                 ++depth_[p];
             }
             if (design_.parts[p].on != nowhere)
@@ -179,15 +183,17 @@ private:
         for (std::size_t i = o.index; i < o.end; ++i)
             places.push_back(place_of(o.kind, i));
         bool hem = false, encloses = false;
+        std::vector<std::size_t> others;
         for (std::size_t c = 0; c < design_.creases.size(); ++c)
             if (turns_for(c, among, places)) {
                 add(crease_of_[c], op, need::turned_first);
                 hem |= among.parts.size() == 1;
                 encloses |= turnings_[c].encloses;
+            } else {
+                others.push_back(c);
             }
-        for (std::size_t c = 0; c < design_.creases.size(); ++c)
-            if (!turns_for(c, among, places))
-                order_with(op, c, among, places, encloses);
+        for (const std::size_t c : others)
+            order_with(op, c, among, places, encloses);
         wait_beyond(op, among, places);
         phases_[op] = phase_of(o.kind, among, hem, encloses);
     }
@@ -249,31 +255,22 @@ private:
     void order_with(std::size_t op, std::size_t c, const reached& among, const std::vector<place>& places, bool binds) {
         const turning& t = turnings_[c];
         const std::size_t part = design_.creases[c].part;
-        if (t.corner || to_root_of(part) != to_root_of(among.top))
+        if (t.corner || root_[part] != root_[among.top])
             return;
         const bool pierced = is_among(part, among);
-        bool over = false, covered = false, in = false;
-        for (const place& p : places) {
-            over |= holds(t, p);
-            covered |= covers(t.covers, p);
-            in |= in_turned(t, p);
-        }
-        if (pierced && in) {
+        const auto any = [&](auto is) { return std::any_of(places.begin(), places.end(), is); };
+        if (pierced && any([&](const place& p) { return in_turned(t, p); })) {
             if (design_.creases[c].along_seam)
                 add(crease_of_[c], op, need::turned_first);
             else
                 add(op, crease_of_[c], need::sewn_flat);
         } else if (t.encloses && !binds && lies_on(among.top, part))
             add(op, crease_of_[c], need::enclosed);
-        else if (pierced && over && among.parts.size() > 1 && !t.encloses)
+        else if (pierced && among.parts.size() > 1 && !t.encloses && any([&](const place& p) { return holds(t, p); }))
             add(crease_of_[c], op, need::turned_first);
-        else if (!pierced && covered && lies_on(part, among.top) && !is_hem(design_.creases[c]))
+        else if (!pierced && hems_[c] == 0 && lies_on(part, among.top) &&
+                 any([&](const place& p) { return covers(t.covers, p); }))
             add(op, crease_of_[c], need::before_covered);
-    }
-    std::size_t to_root_of(std::size_t p) const {
-        while (design_.parts[p].on != nowhere)
-            p = design_.parts[p].on;
-        return p;
     }
     bool lies_on(std::size_t p, std::size_t below) const {
         while (p != below && design_.parts[p].on != nowhere)
@@ -310,8 +307,9 @@ private:
     /// A piece without what is turned before it is laid: the hems that hold on it alone.
     bounds as_laid(std::size_t part) const {
         bounds left = whole_of(part);
-        for (const flat_crease& c : design_.creases) {
-            if (c.part != part || !straight(c.stays) || design_.parts[part].on == nowhere || !is_hem(c))
+        for (std::size_t i = 0; i < design_.creases.size(); ++i) {
+            const flat_crease& c = design_.creases[i];
+            if (c.part != part || !straight(c.stays) || design_.parts[part].on == nowhere || hems_[i] == 0)
                 continue;
             const whole at = (c.stays.a + c.stays.b) * c.stays.c; // the crease furthest in counts
             if (c.stays.a < 0)
@@ -335,11 +333,12 @@ private:
                 design_.rows[o.index].through[0] != c.part)
                 continue;
             for (std::size_t i = o.index; i < o.end; ++i)
-                for (std::size_t d = 0; d < turnings_.size(); ++d)
-                    if (const place p = place_of(flat_kind::row, i); same_edge(c, design_.creases[d]) &&
-                                                                     depth_of(c) <= depth_of(design_.creases[d]) &&
-                                                                     along(turnings_[d], p) && holds(turnings_[d], p))
+                for (std::size_t d = 0; d < turnings_.size(); ++d) {
+                    if (!same_edge(c, design_.creases[d]) || depth_of(c) > depth_of(design_.creases[d]))
+                        continue;
+                    if (const place p = place_of(flat_kind::row, i); along(turnings_[d], p) && holds(turnings_[d], p))
                         return true;
+                }
         }
         return false;
     }
@@ -364,10 +363,11 @@ private:
     std::vector<phase> phases_;
     std::vector<arrow> arrows_{};
     std::vector<lie> to_root_{};
-    std::vector<std::size_t> depth_{};
+    std::vector<std::size_t> depth_{}, root_{};
     std::vector<std::vector<std::size_t>> children_{};
     std::vector<std::size_t> laying_of_{}, crease_of_{};
     std::vector<turning> turnings_{};
+    std::vector<char> hems_{};   ///< each crease
     std::vector<bounds> laid_{}; ///< each piece as it is laid, in the root's spots
 };
 using needs = lazy_needs<void>;

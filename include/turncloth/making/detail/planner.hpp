@@ -321,7 +321,7 @@ private:
 
     void note_moment(work_step<Unit>& s) {
         if (s.verb == work_verb::put_in)
-            note_passage(s, design_, model_);
+            note_passage(s, design_, model_, boxed());
         if (s.verb == work_verb::close && s.closing == closed_by::hand)
             note_sewn_shut(s, design_, model_, boxed());
     }

@@ -17,6 +17,7 @@
 #include <array>
 #include <cstddef>
 #include <optional>
+#include <span>
 #include <string>
 #include <utility>
 #include <vector>
@@ -49,8 +50,7 @@ public:
     std::vector<making_fault> found() {
         for (std::size_t i = 0; i < of_.size(); ++i)
             if (bench_.is_root(i))
-                for (std::size_t k = 0; k < bench_.stack_of(i).plies.size(); ++k)
-                    look_at(bench_.stack_of(i), k, of_[i].turned_out);
+                look_through(bench_.stack_of(i), of_[i].turned_out);
         for (std::size_t i = 0; i < of_.size(); ++i)
             for (const edge e : all_edges)
                 tell(i, e);
@@ -74,12 +74,22 @@ private:
     };
     /// A cut side of a ply, as it lies: upright at x = at, or level; the ply lies on its `inward` side.
     struct side {
-        const flat_work::stack& in;
         std::size_t ply;
         edge own;
         flat_work::table_line at{};
         flat_work::stretch run{};
         whole inward = 1;
+        flat_work::table_line beside(whole off) const { return {at.level, at.at + inward * off}; }
+    };
+    /// A row along a side: how far inward of it, from where to where, and where it has the ply's cloth.
+    struct row_along {
+        whole off = 0;
+        flat_work::stretch run{}, there{};
+    };
+    /// Where cloth lies under the ply and over it, so far inward of a side.
+    struct cloth_beside {
+        whole off = 0;
+        std::vector<flat_work::stretch> under{}, over{};
     };
 
     static std::size_t number(edge e) { return static_cast<std::size_t>(e); }
@@ -99,12 +109,20 @@ private:
                 }
     }
 
-    void look_at(const flat_work::stack& in, std::size_t k, bool turned_out) {
-        const flat_work::ply& p = in.plies[k];
+    void look_through(const flat_work::stack& in, bool turned_out) {
+        plies_ = in.plies;
+        round_.clear();
+        for (const flat_work::ply& p : plies_)
+            round_.push_back(bounds_of(p.area));
+        for (std::size_t k = 0; k < plies_.size(); ++k)
+            look_at(k, turned_out);
+    }
+    void look_at(std::size_t k, bool turned_out) {
+        const flat_work::ply& p = plies_[k];
         if (!of_[p.part].frays)
             return;
         const flat_work::lie back = inverse(p.how);
-        const flat_work::bounds round = bounds_of(p.area);
+        const flat_work::bounds& round = round_[k];
         for (std::size_t i = 0; i < p.area.size(); ++i) {
             const spot_type &a = p.area[i], &b = p.area[i + 1 == p.area.size() ? 0 : i + 1];
             const auto own = cut_edge_of(p.part, back(a), back(b));
@@ -112,8 +130,7 @@ private:
                 continue;
             const bool level = a.y == b.y;
             const whole at = level ? a.y : a.x, from = level ? a.x : a.y, to = level ? b.x : b.y;
-            judge({in,
-                   k,
+            judge({k,
                    *own,
                    {level, at},
                    {std::min(from, to), std::max(from, to)},
@@ -132,91 +149,94 @@ private:
 
     /// Stretch by stretch between all that begins or ends beside it.
     void judge(const side& s, bool turned_out) {
+        find_rows_along(s);
+        beside_.clear();
         std::vector<whole> stops = {s.run.from, s.run.to};
-        const auto stop = [&](whole v) {
-            if (s.run.from < v && v < s.run.to)
-                stops.push_back(v);
+        const auto stop_at = [&](const flat_work::stretch& ends) {
+            for (const whole v : {ends.from, ends.to})
+                if (s.run.from < v && v < s.run.to)
+                    stops.push_back(v);
         };
-        for (const flat_work::ply& p : s.in.plies) {
-            const flat_work::stretch there = within(p.area, beside(s, 1));
-            stop(there.from);
-            stop(there.to);
-        }
-        const std::vector<own_row> rows = rows_along(s);
-        for (const own_row& r : rows) {
-            const whole reach = reach_of(r, s);
-            const flat_work::stretch run = carried(r.run, r.at, s.in.plies[s.ply].how);
-            stop(run.from - reach);
-            stop(run.to + reach);
-        }
+        for (const auto* lies : {&cloth_at(s, 1).under, &cloth_at(s, 1).over})
+            for (const flat_work::stretch& there : *lies)
+                stop_at(there);
+        stop_at(within(plies_[s.ply].area, s.beside(1)));
+        for (const row_along& r : along_)
+            stop_at({r.run.from - r.off, r.run.to + r.off});
         std::sort(stops.begin(), stops.end());
-        of_part& of = of_[s.in.plies[s.ply].part];
+        of_part& of = of_[plies_[s.ply].part];
         for (std::size_t k = 0; k + 1 < stops.size(); ++k) {
             if (stops[k] == stops[k + 1])
                 continue;
-            const spot_type middle = on(s.at, (stops[k] + stops[k + 1]) / 2);
+            const whole middle = (stops[k] + stops[k + 1]) / 2;
             if (!turned_out && !is_inside(s, middle, 1))
                 of.seen[number(s.own)] = true;
-            else if (!is_held(s, rows, middle, turned_out))
+            else if (!is_held(s, middle, turned_out))
                 of.loose[number(s.own)] = true;
         }
     }
-    static spot_type on(const flat_work::table_line& at, whole along) {
-        return at.level ? spot_type{along, at.at} : spot_type{at.at, along};
-    }
-    static flat_work::table_line beside(const side& s, whole inward) {
-        return {s.at.level, s.at.at + s.inward * inward};
-    }
 
+    /// Looked up once for each distance, since every stretch of a side is asked about at the same few.
+    const cloth_beside& cloth_at(const side& s, whole off) {
+        const auto known =
+            std::find_if(beside_.begin(), beside_.end(), [&](const cloth_beside& c) { return c.off == off; });
+        if (known != beside_.end())
+            return *known;
+        cloth_beside made{off, {}, {}};
+        const flat_work::table_line line = s.beside(off);
+        for (std::size_t k = 0; k < plies_.size(); ++k) {
+            if (k == s.ply || !runs_inside(line, round_[k]))
+                continue;
+            if (const flat_work::stretch there = within(plies_[k].area, line); !there.is_nothing())
+                (k < s.ply ? made.under : made.over).push_back(there);
+        }
+        beside_.push_back(std::move(made));
+        return beside_.back();
+    }
+    static bool runs_inside(const flat_work::table_line& l, const flat_work::bounds& round) {
+        return l.level ? round.top < l.at && l.at < round.bottom : round.left < l.at && l.at < round.right;
+    }
     /// Whether cloth lies over and under the ply there, so far inward; of what a seam joins, on its right side.
-    bool is_inside(const side& s, const spot_type& at, whole inward) const {
-        const whole along = s.at.level ? at.x : at.y;
-        const auto lies_there = [&](const flat_work::ply& p) {
-            const flat_work::stretch there = within(p.area, beside(s, inward));
-            return there.from <= along && along < there.to;
+    bool is_inside(const side& s, whole along, whole off) {
+        const auto lies_in = [&](const std::vector<flat_work::stretch>& cloth) {
+            return std::any_of(cloth.begin(), cloth.end(), [&](const flat_work::stretch& there) {
+                return there.from <= along && along < there.to;
+            });
         };
-        const auto here = s.in.plies.begin() + static_cast<std::ptrdiff_t>(s.ply);
-        const bool over = std::any_of(here + 1, s.in.plies.end(), lies_there),
-                   under = std::any_of(s.in.plies.begin(), here, lies_there);
-        if (!of_[here->part].is_seamed())
-            return over && under;
-        return bench_.body_of(here->part)->how.right_up() ? over : under;
+        const cloth_beside& lies = cloth_at(s, off);
+        const std::size_t part = plies_[s.ply].part;
+        if (!of_[part].is_seamed())
+            return lies_in(lies.over) && lies_in(lies.under);
+        return lies_in(bench_.body_of(part)->how.right_up() ? lies.over : lies.under);
     }
 
     /// Whether a row so far inward is nearer to the opposite edge of the part, which lies raw on the same ply.
     bool is_of_opposite(const side& s, whole off) const {
-        const flat_work::ply& p = s.in.plies[s.ply];
+        const flat_work::ply& p = plies_[s.ply];
         const flat_work::flat_part& cut = model_.flat().parts[p.part];
-        const flat_work::bounds own = carried(bounds_of(p.area), inverse(p.how));
+        const flat_work::bounds own = carried(round_[s.ply], inverse(p.how));
         const bool up_down = is_level(s.own);
         const whole depth = up_down ? own.bottom - own.top : own.right - own.left;
         return depth == (up_down ? cut.height : cut.width) && off * 2 > depth;
     }
-    whole reach_of(const own_row& r, const side& s) const {
-        const whole off = carried(r.at, s.in.plies[s.ply].how).at - s.at.at;
-        return off < 0 ? -off : off;
-    }
     /// Those of its part that lie on that ply along the side: few of all that there are.
-    std::vector<own_row> rows_along(const side& s) const {
-        const flat_work::ply& p = s.in.plies[s.ply];
-        std::vector<own_row> along;
+    void find_rows_along(const side& s) {
+        const flat_work::ply& p = plies_[s.ply];
+        along_.clear();
         for (const own_row& r : of_[p.part].rows) {
             const flat_work::table_line line = carried(r.at, p.how);
-            if (line.level == s.at.level && (line.at - s.at.at) * s.inward >= 0 &&
-                !within_or_on(p.area, line).is_nothing())
-                along.push_back(r);
-        }
-        return along;
-    }
-    bool is_held(const side& s, const std::vector<own_row>& rows, const spot_type& at, bool turned_out) const {
-        const flat_work::ply& p = s.in.plies[s.ply];
-        const whole along = s.at.level ? at.x : at.y;
-        return std::any_of(rows.begin(), rows.end(), [&](const own_row& r) {
-            const flat_work::table_line line = carried(r.at, p.how);
             const whole off = (line.at - s.at.at) * s.inward;
-            const flat_work::stretch run = carried(r.run, r.at, p.how), there = within_or_on(p.area, line);
-            return there.from <= along && along < there.to && run.from - off <= along && along < run.to + off &&
-                   (turned_out ? !is_of_opposite(s, off) : is_inside(s, at, std::max(off - 1, whole{1})));
+            if (line.level != s.at.level || off < 0)
+                continue;
+            if (const flat_work::stretch there = within_or_on(p.area, line); !there.is_nothing())
+                along_.push_back({off, carried(r.run, r.at, p.how), there});
+        }
+    }
+    bool is_held(const side& s, whole along, bool turned_out) {
+        return std::any_of(along_.begin(), along_.end(), [&](const row_along& r) {
+            return r.there.from <= along && along < r.there.to && r.run.from - r.off <= along &&
+                   along < r.run.to + r.off &&
+                   (turned_out ? !is_of_opposite(s, r.off) : is_inside(s, along, std::max(r.off - 1, whole{1})));
         });
     }
 
@@ -240,6 +260,11 @@ private:
     const bench_type& bench_;
     std::vector<of_part> of_;
     std::vector<making_fault> found_{};
+    // While one stack is looked through, and while one side is.
+    std::span<const flat_work::ply> plies_{};
+    std::vector<flat_work::bounds> round_{}; ///< each ply
+    std::vector<row_along> along_{};
+    std::vector<cloth_beside> beside_{};
 };
 
 } // namespace turncloth::detail

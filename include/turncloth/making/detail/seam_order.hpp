@@ -1,8 +1,9 @@
 // When seams are sewn, and when a thing is turned out, filled and closed: arrows between operations.
 //
-//   class seam_order<U>(design, flat_model, operations)
+//   class seam_order<U>(design, flat_model, box_model, operations)
 //     .add_to(before)      to each operation's list of what comes before it
-//     .open_up(steps)      openings, each before the last seam of what is turned out through it
+//   open_up(design, flat_model, box_model, steps)
+//                          openings, each before the last seam of what is turned out through it
 //
 // The rules. A seam that crosses the end of another comes after it. A seam comes before its allowances are turned along
 // it, before the zipper is set into its mouth, and before a piece is laid flat beside the other. Everything else that is
@@ -27,8 +28,9 @@ public:
     using arrow = flat_work::arrow;
     using before_lists = std::vector<std::vector<arrow>>;
 
-    seam_order(const making<Unit>& design, const flat_model<Unit>& model, const std::vector<operation>& operations)
-        : design_(design), model_(model), all_(operations), work_(design, model), lines_(design.seams().size()) {
+    seam_order(const making<Unit>& design, const flat_model<Unit>& model, const box_model<Unit>& work,
+               const std::vector<operation>& operations)
+        : design_(design), model_(model), all_(operations), work_(work), lines_(design.seams().size()) {
         for (const boxed_work::seam_pair& p : work_.pairs())
             lines_[p.seam].insert(lines_[p.seam].end(), {p.one, p.other});
     }
@@ -209,7 +211,7 @@ private:
     const making<Unit>& design_;
     const flat_model<Unit>& model_;
     const std::vector<operation>& all_;
-    box_model<Unit> work_;
+    const box_model<Unit>& work_;
     std::vector<std::vector<seam_line>> lines_; ///< of each seam
     std::vector<std::vector<std::size_t>> after_{};
 };
@@ -217,10 +219,9 @@ private:
 /// For each mouth that something is turned out through and that can be opened: before the last seam of its box, unless
 /// it is made only after that.
 template <length_unit Unit, class Steps>
-void open_up(const making<Unit>& design, const flat_model<Unit>& model, Steps& steps) {
+void open_up(const making<Unit>& design, const flat_model<Unit>& model, const box_model<Unit>& work, Steps& steps) {
     if (design.seams().empty())
         return;
-    const box_model<Unit> work(design, model);
     const auto box_of = [&](const cut_part& p) {
         for (const boxed_work::box_cell& c : work.walked().cells())
             if (c.placed && model.part_of(c.part) == p)

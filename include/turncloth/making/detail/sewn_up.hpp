@@ -3,7 +3,7 @@
 //   step_of(design, operation)        of a moment or an opening; group_of(step) a group of its own
 //   begin_seam(step, seam)            what is the same all along it
 //   note_seam(step, {design, model, boxed, bench}, seam)     which edges meet where, in how many rows, what is left open
-//   note_passage(step, design, model)                 how often what is put in is folded to go in
+//   note_passage(step, design, model, boxed)          how often what is put in is folded to go in
 //   note_sewn_shut(step, design, model, boxed)        how long a mouth is that is closed by hand
 #ifndef TURNCLOTH_MAKING_DETAIL_SEWN_UP_HPP
 #define TURNCLOTH_MAKING_DETAIL_SEWN_UP_HPP
@@ -184,9 +184,10 @@ void note_seam(work_step<Unit>& s, const seam_made<Unit, Bench>& by, std::size_t
 }
 
 template <length_unit Unit>
-void note_passage(work_step<Unit>& s, const making<Unit>& design, const flat_model<Unit>& model) {
+void note_passage(work_step<Unit>& s, const making<Unit>& design, const flat_model<Unit>& model,
+                  const box_model<Unit>& boxed) {
     const std::size_t contents = design.moments()[s.stands_for.front().index].index;
-    for (const passage<Unit>& p : boxer<Unit>(design, model).run().passages)
+    for (const passage<Unit>& p : boxer<Unit>(design, model, boxed).run().passages)
         if (p.contents == contents)
             s.folds = p.folded;
 }

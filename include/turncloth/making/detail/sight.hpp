@@ -110,15 +110,18 @@ public:
 
     /// The outermost edge of a part toward one side of the table.
     std::optional<sighted> outermost(std::size_t part, edge toward, const lie& body) const {
-        const whole at = at_edge(extent(stack_, part), toward);
-        sighted found{part, own_edge(toward, body), false, at};
-        bool some = false;
-        for (const ply& p : stack_.plies)
-            if (p.part == part && at_edge(bounds_of(p.area), toward) == at) {
-                some = true;
-                found.folded |= !is_cut_edge(p, toward);
-            }
-        return some ? std::optional(found) : std::nullopt;
+        const bool least = toward == edge::left || toward == edge::top;
+        std::optional<sighted> found;
+        for (const ply& p : stack_.plies) {
+            if (p.part != part)
+                continue;
+            const whole at = at_edge(bounds_of(p.area), toward);
+            if (!found || (least ? at < found->at : found->at < at))
+                found = {part, own_edge(toward, body), !is_cut_edge(p, toward), at};
+            else if (at == found->at)
+                found->folded |= !is_cut_edge(p, toward);
+        }
+        return found;
     }
 
     /// The edge where it was cut, which may be turned under its part; of several stretches, the longest.

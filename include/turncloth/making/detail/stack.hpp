@@ -16,6 +16,7 @@
 #include <algorithm>
 #include <cstddef>
 #include <iterator>
+#include <limits>
 #include <optional>
 #include <utility>
 #include <vector>
@@ -45,31 +46,33 @@ struct stretch {
     constexpr bool is_nothing() const { return from >= to; }
 };
 
-/// Where the line runs inside the cell; nothing where it only touches it. The cell is cut down to the line from both
-/// sides: what is left on the line itself is the stretch.
+/// Where the line runs inside the cell; nothing where it only touches it. It meets the cell's sides where they cross it
+/// and in the corners that lie on it.
 constexpr stretch within(const cell& area, const table_line& l) {
-    const sides_of_line sides = sides_of(area, l.level ? half_plane{0, 1, l.at} : half_plane{1, 0, l.at});
-    if (!sides.within || !sides.beyond)
+    if (area.empty())
         return {};
-    whole low = 0, high = 0;
-    bool met = false;
-    const auto note = [&](whole v) {
-        low = met ? std::min(low, v) : v;
-        high = met ? std::max(high, v) : v;
-        met = true;
-    };
-    for (std::size_t i = 0; i < area.size(); ++i) {
-        const spot &p = area[i], &q = area[i + 1 == area.size() ? 0 : i + 1];
-        const whole p_off = (l.level ? p.y : p.x) - l.at, q_off = (l.level ? q.y : q.x) - l.at;
-        const whole p_along = l.level ? p.x : p.y, q_along = l.level ? q.x : q.y;
-        if (p_off == 0)
-            note(p_along);
-        if ((p_off < 0 && q_off > 0) || (p_off > 0 && q_off < 0)) {
-            const whole way = q_along > p_along ? 1 : q_along < p_along ? -1 : 0; // equal steps, or none along it
-            note(p_along + way * (p_off < 0 ? -p_off : p_off));
+    const auto off_line = [&](const spot& p) { return (l.level ? p.y : p.x) - l.at; };
+    const auto along = [&](const spot& p) { return l.level ? p.x : p.y; };
+    bool before = false, beyond = false;
+    stretch met{std::numeric_limits<whole>::max(), std::numeric_limits<whole>::min()};
+    const auto note = [&](whole v) { met = {std::min(met.from, v), std::max(met.to, v)}; };
+    const spot* p = area.end() - 1;
+    whole p_off = off_line(*p);
+    for (const spot& q : area) {
+        const whole q_off = off_line(q);
+        before |= q_off < 0;
+        beyond |= q_off > 0;
+        if (q_off == 0) {
+            note(along(q));
+        } else if (p_off != 0 &&
+                   (p_off < 0) != (q_off < 0)) { // equal steps across the line and along it, or none along
+            const whole from = along(*p), to = along(q), steps = p_off < 0 ? -p_off : p_off;
+            note(to > from ? from + steps : to < from ? from - steps : from);
         }
+        p = &q;
+        p_off = q_off;
     }
-    return {low, high};
+    return before && beyond ? met : stretch{};
 }
 
 /// What of a ply is left within the line, and what comes of the rest, turned. The larger of the two is the body.
@@ -102,6 +105,7 @@ inline bool fold(stack& s, const std::vector<char>& moves, const half_plane& sta
         return false;
     const lie mirror = mirror_in(stays);
     std::vector<ply> kept, turned;
+    kept.reserve(2 * s.plies.size()); // plies are large, and each may leave two
     std::optional<std::size_t> lowest;
     for (const ply& p : s.plies) {
         const sides_of_line here = moves[p.part] ? sides_of(p.area, stays) : sides_of_line{};

@@ -315,6 +315,8 @@ private:
         return gone;
     }
     bool is_gone(const ply& p, const table_line& at, const sewn_span& span) const {
+        if (holes_[p.part].empty())
+            return false;
         const auto gone = holes_along(p, at);
         return std::any_of(gone.begin(), gone.end(),
                            [&](const stretch& g) { return g.from <= span.from && span.to <= g.to; });

@@ -142,7 +142,9 @@ private:
 
     void carry_out() {
         // Sound by how it is put together: nothing of it is asked for by name.
-        work_plan<Unit> plan = work_plan_of(design_, step_maker<Unit>(design_, flat_model<Unit>(design_)).steps());
+        const flat_model<Unit> model(design_);
+        const box_model<Unit> boxed(design_, model);
+        work_plan<Unit> plan = work_plan_of(design_, step_maker<Unit>(design_, model, boxed).steps());
         for (work_group<Unit>& g : plan.groups) {
             if (g.pieces.empty())
                 continue;
