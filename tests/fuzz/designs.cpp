@@ -1,6 +1,7 @@
 // Any bytes as a project's file: every fault has a reason, what is read is written and read back equal, and made at a size
 // or refused with a typed error. The same bytes as an expression come to a value, or fail at a place in them.
 #include "feed.hpp"
+#include <turncloth/design/expression_value.hpp>
 #include <turncloth/design/json.hpp>
 #include <turncloth/design/project_of.hpp>
 

@@ -10,11 +10,14 @@
 #ifndef TURNCLOTH_DESIGN_DESIGN_OF_HPP
 #define TURNCLOTH_DESIGN_DESIGN_OF_HPP
 
-#include <turncloth/design/at_size.hpp>
+#include <turncloth/design/project_design.hpp>
+#include <turncloth/sheet/project.hpp>
+#ifndef TURNCLOTH_COMPILED
 #include <turncloth/design/detail/project_told.hpp>
 #include <turncloth/design/detail/unlike.hpp>
 #include <turncloth/design/faults.hpp>
 #include <turncloth/design/project_of.hpp>
+#endif
 
 #include <utility>
 #include <vector>
@@ -24,7 +27,11 @@ namespace turncloth {
 /// Throws design_error for what a design cannot say, each with its place: a text of nothing, or with a brace in it, two
 /// pieces of one name, a term of nothing. Nothing is left out in silence: the project is made again, and compared, which
 /// costs as faults_of and project_of.
-template <length_unit Unit>
+template <detail::compiled_unit Unit>
+project_design design_of(const project<Unit>& p);
+
+#ifndef TURNCLOTH_COMPILED
+template <detail::compiled_unit Unit>
 project_design design_of(const project<Unit>& p) {
     project_design told = detail::project_told<Unit>(p).say();
     std::vector<design_fault> faults = faults_of(told);
@@ -34,6 +41,10 @@ project_design design_of(const project<Unit>& p) {
         detail::refuse<design_error>(std::move(faults));
     return told;
 }
+#endif
+
+TURNCLOTH_ONCE(project_design design_of(const project<inch>&));
+TURNCLOTH_ONCE(project_design design_of(const project<centimetre>&));
 
 } // namespace turncloth
 

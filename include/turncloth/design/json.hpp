@@ -13,10 +13,12 @@
 #ifndef TURNCLOTH_DESIGN_JSON_HPP
 #define TURNCLOTH_DESIGN_JSON_HPP
 
+#include <turncloth/design/project_design.hpp>
+#ifndef TURNCLOTH_COMPILED
 #include <turncloth/design/detail/json_reader.hpp>
 #include <turncloth/design/detail/json_writer.hpp>
 #include <turncloth/design/faults.hpp>
-#include <turncloth/design/project_design.hpp>
+#endif
 
 #include <nlohmann/json.hpp>
 
@@ -28,9 +30,14 @@
 
 namespace turncloth {
 
-inline nlohmann::ordered_json to_json(const project_design& d) { return detail::design_writer::written(d); }
+TURNCLOTH_INLINE nlohmann::ordered_json to_json(const project_design& d);
 
-inline project_design read_design(std::string_view text) {
+TURNCLOTH_INLINE project_design read_design(std::string_view text);
+
+#ifndef TURNCLOTH_COMPILED
+TURNCLOTH_INLINE nlohmann::ordered_json to_json(const project_design& d) { return detail::design_writer::written(d); }
+
+TURNCLOTH_INLINE project_design read_design(std::string_view text) {
     std::vector<design_fault> faults;
     const detail::json read = detail::json_of_file(text, faults);
     project_design d;
@@ -53,6 +60,7 @@ inline project_design read_design(std::string_view text) {
         detail::refuse<design_error>(std::move(faults));
     return d;
 }
+#endif
 
 } // namespace turncloth
 

@@ -2,6 +2,7 @@
 //
 //   project_design       name, measures, refusals, pieces, meetings, placings, span lists, zippers, notions, ...
 //   design_piece  design_marks  design_meeting  ...      its records; those of its making are in design_making.hpp
+//   is_made_in<U>(design)                                whether it can be made in inches, or in centimetres
 //
 //   project_design bag{.name = {"Bag"}, .pieces = {{.name = "front", .material = "canvas", .width = {"finished width"}}}};
 //
@@ -13,6 +14,7 @@
 
 #include <turncloth/design/design_making.hpp>
 #include <turncloth/design/design_terms.hpp>
+#include <turncloth/measure/length.hpp>
 #include <turncloth/notions/caution.hpp>
 #include <turncloth/panel/panel.hpp>
 #include <turncloth/sheet/notion.hpp>
@@ -260,6 +262,12 @@ struct project_design {
     count_expression most_layers{};
     friend bool operator==(const project_design&, const project_design&) = default;
 };
+
+template <length_unit Unit>
+bool is_made_in(const project_design& d) {
+    return d.units == design_units::both ||
+           (d.units == design_units::centimetres ? metric_unit<Unit> : !metric_unit<Unit>);
+}
 
 } // namespace turncloth
 

@@ -93,24 +93,30 @@ inline std::int64_t longest_piece_bound(const lay_problem& problem) {
     return std::max(longest, at_edge);
 }
 
-/// The best of the bounds that take no account of a repeat.
-inline std::int64_t plain_bound(const lay_problem& problem) {
+/// Calls use(whole, counted) for each function named above that is worth trying; `whole` is what it makes of the width.
+template <class Use>
+void each_dual_feasible(const lay_problem& problem, Use use) {
     const std::int64_t W = problem.width;
-    std::int64_t best = std::max(area_bound(problem), longest_piece_bound(problem));
     for (const std::int64_t t : bound_thresholds(problem)) {
         if (2 * t <= W)
-            best = std::max(best, bound_by(problem, W, [&](std::int64_t w) { return w > W - t ? W : w < t ? 0 : w; }));
+            use(W, [=](std::int64_t w) { return w > W - t ? W : w < t ? 0 : w; });
         const std::int64_t m = W / t;
-        best = std::max(best, bound_by(problem, 2 * m, [&](std::int64_t w) {
-                            if (2 * w == W)
-                                return m;
-                            return 2 * w < W ? 2 * (w / t) : 2 * (m - (W - w) / t);
-                        }));
+        use(2 * m, [=](std::int64_t w) {
+            if (2 * w == W)
+                return m;
+            return 2 * w < W ? 2 * (w / t) : 2 * (m - (W - w) / t);
+        });
     }
     for (std::int64_t k = 1; k <= 12; ++k)
-        best = std::max(best, bound_by(problem, W * k, [&](std::int64_t w) {
-                            return (k + 1) * w % W == 0 ? k * w : W * ((k + 1) * w / W);
-                        }));
+        use(W * k, [=](std::int64_t w) { return (k + 1) * w % W == 0 ? k * w : W * ((k + 1) * w / W); });
+}
+
+/// The best of the bounds that take no account of a repeat.
+inline std::int64_t plain_bound(const lay_problem& problem) {
+    std::int64_t best = std::max(area_bound(problem), longest_piece_bound(problem));
+    each_dual_feasible(problem, [&](std::int64_t whole, const auto& counted) {
+        best = std::max(best, bound_by(problem, whole, counted));
+    });
     return best;
 }
 

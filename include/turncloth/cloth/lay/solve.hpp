@@ -24,6 +24,7 @@
 #include <turncloth/cloth/lay/strip_values.hpp>
 #include <turncloth/cloth/lay/strips.hpp>
 #include <turncloth/cloth/lay/types.hpp>
+#include <turncloth/cloth/lay/weighted_bound.hpp>
 
 #include <algorithm>
 #include <cstddef>
@@ -102,7 +103,7 @@ public:
         if (problem_.cutting == cutting::strips)
             search_.raise_bound(std::max(search_.bound(), lengths.at_least(strips_bound(problem_))));
         const std::uint64_t eighth = effort_.steps / 8;
-        std::uint64_t spent = 0;
+        std::uint64_t spent = weigh(lengths, eighth);
         if (problem_.cutting != cutting::free && exact_cuts::suits(problem_)) {
             search_.run(eighth);
             spent += cut_exactly(eighth * 5);
@@ -139,6 +140,22 @@ private:
 
     /// Whether there is still something to look for.
     bool open() const noexcept { return !search_.stopped() && search_.bound() < search_.length(); }
+
+    /// Halves what is between the bound and the lay known by lengths that weights refute: so no lay, however it is cut,
+    /// is so short.
+    std::uint64_t weigh(const lay_lengths& lengths, std::uint64_t steps) {
+        if (!open() || !weighted_bound::suits(problem_))
+            return 0;
+        weighted_bound weighted(problem_);
+        for (std::int64_t last = search_.length() - 1; search_.bound() <= last && weighted.steps() < steps;) {
+            const std::int64_t middle = search_.bound() + (last - search_.bound()) / 2;
+            if (weighted.refutes(middle, steps - weighted.steps()))
+                search_.raise_bound(lengths.at_least(middle + 1));
+            else
+                last = middle - 1;
+        }
+        return weighted.steps();
+    }
 
     /// Tries the lengths a free lay can have from the bound up: refuting one raises the bound, filling one ends the
     /// search, or is as far as the bound can be raised where the lay is not to be cut free.
