@@ -152,8 +152,8 @@ TEST_CASE("very long names are shortened, and no figure is") {
         .mark(many_words, edge::left, at<cut_edge>("1 1/16"_in));
     const picture drawn(page_of(first_of(p), {}, {.project = name}));
     check_legible(drawn);
-    CHECK(drawn.says("2 in (5.1 cm) from top"));
-    CHECK(drawn.says("1 1/16 in (2.7 cm) from left"));
+    CHECK(drawn.says("2 in (5.1 cm) from the top"));
+    CHECK(drawn.says("1 1/16 in (2.7 cm) from the left"));
     CHECK(drawn.mentions("WW..."));
 }
 

@@ -165,9 +165,10 @@ TEST_CASE("a dimension spans what it names") {
 TEST_CASE("a mark is labelled with its distance from the cut edge named, and a leader joins the two") {
     // As above: 5, 9, 13, 17 in = 12.7, 22.86, 33.02, 43.18 cm.
     const picture p(page_of(roll_outer()));
-    for (const char* words : {"5 in (12.7 cm) from left", "9 in (22.9 cm) from left", "13 in (33 cm) from left",
-                              "17 in (43.2 cm) from left", "3 3/4 in (9.5 cm) from top", "4 1/4 in (10.8 cm) from top",
-                              "2 in (5.1 cm) from left", "20 1/2 in (52.1 cm) from left"})
+    for (const char* words :
+         {"5 in (12.7 cm) from the left", "9 in (22.9 cm) from the left", "13 in (33 cm) from the left",
+          "17 in (43.2 cm) from the left", "3 3/4 in (9.5 cm) from the top", "4 1/4 in (10.8 cm) from the top",
+          "2 in (5.1 cm) from the left", "20 1/2 in (52.1 cm) from the left"})
         CHECK(p.count(words) == 1);
     CHECK(p.count("pocket line") == 4);
     CHECK(p.says("slit behind the zipper, begins"));
@@ -179,7 +180,7 @@ TEST_CASE("a mark is labelled with its distance from the cut edge named, and a l
             return l.front().x == near(mark.a.x) && l.front().y == near(cut.y) &&
                    std::any_of(p.words().begin(), p.words().end(), [&](const word& w) {
                        const double x = w.where.x + w.where.width / 2, y = w.where.bottom();
-                       return w.text.find("from left") != std::string::npos && std::fabs(l.back().x - x) < 3 &&
+                       return w.text.find("from the left") != std::string::npos && std::fabs(l.back().x - x) < 3 &&
                               std::fabs(l.back().y - y) < 3;
                    });
         };
@@ -191,8 +192,8 @@ TEST_CASE("a mark is labelled with its distance from the cut edge named, and a l
         .mark("handle", edge::bottom, at<finished_edge>(3_in))
         .mark("handle", edge::right, at<finished_edge>(3_in));
     const picture q(page_of(first_of(pad), inch_ruler(8)));
-    CHECK(q.says("3 1/2 in from bottom"));
-    CHECK(q.says("3 1/2 in from right"));
+    CHECK(q.says("3 1/2 in from the bottom"));
+    CHECK(q.says("3 1/2 in from the right"));
     check_true(q, first_of(pad));
     // The twelve labels beside the backing, each by the leader that starts where its mark meets the cut right edge.
     const picture r(page_of(backing()));
@@ -201,8 +202,8 @@ TEST_CASE("a mark is labelled with its distance from the cut edge named, and a l
         const auto joins = [&](const std::vector<point>& l) {
             return l.front().x == near(mark.b.x) && l.front().y == near(mark.b.y) &&
                    std::any_of(r.words().begin(), r.words().end(), [&](const word& w) {
-                       return w.text.find("from top") != std::string::npos && std::fabs(l.back().x - w.where.x) < 3 &&
-                              std::fabs(l.back().y - w.where.bottom()) < 3;
+                       return w.text.find("from the top") != std::string::npos &&
+                              std::fabs(l.back().x - w.where.x) < 3 && std::fabs(l.back().y - w.where.bottom()) < 3;
                    });
         };
         CHECK(std::count_if(leaders.begin(), leaders.end(), joins) == 1);
@@ -220,8 +221,8 @@ TEST_CASE("the outline of a piece sewn onto another is drawn and labelled once")
     check_legible(drawn);
     CHECK(has(drawn.on_cloth("mark"), {{63.5, 114.3}, {63.5, 241.3}}));
     CHECK(has(drawn.on_cloth("mark"), {{63.5, 114.3}, {215.9, 114.3}}));
-    for (const char* words : {"2 1/2 in from left", "8 1/2 in from left", "4 1/2 in from top", "9 1/2 in from top",
-                              "left edge of pocket", "top edge of pocket, ends"})
+    for (const char* words : {"2 1/2 in from the left", "8 1/2 in from the left", "4 1/2 in from the top",
+                              "9 1/2 in from the top", "left edge of pocket", "top edge of pocket, ends"})
         CHECK(drawn.count(words) == 1);
     CHECK_FALSE(drawn.mentions("begins"));
 }

@@ -1,6 +1,7 @@
 // The kneeling pad's steps: in the published order, every row among them, and in words that can be followed.
 #include "../../examples/sheets/projects.hpp"
 #include "making/sentences.hpp"
+#include "making/walked.hpp"
 #include <turncloth/making/executed.hpp>
 #include <turncloth/making/work_plan.hpp>
 #include <turncloth/making/work_words.hpp>
@@ -265,4 +266,15 @@ TEST_CASE("a pad's raw allowances are neatened while its pieces are flat, before
     CHECK(begins("Cut every piece") < begins("Overcast every cut edge of the cover"));
     CHECK(begins("Overcast every cut edge of the cover") < begins("With right sides together, sew"));
     CHECK(begins("With right sides together, sew") != all.end());
+}
+
+TEST_CASE("whoever follows the printed steps of a project has the side up that each step is done on") {
+    for (const making<inch>& d : pads<inch>())
+        CHECK(things::walk(d) > 0);
+    for (const making<centimetre>& d : pads<centimetre>())
+        CHECK(things::walk(d) > 0);
+    for (const auto& size : {finished_size(24_in, 18_in), finished_size(40_in, 33_in)}) {
+        things::walk(*allotment::tool_roll::design(size).design());
+        things::walk(*allotment::organiser::design(size).design());
+    }
 }

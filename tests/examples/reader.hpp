@@ -149,6 +149,19 @@ inline void check_both_units(const printed& p) {
     CHECK(found > 10);
 }
 
+/// Where one unit is read no word is of the other: in titles, tables, drawings and what is said of those.
+inline void check_one_unit(const printed& p, units_shown shows) {
+    if (shows == units_shown::both)
+        return;
+    static const std::regex inches(R"([0-9] (in|ft|yd)\b|[0-9]["']|\binch|\byard)"),
+        metric(R"([0-9] (mm|cm|m)\b|centimetre|metre)");
+    const std::regex& other = shows == units_shown::centimetres ? inches : metric;
+    const auto all = p.texts("//title|//body//*[text()]");
+    CHECK(all.size() > 100);
+    for (const string& text : all)
+        CHECK_MESSAGE(!std::regex_search(text, other), text);
+}
+
 /// Of workings, by what they are of; a row of marks has several.
 using sums_by_name = std::multimap<string, mpq_class>;
 
@@ -351,12 +364,7 @@ inline void read(const string& project, const string& size, units_shown shows) {
     const bool metric = size.find("cm") != string::npos;
     if (shows == units_shown::both)
         check_both_units(p);
-    if (shows == units_shown::centimetres) { // but for the title, which has both, and the bars to lay a rule on
-        static const std::regex inches(R"([0-9] in\b)");
-        for (const string& text :
-             p.texts("//p[not(@class)]|//td|//th|//li|//figure[not(@class)]//*[local-name()='text']"))
-            CHECK_MESSAGE(!std::regex_search(text, inches), text);
-    }
+    check_one_unit(p, shows);
     check_structure(p);
     check_letters(p);
     check_inspection(p);

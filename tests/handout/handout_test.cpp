@@ -3,11 +3,14 @@
 #include <turncloth/handout/detail/shared.hpp>
 #include <turncloth/handout/handout.hpp>
 #include <turncloth/page/html.hpp>
+#include <turncloth/page/pages.hpp>
+#include <turncloth/sheet/bulk.hpp>
 
 #include <doctest/doctest.h>
 #include <pugixml.hpp>
 
 #include <algorithm>
+#include <regex>
 #include <string>
 #include <utility>
 #include <variant>
@@ -67,6 +70,54 @@ TEST_CASE("what off a roll is bought is rounded up for each shop from the exact 
     CHECK(detail::sold_text(90_cm, sold_as::off_a_roll, both) == "1 yd (90 cm)"); // 35.43 in
     CHECK(detail::sold_text(180_in, sold_as::as_told, both) == "5 yd (4.57 m)");
     CHECK(detail::sold_text("16"_in, sold_as::as_told, both) == "16 in (40.6 cm)");
+}
+
+TEST_CASE("how many and how much of a thing is asked for together, and sizes say of which kind") {
+    project<inch> p("Roll", {14_in, 11_in});
+    p.add(piece<inch>("outer", "cotton", panel<inch>(p.finished(), {})));
+    const zipped_opening<inch> z{.across = 12_in, .margin = 1_in, .beyond = "1/2"_in};
+    p.add(listed("zipper", 2, z, zipper_supply<inch>::from_roll(180_in)));
+    p.add(notion<inch>("filling")
+              .figure("width", 14_in)
+              .sold(sold_as::as_told)
+              .figure("height", 11_in)
+              .sold(sold_as::as_told));
+    const document told = handout_of(sheet_of(p), {}, {.by = inch_ruler(16)});
+    const document::table* buy = table(told, "What to buy");
+    REQUIRE(buy != nullptr);
+    REQUIRE(buy->rows.size() == 3);
+    CHECK(buy->rows[1][2].text == "sliders: 2; rolls: 1"); // 2 of 10 in and an inch more go on 180 in
+    CHECK(buy->rows[1][3].text == "length of a roll: 5\xC2\xA0yd");
+    CHECK(buy->rows[2][2].text == "width: 14\xC2\xA0in; height: 11\xC2\xA0in"); // nothing is counted of it
+    CHECK(buy->rows[2][3].text.empty());
+}
+
+// 3/8 in is 0.9525 cm and 14 in are 35.56 cm, as 1 in is 2.54 cm (NIST SP 811): no rounding.
+TEST_CASE("a sum is exact in centimetres where those alone are read, and stays metric where it was worked out so") {
+    const ruler metric{.shows = units_shown::centimetres};
+    const auto f = figure<inch>().plus(14_in, "finished").plus_times(2, {"3/8"_in, "1/4"_in}, "in hem");
+    CHECK(detail::working_text(f, metric) == "38.735 cm = 35.56 cm finished + 2 x (0.9525 + 0.635) cm in hem");
+    CHECK(detail::working_text(f, {}) == to_text(f));
+    const auto m = figure<centimetre>().plus(3_cm, "finished").plus(1_cm, "hem");
+    CHECK(detail::working_text(m, {.shows = units_shown::inches}) == "4 cm = 3 cm finished + 1 cm hem");
+}
+
+TEST_CASE("where centimetres alone are read no inch is on a page of it, its warnings and bars among it") {
+    sheet<inch> s = mat("mat");
+    s.bulk = bulk_warnings(s, 2);
+    REQUIRE_FALSE(s.bulk.empty());
+    s.asked = finished_size<inch>{"14 1/64"_in, 11_in};
+    const auto cotton = cloth_for<inch>(s, "cotton", {.width = 44_in}, {.sold = eighths_of_a_yard<inch>});
+    const document d = handout_of(s, {cotton}, {.by = {.shows = units_shown::centimetres}});
+    static const std::regex inches("[0-9](\xC2\xA0| )(in|yd)( |,|;|\\.|\\)|$)|inch|yard");
+    std::size_t words = 0;
+    for (const page& p : pages_of(d))
+        for (const page_words& w : p.words) {
+            ++words;
+            CHECK_MESSAGE(!std::regex_search(w.text, inches), w.text);
+        }
+    CHECK(words > 200);
+    CHECK(to_html(d).find("Stitching along") != std::string::npos); // a sentence, as it stands by itself
 }
 
 TEST_CASE("marks of one name share a row only where they are marked alike") {

@@ -2,6 +2,7 @@
 // are derived by hand from the things of things.hpp, with paper folded beside.
 #include "making/boxes.hpp"
 #include "making/random_design.hpp"
+#include "making/walked.hpp"
 #include <turncloth/making/executed.hpp>
 #include <turncloth/making/on_table.hpp>
 #include <turncloth/making/work_plan.hpp>
@@ -379,7 +380,7 @@ bool tells_of(const table_work<inch>& table, const step& s, const work_place<inc
 
 TEST_CASE("for random projects every row is measured from edges that are in sight when it is sewn") {
     sampler any(33);
-    std::size_t rows = 0, not_its_own = 0, ends = 0;
+    std::size_t rows = 0, not_its_own = 0, ends = 0, turned = 0;
     while (any.another_of(1200)) {
         const making<inch> d = covered_design(any);
         std::vector<making_step> steps;
@@ -391,6 +392,7 @@ TEST_CASE("for random projects every row is measured from edges that are in sigh
             continue;
         }
         const auto plan = work_plan_of(d, steps);
+        turned += walk(d); // whoever follows the printed steps alone has the right side up
         const auto tasks = detail::tasks_of(d, steps);
         table_work<inch> table(d);
         for (const auto& b : detail::bundler(tasks).in_order())
@@ -419,4 +421,5 @@ TEST_CASE("for random projects every row is measured from edges that are in sigh
     CHECK(rows > 150);
     CHECK(not_its_own > 20);
     CHECK(ends > 50);
+    CHECK(turned > 5);
 }

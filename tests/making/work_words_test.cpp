@@ -1,6 +1,8 @@
 // Steps in sentences: what a maker reads, and that each part of it can be said otherwise.
 #include "making/boxes.hpp"
 #include "making/things.hpp"
+#include "making/walked.hpp"
+#include <turncloth/making/binding_strips.hpp>
 #include <turncloth/making/work_plan.hpp>
 #include <turncloth/making/work_words.hpp>
 
@@ -335,4 +337,29 @@ TEST_CASE("a seam that is sewn by hand says so, and how far a machine sews back 
     CHECK(by_hand.find("through 2 layers. Sew this by hand.") != string::npos);
     CHECK(by_hand.find("Sew back") == string::npos);
     CHECK(by_machine.find("by hand") == string::npos);
+}
+
+// By paper: with the wrong side of the mat up, the strip is laid on it, sewn, and folded outward; turned over once, it is
+// brought over the edge and sewn down. Of each of the four strips the next begins with the side that must be up.
+TEST_CASE("a binding is turned over once for each strip, between its first fold and the fold over the edge") {
+    making<inch> d("mat");
+    bind_all_round<inch>(d, cut_for(d, "mat", panel<inch>({12_in, 9_in}, all_round(separate_binding("1/2"_in)))),
+                         {.finished = "1/2"_in,
+                          .allowance = {.seam = "3/8"_in, .turn = "1/8"_in},
+                          .inset = "1/16"_in,
+                          .turned_in = "3/4"_in});
+    CHECK(walk(d) == 4);
+    int strips = 0;
+    for (const string& s : sentences(d)) {
+        CAPTURE(s);
+        if (s.find("lay the \"binding, left\"") == string::npos)
+            continue;
+        ++strips;
+        const auto at = [&](const char* words) { return s.find(words); };
+        CHECK(at("With the wrong side of the mat up, lay") < at("Sew a row"));
+        CHECK(at("Sew a row") < at("Fold the \"binding, left\" over along the row just sewn"));
+        CHECK(at("over along the row just sewn") < at("Turn the work over. Turn that edge over again"));
+        CHECK(at("Turn the work over. Turn that edge over again") < s.rfind("Sew a row"));
+    }
+    CHECK(strips == 1);
 }

@@ -181,6 +181,32 @@ TEST_CASE("each page says which it is of how many, and has the document's foot a
     }
 }
 
+TEST_CASE("where centimetres are read the bar at the foot of a page is of centimetres") {
+    document d{.title = "Roll", .bar = document::test_bar::three_centimetres};
+    d.add(document::paragraph{"A sentence."});
+    const auto pages = pages_of(d);
+    const auto bar = std::find_if(pages[0].strokes.begin(), pages[0].strokes.end(),
+                                  [](const page_stroke& s) { return s.with.means == stroke_name("test bar"); });
+    REQUIRE(bar != pages[0].strokes.end());
+    CHECK(bar->points[2].x - bar->points[1].x == doctest::Approx(30));
+    CHECK(times("3 cm at 100 %|", all_words(pages)) == 1);
+    CHECK(times("1 in", all_words(pages)) == 0);
+}
+
+TEST_CASE("a caution keeps within its box, as long as its bold word may be") {
+    const detail::lettering by{nullptr};
+    document d{.title = "Roll"};
+    std::string sentence = "a";
+    for (int i = 0; i < 60; ++i) // each a letter longer: some first line is as full as it can be
+        d.add(document::caution{"Check before you cut, and again", {sentence += std::string(i % 3 + 1, 'm') + " of"}});
+    for (const page& p : pages_of(d)) {
+        const double right = p.width - detail::document_margin - 2.5;
+        for (const page_words& w : p.words)
+            if (w.at.y < p.height - detail::document_margin - detail::document_foot)
+                CHECK_MESSAGE(w.at.x + by.width(w.text, w.size, w.bold) <= right + 1e-6, w.text);
+    }
+}
+
 TEST_CASE("no heading ends a page, wherever it would fall") {
     for (int lines = 20; lines < 80; ++lines) {
         document d{.title = "Roll"};

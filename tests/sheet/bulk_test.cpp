@@ -64,10 +64,15 @@ TEST_CASE("only what is over the limit is warned of, with the numbers and what t
     CHECK(corners[0].mitre_leg == 2_in);
     CHECK(
         corners[0].what() ==
-        "stitching along the top and bottom edges of outer goes through 5 to 11 layers, more than the 10 that a "
+        "stitching along the top and bottom edges of the outer goes through 5 to 11 layers, more than the 10 that a "
         "machine "
         "is taken to sew: mitre the corners, each creased first across a line that meets both cut edges 2 in from the "
         "corner, and cut off what lies more than 1/4 in outside it");
+    // 2 in are 5.08 cm and 1/4 in is 0.635 cm, rounded to 0.1 cm.
+    const std::string metric = corners[0].what({.shows = units_shown::centimetres});
+    CHECK(metric.find("both cut edges 5.1 cm from the corner, and cut off what lies more than 0.6 cm outside it") !=
+          std::string::npos);
+    CHECK(metric.find(" in from") == std::string::npos);
     CHECK(bulk_warnings(sheet_of(mat()), 5).size() == 2);
 }
 
@@ -75,9 +80,9 @@ TEST_CASE("a limit stands unless another is asked for, and its warnings are on t
     CHECK(sheet_of(mat()).bulk.size() == 1); // 11 layers against 8
     CHECK(sheet_of(mat().most_layers(11)).bulk.empty());
     CHECK(sheet_of(mat().most_layers(5)).bulk.size() == 2);
-    CHECK(
-        to_text(sheet_of(mat())).find("\nCheck\n  - stitching along the top and bottom edges of outer goes through ") !=
-        std::string::npos);
+    CHECK(to_text(sheet_of(mat()))
+              .find("\nCheck\n  - stitching along the top and bottom edges of the outer goes through ") !=
+          std::string::npos);
     CHECK_THROWS_WITH_AS(mat().most_layers(0),
                          "the number of layers that a machine sews through must be at least 1: it was 0", range_error);
 }

@@ -117,6 +117,7 @@ inline constexpr phrase seam_fitted{
                 "end, and {taken} the {extra} more, shared over the {spans} parts."},
     seam_fitted_whole{"seam.fit.whole", "{join} {edge} to {on} end to end, and {taken} the {extra} more."};
 inline constexpr phrase open_up{"open", "Open the {what} wide enough for a hand, before the last seam."};
+inline constexpr phrase turn_over{"turn_over", "Turn the work over."};
 inline constexpr phrase by_hand{"sew.by_hand", "Sew this by hand."};
 inline constexpr phrase overrun{"sew.overrun", "Sew back over {overrun} at both ends."},
     overrun_always{"sew.overrun.always", "Sew back over {overrun} at both ends of every row."};
@@ -253,6 +254,7 @@ inline constexpr std::array all_phrases = {phrases::comma,
                                            phrases::spans_off,
                                            phrases::span,
                                            phrases::across_edge,
+                                           phrases::turn_over,
                                            phrases::by_hand,
                                            phrases::overrun,
                                            phrases::overrun_always,

@@ -120,6 +120,7 @@ struct work_step {
     bool by_hand = false;
     bool film = false;        ///< no iron and no pins
     bool carries = false;     ///< laid with other pieces on it
+    bool turned_over = false; ///< the work is turned over before it, since it lies with the other side up
     bool beneath = false;     ///< laid under it: the work is turned over, and `up` and `towards` are of that side
     bool upside_down = false; ///< laid with its bottom edge where its top would lie
     bool on_a_row = false;    ///< a fold along a row of the same piece

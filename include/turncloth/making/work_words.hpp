@@ -118,6 +118,7 @@ told_step told(const work_step<Unit>& s, const wording& w) {
     made.by_hand = s.by_hand;
     made.carries = s.carries;
     made.film = s.film;
+    made.turned_over = s.turned_over;
     made.beneath = s.beneath;
     made.upside_down = s.upside_down;
     made.on_a_row = s.on_a_row;

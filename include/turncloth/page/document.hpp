@@ -1,6 +1,6 @@
 // A document as a value: what a maker reads, block by block, without saying how it looks.
 //
-//   document              title, subtitle, language, blocks, foot
+//   document              title, subtitle, language, blocks, foot, bar
 //     .add(block)         one more; returns the document
 //   document::heading     text, level 2 to 6: the title is the only one of level 1
 //   document::paragraph   document::list       words; lines under each other
@@ -91,9 +91,13 @@ struct document {
         block(Kind kind) : is(std::move(kind)) {}
     };
 
+    /// Of the unit that its readers' rules are divided into.
+    enum class test_bar : unsigned char { one_inch, three_centimetres };
+
     std::string title{}, subtitle{}, language = "en"; ///< as BCP 47 names it
     std::vector<block> blocks{};
     std::string foot{}; ///< at the foot of each printed page
+    test_bar bar{};     ///< beside it, to lay a rule on
 
     document& add(block b) {
         blocks.push_back(std::move(b));

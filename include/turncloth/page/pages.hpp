@@ -1,6 +1,6 @@
 // A document laid out onto pages: what html.hpp writes for a screen, as it is printed and taken to the table.
 //
-//   pages_of(document, paper, letters)    upright pages; each has the document's foot, an inch to lay a rule on, and its
+//   pages_of(document, paper, letters)    upright pages; each has the document's foot, a bar to lay a rule on, and its
 //                                         number of how many
 //
 //   for (const page& p : pages_of(d, paper::letter)) ...
@@ -34,16 +34,17 @@ inline page_area document_room(const paper& on) {
 }
 
 /// Its words at the left, a bar in the middle, and at the right which page it is.
-inline void draw_foot_of_page(page& on, const std::string& foot, const std::string& which, const lettering& by) {
-    constexpr double bar = 25.4;
+inline void draw_foot_of_page(page& on, const document& d, const std::string& which, const lettering& by) {
+    const bool metric = d.bar == document::test_bar::three_centimetres;
+    const double bar = metric ? 30 : 25.4;
     const double left = document_margin, right = on.width - document_margin,
                  y = on.height - document_margin - document_foot + 3.5, base = y + 4.2;
     on.draw(page_rule_pen, {{left, y}, {right, y}});
     on.write({right, base}, which, small_size, set_from::end);
     const double end = right - by.width(which, small_size) - 8, from = end - bar;
     on.draw(test_bar_pen, {{from, base - 2.4}, {from, base}, {end, base}, {end, base - 2.4}});
-    on.write({from + bar / 2, base - 0.9}, "1 in at 100 %", 2.2, set_from::middle);
-    on.write({left, base}, by.shortened(fit_to_print(foot), small_size, from - left - 5), small_size);
+    on.write({from + bar / 2, base - 0.9}, metric ? "3 cm at 100 %" : "1 in at 100 %", 2.2, set_from::middle);
+    on.write({left, base}, by.shortened(fit_to_print(d.foot), small_size, from - left - 5), small_size);
 }
 
 } // namespace detail
@@ -63,7 +64,7 @@ inline std::vector<page> pages_of(const document& d, const paper& on = paper::a4
         p.title = d.title;
         const std::string which = "page " + std::to_string(i + 1) + " of " + std::to_string(pages.size());
         p.description = which;
-        detail::draw_foot_of_page(p, d.foot, which, by.by());
+        detail::draw_foot_of_page(p, d, which, by.by());
     }
     return pages;
 }

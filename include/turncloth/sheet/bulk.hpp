@@ -1,7 +1,7 @@
 // Where stitching meets more layers than a machine sews through: read from what the rows of the steps met.
 //
 //   bulk_warnings(sheet, most_layers)      what sheet_of lists in `bulk`, for another limit than the project's
-//   bulk_warning<U>                        piece, edges, layers, limit; what() is the sentence, with what to do
+//   bulk_warning<U>                        piece, edges, layers, limit; what() or what(ruler) is the sentence, with what to do
 //
 //   for (const bulk_warning<inch>& w : bulk_warnings(s, 6))
 //       std::puts(w.what().c_str());
@@ -26,18 +26,28 @@ namespace turncloth {
 
 template <length_unit Unit>
 std::string bulk_warning<Unit>::what() const {
+    return what(nullptr);
+}
+template <length_unit Unit>
+std::string bulk_warning<Unit>::what(const ruler& by) const {
+    return what(&by);
+}
+
+template <length_unit Unit>
+std::string bulk_warning<Unit>::what(const ruler* by) const {
+    const auto text = [&](length<Unit> l) { return by == nullptr ? to_text(l) : to_text(l, *by); };
     std::vector<std::string> names;
     for (const edge e : edges)
         names.emplace_back(name_of(e));
     std::string all = "stitching along the " + detail::enumerated(names) + (edges.size() == 1 ? " edge" : " edges") +
-                      " of " + detail::named(piece) + " goes through ";
+                      " of the " + detail::named(piece) + " goes through ";
     all += (least < layers ? std::to_string(least) + " to " : "") + std::to_string(layers) + " layers, more than the " +
            std::to_string(limit) + " that a machine is taken to sew";
     if (least == layers)
         return all;
     if (mitre_leg)
         return all + ": mitre the corners, each creased first across a line that meets both cut edges " +
-               to_text(*mitre_leg) + " from the corner, and cut off what lies more than " + to_text(mitre_kept()) +
+               text(*mitre_leg) + " from the corner, and cut off what lies more than " + text(mitre_kept()) +
                " outside it";
     return all + ": trim what is turned under at the corners, or mitre them";
 }

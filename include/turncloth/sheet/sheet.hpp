@@ -122,13 +122,18 @@ struct bulk_warning {
     std::int64_t limit;
     std::optional<length<Unit>> mitre_leg = {}; ///< a mitre's crease would meet both cut edges so far from the corner
 
+    /// Exact in the unit of the sheet, or as a ruler shows it.
     std::string what() const;
+    std::string what(const ruler& by) const;
     /// Common practice: what is left outside the crease of a mitre is a narrow seam allowance.
     static length<Unit> mitre_kept() {
         return metric_unit<Unit> ? as<Unit>(length_of<centimetre>({3, 5})) : as<Unit>(length_of<inch>({1, 4}));
     }
 
     friend bool operator==(const bulk_warning&, const bulk_warning&) = default;
+
+private:
+    std::string what(const ruler* by) const;
 };
 
 /// The design that the steps come from. Sheets are compared by their steps, not by it.

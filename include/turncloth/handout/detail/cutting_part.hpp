@@ -53,8 +53,8 @@ public:
         for (const std::string& m : open)
             row(m, {"how much " + m, document::in_cell::blank}, "for the pieces below");
         for (const notion<Unit>& n : sheet_.notions)
-            if (const std::vector<std::string> sold = sold_of(n); !sold.empty())
-                row(n.name(), figure_cell(sold.front()), joined({sold.begin() + 1, sold.end()}));
+            if (const auto [much, which] = sold_of(n); !much.empty() || !which.empty())
+                row(n.name(), figure_cell(much.empty() ? which : much), much.empty() ? std::string() : which);
         to.add(std::move(t));
     }
 
@@ -144,13 +144,20 @@ private:
         return nullptr;
     }
 
-    std::vector<std::string> sold_of(const notion<Unit>& n) const {
-        std::vector<std::string> all;
-        for (const notion_detail<Unit>& d : n.details())
-            if (d.sold != sold_as::not_sold)
-                all.push_back(
-                    (d.sold == sold_as::off_a_roll ? "off the roll" : d.what) + ": " +
-                    (d.count > 0 ? std::to_string(d.count) : unbroken(sold_text(d.amount.value(), d.sold, by_))));
+    struct on_list {
+        std::string much{}, which{};
+    };
+    /// How many and how much is asked for in a shop first; sizes say of what kind.
+    on_list sold_of(const notion<Unit>& n) const {
+        on_list all;
+        for (const notion_detail<Unit>& d : n.details()) {
+            if (d.sold == sold_as::not_sold)
+                continue;
+            const bool roll = d.sold == sold_as::off_a_roll;
+            std::string& to = d.count > 0 || roll ? all.much : all.which;
+            to.append(to.empty() ? "" : "; ").append(roll ? "off the roll" : d.what).append(": ");
+            to += d.count > 0 ? std::to_string(d.count) : unbroken(sold_text(d.amount.value(), d.sold, by_));
+        }
         return all;
     }
     std::string told(const notion_detail<Unit>& d) const {
@@ -266,7 +273,7 @@ private:
             t.rows.push_back({{sentence({name_of(first.parallel_to), " edge"})},
                               {sentence({says_itself ? "" : verb_of(first.kind), says_itself ? "" : " ", first.what,
                                          extent(p, first)})},
-                              figure_cell(all_of(at))});
+                              figure_cell(at.size() == 1 && at[0].value() == 0 ? "at that edge" : all_of(at))});
         }
         for (const sheet_eyelets<Unit>& e : p.eyelets) {
             const std::string what =

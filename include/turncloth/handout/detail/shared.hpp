@@ -3,13 +3,15 @@
 //   handout_drawing()                     the options of every drawing in it
 //   sold_text(length, how, ruler)         "1 1/8 yd (1.1 m)": each edition rounded up for its own shop
 //   cloth_text(purchase, ruler)           the same of cloth
-//   size_in_both(size, ruler)             the finished size in both units, first in the one that is asked for
+//   working_text(figure, ruler)           a sum, exact in the unit that is read
+//   as_sentence("stitching ...")          "Stitching ... ."
 //   closing_sum(places, whole)           "3 + 4 1/2 + 3 = 10 1/2 in": what lies between lines, as the whole
 #ifndef TURNCLOTH_HANDOUT_DETAIL_SHARED_HPP
 #define TURNCLOTH_HANDOUT_DETAIL_SHARED_HPP
 
 #include <turncloth/cloth/purchase.hpp>
 #include <turncloth/measure/rounding.hpp>
+#include <turncloth/measure/working.hpp>
 #include <turncloth/measure/write.hpp>
 #include <turncloth/page/paper.hpp>
 #include <turncloth/panel/size.hpp>
@@ -76,13 +78,26 @@ std::string cloth_text(const purchase<Unit>& p, const ruler& by) {
         });
 }
 
+/// A decimal writes each inch exactly as centimetres, but no fraction of an inch that a rule has is a centimetre: what was
+/// worked out in those stays in them.
 template <length_unit Unit>
-std::string size_in_both(const finished_size<Unit>& s, ruler by) {
-    if (by.shows == units_shown::both)
-        return size_text(s.width(), s.height(), by);
-    const std::string first = size_text(s.width(), s.height(), by);
-    by.shows = by.shows == units_shown::inches ? units_shown::centimetres : units_shown::inches;
-    return first + " (" + size_text(s.width(), s.height(), by) + ")";
+std::string working_text(const figure<Unit>& f, const ruler& by) {
+    if (metric_unit<Unit> || by.shows != units_shown::centimetres)
+        return to_text(f);
+    figure<centimetre> metric;
+    for (const term<Unit>& t : f.terms()) {
+        std::vector<length<centimetre>> parts;
+        for (const length<Unit>& part : t.parts())
+            parts.push_back(as<centimetre>(part));
+        metric.plus(term<centimetre>(t.times(), parts, t.what()));
+    }
+    return to_text(metric);
+}
+
+/// A refusal or a warning as a sentence that stands by itself.
+inline std::string as_sentence(std::string said) {
+    said = capital(std::move(said));
+    return said.empty() || said.back() == '.' ? said : said + ".";
 }
 
 /// `places` are distances from one edge of a side that is `whole` long. Lines at one place have nothing between them.

@@ -14,21 +14,25 @@
 
 namespace turncloth::detail {
 
-/// A tenth of a metre and an inch, true to size, to lay a rule on.
-inline page test_bars() {
+/// A tenth of a metre and an inch, true to size, to lay a rule on: of the units that are read.
+inline page test_bars(units_shown shown) {
+    const bool metric = shown != units_shown::inches, inches = shown != units_shown::centimetres;
     page p{.width = 108,
-           .height = 21,
-           .title = "Bars to lay a rule on",
+           .height = metric && inches ? 21.0 : 11.0,
+           .title = "To lay a rule on",
            .description =
-               "A bar of 10 cm in ten parts, and one of 1 in in eight parts, true to size when printed at 100 %."};
+               sentence({metric ? "A bar of 10 cm in ten parts, " : "", metric && inches ? "and " : "",
+                         inches ? "a bar of 1 in in eight parts, " : "", "true to size when printed at 100 %."})};
     const auto bar = [&](double y, int parts, double part, const char* name) {
         p.draw({"bar", 0.3}, {{4, y}, {4 + parts * part, y}});
         for (int i = 0; i <= parts; ++i)
             p.draw({"bar", 0.3}, {{4 + i * part, y}, {4 + i * part, y - (i % parts == 0 ? 4.5 : 2.5)}});
         p.write({4 + parts * part / 2, y + 3.4}, name, 3, set_from::middle);
     };
-    bar(6, 10, 10, "10 cm");
-    bar(16, 8, 25.4 / 8, "1 in");
+    if (metric)
+        bar(6, 10, 10, "10 cm");
+    if (inches)
+        bar(metric ? 16 : 6, 8, 25.4 / 8, "1 in");
     return p;
 }
 
@@ -40,9 +44,12 @@ public:
 
     document write() {
         made_.title = sheet_.name;
-        made_.subtitle = "finishes " + size_in_both(sheet_.finished, by_);
+        const std::string size = size_text(sheet_.finished.width(), sheet_.finished.height(), by_);
+        made_.subtitle = "finishes " + size;
         made_.language = options_.language;
-        made_.foot = sheet_.name + ", " + size_in_both(sheet_.finished, by_);
+        made_.foot = sheet_.name + ", " + size;
+        if (by_.shows == units_shown::centimetres)
+            made_.bar = document::test_bar::three_centimetres;
         if (!options_.date.empty())
             made_.foot += ", " + options_.date;
         begin();
@@ -63,13 +70,21 @@ private:
     void begin() {
         say("Read it through to the end before you begin. Tick each line as it is done.");
         if (sheet_.asked)
-            say("This size is the nearest on the ruler to the " + to_text(*sheet_.asked) + " that was asked for.");
+            say("This size is the nearest on the ruler to the " + asked() + " that was asked for.");
         sewing_.add_finished(made_);
-        document::caution look{"Check before you cut", sheet_.warnings};
+        document::caution look{"Check before you cut", {}};
+        for (const std::string& warning : sheet_.warnings)
+            look.sentences.push_back(as_sentence(warning));
         for (const bulk_warning<Unit>& w : sheet_.bulk)
-            look.sentences.push_back(w.what());
+            look.sentences.push_back(as_sentence(w.what(by_)));
         if (!look.sentences.empty())
             made_.add(std::move(look));
+    }
+
+    /// As it was typed, where that unit is read.
+    std::string asked() const {
+        const bool other = by_.shows == (metric_unit<Unit> ? units_shown::inches : units_shown::centimetres);
+        return other ? size_text(sheet_.asked->width(), sheet_.asked->height(), by_) : to_text(*sheet_.asked);
     }
 
     void get_ready() {
@@ -86,8 +101,12 @@ private:
             say(sentence({"A figure in brackets is the same length in ", by_.metric_first ? "inches" : "centimetres",
                           ": keep to one of the two throughout. in: inch; cm: centimetre; yd: yard; m: metre; 1 in is "
                           "2.54 cm."}));
-        made_.add(document::drawing{
-            test_bars(), {}, "Printed at 100 %, these bars are as long as they say: lay your rule on them", true});
+        made_.add(document::drawing{test_bars(by_.shows),
+                                    {},
+                                    by_.shows == units_shown::both
+                                        ? "Printed at 100 %, these bars are as long as they say: lay your rule on them"
+                                        : "Printed at 100 %, this bar is as long as it says: lay your rule on it",
+                                    true});
     }
     std::string ruler_sentence() const {
         if (shows_its_ruler(sheet_.graduation, by_))
@@ -134,7 +153,7 @@ private:
         document::table t{"Each figure and the sum that it is, exact", {"Of", "Sum"}, {}};
         const auto add = [&](const std::string& of, const figure<Unit>& f) {
             if (f.terms().size() > 1)
-                t.rows.push_back({{of}, figure_cell(to_text(f))});
+                t.rows.push_back({{of}, figure_cell(working_text(f, by_))});
         };
         for (std::size_t i = 0; i < sheet_.pieces.size(); ++i) {
             const sheet_piece<Unit>& p = sheet_.pieces[i];
@@ -152,6 +171,8 @@ private:
         if (t.rows.empty())
             return;
         head("Workings");
+        if (metric_unit<Unit> && by_.shows == units_shown::inches)
+            say("This size was worked out in centimetres, and so are its sums: in inches they would not be exact.");
         made_.add(std::move(t));
     }
 

@@ -29,7 +29,7 @@ void join_like_rows(std::vector<work_step<Unit>>& steps) {
         work_step<Unit>&a = steps[i], &b = steps[i + 1];
         bool alike = a.verb == work_verb::sew && b.verb == work_verb::sew && a.through == b.through &&
                      a.overrun == b.overrun && a.stitch.number == b.stitch.number && a.by_hand == b.by_hand &&
-                     a.places.size() == b.places.size();
+                     a.up == b.up && a.places.size() == b.places.size();
         for (std::size_t k = 0; alike && k < a.places.size(); ++k)
             alike = may_join(a.places[k], b.places[k]);
         if (!alike) {

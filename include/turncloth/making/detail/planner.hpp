@@ -7,12 +7,14 @@
 #define TURNCLOTH_MAKING_DETAIL_PLANNER_HPP
 
 #include <turncloth/making/detail/bundles.hpp>
+#include <turncloth/making/detail/fit_marks.hpp>
 #include <turncloth/making/detail/like_rows.hpp>
 #include <turncloth/making/detail/model.hpp>
 #include <turncloth/making/detail/sewn_up.hpp>
+#include <turncloth/making/detail/side_up.hpp>
 #include <turncloth/making/detail/sight.hpp>
+#include <turncloth/making/detail/step_begun.hpp>
 #include <turncloth/making/work_step.hpp>
-#include <turncloth/marks/mapping.hpp>
 
 #include <algorithm>
 #include <cstddef>
@@ -27,7 +29,7 @@ template <length_unit Unit>
 class planner {
 public:
     planner(const making<Unit>& design, std::vector<task> tasks)
-        : design_(design), model_(design), bench_(model_.flat()), tasks_(std::move(tasks)) {
+        : design_(design), model_(design), bench_(model_.flat()), tasks_(std::move(tasks)), side_(model_.count()) {
         laid_.assign(model_.count(), false);
     }
 
@@ -53,7 +55,8 @@ private:
         work_group<Unit> made;
         made.steps.resize(b.strands[0].size());
         for (std::size_t k = 0; k < b.strands[0].size(); ++k)
-            begin(made.steps[k], tasks_[b.strands[0][k]], k > 0 ? &tasks_[b.strands[0][k - 1]] : nullptr);
+            step_begun<Unit>{design_, model_}.begin(made.steps[k], tasks_[b.strands[0][k]],
+                                                    k > 0 ? &tasks_[b.strands[0][k - 1]] : nullptr);
         for (const strand& s : b.strands) {
             const cut_part piece = tasks_[s[0]].on;
             if (std::find(made.pieces.begin(), made.pieces.end(), piece) == made.pieces.end())
@@ -77,53 +80,6 @@ private:
         groups.push_back(std::move(made));
     }
 
-    /// What is the same at every place of a step.
-    void begin(work_step<Unit>& s, const task& t, const task* before) {
-        const std::size_t i = t.what.index;
-        s.film = design_.parts()[t.on.index].cloth.film;
-        switch (t.what.kind) {
-        case operation_kind::laying: {
-            const laying<Unit>& l = design_.layings()[i];
-            s.verb = work_verb::lay;
-            s.on = l.on;
-            s.up = l.up;
-            s.fit = l.fit;
-            s.beneath = l.beneath;
-            s.upside_down = l.upside_down;
-            s.on_a_seam = joins(design_, l);
-            return;
-        }
-        case operation_kind::crease:
-            s.verb = work_verb::fold;
-            s.on_a_seam = model_.flat().creases[i].along_seam;
-            s.once_more = before != nullptr && before->what.kind == operation_kind::crease && before->on == t.on;
-            return;
-        case operation_kind::stitching:
-            s.verb = work_verb::sew;
-            s.through = design_.rows()[i].through;
-            s.stitch = design_.rows()[i].stitch;
-            s.overrun = design_.rows()[i].overrun;
-            s.by_hand = design_.rows()[i].by_hand;
-            return;
-        case operation_kind::snip:
-            s.verb = design_.snips()[i].kind == snip_kind::clip ? work_verb::clip : work_verb::slit;
-            s.width = design_.snips()[i].width;
-            return;
-        case operation_kind::spot:
-            s.verb = work_verb::set;
-            s.spot = design_.spots()[i].what;
-            s.through = design_.spots()[i].through;
-            s.width = design_.spots()[i].width;
-            s.height = design_.spots()[i].height;
-            return;
-        case operation_kind::seam:
-            return begin_seam(s, design_.seams()[i]);
-        case operation_kind::moment:
-        case operation_kind::opening:
-            return;
-        }
-    }
-
     void carry_out(work_step<Unit>& s, const task& t) {
         s.stands_for.push_back(t.what);
         switch (t.what.kind) {
@@ -138,6 +94,7 @@ private:
         case operation_kind::spot:
             return set(s, t);
         case operation_kind::seam:
+            side_.forget();
             return note_seam(s, seam_made{design_, model_, boxed(), bench_}, t.what.index);
         case operation_kind::moment:
         case operation_kind::opening:
@@ -160,8 +117,20 @@ private:
         const whole w = from.at < to ? to - from.at : from.at - to;
         return on_piece(from.part, !is_level(from.side), w);
     }
+    std::size_t root_of(std::size_t part) const {
+        while (!bench_.is_root(part))
+            part = model_.flat().parts[part].on;
+        return part;
+    }
+    /// Of what is done at several places of one piece the first says whether it is turned over.
+    void look_from(work_step<Unit>& s, std::size_t part, bool above) {
+        const bool turned = side_.turn(root_of(part), above);
+        if (s.places.empty() || s.places[0].piece != model_.part_of(part))
+            s.turned_over |= turned;
+    }
     void lay(work_step<Unit>& s, const task& t) {
         const laying<Unit>& l = design_.layings()[t.what.index];
+        look_from(s, model_.number_of(l.on), !l.beneath);
         const std::size_t piece = model_.number_of(l.piece);
         laid_[piece] = true;
         for (const flat_work::ply& p : bench_.stack_of(piece).plies)
@@ -203,28 +172,13 @@ private:
         into.at = {beyond && from.side == side ? -d : d};
         return edge_of(*own);
     }
-    /// Where the spans of a fit meet, on both.
-    void mark_fit(work_step<Unit>& s, const laying<Unit>& l, const place& p) const {
-        const bool level = l.fit.along_level;
-        s.marks_on_piece.from = level ? p.own_left : p.own_top;
-        s.marks_on_other.from = level ? p.across.from : p.along.from;
-        const length<Unit> there = (level ? p.across : p.along).at[0];
-        const bool longer = l.fit.of_piece > l.fit.on;
-        const even_mapping<Unit> marks(longer ? l.fit.of_piece : l.fit.on, longer ? l.fit.on : l.fit.of_piece,
-                                       l.fit.spans, l.fit.graduation);
-        for (std::int64_t k = 1; k < l.fit.spans; ++k) {
-            const length<Unit> on_long = marks.mark_on_long(k).from_datum(),
-                               on_short = marks.mark_on_short(k).from_datum();
-            s.marks_on_piece.at.push_back(longer ? on_long : on_short);
-            s.marks_on_other.at.push_back(there + (longer ? on_short : on_long));
-        }
-    }
     static bool is_left_or_top(edge e) { return e == edge::left || e == edge::top; }
 
     void fold(work_step<Unit>& s, const task& t) {
         const crease<Unit>& c = design_.creases()[t.what.index];
         const std::size_t part = model_.number_of(t.on);
         const face up = up_of(t.on);
+        look_from(s, part, c.over);
         s.up = s.towards = c.over ? up : opposite(up);
         place p{.piece = t.on, .side = t.from};
         if (c.across) {
@@ -251,7 +205,10 @@ private:
         const stitching<Unit>& r = design_.rows()[t.what.index];
         const auto [first, end] = model_.rows_of(t.what.index);
         place p{.piece = t.on, .side = t.from};
+        if (is_uppermost_now(model_.number_of(t.on), first))
+            s.up = opposite(up_of(t.on));
         const bool above = s.up == up_of(t.on);
+        look_from(s, model_.number_of(t.on), above);
         for (std::size_t i = first; i < end; ++i) {
             const flat_work::sewn_row met = bench_.sew(i).first;
             const auto from = seen(t.on).measured_from(model_.number_of(t.on), t.from, {met.at, met.run, above});
@@ -264,6 +221,14 @@ private:
             sewn_.push_back({model_.number_of(t.on), model_.flat().rows[i].along.at});
         }
         s.places.push_back(std::move(p));
+    }
+    /// A row on what was laid from beneath is sewn from there while the work lies so, and the piece is in sight all along.
+    bool is_uppermost_now(std::size_t part, std::size_t row) const {
+        if (!model_.flat().parts[part].beneath || side_.of(root_of(part)) != side_up::beneath)
+            return false;
+        const std::vector<flat_work::sewn_span> spans = bench_.sew(row).first.spans;
+        return std::all_of(spans.begin(), spans.end(),
+                           [&](const flat_work::sewn_span& s) { return s.plies.front().part == part; });
     }
     /// A row on the very edge of a hem holds it: it is looked at a trifle nearer to the fold.
     void note_layers(place& p, const flat_work::sewn_row& met, const flat_work::sighted& from) const {
@@ -320,6 +285,7 @@ private:
     }
 
     void note_moment(work_step<Unit>& s) {
+        side_.forget();
         if (s.verb == work_verb::put_in)
             note_passage(s, design_, model_, boxed());
         if (s.verb == work_verb::close && s.closing == closed_by::hand)
@@ -337,14 +303,17 @@ private:
         const auto part = model_.number_of(t.on);
         const flat_work::flat_part& own = model_.flat().parts[part];
         const flat_work::stretch run = stretch_of(line, own);
-        const flat_work::looked_along cut{at, carried(run, line.at, lies), false};
+        // A slit is marked on the wrong side; a clip can be cut from either.
+        const bool above = c.kind == snip_kind::clip && side_.of(root_of(part)) == side_up::above;
+        look_from(s, part, above);
+        const flat_work::looked_along cut{at, carried(run, line.at, lies), above};
         const auto from = seen(t.on).measured_from(part, t.from, cut);
         p.across.from = edge_of(from);
         p.across.at = {way(from, at.at)};
         // A clip is as deep as it is from the edge that it cuts into.
         note_ends(p, cut,
                   c.kind == snip_kind::clip && run.from > 0 && run.to == (line.at.level ? own.width : own.height));
-        s.up = opposite(up_of(t.on));
+        s.up = above ? up_of(t.on) : opposite(up_of(t.on));
         bench_.snip(t.what.index);
         s.places.push_back(std::move(p));
     }
@@ -353,6 +322,7 @@ private:
         const auto [first, end] = model_.spots_of(t.what.index);
         place p{.piece = t.on, .side = t.from};
         const std::size_t part = model_.number_of(t.on);
+        look_from(s, part, true);
         for (std::size_t i = first; i < end; ++i) {
             const flat_work::spot at = how(t.on)(model_.flat().spots[i].at);
             const auto measure = [&](edge side, seen_distances<Unit>& into) {
@@ -390,6 +360,7 @@ private:
     flat_work::lazy_workbench<for_any<Unit>> bench_;
     std::vector<task> tasks_;
     std::vector<bool> laid_{};
+    sides_up side_;
     std::vector<sewn_line> sewn_{}; ///< in its part's own spots
     std::optional<box_model<Unit>> boxed_{};
 };

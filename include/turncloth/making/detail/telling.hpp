@@ -24,7 +24,10 @@ public:
         group_ = &g;
         std::vector<std::string> all;
         for (std::size_t i = 0; i < g.steps.size(); ++i) {
-            const std::string step = tell_step(g.steps[i], i > 0 ? &g.steps[i - 1] : nullptr);
+            const told_step* before = i > 0 ? &g.steps[i - 1] : nullptr;
+            std::string step = tell_step(g.steps[i], before);
+            if (g.steps[i].turned_over && !says_side(g.steps[i], before))
+                step = say(phrases::turn_over, {}) + " " + capital(step);
             all.push_back(g.one_after_another && i == 0
                               ? capital(say(phrases::one_after_another, {{"piece", group_name()}}) + small(step))
                               : capital(step));
@@ -61,6 +64,14 @@ private:
         }
     }
 
+    /// Whether its sentence says which side lies up.
+    bool says_side(const told_step& s, const told_step* before) const {
+        return s.verb == work_verb::lay || s.verb == work_verb::slit ||
+               (s.verb == work_verb::fold && (s.places[0].corner || s.on_a_seam || !(s.on_a_row || again(s, before))));
+    }
+    bool again(const told_step& s, const told_step* before) const {
+        return s.once_more && before != nullptr && edges_of(*before) == edges_of(s);
+    }
     /// Steps that have a name at most.
     std::string in_short(const told_step& s) const {
         const auto piece = [&] { return s.places.empty() ? std::string() : all_copies(s.places[0].piece); };
@@ -139,7 +150,7 @@ private:
             return say(
                 phrases::fold_on_row,
                 {{"piece", name(p.piece)}, {"edge", edge_in_words(p.across.from)}, {"turned", by}, {"press", press}});
-        if (s.once_more && before != nullptr && edges_of(*before) == edges)
+        if (again(s, before))
             return say(edges.size() == 1 ? phrases::fold_more_one : phrases::fold_more_many,
                        {{"turned", by}, {"press", press}});
         const bool known = before != nullptr && before->up == s.up && before->places[0].piece.index == p.piece.index;

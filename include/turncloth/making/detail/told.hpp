@@ -52,7 +52,7 @@ struct told_step {
     closed_by closing = closed_by::nothing;
     std::string width{}, height{}, overrun{};
     bool by_hand = false, carries = false, film = false, beneath = false, upside_down = false, on_a_row = false,
-         on_a_seam = false, once_more = false;
+         on_a_seam = false, once_more = false, turned_over = false;
 };
 
 struct told_group {

@@ -1,6 +1,6 @@
 // Labels on a margin: above a picture or at its right, each at the end of a leader from the line that it tells of.
 //
-//   margin_label{at, start, figure, from, what}     "5 in from left", "pocket line"
+//   margin_label{at, start, figure, from, what}     "5 in from the left", "pocket line"
 //   margin m(labels, by, beside);
 //   m.choose(room)  m.depth()  m.extent()            how they are written, and what room that takes
 //   m.draw(page, {.to = place, .near = x, .from = y0, .until = y1})
@@ -28,7 +28,7 @@ struct margin_label {
     std::string figure, from, what;
     bool of_end = false;       ///< it says where a line ends that runs the other way
     bool from_cut_edge = true; ///< not from one that is folded
-    std::string distance() const { return sentence({figure, " from ", from}); }
+    std::string distance() const { return sentence({figure, " from the ", from}); }
 };
 
 /// Where a margin lies on the page: `near` is where it begins, and labels stand between `from` and `until` along it.

@@ -49,6 +49,7 @@ private:
         bool keeps = false; ///< all its lines the next
         double indent = 0;
         double free_at_right = 0;
+        double taken = 0; ///< of the first line
     };
     static constexpr double between = 2.2, beside = 5; // blocks, one below the other; what stands side by side
     static constexpr double step_indent = 11;
@@ -60,7 +61,7 @@ private:
 
     /// At least two lines of a paragraph stand on a page.
     void add_words(std::string_view text, const text_style& style, const place& at) {
-        const std::vector<std::string> lines = by_.lines(text, style, room() - at.indent - at.free_at_right);
+        const std::vector<std::string> lines = by_.lines(text, style, room() - at.indent - at.free_at_right, at.taken);
         for (std::size_t i = 0; i < lines.size(); ++i) {
             galley_strip s{.height = style.step, .above = i == 0 ? at.above : 0};
             s.keeps = at.keeps || (i + 1 < lines.size() && (i == 0 || i + 2 == lines.size()));
@@ -175,19 +176,19 @@ private:
             draw_box(made_.all[i], i == first, i + 1 == made_.all.size());
     }
     /// Its first word is bold.
-    void add_caution_line(const std::string& word, const std::string& sentence, const text_style& style,
-                          const place& at) {
+    void add_caution_line(const std::string& word, const std::string& sentence, const text_style& style, place at) {
         const std::size_t first = made_.all.size();
         const std::string all = word.empty() ? sentence : word + " " + sentence;
+        const text_style bold{style.size, style.step, true};
+        if (!word.empty())
+            at.taken = by_.width(word, bold) - by_.width(word, style);
         add_words(all, style, at);
         if (word.empty() || first == made_.all.size())
             return;
-        const text_style bold{style.size, style.step, true};
         std::vector<page_words>& line = made_.all[first].words;
         const std::string told = fit_to_print(word), whole = line.front().text;
         if (whole.rfind(told + " ", 0) != 0)
             return;
-        // Set in the room of a light word, whose space is wider than what bold letters need besides.
         page_words rest = line.front();
         rest.text = whole.substr(told.size() + 1);
         rest.at.x += by_.width(told, bold) + by_.width(" ", style);

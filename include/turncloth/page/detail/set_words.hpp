@@ -36,12 +36,17 @@ public:
         return by_.width(plain(text), style.size, style.bold);
     }
 
-    std::vector<std::string> lines(std::string_view text, const text_style& style, double width_there) const {
+    /// `taken` is not free in the first line.
+    std::vector<std::string> lines(std::string_view text, const text_style& style, double width_there,
+                                   double taken = 0) const {
         std::vector<std::string> all;
+        const auto is_free = [&](const std::string& line) {
+            return width(line, style) <= width_there - (all.empty() ? taken : 0);
+        };
         std::string line;
         const std::string fit = fit_to_print(text);
         each_word(fit, [&](std::string_view word) {
-            if (!line.empty() && width(line + ' ' + std::string(word), style) <= width_there) {
+            if (!line.empty() && is_free(line + ' ' + std::string(word))) {
                 line.append(1, ' ').append(word);
                 return;
             }

@@ -98,6 +98,7 @@ void how_it_lies(json& j, const work_step<Unit>& s) {
         j["closed_by"] = word_of(s.closing);
     said_where_so(j, {{"film", s.film},
                       {"carries", s.carries},
+                      {"turned_over", s.turned_over},
                       {"beneath", s.beneath},
                       {"upside_down", s.upside_down},
                       {"on_a_row", s.on_a_row},

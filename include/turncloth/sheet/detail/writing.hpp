@@ -45,7 +45,7 @@ public:
         write_steps();
         std::vector<std::string> warnings = sheet_.warnings;
         for (const bulk_warning<Unit>& w : sheet_.bulk)
-            warnings.push_back(w.what());
+            warnings.push_back(w.what(by_));
         list("Check", warnings);
         write_cautions();
         return std::move(text_);
