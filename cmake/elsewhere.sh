@@ -28,9 +28,9 @@ built() {
 }
 # Each line: name, what runs it (- for nothing), compiler and options.
 ways="here - g++ -O1
-portable - g++ -O1 -DTURNCLOTH_PORTABLE
+portable - g++ -O0 -DTURNCLOTH_PORTABLE
 fast_math - g++ -O3 -ffast-math
-other_library - clang++-19 -O1 -stdlib=libc++ -Wno-enum-constexpr-conversion
+other_library - clang++-19 -O0 -stdlib=libc++ -Wno-enum-constexpr-conversion
 aarch64 qemu-aarch64 aarch64-linux-gnu-g++ -O1 -static
 s390x qemu-s390x s390x-linux-gnu-g++ -O1 -static
 i686 qemu-i386 i686-linux-gnu-g++ -O1 -static
