@@ -1,7 +1,7 @@
 // A project that its maker wrote as a file (design/json.hpp), made at any size like those that the program knows.
 //
 //   read_project_file(path)            the design; every fault is told, each on a line of its own
-//   size_to_make(design, asked)            the size in a unit that the design is made in; its own first one where none is asked
+//   size_to_make(design, asked)        the size in a unit that the design is made in; its own first where none is asked
 //   sheet_for(design, finished, graduation)
 //   hangs(design)                      whether it hangs by eyelets, so that its cloth lies along the grain
 #ifndef TURNCLOTH_EXAMPLES_SHEETS_PROJECT_FILE_HPP
@@ -42,7 +42,8 @@ typed_size in_unit(const typed_size& size) {
         [](const auto& s) { return typed_size(finished_size<Unit>(as<Unit>(s.width()), as<Unit>(s.height()))); }, size);
 }
 
-/// Exactly the size asked for, whichever unit it is in. Throws range_error where none is asked for, and its file names none.
+/// Exactly the size asked for, whichever unit it is in. Throws range_error where none is asked for, and its file names
+/// none.
 inline typed_size size_to_make(const project_design& d, const std::string& asked, bool in_centimetres) {
     std::vector<typed_size> usual;
     for (const std::string& own : d.sizes)

@@ -59,8 +59,8 @@ public:
         return filled(room, weights).upper;
     }
 
-    /// The weights in this direction that make all pieces weigh most, if `others` are those in the other. Every kind has
-    /// a way to lie within the room.
+    /// The weights in this direction that make all pieces weigh most, if `others` are those in the other. Every kind
+    /// has a way to lie within the room.
     size_weights best(std::int64_t room, const size_prices& other, const size_weights& others) {
         if (room != room_) {
             room_ = room;

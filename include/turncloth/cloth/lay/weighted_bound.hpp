@@ -9,8 +9,8 @@
 // one so that pieces one beyond another never weigh more than G. Then no lay has pieces whose products of both weights
 // add to more than F G. For of any two pieces of a lay one lies wholly left of the other, or wholly nearer. Move every
 // piece to the greatest weight across of any pieces each left of the next and the last left of it, and likewise along.
-// Pieces each left of the next fit side by side, so all of it stays within F by G; and which of two was left, or nearer,
-// still is. So the products are the areas of a lay on F by G.
+// Pieces each left of the next fit side by side, so all of it stays within F by G; and which of two was left, or
+// nearer, still is. So the products are the areas of a lay on F by G.
 //
 // With the weights of one direction given, the best in the other are a linear program (lay/size_prices.hpp); going to
 // and fro between the directions the sum of the products only grows, until it is more than F G or stands still. It
