@@ -125,9 +125,10 @@ struct bulk_warning {
     /// Exact in the unit of the sheet, or as a ruler shows it.
     std::string what() const;
     std::string what(const ruler& by) const;
-    /// Common practice: what is left outside the crease of a mitre is a narrow seam allowance.
+    /// Common practice: what is left outside the crease of a mitre is a narrow seam allowance, which any ruler that cloth
+    /// is marked with has.
     static length<Unit> mitre_kept() {
-        return metric_unit<Unit> ? as<Unit>(length_of<centimetre>({3, 5})) : as<Unit>(length_of<inch>({1, 4}));
+        return metric_unit<Unit> ? as<Unit>(length_of<centimetre>({1, 2})) : as<Unit>(length_of<inch>({1, 4}));
     }
 
     friend bool operator==(const bulk_warning&, const bulk_warning&) = default;
