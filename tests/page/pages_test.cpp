@@ -6,6 +6,7 @@
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <cstddef>
 #include <string>
 #include <vector>
 
@@ -197,7 +198,7 @@ TEST_CASE("a caution keeps within its box, as long as its bold word may be") {
     const detail::lettering by{nullptr};
     document d{.title = "Roll"};
     std::string sentence = "a";
-    for (int i = 0; i < 60; ++i) // each a letter longer: some first line is as full as it can be
+    for (std::size_t i = 0; i < 60; ++i) // each a letter longer: some first line is as full as it can be
         d.add(document::caution{"Check before you cut, and again", {sentence += std::string(i % 3 + 1, 'm') + " of"}});
     for (const page& p : pages_of(d)) {
         const double right = p.width - detail::document_margin - 2.5;
