@@ -143,7 +143,7 @@ TEST_CASE("inner layers are shared out among the pieces that they lie in, and th
     p.add({"felt", "felt", panel(p.finished())}).lies_inside(outer);
     CHECK(everywhere(p) == with({4, 6}, {4, 10}));
     CHECK(bulk_warnings(sheet_of(p), 6)[0].what().find(
-              " 4.8 cm from the corner, and cut off what lies more than 0.6 cm") != std::string::npos);
+              " 4.8 cm from the corner, and cut off what lies more than 0.5 cm") != std::string::npos);
 }
 
 TEST_CASE("a limit of no layers is refused") {
