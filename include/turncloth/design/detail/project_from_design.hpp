@@ -95,7 +95,7 @@ private:
     /// The place of the first refusal that holds.
     std::string refuse_size() {
         for (std::size_t i = 0; i < design_.refusals.size(); ++i) {
-            const std::string path = "/refuse/" + std::to_string(i);
+            std::string path = "/refuse/" + std::to_string(i);
             attempt(path, [&] {
                 if (!values_.holds(design_.refusals[i].where, path + "/where"))
                     return;
