@@ -258,12 +258,11 @@ private:
                     judge(c, k, flooded_with(model_.number_of(design_.compartments()[c].between[0])));
     }
     flooded& flooded_with(std::size_t part) {
-        while (!bench_.is_root(part))
-            part = model_.flat().parts[part].on;
-        std::unique_ptr<flooded>& found = stacks_[part];
+        const std::size_t root = bench_.root_of(part);
+        std::unique_ptr<flooded>& found = stacks_[root];
         if (found)
             return *found;
-        found = std::make_unique<flooded>(bench_, part, sewn_, mouths(), model_.on_table(design_.lips()));
+        found = std::make_unique<flooded>(bench_, root, sewn_, mouths(), model_.on_table(design_.lips()));
         made_.gaps += found->in.all().count();
         for (const std::size_t row : found->in.torn())
             fault_is(described(design_, sewn_of_[row]) + " is torn: what it held together lies apart at last",

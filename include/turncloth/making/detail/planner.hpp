@@ -117,14 +117,9 @@ private:
         const whole w = from.at < to ? to - from.at : from.at - to;
         return on_piece(from.part, !is_level(from.side), w);
     }
-    std::size_t root_of(std::size_t part) const {
-        while (!bench_.is_root(part))
-            part = model_.flat().parts[part].on;
-        return part;
-    }
     /// Of what is done at several places of one piece the first says whether it is turned over.
     void look_from(work_step<Unit>& s, std::size_t part, bool above) {
-        const bool turned = side_.turn(root_of(part), above);
+        const bool turned = side_.turn(bench_.root_of(part), above);
         if (s.places.empty() || s.places[0].piece != model_.part_of(part))
             s.turned_over |= turned;
     }
@@ -224,7 +219,7 @@ private:
     }
     /// A row on what was laid from beneath is sewn from there while the work lies so, and the piece is in sight all along.
     bool is_uppermost_now(std::size_t part, std::size_t row) const {
-        if (!model_.flat().parts[part].beneath || side_.of(root_of(part)) != side_up::beneath)
+        if (!model_.flat().parts[part].beneath || side_.of(bench_.root_of(part)) != side_up::beneath)
             return false;
         const std::vector<flat_work::sewn_span> spans = bench_.sew(row).first.spans;
         return std::all_of(spans.begin(), spans.end(),
@@ -304,7 +299,7 @@ private:
         const flat_work::flat_part& own = model_.flat().parts[part];
         const flat_work::stretch run = stretch_of(line, own);
         // A slit is marked on the wrong side; a clip can be cut from either.
-        const bool above = c.kind == snip_kind::clip && side_.of(root_of(part)) == side_up::above;
+        const bool above = c.kind == snip_kind::clip && side_.of(bench_.root_of(part)) == side_up::above;
         look_from(s, part, above);
         const flat_work::looked_along cut{at, carried(run, line.at, lies), above};
         const auto from = seen(t.on).measured_from(part, t.from, cut);

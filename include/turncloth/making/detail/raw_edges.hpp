@@ -42,7 +42,7 @@ public:
                     of_[model.number_of(l.on)].seamed[number(l.from)] = true;
         for (const moment& m : design.moments())
             if (m.what == moment_kind::turn_out && !design.mouths()[m.index].at.empty())
-                of_[root(model.number_of(design.mouths()[m.index].at.front().on))].turned_out = true;
+                of_[bench_.root_of(model.number_of(design.mouths()[m.index].at.front().on))].turned_out = true;
         for (const flat_work::sewn_row& row : rows)
             note(row);
     }
@@ -93,11 +93,6 @@ private:
     };
 
     static std::size_t number(edge e) { return static_cast<std::size_t>(e); }
-    std::size_t root(std::size_t part) const {
-        while (!bench_.is_root(part))
-            part = model_.flat().parts[part].on;
-        return part;
-    }
 
     /// Through one layer alone a row holds nothing.
     void note(const flat_work::sewn_row& row) {

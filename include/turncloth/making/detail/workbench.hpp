@@ -124,8 +124,9 @@ public:
     const stack& stack_of(std::size_t part) const { return stacks_[in_[part]]; }
     const std::vector<bounds>& holes_of(std::size_t part) const { return holes_[part]; }
     const std::vector<std::vector<bounds>>& holes() const { return holes_; }
-    /// Whether the first of its stack: each stack is named by the part at the root of its layings.
-    bool is_root(std::size_t part) const { return in_[part] == part; }
+    /// The part that its stack is named by: the one at the root of its layings.
+    std::size_t root_of(std::size_t part) const { return in_[part]; }
+    bool is_root(std::size_t part) const { return root_of(part) == part; }
 
     /// The part's body as it lies.
     const ply* body_of(std::size_t part) const {
