@@ -38,9 +38,8 @@ template <length_unit Unit>
 outline_labels<Unit> labels_of(const outlined_piece<Unit>& p) {
     const drafted_piece<Unit>& from = p.made_from;
     outline_labels<Unit> says{.name = from.name, .material = from.material, .count = from.count};
-    const auto spot = [](const drafted_spot<Unit>& s) { return point<Unit, double>{drafted(s.across), drafted(s.up)}; };
-    using detail::middle_of;
-    says.grain = from.grain ? line<Unit, double>{spot(from.grain->front()), spot(from.grain->back())}
+    using detail::middle_of, detail::on_outline;
+    says.grain = from.grain ? line<Unit, double>{on_outline(from.grain->front()), on_outline(from.grain->back())}
                             : line<Unit, double>{{middle_of(*p.shape), drafted_length_of<Unit>(0)},
                                                  {middle_of(*p.shape), drafted_length_of<Unit>(1)}};
     std::vector<finish<Unit>> finishes;

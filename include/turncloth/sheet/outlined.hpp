@@ -31,6 +31,11 @@ namespace turncloth {
 namespace detail {
 
 template <length_unit Unit>
+point<Unit, double> on_outline(const drafted_spot<Unit>& s) {
+    return {drafted(s.across), drafted(s.up)};
+}
+
+template <length_unit Unit>
 class piece_outliner {
 public:
     explicit piece_outliner(drafted_piece<Unit> piece) : from_(std::move(piece)) {}
@@ -40,7 +45,7 @@ public:
         require_between<outline_error>(std::int64_t{1}, from_.count, most_cut_alike,
                                        "the number of " + named(from_.name) + " to cut");
         for (const drafted_corner<Unit>& c : from_.corners)
-            corners_.push_back(spot(c.across, c.up));
+            corners_.push_back(on_outline<Unit>({c.across, c.up}));
         for (std::size_t i = 0; i < corners_.size(); ++i)
             add_edge(i);
         auto shape = std::make_shared<const outline<Unit>>(seam_, edge_allowances_of(finishes_), shapes_);
@@ -64,9 +69,6 @@ public:
     }
 
 private:
-    static point<Unit, double> spot(length<Unit> across, length<Unit> up) { return {drafted(across), drafted(up)}; }
-    static point<Unit, double> spot(const drafted_spot<Unit>& s) { return spot(s.across, s.up); }
-
     void add_edge(std::size_t i) {
         const drafted_corner<Unit>& c = from_.corners[i];
         const polygon<Unit, double> made = edges_for(i, corners_[i], corners_[(i + 1) % corners_.size()]);
@@ -84,7 +86,7 @@ private:
         if (c.kind == curve_kind::straight)
             return {begins};
         if (c.kind == curve_kind::cubic)
-            return flattened(cubic<Unit>{begins, spot(c.pull), spot(c.other_pull), ends}, tolerance);
+            return flattened(cubic<Unit>{begins, on_outline(c.pull), on_outline(c.other_pull), ends}, tolerance);
         require_more_than_zero<outline_error>(c.rise, "the rise of a curve");
         return flattened(arc_between(bare(begins), bare(ends), drafted(c.rise).value(), c.kind), tolerance);
     }
@@ -121,7 +123,7 @@ private:
     arrow<double> grain(const outline<Unit>& shape) const {
         if (!from_.grain)
             return {0, 1};
-        const line<Unit, double> g{spot(from_.grain->front()), spot(from_.grain->back())};
+        const line<Unit, double> g{on_outline(from_.grain->front()), on_outline(from_.grain->back())};
         static_cast<void>(shape.angle_to_grain(0, g)); // which refuses a line without direction
         const arrow<double> way = bare(g.to) - bare(g.from);
         return way * (1 / length_of_arrow(way));

@@ -45,17 +45,24 @@ private:
     std::vector<sheet_caution> all_;
 };
 
+inline void say_for_cloth(caution_list& list, const std::string& material, bool pressed) {
+    if (material.find("waxed") != std::string::npos)
+        list.say(caution::waxed_cloth);
+    else if (pressed)
+        list.say(caution::hot_iron);
+}
+
 template <length_unit Unit>
 void say_for(caution_list& list, const piece<Unit>& p) {
     if (p.is_film()) {
         list.say(caution::soft_film);
         list.say(caution::film_and_iron);
         list.say(caution::film_fumes);
-    } else if (p.material().find("waxed") != std::string::npos)
-        list.say(caution::waxed_cloth);
-    else if (!p.pleats().empty() || std::any_of(all_edges.begin(), all_edges.end(),
-                                                [&](edge e) { return p.shape().finish_of(e).allowance().value() > 0; }))
-        list.say(caution::hot_iron);
+    } else {
+        const auto is_turned = [&](edge e) { return p.shape().finish_of(e).allowance().value() > 0; };
+        say_for_cloth(list, p.material(),
+                      !p.pleats().empty() || std::any_of(all_edges.begin(), all_edges.end(), is_turned));
+    }
     if (!p.inside().empty())
         list.say(caution::many_layers);
 }
@@ -63,10 +70,9 @@ void say_for(caution_list& list, const piece<Unit>& p) {
 template <length_unit Unit>
 void say_for(caution_list& list, const outlined_piece<Unit>& p) {
     const auto& edges = p.made_from.corners;
-    if (p.material().find("waxed") != std::string::npos)
-        list.say(caution::waxed_cloth);
-    else if (std::any_of(edges.begin(), edges.end(), [](const auto& e) { return e.edge.allowance().value() > 0; }))
-        list.say(caution::hot_iron);
+    say_for_cloth(list, p.material(), std::any_of(edges.begin(), edges.end(), [](const drafted_corner<Unit>& c) {
+                      return c.edge.allowance().value() > 0;
+                  }));
 }
 
 template <length_unit Unit>

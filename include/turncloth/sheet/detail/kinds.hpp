@@ -1,14 +1,18 @@
 // What lines, cautions and rulers are called on a sheet.
 //
-//   verb_of(line_kind::fold)   shape_of(curve)      heading_of(caution::work::cutting)   graduation_text(ruler)   fullness_text(5/4)
+//   verb_of(line_kind::fold)   shape_of(curve)   numbered_edges(n, is)      "edges 1, 2 and 4"
+//   heading_of(caution::work::cutting)   graduation_text(ruler)   fullness_text(5/4)
 #ifndef TURNCLOTH_SHEET_DETAIL_KINDS_HPP
 #define TURNCLOTH_SHEET_DETAIL_KINDS_HPP
 
 #include <turncloth/notions/caution.hpp>
+#include <turncloth/panel/names.hpp>
 #include <turncloth/sheet/sheet.hpp>
 
+#include <cstddef>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace turncloth {
 
@@ -63,6 +67,16 @@ constexpr std::string_view shape_of(const drafted_curve<Unit>& c) {
         break;
     }
     return "";
+}
+
+/// Those of n edges that it is so of, counted from 1 as on their drawing; empty for none.
+template <class Is>
+std::string numbered_edges(std::size_t n, const Is& is) {
+    std::vector<std::string> numbers;
+    for (std::size_t i = 0; i < n; ++i)
+        if (is(i))
+            numbers.push_back(std::to_string(i + 1));
+    return numbers.empty() ? std::string() : (numbers.size() == 1 ? "edge " : "edges ") + enumerated(numbers);
 }
 
 constexpr std::string_view heading_of(caution::work at) {

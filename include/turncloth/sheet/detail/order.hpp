@@ -9,6 +9,7 @@
 #define TURNCLOTH_SHEET_DETAIL_ORDER_HPP
 
 #include <turncloth/sheet/detail/draft.hpp>
+#include <turncloth/sheet/detail/kinds.hpp>
 #include <turncloth/sheet/detail/own_finishes.hpp>
 
 #include <algorithm>
@@ -69,13 +70,9 @@ private:
             if (f.folds().empty() ||
                 std::find_if(corners.begin(), corners.end(), alike) != corners.begin() + static_cast<std::ptrdiff_t>(i))
                 continue;
-            std::vector<std::string> edges;
-            for (std::size_t k = i; k < corners.size(); ++k)
-                if (alike(corners[k]))
-                    edges.push_back(std::to_string(k + 1));
-            say(named_step(work_verb::prepare,
-                           sentence({"Turn and stitch ", edges.size() == 1 ? "edge " : "edges ", enumerated(edges),
-                                     " of ", named(p.name()), ", ", f.name(), ", as drawn."})));
+            const std::string edges = numbered_edges(corners.size(), [&](std::size_t k) { return alike(corners[k]); });
+            say(named_step(work_verb::prepare, sentence({"Turn and stitch ", edges, " of ", named(p.name()), ", ",
+                                                         f.name(), ", as drawn."})));
         }
     }
     std::size_t number_of(const std::string& name) const {

@@ -8,12 +8,12 @@
 
 #include <turncloth/measure/printable.hpp>
 #include <turncloth/sheet/detail/draft.hpp>
+#include <turncloth/sheet/detail/kinds.hpp>
 
 #include <algorithm>
 #include <cstddef>
 #include <string>
 #include <utility>
-#include <vector>
 
 namespace turncloth {
 
@@ -198,13 +198,9 @@ void add_outlines(sheet_draft<Unit>& draft) {
     for (const outlined_piece<Unit>& p : draft.from().outlines()) {
         check_name(draft, p.name());
         draft.made().outlines.push_back(p);
-        std::vector<std::string> trimmed;
-        for (std::size_t i = 0; i < p.edges.size(); ++i)
-            if (p.edges[i].trimmed)
-                trimmed.push_back(std::to_string(i + 1));
+        const std::string trimmed = numbered_edges(p.edges.size(), [&](std::size_t i) { return p.edges[i].trimmed; });
         if (!trimmed.empty())
-            draft.warn({"the allowances of ", named(p.name()), " overlap: its cut line is trimmed on ",
-                        trimmed.size() == 1 ? "edge " : "edges ", enumerated(trimmed)});
+            draft.warn({"the allowances of ", named(p.name()), " overlap: its cut line is trimmed on ", trimmed});
     }
 }
 
