@@ -51,8 +51,8 @@ TEST_CASE("an edge that is an arc has the length of its circle's part, and the p
     CHECK(size > half_circle * (1 - 1.0 / 500)); // edges within 0.1 mm of it turn by at most 0.09 each
     CHECK(p.edges[3].count > 20);
     CHECK(p.edges[4].first == p.edges[3].first + p.edges[3].count);
-    CHECK((p.cut == cut_size(13_in, 11_in)));
-    CHECK((p.finished == finished_size(12_in, 10_in)));
+    CHECK(p.cut == cut_size(13_in, 11_in));
+    CHECK(p.finished == finished_size(12_in, 10_in));
     CHECK_FALSE(p.edges[3].trimmed);
     // Either way round it is the same piece.
     drafted_piece<inch> other = scooped();
@@ -60,24 +60,24 @@ TEST_CASE("an edge that is an arc has the length of its circle's part, and the p
     other.corners[2].curve = hollow(4_in);
     const outlined_piece<inch> mirrored = outlined(other);
     CHECK(mirrored.edges[2].size == p.edges[3].size);
-    CHECK((mirrored.cut == cut_size(12_in, 10_in))); // raw
+    CHECK(mirrored.cut == cut_size(12_in, 10_in)); // raw
 }
 
 TEST_CASE("two arcs make a round piece, and a cubic curve stays between its ends and pulls") {
     drafted_piece<inch> round = drafted_of({{0_in, 0_in}, {8_in, 0_in}});
     round.corners[0].curve = round.corners[1].curve = rounded(4_in);
-    CHECK((outlined(round).finished == finished_size(8_in, 8_in)));
+    CHECK(outlined(round).finished == finished_size(8_in, 8_in));
     // At its middle a cubic curve lies at (p + 3 q + 3 r + s) / 8: here 3/4 of the pulls' height beyond.
     drafted_piece<inch> bulged = drafted_of({{0_in, 0_in}, {8_in, 0_in}, {8_in, 4_in}, {0_in, 4_in}});
     bulged.corners[2].curve = {curve_kind::cubic, {}, {8_in, 8_in}, {0_in, 8_in}};
-    CHECK((outlined(bulged).finished == finished_size(8_in, 7_in)));
+    CHECK(outlined(bulged).finished == finished_size(8_in, 7_in));
 }
 
 TEST_CASE("the rectangle of a piece has its grain along the height, whichever way that was drafted") {
     drafted_piece<inch> strap = drafted_of({{0_in, 0_in}, {6_in, 0_in}, {6_in, 2_in}, {0_in, 2_in}});
-    CHECK((outlined(strap).cut == cut_size(6_in, 2_in)));
+    CHECK(outlined(strap).cut == cut_size(6_in, 2_in));
     strap.grain = {{{1_in, 1_in}, {5_in, 1_in}}};
-    CHECK((outlined(strap).cut == cut_size(2_in, 6_in)));
+    CHECK(outlined(strap).cut == cut_size(2_in, 6_in));
 }
 
 TEST_CASE("what cannot be drafted is refused by its corner") {
