@@ -1,6 +1,13 @@
 # What .ci/run does in part each time and .ci/weekly in whole; sourced after .ci/stages.sh.
 sanitizers="-gline-tables-only -fsanitize=address,undefined -fno-sanitize-recover=all"
 
+# build_and_run <build folder> <targets, with blanks between> <folder of the tests> <option of ctest>...
+# A test that does not compile fails; the others are built and run all the same.
+build_and_run() {
+    local built=0
+    cmake --build "$1" --target $2 -- -k 0 || built=1
+    run_tests "${@:3}" && [ "$built" -eq 0 ]
+}
 run_tests() { ctest --test-dir "$1" "${@:2}" -V -j "$(nproc)" --timeout 600 --no-tests=error; }
 
 # Sources of the repository alone, not what lies about in a working copy.
