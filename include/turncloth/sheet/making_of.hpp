@@ -19,8 +19,8 @@
 #include <turncloth/making/laying_on.hpp>
 #include <turncloth/making/ruled.hpp>
 #include <turncloth/making/zippers_over.hpp>
+#include <turncloth/sheet/cloth_of.hpp>
 #include <turncloth/sheet/detail/binding_said.hpp>
-#include <turncloth/sheet/detail/cloth_of_piece.hpp>
 #include <turncloth/sheet/detail/lying_there.hpp>
 #include <turncloth/sheet/project.hpp>
 

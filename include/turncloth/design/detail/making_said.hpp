@@ -7,7 +7,7 @@
 #include <turncloth/design/detail/said_parts.hpp>
 #include <turncloth/design/detail/strip_pockets_said.hpp>
 #include <turncloth/design/detail/walking.hpp>
-#include <turncloth/sheet/detail/cloth_of_piece.hpp>
+#include <turncloth/sheet/cloth_of.hpp>
 #include <turncloth/sheet/making_of.hpp>
 
 #include <cstddef>

@@ -7,7 +7,7 @@
 #include <turncloth/design/design_making.hpp>
 #include <turncloth/design/detail/finish_said.hpp>
 #include <turncloth/making/design.hpp>
-#include <turncloth/sheet/detail/cloth_of_piece.hpp>
+#include <turncloth/sheet/cloth_of.hpp>
 #include <turncloth/sheet/project.hpp>
 
 #include <algorithm>

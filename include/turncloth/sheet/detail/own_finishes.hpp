@@ -11,8 +11,8 @@
 #define TURNCLOTH_SHEET_DETAIL_OWN_FINISHES_HPP
 
 #include <turncloth/making/work_plan.hpp>
+#include <turncloth/sheet/cloth_of.hpp>
 #include <turncloth/sheet/detail/binding_said.hpp>
-#include <turncloth/sheet/detail/cloth_of_piece.hpp>
 #include <turncloth/sheet/detail/edges.hpp>
 #include <turncloth/sheet/detail/turn_of_cloth.hpp>
 #include <turncloth/sheet/project.hpp>
