@@ -15,6 +15,7 @@
 #define TURNCLOTH_MEASURE_LANGUAGE_HPP
 
 #include <turncloth/measure/detail/compiled.hpp>
+#include <turncloth/measure/detail/please.hpp>
 
 #include <algorithm>
 #include <initializer_list>
@@ -62,15 +63,17 @@ public:
     const std::string& tag() const { return tag_; }
     const language_habits& habits() const { return habits_; }
     /// In the order of their keys.
-    std::span<const phrase_text> texts() const { return table_ ? std::span(*table_) : std::span<const phrase_text>(); }
+    std::span<const phrase_text> texts() const& { return table_ ? std::span(*table_) : std::span<const phrase_text>(); }
+    template <class Please = please::give_the_thing_a_name_first_since_this_view_of_its_parts_would_outlive_it>
+    void texts() const&& = delete;
     /// Those by which kept texts are read: see said_again.
-    std::span<const phrase_text> kept() const {
+    std::span<const phrase_text> kept() const& {
         const auto is_kept = [](const phrase_text& t) { return std::string_view(t.key).starts_with(kept_texts); };
         const std::span<const phrase_text> all = texts();
         const auto first = std::find_if(all.begin(), all.end(), is_kept);
         return {first, std::find_if_not(first, all.end(), is_kept)};
     }
-    const std::string* text_of(std::string_view key) const {
+    const std::string* text_of(std::string_view key) const& {
         const std::span<const phrase_text> all = texts();
         const auto after = std::upper_bound(all.begin(), all.end(), key,
                                             [](std::string_view k, const phrase_text& t) { return k < t.key; });

@@ -181,6 +181,8 @@ inline constexpr std::pair<std::string_view, std::string_view> german_sheet[] = 
     {"from the finished edge", "ab der fertigen Kante"},
     {"its height", "seine Höhe"},
     {"turned under beside the zipper", "neben dem Reißverschluss eingeschlagen"},
+    {"kept: left edge of {1}", "Kante links von „{1}“"},
+    {"kept: top edge of {1}", "Kante oben von „{1}“"},
 };
 
 } // namespace turncloth::detail

@@ -220,7 +220,7 @@ private:
         return all;
     }
     static std::string work_in_words(caution::work at) {
-        return said({std::string("caution.").append(heading_of(at)), heading_of(at)}, {});
+        return turncloth::said({std::string("caution.").append(heading_of(at)), heading_of(at)}, {});
     }
     std::vector<document::caution> cautions_of(const work_group<Unit>& g, std::size_t number,
                                                std::map<caution::work, std::size_t>& said_at) const {
