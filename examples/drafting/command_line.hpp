@@ -6,6 +6,7 @@
 
 #include "../command/asked.hpp"
 #include "../command/console.hpp"
+#include "../command/files.hpp"
 #include "pages.hpp"
 #include <turncloth/panel/typed_size.hpp>
 
@@ -20,7 +21,7 @@ namespace drafting {
 using namespace allotment;
 
 struct orders {
-    std::string from, to, size;
+    std::string from, to, handout, size;
     paper on = paper::a4;
     std::optional<units_shown> shows; ///< else the design's own unit
     std::optional<cloth_wanted> cloth;
@@ -58,6 +59,8 @@ inline parsed<orders> parse(int argc, char** argv) {
         ->check(refused_by([](const std::string& text) { return turncloth::read_size(text); }))
         ->type_name("SIZE");
     app.add_option("--out", o.to, "The PDF file to write")->type_name("PDF")->required();
+    app.add_option("--handout", o.handout, "Write what to buy, cut, mark and sew as a PDF file of its own too")
+        ->type_name("PDF");
     app.add_option("--paper", chosen, "a4 (as when not given) or letter")
         ->transform(CLI::CheckedTransformer(papers, CLI::ignore_case).description(""))
         ->type_name("PAPER");
@@ -74,9 +77,12 @@ inline parsed<orders> parse(int argc, char** argv) {
     add_length("--selvedge", selvedge, read_distance, "What is not used at each edge of the cloth")->needs(cloth);
     add_length("--gap", gap, read_distance, "The least distance between pieces on the cloth")->needs(cloth);
     app.add_flag("--quiet", o.quiet, "Print nothing but errors");
-    app.add_flag("--replace", o.replace, "Write over a PDF file that is there already");
+    app.add_flag("--replace", o.replace, "Write over PDF files that are there already");
     try {
         app.parse(argc, argv);
+        const auto whole = [](const std::string& path) { return fs::weakly_canonical(fs::absolute(path)); };
+        if (!o.handout.empty() && whole(o.handout) == whole(o.to))
+            throw CLI::ValidationError("--handout", "it is the file that --out names");
     } catch (const CLI::ParseError& e) {
         return {std::nullopt, say(app, e)};
     }

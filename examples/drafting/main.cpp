@@ -4,8 +4,11 @@
 #include "../painter/pdf.hpp"
 #include "../sheets/project_file.hpp"
 #include "command_line.hpp"
+#include <turncloth/handout/handout.hpp>
+#include <turncloth/page/pages.hpp>
 
 #include <string>
+#include <utility>
 #include <variant>
 #include <vector>
 
@@ -41,12 +44,17 @@ void make(const project_design& design, const finished_size<Unit>& size, const o
     const painter::pdf_letters letters;
     const sheet<Unit> made = sheet_of(project_of(design, size));
     const auto cloths = o.cloth ? laid_out(made, *o.cloth, shown) : std::vector<sheet_cloth<Unit>>();
-    const std::vector<page> pages =
-        pages_of(made, cloths, shown, {.project = made.name, .on = o.on, .letters = &letters});
-    write_file(o.to, painter::pdf_of(made.name, pages), may_be_over(o));
+    std::vector<std::pair<std::string, std::vector<page>>> files = {
+        {o.to, pages_of(made, cloths, shown, {.project = made.name, .on = o.on, .letters = &letters})}};
+    if (!o.handout.empty())
+        files.emplace_back(o.handout, pages_of(handout_of(made, cloths, {.by = shown}), o.on, &letters));
+    std::string printed;
+    for (const auto& [to, pages] : files) {
+        write_file(to, painter::pdf_of(made.name, pages), may_be_over(o));
+        printed += std::to_string(pages.size()) + " pages of " + std::string(o.on.name()) + " in " + to + "\n";
+    }
     if (!o.quiet)
-        tell(made, cloths, shown,
-             std::to_string(pages.size()) + " pages of " + std::string(o.on.name()) + " in " + o.to + "\n");
+        tell(made, cloths, shown, printed);
 }
 
 int run(int argc, char** argv) {
@@ -54,8 +62,11 @@ int run(int argc, char** argv) {
     if (!asked.wanted)
         return asked.status;
     const orders& o = *asked.wanted;
-    require_writable(o.to, may_be_over(o));
-    remove_leftovers(fs::path(o.to).parent_path());
+    for (const std::string& to : {o.to, o.handout})
+        if (!to.empty()) {
+            require_writable(to, may_be_over(o));
+            remove_leftovers(fs::path(to).parent_path());
+        }
     const project_design design = read_project_file(o.from);
     try {
         const bool in_centimetres = o.shows == units_shown::centimetres;

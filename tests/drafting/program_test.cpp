@@ -108,6 +108,24 @@ TEST_CASE("a project of rectangles and outlines is made at the size asked for") 
     CHECK(has(w.run(bag + "--out bag.pdf --replace --units centimetres").out, "within 33 cm x 39 cm"));
 }
 
+TEST_CASE("its handout is a file of its own, with all that the project needs beside its pieces") {
+    const workshop w;
+    const std::string bag = "'" + files + "/../designs/scooped_peg_bag.json' --size '12 x 14 in' --cloth '44 in' ";
+    const run_result o = w.run(bag + "--out bag.pdf --handout told.pdf");
+    CHECK(o.status == 0);
+    CHECK(has(o.out, "pages of A4 in bag.pdf\n"));
+    CHECK(has(o.out, "pages of A4 in told.pdf\n"));
+    const auto told = w.pages("told.pdf");
+    CHECK(has(o.out, std::to_string(told.size()) + " pages of A4 in told.pdf"));
+    CHECK(told[0].says("front"));
+    CHECK(told[0].says("hanger sleeve"));
+    CHECK(w.pages("bag.pdf")[0].says("Print at 100 %"));
+    // Neither is written where one may not be, and one name is not given to both.
+    CHECK(w.run(bag + "--out new.pdf --handout told.pdf").status == 3);
+    CHECK(w.run(bag + "--out new.pdf --handout ./new.pdf").status == 2);
+    CHECK(w.files() == 2);
+}
+
 TEST_CASE("a wrong command line ends with 2 and says what is wrong") {
     const workshop w;
     for (const std::string& arguments :
