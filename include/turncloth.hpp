@@ -12,7 +12,7 @@
 //   cloth: purchase, shrinkage
 //   making: binding_strips, box_found, compartments, design, finishing, operations, order, parts, phrases, stitched, work_plan,
 //           work_step, work_words
-//   sheet: bulk, drafted_piece, making, notion, piece, project, sheet, text
+//   sheet: bulk, cloth_of, drafted_piece, making, notion, piece, project, sheet, text
 //
 // It leaves out, each to be included by itself or all with <turncloth/all.hpp>
 //   measure: format, total

@@ -121,6 +121,7 @@
 #include <turncloth/panel/trimmed.hpp>
 #include <turncloth/panel/typed_size.hpp>
 #include <turncloth/sheet/bulk.hpp>
+#include <turncloth/sheet/cloth_of.hpp>
 #include <turncloth/sheet/drafted_piece.hpp>
 #include <turncloth/sheet/json.hpp>
 #include <turncloth/sheet/json_lengths.hpp>

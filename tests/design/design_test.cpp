@@ -252,6 +252,9 @@ TEST_CASE("all that a design says is in the project") {
     CHECK(p.pieces()[1].count() == 2);
     CHECK(p.pieces()[1].is_film());
     CHECK(p.pieces()[2].inside() == "front");
+    CHECK(p.pieces()[0].frays());
+    CHECK_FALSE(p.pieces()[1].frays()); // film
+    CHECK_FALSE(p.pieces()[2].frays());
     CHECK(p.pieces()[0].eyelets()[0].along.size() == 3);
     CHECK(p.pieces()[0].marks()[0].from_cut_edge.value() == 5_in);
     CHECK(p.pieces()[0].marks()[0].only[0].size == "1/2"_in);

@@ -240,6 +240,130 @@ TEST_CASE("no raw edge is left on the roll, the organiser, the cushion, the pad 
     }
 }
 
+namespace {
+
+/// A pocket front of 12 x 8 in with a zipper over a slit of 8 x 1/4 in, 3 in from its top; the tape is 1 in wide and goes on by
+/// 1/2 in at each end of the opening. `backed`: a back lies beneath it.
+struct slit_pocket {
+    making<inch> design{"pocket"};
+    cut_part front, back, tape;
+
+    explicit slit_pocket(bool backed, bool frays = true) {
+        const turncloth::cloth<inch> canvas{.name = "canvas", .frays = false};
+        front =
+            design.cut({.name = "front", .cloth = {.name = "twill", .frays = frays}, .width = 12_in, .height = 8_in});
+        if (backed) {
+            back = design.cut({.name = "back", .cloth = canvas, .width = 12_in, .height = 8_in});
+            design.add(laying<inch>{.piece = front, .on = back});
+            for (const edge e : {edge::left, edge::right, edge::top, edge::bottom})
+                design.add(sewn(front, e, "1/4"_in, {front, back}));
+        }
+    }
+    void slit() {
+        auto at = line(front, edge::top, 3_in);
+        at.begins = 2_in;
+        at.ends = 10_in;
+        design.add(snip<inch>{.at = at, .width = "1/4"_in});
+    }
+    /// By their numbers: the rows above and below the chain, and across the left and the right end of the tape.
+    /// Under the front where that lies wrong side up, so that the tape lies on its right side.
+    void zip(std::initializer_list<int> rows, bool beneath = false) {
+        tape = design.cut({.name = "tape", .cloth = {.name = "tape", .frays = false}, .width = 9_in, .height = 1_in});
+        design.add(laying<inch>{.piece = tape,
+                                .on = front,
+                                .up = beneath ? face::wrong : face::right,
+                                .left = "1 1/2"_in,
+                                .top = "2 1/2"_in,
+                                .beneath = beneath,
+                                .set_into_one = true});
+        const edge from[] = {edge::top, edge::bottom, edge::left, edge::right};
+        for (const int k : rows)
+            design.add(sewn(tape, from[k], "1/4"_in, {tape, front}));
+    }
+    /// A flap over all of it, sewn down 1/2 in from each edge.
+    void cover() {
+        const cut_part flap =
+            design.cut({.name = "flap", .cloth = {.name = "canvas", .frays = false}, .width = 12_in, .height = 8_in});
+        design.add(laying<inch>{.piece = flap, .on = front});
+        for (const edge e : {edge::left, edge::right, edge::top, edge::bottom})
+            design.add(sewn(flap, e, "1/2"_in, {flap, front, back}));
+    }
+    std::vector<std::string> slit_left() const {
+        std::vector<std::string> all;
+        for (const auto& f : execute(design).raw_edges)
+            if (f.facts.what == "a raw edge of a slit")
+                all.push_back(f.sentence);
+        return all;
+    }
+};
+
+const std::string
+    slit_seen = "the slit in front, 3 in from its top edge, is left raw in sight, and its cloth frays",
+    slit_loose =
+        "the slit in front, 3 in from its top edge, is left raw, and no row along it holds it; its cloth frays";
+
+} // namespace
+
+// By paper, a slit of 8 x 1/4 in cut in a sheet under a strip of 9 x 1 in: its four sides lie under the strip. From below they
+// are seen unless a sheet lies there. Each row of the strip runs along one of its sides, so that without that row this side
+// is loose, though rows that hold the sheets together run beside it too.
+TEST_CASE("the raw edges of a slit are hidden by its tape and a back, and held by the tape's rows alone") {
+    slit_pocket bare(true);
+    bare.slit();
+    CHECK(bare.slit_left() == std::vector<std::string>{slit_seen});
+    slit_pocket unbacked(false);
+    unbacked.slit();
+    unbacked.zip({0, 1, 2, 3});
+    CHECK(unbacked.slit_left() == std::vector<std::string>{slit_seen});
+    for (const int left_out : {0, 1, 2, 3, 4}) {
+        slit_pocket p(true);
+        p.slit();
+        p.cover();
+        if (left_out == 0)
+            p.zip({1, 2, 3});
+        if (left_out == 1)
+            p.zip({0, 2, 3});
+        if (left_out == 2)
+            p.zip({0, 1, 3});
+        if (left_out == 3)
+            p.zip({0, 1, 2});
+        if (left_out == 4)
+            p.zip({0, 1, 2, 3});
+        CHECK(p.slit_left() == (left_out == 4 ? std::vector<std::string>{} : std::vector<std::string>{slit_loose}));
+    }
+    slit_pocket felt(false, false);
+    felt.slit();
+    CHECK(felt.slit_left().empty());
+}
+
+// Turned out, the right side of the front lies outside: a tape hides the slit there, the back does not, nor does a tape on
+// the wrong side.
+TEST_CASE("of what is turned out a slit is hidden by its tape and not by what it lies face to face with") {
+    enum class tape { on_right_side, on_wrong_side, none };
+    for (const tape lies : {tape::on_right_side, tape::on_wrong_side, tape::none}) {
+        slit_pocket p(false);
+        p.slit();
+        if (lies != tape::none)
+            p.zip({0, 1, 2, 3}, lies == tape::on_right_side);
+        const cut_part back =
+            p.design.cut({.name = "back", .cloth = {.name = "canvas"}, .width = 12_in, .height = 8_in});
+        p.design.add(laying<inch>{.piece = p.front, .on = back, .up = face::wrong});
+        for (const edge e : {edge::left, edge::right, edge::top, edge::bottom}) {
+            auto row = sewn(p.front, e, "1/2"_in, {p.front, back});
+            if (e == edge::bottom)
+                row.along.ends = 6_in;
+            p.design.add(row);
+        }
+        auto gap = line(back, edge::bottom, "1/2"_in);
+        gap.begins = 1_in;
+        gap.ends = 5_in;
+        const mouth_handle open = p.design.add(mouth<inch>{.name = "gap", .at = {gap}, .by = closed_by::hand});
+        p.design.add(moment{moment_kind::turn_out, open.index});
+        CHECK(p.slit_left() ==
+              (lies == tape::on_right_side ? std::vector<std::string>{} : std::vector<std::string>{slit_seen}));
+    }
+}
+
 // Rows that hold an edge: four hems of the backing, four of the roll's binding, those of the
 // cushion and its hems. The film does not fray; its rows and those between pockets hold no raw edge of other cloth.
 TEST_CASE("each row that holds an edge, and each finish, is missed when it is left out") {

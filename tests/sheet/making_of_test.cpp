@@ -66,6 +66,22 @@ TEST_CASE("the tool roll begun by its project is the tool roll from the operatio
     CHECK(outcome_of(d) == outcome_of(tool_roll(true).design));
 }
 
+// Felt stays whole where it is cut; a coaster of it is warned of where nothing says so. By hand: four edges.
+TEST_CASE("an edge left raw is warned of unless its piece is of a cloth that does not fray") {
+    for (const bool frays : {true, false}) {
+        project<inch> p("coaster", {4_in, 4_in});
+        auto& coaster = p.add({"coaster", "wool felt", panel(p.finished())});
+        if (!frays)
+            coaster.does_not_fray();
+        CHECK(coaster.frays() == frays);
+        CHECK_FALSE(coaster.is_film());
+        const auto s = sheet_of(p.made_as(making_of(p).design));
+        REQUIRE(s.warnings.size() == (frays ? 4 : 0));
+        if (frays)
+            CHECK(s.warnings[0] == "the top edge of coaster is left raw in sight, and its cloth frays");
+    }
+}
+
 // What lies under a row is named from the places of the project; what is met is found by carrying the work out.
 TEST_CASE("a finish's rows go through all that was placed where they run, and through nothing else") {
     at_random::sampler random(83);

@@ -113,7 +113,7 @@ struct design_piece {
     std::string name, material;
     length_expression width, height; ///< finished
     count_expression count{};
-    bool film = false;
+    bool film = false, does_not_fray = false;
     std::string inside{};
     design_edges edges{};
     std::vector<design_marks> marks{};

@@ -9,7 +9,7 @@
 // and the terms of that as data. sheet/sheet.schema.json describes such documents, member by member:
 //
 //   {"turncloth_sheet": 1, "name", "finished": {"width", "height"}, "asked": {"width", "height"}, "ruler",
-//    "pieces": [{"name", "material", "count", "film", "inside", "cut": {"width", "height"}, "edges": {"top", ...},
+//    "pieces": [{"name", "material", "count", "film", "frays", "inside", "cut": {"width", "height"}, "edges": {"top", ...},
 //                "lines": [{"kind", "what", "finish", "parallel_to", "from_cut_edge", "begins", "ends"}]}],
 //    "meetings": [{"longer", "shorter", "from", "fullness", "marks": [{"longer", "shorter"}]}],
 //    "notions": [{"name", "details": [{"what", "amount"} or {"what", "count"}]}],
@@ -79,7 +79,8 @@ nlohmann::ordered_json to_json(const sheet_piece<Unit>& p) {
     detail::json j = {{"name", sound_text(from.name())},
                       {"material", sound_text(from.material())},
                       {"count", from.count()},
-                      {"film", from.is_film()}};
+                      {"film", from.is_film()},
+                      {"frays", from.frays()}};
     if (!from.inside().empty())
         j["inside"] = sound_text(from.inside());
     j["cut"] = {{"width", to_json(p.width)}, {"height", to_json(p.height)}};

@@ -19,6 +19,7 @@
 #include <turncloth/making/laying_on.hpp>
 #include <turncloth/making/ruled.hpp>
 #include <turncloth/making/zippers_over.hpp>
+#include <turncloth/sheet/cloth_of.hpp>
 #include <turncloth/sheet/detail/binding_said.hpp>
 #include <turncloth/sheet/detail/lying_there.hpp>
 #include <turncloth/sheet/project.hpp>
@@ -87,9 +88,7 @@ private:
             return inner.inside() == p.name() && &inner != &p;
         });
         cut_from<Unit> from{.count = p.count(), .up = binds ? face::wrong : face::right};
-        from.cloth.name = p.material();
-        from.cloth.film = p.is_film();
-        from.cloth.frays = !p.is_film();
+        from.cloth = cloth_of(p);
         made_.parts.push_back(cut_for(design(), p.name(), p.shape(), from));
     }
 

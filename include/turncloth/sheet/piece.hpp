@@ -1,7 +1,7 @@
 // One kind of piece to be cut, and all that is marked on it or done to it by itself.
 //
 //   piece<U>(name, material, panel), or (name, material, {width, height}, edges), the size that it finishes at
-//                                       count(n)  lies_inside(outer)  of_film()
+//                                       count(n)  lies_inside(outer)  of_film()  does_not_fray()
 //     .mark(what, edge, place or row)   lines right across, parallel to an edge
 //     .mark(what, edge, place, ticks)   short marks at the edges named, for what must not be drawn right across
 //     .pleated(edge, pleats, starts)    side by side from a place on
@@ -97,6 +97,7 @@ public:
     std::int64_t count() const { return count_; }
     const std::string& inside() const { return inside_; }
     bool is_film() const { return film_; }
+    bool frays() const { return frays_; }
     const std::vector<mark_line<Unit>>& marks() const { return marks_; }
     const std::vector<pleats_on_piece<Unit>>& pleats() const { return pleats_; }
     const std::vector<eyelet_row<Unit>>& eyelets() const { return eyelets_; }
@@ -120,6 +121,13 @@ public:
     /// Says that this piece is of plastic film, which melts under an iron and keeps every pin hole and every mark.
     piece& of_film() {
         film_ = true;
+        frays_ = false;
+        return *this;
+    }
+
+    /// Says that cut edges of its cloth stay whole, as those of felt, oilcloth and leather do, so that they may be left raw.
+    piece& does_not_fray() {
+        frays_ = false;
         return *this;
     }
 
@@ -219,7 +227,7 @@ private:
     panel<Unit> shape_;
     std::int64_t count_ = 1;
     std::string inside_;
-    bool film_ = false;
+    bool film_ = false, frays_ = true;
     std::vector<mark_line<Unit>> marks_;
     std::vector<pleats_on_piece<Unit>> pleats_;
     std::vector<eyelet_row<Unit>> eyelets_;

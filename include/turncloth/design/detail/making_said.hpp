@@ -7,6 +7,7 @@
 #include <turncloth/design/detail/said_parts.hpp>
 #include <turncloth/design/detail/strip_pockets_said.hpp>
 #include <turncloth/design/detail/walking.hpp>
+#include <turncloth/sheet/cloth_of.hpp>
 #include <turncloth/sheet/making_of.hpp>
 
 #include <cstddef>
@@ -61,9 +62,7 @@ private:
         project_making<Unit> made{making<Unit>(p.name())};
         for (const piece<Unit>& each : p.pieces())
             made.parts.push_back(
-                cut_for(made.design, each.name(), each.shape(),
-                        {.cloth = {.name = each.material(), .frays = !each.is_film(), .film = each.is_film()},
-                         .count = each.count()}));
+                cut_for(made.design, each.name(), each.shape(), {.cloth = cloth_of(each), .count = each.count()}));
         return made;
     }
 

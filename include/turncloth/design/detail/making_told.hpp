@@ -7,6 +7,7 @@
 #include <turncloth/design/design_making.hpp>
 #include <turncloth/design/detail/finish_said.hpp>
 #include <turncloth/making/design.hpp>
+#include <turncloth/sheet/cloth_of.hpp>
 #include <turncloth/sheet/project.hpp>
 
 #include <algorithm>
@@ -75,11 +76,9 @@ private:
         for (std::size_t i = 0; cut && i < pieces.size(); ++i) {
             const piece<Unit>& p = pieces[i];
             const auto [width, height] = p.shape().cut();
-            cut = parts[i] == part<Unit>{.name = p.name(),
-                                         .cloth = {.name = p.material(), .frays = !p.is_film(), .film = p.is_film()},
-                                         .width = width,
-                                         .height = height,
-                                         .count = p.count()};
+            cut = parts[i] ==
+                  part<Unit>{
+                      .name = p.name(), .cloth = cloth_of(p), .width = width, .height = height, .count = p.count()};
         }
         made_.begins = cut ? design_begins::with_pieces_cut : design_begins::with_nothing;
         pieces_cut_ = cut ? pieces.size() : 0;

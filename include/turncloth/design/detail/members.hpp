@@ -61,6 +61,7 @@ void members(Visitor& v, Self& p) {
     v.must("height", p.height, "Its finished height");
     v.may("count", p.count, "So many are cut alike");
     v.may("film", p.film, "Whether it is of plastic film");
+    v.may("does_not_fray", p.does_not_fray, "Whether its cut edges stay whole; those of film do");
     v.may("inside", p.inside, "The piece that it is an inner layer of");
     v.may("edges", p.edges, "How its edges are finished; raw where nothing is said");
     v.may("marks", p.marks, "Lines to mark on it");

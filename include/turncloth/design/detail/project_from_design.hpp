@@ -113,6 +113,8 @@ private:
         made.count(values_.count(from.count, path_ + "/count"));
         if (from.film)
             made.of_film();
+        if (from.does_not_fray)
+            made.does_not_fray();
         if (!from.inside.empty())
             lay_inside(p, made, from.inside);
         const std::string piece_path = path_;

@@ -62,6 +62,7 @@ private:
         const auto [width, height] = p.shape().finished();
         design_piece made{p.name(), p.material(), said(width), said(height), counted_unless(p.count(), 1)};
         made.film = p.is_film();
+        made.does_not_fray = !p.frays() && !p.is_film();
         made.inside = p.inside();
         made.edges = say(p.shape());
         say_marks(p, made.marks);

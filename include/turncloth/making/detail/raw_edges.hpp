@@ -1,11 +1,14 @@
-// Raw edges of cloth that frays, when all is sewn: those that are in sight, and those inside that no row holds.
+// Raw edges of cloth that frays, when all is sewn: those that are in sight, and those inside that no row holds. Of parts,
+// and of slits cut into them.
 //
 //   raw_edges(design, model, bench, rows).found()      rows: what was met, sewn_row by sewn_row
 //
 // An edge is inside where cloth lies over and under it. What a seam joins is seen from its right side alone, and what is
 // turned out has its edges inside then. A row along it holds it if it goes through that ply and another where both
 // are still inside; it holds as far beyond its ends as it lies from the edge. Edges along which a seam runs are held by
-// that; slits and clips are not looked at, nor what is bought woven to its width (a tape, set into a piece).
+// that. The sides of a slit behind a tape are held by the tape's own rows, and of what is turned out only the tape hides
+// them on its right side. Not looked at: clips, which end short of the row of their allowance, and what is bought woven to its
+// width (a tape, set into a piece).
 #ifndef TURNCLOTH_MAKING_DETAIL_RAW_EDGES_HPP
 #define TURNCLOTH_MAKING_DETAIL_RAW_EDGES_HPP
 
@@ -43,6 +46,7 @@ public:
         for (const moment& m : design.moments())
             if (m.what == moment_kind::turn_out && !design.mouths()[m.index].at.empty())
                 of_[bench_.root_of(model.number_of(design.mouths()[m.index].at.front().on))].turned_out = true;
+        slits_.resize(design.snips().size());
         for (const flat_work::sewn_row& row : rows)
             note(row);
     }
@@ -54,6 +58,8 @@ public:
         for (std::size_t i = 0; i < of_.size(); ++i)
             for (const edge e : all_edges)
                 tell(i, e);
+        for (std::size_t i = 0; i < slits_.size(); ++i)
+            tell_of_slit(i);
         return std::move(found_);
     }
 
@@ -61,21 +67,28 @@ private:
     using whole = flat_work::whole;
     using spot_type = flat_work::spot;
 
-    /// A stretch of a row in a part's own spots.
+    /// A stretch of a row in a part's own spots; `set_in`: it goes through what is set into the part.
     struct own_row {
         flat_work::table_line at{};
         flat_work::stretch run{};
+        bool set_in = false;
+    };
+    struct left_raw {
+        bool seen = false, loose = false;
     };
     struct of_part {
         bool frays = true, turned_out = false;
-        std::array<bool, 4> seamed{}, seen{}, loose{}; ///< by edge
+        std::array<bool, 4> seamed{}; ///< by edge, and so its raw ones
+        std::array<left_raw, 4> raw{};
         std::vector<own_row> rows{};
         bool is_seamed() const { return std::find(seamed.begin(), seamed.end(), true) != seamed.end(); }
     };
-    /// A cut side of a ply, as it lies: upright at x = at, or level; the ply lies on its `inward` side.
+    /// A cut side of a ply, as it lies: upright at x = at, or level; the ply lies on its `inward` side. Of an edge of its
+    /// part, or of a slit in it, by number.
     struct side {
         std::size_t ply;
-        edge own;
+        std::optional<edge> own;
+        std::size_t slit;
         flat_work::table_line at{};
         flat_work::stretch run{};
         whole inward = 1;
@@ -100,8 +113,15 @@ private:
             for (const auto& p : s.plies)
                 if (s.plies.size() > 1 && of_[p.part].frays) {
                     const flat_work::lie back = inverse(p.how);
-                    of_[p.part].rows.push_back({carried(row.at, back), carried({s.from, s.to}, row.at, back)});
+                    of_[p.part].rows.push_back({carried(row.at, back), carried({s.from, s.to}, row.at, back),
+                                                std::any_of(s.plies.begin(), s.plies.end(), [&](const auto& q) {
+                                                    return is_set_into(q.part, p.part);
+                                                })});
                 }
+    }
+    bool is_set_into(std::size_t piece, std::size_t part) const {
+        const flat_work::flat_part& p = model_.flat().parts[piece];
+        return p.set_into && p.on == part;
     }
 
     void look_through(const flat_work::stack& in, bool turned_out) {
@@ -126,12 +146,37 @@ private:
             const bool level = a.y == b.y;
             const whole at = level ? a.y : a.x, from = level ? a.x : a.y, to = level ? b.x : b.y;
             judge({k,
-                   *own,
+                   own,
+                   0,
                    {level, at},
                    {std::min(from, to), std::max(from, to)},
                    at == (level ? round.top : round.left) ? whole{1} : whole{-1}},
                   turned_out);
         }
+        for (std::size_t i = 0; i < slits_.size(); ++i)
+            if (design_.snips()[i].kind == snip_kind::slit && model_.flat().snips[i].at.part == p.part)
+                look_at_slit(k, i, turned_out);
+    }
+    /// Its sides, and its ends where cloth is cut away between them, as far as that ply has them.
+    void look_at_slit(std::size_t k, std::size_t slit, bool turned_out) {
+        const flat_work::ply& p = plies_[k];
+        const flat_work::bounds hole = carried(hole_of(slit), p.how);
+        const auto look = [&](bool level, whole at, whole from, whole to, whole inward) {
+            const flat_work::stretch there = within(p.area, {level, at});
+            const flat_work::stretch run{std::max(from, there.from), std::min(to, there.to)};
+            if (!there.is_nothing() && !run.is_nothing())
+                judge({k, {}, slit, {level, at}, run, inward}, turned_out);
+        };
+        look(true, hole.top, hole.left, hole.right, -1);
+        look(true, hole.bottom, hole.left, hole.right, 1);
+        look(false, hole.left, hole.top, hole.bottom, -1);
+        look(false, hole.right, hole.top, hole.bottom, 1);
+    }
+    flat_work::bounds hole_of(std::size_t slit) const {
+        const flat_work::flat_snip& s = model_.flat().snips[slit];
+        const auto [begins, ends] = stretch_of(s.at, model_.flat().parts[s.at.part]);
+        const whole low = s.at.at.at - s.half_width, high = s.at.at.at + s.half_width;
+        return s.at.at.level ? flat_work::bounds{begins, low, ends, high} : flat_work::bounds{low, begins, high, ends};
     }
     std::optional<edge> cut_edge_of(std::size_t part, const spot_type& a, const spot_type& b) const {
         const flat_work::flat_part& cut = model_.flat().parts[part];
@@ -159,15 +204,15 @@ private:
         for (const row_along& r : along_)
             stop_at({r.run.from - r.off, r.run.to + r.off});
         std::sort(stops.begin(), stops.end());
-        of_part& of = of_[plies_[s.ply].part];
+        left_raw& left = s.own ? of_[plies_[s.ply].part].raw[number(*s.own)] : slits_[s.slit];
         for (std::size_t k = 0; k + 1 < stops.size(); ++k) {
             if (stops[k] == stops[k + 1])
                 continue;
             const whole middle = (stops[k] + stops[k + 1]) / 2;
-            if (!turned_out && !is_inside(s, middle, 1))
-                of.seen[number(s.own)] = true;
+            if (s.own ? !turned_out && !is_inside(s, middle, 1) : !is_hidden(s, middle, turned_out))
+                left.seen = true;
             else if (!is_held(s, middle, turned_out))
-                of.loose[number(s.own)] = true;
+                left.loose = true;
         }
     }
 
@@ -205,12 +250,29 @@ private:
         return lies_in(bench_.body_of(part)->how.right_up() ? lies.over : lies.under);
     }
 
+    /// A slit's side; of what is turned out, by what is set into it on its right side.
+    bool is_hidden(const side& s, whole along, bool turned_out) {
+        return turned_out ? is_behind_tape(s, {along, along + 1}, plies_[s.ply].how.right_up())
+                          : is_inside(s, along, 1);
+    }
+    bool is_behind_tape(const side& s, const flat_work::stretch& run, std::optional<bool> over = {}) const {
+        for (std::size_t k = 0; k < plies_.size(); ++k) {
+            const flat_work::stretch there = within(plies_[k].area, s.beside(1));
+            if (is_set_into(plies_[k].part, plies_[s.ply].part) && over.value_or(k > s.ply) == (k > s.ply) &&
+                there.from < run.to && run.from < there.to)
+                return true;
+        }
+        return false;
+    }
+
     /// Whether a row so far inward is nearer to the opposite edge of the part, which lies raw on the same ply.
     bool is_of_opposite(const side& s, whole off) const {
+        if (!s.own)
+            return false;
         const flat_work::ply& p = plies_[s.ply];
         const flat_work::flat_part& cut = model_.flat().parts[p.part];
         const flat_work::bounds own = carried(round_[s.ply], inverse(p.how));
-        const bool up_down = is_level(s.own);
+        const bool up_down = is_level(*s.own);
         const whole depth = up_down ? own.bottom - own.top : own.right - own.left;
         return depth == (up_down ? cut.height : cut.width) && off * 2 > depth;
     }
@@ -218,7 +280,10 @@ private:
     void find_rows_along(const side& s) {
         const flat_work::ply& p = plies_[s.ply];
         along_.clear();
+        const bool by_tape_alone = !s.own && is_behind_tape(s, s.run);
         for (const own_row& r : of_[p.part].rows) {
+            if (by_tape_alone && !r.set_in)
+                continue;
             const flat_work::table_line line = carried(r.at, p.how);
             const whole off = (line.at - s.at.at) * s.inward;
             if (line.level != s.at.level || off < 0)
@@ -237,23 +302,29 @@ private:
 
     void tell(std::size_t part, edge e) {
         const std::string name = name_of(design_, model_.part_of(part));
-        const auto add = [&](const char* what) {
-            found_.push_back({"the " + std::string(name_of(e)) + " edge of " + name + what,
-                              {.kind = fault::unsuitable,
-                               .what = "a raw edge",
-                               .index = model_.part_of(part).index,
-                               .where = name}});
-        };
-        if (of_[part].seen[number(e)])
-            add(" is left raw in sight, and its cloth frays");
-        if (of_[part].loose[number(e)])
-            add(" is left raw, and no row along it holds it; its cloth frays");
+        tell(of_[part].raw[number(e)], "the " + std::string(name_of(e)) + " edge of " + name,
+             {.kind = fault::unsuitable, .what = "a raw edge", .index = model_.part_of(part).index, .where = name});
+    }
+    void tell_of_slit(std::size_t i) {
+        const chalk_line<Unit>& at = design_.snips()[i].at;
+        const std::string name = name_of(design_, at.on);
+        tell(slits_[i],
+             "the slit in " + name + ", " + to_text(at.in.from_datum()) + " from its " + std::string(name_of(at.from)) +
+                 " edge,",
+             {.kind = fault::unsuitable, .what = "a raw edge of a slit", .index = i, .where = name});
+    }
+    void tell(const left_raw& left, const std::string& what, const refusal& facts) {
+        if (left.seen)
+            found_.push_back({what + " is left raw in sight, and its cloth frays", facts});
+        if (left.loose)
+            found_.push_back({what + " is left raw, and no row along it holds it; its cloth frays", facts});
     }
 
     const making<Unit>& design_;
     const flat_model<Unit>& model_;
     const bench_type& bench_;
     std::vector<of_part> of_;
+    std::vector<left_raw> slits_{}; ///< by snip
     std::vector<making_fault> found_{};
     // While one stack is looked through, and while one side is.
     std::span<const flat_work::ply> plies_{};

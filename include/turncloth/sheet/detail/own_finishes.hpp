@@ -11,6 +11,7 @@
 #define TURNCLOTH_SHEET_DETAIL_OWN_FINISHES_HPP
 
 #include <turncloth/making/work_plan.hpp>
+#include <turncloth/sheet/cloth_of.hpp>
 #include <turncloth/sheet/detail/binding_said.hpp>
 #include <turncloth/sheet/detail/edges.hpp>
 #include <turncloth/sheet/detail/turn_of_cloth.hpp>
@@ -66,7 +67,7 @@ private:
                 count = (from.count() + outer.count() - 1) / outer.count();
         const cut_size<Unit> size = from.shape().cut();
         design_.cut({.name = from.name(),
-                     .cloth = {.name = from.material(), .film = from.is_film()},
+                     .cloth = cloth_of(from),
                      .width = measured(size.width()),
                      .height = measured(size.height()),
                      .count = count});
