@@ -356,6 +356,11 @@ TEST_CASE("what an outline of a file lacks, or cannot be drafted of, is named wi
           "40.000000");
     CHECK(refused_when_made(outlined_file(R"({}, {"across": "finished width - 20 in"}, {"up": "3 in"})")) ==
           "/outlines/0/corners/0: pad: edge 0 of an outline must have a length: its corners were one point");
+    // Of every outline, not of the first alone.
+    const std::string flat = R"({}, {"across": "finished width - 20 in"}, {"up": "3 in"})";
+    CHECK(refused_when_made(outlined_file(flat + R"(]}, {"name": "lid", "material": "felt", "corners": [)" + flat)) ==
+          "/outlines/0/corners/0: pad: edge 0 of an outline must have a length: its corners were one point; "
+          "/outlines/1/corners/0: lid: edge 0 of an outline must have a length: its corners were one point");
 }
 
 TEST_CASE("all that a design says of its making is in the making") {

@@ -130,6 +130,7 @@ private:
             made.eyelets(laid_out(from.eyelet_rows[i], piece_path + "/eyelet_rows/" + std::to_string(i)));
     }
     void add(project<Unit>& p, const design_outline& from) {
+        const std::size_t faults_before = faults_.size();
         drafted_piece<Unit> made{.name = from.name, .material = from.material};
         made.count = values_.count(from.count, path_ + "/count");
         made.may_turn = from.may_turn;
@@ -147,7 +148,7 @@ private:
             made.corners.push_back(corner_made(p, c, all));
             paths.push_back(path_);
         });
-        if (faults_.empty())
+        if (faults_.size() == faults_before)
             p.add(outlined_at(made, piece_path, paths));
     }
     drafted_corner<Unit> corner_made(project<Unit>& p, const design_outline_corner& c, const finish<Unit>& all) const {
