@@ -26,7 +26,7 @@ headers_alone() {
     local headers alone
     headers=$(git ls-files "include/*.hpp") &&
         alone=$(comm -23 <(echo "$headers" | sort) <(begun_with $headers | sort -u)) &&
-        echo "$alone" | shuf -n "$(($(echo "$alone" | wc -l) / ${1:-3}))" --random-source=<(yes "$(git rev-parse HEAD)") |
+        echo "$alone" | sh cmake/drawn.sh "$(($(echo "$alone" | wc -l) / ${1:-3}))" |
         xargs -P "$(nproc)" -I{} g++ -std=c++20 -Wall -Wextra -Wpedantic -Wconversion -Wshadow -Werror -fsyntax-only \
             -Iinclude -include {} -x c++ /dev/null
 }

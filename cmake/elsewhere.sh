@@ -1,7 +1,8 @@
 #!/bin/sh
-# sh cmake/elsewhere.sh: installs what is missing, and builds tests/elsewhere/figures.cpp for other machines and in other
-# ways; each must print what the machine at hand prints, where the tests hold the library against references. Machines that
-# are not there are emulated. The tests that need no other library than doctest pass as WebAssembly too.
+# sh cmake/elsewhere.sh [<number>]: installs what is missing, and builds tests/elsewhere/figures.cpp for other machines and in
+# other ways, or in so many of them, drawn by the commit; each must print what the machine at hand prints, where the tests hold
+# the library against references. Machines that are not there are emulated. The tests that need no other library than doctest
+# pass as WebAssembly too.
 set -eu
 cd "$(dirname "$0")/.."
 . cmake/packages.sh
@@ -27,19 +28,21 @@ built() {
     "$@" $common $figures -o "$work/$name" && $run_by "$work/$name" >"$work/$name.txt"
 }
 # Each line: name, what runs it (- for nothing), compiler and options; what takes longest first.
-ways="wasm.js node em++ -O2 -fexceptions -sALLOW_MEMORY_GROWTH -sSINGLE_FILE
-here - g++ -O1
-portable - g++ -O0 -DTURNCLOTH_PORTABLE
+always="wasm.js node em++ -O2 -fexceptions -sALLOW_MEMORY_GROWTH -sSINGLE_FILE
+here - g++ -O1"
+others="portable - g++ -O0 -DTURNCLOTH_PORTABLE
 fast_math - g++ -O3 -ffast-math
 other_library - clang++-19 -O0 -stdlib=libc++ -Wno-enum-constexpr-conversion
 aarch64 qemu-aarch64 aarch64-linux-gnu-g++ -O1 -static
 s390x qemu-s390x s390x-linux-gnu-g++ -O1 -static
 i686 qemu-i386 i686-linux-gnu-g++ -O1 -static"
 
-if [ $# -gt 0 ]; then
+if [ $# -gt 1 ]; then
     built "$@"
     exit
 fi
+ways=$(echo "$always" && echo "$others" | sh cmake/drawn.sh "${1:-100}")
+rm -f "$work"/*.txt
 echo "$ways" | xargs -P "$(nproc)" -L 1 sh cmake/elsewhere.sh
 failed=0
 for figures in "$work"/*.txt; do

@@ -15,7 +15,7 @@ cmake --build build/fuzz --target "$target"
 inputs_of() {
     case $1 in
     reading) echo 40000 ;;
-    marks | finishes | notions | outlines | draftings) echo 10000 ;;
+    marks | finishes | notions | outlines) echo 10000 ;;
     lays | stock) echo 1500 ;; # each input is searched, more than once
     *) echo 4000 ;;
     esac

@@ -22,6 +22,8 @@
 
 namespace allotment {
 
+using namespace turncloth;
+
 /// Throws file_error where it is not read, and once every fault is told.
 inline project_design read_project_file(const std::string& path) {
     const std::string text = require_text(path, read_file(path));

@@ -267,6 +267,8 @@ TEST_CASE("all that a design says is in the project") {
     CHECK((p.meetings()[0].graduation == "1/16"_in && p.zippers()[0].graduation == "1/16"_in));
     CHECK(p.meetings()[0].on_longer == 40_in);
     CHECK(p.placings()[0].from_top == at<finished_edge>(8_in));
+    CHECK(p.placings()[0].sewn == std::vector{edge::left, edge::right, edge::bottom});
+    CHECK(p.placings()[0].inset == "1/8"_in);
     CHECK(p.span_lists()[0].spans == lengths{10_in, 10_in});
     CHECK(p.zippers()[0].supply.lengths_sold == lengths{12_in, 24_in});
     CHECK(p.zippers()[1].supply.roll == 180_in);
@@ -354,6 +356,11 @@ TEST_CASE("what an outline of a file lacks, or cannot be drafted of, is named wi
           "40.000000");
     CHECK(refused_when_made(outlined_file(R"({}, {"across": "finished width - 20 in"}, {"up": "3 in"})")) ==
           "/outlines/0/corners/0: pad: edge 0 of an outline must have a length: its corners were one point");
+    // Of every outline, not of the first alone.
+    const std::string flat = R"({}, {"across": "finished width - 20 in"}, {"up": "3 in"})";
+    CHECK(refused_when_made(outlined_file(flat + R"(]}, {"name": "lid", "material": "felt", "corners": [)" + flat)) ==
+          "/outlines/0/corners/0: pad: edge 0 of an outline must have a length: its corners were one point; "
+          "/outlines/1/corners/0: lid: edge 0 of an outline must have a length: its corners were one point");
 }
 
 TEST_CASE("all that a design says of its making is in the making") {

@@ -1,7 +1,7 @@
 // A drafted piece, and the check that the printed pages show it: true to scale, whole, and nothing else.
 //
 //   expected_piece{seam corners, allowance}      convex, in millimetres; its cut line by geometry
-//   drafting_of(piece, "in", 25.4)               as a drafting file in a unit of so many millimetres
+//   drafting_of(piece, "in", 25.4)               as a design file in a unit of so many millimetres
 //   check_piece(pages, piece, paper)             joins the pages and measures
 #ifndef TURNCLOTH_TESTS_DRAFTING_MEASURED_HPP
 #define TURNCLOTH_TESTS_DRAFTING_MEASURED_HPP
@@ -57,15 +57,18 @@ inline std::string drafting_of(const expected_piece& piece, const std::string& u
     const auto figure = [&](double mm) {
         std::ostringstream out;
         out.precision(12);
-        out << mm / millimetres;
+        out << '"' << (mm < 0 ? "-" : "") << std::abs(mm) / millimetres << ' ' << unit << '"';
         return out.str();
     };
-    std::string text = "title: Measured\nunit: " + unit +
-                       "\npiece: measured\nmaterial: canvas\ncut: 1\ngrain: " + figure(60) + "; " + figure(50) + "; " +
-                       figure(60) + "; " + figure(90) + "\nall edges: seam " + figure(piece.allowance) + "\n";
+    std::string text = R"({"turncloth_design": 1, "name": "Measured", "sizes": ["9 x 9 )" + unit +
+                       R"("], "outlines": [{"name": "measured", "material": "canvas", "grain": {"from_across": )" +
+                       figure(60) + R"(, "from_up": )" + figure(50) + R"(, "to_across": )" + figure(60) +
+                       R"(, "to_up": )" + figure(90) + R"(}, "edges": {"is": "seam", "allowance": )" +
+                       figure(piece.allowance) + R"(}, "corners": [)";
     for (const page_point& p : piece.seam)
-        text += "corner: " + figure(p.x) + "; " + figure(p.y) + "\n";
-    return text;
+        text += (text.back() == '[' ? R"({"across": )" : R"(, {"across": )") + figure(p.x) + R"(, "up": )" +
+                figure(p.y) + "}";
+    return text + R"(]}], "units": ")" + (unit == "in" ? "inches" : "centimetres") + R"("})";
 }
 
 inline double from_segment(const page_point& p, const page_point& a, const page_point& b) {

@@ -11,7 +11,7 @@
 TEST_CASE("pages have the size of their paper, to the point's hundredth") {
     const workshop w;
     for (const known_paper& on : papers) {
-        REQUIRE(w.run("'" TURNCLOTH_DRAFTING_FILES "/kneeling_pad.drafting' --replace --out pad.pdf --paper " +
+        REQUIRE(w.run("'" TURNCLOTH_DRAFTING_FILES "/kneeling_pad.json' --replace --out pad.pdf --paper " +
                       std::string(on.option))
                     .status == 0);
         const auto sizes = w.page_sizes("pad.pdf");
@@ -27,7 +27,7 @@ TEST_CASE("pages have the size of their paper, to the point's hundredth") {
 TEST_CASE("the test squares measure 50 mm and 2 in each way, and every other page has 50 mm at its foot") {
     const workshop w;
     for (const known_paper& on : papers) {
-        REQUIRE(w.run("'" TURNCLOTH_DRAFTING_FILES "/trug_liner.drafting' --replace --out trug.pdf --paper " +
+        REQUIRE(w.run("'" TURNCLOTH_DRAFTING_FILES "/trug_liner.json' --replace --out trug.pdf --paper " +
                       std::string(on.option))
                     .status == 0);
         const auto pages = w.pages("trug.pdf");
@@ -57,7 +57,7 @@ TEST_CASE("the test squares measure 50 mm and 2 in each way, and every other pag
 }
 
 TEST_CASE("joined by their marks, the pages show the piece as it was drafted, whole and at true scale") {
-    // A slanting pad, a narrow wedge, and a flap of one page, in three units.
+    // A slanting pad, a narrow wedge, and a flap of one page.
     const struct {
         const char* unit;
         double millimetres;
@@ -65,25 +65,24 @@ TEST_CASE("joined by their marks, the pages show the piece as it was drafted, wh
     } cases[] = {
         {"cm", 10, {{{0, 0}, {520, 0}, {430, 330}, {60, 330}}, 15}},
         {"in", 25.4, {{{0, 0}, {254, 25.4}, {203.2, 711.2}, {50.8, 660.4}}, 12.7}},
-        {"mm", 1, {{{0, 0}, {120, 0}, {140, 110}, {10, 130}}, 7}},
+        {"cm", 10, {{{0, 0}, {120, 0}, {140, 110}, {10, 130}}, 7}},
     };
     const workshop w;
     for (const auto& c : cases)
         for (const known_paper& on : papers) {
             CAPTURE(c.unit);
             CAPTURE(on.option);
-            w.write("piece.drafting", drafting_of(c.piece, c.unit, c.millimetres));
-            REQUIRE(
-                w.run("piece.drafting --quiet --replace --out piece.pdf --paper " + std::string(on.option)).status ==
-                0);
+            w.write("piece.json", drafting_of(c.piece, c.unit, c.millimetres));
+            REQUIRE(w.run("piece.json --quiet --replace --out piece.pdf --paper " + std::string(on.option)).status ==
+                    0);
             check_piece(w.pages("piece.pdf"), c.piece, on);
         }
 }
 
 TEST_CASE("every joint of a piece of many pages has three lozenges that meet") {
     const workshop w;
-    w.write("piece.drafting", drafting_of({{{0, 0}, {800, 0}, {800, 900}, {0, 900}}, 10}, "cm", 10));
-    REQUIRE(w.run("piece.drafting --quiet --out piece.pdf").status == 0);
+    w.write("piece.json", drafting_of({{{0, 0}, {800, 0}, {800, 900}, {0, 900}}, 10}, "cm", 10));
+    REQUIRE(w.run("piece.json --quiet --out piece.pdf").status == 0);
     const auto pages = w.pages("piece.pdf");
     const pasted_piece j = ::joined(pages, "measured", 210, 297);
     const auto rows = static_cast<std::size_t>(j.pages.rbegin()->first.first),
@@ -99,10 +98,15 @@ TEST_CASE("every joint of a piece of many pages has three lozenges that meet") {
 
 TEST_CASE("notches lie where they were drafted, and the arrow on the grain line") {
     const workshop w;
-    w.write("piece.drafting", "title: T\nunit: mm\npiece: measured\nmaterial: drill\ncut: 3\ngrain: 50; 20; 50; 80\n"
-                              "all edges: seam 12\ncorner: 0; 0\nnotch: 30\ncorner: 100; 0\ncorner: 100; 100\n"
-                              "edge: raw\nnotch: 40\ncorner: 0; 100\n");
-    REQUIRE(w.run("piece.drafting --quiet --out piece.pdf").status == 0);
+    w.write("piece.json",
+            R"({"turncloth_design": 1, "name": "T", "sizes": ["10 x 10 cm"], "units": "centimetres", "outlines": [
+                {"name": "measured", "material": "drill", "count": 3,
+                 "grain": {"from_across": "5 cm", "from_up": "2 cm", "to_across": "5 cm", "to_up": "8 cm"},
+                 "edges": {"is": "seam", "allowance": "1.2 cm"},
+                 "corners": [{"notches": ["3 cm"]}, {"across": "finished width"},
+                             {"across": "finished width", "up": "finished height", "edge": {"is": "raw edge"},
+                              "notches": ["4 cm"]}, {"up": "finished height"}]}]})");
+    REQUIRE(w.run("piece.json --quiet --out piece.pdf").status == 0);
     const auto pages = w.pages("piece.pdf");
     const printed_page& page = pages.back();
     const auto cut = page.of(cut_pen);
@@ -127,4 +131,27 @@ TEST_CASE("notches lie where they were drafted, and the arrow on the grain line"
     CHECK(page.says("cut 3 of drill"));
     CHECK(page.says("row 1, column 1 of 1 x 1"));
     CHECK(page.says("rotary cutter")); // the caution
+}
+
+TEST_CASE("a curve is printed as it bends, and the page has its length") {
+    const workshop w;
+    w.write("round.json",
+            R"({"turncloth_design": 1, "name": "Round", "sizes": ["16 x 16 cm"], "units": "centimetres", "outlines": [
+                {"name": "round", "material": "felt", "corners": [
+                    {"curve": {"is": "rounded", "rise": "finished height / 2"}},
+                    {"across": "finished width", "curve": {"is": "rounded", "rise": "finished height / 2"}}]}]})");
+    REQUIRE(w.run("round.json --quiet --out round.pdf --size '14 x 14 cm'").status == 0);
+    const auto pages = w.pages("round.pdf");
+    // Half of its rim: 7 pi = 21.99 cm.
+    CHECK(pages[1].says("22 cm along its curve"));
+    std::vector<page_point> rim;
+    for (const drawn_line& l : pages.back().of(cut_pen))
+        rim.insert(rim.end(), l.points.begin(), l.points.end());
+    REQUIRE(rim.size() > 20);
+    page_point middle{0, 0};
+    const auto [left, right] = std::ranges::minmax(rim, {}, &page_point::x);
+    const auto [top, bottom] = std::ranges::minmax(rim, {}, &page_point::y);
+    middle = {(left.x + right.x) / 2, (top.y + bottom.y) / 2};
+    for (const page_point& p : rim)
+        CHECK(std::abs(apart(p, middle) - 70) < 0.15); // within 0.1 mm, and what a printed point is out by
 }

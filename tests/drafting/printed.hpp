@@ -1,7 +1,7 @@
 // Prints with the built program as a person does, and measures what lies on the pages with poppler's tools.
 //
 //   workshop w;                        a folder of its own, removed at the end
-//   w.run("pad.drafting --out pad.pdf")    status, out, err of the program; run_of(program, arguments) of another
+//   w.run("pad.json --out pad.pdf")    status, out, err of the program; run_of(program, arguments) of another
 //   w.page_sizes("pad.pdf")            of every page, in points, as pdfinfo tells them
 //   w.pages("pad.pdf")                 for each page its words and its lines, in millimetres from the upper left corner
 //

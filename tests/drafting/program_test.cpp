@@ -8,7 +8,14 @@
 namespace {
 
 const std::string files = TURNCLOTH_DRAFTING_FILES;
-const std::string pad = "'" + files + "/kneeling_pad.drafting' ", trug = "'" + files + "/trug_liner.drafting' ";
+const std::string pad = "'" + files + "/kneeling_pad.json' ", trug = "'" + files + "/trug_liner.json' ";
+
+/// Of one piece, p, at these corners.
+std::string outlined(const std::string& corners) {
+    return R"({"turncloth_design": 1, "name": "T", "sizes": ["9 x 9 cm"], "units": "centimetres",
+        "outlines": [{"name": "p", "material": "m", "corners": [)" +
+           corners + "]}]}";
+}
 
 bool has(const std::string& text, const std::string& part) { return text.find(part) != std::string::npos; }
 
@@ -51,31 +58,72 @@ TEST_CASE("the same drafting gives the same bytes") {
     CHECK(w.read("a.pdf") == w.read("b.pdf"));
 }
 
-TEST_CASE("what cannot be made ends with 1, is told with file and line, and leaves nothing behind") {
+TEST_CASE("what cannot be made ends with 1, is told with file and place, and leaves nothing behind") {
     const workshop w;
-    w.write("bad.drafting", "title: T\nunit: cm\npiece: p\ncorner: nan; 0\n");
-    const run_result bad = w.run("bad.drafting --out out.pdf");
+    const std::string crossed = R"({}, {"across": "9 cm", "up": "9 cm"}, {"across": "9 cm"}, {"up": "9 cm"})";
+    w.write("bad.json", outlined(crossed));
+    const run_result bad = w.run("bad.json --out out.pdf");
     CHECK(bad.status == 1);
     CHECK(bad.out.empty());
-    CHECK(has(bad.err, "turncloth_drafting: bad.drafting: line 4: corner: "));
-    w.write("empty.drafting", "");
-    CHECK(w.run("empty.drafting --out out.pdf").status == 1);
+    CHECK(has(bad.err, "turncloth_drafting: bad.json: /outlines/0/corners/0: p: a seam line must not cross itself"));
+    w.write("empty.json", "");
+    CHECK(w.run("empty.json --out out.pdf").status == 3);
+    // Every fault is told, those that are found at a size too.
+    w.write("both.json", outlined(crossed + R"(]}, {"name": "q", "material": "m", "corners": [)" + crossed));
+    const run_result both = w.run("both.json --out out.pdf");
+    CHECK(both.status == 1);
+    CHECK(has(both.err, "both.json: /outlines/0/corners/0: p: "));
+    CHECK(has(both.err, "\nturncloth_drafting: both.json: /outlines/1/corners/0: q: "));
     // On cloth too narrow, and of a size that would take thousands of pages.
     const run_result narrow = w.run(pad + "--out out.pdf --cloth 30");
     CHECK(narrow.status == 1);
-    CHECK(
-        has(narrow.err, "piece \"pad top\" is 51.8 cm across its grain, 21.8 cm more than the usable width of 30 cm"));
-    w.write("huge.drafting", "title: T\nunit: cm\npiece: p\nmaterial: m\ncut: 1\ngrain: 0; 0; 0; 1\nall edges: raw\n"
-                             "corner: 0; 0\ncorner: 9999; 0\ncorner: 0; 9999\n");
-    const run_result huge = w.run("huge.drafting --out out.pdf");
+    CHECK(has(narrow.err, "pad top is 51.8 cm across its grain, and the usable width of the cloth 30 cm\n"));
+    w.write("strap.json", outlined(R"({}, {"across": "40 cm"}, {"across": "40 cm", "up": "9 cm"}, {"up": "9 cm"})"));
+    const run_result turned = w.run("strap.json --out out.pdf --cloth 35 --units inches");
+    CHECK(turned.status == 1);
+    CHECK(has(turned.err,
+              "p is 15 3/4 in across its grain, and the usable width of the cloth 13 3/4 in: with \"may_turn\""));
+    w.write("huge.json", outlined(R"({}, {"across": "9999 cm"}, {"up": "9999 cm"})"));
+    const run_result huge = w.run("huge.json --out out.pdf");
     CHECK(huge.status == 1);
     CHECK(has(huge.err, "pages of A4: at most 400 are printed"));
-    CHECK(w.files() == 3);
+    CHECK(w.files() == 5);
     // A file that stood there before stays as it was.
     w.write("out.pdf", "kept");
-    CHECK(w.run("bad.drafting --out out.pdf").status == 3);
-    CHECK(w.run("bad.drafting --out out.pdf --replace").status == 1);
+    CHECK(w.run("bad.json --out out.pdf").status == 3);
+    CHECK(w.run("bad.json --out out.pdf --replace").status == 1);
     CHECK(w.read("out.pdf") == "kept");
+}
+
+TEST_CASE("a project of rectangles and outlines is made at the size asked for") {
+    const workshop w;
+    const std::string bag = "'" + files + "/../designs/scooped_peg_bag.json' ";
+    const run_result o = w.run(bag + "--out bag.pdf --size '12 x 14 in' --cloth '44 in'");
+    CHECK(o.status == 0);
+    CHECK(has(o.out, "front, 1 of canvas: within 13 in x 15 in\n"));
+    CHECK(has(o.out, "hanger sleeve, 1 of canvas: 12 3/4 in x 2 1/4 in\n"));
+    CHECK(w.pages("bag.pdf")[0].says("hanger sleeve, cut 1 of canvas, to be measured out"));
+    CHECK(
+        has(w.run(bag + "--out bag.pdf --replace --size '6 x 14 in'").err, "A hand does not go into a scoop of 4 in"));
+    CHECK(has(w.run(bag + "--out bag.pdf --replace --units centimetres").out, "within 33 cm x 39 cm"));
+}
+
+TEST_CASE("its handout is a file of its own, with all that the project needs beside its pieces") {
+    const workshop w;
+    const std::string bag = "'" + files + "/../designs/scooped_peg_bag.json' --size '12 x 14 in' --cloth '44 in' ";
+    const run_result o = w.run(bag + "--out bag.pdf --handout told.pdf");
+    CHECK(o.status == 0);
+    CHECK(has(o.out, "pages of A4 in bag.pdf\n"));
+    CHECK(has(o.out, "pages of A4 in told.pdf\n"));
+    const auto told = w.pages("told.pdf");
+    CHECK(has(o.out, std::to_string(told.size()) + " pages of A4 in told.pdf"));
+    CHECK(told[0].says("front"));
+    CHECK(told[0].says("hanger sleeve"));
+    CHECK(w.pages("bag.pdf")[0].says("Print at 100 %"));
+    // Neither is written where one may not be, and one name is not given to both.
+    CHECK(w.run(bag + "--out new.pdf --handout told.pdf").status == 3);
+    CHECK(w.run(bag + "--out new.pdf --handout ./new.pdf").status == 2);
+    CHECK(w.files() == 2);
 }
 
 TEST_CASE("a wrong command line ends with 2 and says what is wrong") {
@@ -83,7 +131,7 @@ TEST_CASE("a wrong command line ends with 2 and says what is wrong") {
     for (const std::string& arguments :
          {std::string(), pad, pad + "--out x.pdf --paper a5", pad + "--out x.pdf --units feet",
           pad + "--out x.pdf --cloth wide", pad + "--out x.pdf --cloth 0", pad + "--out x.pdf --cloth=-3",
-          pad + "--out x.pdf --gap 1", pad + "--out x.pdf --colour"}) {
+          pad + "--out x.pdf --gap 1", pad + "--out x.pdf --colour", pad + "--out x.pdf --size wide"}) {
         CAPTURE(arguments);
         const run_result o = w.run(arguments);
         CHECK(o.status == 2);
@@ -91,15 +139,15 @@ TEST_CASE("a wrong command line ends with 2 and says what is wrong") {
     }
     CHECK(w.files() == 0);
     CHECK(w.run("--help").status == 0);
-    CHECK(has(w.run("--help").out, "double-turned hem: first turn; depth"));
+    CHECK(has(w.run("--help").out, "A design file is JSON"));
     CHECK(has(w.run("--version").out, TURNCLOTH_PACKAGE_VERSION));
 }
 
 TEST_CASE("trouble with files ends with 3 and leaves nothing half-written") {
     const workshop w;
-    const run_result missing = w.run("missing.drafting --out x.pdf");
+    const run_result missing = w.run("missing.json --out x.pdf");
     CHECK(missing.status == 3);
-    CHECK(has(missing.err, "cannot read missing.drafting"));
+    CHECK(has(missing.err, "cannot read missing.json"));
     CHECK(w.run(pad + "--out no/such/folder/x.pdf").status == 3);
     // A disk that is full after the first 8 kB.
     const run_result full = w.run(pad + "--out x.pdf", "ulimit -f 16;");
@@ -113,26 +161,26 @@ TEST_CASE("neither the drafting nor a file that is there already is written over
     const auto mode = [&](const char* name) {
         return static_cast<int>(std::filesystem::status(w / name).permissions());
     };
-    std::filesystem::copy_file(files + "/kneeling_pad.drafting", w / "mine.drafting");
-    const std::string drafted = w.read("mine.drafting");
-    std::filesystem::create_hard_link(w / "mine.drafting", w / "also.drafting");
-    for (const char* to : {"mine.drafting", "./mine.drafting", "also.drafting"}) {
-        const run_result o = w.run("mine.drafting --replace --out " + std::string(to));
+    std::filesystem::copy_file(files + "/kneeling_pad.json", w / "mine.json");
+    const std::string drafted = w.read("mine.json");
+    std::filesystem::create_hard_link(w / "mine.json", w / "also.json");
+    for (const char* to : {"mine.json", "./mine.json", "also.json"}) {
+        const run_result o = w.run("mine.json --replace --out " + std::string(to));
         CHECK(o.status == 3);
         CHECK(has(o.err, "it is the file that is read"));
     }
-    CHECK(w.read("mine.drafting") == drafted);
+    CHECK(w.read("mine.json") == drafted);
     w.write("out.pdf", "kept");
     std::filesystem::permissions(w / "out.pdf", static_cast<std::filesystem::perms>(0600));
-    const run_result refused = w.run("mine.drafting --out out.pdf");
+    const run_result refused = w.run("mine.json --out out.pdf");
     CHECK(refused.status == 3);
     CHECK(has(refused.err, "cannot write out.pdf: a file is there already: --replace writes over such files"));
     CHECK(w.read("out.pdf") == "kept");
-    CHECK(w.run("mine.drafting --replace --out out.pdf").status == 0);
+    CHECK(w.run("mine.json --replace --out out.pdf").status == 0);
     CHECK(w.read("out.pdf").starts_with("%PDF-"));
     CHECK(mode("out.pdf") == 0600);
     std::filesystem::create_symlink("/dev/null", w / "device"); // never a real one: a broken rule would remove it
-    CHECK(has(w.run("mine.drafting --replace --out device").err, "a device, a pipe or a link is there"));
+    CHECK(has(w.run("mine.json --replace --out device").err, "a device, a pipe or a link is there"));
 }
 
 TEST_CASE("what the standard output does not take ends with 3") {
@@ -145,22 +193,17 @@ TEST_CASE("what the standard output does not take ends with 3") {
     CHECK(w.run("--help >/dev/full").status == 3);
 }
 
-TEST_CASE("text that is not fit to print is told with its line, and never printed") {
+TEST_CASE("what is wrong with a file is told with its place, and what is not fit to print is never printed") {
     const workshop w;
-    const std::string rest = "unit: cm\npiece: p\nmaterial: m\n";
-    const auto refused = [&](const std::string& text, int status, const char* why) {
-        w.write("bad.drafting", text);
-        const run_result o = w.run("bad.drafting --out out.pdf");
-        CHECK(o.status == status);
+    const auto refused = [&](const std::string& text, const char* why) {
+        w.write("bad.json", text);
+        const run_result o = w.run("bad.json --out out.pdf");
+        CHECK(o.status == 3);
         CHECK_MESSAGE(has(o.err, why), o.err);
         CHECK(o.err.find('\x1B') == std::string::npos);
     };
-    refused("title: caf\xE9\n" + rest, 1, "line 1: its character 4 is not UTF-8 (byte E9): save the file as UTF-8");
-    refused("title: T\nunit: cm\npiece: a\x1B[2J\n", 1, "line 3: its character 2 (U+001B) cannot be printed");
-    refused("title: T\x1B[2J no colon\nmore \x1B[2J\n", 1, "line 1: its character 2 (U+001B)");
-    refused("no colon \x1B[2J\n", 1, "line 1: its character 10 (U+001B) cannot be printed");
-    refused("title: " + std::string(101, 't') + "\n" + rest, 1, "line 1: it is longer than 100 characters");
-    refused("\xFF\xFEt", 3, "cannot use bad.drafting: it is in UTF-16, as its first bytes say: save it as UTF-8");
-    // Lines may end in a carriage return alone.
-    refused("title: T\runit: cm\rpiece: p\rcorner: nan; 0\r", 1, "line 4: corner: ");
+    refused(R"({"turncloth_design": 1, "name": "T"})", "bad.json: the design: it has neither pieces nor outlines");
+    refused(outlined(R"({"across": "9"}, {"up": "x\u001B[2J"})"), "bad.json: /outlines/0/corners/0/across: expected a");
+    refused("title: T\nunit: cm\n", "bad.json: the design: it is no JSON (RFC 8259), in line 1 at character 2");
+    refused("\xFF\xFEt", "cannot use bad.json: it is in UTF-16, as its first bytes say: save it as UTF-8");
 }

@@ -24,14 +24,14 @@ struct told {
     double from_left, from_bottom;
 };
 
-point middle_of(const box& b) { return {b.x + b.width / 2, b.y + b.height / 2}; }
+page_point middle_of(const box& b) { return {b.x + b.width / 2, b.y + b.height / 2}; }
 
 /// Where the view is interrupted, upright or level lines, in order.
 std::vector<double> breaks(const picture& p, bool upright) {
     std::vector<double> all;
     for (const auto& g : p.groups("left out"))
         for (const auto& l : g.children("polyline")) {
-            const std::vector<point> line = points_of(l);
+            const std::vector<page_point> line = points_of(l);
             REQUIRE(line.size() == 6);
             if ((line.front().x == line.back().x) == upright)
                 all.push_back(upright ? line.front().x : line.front().y);
@@ -51,7 +51,7 @@ double on_cloth(double at, double start, double end, const std::vector<double>& 
 std::vector<told> numbers(const picture& p, double width, double height) {
     struct found {
         const word* w;
-        point spot;
+        page_point spot;
     };
     std::vector<found> all;
     for (const word& w : p.words())
@@ -154,19 +154,19 @@ TEST_CASE("a mitre is drawn from the finished corner to the corner of the hems' 
     for (const bool right : {false, true})
         for (const bool low : {false, true}) {
             const double in = 25.4 / p.scale();
-            const point out{right ? o.right() : o.x, low ? o.bottom() : o.y},
+            const page_point out{right ? o.right() : o.x, low ? o.bottom() : o.y},
                 inner{out.x + (right ? -in : in), out.y + (low ? -in : in)};
             CHECK((has(mitres, {out, inner}) || has(mitres, {inner, out})));
         }
     // In sight besides: the four inner edges, between the mitres' ends.
     const double in = 25.4 / p.scale();
-    const point inner[] = {{o.x + in, o.y + in},
-                           {o.right() - in, o.y + in},
-                           {o.right() - in, o.bottom() - in},
-                           {o.x + in, o.bottom() - in}};
+    const page_point inner[] = {{o.x + in, o.y + in},
+                                {o.right() - in, o.y + in},
+                                {o.right() - in, o.bottom() - in},
+                                {o.x + in, o.bottom() - in}};
     CHECK(p.lines("edge").size() == 4);
     for (std::size_t i = 0; i < 4; ++i) {
-        const point from = inner[i], to = inner[(i + 1) % 4];
+        const page_point from = inner[i], to = inner[(i + 1) % 4];
         CHECK((has(p.lines("edge"), {from, to}) || has(p.lines("edge"), {to, from})));
     }
     // Stitched on the very edge of the hems, 1 in in, from side to side.
@@ -187,7 +187,7 @@ TEST_CASE("unequal hems: a mitre slants, and from the back the left edge is at t
     const box o = boxes(p, "outline").at(0);
     const auto mitres = p.lines("mitre");
     REQUIRE(mitres.size() == 1);
-    const point corner{o.right(), o.y}, inner{o.right() - 50.8 / p.scale(), o.y + 25.4 / p.scale()};
+    const page_point corner{o.right(), o.y}, inner{o.right() - 50.8 / p.scale(), o.y + 25.4 / p.scale()};
     CHECK((has(mitres, {corner, inner}) || has(mitres, {inner, corner})));
     // Stitched on the very edge of each hem: 2 in from the left edge, 1 in from the right.
     const auto rows = p.lines("stitching");

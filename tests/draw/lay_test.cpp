@@ -48,7 +48,7 @@ void check_places(const picture& p, const sheet_cloth<Unit>& c) {
         const auto& cut = c.lay.cuts[i];
         const bool across = cut.direction == cut_direction::across;
         const double left = mm(cut.in_hand.from_left), top = mm(cut.in_hand.from_end), at = mm(cut.at);
-        const point from{across ? left : left + at, across ? top + at : top};
+        const page_point from{across ? left : left + at, across ? top + at : top};
         CHECK((cuts[i].a.x - cloth.x) * p.scale() == near(from.x));
         CHECK((cuts[i].a.y - cloth.y) * p.scale() == near(from.y));
         CHECK(((across ? cuts[i].b.x - cuts[i].a.x : cuts[i].b.y - cuts[i].a.y) * p.scale()) ==

@@ -21,17 +21,16 @@
 namespace turncloth::drawn {
 
 using box = page_area;
-using point = page_point;
 
 /// As doctest shows it.
-inline std::string text_of(const point& p) {
+inline std::string text_of(const page_point& p) {
     std::ostringstream out;
     out << p.x << ", " << p.y;
     return out.str();
 }
 
 struct segment {
-    point a, b;
+    page_point a, b;
 };
 
 struct word {
@@ -58,18 +57,18 @@ inline double dejavu_width(const std::string& text, double size) {
 
 inline double number_of(pugi::xml_node n, const char* name) { return std::strtod(n.attribute(name).value(), nullptr); }
 
-inline std::vector<point> points_of(pugi::xml_node polyline) {
+inline std::vector<page_point> points_of(pugi::xml_node polyline) {
     std::istringstream in(polyline.attribute("points").value());
-    std::vector<point> all;
+    std::vector<page_point> all;
     char comma = 0;
-    for (point p{}; in >> p.x >> comma >> p.y;)
+    for (page_point p{}; in >> p.x >> comma >> p.y;)
         all.push_back(p);
     return all;
 }
 
 /// Of a polygon with level and upright sides, from its upper left corner on.
 inline box box_of(pugi::xml_node polygon) {
-    const std::vector<point> p = points_of(polygon);
+    const std::vector<page_point> p = points_of(polygon);
     REQUIRE(p.size() == 4);
     CHECK(p[0].y == p[1].y);
     CHECK(p[1].x == p[2].x);
@@ -115,8 +114,8 @@ public:
         return all;
     }
 
-    std::vector<std::vector<point>> leaders() const {
-        std::vector<std::vector<point>> all;
+    std::vector<std::vector<page_point>> leaders() const {
+        std::vector<std::vector<page_point>> all;
         for (const auto& g : groups("leader"))
             for (const auto& l : g.children())
                 if (l.name() == std::string("polyline"))
@@ -126,8 +125,8 @@ public:
         return all;
     }
 
-    std::vector<std::vector<point>> polygons(const std::string& group) const {
-        std::vector<std::vector<point>> all;
+    std::vector<std::vector<page_point>> polygons(const std::string& group) const {
+        std::vector<std::vector<page_point>> all;
         for (const auto& g : groups(group))
             for (const auto& p : g.children("polygon"))
                 all.push_back(points_of(p));
@@ -144,7 +143,7 @@ public:
         const box cut = rectangle("cut");
         std::vector<segment> all = lines(group);
         for (segment& s : all)
-            for (point* p : {&s.a, &s.b})
+            for (page_point* p : {&s.a, &s.b})
                 *p = {(p->x - cut.x) * scale_, (p->y - cut.y) * scale_};
         return all;
     }
@@ -160,7 +159,7 @@ public:
 
     std::vector<segment> everything_drawn() const {
         std::vector<segment> all;
-        const auto join = [&](const std::vector<point>& p, bool closed) {
+        const auto join = [&](const std::vector<page_point>& p, bool closed) {
             for (std::size_t i = 1; i < p.size() + (closed ? 1 : 0); ++i)
                 all.push_back({p[i - 1], p[i % p.size()]});
         };
@@ -247,7 +246,7 @@ inline void check_legible(const picture& p) {
                 FAIL_CHECK("crossed by the line from ", s.a.x, ", ", s.a.y, " to ", s.b.x, ", ", s.b.y);
     }
     for (const segment& s : drawn)
-        for (const point& end : {s.a, s.b}) {
+        for (const page_point& end : {s.a, s.b}) {
             CAPTURE(end.x);
             CAPTURE(end.y);
             CHECK(inside(end.x, end.y));

@@ -32,7 +32,7 @@ TEST_CASE("many marks become numbers, and a list says what each is") {
             continue;
         ++numbers;
         const double at = 25.4 * (std::stod(w.text) * 100 / 201 + 0.5), middle = w.where.x + w.where.width / 2;
-        CHECK(std::any_of(leaders.begin(), leaders.end(), [&](const std::vector<point>& l) {
+        CHECK(std::any_of(leaders.begin(), leaders.end(), [&](const std::vector<page_point>& l) {
             return (l.front().x - p.rectangle("cut").x) * p.scale() == near(at) &&
                    std::fabs(l.back().x - middle) < 0.01;
         }));

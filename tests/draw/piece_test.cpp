@@ -176,7 +176,7 @@ TEST_CASE("a mark is labelled with its distance from the cut edge named, and a l
     const box cut = p.rectangle("cut");
     for (const auto& mark : p.lines("mark")) {
         const auto leaders = p.leaders();
-        const auto joins = [&](const std::vector<point>& l) {
+        const auto joins = [&](const std::vector<page_point>& l) {
             return l.front().x == near(mark.a.x) && l.front().y == near(cut.y) &&
                    std::any_of(p.words().begin(), p.words().end(), [&](const word& w) {
                        const double x = w.where.x + w.where.width / 2, y = w.where.bottom();
@@ -199,7 +199,7 @@ TEST_CASE("a mark is labelled with its distance from the cut edge named, and a l
     const picture r(page_of(backing()));
     for (const auto& mark : r.lines("mark")) {
         const auto leaders = r.leaders();
-        const auto joins = [&](const std::vector<point>& l) {
+        const auto joins = [&](const std::vector<page_point>& l) {
             return l.front().x == near(mark.b.x) && l.front().y == near(mark.b.y) &&
                    std::any_of(r.words().begin(), r.words().end(), [&](const word& w) {
                        return w.text.find("from the top") != std::string::npos &&

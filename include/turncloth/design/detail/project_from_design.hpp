@@ -130,6 +130,7 @@ private:
             made.eyelets(laid_out(from.eyelet_rows[i], piece_path + "/eyelet_rows/" + std::to_string(i)));
     }
     void add(project<Unit>& p, const design_outline& from) {
+        const std::size_t faults_before = faults_.size();
         drafted_piece<Unit> made{.name = from.name, .material = from.material};
         made.count = values_.count(from.count, path_ + "/count");
         made.may_turn = from.may_turn;
@@ -147,7 +148,7 @@ private:
             made.corners.push_back(corner_made(p, c, all));
             paths.push_back(path_);
         });
-        if (faults_.empty())
+        if (faults_.size() == faults_before)
             p.add(outlined_at(made, piece_path, paths));
     }
     drafted_corner<Unit> corner_made(project<Unit>& p, const design_outline_corner& c, const finish<Unit>& all) const {
@@ -251,8 +252,9 @@ private:
         return r.graduation.given() ? length(r.graduation, "/graduation") : values_.by().graduation();
     }
     placing<Unit> made(const design_placing& p) const {
-        const length_type left = length(p.from_left, "/from_left"), top = length(p.from_top, "/from_top");
-        return {p.piece, p.on, at<finished_edge>(left), at<finished_edge>(top)};
+        const length_type left = length(p.from_left, "/from_left"), top = length(p.from_top, "/from_top"),
+                          inset = length(p.inset, "/inset");
+        return {p.piece, p.on, at<finished_edge>(left), at<finished_edge>(top), p.sewn, inset};
     }
     std::vector<length_type> there(const std::vector<design_span>& all, const char* member) const {
         std::vector<length_type> found;
