@@ -7,10 +7,11 @@
 //   to_html(d);            // <html lang="de">: "fertig 53,3 × 33 cm (21 × 13 in)"
 //
 // A decimal has its comma (DIN 1333), and a number its unit after a space (DIN 5008: value from memory, as the former). A
-// thing is one or many (the plural rules of CLDR: one and other), each with a sentence of its own. Names stay as they were
-// given, in German quotation marks wherever a sentence goes on beyond them, and edges are named by where they lie (oben,
-// links): so nothing that is not known here has to be declined. Terms are common practice in the trade; stitch types are
-// named after DIN 61400 (value from memory).
+// thing is one or many (the plural rules of CLDR: one and other), each with a sentence of its own. Names of pieces and
+// cloths stay as they were given; those of marks and notions too, but where a text has them for a key. A name stands in
+// German quotation marks wherever a sentence goes on beyond it, and edges are named by where they lie (oben, links): so
+// nothing that is not known here has to be declined. Terms are common practice in the trade; stitch types are named after
+// DIN 61400 (value from memory).
 //
 // Included by itself: it is not part of turncloth.hpp.
 #ifndef TURNCLOTH_HANDOUT_GERMAN_HPP

@@ -183,6 +183,17 @@ inline constexpr std::pair<std::string_view, std::string_view> german_sheet[] = 
     {"turned under beside the zipper", "neben dem Reißverschluss eingeschlagen"},
     {"kept: left edge of {1}", "Kante links von „{1}“"},
     {"kept: top edge of {1}", "Kante oben von „{1}“"},
+    {"kept: the {1} edge of {2} is left raw in sight, and its cloth frays",
+     "die Kante {=1} von „{2}“ bleibt sichtbar offen, und ihr Stoff franst aus"},
+    {"kept: the {1} edge of {2} is left raw, and no row along it holds it; its cloth frays",
+     "die Kante {=1} von „{2}“ bleibt offen, und keine Naht entlang der Kante hält sie; ihr Stoff "
+     "franst aus"},
+    {"kept: the slit in {1}, {2} from its {3} edge, is left raw in sight, and its cloth frays",
+     "der Schlitz in „{1}“, {2} ab Kante {=3}, bleibt sichtbar offen, und sein Stoff franst aus"},
+    {"kept: the slit in {1}, {2} from its {3} edge, is left raw, and no row along it holds it; its cloth "
+     "frays",
+     "der Schlitz in „{1}“, {2} ab Kante {=3}, bleibt offen, und keine Naht entlang des Schlitzes "
+     "hält ihn; sein Stoff franst aus"},
 };
 
 } // namespace turncloth::detail

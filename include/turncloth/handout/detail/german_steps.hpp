@@ -144,6 +144,7 @@ inline constexpr std::pair<std::string_view, std::string_view> german_steps[] = 
     {"step.roll", "Aufrollen."},
     {"step.check", "Prüfen: {piece} misst {size}."},
     {"cloth.fold", "Bruchkante"},
+    {"step.apply_rows", "{piece} auf {on} nähen: {edges} ({piece}), jeweils eine Naht {inset} einwärts."},
 };
 
 } // namespace turncloth::detail
