@@ -13,7 +13,8 @@
 #define TURNCLOTH_CLOTH_CUTTING_OUT_HPP
 
 #include <turncloth/cloth/lay.hpp>
-#include <turncloth/measure/detail/sentence.hpp>
+#include <turncloth/measure/language.hpp>
+#include <turncloth/measure/require.hpp>
 #include <turncloth/measure/write.hpp>
 
 #include <cstddef>
