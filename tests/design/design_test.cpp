@@ -267,6 +267,8 @@ TEST_CASE("all that a design says is in the project") {
     CHECK((p.meetings()[0].graduation == "1/16"_in && p.zippers()[0].graduation == "1/16"_in));
     CHECK(p.meetings()[0].on_longer == 40_in);
     CHECK(p.placings()[0].from_top == at<finished_edge>(8_in));
+    CHECK(p.placings()[0].sewn == std::vector{edge::left, edge::right, edge::bottom});
+    CHECK(p.placings()[0].inset == "1/8"_in);
     CHECK(p.span_lists()[0].spans == lengths{10_in, 10_in});
     CHECK(p.zippers()[0].supply.lengths_sold == lengths{12_in, 24_in});
     CHECK(p.zippers()[1].supply.roll == 180_in);

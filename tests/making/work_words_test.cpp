@@ -160,6 +160,8 @@ work_plan<inch> of_a_project() {
     for (const edge e : all_edges)
         again.places.push_back({.piece = {1, 0}, .side = e, .across = {{{1, 0}, e, true}, {}}, .turned = 1_in});
     plan.groups.emplace_back().steps.push_back(again);
+    add(work_verb::apply);
+    plan.groups.back().steps[0].width = "1/8"_in;
     return plan;
 }
 
@@ -314,6 +316,8 @@ TEST_CASE("what a project adds to its flat work is said by name") {
     CHECK(say(14) == "Put in the foam, folded in half, and let it open out inside.");
     CHECK(say(15) == "Put in the foam, folded in half 2 times, and let it open out inside.");
     CHECK(say(8) == "Turn and stitch the top edge of each flounce.");
+    CHECK(say(plan.groups.size() - 1) ==
+          "Sew each flounce onto the cover: a row 1/8 in inside the top edge of each flounce.");
     CHECK(say(9) == "Sew the zippers to each flounce, then open the slits behind them.");
 }
 

@@ -82,6 +82,45 @@ TEST_CASE("an edge left raw is warned of unless its piece is of a cloth that doe
     }
 }
 
+// From the operations alone: a pocket cut 5 x 4 1/2 in, its sides and foot turned by 1/2 in, its top twice by 1/2 in, lies with
+// its finished edges 2 and 3 in from those of a front cut 12 x 9 in, so its cut edges 1 1/2 and 2 in from them; it is held by
+// a row 1/8 in inside three finished edges, 5/8 in from the cut ones.
+TEST_CASE("a piece that is placed is held by the rows that its placing names, as by the operations alone") {
+    project<inch> p("bag", {12_in, 9_in});
+    p.add({"front", "canvas", panel(p.finished())});
+    const auto turned = single_turned_hem("1/2"_in, "1/4"_in);
+    p.add(
+        {"pocket", "canvas",
+         panel(finished_size(4_in, 3_in), {double_turned_hem("1/2"_in, "1/2"_in, "1/8"_in), turned, turned, turned})});
+    placing<inch> on{"pocket", "front", at<finished_edge>(2_in), at<finished_edge>(3_in)};
+    on.sewn = {edge::left, edge::right, edge::bottom};
+    on.inset = "1/8"_in;
+    p.add(on);
+    making<inch> d("bag");
+    const cut_part front = d.cut({.name = "front", .cloth = {.name = "canvas"}, .width = 12_in, .height = 9_in});
+    const cut_part pocket = d.cut({.name = "pocket", .cloth = {.name = "canvas"}, .width = 5_in, .height = "4 1/2"_in});
+    d.add(laying<inch>{.piece = pocket, .on = front, .left = "1 1/2"_in, .top = 2_in});
+    for (const edge e : on.sewn)
+        d.add(sewn(pocket, e, "5/8"_in, {pocket, front}));
+    const auto hem = [&](edge e, const std::vector<length<inch>>& folds, length<inch> row) {
+        for (const length<inch>& in : folds)
+            d.add(crease<inch>{.at = line(pocket, e, in)});
+        d.add(sewn(pocket, e, row, {pocket}));
+    };
+    hem(edge::left, {"1/2"_in}, "3/4"_in);
+    hem(edge::right, {"1/2"_in}, "3/4"_in);
+    hem(edge::top, {"1/2"_in, 1_in}, "1 3/8"_in);
+    hem(edge::bottom, {"1/2"_in}, "3/4"_in);
+    CHECK(faults_of(d) == "");
+    CHECK(outcome_of(making_of(p).design) == outcome_of(d));
+    std::vector<length<inch>> through_both;
+    for (const auto& r : execute(d).rows)
+        if (r.walls.size() == 2)
+            through_both.push_back(r.sewn);
+    std::sort(through_both.begin(), through_both.end());
+    CHECK(through_both == std::vector<length<inch>>{3_in, 3_in, 4_in});
+}
+
 // What lies under a row is named from the places of the project; what is met is found by carrying the work out.
 TEST_CASE("a finish's rows go through all that was placed where they run, and through nothing else") {
     at_random::sampler random(83);

@@ -75,6 +75,27 @@ TEST_CASE("parts fall on the ruler, and what lies between them adds up") {
     CHECK(sheet_on_ruler<inch>({14_in, 11_in}, 0_in, bag_front()).graduation == 0_in);
 }
 
+// On quarters a row 1/8 in inside a pocket's edge comes to 1/4 in, where a mark is.
+TEST_CASE("a row that sews a piece on is told apart from what is marked beside it") {
+    const auto bag = [](const finished_size<inch>& asked, const ruled<inch>& by) {
+        project<inch> p("bag", by.given(asked));
+        p.add(piece<inch>("front", "canvas", panel<inch>(by.given(asked))));
+        auto& pocket = p.add(piece<inch>("pocket", "canvas", panel<inch>(finished_size<inch>(4_in, 3_in))));
+        pocket.mark("line of the hem", edge::left, at<finished_edge>(by.given("1/4"_in)));
+        placing<inch> on{"pocket", "front", at<finished_edge>(2_in), at<finished_edge>(2_in)};
+        on.sewn = {edge::left};
+        on.inset = by.given("1/8"_in);
+        return p.add(on);
+    };
+    const std::string said = refused::message<ruler_error>([&] {
+        sheet_on_ruler<inch>({14_in, 11_in}, "1/4"_in, bag);
+    });
+    CHECK(says(said, "\"stitch onto front\""));
+    CHECK(says(said, "\"mark line of the hem\""));
+    CHECK(says(said, "use 1/8 in or finer"));
+    CHECK_NOTHROW(sheet_on_ruler<inch>({14_in, 11_in}, "1/8"_in, bag));
+}
+
 TEST_CASE("lines that a ruler does not tell apart are named, with a ruler that does") {
     // On quarters the slit of 1/4, parted in two, becomes 1/2, as wide as the rows are apart.
     const auto too_coarse = [] { sheet_on_ruler<inch>({14_in, 11_in}, "1/4"_in, bag_front()); };

@@ -511,6 +511,60 @@ TEST_CASE("a figure of thread says which rows it leaves out, where a project doe
             "the thread holds half a row for the top edge of flap, which joins no other edge of its length"});
 }
 
+// By hand: a pocket that finishes 4 x 3 in, hemmed all round, sewn on by two rows of 3 in and one of 4: 10 in, and with 1/2 in
+// over at both ends of each 13 in. Two halves are cut, so that two pockets come to lie so where two are cut. Its four hems are
+// 5 + 5 in before the others are turned and 4 + 4 in after, or the contrary: that is what is there without its placing. One
+// whose top is to be joined and lies raw is sewn on by rows longer by its allowance.
+TEST_CASE("a placing whose rows are named is in the thread and in its step, as often as its piece is placed") {
+    const auto bag = [](std::int64_t pockets, bool sewn, bool raw_top) {
+        project<inch> p("bag", finished_size(8_in, 6_in));
+        p.add(flat("half", 8_in, 6_in)).count(2);
+        edges<inch> hems = all_round(single_turned_hem("1/2"_in));
+        if (raw_top)
+            hems.top = seam("1/4"_in);
+        p.add({"pocket", "canvas", panel(finished_size(4_in, 3_in), hems)}).count(pockets);
+        placing<inch> on{"pocket", "half", at<finished_edge>(1_in), at<finished_edge>(1_in)};
+        if (sewn) {
+            on.sewn = {edge::left, edge::right, edge::bottom};
+            on.inset = "1/8"_in;
+        }
+        return p.add(on).add(sewing<inch>{stitch(301), "1/2"_in, 0, 500_in});
+    };
+    const auto rows = [](const project<inch>& p) { return sheet_of(p).notions.back().details()[0].amount.value(); };
+    CHECK(rows(bag(1, true, false)) - rows(bag(1, false, false)) == 13_in);
+    CHECK(rows(bag(2, true, false)) - rows(bag(2, false, false)) == 26_in);
+    CHECK(rows(bag(3, true, false)) - rows(bag(3, false, false)) == 26_in); // one is left over
+    CHECK(rows(bag(1, true, true)) - rows(bag(1, false, true)) == "13 1/2"_in);
+    CHECK(sheet_of(bag(1, true, false)).warnings.empty());
+    CHECK(sheet_of(bag(1, false, false)).warnings.size() == 1);
+    CHECK(said_in(sheet_of(bag(1, true, false)))[2] ==
+          "Sew the pocket onto each half: a row 1/8 in inside the left, right and bottom edges of the pocket.");
+}
+
+TEST_CASE("rows of a placing that cannot be sewn are refused, each with its edge") {
+    project<inch> p("bag", finished_size(8_in, 6_in));
+    p.add(flat("half", 8_in, 6_in));
+    p.add(flat("pocket", 4_in, 3_in)).count(3);
+    placing<inch> on{"pocket", "half", at<finished_edge>(1_in), at<finished_edge>(1_in)};
+    on.sewn = {edge::left, edge::top, edge::left};
+    on.inset = 3_in; // which is less than the pocket is wide
+    p.add(on);
+    on.sewn = {edge::bottom};
+    on.inset = 0_in;
+    p.add(on);
+    CHECK(reasons(p) ==
+          std::vector<std::string>{
+              "a row that sews pocket onto half runs 3 in inside its top edge, and it finishes 3 in that way",
+              "a row that sews pocket onto half runs along its left edge twice",
+              "a row that sews pocket onto half runs 0 in inside its bottom edge, and it finishes 3 in that way"});
+    const auto all = all_reasons(p);
+    REQUIRE(all.size() == 3);
+    CHECK(all[0].facts.kind == fault::too_large);
+    CHECK(all[1].facts.kind == fault::repeated);
+    CHECK(all[2].facts.kind == fault::too_small);
+    CHECK(all[2].facts.where == "pocket");
+}
+
 TEST_CASE("what goes onto a piece is finished before that piece's own edges are turned") { // common practice
     project<inch> p("tool roll", finished_size(20_in, 9_in));
     auto& outer = p.add({"outer", "canvas", panel(p.finished(), all_round(self_binding("1/2"_in)))});

@@ -167,6 +167,8 @@ struct design_meeting {
 struct design_placing {
     std::string piece, on;
     length_expression from_left{}, from_top{};
+    std::vector<edge> sewn{};
+    length_expression inset{};
     condition_expression where{};
     friend bool operator==(const design_placing&, const design_placing&) = default;
 };

@@ -68,6 +68,8 @@ inline constexpr phrase join{"join", "Sew {piece} to {on}, mark to mark."};
 inline constexpr phrase apply{"apply", "Sew {piece} onto {on}."};
 inline constexpr phrase zipper_one{"zipper.one", "Sew the zipper to {piece}, then open the slit behind it."},
     zipper_many{"zipper.many", "Sew the zippers to {piece}, then open the slits behind them."};
+inline constexpr phrase apply_rows{"step.apply_rows",
+                                   "Sew {piece} onto {on}: a row {inset} inside {edges} of {piece}."};
 inline constexpr phrase lay_in{"lay.inside", "Lay {pieces} on {on}."};
 inline constexpr phrase close_up{"close_up", "Sew the remaining seams of {pieces}."};
 inline constexpr phrase add{"add", "Add the {what}."};
@@ -216,6 +218,7 @@ inline constexpr std::array all_phrases = {phrases::comma,
                                            phrases::hem,
                                            phrases::join,
                                            phrases::apply,
+                                           phrases::apply_rows,
                                            phrases::zipper_one,
                                            phrases::zipper_many,
                                            phrases::lay_in,

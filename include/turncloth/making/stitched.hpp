@@ -49,6 +49,7 @@ std::int64_t rows_at(const work_place<Unit>& p, const work_step<Unit>& s, std::i
     case work_verb::zipper:
     case work_verb::close_up:
         return copies * static_cast<std::int64_t>(p.across.at.size());
+    case work_verb::apply:
     case work_verb::seam:
         return p.sewn.value() == 0 ? 0 : copies * s.runs;
     case work_verb::close:

@@ -111,10 +111,10 @@ struct work_step {
     seen_distances<Unit> marks_on_piece{}, marks_on_other{}; ///< of a fit: brought together, one to one
     spot_kind spot = spot_kind::eyelet;
     closed_by closing = closed_by::nothing;
-    length<Unit> width{};   ///< of a slit: cloth taken away; of a cross: of its box
-    length<Unit> height{};  ///< of a cross: of its box
+    length<Unit> width{};  ///< of a slit: cloth taken away; of a cross: of its box; of what is sewn on: the rows' inset
+    length<Unit> height{}; ///< of a cross: of its box
     length<Unit> overrun{}; ///< sewn back over at both ends
-    std::int64_t runs = 1;  ///< of a seam: in so many rows, between what is left open
+    std::int64_t runs = 1;  ///< of a seam: in so many rows, between what is left open; of `apply`: of so many pieces
     std::int64_t folds = 0; ///< of what is put in: folded in half so often
     stitch_type stitch = turncloth::stitch(301);
     bool by_hand = false;

@@ -7,11 +7,11 @@
 //   sew_on(bag.design, bag.part("pocket"), bag.part("front"), {edge::left, edge::right, edge::bottom}, "1/8"_in);
 //   p.made_as(bag.design);
 //
-// Every piece is cut; layers lie inside what binds them, and pieces where they are placed; zippers are sewn over their
-// piece, rows across their ends too; eyelets are set; edges are bound in strips; and every other edge that is sewn to no other
-// piece is finished, through whatever lies there. A project does not say by which rows a placed piece is held, nor how meetings, pleats and seams are
-// sewn: those are the designer's to add, and so are the finishes of a meeting's longer piece, since they depend on the
-// face that it lies with.
+// Every piece is cut; layers lie inside what binds them, and pieces where they are placed, held by the rows that a placing
+// names; zippers are sewn over their piece, rows across their ends too; eyelets are set; edges are bound in strips; and every
+// other edge that is sewn to no other piece is finished, through whatever lies there. A project does not say what holds a piece
+// whose placing names no row, nor how meetings, pleats and seams are sewn: those are the designer's to add, and so are the
+// finishes of a meeting's longer piece, since they depend on the face that it lies with.
 #ifndef TURNCLOTH_SHEET_MAKING_OF_HPP
 #define TURNCLOTH_SHEET_MAKING_OF_HPP
 
@@ -129,6 +129,7 @@ private:
                                      "operation of your own",
                                  refusal{.kind = fault::unsuitable, .what = "a placing", .where = p.piece});
         lay_on(design(), piece, on, p.from_left, p.from_top);
+        sew_on(design(), piece, on.part, p.sewn, p.inset);
         there_.add({piece, on, p.from_left.from_datum(), p.from_top.from_datum(), false});
     }
 

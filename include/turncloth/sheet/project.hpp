@@ -108,11 +108,14 @@ struct meeting {
     friend bool operator==(const meeting&, const meeting&) = default;
 };
 
-/// A piece sewn flat onto another: its finished left and top edges lie at these places of the other's finished edges.
+/// A piece sewn flat onto another: its finished left and top edges lie at these places of the other's finished edges. A
+/// row inside each of its edges that are named holds it; where none is, the project does not tell by what it is held.
 template <length_unit Unit>
 struct placing {
     std::string piece, on; ///< the pieces' names
     place<finished_edge, Unit> from_left, from_top;
+    std::vector<edge> sewn = {};
+    length<Unit> inset = {}; ///< of those rows, from the piece's finished edges
 
     friend bool operator==(const placing&, const placing&) = default;
 };

@@ -198,6 +198,8 @@ void members(Visitor& v, Self& p) {
     v.must("on", p.on, "The name of the piece beneath");
     v.may("from_left", p.from_left, "From the finished left edge beneath to its own; on it where nothing is said");
     v.may("from_top", p.from_top, "From the finished top edge beneath to its own; on it where nothing is said");
+    v.may("sewn", p.sewn, "Its edges inside each of which a row holds it");
+    v.may("inset", p.inset, "Of those rows, from its finished edges");
     v.may("where", p.where, "It is there only where this holds");
 }
 

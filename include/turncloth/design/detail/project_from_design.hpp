@@ -252,8 +252,9 @@ private:
         return r.graduation.given() ? length(r.graduation, "/graduation") : values_.by().graduation();
     }
     placing<Unit> made(const design_placing& p) const {
-        const length_type left = length(p.from_left, "/from_left"), top = length(p.from_top, "/from_top");
-        return {p.piece, p.on, at<finished_edge>(left), at<finished_edge>(top)};
+        const length_type left = length(p.from_left, "/from_left"), top = length(p.from_top, "/from_top"),
+                          inset = length(p.inset, "/inset");
+        return {p.piece, p.on, at<finished_edge>(left), at<finished_edge>(top), p.sewn, inset};
     }
     std::vector<length_type> there(const std::vector<design_span>& all, const char* member) const {
         std::vector<length_type> found;

@@ -209,6 +209,8 @@ private:
                 p.on,
                 said_unless_nothing(p.from_left.from_datum()),
                 said_unless_nothing(p.from_top.from_datum()),
+                p.sewn,
+                said_unless_nothing(p.inset),
                 {}};
     }
     static design_span_list say(const span_list<Unit>& s) {

@@ -47,6 +47,9 @@ public:
             if (m.what == moment_kind::turn_out && !design.mouths()[m.index].at.empty())
                 of_[bench_.root_of(model.number_of(design.mouths()[m.index].at.front().on))].turned_out = true;
         slits_.resize(design.snips().size());
+        for (std::size_t i = 0; i < slits_.size(); ++i)
+            if (design.snips()[i].kind == snip_kind::slit)
+                of_[model.flat().snips[i].at.part].slits.push_back(i);
         for (const flat_work::sewn_row& row : rows)
             note(row);
     }
@@ -81,6 +84,7 @@ private:
         std::array<bool, 4> seamed{}; ///< by edge, and so its raw ones
         std::array<left_raw, 4> raw{};
         std::vector<own_row> rows{};
+        std::vector<std::size_t> slits{}; ///< in it, by number
         bool is_seamed() const { return std::find(seamed.begin(), seamed.end(), true) != seamed.end(); }
     };
     /// A cut side of a ply, as it lies: upright at x = at, or level; the ply lies on its `inward` side. Of an edge of its
@@ -153,9 +157,8 @@ private:
                    at == (level ? round.top : round.left) ? whole{1} : whole{-1}},
                   turned_out);
         }
-        for (std::size_t i = 0; i < slits_.size(); ++i)
-            if (design_.snips()[i].kind == snip_kind::slit && model_.flat().snips[i].at.part == p.part)
-                look_at_slit(k, i, turned_out);
+        for (const std::size_t i : of_[p.part].slits)
+            look_at_slit(k, i, turned_out);
     }
     /// Its sides, and its ends where cloth is cut away between them, as far as that ply has them.
     void look_at_slit(std::size_t k, std::size_t slit, bool turned_out) {

@@ -89,7 +89,9 @@ private:
         case work_verb::join:
             return say(phrases::join, {{"piece", piece()}, {"on", all_copies(s.on)}});
         case work_verb::apply:
-            return say(phrases::apply, {{"piece", piece()}, {"on", all_copies(s.on)}});
+            return say(
+                s.width.empty() ? phrases::apply : phrases::apply_rows,
+                {{"piece", piece()}, {"on", all_copies(s.on)}, {"inset", s.width}, {"edges", the_edges(edges_of(s))}});
         case work_verb::close_up:
             return say(phrases::close_up, {{"pieces", names_of_places(s)}});
         case work_verb::add:

@@ -73,6 +73,27 @@ void add_outline(sheet_piece<Unit>& under, const placing<Unit>& p, const finishe
                            shape.way_from_cut_edge(edge::top, p.from_top), left, left + size.width()});
 }
 
+/// Each edge once, and no row on it or beyond the opposite one.
+template <length_unit Unit>
+void check_rows(sheet_draft<Unit>& draft, const placing<Unit>& p, const finished_size<Unit>& size) {
+    const std::string row = "a row that sews " + named(p.piece) + " onto " + named(p.on);
+    for (auto e = p.sewn.begin(); e != p.sewn.end(); ++e) {
+        if (std::find(p.sewn.begin(), e, *e) != e)
+            return draft.refuse({row, " runs along its ", name_of(*e), " edge twice"},
+                                {.kind = fault::repeated, .what = "an edge that is sewn on", .where = p.piece}, *e);
+        if (p.inset.value() <= 0 || p.inset >= across(size, *e))
+            draft.refuse({row, " runs ", p.inset, " inside its ", name_of(*e), " edge, and it finishes ",
+                          across(size, *e), " that way"},
+                         {.kind = p.inset.value() <= 0 ? fault::too_small : fault::too_large,
+                          .what = "the inset of a row",
+                          .given = p.inset,
+                          .least = length<Unit>(),
+                          .most = across(size, *e),
+                          .where = p.piece},
+                         *e);
+    }
+}
+
 /// What is sewn on must lie on the finished piece beneath.
 template <length_unit Unit>
 void add_placing(sheet_draft<Unit>& draft, const placing<Unit>& p) {
@@ -94,6 +115,7 @@ void add_placing(sheet_draft<Unit>& draft, const placing<Unit>& p) {
                       .where = p.piece},
                      off_sideways ? edge::left : edge::top);
     add_outline(*under, p, size);
+    check_rows(draft, p, size);
 }
 
 template <length_unit Unit>

@@ -48,7 +48,7 @@ public:
             say(step_on(work_verb::join, m.longer, m.shorter));
         }
         for (const placing<Unit>& p : project_.placings())
-            say(step_on(work_verb::apply, p.piece, p.on));
+            say(sewn_on(p));
         for (const piece<Unit>& p : project_.pieces())
             if (!goes_onto_another(p.name()))
                 turn_edges(p);
@@ -132,6 +132,35 @@ private:
         p.least = least;
         p.most = most;
         return p;
+    }
+
+    /// As many of it as are placed so, while there are that many. Its own edges are turned by then, those that join are not.
+    work_step<Unit> sewn_on(const placing<Unit>& p) {
+        work_step<Unit> s = step_on(work_verb::apply, p.piece, p.on);
+        if (p.sewn.empty())
+            return s;
+        const std::size_t i = number_of(p.piece);
+        const panel<Unit>& shape = pieces_[i].made_from.shape();
+        s.places.clear();
+        s.width = p.inset;
+        for (const edge e : p.sewn) {
+            work_place<Unit>& row = s.places.emplace_back();
+            row.piece = {i, 0};
+            row.side = e;
+            row.across = {{{i, 0}, e, true}, {p.inset}};
+            row.sewn = along(shape.finished(), e);
+            for (const edge end : all_edges)
+                if (is_level(end) != is_level(e) && shape.finish_of(end).folds().empty())
+                    row.sewn += shape.finish_of(end).allowance();
+            row.least = 2;
+            row.most = 1 + layers_beside(shape, e) * (shape.finish_of(e).folds().size() + 1);
+        }
+        s.runs = 0;
+        for (const placing<Unit>& like : project_.placings())
+            if (like.piece == p.piece && like.on == p.on && like.sewn == p.sewn && like.inset == p.inset)
+                s.runs += pieces_[number_of(p.on)].made_from.count();
+        s.runs = std::min(s.runs, pieces_[i].made_from.count());
+        return sewn_as_asked(std::move(s));
     }
 
     bool goes_onto_another(const std::string& name) const {

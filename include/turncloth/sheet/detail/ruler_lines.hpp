@@ -46,6 +46,10 @@ public:
                 add(z, *on);
         if (p.design() != nullptr)
             add(*p.design());
+        else
+            for (const placing<Unit>& sewn_on : p.placings())
+                if (const sheet_piece<Unit>* piece = draft.find(sewn_on.piece))
+                    add(sewn_on, *piece);
     }
     std::vector<placed_line> take() { return std::move(all_); }
 
@@ -94,6 +98,13 @@ private:
             put(s.made_from.name(), "end of a zipper", !is_level(z.from), place);
         for (const length<Unit>& place : {opens, ends})
             put(s.made_from.name(), "end of an opening", !is_level(z.from), place);
+    }
+
+    void add(const placing<Unit>& p, const sheet_piece<Unit>& s) {
+        const panel<Unit>& shape = s.made_from.shape();
+        for (const edge e : p.sewn)
+            put(p.piece, "stitch onto " + p.on, e, shape.from_cut_edge(e, at<finished_edge>(p.inset)).from_datum(),
+                across(s.cut, e));
     }
 
     void add(const making<Unit>& design) {

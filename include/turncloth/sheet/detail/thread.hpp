@@ -65,9 +65,9 @@ bool has_unstated_rows(const work_step<Unit>& s) {
     case work_verb::pleat:
     case work_verb::hem:
     case work_verb::join:
-    case work_verb::apply:
     case work_verb::add:
         return true;
+    case work_verb::apply:
     case work_verb::zipper:
     case work_verb::close_up:
         return std::any_of(s.places.begin(), s.places.end(),
