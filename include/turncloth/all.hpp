@@ -41,6 +41,7 @@
 #include <turncloth/making/binding_strips.hpp>
 #include <turncloth/making/box_found.hpp>
 #include <turncloth/making/boxed.hpp>
+#include <turncloth/making/boxed_corners.hpp>
 #include <turncloth/making/choices.hpp>
 #include <turncloth/making/compartments.hpp>
 #include <turncloth/making/design.hpp>
