@@ -12,6 +12,7 @@
 #include "part.hpp"
 #include "printing.hpp"
 #include "projects.hpp"
+#include <turncloth/cloth/price.hpp>
 #include <turncloth/handout/german.hpp>
 #include <turncloth/measure/require.hpp>
 #include <turncloth/panel/typed_size.hpp>
@@ -28,7 +29,8 @@
 namespace allotment {
 
 struct orders {
-    std::string project, project_file, size, thickness, table, out, cloth_width;
+    std::string project, project_file, size, thickness, table, out, cloth_width, prices;
+    price_list shop; ///< what stands in `prices`
     ruler by;
     std::string paper;            ///< "a4", "letter", or empty for what is usual where such a size is typed
     std::int64_t most_layers = 0; ///< that the machine sews through; 0 where it is not said
@@ -151,6 +153,11 @@ inline parsed<orders> parse(int argc, char** argv, handout_printer* printer) {
                    "edge over the other")
         ->check(CLI::Range(1, 1000).description(""))
         ->type_name("NUMBER");
+    auto* prices =
+        app.add_option("--prices", o.prices,
+                       "A CSV file of what things cost, with the columns what, price and per (piece, yard or "
+                       "metre) and once a currency: handouts then say what each line costs, and the sum")
+            ->type_name("FILE");
     auto* out = app.add_option("--out", o.out,
                                "The folder for each sheet as text, and for each piece and each lay of cloth as an SVG "
                                "drawing; made if missing")
@@ -162,18 +169,21 @@ inline parsed<orders> parse(int argc, char** argv, handout_printer* printer) {
         ->check(CLI::IsMember({"a4", "letter"}, CLI::ignore_case).description(""))
         ->type_name("PAPER");
     app.add_flag("--json", o.json, "Write each sheet as JSON too")->needs(out);
-    app.add_option("--handout", handouts,
-                   "Write each sheet as one document to print and follow too, with its drawings in it: html, pdf, or "
-                   "html,pdf")
-        ->delimiter(',')
-        ->allow_extra_args(false)
-        ->check(refused_by([&](const std::string& format) { return detail::check_handout(format, printer); }))
-        ->type_name("FORMATS")
-        ->needs(out);
+    auto* handout =
+        app.add_option(
+               "--handout", handouts,
+               "Write each sheet as one document to print and follow too, with its drawings in it: html, pdf, or "
+               "html,pdf")
+            ->delimiter(',')
+            ->allow_extra_args(false)
+            ->check(refused_by([&](const std::string& format) { return detail::check_handout(format, printer); }))
+            ->type_name("FORMATS")
+            ->needs(out);
     app.add_option("--language", tag, "What handouts are written in: en, English (as when not given), or de, German")
         ->check(refused_by(detail::read_language))
         ->type_name("LANGUAGE")
         ->needs("--handout");
+    prices->needs(handout);
     app.add_flag("--replace", o.replace, "Write over files of the same names in that folder")->needs(out);
     app.add_option("--units", o.by.shows,
                    "What figures are written in: inches, centimetres, or both (as when not given)")

@@ -5,6 +5,7 @@
 #include "../command/plain_text.hpp"
 #include "command_line.hpp"
 #include "jobs.hpp"
+#include "price_file.hpp"
 #include "printing.hpp"
 #include "project_file.hpp"
 #include "worked_out.hpp"
@@ -86,7 +87,9 @@ int run(int argc, char** argv) {
     const auto asked = parse(argc, argv, printer());
     if (!asked.wanted)
         return asked.status;
-    const orders& o = *asked.wanted;
+    orders o = *asked.wanted;
+    if (!o.prices.empty())
+        o.shop = read_price_file(o.prices);
     const auto wanted =
         !o.project_file.empty() ? file_wanted(o) : (o.table.empty() ? projects_wanted(o) : rows_wanted(o));
     sheet_output out(o);

@@ -11,6 +11,7 @@
 #include <turncloth/cloth/joined_lengths.hpp>
 #include <turncloth/cloth/lay.hpp>
 #include <turncloth/cloth/off_cuts.hpp>
+#include <turncloth/cloth/price.hpp>
 #include <turncloth/cloth/purchase.hpp>
 #include <turncloth/cloth/remnants.hpp>
 #include <turncloth/cloth/shrinkage.hpp>

@@ -72,6 +72,39 @@ TEST_CASE("what off a roll is bought is rounded up for each shop from the exact 
     CHECK(detail::sold_text("16"_in, sold_as::as_told, both) == "16 in (40.6 cm)");
 }
 
+// By hand: 13 in of cotton are laid, so 3/8 of a yard or 40 cm are bought. 3/8 x 12.50 = 4.6875; 2 x 0.80 = 1.60.
+TEST_CASE(
+    "where prices are given each line says what it costs, and the list is added up; otherwise no word is of money") {
+    project<inch> p("Roll", {14_in, 11_in});
+    p.add(piece<inch>("outer", "cotton", panel<inch>({14_in, 13_in}, {})));
+    p.add(listed("zipper", 2, zipped_opening<inch>{12_in, 1_in, "1/2"_in}, zipper_supply<inch>::from_roll(180_in)));
+    p.add(notion<inch>("eyelets").number("eyelets", 5).sold(sold_as::as_told));
+    const sheet<inch> s = sheet_of(p);
+    const auto cotton = cloth_for<inch>(s, "cotton", {.width = 44_in}, {.sold = eighths_of_a_yard<inch>});
+    price_list shop{"EUR",
+                    {{"cotton", read_fraction("12.50"), sold_per::a_yard}, {"zipper: sliders", read_fraction("0.80")}}};
+    const auto list = [&](const price_list& prices) {
+        return handout_of(s, {cotton}, {.by = inch_ruler(16), .prices = prices});
+    };
+    const document told = list(shop);
+    const document::table* buy = table(told, "What to buy");
+    REQUIRE(buy->columns.size() == 5);
+    CHECK(buy->columns[4] == "Price, EUR");
+    CHECK(buy->rows[0][4].text == "3/8\xC2\xA0yd x 12.50 = 4.69");
+    CHECK(buy->rows[1][4].text == "2 x 0.80 = 1.60");
+    CHECK(buy->rows[2][4].holds == document::in_cell::blank);
+    CHECK(to_html(told).find("In all 6.29 EUR, for 2 of 3 lines: add the others. Each line is rounded to 0.01 EUR") !=
+          std::string::npos);
+    shop.all = {{"cotton", 9, sold_per::a_metre}, {"zipper: rolls", 6}, {"eyelets", read_fraction("0.25")}};
+    const document metric = list(shop);
+    CHECK(table(metric, "What to buy")->rows[0][4].text == "0.4\xC2\xA0m x 9.00 = 3.60");
+    CHECK(to_html(metric).find("In all 10.85 EUR. Each") != std::string::npos); // 3.60 + 6.00 + 5 x 0.25
+    CHECK(table(list({}), "What to buy")->columns.size() == 4);
+    CHECK(to_html(list({})).find("In all") == std::string::npos);
+    shop.all = {{"cotton", 3}}; // cloth by the piece
+    CHECK_THROWS_AS(list(shop), price_error);
+}
+
 TEST_CASE("how many and how much of a thing is asked for together, and sizes say of which kind") {
     project<inch> p("Roll", {14_in, 11_in});
     p.add(piece<inch>("outer", "cotton", panel<inch>(p.finished(), {})));

@@ -11,6 +11,9 @@
 // table, on their drawings and on the lays. What is bought off a roll is rounded up to what shops cut off, in each unit
 // for its own shop; all else is written as the ruler shows it.
 //
+// Where options have prices, the list of what to buy says what each line costs, with its working, and the sum; a line without
+// a price has room to write one in, and prices of what this sheet does not ask for are passed over.
+//
 // `cloths` are what cloth_for (sheet/purchases.hpp) laid of this sheet; how much to buy of others is left to be written in.
 #ifndef TURNCLOTH_HANDOUT_HANDOUT_HPP
 #define TURNCLOTH_HANDOUT_HANDOUT_HPP
@@ -28,7 +31,7 @@
 
 namespace turncloth {
 
-/// Throws range_error for a ruler whose graduation is not above zero, and as the drawings of pieces and lays.
+/// Throws range_error for a ruler whose graduation is not above zero, and as the drawings of pieces and lays and cost_of.
 template <detail::compiled_unit Unit>
 document handout_of(const sheet<Unit>& s, const std::type_identity_t<std::vector<sheet_cloth<Unit>>>& cloths = {},
                     const handout_options& options = {});

@@ -1,6 +1,6 @@
 // What a handout is to say beside its sheet.
 //
-//   handout_options      the ruler; the author, the licence, the date; the language; whether workings are shown
+//   handout_options      the ruler; the author, the licence, the date; the language; whether workings are shown; the prices
 //
 //   handout_options{.by = ..., .words = german()}     all of it in German (handout/german.hpp)
 //
@@ -8,6 +8,7 @@
 #ifndef TURNCLOTH_HANDOUT_OPTIONS_HPP
 #define TURNCLOTH_HANDOUT_OPTIONS_HPP
 
+#include <turncloth/cloth/price.hpp>
 #include <turncloth/measure/language.hpp>
 #include <turncloth/measure/write.hpp>
 
@@ -21,6 +22,9 @@ struct handout_options {
     std::string language = "en"; ///< that names and the project's own sentences are written in; of `words`, where given
     turncloth::language words{}; ///< what all else is said in: English, or german() of handout/german.hpp
     bool workings = true;        ///< how each figure was found, at the end
+    /// By the names of rows of what to buy; "zipper: sliders" where several things of one row are counted. The list then
+    /// has what each costs and the sum.
+    price_list prices{};
 };
 
 } // namespace turncloth

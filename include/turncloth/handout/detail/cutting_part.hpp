@@ -9,6 +9,7 @@
 #include <turncloth/draw/lay.hpp>
 #include <turncloth/draw/outlined.hpp>
 #include <turncloth/draw/piece.hpp>
+#include <turncloth/handout/detail/costs.hpp>
 #include <turncloth/handout/detail/shared.hpp>
 #include <turncloth/page/document.hpp>
 #include <turncloth/sheet/purchases.hpp>
@@ -30,20 +31,26 @@ inline document::cell figure_cell(std::string text) { return {std::move(text), d
 template <length_unit Unit>
 class handout_cutting {
 public:
-    handout_cutting(const sheet<Unit>& s, const std::vector<sheet_cloth<Unit>>& cloths, const ruler& by)
-        : sheet_(s), cloths_(cloths), by_(by) {}
+    handout_cutting(const sheet<Unit>& s, const std::vector<sheet_cloth<Unit>>& cloths, const ruler& by,
+                    const price_list& prices)
+        : sheet_(s), cloths_(cloths), by_(by), prices_(prices) {}
 
     /// Cloth first, then all that a notion says is sold. What no cloth is given for is left open.
     void add_buying(document& to) const {
+        handout_costs costs(prices_);
         document::table t{sentence({"What to buy, as shops sell it"}),
                           {sentence({"Have it"}), sentence({"What"}), sentence({"How much"}), sentence({"Which"})},
                           {}};
+        costs.add_column(t);
         const auto row = [&](const std::string& what, document::cell amount, std::string which) {
             t.rows.push_back({{what, document::in_cell::tick}, {what}, std::move(amount), {std::move(which)}});
+            costs.add_cell(t);
         };
-        for (const sheet_cloth<Unit>& c : cloths_)
+        for (const sheet_cloth<Unit>& c : cloths_) {
+            costs.of_cloth(c.material, c.bought);
             row(c.material, figure_cell(unbroken(cloth_text(c.bought, by_))),
                 sentence({text(c.bolt.width), " wide, or wider"}));
+        }
         std::vector<std::string> open;
         const auto leave_open = [&](const std::string& m) {
             if (cloth_of(m) == nullptr && std::find(open.begin(), open.end(), m) == open.end())
@@ -55,11 +62,15 @@ public:
             leave_open(p.material());
         for (const std::string& m : open)
             row(m, {sentence({"how much ", m}), document::in_cell::blank}, sentence({"for the pieces below"}));
-        for (const notion<Unit>& n : sheet_.notions)
+        for (const notion<Unit>& n : sheet_.notions) {
+            costs.of_notion(n);
             if (const auto [much, which] = sold_of(n); !much.empty() || !which.empty())
                 row(said_again(n.name()), figure_cell(much.empty() ? which : much),
                     much.empty() ? std::string() : which);
+        }
         to.add(std::move(t));
+        if (const std::string sum = costs.in_all(); !sum.empty())
+            to.add(document::paragraph{sum});
     }
 
     void add_cut_table(document& to) const {
@@ -353,6 +364,7 @@ private:
     const sheet<Unit>& sheet_;
     const std::vector<sheet_cloth<Unit>>& cloths_;
     const ruler by_;
+    const price_list& prices_;
 };
 
 } // namespace turncloth::detail

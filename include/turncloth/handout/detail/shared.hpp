@@ -62,20 +62,21 @@ std::string sold_text(length<Unit> needed, sold_as how, const ruler& by) {
         });
 }
 
-/// In the unit of the sheet as its own rules have it.
+/// Of cloth, in the unit of the sheet as its own rules have it.
+template <length_unit Unit>
+length<inch> bought_by_the_yard(const purchase<Unit>& p) {
+    return metric_unit<Unit> ? up_to(as<inch>(p.needed), eighths_of_a_yard<inch>.step) : as<inch>(p.bought);
+}
+template <length_unit Unit>
+length<centimetre> bought_by_the_metre(const purchase<Unit>& p) {
+    return metric_unit<Unit> ? as<centimetre>(p.bought)
+                             : up_to(as<centimetre>(p.needed), ten_centimetres<centimetre>.step);
+}
+
 template <length_unit Unit>
 std::string cloth_text(const purchase<Unit>& p, const ruler& by) {
     return as_shown(
-        by,
-        [&] {
-            return in_yards(
-                metric_unit<Unit> ? up_to(as<inch>(p.needed), eighths_of_a_yard<inch>.step) : as<inch>(p.bought), by);
-        },
-        [&] {
-            return in_metres(metric_unit<Unit> ? as<centimetre>(p.bought)
-                                               : up_to(as<centimetre>(p.needed), ten_centimetres<centimetre>.step),
-                             by);
-        });
+        by, [&] { return in_yards(bought_by_the_yard(p), by); }, [&] { return in_metres(bought_by_the_metre(p), by); });
 }
 
 /// A decimal writes each inch exactly as centimetres, but no fraction of an inch that a rule has is a centimetre: what was

@@ -43,7 +43,11 @@ template <length_unit Unit>
 class handout_writer {
 public:
     handout_writer(const sheet<Unit>& s, const std::vector<sheet_cloth<Unit>>& cloths, const handout_options& options)
-        : sheet_(s), options_(options), by_(ruler_of(options)), cutting_(s, cloths, by_), sewing_(s, by_) {}
+        : sheet_(s),
+          options_(options),
+          by_(ruler_of(options)),
+          cutting_(s, cloths, by_, options.prices),
+          sewing_(s, by_) {}
 
     document write() {
         made_.title = sheet_.name;
