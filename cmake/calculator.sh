@@ -29,6 +29,6 @@ version=$(sed -n 's/^#define TURNCLOTH_VERSION_[MP][AIJNORTCH]* //p' include/tur
 cp examples/calculator/package/* LICENSE "$built/package"
 sed "s/@version@/$version/" examples/calculator/package/package.json >"$built/package/package.json"
 (cd "$built" && npm pack --silent ./package >/dev/null)
-cp "$built/package/turncloth.js" "$built/package/form.js" "$built"/package/engine.* "$built/page"
+cp "$built/package/turncloth.js" "$built/package/load.js" "$built/package/form.js" "$built"/package/engine.* "$built/page"
 node examples/calculator/known.mjs "$built/package" examples/calculator/index.html >"$built/page/index.html"
 echo "The package is $built/turncloth-$version.tgz; the page is in $built/page, for a web server."

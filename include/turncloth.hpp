@@ -4,8 +4,8 @@
 //   to_text(turncloth::panel(size, all_round(double_hem(1_in))).cut())
 //
 // It brings
-//   measure: any_length, compound, error, estimate, fraction, irrational, label, length, outcome, place, printable, read, require, rounding,
-//            working, write
+//   measure: any_length, compound, error, estimate, fraction, irrational, label, language, length, outcome, place, printable, read, require,
+//            rounding, working, write
 //   marks: mapping, rounded, row, spacing
 //   panel: finish, names, panel, size
 //   notions: bias, binding, bow, boxed, caution, error, hanging, joining, loop, pleats, thread, tie, zipper
@@ -19,12 +19,12 @@
 //   page: document, drawing, html, page, pages, paper, svg, tiles
 //   panel: corner, curve, drafted, finish_lines, folding, format, given_once, made_up, outline, polygon, trimmed, typed_size
 //   cloth: cutting_out, joined_lengths, lay, off_cuts, remnants, stock, widths
-//   making: boxed, choices, executed, fastenings, laying_on, lying, on_table, ruled, straps, strip_pockets, zippers_over
+//   making: boxed, boxed_corners, choices, executed, fastenings, laying_on, lying, on_table, ruled, straps, strip_pockets, zippers_over
 //   sheet: json, json_lengths, made_as, making_of, on_ruler, outlined, purchases
 //   design: at_size, design_making, design_of, design_terms, expression, expression_value, faults, json, project_design,
 //           project_of, schema
 //   draw: finished, folded, lay, outline, outlined, piece, step, stock
-//   handout: handout, options
+//   handout: german, handout, options
 //
 // What a call costs: where its header says nothing else, time and memory grow with the texts and lists that it is given, in
 // proportion, and not with its numbers: a row of 10^15 marks costs what one of ten does. What grows faster, and what takes

@@ -2,7 +2,7 @@
 
 #include "calculation.hpp"
 #include "pieces_typed.hpp"
-#include <turncloth/design/project_design.hpp>
+#include "told.hpp"
 #include <turncloth/measure/read.hpp>
 
 #include <algorithm>
@@ -19,54 +19,6 @@ using namespace turncloth;
 using namespace calculator;
 
 namespace {
-
-/// Lists within lists lie less than so deep in any question.
-constexpr int deepest = 24;
-
-constexpr std::array<std::string_view, 10> kinds = {"too_small",    "too_large", "no_room",    "disagree",
-                                                    "missing",      "repeated",  "unsuitable", "unreadable",
-                                                    "does_not_fit", "undefined"};
-
-std::string said(const json& j) { return j.dump(-1, ' ', false, json::error_handler_t::replace); }
-
-json shown(const amount& a) {
-    json j;
-    if (a.denominator != 0)
-        j["exact"] = to_text(fraction(a.numerator, a.denominator));
-    j["near"] = a.nearest;
-    if (!a.unit.empty())
-        j["unit"] = a.unit;
-    return j;
-}
-
-json no_answer(const std::string& why, const refusal& facts, const std::string& field = {}) {
-    json j = {{"sentence", sound_text(why)}, {"kind", kinds.at(static_cast<std::size_t>(facts.kind))}};
-    if (!field.empty())
-        j["field"] = sound_text(field);
-    if (!facts.what.empty())
-        j["what"] = sound_text(facts.what);
-    for (const auto& [name, value] :
-         {std::pair{"given", facts.given}, std::pair{"least", facts.least}, std::pair{"most", facts.most}})
-        if (value)
-            j[name] = shown(*value);
-    if (facts.index)
-        j["index"] = *facts.index;
-    if (!facts.where.empty())
-        j["where"] = sound_text(facts.where);
-    return {{"refused", j}};
-}
-
-/// Every fault of a project file, each with its place.
-json no_answer(const design_error& e) {
-    json j = no_answer(e.what(), e.facts(), "design");
-    for (const design_fault& f : e.faults()) {
-        json one = {{"where", sound_text(f.where)}, {"why", sound_text(f.why)}};
-        if (f.character)
-            one["character"] = *f.character;
-        j["refused"]["faults"].push_back(std::move(one));
-    }
-    return j;
-}
 
 /// What was typed with its unit written out, so that it stays what it was when the page goes over to another unit. What
 /// has one already, or cannot be read, stays as it is.
@@ -168,30 +120,13 @@ json answered(const json& question) {
     return r.data();
 }
 
-json read(std::string_view text) {
-    bool deep = false;
-    json j = json::parse(
-        text,
-        [&](int depth, json::parse_event_t, json&) {
-            deep = deep || depth > deepest;
-            return depth <= deepest;
-        },
-        false);
-    return deep || !j.is_object() ? json() : j;
-}
-
 } // namespace
 
 std::string answer(std::string_view question) {
-    const json read_as = read(question);
-    if (read_as.is_null())
-        return said(no_answer("a question is a JSON object", {.kind = fault::unreadable, .what = "a question"}));
     try {
-        return said(answered(read_as));
+        return said(answered(read_question(question)));
     } catch (const field_error& e) {
         return said(no_answer(e.what(), e.facts(), e.field()));
-    } catch (const design_error& e) {
-        return said(no_answer(e));
     } catch (const error& e) {
         return said(no_answer(e.what(), e.facts()));
     }

@@ -15,7 +15,8 @@
 
 #include <turncloth/cloth/lay.hpp>
 #include <turncloth/cloth/remnants.hpp>
-#include <turncloth/measure/detail/sentence.hpp>
+#include <turncloth/measure/language.hpp>
+#include <turncloth/measure/require.hpp>
 #include <turncloth/measure/write.hpp>
 
 #include <cstddef>

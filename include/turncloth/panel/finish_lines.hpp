@@ -42,7 +42,7 @@ template <length_unit Unit>
 struct finish_lines {
     std::vector<finish_line<Unit>> folds, stitching;
 
-    friend constexpr bool operator==(const finish_lines&, const finish_lines&) = default;
+    friend bool operator==(const finish_lines&, const finish_lines&) = default;
 };
 
 /// Of a hem that is turned twice, what it turns under first is told too, for a corner that is reflected in its edge.

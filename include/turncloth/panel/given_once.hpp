@@ -25,7 +25,7 @@ struct corners_given_once {
     polygon<Unit, double> corners;
     std::vector<std::size_t> left_out; ///< as they were numbered, the lowest first
 
-    friend constexpr bool operator==(const corners_given_once&, const corners_given_once&) = default;
+    friend bool operator==(const corners_given_once&, const corners_given_once&) = default;
 };
 
 /// Corners not further apart than `apart` count as one. Each is held against the next that stays, so that many short edges

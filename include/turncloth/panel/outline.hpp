@@ -95,7 +95,7 @@ struct allowance_strip {
     polygon<Unit, double> corners;
     std::size_t cut_edge; ///< the corner from which the edge's straight of the cut line runs to the next
 
-    friend constexpr bool operator==(const allowance_strip&, const allowance_strip&) = default;
+    friend bool operator==(const allowance_strip&, const allowance_strip&) = default;
 };
 
 template <length_unit Unit>
@@ -105,10 +105,11 @@ public:
     using line_type = polygon<Unit, double>;
 
     /// One allowance for each edge, or one for all; one shape for each corner, one for all, or none for mitred. A mitre
-    /// that stands out reaches at most `limit` times the larger of its two allowances from the seam line's corner. Throws outline_error, for
-    /// a corner too straight or too sharp to be squared or reflected within the limit too, and where a coordinate of
-    /// either line, an allowance or the limit is beyond `largest_coordinate` or not a number. Where the piece turns by
-    /// less than 30 degrees, an allowance that is wider than its neighbour's ends square to its own edge, in a step.
+    /// that stands out reaches at most `limit` times the larger of its two allowances from the seam line's corner. Throws
+    /// outline_error, for a corner too straight or too sharp to be squared or reflected within the limit too, and where a
+    /// coordinate of either line, an allowance or the limit is beyond `largest_coordinate` or not a number. Where the
+    /// piece turns by less than 30 degrees, an allowance that is wider than its neighbour's ends square to its own edge,
+    /// in a step.
     outline(line_type seam_line, std::vector<edge_allowance<Unit>> allowances, std::vector<corner_shape> shapes = {},
             double limit = 4)
         : seam_(std::move(seam_line)), allowances_(std::move(allowances)), shapes_(std::move(shapes)), limit_(limit) {

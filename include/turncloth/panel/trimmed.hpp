@@ -39,7 +39,7 @@ struct trimmed_outline {
     polygon<Unit, double> boundary;          ///< runs the way the outline does; its cut line where nothing was trimmed
     std::vector<trimmed_edge<Unit>> trimmed; ///< in order of the edges
 
-    friend constexpr bool operator==(const trimmed_outline&, const trimmed_outline&) = default;
+    friend bool operator==(const trimmed_outline&, const trimmed_outline&) = default;
 };
 
 namespace detail {

@@ -1,0 +1,6 @@
+#include "made.hpp"
+
+calculator::json calculator::made(const asked_project& asked,
+                                  const turncloth::finished_size<turncloth::centimetre>& size) {
+    return made_in(asked, size);
+}
