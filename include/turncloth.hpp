@@ -4,8 +4,8 @@
 //   to_text(turncloth::panel(size, all_round(double_hem(1_in))).cut())
 //
 // It brings
-//   measure: any_length, compound, error, estimate, fraction, irrational, label, length, outcome, place, printable, read, require, rounding,
-//            working, write
+//   measure: any_length, compound, error, estimate, fraction, irrational, label, language, length, outcome, place, printable, read, require,
+//            rounding, working, write
 //   marks: mapping, rounded, row, spacing
 //   panel: finish, names, panel, size
 //   notions: bias, binding, bow, boxed, caution, error, hanging, joining, loop, pleats, thread, tie, zipper
@@ -24,7 +24,7 @@
 //   design: at_size, design_making, design_of, design_terms, expression, expression_value, faults, json, project_design,
 //           project_of, schema
 //   draw: finished, folded, lay, outline, outlined, piece, step, stock
-//   handout: handout, options
+//   handout: german, handout, options
 //
 // What a call costs: where its header says nothing else, time and memory grow with the texts and lists that it is given, in
 // proportion, and not with its numbers: a row of 10^15 marks costs what one of ten does. What grows faster, and what takes

@@ -7,10 +7,12 @@
 #include "../command/asked.hpp"
 #include "../command/console.hpp"
 #include "checks.hpp"
+#include "german_words.hpp"
 #include "names.hpp"
 #include "part.hpp"
 #include "printing.hpp"
 #include "projects.hpp"
+#include <turncloth/handout/german.hpp>
 #include <turncloth/measure/require.hpp>
 #include <turncloth/panel/typed_size.hpp>
 
@@ -34,6 +36,7 @@ struct orders {
     std::size_t jobs = 1;         ///< threads that work
     bool json = false, handout = false, quiet = false, progress = false, replace = false, exact = false;
     handout_printer* print = nullptr; ///< of handouts as PDF; none where that is not wanted
+    language words{};                 ///< of handouts
 };
 
 namespace detail {
@@ -73,6 +76,16 @@ inline std::string check_handout(const std::string& format, handout_printer* pri
     return format;
 }
 
+/// English where nothing is said.
+inline language read_language(const std::string& tag) {
+    if (slug(tag) == "de")
+        return german(own_words_in_german());
+    if (!tag.empty() && slug(tag) != "en")
+        throw range_error("a handout is written in en or de: there is no " + turncloth::detail::in_quotes(tag),
+                          {.kind = fault::missing, .what = "a language"});
+    return {};
+}
+
 inline std::string read_project(const std::string& text) {
     if (text != "all" && find_project(text) == nullptr)
         throw range_error("there is no project " + turncloth::detail::in_quotes(text) + ": there are " +
@@ -87,6 +100,7 @@ inline std::string read_project(const std::string& text) {
 inline parsed<orders> parse(int argc, char** argv, handout_printer* printer) {
     orders o;
     std::vector<std::string> handouts;
+    std::string tag;
     std::string inches = "1/16", centimetres = "0.1", share = "1/1";
     CLI::App app("Works out sewing projects of an allotment society for any finished size: what to cut, fold, mark, "
                  "stitch and buy.",
@@ -156,6 +170,10 @@ inline parsed<orders> parse(int argc, char** argv, handout_printer* printer) {
         ->check(refused_by([&](const std::string& format) { return detail::check_handout(format, printer); }))
         ->type_name("FORMATS")
         ->needs(out);
+    app.add_option("--language", tag, "What handouts are written in: en, English (as when not given), or de, German")
+        ->check(refused_by(detail::read_language))
+        ->type_name("LANGUAGE")
+        ->needs("--handout");
     app.add_flag("--replace", o.replace, "Write over files of the same names in that folder")->needs(out);
     app.add_option("--units", o.by.shows,
                    "What figures are written in: inches, centimetres, or both (as when not given)")
@@ -188,6 +206,7 @@ inline parsed<orders> parse(int argc, char** argv, handout_printer* printer) {
     o.by.inches = read_length<inch>(inches);
     o.by.centimetres = read_length<centimetre>(centimetres);
     o.share = read_part(share);
+    o.words = detail::read_language(tag);
     for (const std::string& format : handouts)
         if (slug(format) == "pdf")
             o.print = printer;

@@ -99,7 +99,7 @@ void add_files(worked_out_sheet& to, const sheet<Unit>& s, const std::vector<she
     if (o.json)
         to.files.push_back({".json", to_json(s).dump(2) + "\n"});
     if (o.handout || o.print != nullptr)
-        add_handout(to, handout_of(s, lays, {.by = o.by}), o, drawn.on);
+        add_handout(to, handout_of(s, lays, {.by = o.by, .words = o.words}), o, drawn.on);
     unused_names pieces, materials; // of a project as a file, names that differ may be alike as slugs
     for (const sheet_piece<Unit>& p : s.pieces)
         to.files.push_back({"." + pieces.next(slug(p.made_from.name())) + ".svg", to_svg(page_of(p, o.by, drawn))});

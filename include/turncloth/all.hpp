@@ -35,6 +35,7 @@
 #include <turncloth/draw/piece.hpp>
 #include <turncloth/draw/step.hpp>
 #include <turncloth/draw/stock.hpp>
+#include <turncloth/handout/german.hpp>
 #include <turncloth/handout/handout.hpp>
 #include <turncloth/handout/options.hpp>
 #include <turncloth/making/binding_strips.hpp>
@@ -74,6 +75,7 @@
 #include <turncloth/measure/fraction.hpp>
 #include <turncloth/measure/irrational.hpp>
 #include <turncloth/measure/label.hpp>
+#include <turncloth/measure/language.hpp>
 #include <turncloth/measure/length.hpp>
 #include <turncloth/measure/outcome.hpp>
 #include <turncloth/measure/place.hpp>

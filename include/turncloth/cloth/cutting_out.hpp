@@ -13,6 +13,8 @@
 #define TURNCLOTH_CLOTH_CUTTING_OUT_HPP
 
 #include <turncloth/cloth/lay.hpp>
+#include <turncloth/measure/language.hpp>
+#include <turncloth/measure/require.hpp>
 #include <turncloth/measure/write.hpp>
 
 #include <cstddef>
@@ -26,11 +28,14 @@ namespace turncloth {
 
 namespace detail {
 
+/// The edge where cloth lies folded in two.
+inline constexpr phrase fold_of_cloth{"cloth.fold", "fold"};
+
 /// What is in hand, by the cut that it comes from.
 inline std::string words_for(const part_origin& o) {
     if (o.cut == 0)
-        return "the cloth";
-    return "what cut " + std::to_string(o.cut) + (o.taken_off ? " took off" : " left");
+        return sentence({"the cloth"});
+    return o.taken_off ? sentence({"what cut ", o.cut, " took off"}) : sentence({"what cut ", o.cut, " left"});
 }
 
 template <length_unit Unit>
@@ -49,12 +54,12 @@ public:
         std::vector<std::string> steps;
         if (lay_.places.empty())
             return steps;
-        steps.push_back("cut 0: " + making_ready());
+        steps.push_back(sentence({"cut 0: ", making_ready()}));
         if (cloth_.cutting == cutting::free)
             for (const cloth_place<Unit>& p : lay_.places)
                 steps.push_back(placed(p));
         for (std::size_t i = 0; i < lay_.cuts.size(); ++i)
-            steps.push_back("cut " + std::to_string(i + 1) + ": " + cut(i));
+            steps.push_back(sentence({"cut ", i + 1, ": ", cut(i)}));
         return steps;
     }
 
@@ -64,8 +69,9 @@ private:
     std::string written(length<Unit> l) const { return to_text(l, by_); }
     template <length_unit In>
     static std::string size_in(const cloth_part<Unit>& p, length<In> graduation, ties halfway) {
-        return number_text(nearest_to(as<In>(p.across), graduation, halfway)) + " x " +
-               to_text(nearest_to(as<In>(p.along), graduation, halfway));
+        return number_text(nearest_to(as<In>(p.across), graduation, halfway))
+            .append(word(" x "))
+            .append(to_text(nearest_to(as<In>(p.along), graduation, halfway)));
     }
     std::string size_of(const cloth_part<Unit>& p) const {
         return as_shown(
@@ -75,48 +81,56 @@ private:
 
     /// What the cuts, or the places, start from.
     std::string making_ready() const {
-        std::string said = "straighten the end of the cloth, square to its selvedges";
+        std::string said = sentence({"straighten the end of the cloth, square to its selvedges"});
         const bool trimmed = cloth_.cutting != cutting::free && cloth_.selvedge.value() > 0;
         if (cloth_.cutting != cutting::free)
-            said += "; cut right across " + written(lay_.length) + " from it";
+            said += "; " + sentence({"cut right across ", written(lay_.length), " from it"});
         if (trimmed)
-            said += "; trim " + written(cloth_.selvedge) +
-                    (cloth_.folded ? " off the selvedges, opposite the fold" : " off each selvedge");
+            said += "; " + (cloth_.folded
+                                ? sentence({"trim ", written(cloth_.selvedge), " off the selvedges, opposite the fold"})
+                                : sentence({"trim ", written(cloth_.selvedge), " off each selvedge"}));
         if (cloth_.cutting == cutting::free)
-            return said + ". Pieces lie so far from the " + left_edge() + " of the cloth and from that end:";
+            return sentence({said, ". Pieces lie so far from the ", left_edge(), " of the cloth and from that end:"});
         if (lay_.cuts.empty())
-            return said + ": that is " + piece(lay_.places.front());
-        return said + ". The near side of a part is the one that lay nearest that end";
+            return sentence({said, ": that is ", piece(lay_.places.front())});
+        return sentence({said, ". The near side of a part is the one that lay nearest that end"});
     }
-    const char* left_edge() const { return cloth_.folded ? "fold" : "left edge"; }
+    std::string left_edge() const { return cloth_.folded ? said(fold_of_cloth, {}) : sentence({"left edge"}); }
 
     std::string placed(const cloth_place<Unit>& p) const {
-        return piece(p) + ": " + written(p.where.from_left) + " from the " + left_edge() + ", " +
-               written(p.where.from_end) + " from the end";
+        return sentence({piece(p), ": ", written(p.where.from_left), " from the ", left_edge(), ", ",
+                         written(p.where.from_end), " from the end"});
     }
 
     std::string piece(const cloth_place<Unit>& p) const {
-        return named(pieces_[p.piece], p.piece) + ", " + size_of(p.where) + (p.turned ? ", turned" : "") +
-               (pieces_[p.piece].on_fold ? ", on the fold" : "");
+        std::string all = named(pieces_[p.piece], p.piece) + ", " + size_of(p.where);
+        if (p.turned)
+            all.append(", ").append(word("turned"));
+        if (pieces_[p.piece].on_fold)
+            all.append(", ").append(word("on the fold"));
+        return all;
     }
 
     std::string cut(std::size_t i) const {
         const cloth_cut<Unit>& c = lay_.cuts[i];
         const bool across = c.direction == cut_direction::across;
-        std::string said = (across ? "across " : "along ") + words_for(c.origin) + ", " + written(c.at) + " from its " +
-                           (across ? "near" : "left") + " side, on the cloth " + written(c.on_cloth()) + " from the " +
-                           (across ? "end" : left_edge()) + ": takes off " + part({i + 1, true}, c.taken_off());
-        if (!cut_again_[number({i + 1, false})])
-            said += " and leaves " + part({i + 1, false}, c.rest());
-        return said;
+        const std::string in_hand = words_for(c.origin), at = written(c.at), on_cloth = written(c.on_cloth()),
+                          taken = part({i + 1, true}, c.taken_off());
+        const std::string said = across ? sentence({"across ", in_hand, ", ", at, " from its near side, on the cloth ",
+                                                    on_cloth, " from the end: takes off ", taken})
+                                        : sentence({"along ", in_hand, ", ", at, " from its left side, on the cloth ",
+                                                    on_cloth, " from the ", left_edge(), ": takes off ", taken});
+        return cut_again_[number({i + 1, false})] ? said
+                                                  : sentence({said, " and leaves ", part({i + 1, false}, c.rest())});
     }
 
     /// A piece, what is to be cut again, or what is left over.
     std::string part(const part_origin& from, const cloth_part<Unit>& p) const {
         if (cut_again_[number(from)])
-            return "a part " + size_of(p);
+            return sentence({"a part ", size_of(p)});
         const auto at = places_.find(std::pair(p.from_left.value(), p.from_end.value()));
-        return at != places_.end() && at->second->where == p ? piece(*at->second) : "a left-over " + size_of(p);
+        return at != places_.end() && at->second->where == p ? piece(*at->second)
+                                                             : sentence({"a left-over ", size_of(p)});
     }
 
     const lay<Unit>& lay_;

@@ -69,9 +69,9 @@ private:
     picture begin(bool front, const sizes& size) const {
         picture p;
         p.words.project = options_.project;
-        p.words.title = front ? "finished, front" : "finished, back";
+        p.words.title = front ? sentence({"finished, front"}) : sentence({"finished, back"});
         p.words.facts_size = body_size;
-        p.words.facts = {"finished " + unbroken(size_text(size.first, size.second, by_))};
+        p.words.facts = {sentence({"finished ", unbroken(size_text(size.first, size.second, by_))})};
         p.width = in_mm(size.first), p.height = in_mm(size.second);
         p.below = {{0, p.width, p.height, to_text(size.first, by_)}};
         p.beside = {{0, p.height, 0, to_text(size.second, by_)}};
@@ -84,7 +84,7 @@ private:
         const table_view view = view_of(lies, front);
         const plies_seen seen(lies.plies, view);
         picture drawn = begin(front, size_of(lies));
-        drawn.words.facts.emplace_back(front ? "as it lies when it is done" : "turned over, left to right");
+        drawn.words.facts.emplace_back(word(front ? "as it lies when it is done" : "turned over, left to right"));
         draw_lying(drawn, lies, seen, view, [](const operation&) { return false; });
         lying_notes notes;
         const lying<Unit> patches = table_.in_sight(of);

@@ -76,8 +76,9 @@ public:
         draw_left_out(made);
         made.below = {{0, made.width, made.height, size_words(edge::left, edge::right)}};
         made.beside = {{0, made.height, 0, size_words(edge::top, edge::bottom)}};
-        made.names = {{{{0, 0}, {made.width, 0}}, 1.2, "top edge"},
-                      {{{made.width, 0}, {made.width, made.height}}, 3.1, "left edge"}}; // as the back shows them
+        made.names = {
+            {{{0, 0}, {made.width, 0}}, 1.2, sentence({"top edge"})},
+            {{{made.width, 0}, {made.width, made.height}}, 3.1, sentence({"left edge"})}}; // as the back shows them
         return made;
     }
 
@@ -112,14 +113,14 @@ private:
                 most = std::max(most, r.layers);
             if (most == 0)
                 continue;
-            const std::string way =
-                sentence({from_.ways()[c].is_mitred ? ": mitred, up to " : ": stacked, up to ", most, " layers"});
+            const std::string way = from_.ways()[c].is_mitred ? sentence({"mitred, up to ", most, " layers"})
+                                                              : sentence({"stacked, up to ", most, " layers"});
             const auto same = std::find_if(corner_words_.begin(), corner_words_.end(),
                                            [&](const auto& words) { return words.second == way; });
             if (same == corner_words_.end())
-                corner_words_.emplace_back(names[static_cast<std::size_t>(c)], way);
+                corner_words_.emplace_back(word(names[static_cast<std::size_t>(c)]), way);
             else
-                same->first += sentence({", ", names[static_cast<std::size_t>(c)]});
+                same->first.append(", ").append(word(names[static_cast<std::size_t>(c)]));
         }
     }
 
@@ -152,14 +153,15 @@ private:
         const panel<Unit>& shape = from_.piece();
         const finished_size<Unit>& f = shape.finished();
         words_.facts_size = body_size;
-        words_.facts = {"as it lies folded, seen from the back",
-                        "cut " + unbroken(size_text(shape.cut().width(), shape.cut().height(), by_)),
-                        "finishes " + unbroken(size_text(f.width(), f.height(), by_))};
+        words_.facts = {sentence({"as it lies folded, seen from the back"}),
+                        sentence({"cut ", unbroken(size_text(shape.cut().width(), shape.cut().height(), by_))}),
+                        sentence({"finishes ", unbroken(size_text(f.width(), f.height(), by_))})};
         words_.sentences = edge_sentences(shape, by_);
         for (const auto& [names, way] : corner_words_)
-            words_.sentences.push_back(
-                sentence({names, names.find(',') == std::string::npos ? " corner" : " corners", way}));
-        words_.small_print.push_back("A number says how many layers lie there. Figures are " + rounded_note(by_));
+            words_.sentences.push_back(names.find(',') == std::string::npos ? sentence({names, " corner: ", way})
+                                                                            : sentence({names, " corners: ", way}));
+        words_.small_print.push_back(
+            sentence({"A number says how many layers lie there. Figures are ", rounded_note(by_)}));
     }
 
     /// A fold here has no thickness: a turn of cloth that is taken up shows, half of it at each such edge.
@@ -167,8 +169,9 @@ private:
         const length<Unit> cut = across(from_.piece().cut(), one),
                            flat = cut - from_.outer_line(one) - from_.outer_line(other);
         const auto& f = from_.piece().finished();
-        return (flat == (one == edge::left ? f.width() : f.height()) ? "finished " : "folded flat ") +
-               to_text(flat, by_);
+        const std::string text = to_text(flat, by_);
+        return flat == (one == edge::left ? f.width() : f.height()) ? sentence({"finished ", text})
+                                                                    : sentence({"folded flat ", text});
     }
 
     bool lies_on_outline(const page_segment& s) const {
@@ -243,7 +246,7 @@ page page_of(const folded_panel<Unit, Number>& folded, const folded_labels& labe
         made.shown.show_more(draw());
         draw();
     }
-    on.title += ", folded";
+    on.title = detail::sentence({on.title, ", folded"});
     return on;
 }
 

@@ -124,8 +124,8 @@ public:
         drawn.words.lists.resize(2); // of cuts or places, and of pieces
         drawn.words.told = 1;
         drawn.words.small_print.push_back(
-            sentence({"Figures are ", figures_note(by_, from_.graduation), " The arrow on a piece ",
-                      "shows its height, which lies along the grain unless the piece is "
+            sentence({"Figures are ", figures_note(by_, from_.graduation),
+                      " The arrow on a piece shows its height, which lies along the grain unless the piece is "
                       "turned."}));
         require_few_enough(from_.lay.places.size(), "the number of pieces laid that are drawn");
         measure();
@@ -144,7 +144,7 @@ private:
     std::string written(length<Unit> l) const { return unbroken(text(l)); }
     /// That of the sheet's piece, whatever cloth it is cut from.
     std::string letter(std::size_t i) const { return letter_of(i < from_.on_sheet.size() ? from_.on_sheet[i] : i); }
-    const char* left_edge() const { return from_.bolt.folded ? "fold" : "left edge"; }
+    std::string left_edge() const { return from_.bolt.folded ? said(fold_of_cloth, {}) : sentence({"left edge"}); }
 
     /// The cloth with its usable width; the edges that all is counted from are named.
     void measure() {
@@ -160,19 +160,26 @@ private:
         for (const double edge : {from, to})
             if (edge > 0 && edge < width)
                 drawn.draw(selvedge_line, page_segment{{edge, 0}, {edge, length_}});
-        drawn.below = {{from, to, length_, "usable width " + text(b.usable_width())},
-                       {0, width, length_, (b.folded ? "half the width, folded: " : "width ") + text(shown)}};
-        drawn.beside = {{0, length_, 0, "laid " + text(from_.lay.length)}};
-        drawn.names = {{{{from, 0}, {to, 0}}, 1.2, "straightened end"}, {{{0, 0}, {0, length_}}, -1.2, left_edge()}};
+        drawn.below = {
+            {from, to, length_, sentence({"usable width ", text(b.usable_width())})},
+            {0, width, length_,
+             b.folded ? sentence({"half the width, folded: ", text(shown)}) : sentence({"width ", text(shown)})}};
+        drawn.beside = {{0, length_, 0, sentence({"laid ", text(from_.lay.length)})}};
+        drawn.names = {{{{from, 0}, {to, 0}}, 1.2, sentence({"straightened end"})},
+                       {{{0, 0}, {0, length_}}, -1.2, left_edge()}};
     }
 
     void add_facts() {
         const bolt<Unit>& b = from_.bolt;
         auto& facts = drawn.words.facts;
-        facts.push_back(sentence({"cloth ", written(b.width), " wide, usable width ", written(b.usable_width()),
-                                  b.folded ? ", folded" : "", b.one_way ? ", one way up" : ""}));
-        facts.push_back(sentence(
-            {"length laid ", written(from_.lay.length), from_.lay.proved_best() ? ", the shortest possible" : ""}));
+        facts.push_back(sentence({"cloth ", written(b.width), " wide, usable width ", written(b.usable_width())}));
+        if (b.folded)
+            facts.back().append(", ").append(word("folded"));
+        if (b.one_way)
+            facts.back().append(", ").append(word("one way up"));
+        const std::string laid = written(from_.lay.length);
+        facts.push_back(from_.lay.proved_best() ? sentence({"length laid ", laid, ", the shortest possible"})
+                                                : sentence({"length laid ", laid}));
         if (!from_.lay.proved_best())
             facts.push_back(sentence({"no lay can be shorter than ", written(from_.lay.bound)}));
         facts.push_back(sentence({"length to buy ", written(from_.bought.bought)}));
@@ -190,7 +197,7 @@ private:
             const std::string named = sentence({letter(p.piece), ": ", piece.name});
             std::vector<std::string> all{named, size_text(piece.size.width(), piece.size.height(), by_)};
             if (p.turned)
-                all.emplace_back("turned");
+                all.emplace_back(word("turned"));
             const page_area where = area_of_part(p.where);
             drawn.draw(laid_line, where);
             words.pieces.push_back({{where, {std::move(all), {named}, {letter(p.piece)}}}, p.turned});
@@ -202,10 +209,12 @@ private:
             std::string entry =
                 sentence({letter(i), ": ", p.name, ", ", size_text(p.size.width(), p.size.height(), by_)});
             if (laid[i] > 1)
-                entry.append(", ").append(std::to_string(laid[i])).append(" of them");
+                entry.append(", ").append(sentence({laid[i], " of them"}));
             if (turned[i] > 0)
-                entry.append(", ").append(laid[i] > 1 ? std::to_string(turned[i]) + " turned" : "turned");
-            drawn.words.lists[1].push_back(entry.append(p.on_fold ? ", on the fold" : ""));
+                entry.append(", ").append(laid[i] > 1 ? sentence({turned[i], " turned"}) : sentence({"turned"}));
+            if (p.on_fold)
+                entry.append(", ").append(word("on the fold"));
+            drawn.words.lists[1].push_back(std::move(entry));
         }
     }
 
@@ -213,10 +222,11 @@ private:
     void add_places() {
         auto& list = drawn.words.lists[0];
         if (!from_.lay.places.empty())
-            list.push_back("cut 0: straighten the end, square to the selvedges");
+            list.push_back(sentence({"cut 0: straighten the end, square to the selvedges"}));
         for (const cloth_place<Unit>& p : from_.lay.places)
-            list.push_back(sentence({letter(p.piece), p.turned ? ", turned: " : ": ", text(p.where.from_left),
-                                     " from the ", left_edge(), ", ", text(p.where.from_end), " from the end"}));
+            list.push_back(sentence({letter(p.piece), p.turned ? sentence({", ", word("turned")}) : std::string(), ": ",
+                                     text(p.where.from_left), " from the ", left_edge(), ", ", text(p.where.from_end),
+                                     " from the end"}));
     }
 
     /// Each is told on what is in hand and where it lay on the cloth.
@@ -230,17 +240,19 @@ private:
             words.cuts.push_back(across ? page_segment{{in_hand.x, at}, {in_hand.right(), at}}
                                         : page_segment{{at, in_hand.y}, {at, in_hand.bottom()}});
             drawn.draw(cutting_line, words.cuts.back());
-            drawn.words.lists[0].push_back(
-                sentence({"cut ", words.cuts.size(), across ? ": across " : ": along ", words_for(c.origin), ", ",
-                          text(c.at), across ? " from its near side; " : " from its left; ", text(c.on_cloth()),
-                          " from the ", across ? "end" : left_edge()}));
+            const std::string in_words = words_for(c.origin), off = text(c.at), on_cloth = text(c.on_cloth());
+            drawn.words.lists[0].push_back(across
+                                               ? sentence({"cut ", words.cuts.size(), ": across ", in_words, ", ", off,
+                                                           " from its near side; ", on_cloth, " from the end"})
+                                               : sentence({"cut ", words.cuts.size(), ": along ", in_words, ", ", off,
+                                                           " from its left; ", on_cloth, " from the ", left_edge()}));
         }
     }
 
     /// Cut 0 gives the edges that all others are told from.
     void say_making_ready() {
         auto& list = drawn.words.lists[0];
-        list.push_back("cut 0: straighten the end; a near side is the one by it");
+        list.push_back(sentence({"cut 0: straighten the end; a near side is the one by it"}));
         list.push_back(sentence({"cut 0: cut off ", text(from_.lay.length), " from that end"}));
         if (from_.bolt.selvedge.value() > 0)
             list.push_back(sentence({"cut 0: trim ", text(from_.bolt.selvedge), " off the selvedges"}));
@@ -255,7 +267,7 @@ private:
             const page_area inside{a.x + in, a.y + in, a.width - 2 * in, a.height - 2 * in};
             const std::string size = size_text(o.across, o.along, by_);
             drawn.draw(kept_line, inside);
-            words.kept.push_back({inside, {{"left over", size}}});
+            words.kept.push_back({inside, {{sentence({"left over"}), size}}});
             drawn.words.lists[1].push_back(sentence({"left over, to keep: ", size}));
         }
     }

@@ -80,8 +80,8 @@ public:
         drawn.words.title = labels_.name;
         drawn.words.lists.resize(1);
         drawn.words.small_print.push_back(
-            "Figures are rounded to " + graduation_text(by_) +
-            ", areas to a tenth, each from the length drafted; what is drawn is not rounded.");
+            sentence({"Figures are rounded to ", graduation_text(by_),
+                      ", areas to a tenth, each from the length drafted; what is drawn is not rounded."}));
         measure();
         drawn.draw(cut_line_kind, on_page(cut_.boundary), true);
         drawn.draw(labels_.lines.empty() ? seam_line_kind : finished_line_kind, on_page(from_.seam_line()), true);
@@ -95,7 +95,7 @@ public:
 
     /// "cut 2 of canvas"
     static std::string count_text(const outline_labels<Unit>& l) {
-        return "cut " + std::to_string(l.count) + (l.material.empty() ? std::string() : " of " + l.material);
+        return l.material.empty() ? sentence({"cut ", l.count}) : sentence({"cut ", l.count, " of ", l.material});
     }
 
     /// With room for half a line's weight; words keep clear of the joints.
@@ -167,7 +167,7 @@ private:
         const std::vector<page_point> seam = on_page(from_.seam_line());
         const double way = signed_area_of(from_.seam_line()).value() > 0 ? 1 : -1;
         auto& list = drawn.words.lists[0];
-        list.emplace_back("Edges of the seam line and their allowances:");
+        list.emplace_back(word("Edges of the seam line and their allowances:"));
         for (std::size_t r = 0; r < runs_.size(); ++r) {
             const auto& [first, count] = runs_[r];
             const edge_allowance<Unit>& t = from_.allowance_of(first);
@@ -182,9 +182,10 @@ private:
             const std::string number = std::to_string(r + 1),
                               named = number + ": " + written(run_length(from_, runs_[r]));
             words.edges[first + count / 2].words = {number, named};
-            std::string entry = sentence({named, count > 1 ? " along its curve, " : ", ", allowance_text(first)});
+            std::string entry = count > 1 ? sentence({named, " along its curve, ", allowance_text(first)})
+                                          : sentence({named, ", ", allowance_text(first)});
             if (t.first_turn.value() > 0)
-                entry += ", of which " + written(t.first_turn) + " turned under first";
+                entry = sentence({entry, ", of which ", written(t.first_turn), " turned under first"});
             list.push_back(std::move(entry));
         }
     }
@@ -193,8 +194,10 @@ private:
     std::string allowance_text(std::size_t i) const {
         const drafted_length<Unit> allowance = from_.allowance_of(i).allowance;
         const bool named = i < labels_.finishes.size(), none = !(allowance.value() > 0);
-        return sentence({named ? labels_.finishes[i] : "", named ? ", " : "", none ? "no " : "",
-                         named && !none ? "" : "allowance", named || none ? "" : " ", none ? "" : written(allowance)});
+        const std::string said = none    ? sentence({"no allowance"})
+                                 : named ? written(allowance)
+                                         : sentence({"allowance ", written(allowance)});
+        return named ? sentence({word(labels_.finishes[i]), ", ", said}) : said;
     }
 
     void add_lines() {
@@ -233,8 +236,8 @@ private:
             const finish_lines<Unit>& l = labels_.lines[i];
             if (l.folds.empty() && l.stitching.empty())
                 continue;
-            std::string said = i < labels_.finishes.size() ? labels_.finishes[i] : "";
-            for (const std::string& where : {places("fold", l.folds), places("stitch", l.stitching)})
+            std::string said(word(i < labels_.finishes.size() ? labels_.finishes[i] : std::string()));
+            for (const std::string& where : {places(word("fold at"), l.folds), places(word("stitch at"), l.stitching)})
                 said += (said.empty() || where.empty() ? "" : "; ") + where;
             const auto same = [&](const auto& group) { return group.first == said; };
             auto found = std::find_if(alike.begin(), alike.end(), same);
@@ -244,14 +247,14 @@ private:
                 found->second.push_back(run_of(i));
         }
         if (!alike.empty())
-            drawn.words.lists[0].emplace_back("Folds and stitching, from the cut edge inward:");
+            drawn.words.lists[0].emplace_back(word("Folds and stitching, from the cut edge inward:"));
         for (const auto& [said, edges] : alike)
             drawn.words.lists[0].push_back(edges_text(edges) + ": " + said);
     }
-    std::string places(const char* verb, const std::vector<finish_line<Unit>>& lines) const {
+    std::string places(std::string_view verb, const std::vector<finish_line<Unit>>& lines) const {
         std::string all;
         for (const finish_line<Unit>& l : lines)
-            all += sentence({all.empty() ? sentence({verb, " at "}) : ", ", to_text(l.at.from_datum(), by_)});
+            all += sentence({all.empty() ? sentence({verb, " "}) : ", ", to_text(l.at.from_datum(), by_)});
         return all;
     }
 
@@ -265,8 +268,8 @@ private:
             drawn.draw(notch_line, mark);
             words.notches.push_back({mark, {-out.x, -out.y}});
             const std::size_t before = run == 0 ? runs_.size() : run;
-            drawn.words.lists[0].push_back("notch on edge " + std::to_string(run + 1) + ", " + written(n.from_start) +
-                                           " from its corner with edge " + std::to_string(before));
+            drawn.words.lists[0].push_back(sentence(
+                {"notch on edge ", run + 1, ", ", written(n.from_start), " from its corner with edge ", before}));
         }
     }
 
@@ -288,12 +291,12 @@ private:
         for (std::size_t i = 0, last = runs_.size(); i < words.edges.size(); ++i)
             if (const double angle = from_.angle_to_grain(i, g); angle > 15 && angle < 75 && run_of(i) != last) {
                 last = run_of(i);
-                slanting += (slanting.empty() ? " " : ", ") + std::to_string(last + 1);
+                slanting += (slanting.empty() ? "" : ", ") + std::to_string(last + 1);
             }
         if (!slanting.empty()) // common practice
-            drawn.words.sentences = {"Edges at a slant to the grain",
-                                     "along edges" + slanting +
-                                         " the cloth stretches: handle it little until it is sewn"};
+            drawn.words.sentences = {
+                sentence({"Edges at a slant to the grain"}),
+                sentence({"along edges ", slanting, " the cloth stretches: handle it little until it is sewn"})};
         words.grain = longest_chord(on_page(from_.seam_line()), {on_page(g.from), on_page(g.to)});
     }
 
@@ -310,8 +313,8 @@ private:
         }
         if (!words.crossings.empty())
             drawn.explain(crossing_line);
-        drawn.warnings.push_back("Allowances overlap: the cut line is trimmed on " + trimmed_edges() +
-                                 ". There is less cloth there than each of them asks for.");
+        drawn.warnings.push_back(sentence({"Allowances overlap: the cut line is trimmed on ", trimmed_edges(),
+                                           ". There is less cloth there than each of them asks for."}));
     }
     std::string trimmed_edges() const {
         std::vector<std::size_t> edges;
@@ -322,23 +325,27 @@ private:
     }
     /// "edges 3, 5 to 24", counted from 1
     static std::string edges_text(const std::vector<std::size_t>& edges) {
-        std::string all = edges.size() == 1 ? "edge " : "edges ";
+        std::string all;
         for (std::size_t i = 0; i < edges.size(); ++i) {
             const std::size_t first = i;
             while (i + 1 < edges.size() && edges[i + 1] == edges[i] + 1)
                 ++i;
-            all += (first == 0 ? "" : ", ") + std::to_string(edges[first] + 1) +
-                   (i == first ? "" : (i == first + 1 ? ", " : " to ") + std::to_string(edges[i] + 1));
+            const std::string one = std::to_string(edges[first] + 1), last = std::to_string(edges[i] + 1);
+            all += (first == 0 ? "" : ", ") + (i == first       ? one
+                                               : i == first + 1 ? one + ", " + last
+                                                                : sentence({one, " to ", last}));
         }
-        return all;
+        return edges.size() == 1 ? sentence({"edge ", all}) : sentence({"edges ", all});
     }
 
     void add_facts() {
         auto& facts = drawn.words.facts;
         facts.push_back(count_text(labels_));
-        facts.push_back("area cut " + unbroken(drafted_area_text<Unit>(area_of(cut_.boundary).value(), by_)));
-        facts.push_back("over all " + unbroken(drafted_size_text(drafted_length_of<Unit>(high_.x - low_.x),
-                                                                 drafted_length_of<Unit>(high_.y - low_.y), by_)));
+        facts.push_back(
+            sentence({"area cut ", unbroken(drafted_area_text<Unit>(area_of(cut_.boundary).value(), by_))}));
+        facts.push_back(
+            sentence({"over all ", unbroken(drafted_size_text(drafted_length_of<Unit>(high_.x - low_.x),
+                                                              drafted_length_of<Unit>(high_.y - low_.y), by_))}));
     }
 
     const outline<Unit>& from_;

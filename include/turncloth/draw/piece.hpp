@@ -95,10 +95,10 @@ public:
         made_.words.project = project;
         made_.words.most_list = 0.6;
         made_.words.sentences = edge_sentences(from_.made_from.shape(), by_);
-        made_.words.small_print.push_back("Distances are from the cut edge named, " +
-                                          figures_note(by_, from_.graduation));
+        made_.words.small_print.push_back(
+            sentence({"Distances are from the cut edge named, ", figures_note(by_, from_.graduation)}));
         if (from_.made_from.is_film())
-            made_.words.small_print.emplace_back(caution::film_and_iron);
+            made_.words.small_print.emplace_back(word(caution::film_and_iron));
         name_sizes();
         add_edges();
         for (const auto& [kind, drawn] : drawn_lines)
@@ -106,7 +106,7 @@ public:
                 if (l.kind == kind)
                     add(l, drawn);
         if (!made_.arrows.empty())
-            say("pleats: each arrow runs from a fold to the placement line that it is brought to");
+            say(sentence({"pleats: each arrow runs from a fold to the placement line that it is brought to"}));
         add_corner();
         for (const sheet_eyelets<Unit>& row : from_.eyelets)
             add(row);
@@ -120,7 +120,7 @@ public:
         if (!measured_from_.empty())
             made_.explain(from_here_line);
         if (has_grain())
-            made_.words.small_print.emplace_back("The grain runs up the piece, unless its lay turns it.");
+            made_.words.small_print.emplace_back(word("The grain runs up the piece, unless its lay turns it."));
         return std::move(made_);
     }
     /// Film has none.
@@ -140,7 +140,8 @@ private:
             sentence({"cut ", unbroken(size_text(from_.cut.width(), from_.cut.height(), by_))}),
             sentence({"finishes ", unbroken(size_text(from_.finished.width(), from_.finished.height(), by_))})};
         if (from_.corner.value() > 0)
-            made_.words.facts[2] += ", " + unbroken(written(from_.depth)) + " deep, with its pair";
+            made_.words.facts[2] =
+                sentence({made_.words.facts[2], ", ", unbroken(written(from_.depth)), " deep, with its pair"});
     }
 
     /// The cut edge, and the finished one on the flat cloth; where corners are cut out, that is the face of the box. The
@@ -167,9 +168,11 @@ private:
             made_.beside.push_back(
                 {finished.y, finished.bottom(), finished.x, words(flat.height(), from_.finished.height())});
         }
-        const char* cut = differ ? "cut " : "cut and finished ";
-        made_.below.push_back({0, width, height, cut + written(from_.cut.width())});
-        made_.beside.push_back({0, height, 0, cut + written(from_.cut.height())});
+        const auto cut = [&](const length<Unit>& l) {
+            return differ ? sentence({"cut ", written(l)}) : sentence({"cut and finished ", written(l)});
+        };
+        made_.below.push_back({0, width, height, cut(from_.cut.width())});
+        made_.beside.push_back({0, height, 0, cut(from_.cut.height())});
     }
 
     /// A corner cut out is as wide as it is high.
@@ -177,8 +180,8 @@ private:
         if (from_.corner.value() == 0)
             return;
         const double c = in_mm(from_.corner);
-        made_.above.push_back({c, c, written(from_.corner), "left", "corner cut out"});
-        made_.at_right.push_back({c, made_.width - c, written(from_.corner), "top", "corner cut out"});
+        made_.above.push_back({c, c, written(from_.corner), "left", sentence({"corner cut out"})});
+        made_.at_right.push_back({c, made_.width - c, written(from_.corner), "top", sentence({"corner cut out"})});
         say(sentence({"corners: cut a square of ", unbroken(written(from_.corner)), " out of each"}));
     }
 
@@ -191,9 +194,10 @@ private:
             made_.draw(eyelet_line, page_segment{{x, down - arm}, {x, down + arm}});
             for (const length<Unit>& diameter : {row.size.hole, row.size.rim})
                 made_.draw(eyelet_line, circle_at({x, down}, in_mm(diameter)), true);
-            made_.above.push_back({x, down, written(centre), "left", "eyelet"});
+            made_.above.push_back({x, down, written(centre), "left", sentence({"eyelet"})});
         }
-        made_.at_right.push_back({down, in_mm(row.from_left.back()), written(row.from_top.value()), "top", "eyelets"});
+        made_.at_right.push_back(
+            {down, in_mm(row.from_left.back()), written(row.from_top.value()), "top", sentence({"eyelets"})});
         say(sentence(
             {"eyelets: holes of ", unbroken(written(row.size.hole)), ", rims of ", unbroken(written(row.size.rim))}));
     }
@@ -228,15 +232,16 @@ private:
     /// A line that stops short of the piece's edges has its ends labelled on the other margin.
     void label(const sheet_line<Unit>& l, double at) {
         const bool level = is_level(l.parallel_to), worked = l.kind != line_kind::mark && l.kind != line_kind::slit;
-        const std::string what = sentence({worked ? verb_of(l.kind) : "", worked ? " " : "", l.what});
+        const std::string own_name = said_again(l.what),
+                          what = worked ? sentence({word(verb_of(l.kind)), " ", own_name}) : own_name;
         auto &own = level ? made_.at_right : made_.above, &other = level ? made_.above : made_.at_right;
         own.push_back({at, in_mm(level ? l.ends : l.begins), written(l.from_cut_edge.value()),
                        std::string(name_of(l.parallel_to)), what});
         if (l.begins.value() == 0 && l.ends == along(from_.cut, l.parallel_to))
             return;
         const std::string from = level ? "left" : "top";
-        other.push_back({in_mm(l.begins), at, written(l.begins), from, what + ", begins", true});
-        other.push_back({in_mm(l.ends), at, written(l.ends), from, what + ", ends", true});
+        other.push_back({in_mm(l.begins), at, written(l.begins), from, sentence({what, ", begins"}), true});
+        other.push_back({in_mm(l.ends), at, written(l.ends), from, sentence({what, ", ends"}), true});
     }
 
     const sheet_piece<Unit>& from_;

@@ -94,9 +94,9 @@ private:
         step_picture<Unit> made(design_, table_, turns_, by_,
                                 labels_.figures.empty() ? rounded_note(by_) : labels_.figures);
         made.words().project = options_.project;
-        made.words().title = sentence({"step ", g + 1});
-        if (group.steps.size() > 1)
-            made.words().title += sentence({", ", k + 1, " of ", group.steps.size()});
+        made.words().title = group.steps.size() > 1
+                                 ? sentence({"step ", g + 1, ", ", k + 1, " of ", group.steps.size()})
+                                 : sentence({"step ", g + 1});
         if (group.pieces.size() > 1)
             made.words().facts.push_back(sentence({"one of ", group.pieces.size(), " is drawn"}));
         if (labels_.sentences && k < said.size())

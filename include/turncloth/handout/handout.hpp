@@ -37,6 +37,7 @@ document handout_of(const sheet<Unit>& s, const std::type_identity_t<std::vector
 template <detail::compiled_unit Unit>
 document handout_of(const sheet<Unit>& s, const std::type_identity_t<std::vector<sheet_cloth<Unit>>>& cloths,
                     const handout_options& options) {
+    const detail::speaking in(options.words);
     return detail::handout_writer<Unit>(s, cloths, options).write();
 }
 #endif

@@ -12,24 +12,11 @@
 #ifndef TURNCLOTH_MAKING_PHRASES_HPP
 #define TURNCLOTH_MAKING_PHRASES_HPP
 
+#include <turncloth/measure/language.hpp>
+
 #include <array>
-#include <cstddef>
-#include <initializer_list>
-#include <string>
-#include <string_view>
-#include <vector>
 
 namespace turncloth {
-
-struct phrase {
-    std::string_view key, english;
-};
-
-/// What is said for a key instead of the English.
-struct phrase_text {
-    std::string key, text;
-};
-using phrase_table = std::vector<phrase_text>;
 
 namespace phrases {
 
@@ -60,24 +47,25 @@ inline constexpr phrase orientation{"edges.named",
                                     "top edge is away from you, a left edge is at your right."};
 
 // Before all else, and what a project says by itself.
-inline constexpr phrase cut{"cut", "Cut every piece, and mark it while it is flat: folds, stitching and marks."};
-inline constexpr phrase prepare{"prepare", "{what}"};
-inline constexpr phrase pleat{"pleat", "Lay the pleats of {piece}, fold to placement line, and tack them."};
-inline constexpr phrase hem{"hem", "Turn and stitch {edges} of {piece}."};
-inline constexpr phrase join{"join", "Sew {piece} to {on}, mark to mark."};
-inline constexpr phrase apply{"apply", "Sew {piece} onto {on}."};
+inline constexpr phrase cut{"step.cut", "Cut every piece, and mark it while it is flat: folds, stitching and marks."};
+inline constexpr phrase prepare{"step.prepare", "{what}"};
+inline constexpr phrase pleat{"step.pleat", "Lay the pleats of {piece}, fold to placement line, and tack them."};
+inline constexpr phrase hem{"step.hem", "Turn and stitch {edges} of {piece}."};
+inline constexpr phrase join{"step.join", "Sew {piece} to {on}, mark to mark."};
+inline constexpr phrase apply{"step.apply", "Sew {piece} onto {on}."};
 inline constexpr phrase zipper_one{"zipper.one", "Sew the zipper to {piece}, then open the slit behind it."},
     zipper_many{"zipper.many", "Sew the zippers to {piece}, then open the slits behind them."};
 inline constexpr phrase apply_rows{"step.apply_rows",
                                    "Sew {piece} onto {on}: a row {inset} inside {edges} of {piece}."};
 inline constexpr phrase lay_in{"lay.inside", "Lay {pieces} on {on}."};
-inline constexpr phrase close_up{"close_up", "Sew the remaining seams of {pieces}."};
-inline constexpr phrase add{"add", "Add the {what}."};
+inline constexpr phrase close_up{"step.close_up", "Sew the remaining seams of {pieces}."};
+inline constexpr phrase add{"step.add", "Add the {what}."};
 
-inline constexpr phrase one_after_another{"each.in_turn", "For {piece}, one after another: "};
+inline constexpr phrase one_after_another{"each.in_turn", "For {piece}, one after another: {small_step}"};
 
 // Folds. The side that lies up is the one that cloth is turned to.
-inline constexpr phrase fold{"fold", "With the {up} side of {piece} up, turn {edges} over by {turned}, and {press}."};
+inline constexpr phrase fold{"step.fold",
+                             "With the {up} side of {piece} up, turn {edges} over by {turned}, and {press}."};
 inline constexpr phrase fold_next{"fold.next", "Turn {edges} over by {turned}, and {press}."};
 inline constexpr phrase fold_more_one{"fold.more.one", "Turn that edge over again by {turned}, and {press}."},
     fold_more_many{"fold.more.many", "Turn those edges over again by {turned}, and {press}."};
@@ -107,8 +95,9 @@ inline constexpr phrase end_to_end{"sew.ends", "from edge to edge of {piece}"},
     span{"sew.span", "from {first} to {last}"},
     across_edge{"sew.across", "from {first} on one side to {last} on the other side of {edge}"};
 // Seams: a pair of edges, or several, each brought to what it meets.
-inline constexpr phrase seam{"seam", "With right sides together, sew {edges} to {on}, {at} from the cut edges{open}: "
-                                     "{sewn} in all, through {layers}."},
+inline constexpr phrase seam{"step.seam",
+                             "With right sides together, sew {edges} to {on}, {at} from the cut edges{open}: "
+                             "{sewn} in all, through {layers}."},
     seam_ends{"seam.ends", ", {ends}"}, seam_left_open{"seam.open", ", and leave the {what} open {ends}"};
 inline constexpr phrase seam_along{"seam.along", "Measured from {end}, {edge} takes {pairs}."},
     seam_on{"seam.on", "{one} {span}"}, seam_pairs{"seam.pairs", "Bring together {pairs}."},
@@ -118,14 +107,14 @@ inline constexpr phrase seam_fitted{
     "seam.fit", "Mark {edge} {long} from {from}, and {on} {short} from {end}: {join} mark to mark and end to "
                 "end, and {taken} the {extra} more, shared over the {spans} parts."},
     seam_fitted_whole{"seam.fit.whole", "{join} {edge} to {on} end to end, and {taken} the {extra} more."};
-inline constexpr phrase open_up{"open", "Open the {what} wide enough for a hand, before the last seam."};
-inline constexpr phrase turn_over{"turn_over", "Turn the work over."};
+inline constexpr phrase open_up{"step.open", "Open the {what} wide enough for a hand, before the last seam."};
+inline constexpr phrase turn_over{"step.turn_over", "Turn the work over."};
 inline constexpr phrase by_hand{"sew.by_hand", "Sew this by hand."};
 inline constexpr phrase overrun{"sew.overrun", "Sew back over {overrun} at both ends."},
     overrun_always{"sew.overrun.always", "Sew back over {overrun} at both ends of every row."};
 
 // Layings.
-inline constexpr phrase lay{"lay", "Lay {piece}{carried}, {up} side up, on the {under} side of {on}, {where}."},
+inline constexpr phrase lay{"step.lay", "Lay {piece}{carried}, {up} side up, on the {under} side of {on}, {where}."},
     lay_beneath{"lay.beneath", "With the {under} side of {on} up, lay {piece}{carried}, {up} side up, on it, {where}."};
 inline constexpr phrase opened_out{"lay.opened_out",
                                    "Open {piece} out beside {on}, {up} sides up, so that both lie flat with their "
@@ -136,7 +125,7 @@ inline constexpr phrase level{"lay.level", "{own} level with {edge}"}, set_in{"l
     set_beyond{"lay.beyond", "{own} {at} beyond {edge}"};
 inline constexpr phrase all_level{"lay.all_level", "edge to edge with it"},
     all_round{"lay.all_round", "{at} inside its edges all round"};
-inline constexpr phrase fitted{"fit",
+inline constexpr phrase fitted{"step.fit",
                                "Mark {piece} {long} from {edge}, and {on} {short} from {end}: {join} mark to mark and "
                                "end to end, and {taken} the {extra} more in each of the {spans} parts."},
     fitted_whole{"fit.whole", "{join} {piece} to {on} end to end, and {taken} the {extra} more."};
@@ -145,7 +134,7 @@ inline constexpr phrase take_ease{"fit.ease", "ease in"}, take_tuck{"fit.tuck", 
     take_pleat{"fit.pleat", "lay in a pleat"}, take_gather{"fit.gather", "gather"};
 
 // Cuts and spots.
-inline constexpr phrase slit{"slit",
+inline constexpr phrase slit{"step.slit",
                              "With the {up} side of {piece} up, cut through it alone {at} from {edge}, {ends}; cut "
                              "away {width}, half on each side."},
     slit_open{"slit.open", "With the {up} side of {piece} up, cut through it alone {at} from {edge}, {ends}."};
@@ -165,19 +154,21 @@ inline constexpr phrase crosses{"set.crosses",
                                 "Sew a cross on {piece} from corner to corner of a box {width} wide and {height} high, "
                                 "its middle {down} from {edge} and {at} from {end}, through {layers}."};
 
-inline constexpr phrase clip{"clip", "Clip {piece} {at} from {edge}: cut {depth} into it from {end}, and no deeper."};
+inline constexpr phrase clip{"step.clip",
+                             "Clip {piece} {at} from {edge}: cut {depth} into it from {end}, and no deeper."};
 
 // When the flat work is done.
-inline constexpr phrase turn_out{"turn_out", "Turn it out through the {what}."}, put_in{"put_in", "Put in the {what}."},
+inline constexpr phrase turn_out{"step.turn_out", "Turn it out through the {what}."},
+    put_in{"step.put_in", "Put in the {what}."},
     put_in_folded{"put_in.folded", "Put in the {what}, folded in half, and let it open out inside."},
     put_in_folded_more{"put_in.folded_more",
                        "Put in the {what}, folded in half {folds} times, and let it open out inside."};
 inline constexpr phrase close_by_hand{"close.hand", "Sew up the {what} by hand."},
     close_zipper{"close.zipper", "Close the {what} again."}, close_tie{"close.tie", "Tie the {what} shut."},
     close_other{"close.other", "Close the {what}."};
-inline constexpr phrase fold_up{"fold_up", "Fold it over."}, roll{"roll", "Roll it up."};
+inline constexpr phrase fold_up{"step.fold_up", "Fold it over."}, roll{"step.roll", "Roll it up."};
 
-inline constexpr phrase check{"check", "Check {piece}: {size}."};
+inline constexpr phrase check{"step.check", "Check {piece}: {size}."};
 
 } // namespace phrases
 
@@ -300,37 +291,6 @@ inline constexpr std::array all_phrases = {phrases::comma,
                                            phrases::fold_up,
                                            phrases::roll,
                                            phrases::check};
-
-/// A place of a phrase, and what stands there.
-struct filled_in {
-    std::string_view place;
-    std::string text;
-};
-
-inline std::string said(const phrase& p, std::initializer_list<filled_in> data, const phrase_table& table = {}) {
-    std::string_view text = p.english;
-    for (const phrase_text& own : table)
-        if (own.key == p.key)
-            text = own.text;
-    std::string all;
-    for (std::size_t at = 0; at < text.size();) {
-        const std::size_t open = text.find('{', at), shut = text.find('}', open);
-        all.append(text.substr(at, open - at));
-        if (open == std::string_view::npos || shut == std::string_view::npos) {
-            if (open != std::string_view::npos)
-                all.append(text.substr(open));
-            break;
-        }
-        const std::string_view place = text.substr(open + 1, shut - open - 1);
-        const filled_in* found = nullptr;
-        for (const filled_in& f : data)
-            if (f.place == place)
-                found = &f;
-        all.append(found == nullptr ? text.substr(open, shut - open + 1) : std::string_view(found->text));
-        at = shut + 1;
-    }
-    return all;
-}
 
 } // namespace turncloth
 

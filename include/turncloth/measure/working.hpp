@@ -105,11 +105,11 @@ std::string term_text(const term<Unit>& t) {
         sum.append(sum.empty() ? "" : " + ").append(apart ? to_text(part) : number_text(part));
     if (t.parts().size() > 1)
         sum = "(" + sum + ")";
-    std::string text = abs(t.times()) == 1 ? sum : to_text(abs(t.times())) + " x " + sum;
+    std::string text = abs(t.times()) == 1 ? sum : to_text(abs(t.times())).append(detail::word(" x ")).append(sum);
     if (!apart)
         text += " " + std::string(unit_name<Unit>);
     const std::string_view what = t.what();
-    return what.empty() ? text : text + " " + std::string(what);
+    return what.empty() ? text : text + " " + said_again(what);
 }
 
 } // namespace detail

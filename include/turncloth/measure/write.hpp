@@ -16,6 +16,7 @@
 #define TURNCLOTH_MEASURE_WRITE_HPP
 
 #include <turncloth/measure/detail/compiled.hpp>
+#include <turncloth/measure/language.hpp>
 #include <turncloth/measure/length.hpp>
 #include <turncloth/measure/place.hpp>
 #include <turncloth/measure/rounding.hpp>
@@ -232,7 +233,7 @@ TURNCLOTH_INLINE std::string to_decimal_text(fraction x) {
     append_digits(text, size / under);
     if (digits == 0)
         return text;
-    text += '.';
+    text += decimal_mark();
     append_digits(text, size % under * (scale / under), digits);
     return text;
 }
@@ -259,8 +260,9 @@ TURNCLOTH_INLINE std::string length_text(fraction number, const written_unit& un
 
 TURNCLOTH_INLINE std::string size_text(fraction width, fraction height, const written_unit& unit, const ruler& by) {
     const auto in = [&](const written_unit& shown, fraction of_it, fraction step) {
-        return number_text(nearest_to(width * of_it, step, by.halfway), shown) + " x " +
-               length_text(nearest_to(height * of_it, step, by.halfway), shown);
+        return number_text(nearest_to(width * of_it, step, by.halfway), shown)
+            .append(word(" x "))
+            .append(length_text(nearest_to(height * of_it, step, by.halfway), shown));
     };
     return as_shown(
         by, [&] { return in(written_as<inch>, unit.inches, by.inches.value()); },

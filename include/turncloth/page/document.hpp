@@ -91,6 +91,12 @@ struct document {
         block(Kind kind) : is(std::move(kind)) {}
     };
 
+    /// What those who write a document say of their own, in its language.
+    struct own_words {
+        std::string page = "page {1} of {2}", of = " of ", box_to_tick = "box to tick", room_to_write = "room to write",
+                    at_full_size = "{1} at 100 %";
+    };
+
     /// Of the unit that its readers' rules are divided into.
     enum class test_bar : unsigned char { one_inch, three_centimetres };
 
@@ -98,6 +104,7 @@ struct document {
     std::vector<block> blocks{};
     std::string foot{}; ///< at the foot of each printed page
     test_bar bar{};     ///< beside it, to lay a rule on
+    own_words words{};
 
     document& add(block b) {
         blocks.push_back(std::move(b));

@@ -58,8 +58,10 @@ public:
              language, "\">\n<head>\n<meta charset=\"utf-8\"/>\n",
              "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n"});
         element("title", from_.subtitle.empty() ? from_.title : sentence({from_.title, ", ", from_.subtitle}));
-        put({"<style>\n", html_look, "@page { @bottom-left { content: \"", in_css(from_.foot),
-             "\" } }\n</style>\n</head>\n<body>\n<main>\n<header>\n"});
+        put({"<style>\n", html_look, "@page { @bottom-left { content: \"", in_css(from_.foot), "\" }"});
+        if (from_.words.of != document::own_words().of)
+            put({" @bottom-right { content: counter(page) \"", in_css(from_.words.of), "\" counter(pages) }"});
+        put({" }\n</style>\n</head>\n<body>\n<main>\n<header>\n"});
         element("h1", from_.title);
         if (!from_.subtitle.empty())
             element("p", from_.subtitle, "subtitle");
@@ -197,7 +199,7 @@ private:
         }
         put({"</tr>\n"});
     }
-    static std::string written(const document::cell& c) {
+    std::string written(const document::cell& c) const {
         switch (c.holds) {
         case document::in_cell::tick:
             return tick(c.text);
@@ -210,13 +212,13 @@ private:
         return in_html(c.text);
     }
 
-    static std::string tick(std::string_view what) {
-        return sentence({"<span class=\"tick\" role=\"img\" aria-label=\"box to tick", what.empty() ? "" : ": ",
-                         in_html(what), "\"></span>"});
+    std::string tick(std::string_view what) const {
+        return sentence({"<span class=\"tick\" role=\"img\" aria-label=\"", in_html(from_.words.box_to_tick),
+                         what.empty() ? "" : ": ", in_html(what), "\"></span>"});
     }
-    static std::string blank(std::string_view what) {
-        return sentence({"<span class=\"blank\" role=\"img\" aria-label=\"room to write", what.empty() ? "" : ": ",
-                         in_html(what), "\"></span>"});
+    std::string blank(std::string_view what) const {
+        return sentence({"<span class=\"blank\" role=\"img\" aria-label=\"", in_html(from_.words.room_to_write),
+                         what.empty() ? "" : ": ", in_html(what), "\"></span>"});
     }
 
     const document& from_;

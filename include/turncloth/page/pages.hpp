@@ -33,6 +33,16 @@ inline page_area document_room(const paper& on) {
             on.wide() - 2 * document_margin - document_foot};
 }
 
+/// With the first at {1}, the second at {2}.
+inline std::string at_places(std::string_view text, const std::vector<std::string>& all) {
+    return filled(text, [&](std::string& to, std::string_view place) {
+        for (std::size_t i = 0; i < all.size(); ++i)
+            if (place == std::to_string(i + 1))
+                to.append(all[i]);
+        return !place.empty();
+    });
+}
+
 /// Its words at the left, a bar in the middle, and at the right which page it is.
 inline void draw_foot_of_page(page& on, const document& d, const std::string& which, const lettering& by) {
     const bool metric = d.bar == document::test_bar::three_centimetres;
@@ -43,7 +53,8 @@ inline void draw_foot_of_page(page& on, const document& d, const std::string& wh
     on.write({right, base}, which, small_size, set_from::end);
     const double end = right - by.width(which, small_size) - 8, from = end - bar;
     on.draw(test_bar_pen, {{from, base - 2.4}, {from, base}, {end, base}, {end, base - 2.4}});
-    on.write({from + bar / 2, base - 0.9}, metric ? "3 cm at 100 %" : "1 in at 100 %", 2.2, set_from::middle);
+    on.write({from + bar / 2, base - 0.9}, at_places(d.words.at_full_size, {metric ? "3 cm" : "1 in"}), 2.2,
+             set_from::middle);
     on.write({left, base}, by.shortened(fit_to_print(d.foot), small_size, from - left - 5), small_size);
 }
 
@@ -62,7 +73,8 @@ inline std::vector<page> pages_of(const document& d, const paper& on = paper::a4
         p.width = on.narrow();
         p.height = on.wide();
         p.title = d.title;
-        const std::string which = "page " + std::to_string(i + 1) + " of " + std::to_string(pages.size());
+        const std::string which =
+            detail::at_places(d.words.page, {std::to_string(i + 1), std::to_string(pages.size())});
         p.description = which;
         detail::draw_foot_of_page(p, d, which, by.by());
     }

@@ -39,13 +39,15 @@ inline std::string named(std::string_view name) {
 inline std::string capital(std::string words) {
     if (!words.empty() && words[0] >= 'a' && words[0] <= 'z')
         words[0] = static_cast<char>(words[0] - 'a' + 'A');
+    else if (words.starts_with("\xC3") && words.size() > 1 && static_cast<unsigned char>(words[1]) >= 0xA0)
+        words[1] = static_cast<char>(words[1] - 0x20); // a Latin letter with a mark
     return words;
 }
 
 inline std::string enumerated(const std::vector<std::string>& words) {
     std::string all;
     for (std::size_t i = 0; i < words.size(); ++i)
-        all.append(i == 0 ? "" : (i + 1 == words.size() ? " and " : ", ")).append(words[i]);
+        all.append(i == 0 ? "" : (i + 1 == words.size() ? word(" and ") : ", ")).append(words[i]);
     return all;
 }
 

@@ -38,18 +38,21 @@ std::string bulk_warning<Unit>::what(const ruler* by) const {
     const auto text = [&](length<Unit> l) { return by == nullptr ? to_text(l) : to_text(l, *by); };
     std::vector<std::string> names;
     for (const edge e : edges)
-        names.emplace_back(name_of(e));
-    std::string all = "stitching along the " + detail::enumerated(names) + (edges.size() == 1 ? " edge" : " edges") +
-                      " of the " + detail::named(piece) + " goes through ";
-    all += (least < layers ? std::to_string(least) + " to " : "") + std::to_string(layers) + " layers, more than the " +
-           std::to_string(limit) + " that a machine is taken to sew";
+        names.emplace_back(detail::word(name_of(e)));
+    using detail::sentence;
+    const std::string along = names.size() == 1 ? sentence({"the ", names[0], " edge"})
+                                                : sentence({"the ", detail::enumerated(names), " edges"}),
+                      through =
+                          least < layers ? sentence({least, " to ", layers, " layers"}) : sentence({layers, " layers"}),
+                      all = sentence({"stitching along ", along, " of the ", detail::named(piece), " goes through ",
+                                      through, ", more than the ", limit, " that a machine is taken to sew"});
     if (least == layers)
         return all;
     if (mitre_leg)
-        return all + ": mitre the corners, each creased first across a line that meets both cut edges " +
-               text(*mitre_leg) + " from the corner, and cut off what lies more than " + text(mitre_kept()) +
-               " outside it";
-    return all + ": trim what is turned under at the corners, or mitre them";
+        return sentence({all, ": mitre the corners, each creased first across a line that meets both cut edges ",
+                         text(*mitre_leg), " from the corner, and cut off what lies more than ", text(mitre_kept()),
+                         " outside it"});
+    return sentence({all, ": trim what is turned under at the corners, or mitre them"});
 }
 
 namespace detail {

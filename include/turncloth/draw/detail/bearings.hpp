@@ -55,7 +55,7 @@ public:
     }
     /// Inside it, as near to it as there is room.
     void name(edge e) {
-        const std::string words(name_of(e));
+        const std::string words(word(name_of(e)));
         const double long_ = at_.by.width(words, small_size) + 1;
         const bool level = is_level(e);
         const page_area& a = at_.drawn;
@@ -91,7 +91,7 @@ private:
                     continue;
                 const double x = there.right() - 1;
                 draw_arrow(on_, grain_pen, {{x, there.bottom() - 0.5}, {x, there.y + 0.5}});
-                write_lines(on_, {there.x + 0.6, there.y, small_line_height, long_}, {"grain"}, true);
+                write_lines(on_, {there.x + 0.6, there.y, small_line_height, long_}, {sentence({"grain"})}, true);
                 room_.take(there);
                 return true;
             }

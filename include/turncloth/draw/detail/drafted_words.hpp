@@ -23,8 +23,9 @@ std::string drafted_text(drafted_length<Unit> l, const ruler& by) {
 template <length_unit Unit>
 std::string drafted_size_text(drafted_length<Unit> width, drafted_length<Unit> height, const ruler& by) {
     const auto in = [&](auto step) {
-        return number_text(on_graduation(width, step, by.halfway)) + " x " +
-               to_text(on_graduation(height, step, by.halfway));
+        return number_text(on_graduation(width, step, by.halfway))
+            .append(word(" x "))
+            .append(to_text(on_graduation(height, step, by.halfway)));
     };
     return as_shown(
         by, [&] { return in(by.inches); }, [&] { return in(by.centimetres); });
@@ -36,7 +37,7 @@ std::string drafted_area_text(double number, const ruler& by) {
     const auto tenths = [&](fraction units, const char* name) {
         const fraction step = fraction(1, 10) / (units * units);
         const fraction whole_tenths = approximate(number, step).value / step;
-        return to_decimal_text(whole_tenths / 10) + name;
+        return to_decimal_text(whole_tenths / 10).append(word(name));
     };
     return as_shown(
         by, [&] { return tenths(units_per<inch, Unit>, " sq in"); },

@@ -103,10 +103,10 @@ public:
         const auto left_out =
             std::count_if(waiting.begin(), waiting.end(), [&](const folded_region* r) { return !is_led_to(*r); });
         if (left_out > 0)
-            on_.write(
-                at_.note,
-                sentence({left_out, left_out == 1 ? " region is" : " regions are", " too narrow here for a number."}),
-                small_size);
+            on_.write(at_.note,
+                      left_out == 1 ? sentence({left_out, " region is too narrow here for a number."})
+                                    : sentence({left_out, " regions are too narrow here for a number."}),
+                      small_size);
         return room_in_corners;
     }
 

@@ -302,7 +302,7 @@ inline bool draw_cross(picture& to, const std::optional<page_area>& box, const k
 inline page page_of_lying(picture& drawn, const lying_notes& notes, const plies_seen* seen, const std::string& note,
                           const drawing_options& options) {
     drawn.ring = 5;
-    drawn.words.small_print.push_back("Figures are " + note);
+    drawn.words.small_print.push_back(sentence({"Figures are ", note}));
     require_drawable({drawn.width, drawn.height});
     return best_page_of(drawn, options).draw([&](page& on, const picture_place& at) {
         notes_on_page written(on, at, notes);

@@ -251,7 +251,8 @@ private:
         if (every > 1)
             note = sentence({"Of every ", every, " edges one has its number here. "});
         if (without > 0)
-            note += sentence({"No room was found for the number of ", without, without == 1 ? " edge." : " edges."});
+            note += without == 1 ? sentence({"No room was found for the number of ", without, " edge."})
+                                 : sentence({"No room was found for the number of ", without, " edges."});
         if (!note.empty() && at_.note_width > 0)
             on_.write(at_.note, at_.by.shortened(note, small_size, at_.note_width), small_size);
     }

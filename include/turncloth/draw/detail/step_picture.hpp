@@ -82,7 +82,7 @@ private:
             table_.carry_out(done);
         made_.words.legend = std::move(seam.drawn.words.legend);
         seam.drawn.words = std::move(made_.words);
-        seam.drawn.words.facts.emplace_back("right sides together: like letters meet");
+        seam.drawn.words.facts.emplace_back(word("right sides together: like letters meet"));
         return page_of_lying(seam.drawn, seam.notes, nullptr, note_, options);
     }
 
@@ -169,9 +169,10 @@ private:
     }
 
     /// Distances from one edge: a few are dimensions, many are labels on the margin.
-    void measure(const seen_distances<Unit>& m, const char* what) {
+    void measure(const seen_distances<Unit>& m, std::string_view english) {
         if (!m.from.of.is_given() || m.at.empty())
             return;
+        const std::string what(word(english));
         const edge_in_sight from = seen_at(m.from);
         const bool across = from.out.y == 0; // along x
         const double start = across ? from.at.from.x : from.at.from.y;
@@ -318,7 +319,7 @@ private:
         return is_numbered(p, there) ? name_of(design_, p) : design_.parts()[p.index].name;
     }
     std::string with_article(const cut_part& p, const std::vector<cut_part>& there) const {
-        return (is_numbered(p, there) ? "" : "the ") + name(p, there);
+        return is_numbered(p, there) ? name(p, there) : sentence({"the ", name(p, there)});
     }
     void name(const cut_part& piece) {
         std::vector<cut_part> there;
@@ -344,11 +345,13 @@ private:
                                                : now_.bottom() - p.y;
             if (in > too_thin) // something else reaches beyond it
                 continue;
-            side.words = e == edge::top ? "top of " + with_article(base, there) : std::string(name_of(e));
+            side.words =
+                e == edge::top ? sentence({"top of ", with_article(base, there)}) : std::string(word(name_of(e)));
             notes_.edges.push_back(std::move(side));
         }
-        made_.words.facts.push_back(sentence(
-            {shown_->step.up == face::right ? "right" : "wrong", " side of ", with_article(piece, there), " up"}));
+        const std::string of = with_article(piece, there);
+        made_.words.facts.push_back(shown_->step.up == face::right ? sentence({"right side of ", of, " up"})
+                                                                   : sentence({"wrong side of ", of, " up"}));
     }
     cut_part outermost(const std::vector<cut_part>& there, const cut_part& piece) const {
         cut_part most = piece;

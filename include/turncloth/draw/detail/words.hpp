@@ -33,25 +33,25 @@ template <length_unit Unit>
 std::string figures_note(const ruler& by, length<Unit> graduation) {
     if (!shows_its_ruler(graduation, by))
         return rounded_note(by);
-    return sentence({"worked out on a ruler of ", to_text(graduation), ", so that what is printed of pieces adds up",
-                     by.shows == units_shown::both ? sentence({". ", converted_note<Unit>(by)}) : "."});
+    const std::string note =
+        sentence({"worked out on a ruler of ", to_text(graduation), ", so that what is printed of pieces adds up."});
+    return by.shows == units_shown::both ? sentence({note, " ", converted_note<Unit>(by)}) : note;
 }
 
 /// Those that are finished alike share a sentence.
 template <length_unit Unit>
 std::vector<std::string> edge_sentences(const panel<Unit>& shape, const ruler& by) {
-    const auto places = [&](const char* verb, const auto& lines) {
+    const auto places = [&](std::string_view verb, const auto& lines) {
         std::string all;
         for (const auto& l : lines)
-            all +=
-                sentence({all.empty() ? sentence({"; ", verb, " at "}) : ", ", unbroken(to_text(l.from_datum(), by))});
+            all.append(all.empty() ? sentence({"; ", verb, " "}) : ", ").append(unbroken(to_text(l.from_datum(), by)));
         return all;
     };
-    std::vector<std::string> all{"Edges, from the cut edge inward"};
+    std::vector<std::string> all{sentence({"Edges, from the cut edge inward"})};
     for (const edges_alike& alike : finished_alike(shape, {all_edges.begin(), all_edges.end()})) {
         const finish<Unit>& f = shape.finish_of(alike.first);
-        all.push_back(
-            sentence({alike.names, ": ", f.name(), places("fold", f.folds()), places("stitch", f.stitching())}));
+        all.push_back(sentence({alike.names, ": ", word(f.name()), places(word("fold at"), f.folds()),
+                                places(word("stitch at"), f.stitching())}));
     }
     return all;
 }

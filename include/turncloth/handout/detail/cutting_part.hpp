@@ -35,12 +35,15 @@ public:
 
     /// Cloth first, then all that a notion says is sold. What no cloth is given for is left open.
     void add_buying(document& to) const {
-        document::table t{"What to buy, as shops sell it", {"Have it", "What", "How much", "Which"}, {}};
+        document::table t{sentence({"What to buy, as shops sell it"}),
+                          {sentence({"Have it"}), sentence({"What"}), sentence({"How much"}), sentence({"Which"})},
+                          {}};
         const auto row = [&](const std::string& what, document::cell amount, std::string which) {
             t.rows.push_back({{what, document::in_cell::tick}, {what}, std::move(amount), {std::move(which)}});
         };
         for (const sheet_cloth<Unit>& c : cloths_)
-            row(c.material, figure_cell(unbroken(cloth_text(c.bought, by_))), text(c.bolt.width) + " wide, or wider");
+            row(c.material, figure_cell(unbroken(cloth_text(c.bought, by_))),
+                sentence({text(c.bolt.width), " wide, or wider"}));
         std::vector<std::string> open;
         const auto leave_open = [&](const std::string& m) {
             if (cloth_of(m) == nullptr && std::find(open.begin(), open.end(), m) == open.end())
@@ -51,16 +54,18 @@ public:
         for (const outlined_piece<Unit>& p : sheet_.outlines)
             leave_open(p.material());
         for (const std::string& m : open)
-            row(m, {"how much " + m, document::in_cell::blank}, "for the pieces below");
+            row(m, {sentence({"how much ", m}), document::in_cell::blank}, sentence({"for the pieces below"}));
         for (const notion<Unit>& n : sheet_.notions)
             if (const auto [much, which] = sold_of(n); !much.empty() || !which.empty())
-                row(n.name(), figure_cell(much.empty() ? which : much), much.empty() ? std::string() : which);
+                row(said_again(n.name()), figure_cell(much.empty() ? which : much),
+                    much.empty() ? std::string() : which);
         to.add(std::move(t));
     }
 
     void add_cut_table(document& to) const {
-        document::table t{"Every piece, as it is cut: its allowances are in these sizes",
-                          {"Letter", "Piece", "How many", "Cloth", "Width x height", "Grain"},
+        document::table t{sentence({"Every piece, as it is cut: its allowances are in these sizes"}),
+                          {sentence({"Letter"}), sentence({"Piece"}), sentence({"How many"}), sentence({"Cloth"}),
+                           sentence({"Width x height"}), sentence({"Grain"})},
                           {}};
         for (std::size_t i = 0; i < sheet_.pieces.size(); ++i) {
             const sheet_piece<Unit>& p = sheet_.pieces[i];
@@ -78,16 +83,17 @@ public:
                               {p.name()},
                               figure_cell(std::to_string(p.count())),
                               {p.material()},
-                              figure_cell("within " + text(p.cut)),
-                              {p.made_from.may_turn ? "either way" : "as drawn"}});
+                              figure_cell(sentence({"within ", text(p.cut)})),
+                              {std::string(word(p.made_from.may_turn ? "either way" : "as drawn"))}});
         }
         to.add(std::move(t));
     }
 
     void add_lays(document& to) const {
         for (const sheet_cloth<Unit>& c : cloths_) {
-            to.add(document::heading{"Cutting out the " + c.material, 3});
-            to.add(document::drawing{page_of(c, by_, handout_drawing()), {}, "The lay of the " + c.material, false});
+            to.add(document::heading{sentence({"Cutting out the ", c.material}), 3});
+            to.add(document::drawing{
+                page_of(c, by_, handout_drawing()), {}, sentence({"The lay of the ", c.material}), false});
             to.add(document::list{cutting_out(c.lay, lettered(c), c.bolt, by_)});
         }
     }
@@ -106,9 +112,10 @@ public:
         for (const notion<Unit>& n : sheet_.notions) {
             if (cloth_of(n.name()) != nullptr)
                 continue;
-            document::table t{"For the " + n.name(), {"What", "Figure"}, {}};
+            document::table t{
+                sentence({"For the ", said_again(n.name())}), {sentence({"What"}), sentence({"Figure"})}, {}};
             for (const notion_detail<Unit>& d : n.details())
-                t.rows.push_back({{d.what}, figure_cell(told(d))});
+                t.rows.push_back({{said_again(d.what)}, figure_cell(told(d))});
             to.add(std::move(t));
         }
     }
@@ -155,7 +162,9 @@ private:
                 continue;
             const bool roll = d.sold == sold_as::off_a_roll;
             std::string& to = d.count > 0 || roll ? all.much : all.which;
-            to.append(to.empty() ? "" : "; ").append(roll ? "off the roll" : d.what).append(": ");
+            to.append(to.empty() ? "" : "; ")
+                .append(roll ? sentence({"off the roll"}) : said_again(d.what))
+                .append(": ");
             to += d.count > 0 ? std::to_string(d.count) : unbroken(sold_text(d.amount.value(), d.sold, by_));
         }
         return all;
@@ -172,8 +181,8 @@ private:
             for (std::size_t k = 0; k < c->pieces.size(); ++k)
                 if (k < c->on_sheet.size() && c->on_sheet[k] == piece && !c->bolt.one_way &&
                     c->pieces[k].grain == grain::may_turn)
-                    return "either way";
-        return "along the height";
+                    return sentence({"either way"});
+        return sentence({"along the height"});
     }
 
     void add_piece(document& to, std::size_t i) const {
@@ -188,11 +197,13 @@ private:
                 sentence({"Cut a square of ", text(p.corner), " out of each corner: two such pieces make a box ",
                           text(p.depth), " deep."})});
         if (p.lines.empty() && p.eyelets.empty() && p.corner.value() == 0) {
-            to.add(document::paragraph{"It has no line to mark."});
+            to.add(document::paragraph{sentence({"It has no line to mark."})});
             return;
         }
-        to.add(document::drawing{page_of(p, by_, handout_drawing()), {}, name + ", to be marked", false});
-        document::table t{"Lines on " + name + ", each from the cut edge named", {"From", "What", "Distance"}, {}};
+        to.add(document::drawing{page_of(p, by_, handout_drawing()), {}, sentence({name, ", to be marked"}), false});
+        document::table t{sentence({"Lines on ", name, ", each from the cut edge named"}),
+                          {sentence({"From"}), sentence({"What"}), sentence({"Distance"})},
+                          {}};
         add_finishes(t, p);
         add_lines(t, p);
         if (!t.rows.empty())
@@ -207,18 +218,20 @@ private:
         to.add(document::paragraph{
             sentence({"Cut ", p.count(), " of ", p.material(), " along the heavy line of the drawing, within ",
                       text(p.cut), "; each finishes within ", text(p.finished), "."})});
-        to.add(document::drawing{page_of(p, by_, handout_drawing()), {}, name + ", to be drawn and cut", false});
-        document::table t{"Edges of " + name + ", as they are numbered there",
-                          {"Edge", "Length", "Finish", "Allowance and lines, from the cut edge", "Notches, along it"},
+        to.add(document::drawing{
+            page_of(p, by_, handout_drawing()), {}, sentence({name, ", to be drawn and cut"}), false});
+        document::table t{sentence({"Edges of ", name, ", as they are numbered there"}),
+                          {sentence({"Edge"}), sentence({"Length"}), sentence({"Finish"}),
+                           sentence({"Allowance and lines, from the cut edge"}), sentence({"Notches, along it"})},
                           {}};
         for (std::size_t k = 0; k < p.edges.size(); ++k) {
             const drafted_corner<Unit>& c = p.made_from.corners[k];
             const finish<Unit>& f = c.edge;
             t.rows.push_back({figure_cell(std::to_string(k + 1)),
-                              {std::string(shape_of(c.curve)) + text(p.edges[k].size)},
-                              {std::string(f.name())},
-                              figure_cell(joined({text(f.allowance()), places("fold at ", f.folds()),
-                                                  places("stitch at ", f.stitching())})),
+                              {std::string(word(shape_of(c.curve))) + text(p.edges[k].size)},
+                              {std::string(word(f.name()))},
+                              figure_cell(joined({text(f.allowance()), places(word("fold at"), f.folds()),
+                                                  places(word("stitch at"), f.stitching())})),
                               figure_cell(all_of(c.notches))});
         }
         to.add(std::move(t));
@@ -235,14 +248,14 @@ private:
             const finish<Unit>& f = shape.finish_of(alike.first);
             t.rows.push_back(
                 {{alike.in_words()},
-                 {std::string(f.name())},
-                 figure_cell(joined({places("fold at ", f.folds()), places("stitch at ", f.stitching())}))});
+                 {std::string(word(f.name()))},
+                 figure_cell(joined({places(word("fold at"), f.folds()), places(word("stitch at"), f.stitching())}))});
         }
     }
     std::string places(std::string_view verb, const auto& lines) const {
         std::string all;
         for (const auto& l : lines)
-            all.append(all.empty() ? verb : ", ").append(text(l.from_datum()));
+            all.append(all.empty() ? sentence({verb, " "}) : ", ").append(text(l.from_datum()));
         return all;
     }
 
@@ -270,48 +283,53 @@ private:
     void add_lines(document::table& t, const sheet_piece<Unit>& p) const {
         for (const auto& [first, at] : marked(p)) {
             const bool says_itself = first.kind == line_kind::slit;
-            t.rows.push_back({{sentence({name_of(first.parallel_to), " edge"})},
-                              {sentence({says_itself ? "" : verb_of(first.kind), says_itself ? "" : " ", first.what,
-                                         extent(p, first)})},
-                              figure_cell(at.size() == 1 && at[0].value() == 0 ? "at that edge" : all_of(at))});
+            const std::string own_name = said_again(first.what),
+                              what = says_itself ? own_name : sentence({word(verb_of(first.kind)), " ", own_name});
+            t.rows.push_back(
+                {{sentence({word(name_of(first.parallel_to)), " edge"})},
+                 {what + extent(p, first)},
+                 figure_cell(at.size() == 1 && at[0].value() == 0 ? sentence({"at that edge"}) : all_of(at))});
         }
         for (const sheet_eyelets<Unit>& e : p.eyelets) {
             const std::string what =
                 sentence({"eyelets, holes of ", text(e.size.hole), " with rims of ", text(e.size.rim)});
-            t.rows.push_back({{"top edge"}, {what + ": centres"}, figure_cell(text(e.from_top.value()))});
-            t.rows.push_back({{"left edge"}, {what + ": centres"}, figure_cell(all_of(e.from_left))});
+            const std::string centres = sentence({what, ": centres"});
+            t.rows.push_back({{sentence({"top edge"})}, {centres}, figure_cell(text(e.from_top.value()))});
+            t.rows.push_back({{sentence({"left edge"})}, {centres}, figure_cell(all_of(e.from_left))});
         }
     }
     /// Nothing for a line that runs right across and stays where it is.
     std::string extent(const sheet_piece<Unit>& p, const sheet_line<Unit>& l) const {
         if (l.brought_to)
-            return ", folded and brought to " + text(*l.brought_to);
+            return ", " + sentence({"folded and brought to ", text(*l.brought_to)});
         std::vector<std::string> ticks;
         for (const short_mark<Unit>& t : l.only)
-            ticks.push_back(sentence({"along ", text(t.size), " at the ", name_of(t.at), " edge"}));
+            ticks.push_back(sentence({"along ", text(t.size), " at the ", word(name_of(t.at)), " edge"}));
         if (!ticks.empty())
-            return ", only " + enumerated(ticks);
+            return ", " + sentence({"only ", enumerated(ticks)});
         if (l.begins.value() == 0 && l.ends == along(p.cut, l.parallel_to))
             return {};
-        return sentence({", from ", text(l.begins), " to ", text(l.ends), " off the cut ",
-                         is_level(l.parallel_to) ? "left" : "top", " edge"});
+        return ", " + sentence({"from ", text(l.begins), " to ", text(l.ends), " off the cut ",
+                                word(name_of(is_level(l.parallel_to) ? edge::left : edge::top)), " edge"});
     }
 
     /// From edge to edge, so that a slip of the rule shows: only where what is printed adds up.
     void add_sums(document& to, const sheet_piece<Unit>& p, const std::string& name) const {
         if (!shows_its_ruler(sheet_.graduation, by_))
             return;
-        document::table t{"The whole of " + name + ", line by line: add them as you mark", {"Marks", "Sum"}, {}};
+        document::table t{sentence({"The whole of ", name, ", line by line: add them as you mark"}),
+                          {sentence({"Marks"}), sentence({"Sum"})},
+                          {}};
         const auto add = [&](std::string_view what, edge from, const std::vector<length<Unit>>& at) {
-            t.rows.push_back({{sentence({what, ", from the ", name_of(from), " edge"})},
+            t.rows.push_back({{sentence({what, ", from the ", word(name_of(from)), " edge"})},
                               figure_cell(closing_sum(at, across(p.cut, from)))});
         };
         for (const auto& [first, at] : marked(p))
             if (at.size() > 1)
-                add(first.what, first.parallel_to, at);
+                add(said_again(first.what), first.parallel_to, at);
         for (const sheet_eyelets<Unit>& e : p.eyelets)
             if (e.from_left.size() > 1)
-                add("eyelets", edge::left, e.from_left);
+                add(word("eyelets"), edge::left, e.from_left);
         if (!t.rows.empty())
             to.add(std::move(t));
     }
@@ -320,10 +338,11 @@ private:
         const meeting<Unit>& of = m.made_from;
         const std::string title = sentence({"Where the ", of.longer, " meets the ", of.shorter});
         to.add(document::heading{title, 3});
-        to.add(document::paragraph{sentence({"Bring these together, each from the finished ", name_of(of.from),
+        to.add(document::paragraph{sentence({"Bring these together, each from the finished ", word(name_of(of.from)),
                                              " edge; in each part there is ", text(m.marks.surplus(0)), " more of the ",
                                              of.longer, " (fullness ", fullness_text(m.marks.fullness()), ")."})});
-        document::table t{title, {"Mark", "On the " + of.longer, "On the " + of.shorter}, {}};
+        document::table t{
+            title, {sentence({"Mark"}), sentence({"On the ", of.longer}), sentence({"On the ", of.shorter})}, {}};
         for (std::int64_t k = 1; k <= m.marks.spans(); ++k)
             t.rows.push_back({{std::to_string(k)},
                               figure_cell(text(m.marks.mark_on_long(k).from_datum())),

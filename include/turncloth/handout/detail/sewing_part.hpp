@@ -23,6 +23,7 @@
 #include <map>
 #include <set>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace turncloth::detail {
@@ -49,14 +50,14 @@ public:
     /// Only what a step asks for.
     void add_tools(document& to) const {
         document::ticks t;
-        const auto need = [&](bool needed, std::string what) {
+        const auto need = [&](bool needed, std::string_view what) {
             if (needed)
-                t.items.push_back(std::move(what));
+                t.items.emplace_back(word(what));
         };
         const auto uses = [&](work_verb v) { return verbs_.contains(v); };
         const bool film = std::any_of(sheet_.pieces.begin(), sheet_.pieces.end(),
                                       [](const auto& p) { return p.made_from.is_film(); });
-        need(true, "A long rule and a square, read to " + graduation_text(*words_.by));
+        need(true, sentence({"A long rule and a square, read to ", graduation_text(*words_.by)}));
         need(uses(work_verb::cut), "Shears, or a rotary cutter and its mat");
         need(uses(work_verb::slit) || uses(work_verb::clip), "Small sharp scissors");
         need(true, "Chalk, or a marking pencil that comes out of the cloth");
@@ -109,9 +110,13 @@ public:
 
     /// With room for what was measured, and how far that may be off. A diagonal tells whether the corners are square.
     void add_inspection(document& to) const {
-        document::table t{"Measure and look at it", {"Look at", "Should be", "Within", "Measured", "Right"}, {}};
+        document::table t{sentence({"Measure and look at it"}),
+                          {sentence({"Look at"}), sentence({"Should be"}), sentence({"Within"}), sentence({"Measured"}),
+                           sentence({"Right"})},
+                          {}};
         const std::string off = text(off_in_size());
-        const auto ask = [&](const std::string& what, std::string should_be, std::string within = "exactly") {
+        const auto ask = [&](std::string_view english, std::string should_be, std::string within) {
+            const std::string what(word(english));
             t.rows.push_back({{what},
                               {std::move(should_be), document::in_cell::figure},
                               {std::move(within), document::in_cell::figure},
@@ -122,35 +127,37 @@ public:
         ask("Finished width", text(size.width()), off);
         ask("Finished height", text(size.height()), off);
         ask("One diagonal", diagonal_of(size), off);
-        ask("The other diagonal", "the same", off);
+        ask("The other diagonal", sentence({"the same"}), off);
+        const std::string exactly = sentence({"exactly"}), none = sentence({"none"});
         if (const std::int64_t rows = rows_sewn(); rows > 0)
-            ask("Rows of stitching", std::to_string(rows));
+            ask("Rows of stitching", std::to_string(rows), exactly);
         for (const sheet_piece<Unit>& p : sheet_.pieces)
             for (const sheet_eyelets<Unit>& e : p.eyelets)
-                ask("Eyelets in the " + p.made_from.name(), std::to_string(e.from_left.size()));
-        ask("Raw edges in sight", "none");
-        ask("Thread ends left long", "none");
+                ask(sentence({"Eyelets in the ", p.made_from.name()}), std::to_string(e.from_left.size()), exactly);
+        ask("Raw edges in sight", none, exactly);
+        ask("Thread ends left long", none, exactly);
         if (cared_for_.contains(caution::work::pinning))
-            ask("Pins and needles, counted again", "as many as before");
+            ask("Pins and needles, counted again", sentence({"as many as before"}), exactly);
         to.add(std::move(t));
         to.add(document::paragraph{sentence(
             {"A cut, a mark, a fold or a row is right within half of ", graduation_text(*words_.by),
-             ", the smallest step of the rule. A size lies between two edges, each of them cut and folded, and ",
-             "may be off by four such halves: ", off, ". This is common practice."})});
+             ", the smallest step of the rule. A size lies between two edges, each of them cut and folded, and "
+             "may be off by four such halves: ",
+             off, ". This is common practice."})});
     }
 
     /// Those of works that no step has stand before the steps.
     void add_other_cautions(document& to) const {
-        document::caution box{"Safety", {}};
+        document::caution box{sentence({"Safety"}), {}};
         for (const sheet_caution& c : sheet_.cautions)
             if (!cared_for_.contains(c.at) && c.at != caution::work::buying && c.at != caution::work::using_it)
-                box.sentences.push_back(c.sentence);
-        box.sentences.emplace_back(
-            "Local codes, the makers' instructions and licensed practice go before this handout.");
+                box.sentences.push_back(said_again(c.sentence));
+        box.sentences.push_back(
+            sentence({"Local codes, the makers' instructions and licensed practice go before this handout."}));
         to.add(std::move(box));
     }
     bool add_cautions(document& to, caution::work at) const {
-        document::caution box{"Safety", sentences_at(at)};
+        document::caution box{sentence({"Safety"}), sentences_at(at)};
         const bool any = !box.sentences.empty();
         if (any)
             to.add(std::move(box));
@@ -209,12 +216,15 @@ private:
         std::vector<std::string> all;
         for (const sheet_caution& c : sheet_.cautions)
             if (c.at == at)
-                all.push_back(c.sentence);
+                all.push_back(said_again(c.sentence));
         return all;
+    }
+    static std::string work_in_words(caution::work at) {
+        return turncloth::said({std::string("caution.").append(heading_of(at)), heading_of(at)}, {});
     }
     std::vector<document::caution> cautions_of(const work_group<Unit>& g, std::size_t number,
                                                std::map<caution::work, std::size_t>& said_at) const {
-        document::caution box{"Safety", {}};
+        document::caution box{sentence({"Safety"}), {}};
         std::vector<std::string> again;
         for (const caution::work at : g.care) {
             const std::vector<std::string> sentences = sentences_at(at);
@@ -223,13 +233,13 @@ private:
             if (const auto [said, first] = said_at.emplace(at, number); first)
                 box.sentences.insert(box.sentences.end(), sentences.begin(), sentences.end());
             else
-                again.push_back(sentence({heading_of(at), " (step ", said->second, ")"}));
+                again.push_back(sentence({work_in_words(at), " (step ", said->second, ")"}));
         }
         std::vector<document::caution> all;
         if (!box.sentences.empty())
             all.push_back(std::move(box));
         if (!again.empty())
-            all.push_back({"Safety", {"as for " + enumerated(again) + "."}, false});
+            all.push_back({sentence({"Safety"}), {sentence({"as for ", enumerated(again), "."})}, false});
         return all;
     }
 

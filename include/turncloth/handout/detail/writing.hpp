@@ -19,10 +19,13 @@ inline page test_bars(units_shown shown) {
     const bool metric = shown != units_shown::inches, inches = shown != units_shown::centimetres;
     page p{.width = 108,
            .height = metric && inches ? 21.0 : 11.0,
-           .title = "To lay a rule on",
+           .title = sentence({"To lay a rule on"}),
            .description =
-               sentence({metric ? "A bar of 10 cm in ten parts, " : "", metric && inches ? "and " : "",
-                         inches ? "a bar of 1 in in eight parts, " : "", "true to size when printed at 100 %."})};
+               metric && inches
+                   ? sentence({"A bar of 10 cm in ten parts, and a bar of 1 in in eight parts, true to size when "
+                               "printed at 100 %."})
+               : metric ? sentence({"A bar of 10 cm in ten parts, true to size when printed at 100 %."})
+                        : sentence({"a bar of 1 in in eight parts, true to size when printed at 100 %."})};
     const auto bar = [&](double y, int parts, double part, const char* name) {
         p.draw({"bar", 0.3}, {{4, y}, {4 + parts * part, y}});
         for (int i = 0; i <= parts; ++i)
@@ -40,13 +43,14 @@ template <length_unit Unit>
 class handout_writer {
 public:
     handout_writer(const sheet<Unit>& s, const std::vector<sheet_cloth<Unit>>& cloths, const handout_options& options)
-        : sheet_(s), options_(options), by_(options.by), cutting_(s, cloths, by_), sewing_(s, by_) {}
+        : sheet_(s), options_(options), by_(ruler_of(options)), cutting_(s, cloths, by_), sewing_(s, by_) {}
 
     document write() {
         made_.title = sheet_.name;
         const std::string size = size_text(sheet_.finished.width(), sheet_.finished.height(), by_);
-        made_.subtitle = "finishes " + size;
-        made_.language = options_.language;
+        made_.subtitle = sentence({"finishes ", size});
+        made_.language = spoken == nullptr ? options_.language : options_.words.tag();
+        made_.words = own_words();
         made_.foot = sheet_.name + ", " + size;
         if (by_.shows == units_shown::centimetres)
             made_.bar = document::test_bar::three_centimetres;
@@ -64,17 +68,29 @@ public:
     }
 
 private:
-    void head(const char* text) { made_.add(document::heading{text}); }
+    /// Metric lengths stand first where those who speak so read them first.
+    static ruler ruler_of(const handout_options& options) {
+        ruler by = options.by;
+        by.metric_first |= options.words.habits().metric_first;
+        return by;
+    }
+    static document::own_words own_words() {
+        document::own_words own;
+        for (std::string* text : {&own.page, &own.of, &own.box_to_tick, &own.room_to_write, &own.at_full_size})
+            *text = word(*text);
+        return own;
+    }
+    void head(std::string_view text) { made_.add(document::heading{std::string(word(text))}); }
     void say(std::string sentence) { made_.add(document::paragraph{std::move(sentence)}); }
 
     void begin() {
-        say("Read it through to the end before you begin. Tick each line as it is done.");
+        say(sentence({"Read it through to the end before you begin. Tick each line as it is done."}));
         if (sheet_.asked)
-            say("This size is the nearest on the ruler to the " + asked() + " that was asked for.");
+            say(sentence({"This size is the nearest on the ruler to the ", asked(), " that was asked for."}));
         sewing_.add_finished(made_);
-        document::caution look{"Check before you cut", {}};
+        document::caution look{sentence({"Check before you cut"}), {}};
         for (const std::string& warning : sheet_.warnings)
-            look.sentences.push_back(as_sentence(warning));
+            look.sentences.push_back(as_sentence(said_again(warning)));
         for (const bulk_warning<Unit>& w : sheet_.bulk)
             look.sentences.push_back(as_sentence(w.what(by_)));
         if (!look.sentences.empty())
@@ -94,18 +110,23 @@ private:
         head("Tools");
         sewing_.add_tools(made_);
         head("How it is measured");
-        say("Sizes are width before height. Cut sizes hold every seam allowance, hem and binding: add nothing to them. "
-            "Distances are from the edge named; measure each from that edge, never from the line before.");
+        say(sentence(
+            {"Sizes are width before height. Cut sizes hold every seam allowance, hem and binding: add nothing "
+             "to them. Distances are from the edge named; measure each from that edge, never from the line "
+             "before."}));
         say(ruler_sentence());
         if (by_.shows == units_shown::both)
-            say(sentence({"A figure in brackets is the same length in ", by_.metric_first ? "inches" : "centimetres",
+            say(sentence({"A figure in brackets is the same length in ",
+                          word(by_.metric_first ? "inches" : "centimetres"),
                           ": keep to one of the two throughout. in: inch; cm: centimetre; yd: yard; m: metre; 1 in is "
                           "2.54 cm."}));
         made_.add(document::drawing{test_bars(by_.shows),
                                     {},
-                                    by_.shows == units_shown::both
-                                        ? "Printed at 100 %, these bars are as long as they say: lay your rule on them"
-                                        : "Printed at 100 %, this bar is as long as it says: lay your rule on it",
+                                    std::string(word(by_.shows == units_shown::both
+                                                         ? "Printed at 100 %, these bars are as long as they say: lay "
+                                                           "your rule on them"
+                                                         : "Printed at 100 %, this bar is as long as it says: lay your "
+                                                           "rule on it")),
                                     true});
     }
     std::string ruler_sentence() const {
@@ -121,7 +142,8 @@ private:
         cutting_.add_cut_table(made_);
         cutting_.add_lays(made_);
         head("What to mark");
-        say("Mark each piece while it is flat, as it is drawn here. Its letter is the one in the list of pieces.");
+        say(sentence({"Mark each piece while it is flat, as it is drawn here. Its letter is the one in the list of "
+                      "pieces."}));
         cutting_.add_marking(made_);
         document figures;
         cutting_.add_figures(figures);
@@ -141,7 +163,7 @@ private:
     void finish() {
         head("When it is made");
         sewing_.add_inspection(made_);
-        made_.add(document::blanks{{"Made by", "On"}});
+        made_.add(document::blanks{{sentence({"Made by"}), sentence({"On"})}});
         document in_use;
         if (sewing_.add_cautions(in_use, caution::work::using_it)) {
             head("In use");
@@ -150,7 +172,8 @@ private:
     }
 
     void add_workings() {
-        document::table t{"Each figure and the sum that it is, exact", {"Of", "Sum"}, {}};
+        document::table t{
+            sentence({"Each figure and the sum that it is, exact"}), {sentence({"Of"}), sentence({"Sum"})}, {}};
         const auto add = [&](const std::string& of, const figure<Unit>& f) {
             if (f.terms().size() > 1)
                 t.rows.push_back({{of}, figure_cell(working_text(f, by_))});
@@ -158,21 +181,23 @@ private:
         for (std::size_t i = 0; i < sheet_.pieces.size(); ++i) {
             const sheet_piece<Unit>& p = sheet_.pieces[i];
             const std::string name = letter_of(i) + ": " + p.made_from.name();
-            add(name + ", cut width", p.width);
-            add(name + ", cut height", p.height);
+            add(sentence({name, ", cut width"}), p.width);
+            add(sentence({name, ", cut height"}), p.height);
             for (const sheet_line<Unit>& l : p.lines)
-                add(sentence({name, ", ", name_of(l.parallel_to), " edge, ", l.what}), l.from_cut_edge);
+                add(sentence({name, ", ", word(name_of(l.parallel_to)), " edge, ", said_again(l.what)}),
+                    l.from_cut_edge);
             for (const sheet_eyelets<Unit>& e : p.eyelets)
-                add(name + ", top edge, eyelets", e.from_top);
+                add(sentence({name, ", top edge, eyelets"}), e.from_top);
         }
         for (const notion<Unit>& n : sheet_.notions)
             for (const notion_detail<Unit>& d : n.details())
-                add(n.name() + ": " + d.what, d.amount);
+                add(said_again(n.name()) + ": " + said_again(d.what), d.amount);
         if (t.rows.empty())
             return;
         head("Workings");
         if (metric_unit<Unit> && by_.shows == units_shown::inches)
-            say("This size was worked out in centimetres, and so are its sums: in inches they would not be exact.");
+            say(sentence({"This size was worked out in centimetres, and so are its sums: in inches they would not be "
+                          "exact."}));
         made_.add(std::move(t));
     }
 

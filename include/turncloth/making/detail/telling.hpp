@@ -28,9 +28,11 @@ public:
             std::string step = tell_step(g.steps[i], before);
             if (g.steps[i].turned_over && !says_side(g.steps[i], before))
                 step = say(phrases::turn_over, {}) + " " + capital(step);
-            all.push_back(g.one_after_another && i == 0
-                              ? capital(say(phrases::one_after_another, {{"piece", group_name()}}) + small(step))
-                              : capital(step));
+            all.push_back(
+                g.one_after_another && i == 0
+                    ? capital(say(phrases::one_after_another,
+                                  {{"piece", group_name()}, {"step", capital(step)}, {"small_step", small(step)}}))
+                    : capital(step));
         }
         if (g.checked.is_given())
             all.push_back(capital(say(phrases::check, {{"piece", name(g.checked)}, {"size", g.size}})));
@@ -79,7 +81,7 @@ private:
         case work_verb::cut:
             return say(phrases::cut, {});
         case work_verb::prepare:
-            return say(phrases::prepare, {{"what", s.what}});
+            return say(phrases::prepare, {{"what", said_again(s.what)}});
         case work_verb::pleat:
             return say(phrases::pleat, {{"piece", piece()}});
         case work_verb::zipper:

@@ -7,6 +7,8 @@
 //   struct grounds   what a refusal knows, before it is one
 //   refuse<Error>(parts, grounds)
 //
+// Literals are the sentence; what stands between them is its data: in another language (language.hpp) they are turned about.
+//
 //   refuse<zipper_error>({"an opening must be more than zero: it was ", opening},
 //                        {.kind = fault::too_small, .what = "an opening", .given = opening, .least = length<Unit>()});
 //
@@ -15,6 +17,7 @@
 #ifndef TURNCLOTH_MEASURE_DETAIL_SENTENCE_HPP
 #define TURNCLOTH_MEASURE_DETAIL_SENTENCE_HPP
 
+#include <turncloth/measure/language.hpp>
 #include <turncloth/measure/write.hpp>
 
 #include <concepts>
@@ -47,6 +50,9 @@ public:
     using manner = void (*)(std::string& to, std::string_view words);
 
     constexpr text_part() : is_(form::nothing), words_{{}, nullptr} {}
+    /// A literal is of the sentence itself, whatever it says.
+    template <std::size_t Size>
+    constexpr text_part(const char (&words)[Size]) : is_(form::literal), words_{words, nullptr} {}
     template <std::convertible_to<std::string_view> Words>
     constexpr text_part(const Words& words) : is_(form::words), words_{words, nullptr} {}
     constexpr text_part(std::string_view words, manner in) : is_(form::in_manner), words_{words, in} {}
@@ -69,11 +75,23 @@ public:
     }
 
     TURNCLOTH_INLINE void write_to(std::string& text, const ruler* by) const;
+    constexpr bool is_literal() const { return is_ == form::literal; }
     /// As the data of a refusal; nothing for words.
     TURNCLOTH_INLINE std::optional<amount> as_amount() const;
 
 private:
-    enum class form : unsigned char { nothing, words, in_manner, count, large_count, number, bare, length, size };
+    enum class form : unsigned char {
+        nothing,
+        literal,
+        words,
+        in_manner,
+        count,
+        large_count,
+        number,
+        bare,
+        length,
+        size
+    };
     struct some_words {
         std::string_view text;
         manner in;
@@ -125,6 +143,7 @@ TURNCLOTH_INLINE void text_part::write_to(std::string& text, const ruler* by) co
     switch (is_) {
     case form::nothing:
         return;
+    case form::literal:
     case form::words:
         text += words_.text;
         return;
@@ -167,6 +186,7 @@ TURNCLOTH_INLINE std::optional<amount> text_part::as_amount() const {
         return a;
     }
     case form::nothing:
+    case form::literal:
     case form::words:
     case form::in_manner:
     case form::size:
@@ -175,19 +195,40 @@ TURNCLOTH_INLINE std::optional<amount> text_part::as_amount() const {
     return std::nullopt;
 }
 
-TURNCLOTH_INLINE std::string sentence(text_parts parts) {
-    std::string text;
+/// The literals of a sentence, with a number in braces for all else: what it is known by to other languages.
+inline std::string key_of(text_parts parts) {
+    std::string key;
+    int place = 0;
     for (const text_part& part : parts)
-        part.write_to(text, nullptr);
-    return text;
+        if (part.is_literal())
+            part.write_to(key, nullptr);
+        else
+            key.append("{").append(std::to_string(++place)).append("}");
+    return key;
 }
 
-TURNCLOTH_INLINE std::string sentence(text_parts parts, const ruler& by) {
+inline std::string written(text_parts parts, const ruler* by) {
     std::string text;
-    for (const text_part& part : parts)
-        part.write_to(text, &by);
-    return text;
+    const std::string* const own = spoken == nullptr ? nullptr : spoken->text_of(key_of(parts));
+    if (own == nullptr) {
+        for (const text_part& part : parts)
+            part.write_to(text, by);
+        return text;
+    }
+    return filled(*own, [&](std::string& to, std::string_view place) {
+        char number = '1';
+        for (const text_part& part : parts) {
+            if (part.is_literal() || place.size() != 1 || number++ != place[0])
+                continue;
+            part.write_to(to, by);
+            return true;
+        }
+        return false;
+    });
 }
+
+TURNCLOTH_INLINE std::string sentence(text_parts parts) { return written(parts, nullptr); }
+TURNCLOTH_INLINE std::string sentence(text_parts parts, const ruler& by) { return written(parts, &by); }
 
 TURNCLOTH_INLINE refusal refusal_on(const grounds& g) {
     return {.kind = g.kind,

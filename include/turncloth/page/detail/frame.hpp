@@ -77,7 +77,7 @@ inline std::string letter_of(std::size_t i) {
 }
 
 inline std::string scale_text(double scale) {
-    return scale < 1 ? "scale " + number(1 / scale) + ":1" : "scale 1:" + number(scale);
+    return scale < 1 ? sentence({"scale ", number(1 / scale), ":1"}) : sentence({"scale 1:", number(scale)});
 }
 
 /// The lowest `height` of what is left of the page.
@@ -160,7 +160,7 @@ public:
             return;
         }
         if (!options.for_screen && !words_.small_print.empty())
-            words_.small_print[0].insert(0, "Print at 100 %. ");
+            words_.small_print[0].insert(0, word("Print at 100 %. "));
         for (const std::string& sentence : words_.small_print)
             print_.add(by, sentence, small_text, picture.width, 4);
         print_area_ = lowest(picture, print_.height() + 1);
@@ -308,7 +308,7 @@ private:
     void draw_legend(page& on) const {
         double y = legend_.y + 3, x = legend_.x;
         if (!options_->in_document)
-            on.write({x, y}, "Lines", body_size).bold = true;
+            on.write({x, y}, sentence({"Lines"}), body_size).bold = true;
         for (std::size_t i = 0; i < words_.legend.size(); ++i) {
             const kind_of_line& l = words_.legend[i];
             y += i % legend_columns_ == 0 ? 5 : 0;
@@ -318,7 +318,7 @@ private:
                     on.draw(l.with.meaning("legend"), {{x + off, y - 0.2}, {x + off + 0.9, y - 1.8}});
             else
                 on.draw(l.with.meaning("legend"), {{x, y - 1}, {x + 11, y - 1}});
-            on.write({x + 13, y}, by.shortened(l.words, small_size, legend_column_ - 13), small_size);
+            on.write({x + 13, y}, by.shortened(word(l.words), small_size, legend_column_ - 13), small_size);
         }
     }
 

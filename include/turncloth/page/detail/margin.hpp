@@ -28,7 +28,7 @@ struct margin_label {
     std::string figure, from, what;
     bool of_end = false;       ///< it says where a line ends that runs the other way
     bool from_cut_edge = true; ///< not from one that is folded
-    std::string distance() const { return sentence({figure, " from the ", from}); }
+    std::string distance() const { return sentence({figure, " from the ", word(from)}); }
 };
 
 /// Where a margin lies on the page: `near` is where it begins, and labels stand between `from` and `until` along it.
@@ -80,8 +80,9 @@ public:
             entries.push_back(sentence({number_of(i), all[i].distance(), ", ", all[i].what}));
         for (std::size_t k = 0; !many && k < kinds.size(); ++k) {
             entries.push_back(all[kinds[k]].what + ',');
-            entries.push_back(sentence(
-                {all[kinds[k]].from_cut_edge ? "from the cut " : "from the folded ", all[kinds[k]].from, " edge:"}));
+            const std::string_view from = word(all[kinds[k]].from);
+            entries.push_back(all[kinds[k]].from_cut_edge ? sentence({"from the cut ", from, " edge:"})
+                                                          : sentence({"from the folded ", from, " edge:"}));
             for (std::size_t i = kinds[k]; i < all.size(); ++i)
                 if (kind(i) == kind(kinds[k]))
                     entries.push_back(number_of(i) + all[i].figure);

@@ -33,9 +33,10 @@ struct edges_alike {
     std::string in_words() const {
         std::vector<std::string> words;
         for (const edge e : all)
-            words.emplace_back(name_of(e));
-        return all.size() == all_edges.size() ? "every edge"
-                                              : enumerated(words) + (all.size() == 1 ? " edge" : " edges");
+            words.emplace_back(word(name_of(e)));
+        return all.size() == all_edges.size() ? sentence({"every edge"})
+               : all.size() == 1              ? sentence({words[0], " edge"})
+                                              : sentence({enumerated(words), " edges"});
     }
 };
 
@@ -50,9 +51,9 @@ std::vector<edges_alike> finished_alike(const panel<Unit>& p, std::vector<edge> 
         for (const edge e : edges)
             (p.finish_of(e) == f ? alike.all : others).push_back(e);
         for (const edge e : alike.all)
-            alike.names.append(alike.names.empty() ? "" : ", ").append(name_of(e));
+            alike.names.append(alike.names.empty() ? "" : ", ").append(word(name_of(e)));
         if (may_be_every && others.empty() && all.empty())
-            alike.names = "every edge";
+            alike.names = word("every edge");
         all.push_back(alike);
         edges = others;
     }

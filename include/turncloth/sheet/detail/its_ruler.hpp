@@ -25,8 +25,9 @@ bool shows_its_ruler(length<Unit> graduation, const ruler& by) {
 template <length_unit Unit>
 std::string converted_note(const ruler& by) {
     const bool metric = metric_unit<Unit>;
-    return sentence({metric ? "Inches" : "Centimetres", " beside them are converted from these, each rounded to ",
-                     metric ? to_text(by.inches) : to_text(by.centimetres), "."});
+    return metric ? sentence({"Inches beside them are converted from these, each rounded to ", to_text(by.inches), "."})
+                  : sentence({"Centimetres beside them are converted from these, each rounded to ",
+                              to_text(by.centimetres), "."});
 }
 
 } // namespace turncloth::detail

@@ -27,14 +27,15 @@ inline std::string graduation_text(const ruler& by) {
     case units_shown::both:
         break;
     }
-    return by.metric_first ? to_text(by.centimetres) + " and " + to_text(by.inches)
-                           : to_text(by.inches) + " and " + to_text(by.centimetres);
+    const std::string inches = to_text(by.inches), centimetres = to_text(by.centimetres);
+    return by.metric_first ? sentence({centimetres, " and ", inches}) : sentence({inches, " and ", centimetres});
 }
 
 /// "1 1/4", or "1 3/7 (about 1.43)" where hundredths are not exact.
 inline std::string fullness_text(fraction fullness) {
     const fraction rounded = nearest_to(fullness, fraction(1, 100), ties::to_even);
-    return to_text(fullness) + (rounded == fullness ? "" : " (about " + to_decimal_text(rounded) + ")");
+    return rounded == fullness ? to_text(fullness)
+                               : sentence({to_text(fullness), " (about ", to_decimal_text(rounded), ")"});
 }
 
 constexpr std::string_view verb_of(line_kind kind) {
@@ -76,7 +77,9 @@ std::string numbered_edges(std::size_t n, const Is& is) {
     for (std::size_t i = 0; i < n; ++i)
         if (is(i))
             numbers.push_back(std::to_string(i + 1));
-    return numbers.empty() ? std::string() : (numbers.size() == 1 ? "edge " : "edges ") + enumerated(numbers);
+    if (numbers.empty())
+        return {};
+    return numbers.size() == 1 ? sentence({"edge ", numbers[0]}) : sentence({"edges ", enumerated(numbers)});
 }
 
 constexpr std::string_view heading_of(caution::work at) {

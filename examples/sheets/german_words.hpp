@@ -1,0 +1,56 @@
+// What the three projects say themselves, in German: for the rest see turncloth/handout/german.hpp. Names of pieces and
+// cloths stay as they are.
+#ifndef TURNCLOTH_EXAMPLES_SHEETS_GERMAN_WORDS_HPP
+#define TURNCLOTH_EXAMPLES_SHEETS_GERMAN_WORDS_HPP
+
+#include <turncloth/measure/language.hpp>
+
+namespace allotment {
+
+inline turncloth::phrase_table own_words_in_german() {
+    return {
+        {"foot of a film strip", "Fuß eines Folienstreifens"},
+        {"foot of the pocket strip", "Fuß des Taschenstreifens"},
+        {"end of the zipper's opening", "Ende der Reißverschlussöffnung"},
+        {"zipper between the base halves", "Reißverschluss zwischen den Bodenhälften"},
+        {"middle of the tie", "Mitte des Bindebands"},
+        {"quarter fold", "Viertelbruch"},
+        {"between two tools", "zwischen zwei Werkzeugen"},
+        {"each stands open, in its middle, by", "jede steht in der Mitte offen um"},
+        {"each tool pocket, between its rows", "jede Werkzeugtasche, zwischen ihren Nähten"},
+        {"longest tool, when the upper half is folded over it",
+         "längstes Werkzeug, wenn die obere Hälfte darübergelegt wird"},
+        {"filling", "Füllung"},
+        {"or instead, layers of wadding of that size", "oder stattdessen Lagen Vlies dieser Größe"},
+        {"thickness of each layer before it is knelt on", "Dicke jeder Lage, bevor darauf gekniet wird"},
+        {"ribbon to buy, cut off the reel", "Band zu kaufen, von der Rolle"},
+        {"width of the ribbon", "Breite des Bands"},
+        {"zipped pocket near the top, width of the largest flat packet",
+         "Reißverschlusstasche oben, Breite des größten flachen Päckchens"},
+        {"zipped pocket, width of the largest flat packet",
+         "Reißverschlusstasche, Breite des größten flachen Päckchens"},
+        {"A cover that is loose on its pad slides: kneel on it only where it fills out every corner.",
+         "Ein Bezug, der locker auf dem Kissen sitzt, rutscht: nur darauf knien, wenn jede Ecke ausgefüllt ist."},
+        {"Draw on film with a wax pencil, and within its allowances alone: ink does not come off.",
+         "Auf Folie mit Fettstift zeichnen, und nur innerhalb der Zugaben: Tinte geht nicht ab."},
+        {"Hang it where nobody walks into it: pegs at the height of the eyes hurt.",
+         "So aufhängen, dass niemand hineinläuft: Klammern in Augenhöhe verletzen."},
+        {"Overcast every cut edge of the cover, or zigzag along it, so that the allowances, which stay raw inside it, "
+         "do "
+         "not fray in the wash. The figures for thread leave this out.",
+         "Jede Schnittkante des Bezugs umnähen oder mit Zickzack versäubern, damit die Zugaben, die innen offen "
+         "bleiben, "
+         "in der Wäsche nicht ausfransen. In den Garnmaßen ist das nicht enthalten."},
+        {"Put each blade into its sheath before it goes into the roll: a point works its way through cloth.",
+         "Jede Klinge in ihre Scheide stecken, bevor sie in die Rolle kommt: eine Spitze arbeitet sich durch Stoff."},
+        {"Seed may be dressed with poison: hang the packets out of children's reach.",
+         "Saatgut kann mit Gift gebeizt sein: die Päckchen außer Reichweite von Kindern hängen."},
+        {"Sew the new stop to the zipper, and cut its tape, where the zipper's figures say.",
+         "Den neuen Stopper an den Reißverschluss nähen und das Band abschneiden, wo die Reißverschlussmaße es "
+         "angeben."},
+    };
+}
+
+} // namespace allotment
+
+#endif

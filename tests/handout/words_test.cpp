@@ -1,0 +1,310 @@
+// No word of a handout is written where no language reaches it: a language that says each text in an alphabet of its own is
+// spoken, and every letter that is printed in the common one must be of a name, of a unit or of the project's own words.
+#include "../../examples/sheets/cloth_to_buy.hpp"
+#include "../../examples/sheets/projects.hpp"
+#include <turncloth.hpp>
+#include <turncloth/design/json.hpp>
+#include <turncloth/design/project_of.hpp>
+#include <turncloth/handout/german.hpp>
+#include <turncloth/handout/handout.hpp>
+#include <turncloth/making/phrases.hpp>
+#include <turncloth/page/html.hpp>
+#include <turncloth/panel/typed_size.hpp>
+#include <turncloth/sheet/bulk.hpp>
+
+#include <doctest/doctest.h>
+
+#include <algorithm>
+#include <fstream>
+#include <iterator>
+#include <string>
+#include <string_view>
+#include <type_traits>
+#include <utility>
+#include <variant>
+#include <vector>
+
+using namespace turncloth;
+using std::string;
+
+namespace {
+
+bool is_letter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
+
+/// Letters as wide as an ideograph (U+FF21 and on), but for what stands in braces.
+string marked(std::string_view text) {
+    string all;
+    bool place = false;
+    for (const char c : text) {
+        place = c == '{' || (place && c != '}');
+        if (place || !is_letter(c))
+            all += c;
+        else
+            all.append(c < 'a' ? "\xEF\xBC" : "\xEF\xBD")
+                .append(1, static_cast<char>(c < 'a' ? c - 'A' + 0xA1 : c - 'a' + 0x81));
+    }
+    return all;
+}
+
+/// English in that alphabet, of every key that German has.
+language marked_english() {
+    const language from = german();
+    phrase_table all;
+    for (const phrase_text& t : from.texts()) {
+        std::string_view english = t.key;
+        if (english.starts_with(kept_texts))
+            english.remove_prefix(kept_texts.size());
+        if (english.starts_with("caution."))
+            english.remove_prefix(8);
+        if (english == "cloth.fold")
+            english = "fold";
+        for (const phrase& p : all_phrases)
+            if (p.key == t.key)
+                english = p.english;
+        string text = marked(english);
+        for (const char place : {'1', '2', '3', '4'}) // what is said again in German is in this alphabet too
+            if (t.text.find(string("{=") + place) != string::npos)
+                text.replace(text.find(string("{") + place), 1, "{=");
+        all.push_back({t.key, std::move(text)});
+    }
+    return {"en-x-marked", {.decimal_mark = ",", .metric_first = true}, std::move(all)};
+}
+
+/// What the projects say themselves, the longer before what is part of it: names of pieces, cloths and notions first.
+std::vector<string> own_words() {
+    std::vector<string> all = {
+        "Kneeling pad cover",
+        "thick",
+        "Hand-tool roll",
+        "Seed-packet organiser",
+        "pockets",
+        "Peg bag",
+        "Peg bag with a scooped front",
+        "back of the zipped pockets",
+        "base half",
+        "back",
+        "backing",
+        "canvas",
+        "clear film",
+        "film",
+        "film strip",
+        "filling",
+        "front",
+        "hanger sleeve",
+        "lining",
+        "lining cloth",
+        "long side of the edging",
+        "short side of the edging",
+        "outer",
+        "pocket strip",
+        "strip",
+        "tie",
+        "tool pockets",
+        "top panel",
+        "thin wadding",
+        "wadding",
+        "zipper",
+        "zipper between the base halves",
+        "pegs",
+        "zipped pockets",
+        "the zipper",
+        "foot of a film strip",
+        "foot of the pocket strip",
+        "end of the zipper's opening",
+        "middle of the tie",
+        "quarter fold",
+        "between two tools",
+        "each stands open, in its middle, by",
+        "each tool pocket, between its rows",
+        "longest tool, when the upper half is folded over it",
+        "or instead, layers of wadding of that size",
+        "ribbon to buy, cut off the reel",
+        "thickness of each layer before it is knelt on",
+        "width of the ribbon",
+        "zipped pocket near the top, width of the largest flat packet",
+        "zipped pocket, width of the largest flat packet",
+        "A cover that is loose on its pad slides: kneel on it only where it fills out every corner.",
+        "Draw on film with a wax pencil, and within its allowances alone: ink does not come off.",
+        "Hang it where nobody walks into it: pegs at the height of the eyes hurt.",
+        "Hang the bag where its strings and its rod are out of the reach of small children.",
+        "Measure the scoop on the front along its edge, and cut bias binding so long and what its ends turn in.",
+        "Overcast every cut edge of the cover, or zigzag along it, so that the allowances, which stay raw inside it, "
+        "do "
+        "not fray in the wash. The figures for thread leave this out.",
+        "Put each blade into its sheath before it goes into the roll: a point works its way through cloth.",
+        "Seed may be dressed with poison: hang the packets out of children's reach.",
+        "Sew the new stop to the zipper, and cut its tape, where the zipper's figures say.",
+        "Snip the allowances of the round corners to a thread or two from their stitching once they are sewn."};
+    std::stable_sort(all.begin(), all.end(), [](const string& a, const string& b) { return a.size() > b.size(); });
+    return all;
+}
+
+/// What is left of a text without the project's own words, units, and letters that stand by themselves.
+string left_of(string text, const std::vector<string>& own) {
+    const auto inside = [&](std::size_t at) { return at < text.size() && is_letter(text[at]); };
+    for (const string& words : own)
+        for (std::size_t at = text.find(words); at != string::npos; at = text.find(words, at + 1))
+            if (!(at > 0 && inside(at - 1)) && !inside(at + words.size()))
+                text.replace(at, words.size(), words.size(), ' ');
+    string left;
+    for (std::size_t at = 0; at < text.size();) {
+        std::size_t end = at;
+        while (inside(end))
+            ++end;
+        const string word = text.substr(at, end - at);
+        if (word.size() > 1 && word != "in" && word != "cm" && word != "yd" && word != "mm")
+            left.append(left.empty() ? "" : " ").append(word);
+        at = std::max(end, at + 1);
+    }
+    return left;
+}
+
+/// Every text of a document and of its drawings.
+class texts_of {
+public:
+    std::vector<string> all{}, in_drawings{};
+    explicit texts_of(const document& d) {
+        add(d.title), add(d.subtitle), add(d.foot);
+        for (const string* own :
+             {&d.words.page, &d.words.of, &d.words.box_to_tick, &d.words.room_to_write, &d.words.at_full_size})
+            all.push_back(detail::filled(*own, [](string&, std::string_view) { return true; }));
+        add(d.blocks);
+    }
+
+private:
+    void add(const string& text) { all.push_back(text); }
+    void add(const std::vector<string>& texts) { all.insert(all.end(), texts.begin(), texts.end()); }
+    void add(const std::vector<document::block>& blocks) {
+        for (const document::block& b : blocks)
+            std::visit([&](const auto& is) { add(is); }, b.is);
+    }
+    void add(const document::heading& h) { add(h.text); }
+    void add(const document::paragraph& p) { add(p.text); }
+    void add(const document::list& l) { add(l.items); }
+    void add(const document::ticks& t) { add(t.items); }
+    void add(const document::blanks& b) { add(b.names); }
+    void add(const document::caution& c) { add(c.word), add(c.sentences); }
+    void add(const document::steps& s) {
+        for (const document::step& step : s.all)
+            add(step.blocks);
+    }
+    void add(const document::table& t) {
+        add(t.caption), add(t.columns);
+        for (const auto& row : t.rows)
+            for (const document::cell& c : row)
+                add(c.text);
+    }
+    void add(const document::drawing& d) {
+        add(d.shows), add(d.caption), add(d.of.title), add(d.of.description);
+        for (const page_words& w : d.of.words)
+            in_drawings.push_back(w.text);
+    }
+};
+
+/// A name that is set in lines, or shortened, is a part of one.
+bool is_part_of_a_name(string text, const std::vector<string>& own) {
+    if (text.ends_with("..."))
+        text.resize(text.size() - 3);
+    return std::any_of(own.begin(), own.end(), [&](const string& name) { return name.find(text) != string::npos; });
+}
+
+std::size_t check_words(const document& d, const std::vector<string>& own) {
+    const texts_of said(d);
+    for (const string& text : said.all)
+        CHECK_MESSAGE(left_of(text, own) == "", text);
+    for (const string& text : said.in_drawings)
+        if (left_of(text, own) != "")
+            CHECK_MESSAGE(is_part_of_a_name(text, own), text);
+    return said.all.size() + said.in_drawings.size();
+}
+
+template <length_unit Unit>
+std::size_t check_sheet(sheet<Unit> s, bool hangs, const language& l, const std::vector<string>& own) {
+    const auto cloths = allotment::add_cloth(s, allotment::cloth_sold<Unit>{}, hangs);
+    s.bulk = bulk_warnings(s, 2);
+    std::size_t texts = 0;
+    for (const units_shown shows : {units_shown::both, units_shown::inches, units_shown::centimetres})
+        texts += check_words(handout_of(s, cloths, {.by = {.shows = shows}, .words = l}), own);
+    return texts;
+}
+
+/// Of `size`, in its own unit: on a ruler, so that sums are printed, for an edition of it.
+template <class Make>
+std::size_t in_both_units(const std::string_view inches, const std::string_view centimetres, Make make) {
+    std::size_t texts = 0;
+    for (const std::string_view size : {inches, centimetres})
+        texts += std::visit([&](const auto& s) { return make(s); }, read_size(string(size)));
+    return texts;
+}
+
+template <class Size>
+using unit_of = typename std::decay_t<decltype(std::declval<Size>().width())>::unit_type;
+
+} // namespace
+
+TEST_CASE("a word that no language reaches is seen") {
+    const std::vector<string> own = {"tool pockets", "tie"};
+    CHECK(left_of("tool pockets, 2 of them: 5 in (12,7 cm)", own) == "of them");
+    CHECK(left_of(marked("Cut the ") + "tie", own).empty());
+    CHECK(left_of("ties", own) == "ties");
+    CHECK(marked("Az {a} z") == "\xEF\xBC\xA1\xEF\xBD\x9A {a} \xEF\xBD\x9A");
+}
+
+TEST_CASE("every word of the handouts of the three projects is said by a language, or is the project's own") {
+    const language l = marked_english();
+    const std::vector<string> own = own_words();
+    std::size_t texts = 0;
+    for (const allotment::known_project& p : allotment::known_projects)
+        texts += in_both_units(p.usual_inches, p.usual_centimetres, [&](const auto& size) {
+            using unit = unit_of<decltype(size)>;
+            return check_sheet(
+                allotment::sheet_for<unit>(p.which, size, "", {},
+                                           by_edition<unit>(length_of<inch>({1, 16}), length_of<centimetre>({1, 10}))),
+                p.hangs, l, own);
+        });
+    CHECK(texts > 10'000);
+}
+
+TEST_CASE("every word of the handouts of designs with outlines and bindings is said by a language, or is their own") {
+    const language l = marked_english();
+    const std::vector<string> own = own_words();
+    for (const char* file : {"examples/designs/peg_bag.json", "examples/designs/scooped_peg_bag.json"}) {
+        std::ifstream in(file, std::ios::binary);
+        const project_design d = read_design(string(std::istreambuf_iterator<char>(in), {}));
+        for (const string& size : d.sizes)
+            std::visit([&](const auto& s) { check_sheet(sheet_of(project_of(d, s)), false, l, own); }, read_size(size));
+    }
+}
+
+TEST_CASE("every word of notions, marks and warnings of projects with all kinds of them is said by a language") {
+    const language l = marked_english();
+    std::vector<string> own = {"Hanging", "front", "pocket", "Pocket", "flounce", "liner", "canvas", "felt",
+                               "low",     "ends",  "tie",    "rings",  "edging",  "box",   "tools",  "film"};
+    const auto hem = all_round(single_turned_hem(1_in));
+    project<inch> p("Hanging", {12_in, 9_in});
+    auto& front = p.add({"front", "canvas", panel(p.finished(), hem)});
+    front.mark("low", edge::top, at<cut_edge>("1/2"_in));
+    p.add({"pocket", "canvas", panel(finished_size(5_in, 4_in), hem)}).count(2);
+    for (const length<inch>& x : {1_in, 3_in, 6_in})
+        p.add(placing<inch>{"pocket", "front", at<finished_edge>(x), at<finished_edge>(2_in)});
+    edges<inch> ends;
+    ends.left = ends.right = seam("1/2"_in);
+    p.add({"flounce", "canvas", panel(finished_size(24_in, 6_in), ends)})
+        .pleated(edge::left, pleats_near(pleat::box, 12_in, {.width = 4_in, .depth = 1_in}));
+    p.add({"box", "felt", panel(finished_size(16_in, 10_in), all_round(seam("1/2"_in)))})
+        .count(2)
+        .corners_cut_out(1_in, "1/2"_in);
+    p.add({"film", "film", panel(finished_size(17_in, 9_in))}).of_film();
+    p.add(meeting<inch>{"film", "front", edge::left, 17_in, 12_in, 5});
+    p.add(span_list<inch>{"tools", "pocket", edge::left, {3_in, 2_in}});
+    const zipped_opening<inch> z{.across = 12_in, .margin = 1_in, .beyond = "1/2"_in};
+    p.add(listed("tie", 2, z, zipper_supply<inch>::from_roll(180_in)));
+    p.add(listed("tie", 2, z, zipper_supply<inch>::made_up({14_in}, "1/2"_in, 1_in)));
+    p.add(listed("tie", 1, ribbon_tie<inch>{14_in, 0, 1, 2_in, 0_in, 9_in, 0_in}));
+    p.add(listed("flounce", pleating<inch>(pleat::box, 24_in, 6, 1_in)));
+    CHECK(check_words(handout_of(sheet_of(p), {}, {.words = l}), own) > 200);
+    sheet<inch> s = sheet_of(p);
+    const auto cut = stock_for<inch>("rings", {{"low", 4_in, 3}, {"ends", 9_in, 2}}, {{30_in}, {50_in}});
+    s.notions.push_back(listed(cut));
+    CHECK(check_words(handout_of(s, {}, {.by = inch_ruler(8), .words = l}), own) > 200);
+}
