@@ -4,6 +4,7 @@
 // the two lines can meet, and turns it about the seam by a rotation matrix. It shares no code with the library's walk.
 #include "making/boxes.hpp"
 #include "measure/against_gmp.hpp"
+#include "refused.hpp"
 
 #include <doctest/doctest.h>
 
@@ -282,4 +283,45 @@ TEST_CASE("what is made wrong is found, in 1,000 random pads") {
         REQUIRE(faults_of(zipped_pad(b, {.no_mouth = true}).design, fault::missing, "an opening") == 1);
         REQUIRE(faults_of(zipped_pad(b, {.no_clips = true}).design, fault::missing, "a clip") == 6);
     }
+}
+
+TEST_CASE("a seam of many spans is sewn in one run, and more spans than there may be are refused") {
+    // Two strips, span to span: what is along the one to the right is along the other to the left.
+    const auto strips = [](std::int64_t spans) {
+        making<inch> d("strips");
+        const cut_part one = d.cut({.name = "one", .width = 1_in * (spans + 2), .height = 9_in}),
+                       other = d.cut({.name = "other", .width = 1_in * (spans + 2), .height = 9_in});
+        seam_of<inch> s{.one = {}, .other = {}};
+        for (std::int64_t i = 1; i <= spans; ++i) {
+            s.one.push_back(span(one, edge::top, 1_in, 1_in * i, 1_in * (i + 1)));
+            s.other.push_back(span(other, edge::top, 1_in, 1_in * (spans + 1 - i), 1_in * (spans + 2 - i)));
+        }
+        d.add(s);
+        return d;
+    };
+    const auto sewn = boxed_of(strips(300)).sewn;
+    REQUIRE(sewn.size() == 1);
+    CHECK(sewn[0].sewn == 300_in);
+    CHECK(refused::facts<making_error>([&] {
+              static_cast<void>(boxed_of(strips(making<inch>::most_turned + 1)));
+          }).starts_with("does not fit"));
+}
+
+TEST_CASE("creases that part a piece into more areas than boxes are found of are refused, with how many") {
+    const auto grid = [](std::int64_t ways) {
+        making<inch> d("grid");
+        const cut_part cloth = d.cut({.name = "cloth", .width = 1_in * (ways + 1), .height = 1_in * (ways + 1)}),
+                       strip = d.cut({.name = "strip", .width = 1_in * (ways + 1), .height = 2_in});
+        for (std::int64_t i = 1; i <= ways; ++i)
+            for (const edge from : {edge::left, edge::top})
+                d.add(quarter(span(cloth, from, 1_in * i, 0_in, 1_in * (ways + 1))));
+        d.add(seam_of<inch>{.one = {span(cloth, edge::top, "1/2"_in, 0_in, 1_in * (ways + 1))},
+                            .other = {span(strip, edge::top, "1/2"_in, 0_in, 1_in * (ways + 1))},
+                            .beyond = beyond_seam::quarter});
+        return d;
+    };
+    // 400 upright and 401 level lines, the seam's among them, make 401 x 402 areas, and the seam 2 of the strip.
+    CHECK(refused::message<making_error>([&] { static_cast<void>(boxed_of(grid(400))); }) ==
+          "the seams and creases of this design part its pieces into 161204 areas: boxes are found of at most 100000");
+    CHECK_NOTHROW(static_cast<void>(boxed_of(grid(60))));
 }

@@ -179,6 +179,6 @@ TEST_CASE("so is more than is turned in a design, and as much as may be is sound
         return faults_of(all, fault::does_not_fit, what);
     };
     CHECK(too_many(laying<inch>{.piece = cloth}, "the number of layings") == 1);
-    CHECK(too_many(seam_of<inch>{}, "the number of seams") == 1);
+    CHECK(too_many(seam_of<inch>{}, "the number of spans of seams") == 1);
     CHECK(too_many(snip<inch>{.at = {.on = cloth}}, "the number of clips and slits") == 1);
 }

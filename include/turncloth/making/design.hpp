@@ -31,11 +31,11 @@ namespace turncloth {
 template <length_unit Unit>
 class making {
 public:
-    /// More than these, families and copies counted out, are refused; `most_turned` layings, creases, seams, and clips and
-    /// slits, each by itself. Carrying a design out takes a time that grows with the square of what is turned, some seconds
+    /// More than these, families and copies counted out, are refused; `most_turned` layings, creases, spans of seams, and
+    /// clips and slits, each by itself; `most_box_areas` that seams and creases part all pieces of boxed work into. Carrying a design out takes a time that grows with the square of what is turned, some seconds
     /// for the most, with the rows and spots in proportion, and with its `gaps` (executed.hpp) a little faster than they.
     static constexpr std::int64_t most_parts = 20'000, most_rows = 200'000, most_spots = 200'000,
-                                  most_compartments = 200'000, most_turned = 5000;
+                                  most_compartments = 200'000, most_turned = 5000, most_box_areas = 100'000;
 
     explicit making(std::string name = {}) : name_(std::move(name)) {}
 

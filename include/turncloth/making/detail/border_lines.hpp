@@ -3,6 +3,7 @@
 //   class border_lines(cells, rows, opened)
 //     .begin_upright(slab)  .begin_level(slab)     the border left of a slab, or right of the last; levels within one
 //     .go_to(y)  .leave()                          on along the border; to where no line runs
+//     .runs_between(slab, stretch)                 whether any runs along that stretch of the border left of a slab
 //     .next_end()                                  where the lines beside the border change next
 //     .any()  .any_cuts()  .cut(ply)  .hold(low, high)  .end_hollow(walls)     of the lines beside it there
 //     .mouths()  .mouths_from()                    all mouths met so far, those stated there last
@@ -39,6 +40,10 @@ public:
                           [](const line& a, const line& b) { return a.run.from < b.run.from; });
     }
 
+    bool runs_between(std::size_t slab, const stretch& there) const {
+        return std::any_of(upright_[slab].begin(), upright_[slab].end(),
+                           [&](const line& l) { return l.run.from < there.to && there.from < l.run.to; });
+    }
     void begin_upright(std::size_t slab) { begin(upright_[slab]); }
     void begin_level(std::size_t slab) { begin(level_[slab]); }
     void go_to(whole y) {

@@ -37,8 +37,12 @@ struct opened_line {
 /// As within, and along a side of the cell too.
 constexpr stretch within_or_on(const cell& area, const table_line& l) {
     const stretch inside = within(area, l);
-    if (!inside.is_nothing())
+    const bounds& round = area.round();
+    if (!inside.is_nothing() ||
+        (l.at != (l.level ? round.top : round.left) && l.at != (l.level ? round.bottom : round.right)))
         return inside;
+    if (area.is_upright())
+        return l.level ? stretch{round.left, round.right} : stretch{round.top, round.bottom};
     for (std::size_t i = 0; i < area.size(); ++i) {
         const spot &p = area[i], &q = area[i + 1 == area.size() ? 0 : i + 1];
         if ((l.level ? p.y : p.x) == l.at && (l.level ? q.y : q.x) == l.at) {
@@ -56,7 +60,7 @@ public:
         plies_of_.resize(holes.size());
         for (std::size_t i = 0; i < s.plies.size(); ++i) {
             plies_of_[s.plies[i].part].push_back(static_cast<std::uint32_t>(i));
-            round_.push_back(bounds_of(s.plies[i].area));
+            own_round_.push_back(carried(bounds_of(s.plies[i].area), inverse(s.plies[i].how)));
         }
     }
 
@@ -120,12 +124,13 @@ private:
     }
     void look_up(const sewn_row& row, const sewn_span::pierced& pierced) {
         const lie back = inverse(pierced.how);
+        const table_line own = carried(row.at, back);
         for (const std::uint32_t q : plies_of_[pierced.part]) {
+            if (misses(own, own_round_[q]))
+                continue;
             const ply& p = stack_->plies[q];
             const lie since = after(back, p.how);
             const table_line now = carried(row.at, since);
-            if (misses(now, round_[q]))
-                continue;
             if (const stretch in = within_or_on(p.area, now); !in.is_nothing())
                 now_.push_back({carried(in, now, inverse(since)), since, q});
         }
@@ -158,7 +163,7 @@ private:
     /// does.
     bool is_gone(std::uint32_t ply_number, const table_line& at, const stretch& run) const {
         const ply& p = stack_->plies[ply_number];
-        const bounds& round = round_[ply_number];
+        const bounds& round = p.area.round();
         bool before = (at.level ? round.top : round.left) < at.at,
              beyond = at.at < (at.level ? round.bottom : round.right);
         for (const bounds& own : (*holes_)[p.part]) {
@@ -196,8 +201,8 @@ private:
     const stack* stack_;
     const std::vector<std::vector<bounds>>* holes_;
     std::vector<std::vector<std::uint32_t>> plies_of_{};
-    std::vector<bounds> round_{};   ///< each ply
-    std::vector<looked_up> seen_{}; ///< while one row is looked at
+    std::vector<bounds> own_round_{}; ///< each ply, in its part's own spots
+    std::vector<looked_up> seen_{};   ///< while one row is looked at
     std::vector<holding> now_{};
     std::vector<holding> held_{}; ///< while one span is looked at
     std::vector<whole> stops_{};

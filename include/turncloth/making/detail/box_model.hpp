@@ -13,9 +13,13 @@
 #include <turncloth/making/detail/model.hpp>
 
 #include <algorithm>
+#include <array>
 #include <cstddef>
+#include <cstdint>
+#include <map>
 #include <numeric>
 #include <optional>
+#include <string>
 #include <utility>
 #include <vector>
 
@@ -53,6 +57,7 @@ public:
         for (std::size_t m = 0; m < design.mouths().size(); ++m)
             for (const chalk_line<Unit>& l : design.mouths()[m].at)
                 add_mouth(m, line(l));
+        require_few_cells();
         walk_.emplace(parts_, pairs_);
     }
     box_model(const box_model&) = delete;
@@ -90,10 +95,14 @@ public:
                 add_sewn(all, k);
         std::vector<std::size_t> of(all.size());
         std::iota(of.begin(), of.end(), std::size_t{0});
+        std::map<std::array<whole, 3>, std::size_t> ends; // in space, each with a stretch that has one there
         for (std::size_t i = 0; i < all.size(); ++i)
-            for (std::size_t j = 0; j < i; ++j)
-                if (touch(all[i], all[j]))
-                    std::replace(of.begin(), of.end(), std::size_t{std::max(of[i], of[j])}, std::min(of[i], of[j]));
+            for (const whole t : {all[i].along.from, all[i].along.to})
+                if (const auto end = in_space(all[i].pair, t)) {
+                    const auto [met, alone] = ends.try_emplace({end->x, end->y, end->z}, i);
+                    if (const std::size_t a = of[i], b = of[met->second]; !alone && a != b)
+                        std::replace(of.begin(), of.end(), std::max(a, b), std::min(a, b));
+                }
         std::vector<run> made;
         for (std::size_t first = 0; first < all.size(); ++first) {
             whole sewn = 0;
@@ -111,6 +120,20 @@ private:
         std::size_t pair = 0;
         stretch along{};
     };
+
+    void require_few_cells() const {
+        std::int64_t cells = 0;
+        for (const boxed_work::box_part& p : parts_)
+            cells += static_cast<std::int64_t>(boxed_work::stops_of(p).cells());
+        if (cells > making<Unit>::most_box_areas)
+            refuse<making_error>("the seams and creases of this design part its pieces into " + std::to_string(cells) +
+                                     " areas: boxes are found of at most " +
+                                     std::to_string(making<Unit>::most_box_areas),
+                                 refusal{.kind = fault::does_not_fit,
+                                         .what = "the number of areas",
+                                         .given = amount_of(cells),
+                                         .most = amount_of(making<Unit>::most_box_areas)});
+    }
 
     void add(const seam_of<Unit>& s, std::size_t seam) {
         constexpr boxed_work::turned turns[] = {boxed_work::turned::not_at_all, boxed_work::turned::inward,
@@ -171,20 +194,10 @@ private:
         if (from < pairs_[k].long_())
             all.push_back({k, {from, pairs_[k].long_()}});
     }
-    bool touch(const part_sewn& a, const part_sewn& b) const {
-        for (const whole s : {a.along.from, a.along.to})
-            for (const whole t : {b.along.from, b.along.to}) {
-                const auto one = in_space(a.pair, s), other = in_space(b.pair, t);
-                if (one && one == other)
-                    return true;
-            }
-        return false;
-    }
     std::optional<boxed_work::point> in_space(std::size_t pair, whole t) const {
         const boxed_work::spot on = pairs_[pair].on_one(t);
-        for (const boxed_work::box_cell& c : walk_->cells())
-            if (c.part == pairs_[pair].one.part && c.placed && c.own.left <= on.x && on.x <= c.own.right &&
-                c.own.top <= on.y && on.y <= c.own.bottom)
+        for (const boxed_work::box_cell& c : walk_->cells_of(pairs_[pair].one.part))
+            if (c.placed && c.own.left <= on.x && on.x <= c.own.right && c.own.top <= on.y && on.y <= c.own.bottom)
                 return c.stands.how(on);
         return {};
     }

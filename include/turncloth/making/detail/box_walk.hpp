@@ -1,7 +1,8 @@
 // Boxes found by walking the seams from one piece to the next, and what does not close.
 //
 //   box_part        a piece: its size, the creases that turn a quarter, and the lines that end it
-//   class lazy_walk(parts, pairs)      .cells()  .boxes()  .gaps()
+//   class lazy_walk(parts, pairs)      .cells()  .cells_of(part)  .boxes()  .gaps()
+//   stops_of(part)                     where its cells begin and end, and how many they are, before they are made
 //
 // A piece is cut into cells by its seams and creases. What lies between a seam, or a crease that turns back, and its edge
 // is an allowance, and no part of the box. Each box is placed from its largest cell on, breadth first; a seam or a crease
@@ -13,6 +14,7 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <span>
 #include <utility>
 #include <vector>
 
@@ -53,6 +55,33 @@ struct box_extent {
     std::size_t open_part = nowhere; ///< the first that has one
 };
 
+struct part_stops {
+    std::vector<whole> xs{}, ys{};
+
+    std::size_t columns() const { return xs.empty() ? 0 : xs.size() - 1; }
+    std::size_t cells() const { return xs.empty() ? 0 : columns() * (ys.size() - 1); }
+};
+
+/// At every line, and where a line begins or ends within the piece. Of a piece that is in no seam nothing is to be placed.
+inline part_stops stops_of(const box_part& part) {
+    if (part.ends.empty())
+        return {};
+    part_stops all{{0, part.width}, {0, part.height}};
+    const auto note = [&](const seam_line& l) {
+        (l.level ? all.ys : all.xs).push_back(l.at);
+        (l.level ? all.xs : all.ys).insert((l.level ? all.xs : all.ys).end(), {l.begins, l.ends});
+    };
+    for (const seam_line& l : part.ends)
+        note(l);
+    for (const quarter_crease& c : part.creases)
+        note(c.at);
+    for (std::vector<whole>* stops : {&all.xs, &all.ys}) {
+        std::sort(stops->begin(), stops->end());
+        stops->erase(std::unique(stops->begin(), stops->end()), stops->end());
+    }
+    return all;
+}
+
 /// Compiled where it is used.
 template <class>
 class lazy_walk {
@@ -70,6 +99,9 @@ public:
     }
 
     const std::vector<box_cell>& cells() const { return cells_; }
+    std::span<const box_cell> cells_of(std::size_t part) const {
+        return std::span(cells_).subspan(first_[part], first_[part + 1] - first_[part]);
+    }
     const std::vector<box_extent>& boxes() const { return boxes_; }
     const std::vector<box_gap>& gaps() const { return gaps_; }
 
@@ -85,30 +117,11 @@ private:
     static bool spans(const seam_line& l, bool level, whole at, whole from, whole to) {
         return l.level == level && l.at == at && l.begins <= from && to <= l.ends;
     }
-    static std::vector<whole> sorted(std::vector<whole> stops) {
-        std::sort(stops.begin(), stops.end());
-        stops.erase(std::unique(stops.begin(), stops.end()), stops.end());
-        return stops;
-    }
-
-    /// At every line, and where a line begins or ends within the piece.
     void cut(std::size_t p) {
         const box_part& part = parts_[p];
-        first_.push_back(cells_.size());
-        std::vector<whole> xs = {0, part.width}, ys = {0, part.height};
-        const auto note = [&](const seam_line& l) {
-            (l.level ? ys : xs).push_back(l.at);
-            (l.level ? xs : ys).insert((l.level ? xs : ys).end(), {l.begins, l.ends});
-        };
-        for (const seam_line& l : part.ends)
-            note(l);
-        for (const quarter_crease& c : part.creases)
-            note(c.at);
-        xs = sorted(std::move(xs));
-        ys = sorted(std::move(ys));
-        if (part.ends.empty())
-            xs.clear(); // of a piece that is in no seam there is nothing to place
-        columns_.push_back(xs.empty() ? 0 : xs.size() - 1);
+        const part_stops stops = stops_of(part);
+        const auto& [xs, ys] = stops;
+        columns_.push_back(stops.columns());
         for (std::size_t j = 0; j + 1 < ys.size(); ++j)
             for (std::size_t i = 0; i + 1 < xs.size(); ++i) {
                 box_cell c{p, {xs[i], ys[j], xs[i + 1], ys[j + 1]}};
@@ -116,6 +129,7 @@ private:
                                           [&](const seam_line& l) { return lies_beyond(c.own, l); });
                 cells_.push_back(c);
             }
+        first_.push_back(cells_.size());
     }
     static bool lies_beyond(const bounds& b, const seam_line& l) {
         const whole from = l.level ? b.left : b.top, to = l.level ? b.right : b.bottom;
@@ -124,7 +138,7 @@ private:
     }
 
     void join_cells(std::size_t p) {
-        const std::size_t end = p + 1 < first_.size() ? first_[p + 1] : cells_.size(), across = columns_[p];
+        const std::size_t end = first_[p + 1], across = columns_[p];
         for (std::size_t c = first_[p]; c < end; ++c) {
             if ((c - first_[p]) % across + 1 < across)
                 join_neighbours(c, c + 1, false);
@@ -164,8 +178,7 @@ private:
     };
     std::vector<along_seam> cells_along(const seam_line& l, bool from_begin) const {
         std::vector<along_seam> found;
-        const std::size_t end = l.part + 1 < first_.size() ? first_[l.part + 1] : cells_.size();
-        for (std::size_t c = first_[l.part]; c < end; ++c) {
+        for (std::size_t c = first_[l.part]; c < first_[l.part + 1]; ++c) {
             const bounds& b = cells_[c].own;
             const whole near = l.toward < 0 ? (l.level ? b.top : b.left) : (l.level ? b.bottom : b.right);
             const whole from = std::max(l.begins, l.level ? b.left : b.top),
@@ -209,28 +222,30 @@ private:
             largest[c] = c;
         std::stable_sort(largest.begin(), largest.end(),
                          [&](std::size_t a, std::size_t b) { return area_of(cells_[a].own) > area_of(cells_[b].own); });
+        const std::vector<char> is_sewn = sewn();
         for (const std::size_t c : largest)
-            if (!cells_[c].placed && !cells_[c].allowance && is_sewn(c))
+            if (!cells_[c].placed && !cells_[c].allowance && is_sewn[c] != 0)
                 place_from(c);
         for (std::size_t c = 0; c < cells_.size(); ++c)
             if (cells_[c].placed)
                 note_extent(c);
     }
-    /// Whether a seam is reached from it.
-    bool is_sewn(std::size_t start) const {
-        std::vector<char> seen(cells_.size(), 0);
-        std::vector<std::size_t> queue = {start};
+    /// Of each cell, whether a seam is reached from it.
+    std::vector<char> sewn() const {
+        std::vector<char> all(cells_.size(), 0);
+        std::vector<std::size_t> queue;
+        const auto reach = [&](const joint& j) {
+            for (const std::size_t c : {j.one, j.other})
+                if (std::exchange(all[c], char{1}) == 0)
+                    queue.push_back(c);
+        };
+        for (const joint& j : joints_)
+            if (j.pair != nowhere)
+                reach(j);
         for (std::size_t q = 0; q < queue.size(); ++q)
-            for (const std::size_t i : of_[queue[q]]) {
-                const joint& j = joints_[i];
-                if (j.pair != nowhere)
-                    return true;
-                const std::size_t next = j.one == queue[q] ? j.other : j.one;
-                if (seen[next] == 0)
-                    queue.push_back(next);
-                seen[next] = 1;
-            }
-        return false;
+            for (const std::size_t i : of_[queue[q]])
+                reach(joints_[i]);
+        return all;
     }
 
     void place_from(std::size_t root) {
@@ -325,7 +340,7 @@ private:
 
     const std::vector<box_part>& parts_;
     const std::vector<seam_pair>& pairs_;
-    std::vector<std::size_t> first_{}, columns_{};
+    std::vector<std::size_t> first_ = {0}, columns_{}; ///< of each piece, and of what would follow the last
     std::vector<box_cell> cells_{};
     std::vector<joint> joints_{};
     std::vector<std::vector<std::size_t>> of_{}; ///< the joints of each cell

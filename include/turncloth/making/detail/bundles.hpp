@@ -13,10 +13,8 @@
 #include <turncloth/making/detail/needs.hpp>
 
 #include <algorithm>
-#include <charconv>
 #include <cstddef>
 #include <cstdint>
-#include <string>
 #include <utility>
 #include <vector>
 
@@ -48,8 +46,10 @@ template <class>
 class lazy_bundler {
 public:
     explicit lazy_bundler(const std::vector<task>& tasks) : tasks_(tasks), after_(tasks.size()) {
+        bundles_.reserve(tasks.size());
         for (std::size_t i = 0; i < tasks.size(); ++i) {
-            bundles_.push_back({{{i}}, tasks[i].what.kind == operation_kind::crease && !tasks[i].corner});
+            bundles_.emplace_back().strands.emplace_back(1, i);
+            bundles_.back().hem = tasks[i].what.kind == operation_kind::crease && !tasks[i].corner;
             bundle_of_.push_back(i);
             for (const std::size_t first : tasks[i].needs)
                 after_[first].push_back(i);
@@ -84,6 +84,7 @@ public:
 
 private:
     static constexpr std::size_t none = cut_part::none;
+    enum met : unsigned char { not_met, inside, outside };
 
     std::size_t next_need(std::size_t b, const std::vector<char>& done) const {
         for (const strand& s : bundles_[b].strands)
@@ -95,35 +96,35 @@ private:
     }
 
     /// `joined` is what would become of the bundles `some`.
-    bool may_join(const std::vector<std::size_t>& some, const bundle& joined) const {
-        std::vector<char> inside(bundles_.size(), 0), seen(bundles_.size(), 0);
+    bool may_join(const std::vector<std::size_t>& some, const bundle& joined) {
+        met_.assign(bundles_.size(), not_met);
         for (const std::size_t b : some)
-            inside[b] = 1;
-        std::vector<std::size_t> queue = some;
-        for (std::size_t q = 0; q < queue.size(); ++q)
-            for (const strand& s : bundles_[queue[q]].strands)
+            met_[b] = inside;
+        way_ = some;
+        for (std::size_t q = 0; q < way_.size(); ++q)
+            for (const strand& s : bundles_[way_[q]].strands)
                 for (const std::size_t t : s)
                     for (const std::size_t then : after_[t]) {
                         const std::size_t b = bundle_of_[then];
-                        if (inside[b] != 0 && inside[queue[q]] == 0)
+                        if (met_[b] == inside && met_[way_[q]] != inside)
                             return false;
-                        if (inside[b] == 0 && seen[b] == 0) {
-                            seen[b] = 1;
-                            queue.push_back(b);
+                        if (met_[b] == not_met) {
+                            met_[b] = outside;
+                            way_.push_back(b);
                         }
                     }
         return needs_point_forward(joined);
     }
-    bool needs_point_forward(const bundle& joined) const {
-        std::vector<std::size_t> position(tasks_.size(), none);
+    bool needs_point_forward(const bundle& joined) {
+        position_.assign(tasks_.size(), none);
         std::size_t next = 0;
         for (const strand& s : joined.strands)
             for (const std::size_t t : s)
-                position[t] = next++;
+                position_[t] = next++;
         for (const strand& s : joined.strands)
             for (const std::size_t t : s)
                 for (const std::size_t first : tasks_[t].needs)
-                    if (position[first] != none && position[first] >= position[t])
+                    if (position_[first] != none && position_[first] >= position_[t])
                         return false;
         return true;
     }
@@ -307,7 +308,7 @@ private:
     }
 
     void join_copies() {
-        std::vector<std::pair<std::string, std::size_t>> keys;
+        std::vector<std::pair<likeness, std::size_t>> keys;
         for (std::size_t b = 0; b < bundles_.size(); ++b)
             if (!bundles_[b].strands.empty())
                 keys.emplace_back(key_of(bundles_[b]), b);
@@ -321,14 +322,11 @@ private:
         }
     }
     /// The same for bundles whose tasks differ in the copy alone, or in places on another piece.
-    std::string key_of(const bundle& b) const {
+    using likeness = std::vector<std::int64_t>;
+    likeness key_of(const bundle& b) const {
         const cut_part piece = tasks_[b.strands[0][0]].on;
-        std::string key = std::to_string(piece.index);
-        const auto add = [&](std::int64_t n) {
-            char digits[20]; // as many as a number has with its sign
-            key += ',';
-            key.append(digits, std::to_chars(digits, digits + sizeof digits, n).ptr);
-        };
+        likeness key = {static_cast<std::int64_t>(piece.index)};
+        const auto add = [&](std::int64_t n) { key.push_back(n); };
         const auto add_fraction = [&](const fraction& x) { add(numerator(x)), add(denominator(x)); };
         for (const strand& s : b.strands)
             for (const std::size_t t : s) {
@@ -351,6 +349,9 @@ private:
     std::vector<bundle> bundles_{};
     std::vector<std::size_t> bundle_of_{};
     std::vector<std::size_t> on_edge_{};
+    // While one joining is judged.
+    std::vector<met> met_{};
+    std::vector<std::size_t> way_{}, position_{};
 };
 using bundler = lazy_bundler<void>;
 

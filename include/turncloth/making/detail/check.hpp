@@ -86,7 +86,9 @@ private:
         const auto one = [](const auto&) { return 1; };
         limit(design_.layings(), one, making<Unit>::most_turned, "the number of layings");
         limit(design_.creases(), one, making<Unit>::most_turned, "the number of creases");
-        limit(design_.seams(), one, making<Unit>::most_turned, "the number of seams");
+        limit(
+            design_.seams(), [](const auto& s) { return static_cast<std::int64_t>(s.one.size()); },
+            making<Unit>::most_turned, "the number of spans of seams");
         limit(design_.snips(), one, making<Unit>::most_turned, "the number of clips and slits");
         if (design_.parts().empty())
             missing("a design needs a part: it has none", "a part", 0);

@@ -4,6 +4,7 @@
 //     .gap_between(slab, k, i)          in that cell, the gap between its plies i and i + 1, numbered from 1
 //     .hollow_of(gap)                   gaps of one hollow have one number; outside is 0
 //     .walls_of(gap)                    the two walls, the smaller number first
+//     .like()                           which cells go on from slab to slab with the same gaps (detail/like_cells.hpp)
 //     .passages()                       where a hollow goes on into another or outside
 //     .barriers()                       where two gaps of like walls are parted
 //     .border_of(passage)               where it lies; .mouths_at(passage) the stated mouths on whose lines, in order
@@ -14,10 +15,12 @@
 // in it. A row closes all heights from the lowest to the highest ply that it holds. Between plies over both, what is left
 // unclosed on either side is linked. Linked gaps of the same two walls are one hollow; linked gaps of other walls are a
 // passage. Every border is met once, from its one end to its other, with the lines that run along it.
+// Of cells that go on from slab to slab only the first has gaps of its own, and where two such cells meet along a level
+// beside which no line runs nothing is looked at again.
 #ifndef TURNCLOTH_MAKING_DETAIL_GAPS_HPP
 #define TURNCLOTH_MAKING_DETAIL_GAPS_HPP
 
-#include <turncloth/making/detail/border_lines.hpp>
+#include <turncloth/making/detail/like_cells.hpp>
 
 #include <algorithm>
 #include <cstddef>
@@ -45,7 +48,9 @@ public:
     using cells = lazy_cells<Use>;
 
     lazy_gaps(const cells& plane, std::span<const bound_row> rows, std::span<const opened_line> opened)
-        : plane_(&plane), lines_(plane, rows, opened) {
+        : plane_(&plane), lines_(plane, rows, opened), like_(plane, lines_) {
+        for (const ply& p : plane.of().plies)
+            back_.push_back({p.part, inverse(p.how)});
         number_gaps();
         for (std::size_t s = 0; s < plane.slabs().size(); ++s) {
             cross_upright(s);
@@ -59,8 +64,9 @@ public:
 
     std::size_t count() const { return gap_walls_.size(); }
     std::size_t gap_between(std::size_t in, std::size_t k, std::size_t i) const {
-        return first_[cells_before_[in] + k] + i;
+        return first_[like_.number(in, k)] + i;
     }
+    const lazy_like_cells<Use>& like() const { return like_; }
     std::size_t hollow_of(std::size_t gap) const { return up_[gap]; }
     std::pair<std::size_t, std::size_t> walls_of(std::size_t gap) const { return gap_walls_[gap]; }
     bool is_channel(std::size_t gap) const { return gap != 0 && gap_walls_[gap].first == gap_walls_[gap].second; }
@@ -79,10 +85,26 @@ private:
         border at{};
         std::size_t mouths_from = 0, mouths_to = 0;
     };
+    /// The border along a level, and whether no line runs along it.
+    struct met_level {
+        std::size_t border = 0;
+        bool plain = false;
+    };
     enum class at_border : unsigned char { ends, goes_on, is_opened };
     /// A ply that ends at a border and goes on in another of the cell, by their places in it.
     struct fold_over {
         std::size_t low = 0, high = 0;
+    };
+    /// Of a ply, how the table lies to its part's own spots.
+    struct ply_back {
+        std::size_t part = 0;
+        lie how{};
+    };
+    /// A ply that ends at a border, by its place in the cell, and the border in its part's own spots.
+    struct ending {
+        std::size_t place = 0, part = 0;
+        spot from{}, to{};
+        bool is_one_edge_with(const ending& o) const { return part == o.part && from == o.from && to == o.to; }
     };
     /// The cell on one side of a border. Gap i lies beneath ply i; the lowest and the one above all are outside.
     struct side {
@@ -96,15 +118,17 @@ private:
     void number_gaps() {
         gap_walls_.push_back({nowhere, nowhere}); // outside
         const auto& all = plane_->of().plies;
-        for (std::size_t s = 0; s < plane_->slabs().size(); ++s) {
-            cells_before_.push_back(first_.size());
+        for (std::size_t s = 0; s < plane_->slabs().size(); ++s)
             for (std::size_t k = 0; k < plane_->slabs()[s].cell_count(); ++k) {
+                if (const std::size_t j = like_.before(s, k); j != nowhere) {
+                    first_.push_back(first_[like_.number(s - 1, j)]);
+                    continue;
+                }
                 first_.push_back(gap_walls_.size());
                 const plies over = plane_->plies(s, k);
                 for (std::size_t i = 0; i + 1 < over.size(); ++i)
                     gap_walls_.push_back(std::minmax({all[over[i]].wall, all[over[i + 1]].wall}));
             }
-        }
         up_.resize(gap_walls_.size());
         std::iota(up_.begin(), up_.end(), std::size_t{0});
     }
@@ -131,7 +155,8 @@ private:
             end = in_b < b.size() ? std::min(end, b[in_b].left) : end;
             set(a_, s - 1, in_a);
             set(b_, s, in_b);
-            meet({{x, y}, {x, end}});
+            if (a_.over.empty() || b_.over.empty() || like_.before(s, in_b - 1) != in_a - 1)
+                meet({{x, y}, {x, end}});
             y = end;
         }
     }
@@ -139,16 +164,45 @@ private:
     void cross_levels(std::size_t s) {
         const slab& one = plane_->slabs()[s];
         lines_.begin_level(s);
+        last_levels_.swap(levels_);
+        levels_.resize(one.levels.size());
         for (std::size_t k = 0; k < one.levels.size(); ++k) {
             const level& l = one.levels[k];
             if (l.left == l.right)
                 lines_.go_to(l.left);
             else
                 lines_.leave();
+            levels_[k].plain = l.left == l.right && !lines_.any();
+            if (s > 0 && levels_[k].plain && is_met_already(s, k))
+                continue;
             set(a_, s, k);
             set(b_, s, k + 1);
+            levels_[k].border = borders_.size();
             meet({{one.left, l.left}, {one.right, l.right}});
         }
+    }
+    /// Whether the two cells beside a level go on from the slab before, where they met along it: that border goes on.
+    bool is_met_already(std::size_t s, std::size_t k) {
+        const bool lies_above = lies(s, k), lies_below = lies(s, k + 1);
+        if (!lies_above && !lies_below)
+            return false;
+        const std::size_t above = lies_above ? like_.before(s, k - 1) : nowhere,
+                          below = lies_below ? like_.before(s, k) : nowhere;
+        if (lies_above ? above == nowhere : below == nowhere)
+            return false;
+        const std::size_t was = lies_above ? above + 1 : below; // the level in the slab before
+        const met_level& last = last_levels_[was];
+        if (!last.plain || (lies_above ? lies_below && below != was : lies(s - 1, was)) ||
+            (!lies_below && lies(s - 1, was + 1)))
+            return false;
+        levels_[k].border = last.border;
+        borders_[levels_[k].border].at.to = {plane_->slabs()[s].right, plane_->slabs()[s].levels[k].right};
+        return true;
+    }
+    /// Whether any ply lies below so many levels of a slab and above the next.
+    bool lies(std::size_t s, std::size_t levels_above) const {
+        return levels_above > 0 && levels_above < plane_->slabs()[s].levels.size() &&
+               !plane_->plies(s, levels_above - 1).empty();
     }
     /// The cell of a slab below so many of its levels: none above the first level, and below the last.
     void set(side& one, std::size_t s, std::size_t levels_above) {
@@ -207,24 +261,19 @@ private:
         }
     }
     /// A ply that ends here and goes on in another of the same side, which ends here too.
+    /// The border is the same in the part's own spots for both.
     void find_folds(side& s, const border& at) {
         s.folds.clear();
         ends_.clear();
         for (std::size_t i = 0; i < s.over.size(); ++i)
-            if (s.here[i] == at_border::ends)
-                ends_.push_back(i);
+            if (s.here[i] == at_border::ends) {
+                const ply_back& p = back_[s.over[i]];
+                ends_.push_back({i, p.part, p.how(at.from), p.how(at.to)});
+            }
         for (std::size_t i = 0; i < ends_.size(); ++i)
             for (std::size_t k = i + 1; k < ends_.size(); ++k)
-                if (are_one_edge(s.over[ends_[i]], s.over[ends_[k]], at) && !lines_.cut(s.over[ends_[i]]))
-                    s.folds.push_back({ends_[i], ends_[k]});
-    }
-    /// Whether the border is the same in the part's own spots for both.
-    bool are_one_edge(std::uint32_t one, std::uint32_t other, const border& at) const {
-        const ply &p = plane_->of().plies[one], &q = plane_->of().plies[other];
-        if (p.part != q.part)
-            return false;
-        const lie there = after(inverse(p.how), q.how);
-        return there(at.from) == at.from && there(at.to) == at.to;
+                if (ends_[i].is_one_edge_with(ends_[k]) && !lines_.cut(s.over[ends_[i].place]))
+                    s.folds.push_back({ends_[i].place, ends_[k].place});
     }
     /// The gaps of a side up to the next ply that goes on; returns whether there is one. Those in a fold of this side are
     /// linked with what lies in the same fold alone: the narrowest that holds them.
@@ -319,16 +368,18 @@ private:
     }
 
     const cells* plane_;
-    std::vector<std::size_t> first_{};        ///< number of the lowest gap of each cell, slab by slab
-    std::vector<std::size_t> cells_before_{}; ///< each slab
+    lazy_border_lines<Use> lines_;
+    lazy_like_cells<Use> like_;
+    std::vector<std::size_t> first_{}; ///< number of the lowest gap of each cell, slab by slab
     std::vector<std::pair<std::size_t, std::size_t>> gap_walls_{};
     std::vector<std::size_t> up_{};
-    lazy_border_lines<Use> lines_;
+    std::vector<ply_back> back_{};
     std::vector<met_border> borders_{};
+    std::vector<met_level> levels_{}, last_levels_{}; ///< of this slab, and of the one before
     std::vector<passage> passages_{}, barriers_{};
     // While one border is looked at.
     side a_{}, b_{};
-    std::vector<std::size_t> ends_{}; ///< places of plies that end there
+    std::vector<ending> ends_{}; ///< plies that end there
     std::vector<std::size_t> open_{}, shut_{}, in_fold_{};
     bool outside_ = false;
     std::vector<std::pair<const fold_over*, std::size_t>> folded_{};

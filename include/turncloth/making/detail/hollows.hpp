@@ -168,7 +168,7 @@ private:
         where_.reserve(gaps_->count());
         for (std::size_t s = 0; s < plane_->slabs().size(); ++s)
             for (std::size_t k = 0; k < plane_->slabs()[s].cell_count(); ++k)
-                for (std::size_t i = 1; i < plane_->plies(s, k).size(); ++i)
+                for (std::size_t i = 1; i < plane_->plies(s, k).size() && gaps_->like().before(s, k) == nowhere; ++i)
                     where_.emplace_back(s, k);
         members_ = chains(gaps_->count(), gaps_->count());
         for (std::size_t gap = gaps_->count(); gap-- > 1;)
@@ -225,11 +225,12 @@ private:
             });
         };
         for (std::size_t gap = members_.first_in(hollow); gap != nowhere; gap = members_.after(gap)) {
-            const auto [s, k] = where_[gap];
-            const slab& one = plane_->slabs()[s];
-            for (const level& l : {one.levels[k], one.levels[k + 1]})
-                if (!near_one({one.left, l.left}) || !near_one({one.right, l.right}))
-                    return false;
+            for (auto [s, k] = where_[gap]; k != nowhere; k = gaps_->like().then(s++, k)) {
+                const slab& one = plane_->slabs()[s];
+                for (const level& l : {one.levels[k], one.levels[k + 1]})
+                    if (!near_one({one.left, l.left}) || !near_one({one.right, l.right}))
+                        return false;
+            }
         }
         return true;
     }
@@ -275,9 +276,14 @@ private:
     }
     /// Neighbouring cells of one slab that nothing parts, each as far as it is open all across.
     std::vector<column> columns_of(std::size_t hollow, const std::vector<border>& blocked) const {
+        std::vector<std::pair<std::size_t, std::size_t>>
+            there; // slabs and cells, from left to right and from the top down
+        for (std::size_t gap = members_.first_in(hollow); gap != nowhere; gap = members_.after(gap))
+            for (auto [s, k] = where_[gap]; k != nowhere; k = gaps_->like().then(s++, k))
+                there.emplace_back(s, k);
+        std::sort(there.begin(), there.end());
         std::vector<column> all;
-        for (std::size_t gap = members_.first_in(hollow); gap != nowhere; gap = members_.after(gap)) {
-            const auto [s, k] = where_[gap];
+        for (const auto& [s, k] : there) {
             const slab& one = plane_->slabs()[s];
             if (all.empty() || all.back().left != one.left)
                 all.push_back({one.left, one.right, {}});
@@ -326,8 +332,9 @@ private:
     std::vector<std::size_t> torn_{};
     std::optional<cells> plane_{};
     std::optional<gaps> gaps_{};
-    std::vector<std::pair<std::size_t, std::size_t>> where_{{0, 0}}; ///< slab and cell of each gap; none outside
-    chains members_{};                                               ///< gaps of each hollow, the lowest first
+    std::vector<std::pair<std::size_t, std::size_t>> where_{
+        {0, 0}};        ///< the first slab and cell of each gap; none outside
+    chains members_{};  ///< gaps of each hollow, the lowest first
     chains ends_{};     ///< of passages, in each hollow: 2 n and 2 n + 1 are those of passage n
     chains barriers_{}; ///< within each hollow
 };

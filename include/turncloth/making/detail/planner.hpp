@@ -205,7 +205,7 @@ private:
         const bool above = s.up == up_of(t.on);
         look_from(s, model_.number_of(t.on), above);
         for (std::size_t i = first; i < end; ++i) {
-            const flat_work::sewn_row met = bench_.sew(i).first;
+            const flat_work::sewn_row met = bench_.met_by(i);
             const auto from = seen(t.on).measured_from(model_.number_of(t.on), t.from, {met.at, met.run, above});
             p.across.from = edge_of(from);
             p.across.at.push_back(way(from, met.at.at));
@@ -221,7 +221,7 @@ private:
     bool is_uppermost_now(std::size_t part, std::size_t row) const {
         if (!model_.flat().parts[part].beneath || side_.of(bench_.root_of(part)) != side_up::beneath)
             return false;
-        const std::vector<flat_work::sewn_span> spans = bench_.sew(row).first.spans;
+        const std::vector<flat_work::sewn_span> spans = bench_.met_by(row).spans;
         return std::all_of(spans.begin(), spans.end(),
                            [&](const flat_work::sewn_span& s) { return s.plies.front().part == part; });
     }
@@ -245,11 +245,12 @@ private:
         const flat_work::stack& lies = bench_.stack_of(model_.number_of(p.piece));
         for (auto ply = lies.plies.rbegin(); ply != lies.plies.rend(); ++ply) {
             const cut_part wall = model_.part_of(ply->part);
+            if (std::find(walls.begin(), walls.end(), wall) == walls.end())
+                continue;
             const flat_work::bounds b = flat_work::extent(lies, ply->part);
             const flat_work::stretch all =
                 met.at.level ? flat_work::stretch{b.left, b.right} : flat_work::stretch{b.top, b.bottom};
-            if (all.from == met.run.from && all.to == met.run.to &&
-                std::find(walls.begin(), walls.end(), wall) != walls.end()) {
+            if (all.from == met.run.from && all.to == met.run.to) {
                 p.end_to_end = wall;
                 return;
             }

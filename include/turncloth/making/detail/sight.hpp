@@ -110,17 +110,10 @@ public:
 
     /// The outermost edge of a part toward one side of the table.
     std::optional<sighted> outermost(std::size_t part, edge toward, const lie& body) const {
-        const bool least = toward == edge::left || toward == edge::top;
         std::optional<sighted> found;
-        for (const ply& p : stack_.plies) {
-            if (p.part != part)
-                continue;
-            const whole at = at_edge(bounds_of(p.area), toward);
-            if (!found || (least ? at < found->at : found->at < at))
-                found = {part, own_edge(toward, body), !is_cut_edge(p, toward), at};
-            else if (at == found->at)
-                found->folded |= !is_cut_edge(p, toward);
-        }
+        for (const ply& p : stack_.plies)
+            if (p.part == part)
+                note_outer(found, p, toward, body);
         return found;
     }
 
@@ -170,10 +163,13 @@ public:
     sighted measured_from(std::size_t part, edge side, const looked_along& from) const {
         const edge toward = on_table(side, body_of(part)->how);
         const std::optional<sighted> own = outermost(part, toward, body_of(part)->how);
+        if (own && sees(*own, toward, from, much::middle))
+            return *own;
+        const std::vector<outer_edges> all = all_outermost(toward);
         for (const much wanted : {much::middle, much::beside, much::any}) {
-            if (own && sees(*own, toward, from, wanted))
+            if (wanted != much::middle && own && sees(*own, toward, from, wanted))
                 return *own;
-            if (const std::optional<sighted> nearest = nearest_seen(toward, from, wanted))
+            if (const std::optional<sighted> nearest = nearest_seen(toward, from, wanted, all))
                 return *nearest;
         }
         return *own;
@@ -181,10 +177,13 @@ public:
 
     /// A folded edge of any part that lies toward that side exactly there, where a line runs up to it.
     std::optional<sighted> folded_at(edge toward, whole at, const table_line& line) const {
-        for (const ply& p : stack_.plies)
+        for (const ply& p : stack_.plies) {
+            if (at_edge(bounds_of(p.area), toward) != at)
+                continue;
             if (const auto e = outermost(p.part, toward, body_of(p.part)->how);
                 e && e->folded && e->at == at && runs_along(p, toward, *e, line.at))
                 return e;
+        }
         return std::nullopt;
     }
 
@@ -196,24 +195,51 @@ public:
     }
 
 private:
-    std::optional<sighted> nearest_seen(edge toward, const looked_along& from, much wanted) const {
+    /// The outermost edges of each part toward two opposite sides, all found in one walk through the stack.
+    struct outer_edges {
+        const ply* body = nullptr;
+        std::optional<sighted> toward{}, away{};
+    };
+    std::vector<outer_edges> all_outermost(edge toward) const {
+        std::vector<outer_edges> all(design_.parts.size());
+        for (const ply& p : stack_.plies)
+            if (p.body)
+                all[p.part].body = &p;
+        for (const ply& p : stack_.plies)
+            if (outer_edges& of = all[p.part]; of.body != nullptr) {
+                note_outer(of.toward, p, toward, of.body->how);
+                note_outer(of.away, p, opposite(toward), of.body->how);
+            }
+        return all;
+    }
+    std::optional<sighted> nearest_seen(edge toward, const looked_along& from, much wanted,
+                                        const std::vector<outer_edges>& all) const {
         std::optional<sighted> nearest;
         const auto far = [&](const sighted& e) { return e.at < from.at.at ? from.at.at - e.at : e.at - from.at.at; };
-        for (std::size_t p = 0; p < design_.parts.size(); ++p) {
-            const ply* body = body_of(p);
-            if (body == nullptr || p == from.laid)
+        for (std::size_t p = 0; p < all.size(); ++p) {
+            if (p == from.laid)
                 continue;
-            for (const edge t : {toward, opposite(toward)}) {
-                const std::optional<sighted> e = outermost(p, t, body->how);
-                if (e && (!nearest || far(*e) < far(*nearest)) && sees(*e, t, from, wanted))
-                    nearest = e;
-            }
+            if (const auto& e = all[p].toward;
+                e && (!nearest || far(*e) < far(*nearest)) && sees(*e, toward, from, wanted))
+                nearest = e;
+            if (const auto& e = all[p].away;
+                e && (!nearest || far(*e) < far(*nearest)) && sees(*e, opposite(toward), from, wanted))
+                nearest = e;
         }
         if (!from.above)
             for (const sighted& e : turned_under(toward, from))
                 if (!nearest || far(e) < far(*nearest))
                     nearest = e;
         return nearest;
+    }
+
+    void note_outer(std::optional<sighted>& found, const ply& p, edge toward, const lie& body) const {
+        const bool least = toward == edge::left || toward == edge::top;
+        const whole at = at_edge(bounds_of(p.area), toward);
+        if (!found || (least ? at < found->at : found->at < at))
+            found = {p.part, own_edge(toward, body), !is_cut_edge(p, toward), at};
+        else if (at == found->at)
+            found->folded = found->folded || !is_cut_edge(p, toward);
     }
 
     /// Whether the ply has that edge of its part, and it goes on past `along`.

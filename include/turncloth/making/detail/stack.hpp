@@ -49,19 +49,19 @@ struct stretch {
 /// Where the line runs inside the cell; nothing where it only touches it. It meets the cell's sides where they cross it
 /// and in the corners that lie on it.
 constexpr stretch within(const cell& area, const table_line& l) {
-    if (area.empty())
+    const bounds& round = area.round();
+    if (l.at <= (l.level ? round.top : round.left) || l.at >= (l.level ? round.bottom : round.right))
         return {};
+    if (area.is_upright())
+        return l.level ? stretch{round.left, round.right} : stretch{round.top, round.bottom};
     const auto off_line = [&](const spot& p) { return (l.level ? p.y : p.x) - l.at; };
     const auto along = [&](const spot& p) { return l.level ? p.x : p.y; };
-    bool before = false, beyond = false;
     stretch met{std::numeric_limits<whole>::max(), std::numeric_limits<whole>::min()};
     const auto note = [&](whole v) { met = {std::min(met.from, v), std::max(met.to, v)}; };
     const spot* p = area.end() - 1;
     whole p_off = off_line(*p);
     for (const spot& q : area) {
         const whole q_off = off_line(q);
-        before |= q_off < 0;
-        beyond |= q_off > 0;
         if (q_off == 0) {
             note(along(q));
         } else if (p_off != 0 &&
@@ -72,7 +72,7 @@ constexpr stretch within(const cell& area, const table_line& l) {
         p = &q;
         p_off = q_off;
     }
-    return before && beyond ? met : stretch{};
+    return met;
 }
 
 /// What of a ply is left within the line, and what comes of the rest, turned. The larger of the two is the body.
@@ -104,10 +104,11 @@ inline bool fold(stack& s, const std::vector<char>& moves, const half_plane& sta
     if (!all.within || !all.beyond)
         return false;
     const lie mirror = mirror_in(stays);
-    std::vector<ply> kept, turned;
-    kept.reserve(2 * s.plies.size()); // plies are large, and each may leave two
+    std::vector<ply> turned;
     std::optional<std::size_t> lowest;
-    for (const ply& p : s.plies) {
+    std::size_t kept = 0; // plies are large: what stays where it is is left there
+    for (std::size_t i = 0; i < s.plies.size(); ++i) {
+        const ply& p = s.plies[i];
         const sides_of_line here = moves[p.part] ? sides_of(p.area, stays) : sides_of_line{};
         if (here.beyond) {
             turned.push_back(turned_over(p, stays, mirror));
@@ -115,13 +116,18 @@ inline bool fold(stack& s, const std::vector<char>& moves, const half_plane& sta
                 turned.back().wall = wall->second;
         }
         if (here.within && !lowest)
-            lowest = kept.size();
-        if (!here.beyond || here.within)
-            kept.push_back(here.beyond ? left_flat(p, stays) : p);
+            lowest = kept;
+        if (here.beyond && !here.within)
+            continue;
+        if (here.beyond)
+            s.plies[kept] = left_flat(p, stays);
+        else if (kept != i)
+            s.plies[kept] = p;
+        ++kept;
     }
-    std::reverse(turned.begin(), turned.end());
-    kept.insert(over ? kept.end() : kept.begin() + static_cast<std::ptrdiff_t>(*lowest), turned.begin(), turned.end());
-    s.plies = std::move(kept);
+    s.plies.resize(kept);
+    s.plies.insert(over ? s.plies.end() : s.plies.begin() + static_cast<std::ptrdiff_t>(*lowest), turned.rbegin(),
+                   turned.rend());
     return true;
 }
 

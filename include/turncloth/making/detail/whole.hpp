@@ -76,7 +76,19 @@ constexpr half_plane carried(const half_plane& h, const lie& l) {
     return {a, b, h.c + a * l.dx + b * l.dy};
 }
 
-/// Convex, its corners in order round; none for nothing. Sides run in eight directions, each once at most.
+/// The smallest upright rectangle round a cell.
+struct bounds {
+    whole left = 0, top = 0, right = 0, bottom = 0;
+    constexpr bool is_nothing() const { return left >= right || top >= bottom; }
+};
+
+constexpr bounds carried(const bounds& b, const lie& l) {
+    const spot p = l({b.left, b.top}), q = l({b.right, b.bottom});
+    return {p.x < q.x ? p.x : q.x, p.y < q.y ? p.y : q.y, p.x < q.x ? q.x : p.x, p.y < q.y ? q.y : p.y};
+}
+
+/// Convex, its corners in order round; none for nothing. Sides run in eight directions, each once at most. What is round it
+/// is kept, as it is asked for far more often than a cell is made.
 class cell {
 public:
     constexpr cell() = default;
@@ -84,17 +96,32 @@ public:
         for (const spot& p : corners)
             push_back(p);
     }
-    constexpr void push_back(const spot& p) { corners_[size_++] = p; }
+    constexpr void push_back(const spot& p) {
+        if (size_ == 0)
+            round_ = {p.x, p.y, p.x, p.y};
+        round_ = {p.x < round_.left ? p.x : round_.left, p.y < round_.top ? p.y : round_.top,
+                  p.x > round_.right ? p.x : round_.right, p.y > round_.bottom ? p.y : round_.bottom};
+        corners_[size_++] = p;
+    }
     constexpr std::size_t size() const { return size_; }
     constexpr bool empty() const { return size_ == 0; }
     constexpr const spot& operator[](std::size_t i) const { return corners_[i]; }
     constexpr const spot* begin() const { return corners_; }
     constexpr const spot* end() const { return corners_ + size_; }
+    constexpr const bounds& round() const { return round_; }
+    /// Whether it is all of what is round it: of four corners, each shares one line with the next.
+    constexpr bool is_upright() const {
+        const spot* c = corners_;
+        return size_ == 4 && ((c[0].y == c[1].y && c[1].x == c[2].x && c[2].y == c[3].y && c[3].x == c[0].x) ||
+                              (c[0].x == c[1].x && c[1].y == c[2].y && c[2].x == c[3].x && c[3].y == c[0].y));
+    }
 
 private:
     spot corners_[8]{};
     std::size_t size_ = 0;
+    bounds round_{};
 };
+constexpr const bounds& bounds_of(const cell& c) { return c.round(); }
 
 /// Products of two distances of up to 2^52.
 constexpr int128 twice_area(const cell& c) {
@@ -137,33 +164,16 @@ struct sides_of_line {
 };
 constexpr sides_of_line sides_of(const cell& c, const half_plane& h) {
     sides_of_line found;
+    if ((h.a == 0 || h.b == 0) && !c.empty()) { // along an edge: what is round it reaches as far
+        const bounds& b = c.round();
+        const whole one = h.past({b.left, b.top}), other = h.past({b.right, b.bottom});
+        return {one < 0 || other<0, one> 0 || other > 0};
+    }
     for (const spot& p : c) {
         found.within |= h.past(p) < 0;
         found.beyond |= h.past(p) > 0;
     }
     return found;
-}
-
-/// The smallest upright rectangle round a cell.
-struct bounds {
-    whole left = 0, top = 0, right = 0, bottom = 0;
-    constexpr bool is_nothing() const { return left >= right || top >= bottom; }
-};
-
-constexpr bounds bounds_of(const cell& c) {
-    bounds b{c[0].x, c[0].y, c[0].x, c[0].y};
-    for (const spot& p : c) {
-        b.left = p.x < b.left ? p.x : b.left;
-        b.right = p.x > b.right ? p.x : b.right;
-        b.top = p.y < b.top ? p.y : b.top;
-        b.bottom = p.y > b.bottom ? p.y : b.bottom;
-    }
-    return b;
-}
-
-constexpr bounds carried(const bounds& b, const lie& l) {
-    const spot p = l({b.left, b.top}), q = l({b.right, b.bottom});
-    return {p.x < q.x ? p.x : q.x, p.y < q.y ? p.y : q.y, p.x < q.x ? q.x : p.x, p.y < q.y ? q.y : p.y};
 }
 
 constexpr bool overlap(const bounds& a, const bounds& b) {

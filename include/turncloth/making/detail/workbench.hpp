@@ -1,6 +1,5 @@
 // Flat work carried out: parts that are laid, creased, sewn, cut and pierced, one operation after another.
 //
-//   struct flat_design                parts and operations in whole numbers, each naming parts by number
 //   class workbench(design)           every part by itself at first, the face up that it is to lie with
 //     .lay(i)  .crease(i)  .sew(i)  .snip(i)  .pierce(i)      the i-th of each; what is wrong, or nothing
 //     .stack_of(part)  .rows()  .spots()
@@ -10,63 +9,17 @@
 #ifndef TURNCLOTH_MAKING_DETAIL_WORKBENCH_HPP
 #define TURNCLOTH_MAKING_DETAIL_WORKBENCH_HPP
 
+#include <turncloth/making/detail/flat_design.hpp>
 #include <turncloth/making/detail/stack.hpp>
 
 #include <algorithm>
 #include <cstddef>
 #include <cstdint>
-#include <limits>
 #include <optional>
 #include <utility>
 #include <vector>
 
 namespace turncloth::detail::flat_work {
-
-inline constexpr std::size_t nowhere = std::numeric_limits<std::size_t>::max();
-
-struct flat_part {
-    whole width = 0, height = 0;
-    bool right_up = true;     ///< as it is to lie
-    std::size_t on = nowhere; ///< what it is laid on, if anything
-    lie there{};              ///< its own spots to those of what it is laid on
-    bool beneath = false, set_into = false;
-};
-struct flat_crease {
-    std::size_t part = 0;
-    half_plane stays{}; ///< in the part's own spots
-    bool over = false, begins_wall = false;
-    bool along_seam = false; ///< a seam's allowance, turned once that is sewn
-};
-/// Along a level or upright line of a part's own spots.
-struct flat_line {
-    std::size_t part = 0;
-    table_line at{};
-    std::optional<whole> begins{}, ends{};
-};
-/// From where to where on its part: from edge to edge where nothing is said.
-constexpr stretch stretch_of(const flat_line& l, const flat_part& on) {
-    return {l.begins.value_or(0), l.ends.value_or(l.at.level ? on.width : on.height)};
-}
-struct flat_row {
-    flat_line along{};
-    std::vector<std::size_t> through{};
-};
-struct flat_snip {
-    flat_line at{};
-    whole half_width = 0;
-};
-struct flat_spot {
-    std::size_t part = 0;
-    spot at{};
-    std::vector<std::size_t> through{};
-};
-struct flat_design {
-    std::vector<flat_part> parts{};
-    std::vector<flat_crease> creases{};
-    std::vector<flat_row> rows{};
-    std::vector<flat_snip> snips{};
-    std::vector<flat_spot> spots{};
-};
 
 /// A stretch of a row through the same plies all along.
 struct sewn_span {
@@ -116,6 +69,7 @@ public:
             stacks_.push_back({{whole_piece}});
             in_.push_back(i);
         }
+        body_at_.resize(design.parts.size());
         holes_.resize(design.parts.size());
         walls_ = design.parts.size();
     }
@@ -129,12 +83,7 @@ public:
     bool is_root(std::size_t part) const { return root_of(part) == part; }
 
     /// The part's body as it lies.
-    const ply* body_of(std::size_t part) const {
-        for (const ply& p : stack_of(part).plies)
-            if (p.part == part && p.body)
-                return &p;
-        return nullptr;
-    }
+    const ply* body_of(std::size_t part) const { return &stack_of(part).plies[body_at_[part]]; }
 
     work_problem lay(std::size_t part) {
         const flat_part& p = design_->parts[part];
@@ -153,6 +102,7 @@ public:
                     laid.wall = body_of(p.on)->wall;
         for (std::size_t& in : in_)
             in = in == from ? to : in;
+        find_bodies(stacks_[to]);
         return {};
     }
 
@@ -167,26 +117,28 @@ public:
             wall = std::pair(c.part, walls_++);
         if (!fold(s, moving_with(c.part), carried(c.stays, on->how), c.over, wall))
             return {work_fault::turns_all, c.part};
+        find_bodies(s);
         return {};
     }
 
-    /// What was met, and the first thing in which it is not what was to be met.
+    /// What was met, and all in which it is not what was to be met.
     std::pair<sewn_row, std::vector<work_problem>> sew(std::size_t i) const {
         const flat_row& r = design_->rows[i];
-        sewn_row met;
+        const std::optional<row_there> found = row_now(r.along);
+        if (!found)
+            return {{}, {{work_fault::no_cloth, r.along.part}}};
         std::vector<work_problem> wrong;
-        const std::optional<std::size_t> on = widest_ply(stack_of(r.along.part), r.along.part, r.along.at);
-        if (!on)
-            return {met, {{work_fault::no_cloth, r.along.part}}};
-        const ply& drawn = stack_of(r.along.part).plies[*on];
-        met.at = carried(r.along.at, drawn.how);
-        const stretch there = within(drawn.area, met.at);
-        met.run = run_of(r.along, drawn, there);
-        if (met.run.from < there.from || met.run.to > there.to)
-            wrong.push_back({work_fault::off_cloth, r.along.part, met.run, there});
-        pierce_all(met, stack_of(r.along.part));
+        if (found->run.from < found->cloth.from || found->run.to > found->cloth.to)
+            wrong.push_back({work_fault::off_cloth, r.along.part, found->run, found->cloth});
+        sewn_row met = met_along(*found, r.along.part);
         compare(met, r, wrong);
         return {std::move(met), std::move(wrong)};
+    }
+    /// What was met alone, of a row that was found sound.
+    sewn_row met_by(std::size_t i) const {
+        const flat_line& along = design_->rows[i].along;
+        const std::optional<row_there> found = row_now(along);
+        return found ? met_along(*found, along.part) : sewn_row{};
     }
 
     work_problem snip(std::size_t i) {
@@ -232,6 +184,11 @@ public:
     }
 
 private:
+    void find_bodies(const stack& s) {
+        for (std::size_t i = 0; i < s.plies.size(); ++i)
+            if (s.plies[i].body)
+                body_at_[s.plies[i].part] = i;
+    }
     /// The ply with the most cloth on both sides of the line, measured by the smaller part.
     static const ply* ply_of_crease(const stack& s, const flat_crease& c) {
         const ply* best = nullptr;
@@ -252,6 +209,29 @@ private:
         return best;
     }
 
+    /// A row as it lies on the table, and from where to where its ply has cloth along it.
+    struct row_there {
+        table_line at{};
+        stretch run{}, cloth{};
+    };
+    std::optional<row_there> row_now(const flat_line& along) const {
+        const stack& s = stack_of(along.part);
+        const std::optional<std::size_t> on = widest_ply(s, along.part, along.at);
+        if (!on)
+            return {};
+        const ply& drawn = s.plies[*on];
+        const table_line at = carried(along.at, drawn.how);
+        const stretch cloth = within(drawn.area, at);
+        return row_there{at, run_of(along, drawn, cloth), cloth};
+    }
+    sewn_row met_along(const row_there& found, std::size_t part) const {
+        sewn_row met;
+        met.at = found.at;
+        met.run = found.run;
+        pierce_all(met, stack_of(part));
+        return met;
+    }
+
     static stretch run_of(const flat_line& l, const ply& drawn, const stretch& there) {
         const auto along = [&](whole v) {
             const spot p = drawn.how(l.at.level ? spot{v, l.at.at} : spot{l.at.at, v});
@@ -270,7 +250,14 @@ private:
             stretch run;
         };
         std::vector<under> cloth;
-        std::vector<whole> stops = {met.run.from, met.run.to};
+        cloth.reserve(s.plies.size());
+        std::vector<whole> stops;
+        stops.reserve(2 * s.plies.size() + 2);
+        const auto stop_at = [&](const stretch& there) {
+            stops.push_back(there.from);
+            stops.push_back(there.to);
+        };
+        stop_at(met.run);
         for (std::size_t i = 0; i < s.plies.size(); ++i) {
             const ply& p = s.plies[i];
             const stretch in = within(p.area, met.at);
@@ -279,20 +266,23 @@ private:
                 note_touching(met, p);
             } else if (!run.is_nothing()) {
                 cloth.push_back({i, run});
-                stops.insert(stops.end(), {run.from, run.to});
-                for (const stretch& gone : holes_along(p, met.at))
-                    stops.insert(stops.end(), {gone.from, gone.to});
+                stop_at(run);
+                if (!holes_[p.part].empty())
+                    for (const stretch& gone : holes_along(p, met.at))
+                        stop_at(gone);
             }
         }
         std::sort(stops.begin(), stops.end());
         stops.erase(std::unique(stops.begin(), stops.end()), stops.end());
         for (std::size_t k = 0; k + 1 < stops.size(); ++k) {
             sewn_span span{stops[k], stops[k + 1], {}};
+            if (span.from < met.run.from || span.to > met.run.to)
+                continue;
             span.plies.reserve(cloth.size());
             for (const under& u : cloth)
                 if (u.run.from <= span.from && span.to <= u.run.to && !is_gone(s.plies[u.ply], met.at, span))
                     span.plies.push_back({s.plies[u.ply].part, s.plies[u.ply].how});
-            if (span.from >= met.run.from && span.to <= met.run.to && !span.plies.empty())
+            if (!span.plies.empty())
                 met.spans.push_back(std::move(span));
         }
     }
@@ -361,7 +351,8 @@ private:
 
     const flat_design* design_;
     std::vector<stack> stacks_{};
-    std::vector<std::size_t> in_{}; ///< the stack of each part
+    std::vector<std::size_t> in_{};      ///< the stack of each part
+    std::vector<std::size_t> body_at_{}; ///< each part's body, by its place in its stack
     std::vector<std::vector<bounds>> holes_{};
     std::size_t walls_ = 0;
 };
