@@ -9,6 +9,7 @@
 #include "checks.hpp"
 #include "german_words.hpp"
 #include "names.hpp"
+#include "on_hand.hpp"
 #include "part.hpp"
 #include "printing.hpp"
 #include "projects.hpp"
@@ -31,6 +32,7 @@ namespace allotment {
 struct orders {
     std::string project, project_file, size, thickness, table, out, cloth_width, prices;
     price_list shop; ///< what stands in `prices`
+    std::vector<typed_cloth> on_hand;
     ruler by;
     std::string paper;            ///< "a4", "letter", or empty for what is usual where such a size is typed
     std::int64_t most_layers = 0; ///< that the machine sews through; 0 where it is not said
@@ -101,7 +103,7 @@ inline std::string read_project(const std::string& text) {
 /// `printer` is null where the program was built without what paints pages.
 inline parsed<orders> parse(int argc, char** argv, handout_printer* printer) {
     orders o;
-    std::vector<std::string> handouts;
+    std::vector<std::string> handouts, on_hand;
     std::string tag;
     std::string inches = "1/16", centimetres = "0.1", share = "1/1";
     CLI::App app("Works out sewing projects of an allotment society for any finished size: what to cut, fold, mark, "
@@ -148,6 +150,13 @@ inline parsed<orders> parse(int argc, char** argv, handout_printer* printer) {
                    "that of the size")
         ->check(refused_by(check_cloth_width))
         ->type_name("LENGTH");
+    app.add_option(
+           "--on-hand", on_hand,
+           "Cloth that you have, used before any is bought, as \"canvas: 40 x 30 in\"; the first figure across the "
+           "grain; once for each piece of it")
+        ->allow_extra_args(false)
+        ->check(refused_by(read_on_hand))
+        ->type_name("CLOTH");
     app.add_option("--most-layers", o.most_layers,
                    "Warn of stitching through more layers than this, 8 where none is given, corners being folded one "
                    "edge over the other")
@@ -216,6 +225,8 @@ inline parsed<orders> parse(int argc, char** argv, handout_printer* printer) {
     o.by.inches = read_length<inch>(inches);
     o.by.centimetres = read_length<centimetre>(centimetres);
     o.share = read_part(share);
+    for (const std::string& c : on_hand)
+        o.on_hand.push_back(read_on_hand(c));
     o.words = detail::read_language(tag);
     for (const std::string& format : handouts)
         if (slug(format) == "pdf")

@@ -8,6 +8,7 @@
 #include "command_line.hpp"
 #include "jobs.hpp"
 #include "names.hpp"
+#include "on_hand.hpp"
 #include "project_file.hpp"
 #include <turncloth/draw/finished.hpp>
 #include <turncloth/draw/lay.hpp>
@@ -108,7 +109,7 @@ void add_files(worked_out_sheet& to, const sheet<Unit>& s, const std::vector<she
     // Left-overs are kept that would make another pocket.
     const length<Unit> kept_from = by_edition<Unit>(6_in, 15_cm);
     for (const sheet_cloth<Unit>& lay : lays)
-        to.files.push_back({".lay." + materials.next(slug(lay.material)) + ".svg",
+        to.files.push_back({".lay." + materials.next(slug(turncloth::detail::name_of_cloth(lay))) + ".svg",
                             to_svg(page_of(lay, o.by, drawn, {.across = kept_from, .along = kept_from}))});
     to.drawings = s.pieces.size() + s.outlines.size() + lays.size();
     if (o.table.empty())
@@ -121,7 +122,8 @@ worked_out_sheet work_out(const job& j, const finished_size<Unit>& finished, con
     const length<Unit> by = graduation<Unit>(o);
     sheet<Unit> s =
         j.design ? sheet_for(*j.design, finished, by) : sheet_for(j.project->which, finished, j.thickness, cloth, by);
-    const std::vector<sheet_cloth<Unit>> lays = add_cloth(s, cloth, j.design ? hangs(*j.design) : j.project->hangs);
+    const std::vector<sheet_cloth<Unit>> lays =
+        add_cloth(s, cloth, j.design ? hangs(*j.design) : j.project->hangs, on_hand<Unit>(o.on_hand));
     if (o.most_layers > 0)
         s.bulk = bulk_warnings(s, o.most_layers);
     if (!j.name.empty())

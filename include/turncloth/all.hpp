@@ -133,6 +133,7 @@
 #include <turncloth/sheet/making.hpp>
 #include <turncloth/sheet/making_of.hpp>
 #include <turncloth/sheet/notion.hpp>
+#include <turncloth/sheet/on_hand.hpp>
 #include <turncloth/sheet/on_ruler.hpp>
 #include <turncloth/sheet/outlined.hpp>
 #include <turncloth/sheet/piece.hpp>

@@ -203,6 +203,19 @@ TEST_CASE("the width of the cloth decides how much is bought and how the edging 
               .says("usable width: 148 cm"));
 }
 
+TEST_CASE("cloth on hand is cut before any is bought") {
+    const scratch dir;
+    // The outer, cut 32 x 24 in, comes off the canvas on hand; the tool pockets, 29 x 11 1/2 in, off the roll: with 1 in to
+    // straighten either end 13 1/2 in, which is 3 eighths of a yard.
+    const run_result o =
+        dir.run("--project tool-roll --size '29 x 21 in' --units inches --on-hand 'canvas: 40 x 30 in' "
+                "--on-hand 'felt: 20 x 20 cm'");
+    CHECK(o.status == 0);
+    CHECK(o.says("For the canvas, 40 x 30 in"));
+    CHECK(o.says("length to buy: 13 1/2 in"));
+    CHECK(o.says("No piece is cut from the felt on hand"));
+}
+
 TEST_CASE("cloth that is too narrow is said on the sheet, which holds for cloth joined to that size") {
     const scratch dir;
     const run_result o = dir.run("--project organiser --size '60 x 30 in' --units inches");

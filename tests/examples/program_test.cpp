@@ -25,6 +25,7 @@ TEST_CASE("help names every option, every project and every exit status") {
                              "--out",
                              "--units",
                              "--cloth-width",
+                             "--on-hand",
                              "--most-layers",
                              "--json",
                              "--paper",
@@ -153,6 +154,8 @@ TEST_CASE("a command line that is wrong ends with 2 and says what is wrong with 
     refused("--project all --thickness 0", "must be more than zero");
     refused("--project all --cloth-width 0", "the width of the cloth must be more than zero: it was 0");
     refused("--project all --cloth-width wide", "cannot read \"wide\"");
+    for (const char* cloth : {"canvas", ":", "canvas 40 x 30 in", " : 4 x 3", "canvas: 40", "canvas: 0 x 3"})
+        refused("--project all --on-hand '" + std::string(cloth) + "'", "--on-hand");
     refused("--project all --json", "--out");
     refused("--project all --replace", "--out");
     refused("--project all --part 1/2", "--table");

@@ -1,4 +1,4 @@
-# What stands twice in the repository agrees: the recipes with the version.
+# What stands twice in the repository agrees: the recipes with the version, the presets with the options.
 #
 #   cmake -P tests/packaging/check.cmake
 cmake_minimum_required(VERSION 3.25)
@@ -21,3 +21,18 @@ endfunction()
 require_in(cmake/meson/packagefiles/turncloth/meson.build "version: '${version}'")
 require_in(cmake/meson/turncloth.wrap "revision = v${version}\n")
 require_in(cmake/bazel/MODULE.bazel "name = \"turncloth\", version = \"${version}\"")
+
+# CMake reads the presets, and each thing that they set of turncloth's is an option of it.
+execute_process(COMMAND "${CMAKE_COMMAND}" --list-presets=all WORKING_DIRECTORY "${root}"
+    RESULT_VARIABLE unread OUTPUT_VARIABLE listed ERROR_VARIABLE listed)
+if(unread OR NOT listed MATCHES "\"programs\".*\"tests\".*\"bench\"")
+    message(FATAL_ERROR "CMakePresets.json is not read, or lacks a preset: ${listed}")
+endif()
+file(READ "${root}/CMakePresets.json" presets)
+file(READ "${root}/CMakeLists.txt" project)
+string(REGEX MATCHALL "TURNCLOTH_[A-Z]+" set_there "${presets}")
+foreach(name IN LISTS set_there)
+    if(NOT project MATCHES "option\\(${name} ")
+        message(FATAL_ERROR "CMakePresets.json sets ${name}, which is no option of turncloth")
+    endif()
+endforeach()

@@ -5,6 +5,8 @@
 #include <turncloth/handout/handout.hpp>
 #include <turncloth/page/html.hpp>
 #include <turncloth/page/svg.hpp>
+#include <turncloth/sheet/made_as.hpp>
+#include <turncloth/sheet/making_of.hpp>
 #include <turncloth/sheet/outlined.hpp>
 #include <turncloth/sheet/purchases.hpp>
 
@@ -161,4 +163,36 @@ TEST_CASE("a sheet says where allowances overlap, which hems to turn, and refuse
           "repeated: the name of a piece, where pad");
     CHECK(p == p);
     CHECK_FALSE(p == bag());
+}
+
+// A mat, with a pad cut to an outline whose one edge is hemmed: neither thread nor making holds that.
+TEST_CASE("what thread and making leave out of a piece that is cut to an outline is said") {
+    drafted_piece<inch> pad = drafted_of({{0_in, 0_in}, {12_in, 0_in}, {8_in, 8_in}});
+    project<inch> p("Mat", finished_size(12_in, 8_in));
+    p.add(piece<inch>("mat", "felt", panel<inch>(p.finished(), all_round(single_turned_hem("1/2"_in, "1/8"_in)))))
+        .does_not_fray();
+    p.add(sewing<inch>{stitch(301), {}, 0, 500_in});
+    const std::string turn = "Turn and stitch edge 1 of pad, single-turned hem, as drawn.",
+                      thread = "the thread leaves out the rows of pad, cut to an outline",
+                      proof = "the making holds no piece that is cut to an outline: what joins pad to the rest, and "
+                              "what holds the edges there, is not proved";
+    const auto with = [&](bool hemmed, bool made) {
+        project<inch> q = p;
+        drafted_piece<inch> own = pad;
+        if (hemmed)
+            own.corners[0].edge = single_turned_hem(1_in);
+        q.add(outlined(own));
+        return sheet_of(made ? q.made_as(making_of(q).design) : q);
+    };
+    using warnings = std::vector<std::string>;
+    CHECK(with(false, false).warnings == warnings{});
+    CHECK(with(false, true).warnings == warnings{proof});
+    CHECK(with(true, false).warnings == warnings{thread});
+    CHECK(with(true, true).warnings == warnings{proof, thread});
+    for (const bool made : {false, true}) {
+        CHECK(holds(to_text(with(true, made)), turn));
+        CHECK_FALSE(holds(to_text(with(false, made)), turn));
+    }
+    p.made_as(making_of(p).design);
+    CHECK(sheet_of(p).warnings == warnings{});
 }

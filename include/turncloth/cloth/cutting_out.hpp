@@ -1,6 +1,7 @@
 // How the pieces of a lay are cut out, in words: what to do in order, with a rule and a blade, or with shears.
 //
 //   std::vector<std::string> cutting_out(lay, pieces, bolt, ruler = {})
+//   std::vector<std::string> cutting_out(lay, pieces, remnant, ruler = {})     of what is on hand
 //
 //   for (const std::string& step : cutting_out(found, pieces, canvas, inch_ruler(8))) print(step);
 //   // cut 0: straighten the end of the cloth, square to its selvedges; ...
@@ -13,12 +14,14 @@
 #define TURNCLOTH_CLOTH_CUTTING_OUT_HPP
 
 #include <turncloth/cloth/lay.hpp>
+#include <turncloth/cloth/remnants.hpp>
 #include <turncloth/measure/language.hpp>
 #include <turncloth/measure/require.hpp>
 #include <turncloth/measure/write.hpp>
 
 #include <cstddef>
 #include <map>
+#include <optional>
 #include <string>
 #include <type_traits>
 #include <utility>
@@ -42,8 +45,8 @@ template <length_unit Unit>
 class cutting_out_writer {
 public:
     cutting_out_writer(const lay<Unit>& of, const std::vector<cloth_piece<Unit>>& pieces, const bolt<Unit>& cloth,
-                       const ruler& by)
-        : lay_(of), pieces_(pieces), cloth_(cloth), by_(by), cut_again_(2 * of.cuts.size() + 1) {
+                       const ruler& by, std::optional<length<Unit>> on_hand = {})
+        : lay_(of), pieces_(pieces), cloth_(cloth), on_hand_(on_hand), by_(by), cut_again_(2 * of.cuts.size() + 1) {
         for (const cloth_cut<Unit>& c : of.cuts)
             cut_again_[number(c.origin)] = true;
         for (const cloth_place<Unit>& p : of.places)
@@ -81,9 +84,12 @@ private:
 
     /// What the cuts, or the places, start from.
     std::string making_ready() const {
-        std::string said = sentence({"straighten the end of the cloth, square to its selvedges"});
+        std::string said = on_hand_
+                               ? sentence({"square the piece on hand to ", size_of({{}, {}, cloth_.width, *on_hand_}),
+                                           ", its grain along the ", written(*on_hand_), ", and mark one end"})
+                               : sentence({"straighten the end of the cloth, square to its selvedges"});
         const bool trimmed = cloth_.cutting != cutting::free && cloth_.selvedge.value() > 0;
-        if (cloth_.cutting != cutting::free)
+        if (cloth_.cutting != cutting::free && (!on_hand_ || *on_hand_ > lay_.length))
             said += "; " + sentence({"cut right across ", written(lay_.length), " from it"});
         if (trimmed)
             said += "; " + (cloth_.folded
@@ -136,6 +142,7 @@ private:
     const lay<Unit>& lay_;
     const std::vector<cloth_piece<Unit>>& pieces_;
     const bolt<Unit>& cloth_;
+    const std::optional<length<Unit>> on_hand_; // its length, where it does not come off a roll
     const ruler by_;
     std::vector<bool> cut_again_; // by number of the part's origin
     std::map<std::pair<fraction, fraction>, const cloth_place<Unit>*> places_;
@@ -149,6 +156,11 @@ template <length_unit Unit>
 std::vector<std::string> cutting_out(const lay<Unit>& of, const std::vector<cloth_piece<Unit>>& pieces,
                                      const std::type_identity_t<bolt<Unit>>& cloth, const ruler& by = {}) {
     return detail::cutting_out_writer<Unit>(of, pieces, cloth, by).write();
+}
+template <length_unit Unit>
+std::vector<std::string> cutting_out(const lay<Unit>& of, const std::vector<cloth_piece<Unit>>& pieces,
+                                     const std::type_identity_t<remnant<Unit>>& on, const ruler& by = {}) {
+    return detail::cutting_out_writer<Unit>(of, pieces, on.cloth, by, on.length).write();
 }
 
 } // namespace turncloth

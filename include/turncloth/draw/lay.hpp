@@ -119,7 +119,7 @@ public:
                 const worth_keeping<Unit>& keep)
         : from_(c), by_(by) {
         drawn.words.project = project;
-        drawn.words.title = sentence({"lay of ", from_.material});
+        drawn.words.title = sentence({"lay of ", name_of_cloth(from_)});
         drawn.words.most_list = 0.2;
         drawn.words.lists.resize(2); // of cuts or places, and of pieces
         drawn.words.told = 1;
@@ -164,14 +164,22 @@ private:
             {from, to, length_, sentence({"usable width ", text(b.usable_width())})},
             {0, width, length_,
              b.folded ? sentence({"half the width, folded: ", text(shown)}) : sentence({"width ", text(shown)})}};
+        if (from_.on_hand) // which has no selvedges
+            drawn.below.erase(drawn.below.begin());
         drawn.beside = {{0, length_, 0, sentence({"laid ", text(from_.lay.length)})}};
-        drawn.names = {{{{from, 0}, {to, 0}}, 1.2, sentence({"straightened end"})},
-                       {{{0, 0}, {0, length_}}, -1.2, left_edge()}};
+        drawn.names = {
+            {{{from, 0}, {to, 0}}, 1.2, from_.on_hand ? sentence({"marked end"}) : sentence({"straightened end"})},
+            {{{0, 0}, {0, length_}}, -1.2, left_edge()}};
     }
 
     void add_facts() {
         const bolt<Unit>& b = from_.bolt;
         auto& facts = drawn.words.facts;
+        if (from_.on_hand) {
+            facts.push_back(sentence({"on hand ", unbroken(size_text(b.width, from_.on_hand->length, by_))}));
+            facts.push_back(sentence({"length laid ", written(from_.lay.length)}));
+            return;
+        }
         facts.push_back(sentence({"cloth ", written(b.width), " wide, usable width ", written(b.usable_width())}));
         if (b.folded)
             facts.back().append(", ").append(word("folded"));
@@ -206,6 +214,8 @@ private:
         }
         for (std::size_t i = 0; i < from_.pieces.size(); ++i) {
             const cloth_piece<Unit>& p = from_.pieces[i];
+            if (laid[i] == 0)
+                continue;
             std::string entry =
                 sentence({letter(i), ": ", p.name, ", ", size_text(p.size.width(), p.size.height(), by_)});
             if (laid[i] > 1)
@@ -222,7 +232,8 @@ private:
     void add_places() {
         auto& list = drawn.words.lists[0];
         if (!from_.lay.places.empty())
-            list.push_back(sentence({"cut 0: straighten the end, square to the selvedges"}));
+            list.push_back(from_.on_hand ? squaring()
+                                         : sentence({"cut 0: straighten the end, square to the selvedges"}));
         for (const cloth_place<Unit>& p : from_.lay.places)
             list.push_back(sentence({letter(p.piece), p.turned ? sentence({", ", word("turned")}) : std::string(), ": ",
                                      text(p.where.from_left), " from the ", left_edge(), ", ", text(p.where.from_end),
@@ -252,10 +263,16 @@ private:
     /// Cut 0 gives the edges that all others are told from.
     void say_making_ready() {
         auto& list = drawn.words.lists[0];
-        list.push_back(sentence({"cut 0: straighten the end; a near side is the one by it"}));
-        list.push_back(sentence({"cut 0: cut off ", text(from_.lay.length), " from that end"}));
+        list.push_back(from_.on_hand ? squaring()
+                                     : sentence({"cut 0: straighten the end; a near side is the one by it"}));
+        if (!from_.on_hand || from_.on_hand->length > from_.lay.length)
+            list.push_back(sentence({"cut 0: cut off ", text(from_.lay.length), " from that end"}));
         if (from_.bolt.selvedge.value() > 0)
             list.push_back(sentence({"cut 0: trim ", text(from_.bolt.selvedge), " off the selvedges"}));
+    }
+
+    static std::string squaring() {
+        return sentence({"cut 0: square it and mark one end; a near side is the one by it"});
     }
 
     /// Drawn apart from the lines of its neighbours.

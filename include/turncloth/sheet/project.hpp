@@ -170,7 +170,7 @@ public:
     label keep(std::string text) { return kept_.keep(std::move(text)); }
     const words& kept() const { return kept_; }
     const std::deque<piece<Unit>>& pieces() const { return pieces_; }
-    /// Pieces that are no rectangles: cut, drawn and bought for as others are, and no part of a making.
+    /// Pieces that are no rectangles: cut, drawn and bought for as others are, and no part of a making, as its sheet says.
     const std::vector<outlined_piece<Unit>>& outlines() const { return outlines_; }
     const std::vector<meeting<Unit>>& meetings() const { return meetings_; }
     const std::vector<placing<Unit>>& placings() const { return placings_; }

@@ -1,7 +1,7 @@
 // What a sheet's materials are bought as: all pieces of one cloth laid on its width, and lengths cut from stock.
 //
 //   cloth_for(sheet, material, bolt, rules)   the shortest lay found for those pieces, its bound, and the purchase
-//   sheet_cloth<U>                            material, bolt, pieces, lay, bought, on_sheet
+//   sheet_cloth<U>                            material, bolt, pieces, lay, bought, on_sheet, on_hand
 //   stock_for(name, wanted, stock, rules)     ribbon, zipper chain or strips: the best plan found
 //   stock_for(name, wanted, stock, joining)   the same where a piece may be joined of two parts (cloth/joined_lengths.hpp)
 //   stock_cuts<U>                             name, wanted, stock, rules, plan
@@ -25,12 +25,22 @@
 #include <turncloth/sheet/sheet.hpp>
 
 #include <cstddef>
+#include <optional>
 #include <string>
 #include <type_traits>
 #include <utility>
 #include <vector>
 
 namespace turncloth {
+
+/// A piece of cloth that the maker has, with straight ends and no selvedges; its length lies along the grain.
+template <length_unit Unit>
+struct cloth_on_hand {
+    std::string name, material;
+    turncloth::length<Unit> width{}, length{};
+
+    friend bool operator==(const cloth_on_hand&, const cloth_on_hand&) = default;
+};
 
 template <length_unit Unit>
 struct sheet_cloth {
@@ -41,6 +51,8 @@ struct sheet_cloth {
     purchase<Unit> bought;
     length<Unit> graduation = {};           ///< of the ruler that its pieces were worked out on; zero for none
     std::vector<std::size_t> on_sheet = {}; ///< of each piece, its place among those of the sheet, outlines after them
+    std::optional<cloth_on_hand<Unit>> on_hand =
+        {}; ///< what it is laid on, where that need not be bought (sheet/on_hand.hpp)
 };
 
 /// How pieces may lie, and how long a good lay is looked for.
@@ -49,35 +61,55 @@ struct cloth_options {
     lay_effort effort = {};
 };
 
+namespace detail {
+
+/// What is to be laid of a material. Throws sheet_error where no piece is of it.
+template <length_unit Unit>
+sheet_cloth<Unit> pieces_of(const sheet<Unit>& s, const std::string& material, const bolt<Unit>& cloth, grain lies) {
+    sheet_cloth<Unit> c{material, cloth, {}, {}, {}, s.graduation};
+    for (std::size_t i = 0; i < s.pieces.size(); ++i)
+        if (const piece<Unit>& p = s.pieces[i].made_from; p.material() == material) {
+            c.pieces.push_back({p.name(), s.pieces[i].cut, p.count(), lies});
+            c.on_sheet.push_back(i);
+        }
+    for (std::size_t i = 0; i < s.outlines.size(); ++i)
+        if (const outlined_piece<Unit>& p = s.outlines[i]; p.material() == material) {
+            c.pieces.push_back({p.name(), p.cut, p.count(), p.made_from.may_turn ? grain::may_turn : grain::fixed});
+            c.on_sheet.push_back(s.pieces.size() + i);
+        }
+    if (c.pieces.empty())
+        refuse<sheet_error>(
+            s.name, std::vector<sheet_reason>{{"no piece is of " + named(material),
+                                               {.kind = fault::missing, .what = "a piece of " + excerpt(material)}}});
+    return c;
+}
+
+/// Of several pieces of one material, those on hand are told apart by name.
+template <length_unit Unit>
+std::string name_of_cloth(const sheet_cloth<Unit>& c) {
+    return c.on_hand ? c.material + ", " + c.on_hand->name : c.material;
+}
+
+} // namespace detail
+
 /// Throws sheet_error where no piece is of that material, and as lay_out and amount_to_buy.
 template <length_unit Unit>
 sheet_cloth<Unit>
 cloth_for(const sheet<Unit>& s, const std::string& material, const bolt<std::type_identity_t<Unit>>& cloth,
           const purchase_rules<std::type_identity_t<Unit>>& rules, const cloth_options& options = {}) {
-    std::vector<cloth_piece<Unit>> pieces;
-    std::vector<std::size_t> on_sheet;
-    for (std::size_t i = 0; i < s.pieces.size(); ++i)
-        if (const piece<Unit>& p = s.pieces[i].made_from; p.material() == material) {
-            pieces.push_back({p.name(), s.pieces[i].cut, p.count(), options.lies});
-            on_sheet.push_back(i);
-        }
-    for (std::size_t i = 0; i < s.outlines.size(); ++i)
-        if (const outlined_piece<Unit>& p = s.outlines[i]; p.material() == material) {
-            pieces.push_back({p.name(), p.cut, p.count(), p.made_from.may_turn ? grain::may_turn : grain::fixed});
-            on_sheet.push_back(s.pieces.size() + i);
-        }
-    if (pieces.empty())
-        detail::refuse<sheet_error>(
-            s.name,
-            std::vector<sheet_reason>{{"no piece is of " + detail::named(material),
-                                       {.kind = fault::missing, .what = "a piece of " + detail::excerpt(material)}}});
-    const turncloth::lay<Unit> lay = lay_out<Unit>(pieces, cloth, options.effort);
-    return {material, cloth, pieces, lay, amount_to_buy(lay.length, rules), s.graduation, on_sheet};
+    sheet_cloth<Unit> c = detail::pieces_of(s, material, cloth, options.lies);
+    c.lay = lay_out<Unit>(c.pieces, cloth, options.effort);
+    c.bought = amount_to_buy(c.lay.length, rules);
+    return c;
 }
 
 template <length_unit Unit>
 notion<Unit> listed(const sheet_cloth<Unit>& c) {
-    notion<Unit> n(c.material);
+    notion<Unit> n(detail::name_of_cloth(c));
+    if (c.on_hand)
+        return n.figure("width on hand", c.on_hand->width)
+            .figure("length on hand", c.on_hand->length)
+            .figure("length laid", c.lay.length);
     n.figure("width of the cloth", c.bolt.width).figure("usable width", c.bolt.usable_width());
     n.figure(c.lay.proved_best() ? "length laid, the shortest possible" : "length laid", c.lay.length);
     if (!c.lay.proved_best())

@@ -2,7 +2,7 @@
 //
 //   handout_costs costs(prices)
 //     .add_column(table)                       nothing is added where no price is given
-//     .of_cloth(material, purchase)  .of_notion(notion)     what the next cell is about
+//     .of_cloth(material, purchase)  .of_notion(notion)  .of_what_is_there()     what the next cell is about
 //     .add_cell(table)                         "7/8 yd x 12.50 = 10.94", or room to write
 //     .in_all()                                "In all 13.44 EUR ..."
 #ifndef TURNCLOTH_HANDOUT_DETAIL_COSTS_HPP
@@ -29,6 +29,9 @@ public:
             to.columns.push_back(prices_.currency.empty() ? sentence({"Price"})
                                                           : sentence({"Price, ", prices_.currency}));
     }
+
+    /// Cloth on hand is not bought.
+    void of_what_is_there() { is_there_ = true; }
 
     /// As much as the shop that asks this price cuts off.
     template <length_unit Unit>
@@ -61,6 +64,8 @@ public:
     void add_cell(document::table& to) {
         if (!given())
             return;
+        if (std::exchange(is_there_, false))
+            return to.rows.back().push_back({});
         ++lines_;
         priced_ += next_.empty() ? 0U : 1U;
         auto& row = to.rows.back();
@@ -105,6 +110,7 @@ private:
     const price_list& prices_;
     std::string next_{};
     fraction sum_ = 0;
+    bool is_there_ = false; ///< what the next cell is about
     std::size_t lines_ = 0, priced_ = 0;
 };
 

@@ -46,11 +46,16 @@ public:
             t.rows.push_back({{what, document::in_cell::tick}, {what}, std::move(amount), {std::move(which)}});
             costs.add_cell(t);
         };
-        for (const sheet_cloth<Unit>& c : cloths_) {
-            costs.of_cloth(c.material, c.bought);
-            row(c.material, figure_cell(unbroken(cloth_text(c.bought, by_))),
-                sentence({text(c.bolt.width), " wide, or wider"}));
-        }
+        for (const sheet_cloth<Unit>& c : cloths_)
+            if (c.on_hand) {
+                costs.of_what_is_there();
+                row(name_of_cloth(c), figure_cell(sentence({"on hand"})),
+                    unbroken(size_text(c.on_hand->width, c.on_hand->length, by_)));
+            } else {
+                costs.of_cloth(c.material, c.bought);
+                row(c.material, figure_cell(unbroken(cloth_text(c.bought, by_))),
+                    sentence({text(c.bolt.width), " wide, or wider"}));
+            }
         std::vector<std::string> open;
         const auto leave_open = [&](const std::string& m) {
             if (cloth_of(m) == nullptr && std::find(open.begin(), open.end(), m) == open.end())
@@ -102,10 +107,11 @@ public:
 
     void add_lays(document& to) const {
         for (const sheet_cloth<Unit>& c : cloths_) {
-            to.add(document::heading{sentence({"Cutting out the ", c.material}), 3});
+            to.add(document::heading{sentence({"Cutting out the ", name_of_cloth(c)}), 3});
             to.add(document::drawing{
-                page_of(c, by_, handout_drawing()), {}, sentence({"The lay of the ", c.material}), false});
-            to.add(document::list{cutting_out(c.lay, lettered(c), c.bolt, by_)});
+                page_of(c, by_, handout_drawing()), {}, sentence({"The lay of the ", name_of_cloth(c)}), false});
+            to.add(document::list{c.on_hand ? cutting_out<Unit>(c.lay, lettered(c), {c.bolt, c.on_hand->length}, by_)
+                                            : cutting_out(c.lay, lettered(c), c.bolt, by_)});
         }
     }
 
@@ -121,7 +127,8 @@ public:
     /// All that notions say, whether bought or not; how cloth is laid is drawn.
     void add_figures(document& to) const {
         for (const notion<Unit>& n : sheet_.notions) {
-            if (cloth_of(n.name()) != nullptr)
+            if (std::any_of(cloths_.begin(), cloths_.end(),
+                            [&](const sheet_cloth<Unit>& c) { return n.name() == name_of_cloth(c); }))
                 continue;
             document::table t{
                 sentence({"For the ", said_again(n.name())}), {sentence({"What"}), sentence({"Figure"})}, {}};

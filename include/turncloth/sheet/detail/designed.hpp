@@ -10,6 +10,7 @@
 #include <turncloth/making/executed.hpp>
 #include <turncloth/making/work_plan.hpp>
 #include <turncloth/sheet/detail/draft.hpp>
+#include <turncloth/sheet/detail/outlines_told.hpp>
 #include <turncloth/sheet/detail/turn_of_cloth.hpp>
 
 #include <algorithm>
@@ -50,12 +51,20 @@ private:
             draft_.warn({f.sentence});
         work_plan<Unit> plan = work_plan_of(design_, made.steps);
         std::vector<work_group<Unit>> prepared;
-        for (const std::string& sentence : draft_.from().preparations()) {
-            work_step<Unit> s;
-            s.verb = work_verb::prepare;
-            s.what = sentence;
-            prepared.push_back(group_of(std::move(s)));
-        }
+        const auto prepare = [&](const std::vector<std::string>& sentences) {
+            for (const std::string& sentence : sentences) {
+                work_step<Unit> s;
+                s.verb = work_verb::prepare;
+                s.what = sentence;
+                prepared.push_back(group_of(std::move(s)));
+            }
+        };
+        prepare(draft_.from().preparations());
+        for (const outlined_piece<Unit>& p : draft_.from().outlines())
+            prepare(edges_to_turn(p));
+        if (const std::string names = names_of_outlines(draft_.from()); !names.empty())
+            draft_.warn({"the making holds no piece that is cut to an outline: what joins ", names,
+                         " to the rest, and what holds the edges there, is not proved"});
         plan.groups.insert(plan.groups.begin() + 1, prepared.begin(), prepared.end()); // once all is cut
         for (std::size_t i = 0; i < design_.parts().size(); ++i)
             for (const piece<Unit>& p :

@@ -10,6 +10,7 @@
 
 #include <turncloth/sheet/detail/draft.hpp>
 #include <turncloth/sheet/detail/kinds.hpp>
+#include <turncloth/sheet/detail/outlines_told.hpp>
 #include <turncloth/sheet/detail/own_finishes.hpp>
 
 #include <algorithm>
@@ -34,7 +35,8 @@ public:
         for (const std::string& step : project_.preparations())
             say(named_step(work_verb::prepare, step));
         for (const outlined_piece<Unit>& p : project_.outlines())
-            turn_edges(p);
+            for (const std::string& step : edges_to_turn(p))
+                say(named_step(work_verb::prepare, step));
         for (const piece<Unit>& p : project_.pieces())
             if (!p.pleats().empty())
                 say(step_on(work_verb::pleat, p.name()));
@@ -61,20 +63,6 @@ public:
     }
 
 private:
-    /// Where its edges lie in the making is not known: what each of its finishes has is one sentence.
-    void turn_edges(const outlined_piece<Unit>& p) {
-        const auto& corners = p.made_from.corners;
-        for (std::size_t i = 0; i < corners.size(); ++i) {
-            const finish<Unit>& f = corners[i].edge;
-            const auto alike = [&](const drafted_corner<Unit>& c) { return c.edge == f; };
-            if (f.folds().empty() ||
-                std::find_if(corners.begin(), corners.end(), alike) != corners.begin() + static_cast<std::ptrdiff_t>(i))
-                continue;
-            const std::string edges = numbered_edges(corners.size(), [&](std::size_t k) { return alike(corners[k]); });
-            say(named_step(work_verb::prepare, sentence({"Turn and stitch ", edges, " of ", named(p.name()), ", ",
-                                                         f.name(), ", as drawn."})));
-        }
-    }
     std::size_t number_of(const std::string& name) const {
         std::size_t i = 0;
         while (i + 1 < pieces_.size() && pieces_[i].made_from.name() != name)

@@ -10,6 +10,7 @@
 #include <turncloth/making/stitched.hpp>
 #include <turncloth/making/work_words.hpp>
 #include <turncloth/sheet/detail/draft.hpp>
+#include <turncloth/sheet/detail/outlines_told.hpp>
 
 #include <algorithm>
 #include <cstdint>
@@ -117,6 +118,8 @@ template <length_unit Unit>
 void add_sewing(sheet_draft<Unit>& draft, const sewing<Unit>& s) {
     for (const stitched<Unit>& rows : by_stitch(stitched_in(draft.made().steps), s))
         add_thread(draft, s, rows);
+    if (const std::string names = names_of_sewn(draft.from()); !names.empty())
+        draft.warn({"the thread leaves out the rows of ", names, ", cut to an outline"});
     if (draft.from().design() == nullptr) {
         warn_of_unstated_rows(draft);
         warn_of_odd_seams(draft);

@@ -1,0 +1,92 @@
+// A sheet's cloth, where what is on hand is used first: which pieces go on what is there, and what is still to be bought.
+//
+//   cloth_wanted<U>                         material, bolt and rules: off which roll, and how it is sold
+//   cloths_for(sheet, wanted, on_hand)      a sheet_cloth for each piece of cloth that is used, then for what is bought
+//
+//   const auto canvas = cloths_for<inch>(s, {"canvas", {.width = 54_in}, {.sold = eighths_of_a_yard<inch>}},
+//                                        {{"the grey end", "canvas", 40_in, 30_in}});
+//   // canvas[0].on_hand->name == "the grey end"; nothing follows where that is enough
+//
+// How the pieces are shared out is cloth/remnants.hpp's: so that the least new cloth is bought that is found. Where a print
+// repeats, nobody knows where the repeat begins on what is left of another roll, so such cloth is bought whole.
+#ifndef TURNCLOTH_SHEET_ON_HAND_HPP
+#define TURNCLOTH_SHEET_ON_HAND_HPP
+
+#include <turncloth/cloth/remnants.hpp>
+#include <turncloth/sheet/purchases.hpp>
+
+#include <cstddef>
+#include <string>
+#include <type_traits>
+#include <utility>
+#include <vector>
+
+namespace turncloth {
+
+template <length_unit Unit>
+struct cloth_wanted {
+    std::string material;
+    turncloth::bolt<Unit> bolt{};
+    purchase_rules<Unit> rules{};
+};
+
+namespace detail {
+
+/// It lies flat, without selvedges, and is cut as what comes off the roll is.
+template <length_unit Unit>
+remnant<Unit> as_remnant(const cloth_on_hand<Unit>& c, bolt<Unit> like) {
+    like.width = c.width;
+    like.selvedge = {};
+    like.folded = false;
+    return {like, c.length};
+}
+
+template <length_unit Unit>
+void require_no_repeat(const cloth_wanted<Unit>& wanted) {
+    for (const length<Unit>& repeat : {wanted.bolt.repeat_across, wanted.bolt.repeat_along})
+        if (repeat.value() > 0)
+            refuse<lay_error>({"on a piece of ", excerpt(wanted.material),
+                               " on hand nobody knows where the repeat begins: lay cloth with a repeat off the roll"},
+                              {.kind = fault::unsuitable, .what = "a repeat", .given = repeat});
+}
+
+} // namespace detail
+
+/// What is on hand of other materials is left alone, and so is what no piece goes on. Throws sheet_error where no piece of
+/// the sheet is of the material, lay_error for cloth with a repeat, and as lay_with_remnants and amount_to_buy; its cost is
+/// that of lay_with_remnants.
+template <length_unit Unit>
+std::vector<sheet_cloth<Unit>> cloths_for(const sheet<Unit>& s, const std::type_identity_t<cloth_wanted<Unit>>& wanted,
+                                          const std::type_identity_t<std::vector<cloth_on_hand<Unit>>>& on_hand,
+                                          const cloth_options& options = {}) {
+    const sheet_cloth<Unit> all = detail::pieces_of(s, wanted.material, wanted.bolt, options.lies);
+    std::vector<remnant<Unit>> remnants;
+    std::vector<const cloth_on_hand<Unit>*> of;
+    for (const cloth_on_hand<Unit>& c : on_hand)
+        if (c.material == wanted.material) {
+            remnants.push_back(detail::as_remnant(c, wanted.bolt));
+            of.push_back(&c);
+        }
+    if (!remnants.empty())
+        detail::require_no_repeat(wanted);
+    cloth_plan<Unit> plan = lay_with_remnants<Unit>(all.pieces, remnants, wanted.bolt, options.effort);
+    std::vector<sheet_cloth<Unit>> used;
+    const auto add = [&](const bolt<Unit>& on, lay<Unit>& found) -> sheet_cloth<Unit>& {
+        sheet_cloth<Unit>& c = used.emplace_back(all);
+        c.bolt = on;
+        c.lay = std::move(found);
+        return c;
+    };
+    for (std::size_t i = 0; i < remnants.size(); ++i)
+        if (!plan.on_remnants[i].places.empty())
+            add(remnants[i].cloth, plan.on_remnants[i]).on_hand = *of[i];
+    if (!plan.bought.places.empty()) {
+        sheet_cloth<Unit>& c = add(wanted.bolt, plan.bought);
+        c.bought = amount_to_buy(c.lay.length, wanted.rules);
+    }
+    return used;
+}
+
+} // namespace turncloth
+
+#endif
