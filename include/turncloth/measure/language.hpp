@@ -18,9 +18,9 @@
 #include <turncloth/measure/detail/please.hpp>
 
 #include <algorithm>
+#include <concepts>
+#include <cstddef>
 #include <initializer_list>
-#include <memory>
-#include <span>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -48,44 +48,41 @@ struct language_habits {
 /// what stands there, and {=1} the same said again.
 inline constexpr std::string_view kept_texts = "kept: ";
 
-/// Copies share one table, which does not change.
 class language {
 public:
     /// English, which is written where it is said.
     language() = default;
-    /// Of texts with one key the last holds.
-    language(std::string tag, language_habits habits, phrase_table table)
-        : tag_(std::move(tag)), habits_(std::move(habits)) {
-        std::stable_sort(table.begin(), table.end(), before);
-        table_ = std::make_shared<const phrase_table>(std::move(table));
+    /// Of texts with one key the last holds. A template, so that sorting is compiled where a language is made.
+    template <std::same_as<phrase_table> Table = phrase_table>
+    language(std::string tag, language_habits habits, Table table)
+        : tag_(std::move(tag)), habits_(std::move(habits)), table_(std::move(table)) {
+        std::stable_sort(table_.begin(), table_.end(),
+                         [](const phrase_text& a, const phrase_text& b) { return a.key < b.key; });
     }
 
     const std::string& tag() const { return tag_; }
     const language_habits& habits() const { return habits_; }
     /// In the order of their keys.
-    std::span<const phrase_text> texts() const& { return table_ ? std::span(*table_) : std::span<const phrase_text>(); }
+    const phrase_table& texts() const& { return table_; }
     template <class Please = please::give_the_thing_a_name_first_since_this_view_of_its_parts_would_outlive_it>
     void texts() const&& = delete;
-    /// Those by which kept texts are read: see said_again.
-    std::span<const phrase_text> kept() const& {
-        const auto is_kept = [](const phrase_text& t) { return std::string_view(t.key).starts_with(kept_texts); };
-        const std::span<const phrase_text> all = texts();
-        const auto first = std::find_if(all.begin(), all.end(), is_kept);
-        return {first, std::find_if_not(first, all.end(), is_kept)};
-    }
     const std::string* text_of(std::string_view key) const& {
-        const std::span<const phrase_text> all = texts();
-        const auto after = std::upper_bound(all.begin(), all.end(), key,
-                                            [](std::string_view k, const phrase_text& t) { return k < t.key; });
-        return after != all.begin() && (after - 1)->key == key ? &(after - 1)->text : nullptr;
+        std::size_t first = 0,
+                    last = table_.size(); // those before first are up to the key, those from last on beyond it
+        while (first < last) {
+            const std::size_t middle = first + (last - first) / 2;
+            if (key < table_[middle].key)
+                last = middle;
+            else
+                first = middle + 1;
+        }
+        return first > 0 && table_[first - 1].key == key ? &table_[first - 1].text : nullptr;
     }
 
 private:
-    static bool before(const phrase_text& a, const phrase_text& b) { return a.key < b.key; }
-
     std::string tag_ = "en";
     language_habits habits_{};
-    std::shared_ptr<const phrase_table> table_{};
+    phrase_table table_{};
 };
 
 namespace detail {
@@ -152,10 +149,12 @@ inline std::string said(const phrase& p, std::initializer_list<filled_in> data, 
         if (own.key == p.key)
             text = own.text;
     return detail::filled(text, [&](std::string& to, std::string_view place) {
-        const auto found = std::find_if(data.begin(), data.end(), [&](const filled_in& f) { return f.place == place; });
-        if (found != data.end())
-            to.append(found->text);
-        return found != data.end();
+        for (const filled_in& f : data)
+            if (f.place == place) {
+                to.append(f.text);
+                return true;
+            }
+        return false;
     });
 }
 
@@ -209,8 +208,9 @@ TURNCLOTH_INLINE std::string said_again(std::string_view text) {
     const phrase_text* best = nullptr;
     std::vector<std::string_view> at, of_best;
     std::size_t most = 0;
-    for (const phrase_text& t : spoken->kept()) {
-        if ((at = places_in(std::string_view(t.key).substr(kept_texts.size()), text)).empty())
+    for (const phrase_text& t : spoken->texts()) {
+        if (!t.key.starts_with(kept_texts) ||
+            (at = places_in(std::string_view(t.key).substr(kept_texts.size()), text)).empty())
             continue;
         std::size_t words = text.size();
         for (const std::string_view place : at)
