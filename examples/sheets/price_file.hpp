@@ -1,6 +1,6 @@
 // The prices of a shop, as the table that whoever buys for a class keeps beside the list.
 //
-//   prices_of(rows)             the list; throws price_file_error, which names the row and the column
+//   prices_of(rows)             the list; throws heading_error, and row_error, which names the row and the column
 //   read_price_file(path)       the same of a file; throws file_error
 //
 //   what;price;per;currency
@@ -14,6 +14,7 @@
 
 #include "../command/files.hpp"
 #include "../command/plain_text.hpp"
+#include "columns.hpp"
 #include "names.hpp"
 #include "table_file.hpp"
 #include <turncloth/cloth/price.hpp>
@@ -30,47 +31,27 @@ namespace allotment {
 
 using namespace turncloth;
 
-class price_file_error : public error {
-public:
-    using error::error;
-};
-
 namespace detail {
 
 class price_rows {
 public:
-    explicit price_rows(const std::vector<table_row>& rows) : rows_(rows) {
-        if (rows.empty() || !rows[0].wrong.empty())
-            throw price_file_error("its first row must name the columns what, price and per",
-                                   {.kind = fault::missing, .what = "the first row"});
-        for (std::size_t c = 0; c < names.size(); ++c)
-            for (std::size_t i = 0; i < rows[0].fields.size(); ++i)
-                if (slug(rows[0].fields[i]) == names[c])
-                    column_[c] = i;
-        for (const std::size_t c : {what, amount, per})
-            if (column_[c] == nowhere)
-                throw price_file_error("its first row names no column \"" + std::string(names[c]) +
-                                           "\": it must name what, price and per",
-                                       {.kind = fault::missing, .what = "a column", .where = std::string(names[c])});
-    }
+    explicit price_rows(const std::vector<table_row>& rows) : columns_(rows, names, 3) {}
 
     price_list read() const {
         price_list all;
         bool has_coin = false;
-        for (std::size_t i = 1; i < rows_.size(); ++i) {
-            const table_row& r = rows_[i];
-            if (!r.wrong.empty())
-                refuse(r, what, r.wrong, fault::unreadable);
-            const price p{needed(r, what), number(r, amount), sold(r)};
+        for (const table_row& r : columns_.rows()) {
+            columns_.require_sound(r);
+            const price p{columns_.needed(r, what), number(r, amount), sold(r)};
             if (price_of(p.of, all) != nullptr)
                 refuse(r, what, turncloth::detail::in_quotes(p.of) + " has a price already", fault::repeated);
             all.all.push_back(p);
-            if (const std::string own = field(r, currency); !own.empty()) {
+            if (const std::string own = columns_.field(r, currency); !own.empty()) {
                 if (!all.currency.empty() && all.currency != own)
                     refuse(r, currency, "a list has one currency, and this one has " + all.currency, fault::disagree);
                 all.currency = own;
             }
-            if (field(r, coin).empty())
+            if (columns_.field(r, coin).empty())
                 continue;
             const fraction own = number(r, coin);
             if (has_coin && own != all.coin)
@@ -83,47 +64,26 @@ public:
 
 private:
     static constexpr std::array<std::string_view, 5> names = {"what", "price", "per", "currency", "coin"};
-    static constexpr std::size_t what = 0, amount = 1, per = 2, currency = 3, coin = 4;
-    static constexpr auto nowhere = static_cast<std::size_t>(-1);
+    enum column : std::size_t { what, amount, per, currency, coin };
 
-    [[noreturn]] static void refuse(const table_row& r, std::size_t column, const std::string& why, fault kind) {
-        throw price_file_error(
-            "row " + std::to_string(r.number) + " (" + std::string(names[column]) + "): " + why,
-            {.kind = kind, .what = "a price", .index = r.number, .where = std::string(names[column])});
+    [[noreturn]] void refuse(const table_row& r, column c, const std::string& why, fault kind) const {
+        columns_.refuse(r, c, why, {.kind = kind, .what = "a price"});
     }
-    /// Without the blanks around it.
-    std::string field(const table_row& r, std::size_t column) const {
-        if (column_[column] >= r.fields.size())
-            return {};
-        const std::string& all = r.fields[column_[column]];
-        const std::size_t first = all.find_first_not_of(" \t"), last = all.find_last_not_of(" \t");
-        std::string text = first == std::string::npos ? std::string() : all.substr(first, last - first + 1);
-        if (const std::string why = why_unfit(text); !why.empty())
-            refuse(r, column, why, fault::unreadable);
-        return text;
-    }
-    std::string needed(const table_row& r, std::size_t column) const {
-        std::string text = field(r, column);
-        if (text.empty())
-            refuse(r, column, "it is missing", fault::missing);
-        return text;
-    }
-    fraction number(const table_row& r, std::size_t column) const {
-        const std::string text = needed(r, column);
+    fraction number(const table_row& r, column c) const {
+        const std::string text = columns_.needed(r, c);
         fraction read;
         try {
             read = read_fraction(text);
         } catch (const error& refused) {
-            refuse(r, column, refused.what(), refused.facts().kind);
+            refuse(r, c, refused.what(), refused.facts().kind);
         }
-        if (read < 0 || (read == 0 && column == coin))
-            refuse(r, column,
-                   "it is " + text + (column == coin ? ": it must be more than zero" : ": it must not be below zero"),
+        if (read < 0 || (read == 0 && c == coin))
+            refuse(r, c, "it is " + text + (c == coin ? ": it must be more than zero" : ": it must not be below zero"),
                    fault::too_small);
         return read;
     }
     sold_per sold(const table_row& r) const {
-        const std::string text = slug(needed(r, per));
+        const std::string text = slug(columns_.needed(r, per));
         if (text == "piece" || text == "each")
             return sold_per::one;
         if (text == "yard" || text == "yd")
@@ -133,8 +93,7 @@ private:
         refuse(r, per, "a thing is sold by the piece, the yard or the metre", fault::unreadable);
     }
 
-    const std::vector<table_row>& rows_;
-    std::array<std::size_t, names.size()> column_ = {nowhere, nowhere, nowhere, nowhere, nowhere};
+    named_columns columns_;
 };
 
 } // namespace detail
@@ -144,7 +103,9 @@ inline price_list prices_of(const std::vector<table_row>& rows) { return detail:
 inline price_list read_price_file(const std::string& path) {
     try {
         return prices_of(read_table(require_text(path, read_file(path))));
-    } catch (const price_file_error& refused) {
+    } catch (const heading_error& refused) {
+        throw file_error("use", path, refused.what());
+    } catch (const row_error& refused) {
         throw file_error("use", path, refused.what());
     }
 }

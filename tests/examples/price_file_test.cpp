@@ -32,18 +32,18 @@ TEST_CASE("what is wrong with a price list is named by its row and column") {
     struct {
         std::string_view text, why;
     } const all[] = {
-        {"", "its first row must name the columns what, price and per"},
+        {"", "it is empty: the first row must name the columns what, price and per"},
         {"what,price\ncord,3\n", "its first row names no column \"per\": it must name what, price and per"},
-        {"what,price,per\ncord,,m\n", "row 2 (price): it is missing"},
-        {"what,price,per\ncord,-1,m\n", "row 2 (price): it is -1: it must not be below zero"},
-        {"what,price,per\ncord,3,ell\n", "row 2 (per): a thing is sold by the piece, the yard or the metre"},
-        {"what,price,per\ncord,3,m\ncord,4,m\n", "row 3 (what): \"cord\" has a price already"},
+        {"what,price,per\ncord,,m\n", "row 2, column 2 (price): it is missing"},
+        {"what,price,per\ncord,-1,m\n", "row 2, column 2 (price): it is -1: it must not be below zero"},
+        {"what,price,per\ncord,3,ell\n", "row 2, column 3 (per): a thing is sold by the piece, the yard or the metre"},
+        {"what,price,per\ncord,3,m\ncord,4,m\n", "row 3, column 1 (what): \"cord\" has a price already"},
         {"what,price,per,currency\ncord,3,m,EUR\ntape,4,m,CHF\n",
-         "row 3 (currency): a list has one currency, and this one has EUR"},
+         "row 3, column 4 (currency): a list has one currency, and this one has EUR"},
     };
     for (const auto& wrong : all)
-        CHECK_THROWS_WITH_AS(list_of(wrong.text), std::string(wrong.why).c_str(), price_file_error);
-    CHECK_THROWS_AS(list_of("what,price,per\ncord,three,m\n"), price_file_error);
+        CHECK_THROWS_WITH_AS(list_of(wrong.text), std::string(wrong.why).c_str(), error);
+    CHECK_THROWS_AS(list_of("what,price,per\ncord,three,m\n"), row_error);
 }
 
 TEST_CASE("the program writes prices and their sum into handouts, and names the row of a file that is wrong") {
@@ -60,6 +60,6 @@ TEST_CASE("the program writes prices and their sum into handouts, and names the 
     const run_result wrong = dir.run("--project tool-roll --out there --handout html --prices shop.csv");
     CHECK(wrong.status == 3);
     CHECK(wrong.complains("shop.csv"));
-    CHECK(wrong.complains("row 2 (price)"));
+    CHECK(wrong.complains("row 2, column 2 (price)"));
     CHECK(dir.run("--project tool-roll --prices shop.csv").status == 2); // no handout to write them in
 }
