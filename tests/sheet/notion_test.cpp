@@ -71,13 +71,13 @@ TEST_CASE("zippers from rolls: a tape each, and no tape is pieced from two rolls
 TEST_CASE("made-up zippers: the next length sold, with a new stop and a cut where it is longer than the opening") {
     const zipped_opening<inch> opens{12_in, "1/2"_in, "1/4"_in};
     check(listed("zipper", 2, opens, zipper_supply<inch>::made_up({14_in, 9_in, 12_in}, "3/8"_in, "1/4"_in)),
-          {{"openings", n(2)},
+          {{"zippers", n(2)},
            {"each opening", 11_in},
            {"made-up length to buy, each", 12_in},
            {"new stop, from the top stop", 11_in},
            {"cut through the tape, from the top stop", "11 1/4"_in}});
     check(listed("zipper", 1, opens, zipper_supply<inch>::made_up({14_in, 11_in}, "3/8"_in, "1/4"_in)),
-          {{"openings", n(1)}, {"each opening", 11_in}, {"made-up length to buy, each", 11_in}});
+          {{"zippers", n(1)}, {"each opening", 11_in}, {"made-up length to buy, each", 11_in}});
     CHECK_THROWS_AS(listed("zipper", 1, opens, zipper_supply<inch>::made_up({9_in}, "3/8"_in, "1/4"_in)), zipper_error);
     try {
         static_cast<void>(listed("zipper", 1, opens, zipper_supply<inch>()));

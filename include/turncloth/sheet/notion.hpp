@@ -138,9 +138,10 @@ notion<Unit> listed(std::string name, std::int64_t count, const zipped_opening<U
         detail::refuse<zipper_error>("nothing is said of what zippers are bought as: rolls of a length, or the lengths "
                                      "sold made up",
                                      refusal{.kind = fault::missing, .what = "a supply of zippers"});
-    n.number("openings", count);
-    if (from.roll.value() == 0)
-        n.sold(sold_as::as_told);
+    if (from.roll.value() > 0)
+        n.number("openings", count);
+    else
+        n.number("zippers", count).sold(sold_as::as_told);
     n.figure("each opening", opening_working(z))
         .caution(caution::needles_and_metal)
         .caution(caution::zipper_ends)

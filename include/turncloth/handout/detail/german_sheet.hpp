@@ -65,6 +65,7 @@ inline constexpr std::pair<std::string_view, std::string_view> german_sheet[] = 
     {"all strips together", "alle Streifen zusammen"},
     {"the strips of each", "die Streifen von jedem"},
     {"openings", "Öffnungen"},
+    {"zippers", "Reißverschlüsse"},
     {"each opening", "jede Öffnung"},
     {"tape to cut from the roll, each, bar-tacked at both ends first",
      "Band von der Rolle zu schneiden, je, beide Enden zuerst verriegelt"},
