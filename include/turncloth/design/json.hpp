@@ -34,6 +34,8 @@ namespace turncloth {
 
 TURNCLOTH_INLINE nlohmann::ordered_json to_json(const project_design& d);
 
+/// Throws design_error. Time grows with the text, and where its faults are very many with their square: the 43,000 of a text of
+/// 320 kB took half a second.
 TURNCLOTH_INLINE project_design read_design(std::string_view text);
 
 /// Throws nothing of turncloth's. Without exceptions, an expression that cannot be read goes to the program's own

@@ -205,7 +205,8 @@ private:
 
 } // namespace detail
 
-/// `steps` is what steps_of, or execute, gives. Throws as steps_of, and range_error as page_of.
+/// `steps` is what steps_of, or execute, gives. Throws as steps_of, and range_error as page_of. The design is carried out
+/// once more, and what lies there at last is looked at from both sides: time grows as execute's does.
 template <length_unit Unit>
 std::vector<page> pages_of_finished(const making<Unit>& design, const std::vector<making_step>& steps,
                                     const finished_labels& labels = {}, const ruler& by = {},

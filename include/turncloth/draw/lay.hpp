@@ -295,7 +295,8 @@ private:
 
 } // namespace detail
 
-/// Throws range_error for a ruler whose graduation is not above zero, a lay over 1 km long, or over 100000 pieces.
+/// Throws range_error for a ruler whose graduation is not above zero, a lay over 1 km long, or over 100000 pieces. Time
+/// grows with the pieces and cuts.
 template <length_unit Unit>
 page page_of(const sheet_cloth<Unit>& cloth, const ruler& by = {}, const drawing_options& options = {},
              const std::type_identity_t<worth_keeping<Unit>>& keep = {}) {

@@ -361,7 +361,8 @@ private:
 
 /// Throws outline_error for a notch that is not on its edge or that a corner has taken away, or a grain line without
 /// direction; range_error for fewer than one piece, a ruler whose graduation is not above zero, or a piece over 1 km
-/// long or wide; overflow_error where 64 bits do not hold a figure.
+/// long or wide; overflow_error where 64 bits do not hold a figure. Time grows with the edges, and for those with words of
+/// their own with the places where the words are tried.
 template <length_unit Unit>
 page page_of(const outline<Unit>& piece, const std::type_identity_t<outline_labels<Unit>>& labels, const ruler& by = {},
              const drawing_options& options = {}) {

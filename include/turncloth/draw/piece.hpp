@@ -252,7 +252,8 @@ private:
 
 } // namespace detail
 
-/// Throws range_error for a ruler whose graduation is not above zero, and for a piece over 1 km long or wide.
+/// Throws range_error for a ruler whose graduation is not above zero, and for a piece over 1 km long or wide. Time grows
+/// with the marks and lines drawn.
 template <length_unit Unit>
 page page_of(const sheet_piece<Unit>& piece, const ruler& by = {}, const drawing_options& options = {}) {
     detail::piece_picture<Unit> made(piece, by);

@@ -253,7 +253,8 @@ private:
 
 } // namespace detail
 
-/// Throws range_error for a ruler whose graduation is not above zero, stock over 1 km long, or over 100000 pieces.
+/// Throws range_error for a ruler whose graduation is not above zero, stock over 1 km long, or over 100000 pieces. Time
+/// grows with the pieces.
 template <length_unit Unit>
 std::vector<page> pages_of(const stock_cuts<Unit>& cuts, const ruler& by = {}, const drawing_options& options = {}) {
     const detail::stock_picture<Unit> cut(cuts, by, options.project);

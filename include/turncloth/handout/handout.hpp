@@ -32,6 +32,7 @@
 namespace turncloth {
 
 /// Throws range_error for a ruler whose graduation is not above zero, and as the drawings of pieces and lays and cost_of.
+/// Time grows with the pieces, lays and marks, and as pages_of_steps's with the steps.
 template <detail::compiled_unit Unit>
 document handout_of(const sheet<Unit>& s, const std::type_identity_t<std::vector<sheet_cloth<Unit>>>& cloths = {},
                     const handout_options& options = {});

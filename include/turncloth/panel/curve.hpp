@@ -83,6 +83,7 @@ inline double first_hit(const std::vector<arrow<double>>& line, const arrow<doub
 
 /// In edges of one angle t each: in the middle an edge lies r (1 - cos(t / 2)) inside the circle, which is the tolerance
 /// for t = 2 acos(1 - tolerance / r). An edge spans at most a quarter of the circle.
+/// There are at most most_curve_edges, or it is refused; time grows with them.
 template <length_unit Unit>
 polygon<Unit, double> flattened(const arc<Unit>& a, drafted_length<Unit> tolerance) {
     const detail::arrow<double> centre = detail::bare(a.centre), spoke = detail::bare(a.from) - centre;
@@ -104,7 +105,7 @@ polygon<Unit, double> flattened(const arc<Unit>& a, drafted_length<Unit> toleran
 
 /// In n parts of the parameter. Between two of its points a curve leaves the edge by at most h^2 / 8 of its greatest second
 /// derivative, with h = 1 / n; that is 6 times a mean of from - 2 pull + other_pull and pull - 2 other_pull + to, so no
-/// more than 6 of the longer: n = sqrt(6 longest / (8 tolerance)).
+/// more than 6 of the longer: n = sqrt(6 longest / (8 tolerance)). Edges and time as an arc's.
 template <length_unit Unit>
 polygon<Unit, double> flattened(const cubic<Unit>& c, drafted_length<Unit> tolerance) {
     const detail::arrow<double> p = detail::bare(c.from), q = detail::bare(c.pull), r = detail::bare(c.other_pull),
