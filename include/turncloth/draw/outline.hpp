@@ -332,7 +332,7 @@ private:
                 ++i;
             const std::string one = std::to_string(edges[first] + 1), last = std::to_string(edges[i] + 1);
             all += (first == 0 ? "" : ", ") + (i == first       ? one
-                                               : i == first + 1 ? one + ", " + last
+                                               : i == first + 1 ? std::string(one).append(", ").append(last)
                                                                 : sentence({one, " to ", last}));
         }
         return edges.size() == 1 ? sentence({"edge ", all}) : sentence({"edges ", all});

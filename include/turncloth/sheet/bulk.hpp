@@ -43,9 +43,9 @@ std::string bulk_warning<Unit>::what(const ruler* by) const {
     const std::string along = names.size() == 1 ? sentence({"the ", names[0], " edge"})
                                                 : sentence({"the ", detail::enumerated(names), " edges"}),
                       through =
-                          least < layers ? sentence({least, " to ", layers, " layers"}) : sentence({layers, " layers"}),
-                      all = sentence({"stitching along ", along, " of the ", detail::named(piece), " goes through ",
-                                      through, ", more than the ", limit, " that a machine is taken to sew"});
+                          least < layers ? sentence({least, " to ", layers, " layers"}) : sentence({layers, " layers"});
+    std::string all = sentence({"stitching along ", along, " of the ", detail::named(piece), " goes through ", through,
+                                ", more than the ", limit, " that a machine is taken to sew"});
     if (least == layers)
         return all;
     if (mitre_leg)

@@ -139,11 +139,12 @@ public:
         if (cared_for_.contains(caution::work::pinning))
             ask("Pins and needles, counted again", sentence({"as many as before"}), exactly);
         to.add(std::move(t));
-        to.add(document::paragraph{sentence(
-            {"A cut, a mark, a fold or a row is right within half of ", graduation_text(*words_.by),
-             ", the smallest step of the rule. A size lies between two edges, each of them cut and folded, and "
-             "may be off by four such halves: ",
-             off, ". This is common practice."})});
+        static constexpr char of_a_size[] = ", the smallest step of the rule. A size lies between two edges, each of "
+                                            "them cut and folded, and may be off by four "
+                                            "such halves: ";
+        to.add(
+            document::paragraph{sentence({"A cut, a mark, a fold or a row is right within half of ",
+                                          graduation_text(*words_.by), of_a_size, off, ". This is common practice."})});
     }
 
     /// Those of works that no step has stand before the steps.

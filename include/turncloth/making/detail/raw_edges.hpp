@@ -207,7 +207,7 @@ private:
         for (const row_along& r : along_)
             stop_at({r.run.from - r.off, r.run.to + r.off});
         std::sort(stops.begin(), stops.end());
-        left_raw& left = s.own ? of_[plies_[s.ply].part].raw[number(*s.own)] : slits_[s.slit];
+        left_raw& left = raw_of(s);
         for (std::size_t k = 0; k + 1 < stops.size(); ++k) {
             if (stops[k] == stops[k + 1])
                 continue;
@@ -217,6 +217,12 @@ private:
             else if (!is_held(s, middle, turned_out))
                 left.loose = true;
         }
+    }
+
+    left_raw& raw_of(const side& s) {
+        if (s.own)
+            return of_[plies_[s.ply].part].raw[number(*s.own)];
+        return slits_[s.slit];
     }
 
     /// Looked up once for each distance, since every stretch of a side is asked about at the same few.
