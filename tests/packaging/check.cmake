@@ -1,4 +1,4 @@
-# What stands twice in the repository agrees: the recipes with the version, the presets with the options.
+# What stands twice in the repository agrees: the recipes with the version. And nothing is added at its top.
 #
 #   cmake -P tests/packaging/check.cmake
 cmake_minimum_required(VERSION 3.25)
@@ -22,17 +22,12 @@ require_in(cmake/meson/packagefiles/turncloth/meson.build "version: '${version}'
 require_in(cmake/meson/turncloth.wrap "revision = v${version}\n")
 require_in(cmake/bazel/MODULE.bazel "name = \"turncloth\", version = \"${version}\"")
 
-# CMake reads the presets, and each thing that they set of turncloth's is an option of it.
-execute_process(COMMAND "${CMAKE_COMMAND}" --list-presets=all WORKING_DIRECTORY "${root}"
-    RESULT_VARIABLE unread OUTPUT_VARIABLE listed ERROR_VARIABLE listed)
-if(unread OR NOT listed MATCHES "\"programs\".*\"tests\".*\"bench\"")
-    message(FATAL_ERROR "CMakePresets.json is not read, or lacks a preset: ${listed}")
+# What lies at the top is what a reader finds there first: nothing is added beside it, dot-files apart.
+set(at_the_top CMakeLists.txt README.md DEVELOPERS.md LICENSE include tests bench examples cmake)
+execute_process(COMMAND git ls-tree --name-only HEAD WORKING_DIRECTORY "${root}" OUTPUT_VARIABLE tracked ERROR_QUIET)
+string(REGEX MATCHALL "[^\n]+" tracked "${tracked}")
+list(FILTER tracked EXCLUDE REGEX "^\\.")
+list(REMOVE_ITEM tracked ${at_the_top})
+if(tracked)
+    message(FATAL_ERROR "At the top of the repository lies ${tracked}, beside ${at_the_top}")
 endif()
-file(READ "${root}/CMakePresets.json" presets)
-file(READ "${root}/CMakeLists.txt" project)
-string(REGEX MATCHALL "TURNCLOTH_[A-Z]+" set_there "${presets}")
-foreach(name IN LISTS set_there)
-    if(NOT project MATCHES "option\\(${name} ")
-        message(FATAL_ERROR "CMakePresets.json sets ${name}, which is no option of turncloth")
-    endif()
-endforeach()
