@@ -59,7 +59,6 @@ template <length_unit Unit>
 std::vector<sheet_cloth<Unit>> cloths_for(const sheet<Unit>& s, const std::type_identity_t<cloth_wanted<Unit>>& wanted,
                                           const std::type_identity_t<std::vector<cloth_on_hand<Unit>>>& on_hand,
                                           const cloth_options& options = {}) {
-    const sheet_cloth<Unit> all = detail::pieces_of(s, wanted.material, wanted.bolt, options.lies);
     std::vector<remnant<Unit>> remnants;
     std::vector<const cloth_on_hand<Unit>*> of;
     for (const cloth_on_hand<Unit>& c : on_hand)
@@ -67,8 +66,10 @@ std::vector<sheet_cloth<Unit>> cloths_for(const sheet<Unit>& s, const std::type_
             remnants.push_back(detail::as_remnant(c, wanted.bolt));
             of.push_back(&c);
         }
-    if (!remnants.empty())
-        detail::require_no_repeat(wanted);
+    if (remnants.empty())
+        return {cloth_for<Unit>(s, wanted.material, wanted.bolt, wanted.rules, options)};
+    detail::require_no_repeat(wanted);
+    const sheet_cloth<Unit> all = detail::pieces_of(s, wanted.material, wanted.bolt, options.lies);
     cloth_plan<Unit> plan = lay_with_remnants<Unit>(all.pieces, remnants, wanted.bolt, options.effort);
     std::vector<sheet_cloth<Unit>> used;
     const auto add = [&](const bolt<Unit>& on, lay<Unit>& found) -> sheet_cloth<Unit>& {
