@@ -7,6 +7,7 @@
 #ifndef TURNCLOTH_ALL_HPP
 #define TURNCLOTH_ALL_HPP
 
+#include <turncloth/cloth/bolt.hpp>
 #include <turncloth/cloth/cutting_out.hpp>
 #include <turncloth/cloth/joined_lengths.hpp>
 #include <turncloth/cloth/lay.hpp>
