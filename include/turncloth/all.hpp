@@ -46,6 +46,7 @@
 #include <turncloth/making/boxed_corners.hpp>
 #include <turncloth/making/choices.hpp>
 #include <turncloth/making/compartments.hpp>
+#include <turncloth/making/corner_out.hpp>
 #include <turncloth/making/design.hpp>
 #include <turncloth/making/executed.hpp>
 #include <turncloth/making/fastenings.hpp>

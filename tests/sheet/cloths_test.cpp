@@ -43,7 +43,7 @@ std::string refused(const project<inch>& p) {
 
 } // namespace
 
-TEST_CASE("Each cloth has its own width and nap, and each piece of it lies as it says") {
+TEST_CASE("each cloth has its own width and nap, and each piece of it lies as it says") {
     project<inch> p = cover({.material = "drill", .width = 45_in, .selvedge = "1/2"_in});
     p.find("pocket")->lies(cloth_lie::either_way);
     const sheet_cloth<inch> c = laid(p);
@@ -69,7 +69,7 @@ TEST_CASE("Each cloth has its own width and nap, and each piece of it lies as it
     CHECK(laid(cover({.material = "drill", .width = 45_in, .one_way = true})).bolt.one_way);
 }
 
-TEST_CASE("A piece on the fold lies at half its width against the fold, and comes out once") {
+TEST_CASE("a piece on the fold lies at half its width against the fold, and comes out once") {
     project<inch> p = cover({.material = "drill", .width = 45_in, .selvedge = "1/2"_in, .folded = true});
     p.find("pocket")->lies(cloth_lie::on_fold);
     const sheet_cloth<inch> c = laid(p);
@@ -99,7 +99,7 @@ TEST_CASE("A piece on the fold lies at half its width against the fold, and come
     CHECK(refused(p).find("the flap is cut on the fold, and the felt is not said to lie folded") != std::string::npos);
 }
 
-TEST_CASE("Cloth that is washed first is bought longer, and lies narrower") {
+TEST_CASE("cloth that is washed first is bought longer, and lies narrower") {
     // Laid 12 + 6 in on end; with an inch at either end 20 in, which 20 % of shrinkage asks 25 in for, and of 8 in on
     // what remains of 10 in: L / (1 - s), after ISO 5077 (value from memory).
     const project<inch> p = cover({.material = "drill",
@@ -127,7 +127,7 @@ TEST_CASE("Cloth that is washed first is bought longer, and lies narrower") {
     CHECK(cloth_for<inch>(sheet_of(p), "drill", {}, own).bought.needed == 40_in);
 }
 
-TEST_CASE("Pieces that are washed are cut larger, and keep their grain where the wash takes more of one way") {
+TEST_CASE("pieces that are washed are cut larger, and keep their grain where the wash takes more of one way") {
     const washing takes{shrinks_by(percent(20)), shrinks_by(percent(10))};
     project<inch> p = cover({.material = "drill", .width = 50_in, .washed = washed_when::as_pieces, .change = takes});
     p.find("pocket")->lies(cloth_lie::either_way);
@@ -158,7 +158,7 @@ TEST_CASE("Pieces that are washed are cut larger, and keep their grain where the
     CHECK(laid(alike).pieces[1].grain == grain::may_turn);
 }
 
-TEST_CASE("Whatever a project says of its cloth, its lay can be cut and its pieces come out of the wash as listed") {
+TEST_CASE("whatever a project says of its cloth, its lay can be cut and its pieces come out of the wash as listed") {
     at_random::sampler random(2026);
     while (random.another_of(60)) {
         const auto percents = [&] { return shrinks_by(percent(random.between(0, 15))); };
@@ -192,7 +192,7 @@ TEST_CASE("Whatever a project says of its cloth, its lay can be cut and its piec
     }
 }
 
-TEST_CASE("What cannot be done to a cloth is refused") {
+TEST_CASE("what cannot be done to a cloth is refused") {
     project<inch> p = cover();
     p.add(project_cloth<inch>{.material = "drill"});
     CHECK(refused(p).find("the drill is told of twice") != std::string::npos);
@@ -211,7 +211,7 @@ TEST_CASE("What cannot be done to a cloth is refused") {
               .find("Wash, dry and press the drill before you measure and cut it.\n") != std::string::npos);
 }
 
-TEST_CASE("A sheet's JSON and a project as a file say it too") {
+TEST_CASE("a sheet's JSON and a project as a file say it too") {
     project<inch> p = cover({.material = "drill",
                              .width = 50_in,
                              .selvedge = "1/2"_in,
@@ -236,7 +236,7 @@ TEST_CASE("A sheet's JSON and a project as a file say it too") {
     CHECK(project_of(read, p.finished()) == p);
 }
 
-TEST_CASE("Of a cloth whose pieces are not there at a size a file says nothing") {
+TEST_CASE("of a cloth whose pieces are not there at a size a file says nothing") {
     const project_design d = read_design(R"({"turncloth_design": 1, "name": "Mat", "units": "inches",
         "pieces": [{"name": "top", "material": "drill", "width": "finished width", "height": "finished height"},
                    {"name": "pad", "material": "wadding", "width": "9 in", "height": "9 in",

@@ -29,7 +29,7 @@ width_parts<inch> parts(length<inch> width, length<inch> usable, length<inch> jo
 
 } // namespace
 
-TEST_CASE("Published widths: so many are sewn together, with a whole one in the middle") {
+TEST_CASE("published widths: so many are sewn together, with a whole one in the middle") {
     // A. R. Bond, The Scientific American Boy, "The canvas tent" (published): widths of 30 in lapped 1 in make 9 ft 9 in
     // with four, all of them whole.
     const width_parts<inch> tent = parts(117_in, 30_in, "1/2"_in);
@@ -46,7 +46,7 @@ TEST_CASE("Published widths: so many are sewn together, with a whole one in the 
     CHECK(parts(112_in, 54_in, "1/2"_in).count() == 3);
 }
 
-TEST_CASE("The cloth for them is what those pages reckon") {
+TEST_CASE("the cloth for them is what those pages reckon") {
     // 3 widths of 96 in are 288 in, 8 yd; 5 of 88 in are 440 in; 3 of 106 in are 318 in.
     CHECK(laid(curtain("146 1/4"_in, 96_in), {.width = 54_in}).bought.bought == as<inch>(8_yd));
     CHECK(laid(curtain(225_in, 88_in), {.width = 54_in}).lay.length == 440_in);
@@ -58,7 +58,7 @@ TEST_CASE("The cloth for them is what those pages reckon") {
     CHECK(back.on_sheet == std::vector<std::size_t>{0, 0, 0});
 }
 
-TEST_CASE("What no second width is asked for stays whole, and two widths make three parts") {
+TEST_CASE("what no second width is asked for stays whole, and two widths make three parts") {
     CHECK(parts(44_in, 44_in, "1/2"_in).count() == 1);
     CHECK(parts(44_in, 44_in, "1/2"_in).joins() == 0);
     // 60 in of 44: the sides 60 + 2 - 44 = 18, 9 in each.
@@ -78,7 +78,7 @@ TEST_CASE("What no second width is asked for stays whole, and two widths make th
     CHECK_THROWS_AS(parts(100000_in, 2_in, "1/4"_in), joining_error);
 }
 
-TEST_CASE("Whatever the widths, parts fit the cloth and make up the piece, and no join lies in the middle or an edge") {
+TEST_CASE("whatever the widths, parts fit the cloth and make up the piece, and no join lies in the middle or an edge") {
     at_random::sampler random(2027);
     while (random.another_of(3000)) {
         const length<inch> graduation = random.between(0, 1) == 0 ? length<inch>() : "1/16"_in,
@@ -114,7 +114,7 @@ TEST_CASE("Whatever the widths, parts fit the cloth and make up the piece, and n
     }
 }
 
-TEST_CASE("A lay with joins can be cut, and says how they are sewn") {
+TEST_CASE("a lay with joins can be cut, and says how they are sewn") {
     project<inch> p("Bench cover", finished_size(122_in, 40_in));
     p.add({"cover", "ticking", panel(p.finished(), all_round(seam("1/2"_in)))}).count(2);
     p.add({"band", "ticking", panel(finished_size(30_in, 3_in))});
@@ -145,7 +145,7 @@ TEST_CASE("A lay with joins can be cut, and says how they are sewn") {
                     "  cover (3), cut width: 36 in\n  cover, allowance of each join: 1/2 in\n") != std::string::npos);
 }
 
-TEST_CASE("Wadding is laid edge to edge") {
+TEST_CASE("wadding is laid edge to edge") {
     project<inch> p("Quilt", finished_size(100_in, 40_in));
     p.add({"middle layer", "thin wadding", panel(p.finished())});
     sheet<inch> s = sheet_of(p);
@@ -159,7 +159,7 @@ TEST_CASE("Wadding is laid edge to edge") {
     CHECK(s.steps.groups[1].care == std::vector<caution::work>{caution::work::stitching});
 }
 
-TEST_CASE("The project's own allowance is used, folded cloth is opened out, and what may not be joined is refused") {
+TEST_CASE("the project's own allowance is used, folded cloth is opened out, and what may not be joined is refused") {
     project<inch> p = curtain(60_in, 20_in);
     p.add(project_cloth<inch>{.material = "ticking", .width = 44_in, .folded = true, .join = 1_in});
     const sheet_cloth<inch> c = laid(p, {});

@@ -8,7 +8,6 @@
 #include <turncloth/handout/detail/shared.hpp>
 #include <turncloth/page/document.hpp>
 #include <turncloth/page/drawing.hpp>
-#include <turncloth/sheet/detail/cloths_said.hpp>
 #include <turncloth/sheet/purchases.hpp>
 
 #include <cstddef>

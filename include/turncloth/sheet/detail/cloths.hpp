@@ -4,7 +4,7 @@
 #ifndef TURNCLOTH_SHEET_DETAIL_CLOTHS_HPP
 #define TURNCLOTH_SHEET_DETAIL_CLOTHS_HPP
 
-#include <turncloth/making/detail/sewn_up.hpp>
+#include <turncloth/making/work_plan.hpp>
 #include <turncloth/sheet/detail/cloth_told.hpp>
 #include <turncloth/sheet/detail/draft.hpp>
 #include <turncloth/sheet/project_cloth.hpp>
