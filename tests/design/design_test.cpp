@@ -203,7 +203,7 @@ TEST_CASE("what repeats is one of the library's repeaters") {
               .find("/pieces/0/marks/0: the number of marks in a row must be at most 10000") == 0);
 }
 
-TEST_CASE("zippers made up and foam are listed as the library lists them") {
+TEST_CASE("zippers made up, foam and straps are listed as the library lists them") {
     const auto listed_as = [](const std::string& from) {
         return made(file_of("", R"("notions": [{"name": "n", "from": {)" + from + "}}]")).notions()[0];
     };
@@ -215,6 +215,9 @@ TEST_CASE("zippers made up and foam are listed as the library lists them") {
     CHECK(foam.details().size() == 3);
     CHECK((foam.details()[2].amount.value() == 2_in && foam.details()[2].sold == sold_as::as_told));
     CHECK(foam.cautions()[0].sentence == caution::filling.sentence);
+    CHECK(listed_as(R"("is": "straps folded in four", "count": 2, "width": "1 in", "free": "13 in", "sewn": "5 in",
+                       "turned": "1/2 in", "inset": "1/8 in", "step": "1/4 in")") ==
+          listed("n", 2, boxed_straps<inch>{1_in, 13_in, {5_in, "1/2"_in}, "1/8"_in, "1/4"_in}));
 }
 
 TEST_CASE("a side that is parted into two alike is twice a whole number of graduations on a ruler") {

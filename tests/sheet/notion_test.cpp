@@ -106,6 +106,24 @@ TEST_CASE("a ribbon sewn on at one line, with a free end on either side") {
     CHECK_FALSE(tie.goes_in_before_seams());
 }
 
+TEST_CASE("straps folded in four, with the boxes that hold their ends") {
+    // 4 x 1 in wide. 13 + 2 x 5 + 2 x 1/2 in long. Boxes of 1 - 2 x 1/8 in by 5 - 2 x 1/8 in: 11 in round, two diagonals of
+    // 4.8087 in (sqrt(0.75^2 + 4.75^2), by hand) and 3/4 in once more: 21.367 in.
+    const auto straps =
+        listed("handles", 2,
+               boxed_straps<inch>{
+                   .finished = 1_in, .free = 13_in, .ends = {5_in, "1/2"_in}, .inset = "1/8"_in, .step = "1/4"_in});
+    check(straps, {{"straps", n(2)},
+                   {"each, cut width, to be folded in four", 4_in},
+                   {"each, cut length", 24_in},
+                   {"free between its sewn ends", 13_in},
+                   {"box with a cross at each end, across the strap", "3/4"_in},
+                   {"box with a cross at each end, along the strap", "4 3/4"_in},
+                   {"such a box sewn in one go, one short side twice", "21 1/2"_in}});
+    CHECK(warns(straps, caution::loads));
+    CHECK(warns(straps, caution::infants_and_animals));
+}
+
 TEST_CASE("a ribbon sewn on along a run is listed as far as it is sewn") {
     // From 3 to 21 of 24 in: 18 in, and a loop of 2 in there and back, and 5 in free.
     check(listed("tie", 1,

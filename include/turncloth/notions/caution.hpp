@@ -106,6 +106,13 @@ inline constexpr note small_parts{work::using_it,
                                   "Sliders, eyelets and other small parts choke toddlers: see that none can come off, "
                                   "and keep the thing from children under three (USA: 16 CFR 1501)."};
 
+// Common practice: a maker's strap is tested by nobody; lifting gear has its own codes.
+inline constexpr note loads{
+    work::using_it,
+    "No load is certified for a strap, for its stitching or for what it is sewn to. Try it low down, over "
+    "something soft, with more than it will carry, look at its stitching before each use, and never carry or "
+    "hang a person or an animal by it, nor anything over people: lifting has its own codes."};
+
 // CPSC, safe sleep guidance and rule on crib bumpers; ASTM F1917 covers infant bedding. Animals: common practice.
 inline constexpr note infants_and_animals{
     work::using_it,
@@ -126,21 +133,10 @@ inline constexpr note hanging_up{
     "ask for the fire code's rule on hangings, and have heavy ones fixed by a licensed person."};
 
 inline constexpr std::array all = {
-    soft_film,
-    cutting,
-    pins_and_needles,
-    hot_iron,
-    waxed_cloth,
-    film_and_iron,
-    film_fumes,
-    many_layers,
-    needles_and_metal,
-    zipper_ends,
-    setting_eyelets,
-    filling,
-    small_parts,
-    infants_and_animals,
-    ties_on_childrens_clothing,
+    soft_film,         cutting,       pins_and_needles,    hot_iron,
+    waxed_cloth,       film_and_iron, film_fumes,          many_layers,
+    needles_and_metal, zipper_ends,   setting_eyelets,     filling,
+    small_parts,       loads,         infants_and_animals, ties_on_childrens_clothing,
     hanging_up,
 };
 

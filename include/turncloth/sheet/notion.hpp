@@ -3,6 +3,7 @@
 //   notion<U>(name)     .figure(what, figure or length)  .number(what, n)  .places(what, lengths)
 //                       .sold(how)  .caution(note)  .before_seams()
 //   listed(name, count, opening, supply)  listed(name, count, tie)  listed(name, eyelet row or pleating)
+//   listed(name, count, straps)
 //   listed(name, width, length, strips)  listed_round(name, working, girth)
 //                                            what notions/ computes, as a notion that a project can hold
 //   zipper_supply<U>                         from_roll(length)  made_up(lengths sold, ends, tail)
@@ -20,6 +21,7 @@
 #include <turncloth/notions/caution.hpp>
 #include <turncloth/notions/hanging.hpp>
 #include <turncloth/notions/pleats.hpp>
+#include <turncloth/notions/strap.hpp>
 #include <turncloth/notions/tie.hpp>
 #include <turncloth/notions/zipper.hpp>
 #include <turncloth/panel/names.hpp>
@@ -173,6 +175,22 @@ notion<Unit> listed(std::string name, std::int64_t count, const ribbon_tie<Unit>
         n.figure("sewn on, as far as", sewn.sewn_to.from_datum());
     n.figure("ribbon in all", ribbon(t) * count).sold(sold_as::off_a_roll);
     return n.caution(caution::infants_and_animals);
+}
+
+/// Straps cut from cloth that the sheet cuts too, so nothing of them is bought.
+template <length_unit Unit>
+notion<Unit> listed(std::string name, std::int64_t count, const boxed_straps<Unit>& s) {
+    const crossed_box<Unit> box = box_in_strap(s.finished, s.ends.sewn, s.inset);
+    return notion<Unit>(std::move(name))
+        .number("straps", count)
+        .figure("each, cut width, to be folded in four", cut_to_fold_in_four(s.finished))
+        .figure("each, cut length", strap_length(s.free, s.ends))
+        .figure("free between its sewn ends", s.free)
+        .figure("box with a cross at each end, across the strap", box.width)
+        .figure("box with a cross at each end, along the strap", box.height)
+        .figure("such a box sewn in one go, one short side twice", box_in_one_row(box, s.step, rounding::up))
+        .caution(caution::loads)
+        .caution(caution::infants_and_animals);
 }
 
 /// Ribbon that goes round a roll and is tied in a bow: `working` is what tie_round gives.
