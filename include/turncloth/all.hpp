@@ -92,6 +92,7 @@
 #include <turncloth/notions/bow.hpp>
 #include <turncloth/notions/boxed.hpp>
 #include <turncloth/notions/caution.hpp>
+#include <turncloth/notions/drawstring.hpp>
 #include <turncloth/notions/error.hpp>
 #include <turncloth/notions/hanging.hpp>
 #include <turncloth/notions/joining.hpp>

@@ -200,6 +200,25 @@ void straps(feed& bytes) {
     });
 }
 
+void cords(feed& bytes) {
+    const inches a = bytes.length<inch>(), b = bytes.length<inch>(), c = bytes.length<inch>();
+    const cord_ends<inch> ends{b, c};
+    refused(
+        [&] { must(round_of_cord(cord_length(a, ends).value(), ends) == a, "a cord goes round what it was cut for"); });
+    refused([&] {
+        must(exact(loop_drawn(a, c, ends)) + exact(c) == exact(a) + 2 * exact(b),
+             "a cord is in its casing or hangs out");
+        must(round_for_loop(loop_drawn(a, c, ends), c, ends) == a, "and its mouth comes back");
+    });
+    const elastic<inch> e{bytes.number(), b, c};
+    refused([&] {
+        must(exact(elastic_length(a, e)) == exact(a) / exact(e.stretch) + exact(b) + exact(c),
+             "an elastic is all its parts");
+        must(stretched_to(elastic_length(a, e).value(), e) >= a, "and opens right out");
+        must(fullness_of(a, e) > 1, "and draws up");
+    });
+}
+
 void widths_and_rolls(feed& bytes) {
     const inches needed = bytes.one_in(3) ? length_of<inch>(count(bytes)) : bytes.length<inch>();
     const width_and_join<inch> each{bytes.length<inch>(), bytes.length<inch>()};
@@ -339,8 +358,8 @@ void curved(feed& bytes) {
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     feed bytes(data, size);
-    static constexpr void (*parts[])(feed&) = {pleats, pleats_from_cloth, tucked, hanging, ties_and_thread,
-                                               straps, widths_and_rolls,  bias,   boxes,   curved};
+    static constexpr void (*parts[])(feed&) = {pleats, pleats_from_cloth, tucked, hanging, ties_and_thread, straps,
+                                               cords,  widths_and_rolls,  bias,   boxes,   curved};
     while (bytes.remaining_bytes() > 0)
         refused([&] { parts[bytes.between(0, std::int64_t{std::size(parts)} - 1)](bytes); });
     return 0;

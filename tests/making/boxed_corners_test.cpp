@@ -96,6 +96,21 @@ TEST_CASE("a smaller lining is let in at the rim, keeps its own size, and holds 
     CHECK_THROWS_AS(made_with("3 3/4"_in, "9 3/4"_in, surplus::none), making_error);
 }
 
+// Both panels lie on the table in one, rim beyond rim, as a strap sewn to both wants them: their quarter turns are no flat work.
+TEST_CASE("a panel that lies beside the other for what is sewn to both is seamed into the box as ever") {
+    const box_asked b{.w = 16_in, .h = 9_in, .d = 2_in, .s = "1/2"_in};
+    making<inch> d("bag");
+    const auto bag = sew_boxed_panels<inch>(d, panels(b, "bag", false));
+    const auto alone = execute(d);
+    d.add(laying<inch>{
+        .piece = bag.panels[1], .on = bag.panels[0], .top = -4_in - bag.from.height(), .upside_down = true});
+    const auto made = execute(d);
+    CHECK(sentences(made.faults) == "");
+    CHECK(made.steps.size() == alone.steps.size() + 1);
+    REQUIRE(made.boxed.boxes.size() == 1);
+    CHECK(made.boxed.boxes[0].width == 16_in);
+}
+
 // By hand: sides of 9 in from the raw top, 1/2 in more than up to a rim; base of 16, corners of 2.
 TEST_CASE("a bag without a rim is sewn right up to its top, and one without a seam is refused") {
     const box_asked b{.w = 16_in, .h = 9_in, .d = 2_in, .s = "1/2"_in};

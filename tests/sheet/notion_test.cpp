@@ -124,6 +124,25 @@ TEST_CASE("straps folded in four, with the boxes that hold their ends") {
     CHECK(warns(straps, caution::infants_and_animals));
 }
 
+TEST_CASE("cords and elastic in a casing") {
+    // Twice 8 in, two ends of 1 1/2 in and 1 in in the knot: 20 in; drawn up to 3 in, 13 and 2 x 1 1/2 in hang out.
+    const auto cords = listed("cord", 2, drawstrings<inch>{.round = 16_in, .ends = {"1 1/2"_in, 1_in}, .closed = 3_in});
+    check(cords, {{"cords", n(2)},
+                  {"each, cut", 20_in},
+                  {"cord in all", 40_in},
+                  {"loop that hangs out when the mouth is drawn up", 16_in}});
+    CHECK(warns(cords, caution::cords));
+    CHECK(warns(cords, caution::infants_and_animals));
+    // 16 in at 9/5 is 8 8/9 in at rest, and 1/2 and 3/4 in: 10 5/36, up to a 1/4 in; so (10 1/4 - 3/4) x 9/5 in open.
+    const auto elastics = listed("elastic", 1, 16_in, elastic<inch>{{9, 5}, "1/2"_in, "3/4"_in}, "1/4"_in);
+    check(elastics, {{"elastics", n(1)},
+                     {"each, cut", "10 5/36"_in},
+                     {"each, cut, no shorter", "10 1/4"_in},
+                     {"elastic in all", "10 1/4"_in},
+                     {"opens out to", "17 1/10"_in}});
+    CHECK(warns(elastics, caution::infants_and_animals));
+}
+
 TEST_CASE("a ribbon sewn on along a run is listed as far as it is sewn") {
     // From 3 to 21 of 24 in: 18 in, and a loop of 2 in there and back, and 5 in free.
     check(listed("tie", 1,

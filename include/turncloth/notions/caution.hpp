@@ -113,6 +113,14 @@ inline constexpr note loads{
     "something soft, with more than it will carry, look at its stitching before each use, and never carry or "
     "hang a person or an animal by it, nor anything over people: lifting has its own codes."};
 
+// 16 CFR 1120 and ASTM F1816, EN 14682: children's clothing; ASTM F963, EN 71-1: cords of toys (value from memory). None is of
+// bags, so the local standard on cords is to be asked.
+inline constexpr note cords{work::using_it, "A cord that hangs out catches, and a loop of it strangles: knot it so "
+                                            "short that no loop goes over a head, and keep the bag "
+                                            "from infants, from cots and from animals. Follow the standard on cords "
+                                            "that is in force where it is used, which goes before "
+                                            "the lengths here."};
+
 // CPSC, safe sleep guidance and rule on crib bumpers; ASTM F1917 covers infant bedding. Animals: common practice.
 inline constexpr note infants_and_animals{
     work::using_it,
@@ -133,10 +141,23 @@ inline constexpr note hanging_up{
     "ask for the fire code's rule on hangings, and have heavy ones fixed by a licensed person."};
 
 inline constexpr std::array all = {
-    soft_film,         cutting,       pins_and_needles,    hot_iron,
-    waxed_cloth,       film_and_iron, film_fumes,          many_layers,
-    needles_and_metal, zipper_ends,   setting_eyelets,     filling,
-    small_parts,       loads,         infants_and_animals, ties_on_childrens_clothing,
+    soft_film,
+    cutting,
+    pins_and_needles,
+    hot_iron,
+    waxed_cloth,
+    film_and_iron,
+    film_fumes,
+    many_layers,
+    needles_and_metal,
+    zipper_ends,
+    setting_eyelets,
+    filling,
+    small_parts,
+    loads,
+    cords,
+    infants_and_animals,
+    ties_on_childrens_clothing,
     hanging_up,
 };
 

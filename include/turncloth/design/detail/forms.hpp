@@ -192,7 +192,7 @@ notion<U> straps_folded(parts_given_of<U> v) {
 }
 
 template <length_unit U>
-inline constexpr std::array<notion_maker<U>, 7> notion_forms = {{
+inline constexpr std::array<notion_maker<U>, 9> notion_forms = {{
     {{"details"}, [](parts_given_of<U>) { return notion<U>(""); }},
     {{"ribbon round a roll",
       {{{"girth"},
@@ -227,6 +227,21 @@ inline constexpr std::array<notion_maker<U>, 7> notion_forms = {{
     {{"straps folded in four",
       {{counted_part("count"), {"width"}, {"free"}, {"sewn"}, may_have("turned"), {"inset"}, {"step"}}}},
      straps_folded<U>},
+    {{"drawstrings", {{counted_part("count"), {"round"}, {"beyond"}, may_have("knot"), {"closed"}}}},
+     [](parts_given_of<U> v) {
+         return listed("", v.count(0),
+                       drawstrings<U>{.round = v[1], .ends = {.beyond = v[2], .knot = v[3]}, .closed = v[4]});
+     }},
+    {{"elastic",
+      {{counted_part("count"),
+        {"round"},
+        {"stretch", wanted::number},
+        may_have("ease"),
+        may_have("overlap"),
+        {"step"}}}},
+     [](parts_given_of<U> v) {
+         return listed("", v.count(0), v[1], elastic<U>{.stretch = v.number(2), .ease = v[3], .overlap = v[4]}, v[5]);
+     }},
 }};
 
 template <length_unit U>
