@@ -130,6 +130,7 @@ TEST_CASE("a strap shorter or narrower than its seams, or that does not reach, i
           "straps 2 in wide lie one over the other where their middles are 1 in apart");
     CHECK(facts<strap_error>([] { strap_places<inch>(20_in, {.apart = 19_in, .width = 2_in}); }) ==
           "does not fit: the distance between two straps, given 19 in, most 18 in");
+    CHECK(strap_places<inch>(20_in, {.apart = 2_in, .width = 2_in})[0] == at<finished_edge>(8_in)); // side by side
     CHECK(strap_places<inch>(20_in, {.apart = 18_in, .width = 2_in})[0] == at<finished_edge>(0_in));
     CHECK(message<strap_error>([] { box_in_strap(1_in, 3_in, "1/2"_in); }) ==
           "a box 1/2 in inside the end of a strap has no room: that is 1 in wide, and 3 in of it is sewn down");

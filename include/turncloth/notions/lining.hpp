@@ -18,6 +18,8 @@
 #include <turncloth/notions/boxed.hpp>
 #include <turncloth/panel/size.hpp>
 
+#include <algorithm>
+
 namespace turncloth {
 
 namespace detail {
@@ -67,7 +69,7 @@ constexpr figure<Unit> gap_for(const finished_size<Unit>& stiffener, length<Unit
     require_more_than_zero<boxed_error>(thickness, "the thickness of a stiffener");
     require_not_negative<boxed_error>(ease, "the ease of a gap");
     figure<Unit> f;
-    f.plus(stiffener.width() < stiffener.height() ? stiffener.width() : stiffener.height(), "stiffener's shorter side")
+    f.plus(std::min(stiffener.width(), stiffener.height()), "stiffener's shorter side")
         .plus(thickness, "its thickness");
     if (ease.value() != 0)
         f.plus(ease, "ease");

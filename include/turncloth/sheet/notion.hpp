@@ -15,6 +15,7 @@
 #define TURNCLOTH_SHEET_NOTION_HPP
 
 #include <turncloth/measure/require.hpp>
+#include <turncloth/measure/rounding.hpp>
 #include <turncloth/measure/working.hpp>
 #include <turncloth/notions/binding.hpp>
 #include <turncloth/notions/boxed.hpp>
@@ -212,7 +213,7 @@ template <length_unit Unit>
 notion<Unit> listed(std::string name, std::int64_t count, length<Unit> round, const elastic<Unit>& e,
                     length<Unit> step) {
     const turncloth::figure<Unit> each = elastic_length(round, e);
-    const length<Unit> cut = rounded(each.value(), step, rounding::up);
+    const length<Unit> cut = up_to(each.value(), step);
     return notion<Unit>(std::move(name))
         .number("elastics", count)
         .figure("each, cut", each)

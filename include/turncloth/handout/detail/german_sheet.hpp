@@ -133,6 +133,8 @@ inline constexpr std::pair<std::string_view, std::string_view> german_sheet[] = 
     {"round the mouth", "um die Öffnung"},
     {"end beyond the casing", "Ende außerhalb des Tunnels"},
     {"overlap", "Überlappung"},
+    {"stiffener's shorter side", "kürzere Seite der Versteifung"},
+    {"its thickness", "ihre Dicke"},
     {"foam, width", "Schaumstoff, Breite"},
     {"foam, height", "Schaumstoff, Höhe"},
     {"foam, thickness", "Schaumstoff, Dicke"},
