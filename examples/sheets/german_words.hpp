@@ -47,15 +47,6 @@ inline turncloth::phrase_table own_words_in_german() {
         {"board, depth", "Platte, Tiefe"},
         {"board, thickness", "Platte, Dicke"},
         {"gap in the lining's base", "Lücke im Boden des Futters"},
-        {"kept: On the wrong side of each outer, draw a square of {1} along the cut edges of both its lower corners; "
-         "of "
-         "each lining, one of {2}. A boxed corner is opened with its side seam on its base seam, and sewn across on "
-         "the "
-         "inner sides of these squares, which then lie in one line.",
-         "Auf die linke Seite jedes Außenteils an beiden unteren Ecken ein Quadrat von {1} entlang der Schnittkanten "
-         "zeichnen, auf jedes Futter eines von {2}. Für eine Bodenecke wird die Seitennaht auf die Bodennaht gelegt "
-         "und "
-         "quer auf den inneren Seiten dieser Quadrate genäht, die dann in einer Linie liegen."},
         {"When the straps are sewn on, fold them down onto the outers and pin them there, clear of every edge, until "
          "the "
          "tote is turned out: no seam is to catch them.",

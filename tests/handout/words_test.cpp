@@ -86,11 +86,6 @@ std::vector<string> own_words() {
         "board, thickness",
         "gap in the lining's base",
         "Carry it by both straps at once, and set it down to fill it: wet trays are heavy.",
-        "On the wrong side of each outer, draw a square of",
-        "along the cut edges of both its lower corners; of each lining, one of",
-        "A boxed corner is opened with its side seam on its base seam, and sewn across on the inner sides of these "
-        "squares, "
-        "which then lie in one line.",
         "When the straps are sewn on, fold them down onto the outers and pin them there, clear of every edge, until "
         "the tote "
         "is turned out: no seam is to catch them.",
