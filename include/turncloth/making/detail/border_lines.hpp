@@ -5,6 +5,7 @@
 //     .go_to(y)  .leave()                          on along the border; to where no line runs
 //     .runs_between(slab, stretch)                 whether any runs along that stretch of the border left of a slab
 //     .next_end()                                  where the lines beside the border change next
+//     .count()  .any_begins()                      so many lines beside it, and whether one begins in this slab
 //     .any()  .any_cuts()  .cut(ply)  .hold(low, high)  .end_hollow(walls)     of the lines beside it there
 //     .mouths()  .mouths_from()                    all mouths met so far, those stated there last
 #ifndef TURNCLOTH_MAKING_DETAIL_BORDER_LINES_HPP
@@ -31,7 +32,7 @@ public:
                       std::span<const opened_line> opened)
         : plane_(&plane), upright_(plane.slabs().size() + 1), level_(plane.slabs().size()) {
         for (const bound_row& r : rows)
-            put(r.at, {r.run, &r, nullptr});
+            put(r.at, {r.run, &r});
         for (const opened_line& o : opened)
             put(o.at, {o.run, nullptr, &o});
         for (auto* lists : {&upright_, &level_})
@@ -66,6 +67,10 @@ public:
     }
 
     bool any() const { return !beside_.empty(); }
+    std::size_t count() const { return beside_.size(); }
+    bool any_begins() const {
+        return std::any_of(beside_.begin(), beside_.end(), [](const line& l) { return l.begins; });
+    }
     bool any_cuts() const {
         return std::any_of(beside_.begin(), beside_.end(), [](const line& l) { return l.cuts(); });
     }
@@ -96,6 +101,7 @@ private:
         stretch run{};
         const bound_row* row = nullptr;
         const opened_line* opened = nullptr;
+        bool begins = true; ///< there, and not in a slab before
         bool cuts() const { return opened != nullptr && opened->cuts; }
     };
 
@@ -105,8 +111,10 @@ private:
         if (!at.level)
             return upright_[s].push_back(l);
         const whole end = l.run.to;
-        for (l.run = {at.at, at.at + 1}; s < level_.size() && plane_->slabs()[s].right <= end; ++s)
+        for (l.run = {at.at, at.at + 1}; s < level_.size() && plane_->slabs()[s].right <= end; ++s) {
             level_[s].push_back(l);
+            l.begins = false;
+        }
     }
     void begin(const std::vector<line>& list) {
         to_come_ = list;
