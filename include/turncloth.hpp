@@ -18,7 +18,7 @@
 //   measure: format, total
 //   page: document, drawing, html, page, pages, paper, svg, tiles
 //   panel: corner, curve, drafted, finish_lines, folding, format, given_once, made_up, outline, polygon, trimmed, typed_size
-//   cloth: cutting_out, joined_lengths, lay, off_cuts, price, remnants, stock, widths
+//   cloth: bolt, cutting_out, joined_lengths, lay, off_cuts, price, remnants, stock, widths
 //   making: boxed, boxed_corners, choices, executed, fastenings, laying_on, lying, on_table, ruled, straps, strip_pockets, zippers_over
 //   sheet: json, json_lengths, made_as, making_of, on_hand, on_ruler, outlined, purchases
 //   design: at_size, design_making, design_of, design_terms, expression, expression_value, faults, json, project_design,

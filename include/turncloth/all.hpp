@@ -7,6 +7,7 @@
 #ifndef TURNCLOTH_ALL_HPP
 #define TURNCLOTH_ALL_HPP
 
+#include <turncloth/cloth/bolt.hpp>
 #include <turncloth/cloth/cutting_out.hpp>
 #include <turncloth/cloth/joined_lengths.hpp>
 #include <turncloth/cloth/lay.hpp>
@@ -45,6 +46,7 @@
 #include <turncloth/making/boxed_corners.hpp>
 #include <turncloth/making/choices.hpp>
 #include <turncloth/making/compartments.hpp>
+#include <turncloth/making/corner_out.hpp>
 #include <turncloth/making/design.hpp>
 #include <turncloth/making/executed.hpp>
 #include <turncloth/making/fastenings.hpp>

@@ -141,12 +141,31 @@ TEST_CASE("cloth wider than the pieces by less than their sizes tell is cut off,
 TEST_CASE("improvements are shown with their units and can stop the search") {
     int shown = 0;
     const auto found = lay_out<inch>({piece<inch>("a", 13, 7, 9), piece<inch>("b", 9, {31, 4}, 7)}, canvas(44), {},
-                                     [&](const lay<inch>& better) {
+                                     {.improved = [&](const lay<inch>& better) {
                                          CHECK(better.length >= better.bound);
                                          return ++shown < 1;
-                                     });
+                                     }});
     CHECK(shown == 1);
     CHECK(found.places.size() == 16);
+}
+
+TEST_CASE("who watches is told the share of the effort spent, the best length and the bound, with their units") {
+    const std::vector pieces{piece<inch>("a", 13, {7, 2}, 9), piece<inch>("b", 9, {31, 4}, 7)};
+    lay_progress<inch> before{0, in(1'000'000), {}};
+    int asked = 0;
+    const auto found =
+        lay_out(pieces, canvas(44), {.steps = 50'000}, {.keep_going = [&](const lay_progress<inch>& now) {
+                    CHECK(before.share < now.share);
+                    CHECK(now.share < 1);
+                    CHECK(now.best <= before.best);
+                    CHECK(now.bound >= before.bound);
+                    before = now;
+                    return ++asked > 0;
+                }});
+    CHECK(asked > 2);
+    CHECK(asked <= 100);
+    CHECK(found.length <= before.best);
+    CHECK(found.bound >= before.bound);
 }
 
 TEST_CASE("what cannot be laid is refused by name, by how much, and with the way out") {

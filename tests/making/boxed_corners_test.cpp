@@ -4,6 +4,8 @@
 #include "making/outcome.hpp"
 #include <turncloth/making/boxed_corners.hpp>
 #include <turncloth/making/executed.hpp>
+#include <turncloth/making/work_plan.hpp>
+#include <turncloth/making/work_words.hpp>
 
 #include <doctest/doctest.h>
 
@@ -66,4 +68,60 @@ TEST_CASE("a bag without a rim is sewn right up to its top, and one without a se
     CHECK(sewn(bag.corners[1]) == 2_in);
     CHECK_THROWS_AS(sew_boxed_panels<inch>(d, panels({.w = 16_in, .h = 9_in, .d = 2_in, .s = 0_in}, "bag")),
                     boxed_error);
+}
+
+// By paper, a bag of 16 x 9 x 2 in with seams of 1/2 in: its panels are cut 16 + 2 + 1 = 19 in wide and 1/2 + 9 + 1 + 1/2 = 11 in
+// high. Squares of 2 / 2 = 1 in come out of their lower corners (common practice: half the depth, with one allowance
+// throughout), so that the seam across a corner, 1 1/2 in from where the edges would meet, lies 1/2 in from those that are cut.
+TEST_CASE("the corners of a boxed bag are cut out first of all, and the seams across them are measured from there") {
+    const box_asked b{.w = 16_in, .h = 9_in, .d = 2_in, .s = "1/2"_in};
+    const auto said = [&](bool cut_out) {
+        making<inch> d("bag");
+        boxed_panels<inch> from = panels(b, "bag", false);
+        from.cut_out = cut_out;
+        sew_boxed_panels<inch>(d, from);
+        for (const making_fault& f : execute(d).raw_edges) // its rim, and no corner
+            CHECK(f.sentence.rfind("the top edge of bag ", 0) == 0);
+        const auto plan = work_plan_of(d);
+        std::vector<std::string> all;
+        for (const auto& g : plan.groups)
+            all.push_back(sentence_of(plan, g));
+        return all;
+    };
+    const std::vector<std::string> cut = said(true), whole = said(false);
+    REQUIRE(cut.size() == whole.size() + 2);
+    for (const std::size_t k : {0U, 1U}) {
+        const std::string side = k == 0 ? "left" : "right";
+        CHECK(cut[1 + k] == "For each bag, one after another: cut the bottom " + side +
+                                " corner out of the bag: 1 in from its cut bottom edge and 1 in from its cut " + side +
+                                " edge.");
+    }
+    const auto has = [](const std::string& text, const char* part) { return text.find(part) != std::string::npos; };
+    CHECK(has(cut.back(), ", 1/2 in from the cut edges: 2 in in all, through 2 layers."));
+    CHECK(has(whole.back(), ", 1 1/2 in from the cut edges: 2 in in all, through 2 layers."));
+}
+
+// A mat of 12 x 9 in with a corner of 2 x 3 in cut out lies raw there; hemmed edges do not make it less so.
+TEST_CASE("a corner that is cut out of a piece whose edges are in no seam is raw") {
+    making<inch> d("mat");
+    const cut_part mat = d.cut({.name = "mat", .width = 12_in, .height = 9_in});
+    d.add(snip<inch>{.at = span(mat, edge::top, 1_in, 9_in, 12_in), .width = 2_in});
+    const auto plan = work_plan_of(d);
+    CHECK(sentence_of(plan, plan.groups.back()) ==
+          "Cut the top right corner out of the mat: 2 in from its cut top edge and 3 in from its cut right edge.");
+    bool raw = false;
+    for (const making_fault& f : execute(d).raw_edges)
+        raw |= f.facts.what == "a raw edge of a slit";
+    CHECK(raw);
+    making<inch> upright("mat"); // the same from its right edge
+    const cut_part same = upright.cut({.name = "mat", .width = 12_in, .height = 9_in});
+    upright.add(snip<inch>{.at = span(same, edge::right, "1 1/2"_in, 0_in, 2_in), .width = 3_in});
+    const auto other = work_plan_of(upright);
+    CHECK(sentence_of(other, other.groups.back()) ==
+          "Cut the top right corner out of the mat: 3 in from its cut right edge and 2 in from its cut top edge.");
+    making<inch> slit("mat"); // within the piece it is a slit
+    const cut_part third = slit.cut({.name = "mat", .width = 12_in, .height = 9_in});
+    slit.add(snip<inch>{.at = span(third, edge::top, "1 1/8"_in, 9_in, 12_in), .width = 2_in});
+    const auto last = work_plan_of(slit);
+    CHECK(sentence_of(last, last.groups.back()).rfind("With the wrong side of the mat up, cut through it", 0) == 0);
 }

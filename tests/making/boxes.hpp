@@ -208,6 +208,8 @@ struct boxed_bag_shell {
             for (const edge e : {edge::left, edge::right})
                 design.add(quarter(span(panel[k], e, b.s + half, rim, down - foot)));
             design.add(quarter(span(panel[k], edge::bottom, foot, b.s + half, across - b.s - half)));
+            for (const length<inch>& x : {0_in, across - half})
+                design.add(snip<inch>{.at = span(panel[k], edge::bottom, half / 2, x, x + half), .width = half});
         }
         const auto side = [&](int k, edge e) { return span(panel[k], e, b.s, rim, down - foot); };
         sides[0] = design.add(seam_of<inch>{.one = {side(0, edge::left)}, .other = {side(1, edge::right)}});
@@ -244,6 +246,9 @@ struct lined_bag {
             s.other.push_back(span(lining.panel[k], edge::top, b.s, b.s, across - b.s));
         }
         rim = design.add(s);
+        for (const boxed_bag_shell* shell : {&outer, &lining})
+            for (const operation& corner : shell->corners)
+                design.add(before{corner, rim, "published: the bag and its lining are sewn before they are joined"});
         if (!with_gap)
             return;
         const length<inch> from = b.s + half + b.w / 4;

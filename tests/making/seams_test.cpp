@@ -1,6 +1,7 @@
 // Orders of making with seams, against published ones; the rows that are sewn, listed by hand; what is turned and filled.
 #include "at_random.hpp"
 #include "making/boxes.hpp"
+#include "making/in_order.hpp"
 #include <turncloth/making/lying.hpp>
 #include <turncloth/making/stitched.hpp>
 #include <turncloth/making/work_plan.hpp>
@@ -19,34 +20,6 @@ using namespace things;
 namespace {
 
 constexpr box_asked seed_box{.w = 16_in, .h = 9_in, .d = 2_in, .s = "1/2"_in};
-
-class order {
-public:
-    explicit order(const making<inch>& d) : steps_(steps_of(d)) {}
-    long of(const operation& o) const {
-        const auto found =
-            std::find_if(steps_.begin(), steps_.end(), [&](const making_step& s) { return s.what == o; });
-        REQUIRE(found != steps_.end());
-        return found - steps_.begin();
-    }
-    bool comes(const std::vector<operation>& in_turn) const {
-        for (std::size_t i = 0; i + 1 < in_turn.size(); ++i)
-            if (of(in_turn[i]) >= of(in_turn[i + 1]))
-                return false;
-        return true;
-    }
-    bool has(const operation& o) const {
-        return std::any_of(steps_.begin(), steps_.end(), [&](const making_step& s) { return s.what == o; });
-    }
-
-private:
-    std::vector<making_step> steps_;
-};
-
-operation crease_no(std::size_t i) { return {operation_kind::crease, i}; }
-operation row_no(std::size_t i) { return {operation_kind::stitching, i}; }
-operation laying_no(std::size_t i) { return {operation_kind::laying, i}; }
-operation snip_no(std::size_t i) { return {operation_kind::snip, i}; }
 
 std::string sentences(const std::vector<making_fault>& found) {
     std::string all;

@@ -6,9 +6,10 @@
 //
 //   const auto outer = sew_boxed_panels<inch>(bag, {.name = "outer", .inside = {10_in, 8_in, 4_in}, .seam = "1/2"_in});
 //
-// By paper. Of a bag that is d deep half of d of each panel goes to each side and half to the base, so the lower corners
-// are squares of half of d and a seam; cut out or not, what lies in them is allowance. A corner opened flat brings the foot
-// of the side seam onto the end of the base seam, and is sewn straight across, d long.
+// By paper. Of a bag that is d deep half of d of each panel goes to each side and half to the base, so squares of half of d
+// are cut out of the lower corners, which leaves a seam round them. A corner opened flat brings the foot of the side seam
+// onto the end of the base seam, and is sewn straight across, d long. Corners that are not cut out are sewn along the same
+// lines, and what lies in them is allowance.
 #ifndef TURNCLOTH_MAKING_BOXED_CORNERS_HPP
 #define TURNCLOTH_MAKING_BOXED_CORNERS_HPP
 
@@ -27,6 +28,7 @@ struct boxed_panels {
     std::string name;
     boxed_size<Unit> inside;
     length<Unit> seam;
+    bool cut_out = true; ///< its lower corners, first of all
     bool has_rim = true; ///< its sides are sewn up to a seam's width from the top, where a rim is joined; else right up
     turncloth::cloth<Unit> cloth{};
 
@@ -58,8 +60,11 @@ public:
         panels_ = design_.cut(
             {.name = from_.name, .cloth = from_.cloth, .width = wide_, .height = from_.height(), .count = 2});
         made.panels = panels_;
-        for (const std::int64_t k : {0, 1})
+        for (const std::int64_t k : {0, 1}) {
+            if (from_.cut_out)
+                cut_corners(k);
             stand_up(k);
+        }
         const auto join = [&](const chalk_line<Unit>& one, const chalk_line<Unit>& other) {
             return design_.add(seam_of<Unit>{.one = {one}, .other = {other}});
         };
@@ -77,6 +82,11 @@ private:
     chalk_line<Unit> side(std::int64_t k, edge e) const { return line(k, e, from_.seam, top(), walls_); }
     chalk_line<Unit> base(std::int64_t k) const { return line(k, edge::bottom, from_.seam, foot_, wide_ - foot_); }
 
+    void cut_corners(std::int64_t k) {
+        const length<Unit> half = from_.half(), nothing;
+        for (const length<Unit>& begins : {nothing, wide_ - half})
+            design_.add(snip<Unit>{.at = line(k, edge::bottom, half / 2, begins, begins + half), .width = half});
+    }
     void stand_up(std::int64_t k) {
         const auto quarter = [&](const chalk_line<Unit>& at) {
             design_.add(crease<Unit>{.at = at, .turn = turning::quarter});
@@ -112,7 +122,7 @@ boxed_shell<Unit> sew_boxed_panels(making<Unit>& design, const std::type_identit
     return detail::shell_maker<Unit>(design, from).make();
 }
 
-/// Both were sewn with a rim. Of two sizes they do not agree, which the design refuses.
+/// Both were sewn with a rim, and are whole before it is sewn. Of two sizes they do not agree, which the design refuses.
 template <length_unit Unit>
 operation join_rims(making<Unit>& design, const boxed_shell<Unit>& outer, const boxed_shell<Unit>& lining) {
     seam_of<Unit> s{.beyond = beyond_seam::back};
@@ -128,7 +138,11 @@ operation join_rims(making<Unit>& design, const boxed_shell<Unit>& outer, const 
         s.one.push_back(rim(outer, k));
         s.other.push_back(rim(lining, k));
     }
-    return design.add(std::move(s));
+    const operation joined = design.add(std::move(s));
+    for (const boxed_shell<Unit>* shell : {&outer, &lining})
+        for (const operation& corner : shell->corners)
+            design.add(before{corner, joined, "both bags are whole before their rims are joined"});
+    return joined;
 }
 
 } // namespace turncloth

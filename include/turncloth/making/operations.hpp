@@ -122,8 +122,8 @@ struct seam_of {
 
 enum class snip_kind : unsigned char { slit, clip };
 
-/// A slit is cut along the line, `width` of cloth taken away (nothing: cut open only), centred on it. A clip lets an
-/// allowance go round a corner.
+/// A slit is cut along the line, `width` of cloth taken away (nothing: cut open only), centred on it; one that takes away
+/// all up to its edge, and runs from another, cuts that corner out. A clip lets an allowance go round a corner.
 template <length_unit Unit>
 struct snip {
     chalk_line<Unit> at{};

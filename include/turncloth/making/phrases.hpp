@@ -137,7 +137,9 @@ inline constexpr phrase take_ease{"fit.ease", "ease in"}, take_tuck{"fit.tuck", 
 inline constexpr phrase slit{"step.slit",
                              "With the {up} side of {piece} up, cut through it alone {at} from {edge}, {ends}; cut "
                              "away {width}, half on each side."},
-    slit_open{"slit.open", "With the {up} side of {piece} up, cut through it alone {at} from {edge}, {ends}."};
+    slit_open{"slit.open", "With the {up} side of {piece} up, cut through it alone {at} from {edge}, {ends}."},
+    corner_out{"slit.corner",
+               "Cut the {level} {upright} corner out of {piece}: {at} from {edge} and {depth} from {end}."};
 inline constexpr phrase eyelets{"set.eyelets",
                                 "Set eyelets in {piece}, {down} from {edge}, with their centres {at} from "
                                 "{end}, through {layers}."},
@@ -272,6 +274,7 @@ inline constexpr std::array all_phrases = {phrases::comma,
                                            phrases::take_gather,
                                            phrases::slit,
                                            phrases::slit_open,
+                                           phrases::corner_out,
                                            phrases::clip,
                                            phrases::eyelets,
                                            phrases::bar_tacks,

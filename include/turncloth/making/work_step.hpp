@@ -80,12 +80,13 @@ struct work_place {
     seen_edge own_left{}, own_top{};  ///< of a laying: the edges of the piece that `across` and `along` measure to
     cut_part end_to_end{};            ///< a row runs from edge to edge of this piece; `along` is empty then
     seen_edge begins_on{}, ends_on{}; ///< of any other row: folded edges at which it ends; `of` is not given for none
-    bool corner = false;              ///< of a fold: across the corner of `side` and `across.from`
-    bool all_round = false;           ///< of a laying: as far in from each edge of what it lies on
-    length<Unit> turned{};            ///< of a fold: how much is turned, from the edge that is seen
-    length<Unit> goes_round{};        ///< of that, what goes round the thickness of the edge
-    length<Unit> sewn{};              ///< each row, as long as it is then; of a seam, all of it at its first place
-    std::size_t least = 0, most = 0;  ///< layers along it
+    /// A fold across the corner of `side` and `across.from`; a slit that cuts out that of `side` and `along.from`.
+    bool corner = false;
+    bool all_round = false;          ///< of a laying: as far in from each edge of what it lies on
+    length<Unit> turned{};           ///< of a fold: how much is turned, from the edge that is seen
+    length<Unit> goes_round{};       ///< of that, what goes round the thickness of the edge
+    length<Unit> sewn{};             ///< each row, as long as it is then; of a seam, all of it at its first place
+    std::size_t least = 0, most = 0; ///< layers along it
     friend bool operator==(const work_place&, const work_place&) = default;
 };
 

@@ -96,8 +96,10 @@ struct outlined_edge {
     std::size_t first, count; ///< of the outline's edges; a curve is several
     length<Unit> size;        ///< along the finished edge, to 1/1024 in or 1/1000 mm: most are no fraction
     bool trimmed = false;     ///< its allowance overlaps that of others, so that it is not wholly cut round
+    std::vector<length<Unit>>
+        sewn{}; ///< each row of its finish along the shape, on the flat piece, likewise to 1/1024 in
 
-    friend constexpr bool operator==(const outlined_edge&, const outlined_edge&) = default;
+    friend bool operator==(const outlined_edge&, const outlined_edge&) = default;
 };
 
 /// The rectangles have the grain along their height, and are the narrowest; each side is the next 1/64 in or 0.1 mm.

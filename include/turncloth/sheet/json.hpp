@@ -114,7 +114,8 @@ nlohmann::ordered_json to_json(const outlined_piece<Unit>& p) {
                          {"length", to_json(p.edges[i].size)},
                          {"finish", detail::json_of(c.edge)},
                          {"notches", to_json(c.notches)},
-                         {"trimmed", p.edges[i].trimmed}});
+                         {"trimmed", p.edges[i].trimmed},
+                         {"rows", to_json(p.edges[i].sewn)}});
     }
     return {{"name", sound_text(p.name())},
             {"material", sound_text(p.material())},

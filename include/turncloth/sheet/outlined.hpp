@@ -108,6 +108,21 @@ private:
     void measure_edges(const outline<Unit>& shape) {
         for (outlined_edge<Unit>& e : edges_)
             e.size = on_graduation(run_length(shape, {e.first, e.count}), in_steps({1, 1000}, {1, 1024}));
+        measure_rows(shape);
+    }
+    /// Along a curve a row is sewn beside each of its edges, one after another.
+    void measure_rows(const outline<Unit>& shape) {
+        if (std::all_of(finishes_.begin(), finishes_.end(), [](const auto& f) { return f.stitching().empty(); }))
+            return;
+        const std::vector<finish_lines<Unit>> lines = lines_of(shape, finishes_);
+        for (outlined_edge<Unit>& e : edges_)
+            for (std::size_t row = 0; row < lines[e.first].stitching.size(); ++row) {
+                drafted_length<Unit> sewn = drafted_length_of<Unit>(0);
+                for (std::size_t i = e.first; i < e.first + e.count; ++i)
+                    if (const auto& there = lines[i].stitching[row].where)
+                        sewn += drafted_length_of<Unit>(length_of_arrow(bare(there->to) - bare(there->from)));
+                e.sewn.push_back(on_graduation(sewn, in_steps({1, 1000}, {1, 1024})));
+            }
     }
     static constexpr length<Unit> in_steps(fraction millimetres, fraction inches) {
         return metric_unit<Unit> ? as<Unit>(length_of<millimetre>(millimetres)) : as<Unit>(length_of<inch>(inches));

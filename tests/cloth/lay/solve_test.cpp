@@ -298,18 +298,63 @@ TEST_CASE("improvements are shown as they come, each shorter, each sound, and sh
     const auto pieces = cut_up(chance, 100, 120, 60, false);
     std::int64_t last = 1'000'000;
     int shown = 0;
-    const lay_watcher watch = [&](const whole_lay& better) {
+    const lay_watcher watch{.improved = [&](const whole_lay& better) {
         CHECK(better.length < last);
         CHECK(faults_of(better, pieces, cloth_of(100)).empty());
         last = better.length;
         ++shown;
         return true;
-    };
+    }};
     CHECK(shortest_lay(pieces, cloth_of(100), effort_of(300'000), watch).length == last);
     CHECK(shown > 1);
     int calls = 0;
-    shortest_lay(pieces, cloth_of(100), effort_of(300'000), [&](const whole_lay&) { return ++calls < 1; });
+    shortest_lay(pieces, cloth_of(100), effort_of(300'000),
+                 {.improved = [&](const whole_lay&) { return ++calls < 1; }});
     CHECK(calls == 1);
+}
+
+// Small and large problems, so that each part of the search is at work at some time: the exact ones, weights, values.
+TEST_CASE("at even steps a search is asked whether to go on, and where it is not it ends within a hundredth, the same "
+          "each time") {
+    at_random::seeded<lay_random> chance(19);
+    for (const cutting way : {cutting::free, cutting::edge_to_edge, cutting::strips})
+        for (const int count : {6, 7, 15, 40, 60}) {
+            auto pieces = cut_up(chance, 97, 131, count, false);
+            for (lay_piece& one : pieces)
+                one.quantity = count == 6 ? 3 : 1;
+            const lay_cloth cloth = cloth_of(97, way);
+            std::vector<detail::lay_state> told;
+            const whole_lay whole =
+                shortest_lay(pieces, cloth, effort_of(400'000), {.keep_going = [&](const detail::lay_state& state) {
+                                 told.push_back(state);
+                                 return true;
+                             }});
+            CHECK(whole.places == shortest_lay(pieces, cloth, effort_of(400'000)).places);
+            CHECK((whole.proved_best() || told.back().steps > 390'000));
+            for (std::size_t i = 0; i < told.size(); ++i) {
+                CAPTURE(i);
+                CHECK(told[i].steps < 400'000);
+                CHECK(told[i].steps - (i > 0 ? told[i - 1].steps : 0) < 12'000);
+                CHECK(told[i].bound <= whole.bound);
+                CHECK(told[i].best >= whole.length);
+                if (i > 0) {
+                    CHECK(told[i].steps / 4001 > told[i - 1].steps / 4001);
+                    CHECK(told[i].best <= told[i - 1].best);
+                    CHECK(told[i].bound >= told[i - 1].bound);
+                }
+            }
+            for (const std::size_t stop : {std::size_t{1}, told.size() / 2, told.size()}) {
+                std::size_t asked = 0;
+                const lay_watcher until{.keep_going = [&](const detail::lay_state&) { return ++asked < stop; }};
+                const whole_lay some = shortest_lay(pieces, cloth, effort_of(400'000), until);
+                CHECK(asked == std::min(std::max<std::size_t>(stop, 1), told.size()));
+                CHECK(faults_of(some, pieces, cloth).empty());
+                if (asked > 0 && asked <= told.size()) {
+                    CHECK(some.length == told[asked - 1].best);
+                    CHECK(some.bound == told[asked - 1].bound);
+                }
+            }
+        }
 }
 
 TEST_CASE("thousands of pieces are laid, near the bound when they are alike") {

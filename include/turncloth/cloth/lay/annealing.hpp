@@ -18,6 +18,7 @@
 #define TURNCLOTH_CLOTH_LAY_ANNEALING_HPP
 
 #include <turncloth/cloth/lay/order.hpp>
+#include <turncloth/cloth/lay/pace.hpp>
 #include <turncloth/cloth/lay/random.hpp>
 
 #include <algorithm>
@@ -43,8 +44,8 @@ public:
 
     /// Looks for shorter lays until so many steps are spent, the bound is met, or `keep` says stop.
     template <class Keep>
-    void run(anneal_start best, std::uint64_t steps, Keep keep) {
-        last_step_ = pass_.steps() + steps;
+    void run(anneal_start best, lay_allowance steps, Keep keep) {
+        allowance_ = steps.after(pass_.steps());
         const std::uint32_t size = entries_->size();
         std::uint64_t tries = std::uint64_t{64} * size;
         for (bool hot = false; best.length > best.bound && within_steps(); hot = !hot) {
@@ -64,7 +65,7 @@ public:
     std::uint64_t steps() const noexcept { return pass_.steps(); }
 
 private:
-    bool within_steps() const noexcept { return pass_.steps() < last_step_; }
+    bool within_steps() const { return allowance_.allows(pass_.steps()); }
 
     void begin(const anneal_start& from) {
         pass_.order(from.order);
@@ -136,7 +137,7 @@ private:
     const lay_entries* entries_;
     Pass pass_;
     lay_random chance_;
-    std::uint64_t last_step_ = 0;
+    lay_allowance allowance_;
 };
 
 } // namespace turncloth::detail

@@ -21,6 +21,7 @@
 #define TURNCLOTH_CLOTH_LAY_EXACT_HPP
 
 #include <turncloth/cloth/lay/order.hpp>
+#include <turncloth/cloth/lay/pace.hpp>
 
 #include <algorithm>
 #include <cstddef>
@@ -48,9 +49,9 @@ public:
     }
 
     /// Whether the pieces can be laid within `length`; gives up after so many steps of work.
-    proof prove(std::int64_t length, std::uint64_t steps) {
+    proof prove(std::int64_t length, lay_allowance steps) {
         length_ = length;
-        last_step_ = steps_ + steps;
+        allowance_ = steps.after(steps_);
         gave_up_ = false;
         seen_.clear();
         placed_.clear();
@@ -94,8 +95,7 @@ private:
                     if (piece.x + width > problem_->width || piece.y + length > length_)
                         continue;
                     fits = true;
-                    if (++steps_ > last_step_)
-                        gave_up_ = true;
+                    gave_up_ = gave_up_ || !allowance_.allows(steps_++);
                     if (gave_up_)
                         return false;
                     if (try_piece(stairs, piece, unlaid, lost))
@@ -212,7 +212,7 @@ private:
     std::int64_t length_ = 0;
     std::int64_t spare_ = 0;
     std::uint64_t steps_ = 0;
-    std::uint64_t last_step_ = 0;
+    lay_allowance allowance_;
     bool gave_up_ = false;
 };
 

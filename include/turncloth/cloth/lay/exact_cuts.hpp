@@ -20,6 +20,7 @@
 #define TURNCLOTH_CLOTH_LAY_EXACT_CUTS_HPP
 
 #include <turncloth/cloth/lay/order.hpp>
+#include <turncloth/cloth/lay/pace.hpp>
 
 #include <algorithm>
 #include <cstddef>
@@ -57,19 +58,19 @@ public:
     }
 
     /// Looks for the shortest of all lays below `shorter_than`; gives up after so many steps of work.
-    proof solve(std::int64_t shorter_than, std::uint64_t steps) {
+    proof solve(std::int64_t shorter_than, lay_allowance steps) {
         longest_ = shorter_than - 1;
         spare_ = problem_->width * longest_ - problem_->area;
         if (spare_ < 0)
             return proof::refuted;
-        last_step_ = steps_ + steps;
+        allowance_ = steps.after(steps_);
         std::vector<std::int64_t> taken(ones_.size(), 0);
         for (std::size_t choice = 1; choice < boxes_.size(); ++choice) {
             count_up(taken, problem_->kinds);
             list_boxes(choice, taken);
             if (problem_->cutting == cutting::strips)
                 lay_strips(choice, taken);
-            if (steps_ > last_step_)
+            if (!allowance_.allows(steps_))
                 return proof::given_up;
         }
         return length() < shorter_than ? proof::found : proof::refuted;
@@ -169,7 +170,7 @@ private:
                     return false; // all of these have been, the other way round
                 join_beside(part, rest);
                 join_above(part, rest);
-                return steps_ <= last_step_;
+                return allowance_.allows(steps_);
             });
         }
         keep_least(choice);
@@ -280,7 +281,7 @@ private:
     std::int64_t longest_ = 0;
     std::int64_t spare_ = 0;
     std::uint64_t steps_ = 0;
-    std::uint64_t last_step_ = 0;
+    lay_allowance allowance_;
 };
 
 } // namespace turncloth::detail

@@ -13,6 +13,7 @@
 #define TURNCLOTH_CLOTH_LAY_SEARCH_HPP
 
 #include <turncloth/cloth/lay/order.hpp>
+#include <turncloth/cloth/lay/pace.hpp>
 #include <turncloth/cloth/lay/random.hpp>
 
 #include <algorithm>
@@ -55,7 +56,7 @@ public:
         : entries_(&entries), pass_(entries), bound_(bound), chance_(seed), show_(std::move(show)) {}
 
     /// Searches until so many steps have been spent in all, the bound is met, or whoever is shown the lays says stop.
-    void run(std::uint64_t steps) {
+    void run(lay_allowance steps) {
         steps_ = steps;
         if (orders_.empty())
             begin();
@@ -67,7 +68,7 @@ public:
 
     /// Lays as much as it finds how to on a cloth of this length; best() is then what was laid. Returns the area left
     /// over.
-    std::int64_t fill(std::int64_t length, std::uint64_t steps) {
+    std::int64_t fill(std::int64_t length, lay_allowance steps) {
         steps_ = steps;
         length_ = length + 1;
         bound_ = 0;
@@ -87,7 +88,7 @@ public:
                 if (least == 0)
                     break;
             }
-            if (pass_.steps() >= steps_ || stopped_)
+            if (stopped_ || !steps_.allows(pass_.steps()))
                 break;
         }
         return least;
@@ -117,7 +118,7 @@ public:
     }
 
 private:
-    bool done() const noexcept { return stopped_ || length_ <= bound_ || pass_.steps() >= steps_; }
+    bool done() const { return stopped_ || length_ <= bound_ || !steps_.allows(pass_.steps()); }
 
     void begin() {
         orders_ = first_orders(*entries_);
@@ -210,7 +211,7 @@ private:
     const lay_entries* entries_;
     Pass pass_;
     std::int64_t bound_;
-    std::uint64_t steps_ = 0;
+    lay_allowance steps_;
     std::uint64_t effort_ = 64;
     lay_random chance_;
     report show_;

@@ -1,7 +1,7 @@
 // Laying rectangles on a width of cloth: the shortest lay to be found with a given effort, and how far from best it may
 // be.
 //
-//   whole_lay detail::shortest_lay(pieces, cloth, effort = {}, shown = {})
+//   whole_lay detail::shortest_lay(pieces, cloth, effort = {}, watcher = {})
 //   whole_lay detail::fullest_lay(pieces, cloth, length, effort = {})   as many of the pieces as go on so much cloth
 //
 //   const auto found = detail::shortest_lay({{.width = 12, .length = 18, .quantity = 3}}, {.width = 44});
@@ -18,6 +18,7 @@
 #include <turncloth/cloth/lay/edge_to_edge.hpp>
 #include <turncloth/cloth/lay/exact.hpp>
 #include <turncloth/cloth/lay/exact_cuts.hpp>
+#include <turncloth/cloth/lay/pace.hpp>
 #include <turncloth/cloth/lay/problem.hpp>
 #include <turncloth/cloth/lay/search.hpp>
 #include <turncloth/cloth/lay/skyline_trials.hpp>
@@ -82,19 +83,20 @@ inline whole_lay finished_lay(const lay_entries& entries, const std::vector<laid
     return result;
 }
 
-/// A search of one way of cutting, that shows the caller what it finds.
+/// A search of one way of cutting, that shows the caller what it finds and how far it is.
 template <class Pass>
 class lay_maker {
 public:
-    lay_maker(const lay_problem& problem, std::int64_t cloth_edge, const lay_effort& effort, const lay_watcher& shown)
+    lay_maker(const lay_problem& problem, std::int64_t cloth_edge, const lay_effort& effort, const lay_watcher& watcher)
         : problem_(problem),
           entries_(problem),
           cloth_edge_(cloth_edge),
           effort_(effort),
           search_(entries_, length_bound(problem), effort.seed,
-                  [this, shown](const std::vector<laid>& placed, std::int64_t length) {
-                      return !shown || shown(made(placed, length));
-                  }) {}
+                  [this, &watcher](const std::vector<laid>& placed, std::int64_t length) {
+                      return !watcher.improved || watcher.improved(made(placed, length));
+                  }),
+          pace_(effort.steps, asking(watcher)) {}
 
     whole_lay make() {
         search_.run(0); // a first lay, whatever the effort
@@ -103,19 +105,19 @@ public:
         if (problem_.cutting == cutting::strips)
             search_.raise_bound(std::max(search_.bound(), lengths.at_least(strips_bound(problem_))));
         const std::uint64_t eighth = effort_.steps / 8;
-        std::uint64_t spent = weigh(lengths, eighth);
+        weigh(lengths, eighth);
         if (problem_.cutting != cutting::free && exact_cuts::suits(problem_)) {
-            search_.run(eighth);
-            spent += cut_exactly(eighth * 5);
+            search_until(eighth);
+            cut_exactly(eighth * 5);
         }
         if (problem_.pieces <= exact_lay::most_pieces) {
-            search_.run(eighth);
-            spent += prove(lengths, eighth * (problem_.cutting == cutting::free ? 6 : 1));
+            search_until(eighth);
+            prove(lengths, eighth * (problem_.cutting == cutting::free ? 6 : 1));
         }
         if (problem_.cutting == cutting::strips && strip_values::suits(problem_))
-            spent += learn(effort_.steps / 4 * 3 - std::min(spent, effort_.steps / 4 * 3));
-        const std::uint64_t rest = effort_.steps - std::min(spent, effort_.steps);
-        search_.run(anneals ? std::min(rest, exchanges_alone) : rest);
+            learn(effort_.steps / 4 * 3 - std::min(by_others_, effort_.steps / 4 * 3));
+        const std::uint64_t rest = effort_.steps - std::min(by_others_, effort_.steps);
+        search_until(anneals ? std::min(rest, exchanges_alone) : rest);
         if (anneals)
             anneal(rest - std::min(rest, search_.steps()));
         return made(search_.best(), search_.length());
@@ -138,31 +140,47 @@ private:
         return finished_lay(entries_, placed, length, search_.bound(), cloth_edge_);
     }
 
+    lay_pace::asking asking(const lay_watcher& watcher) const {
+        if (!watcher.keep_going)
+            return {};
+        return [this, &watcher](std::uint64_t spent) {
+            const auto in_caller_s = [&](std::int64_t length) { return length * problem_.scale_y - problem_.gap; };
+            return watcher.keep_going(
+                {spent, effort_.steps, in_caller_s(search_.length()), in_caller_s(search_.bound())});
+        };
+    }
+
     /// Whether there is still something to look for.
-    bool open() const noexcept { return !search_.stopped() && search_.bound() < search_.length(); }
+    bool open() const noexcept { return !pace_.stopped() && !search_.stopped() && search_.bound() < search_.length(); }
+
+    /// The exchanges go on until so many steps of their own are spent in all.
+    void search_until(std::uint64_t steps) { search_.run({steps, pace_, by_others_}); }
+
+    /// So many steps for another part.
+    lay_allowance allowed(std::uint64_t steps) { return {steps, pace_, by_others_ + search_.steps()}; }
 
     /// Halves what is between the bound and the lay known by lengths that weights refute: so no lay, however it is cut,
     /// is so short.
-    std::uint64_t weigh(const lay_lengths& lengths, std::uint64_t steps) {
+    void weigh(const lay_lengths& lengths, std::uint64_t steps) {
         if (!open() || !weighted_bound::suits(problem_))
-            return 0;
+            return;
         weighted_bound weighted(problem_);
         for (std::int64_t last = search_.length() - 1; search_.bound() <= last && weighted.steps() < steps;) {
             const std::int64_t middle = search_.bound() + (last - search_.bound()) / 2;
-            if (weighted.refutes(middle, steps - weighted.steps()))
+            if (weighted.refutes(middle, allowed(steps - weighted.steps())))
                 search_.raise_bound(lengths.at_least(middle + 1));
             else
                 last = middle - 1;
         }
-        return weighted.steps();
+        by_others_ += weighted.steps();
     }
 
     /// Tries the lengths a free lay can have from the bound up: refuting one raises the bound, filling one ends the
     /// search, or is as far as the bound can be raised where the lay is not to be cut free.
-    std::uint64_t prove(const lay_lengths& lengths, std::uint64_t steps) {
+    void prove(const lay_lengths& lengths, std::uint64_t steps) {
         exact_lay exact(problem_);
         while (open()) {
-            const proof shown = exact.prove(search_.bound(), steps - exact.steps());
+            const proof shown = exact.prove(search_.bound(), allowed(steps - exact.steps()));
             if (shown == proof::refuted)
                 search_.raise_bound(lengths.at_least(search_.bound() + 1));
             if (shown == proof::found && problem_.cutting == cutting::free)
@@ -170,39 +188,40 @@ private:
             if (shown == proof::given_up || shown == proof::found)
                 break;
         }
-        return exact.steps();
+        by_others_ += exact.steps();
     }
 
     /// Tries every way to cut: a shorter lay is the shortest, and without one the best known is.
-    std::uint64_t cut_exactly(std::uint64_t steps) {
+    void cut_exactly(std::uint64_t steps) {
         if (!open())
-            return 0;
+            return;
         exact_cuts exact(problem_);
-        const proof shown = exact.solve(search_.length(), steps);
+        const proof shown = exact.solve(search_.length(), allowed(steps));
         if (shown == proof::refuted)
             search_.raise_bound(search_.length());
         if (shown == proof::found) {
             search_.raise_bound(exact.length());
             search_.offer(as_entries(exact.placed()), exact.length());
         }
-        return exact.steps();
+        by_others_ += exact.steps();
     }
 
-    std::uint64_t learn(std::uint64_t steps) {
+    void learn(std::uint64_t steps) {
+        if (!open())
+            return;
         strip_values values(problem_, effort_.seed);
-        if (open())
-            values.run(steps, search_.length(), [this](const std::vector<laid>& placed, std::int64_t length) {
-                search_.offer(as_entries(placed), length);
-                return open();
-            });
-        return values.steps();
+        values.run(allowed(steps), search_.length(), [this](const std::vector<laid>& placed, std::int64_t length) {
+            search_.offer(as_entries(placed), length);
+            return open();
+        });
+        by_others_ += values.steps();
     }
 
     void anneal(std::uint64_t steps) {
         if (!open())
             return;
         lay_annealing<Pass> annealing(entries_, effort_.seed);
-        annealing.run({search_.best_order(), search_.best_twists(), search_.length(), search_.bound()}, steps,
+        annealing.run({search_.best_order(), search_.best_twists(), search_.length(), search_.bound()}, allowed(steps),
                       [this](const std::vector<laid>& placed, std::int64_t length) {
                           search_.offer(placed, length);
                           return open();
@@ -228,36 +247,38 @@ private:
     std::int64_t cloth_edge_;
     const lay_effort& effort_;
     lay_search<Pass> search_;
+    std::uint64_t by_others_ = 0; // steps spent by all but the exchanges
+    lay_pace pace_;
 };
 
 /// Makes the lay by the way of cutting that the cloth asks for.
 template <class Use>
 whole_lay with_maker(const lay_problem& problem, const lay_cloth& cloth, const lay_effort& effort,
-                     const lay_watcher& shown, Use use) {
+                     const lay_watcher& watcher, Use use) {
     const std::int64_t edge = lay_sum(cloth.width, cloth.sliver ? 1 : 0);
     switch (cloth.cutting) {
     case cutting::edge_to_edge: {
-        lay_maker<edge_to_edge> maker(problem, edge, effort, shown);
+        lay_maker<edge_to_edge> maker(problem, edge, effort, watcher);
         return use(maker);
     }
     case cutting::strips: {
-        lay_maker<strips> maker(problem, edge, effort, shown);
+        lay_maker<strips> maker(problem, edge, effort, watcher);
         return use(maker);
     }
     case cutting::free:
         break;
     }
-    lay_maker<skyline_trials> maker(problem, edge, effort, shown);
+    lay_maker<skyline_trials> maker(problem, edge, effort, watcher);
     return use(maker);
 }
 
 /// Lays all pieces on the cloth. Throws overflow_error where areas leave 64 bits.
 inline whole_lay shortest_lay(const std::vector<lay_piece>& pieces, const lay_cloth& cloth,
-                              const lay_effort& effort = {}, const lay_watcher& shown = {}) {
+                              const lay_effort& effort = {}, const lay_watcher& watcher = {}) {
     const lay_problem problem = prepared(pieces, cloth);
     if (problem.pieces == 0)
         return {};
-    return with_maker(problem, cloth, effort, shown, [](auto& maker) { return maker.make(); });
+    return with_maker(problem, cloth, effort, watcher, [](auto& maker) { return maker.make(); });
 }
 
 /// Lays as many of the pieces, by area, as it finds room for on a cloth of this length, which each must fit by itself.

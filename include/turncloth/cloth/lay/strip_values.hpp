@@ -20,6 +20,7 @@
 #define TURNCLOTH_CLOTH_LAY_STRIP_VALUES_HPP
 
 #include <turncloth/cloth/lay/order.hpp>
+#include <turncloth/cloth/lay/pace.hpp>
 #include <turncloth/cloth/lay/random.hpp>
 
 #include <algorithm>
@@ -79,10 +80,10 @@ public:
     /// Makes lays until `steps` more have been spent or `keep` says stop; `entry` in what it is shown is the index of a
     /// kind.
     template <class Keep>
-    void run(std::uint64_t steps, std::int64_t best, Keep keep) {
-        const std::uint64_t last = steps_ + steps;
+    void run(lay_allowance steps, std::int64_t best, Keep keep) {
+        const lay_allowance allowance = steps.after(steps_);
         int since_better = 0;
-        while (steps_ < last) {
+        while (allowance.allows(steps_)) {
             const std::int64_t length = make();
             if (length < best) {
                 best = length;

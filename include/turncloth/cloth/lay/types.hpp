@@ -133,8 +133,18 @@ struct whole_lay {
     [[nodiscard]] bool proved_best() const noexcept { return length == bound; }
 };
 
-/// Shown every better lay as it is found; it stops the search by returning false.
-using lay_watcher = std::function<bool(const whole_lay&)>;
+/// How far a search is: the steps spent of its effort, the length of the best lay so far, and the bound proved so far.
+struct lay_state {
+    std::uint64_t steps = 0, effort = 0;
+    std::int64_t best = 0, bound = 0;
+};
+
+/// `improved` is shown every better lay as it is found, `keep_going` is asked a hundred times at even steps of the effort;
+/// each stops the search by returning false.
+struct lay_watcher {
+    std::function<bool(const whole_lay&)> improved = {};
+    std::function<bool(const lay_state&)> keep_going = {};
+};
 
 } // namespace detail
 

@@ -20,6 +20,7 @@
 #define TURNCLOTH_CLOTH_LAY_WEIGHTED_BOUND_HPP
 
 #include <turncloth/cloth/lay/bound.hpp>
+#include <turncloth/cloth/lay/pace.hpp>
 #include <turncloth/cloth/lay/size_prices.hpp>
 
 #include <algorithm>
@@ -39,9 +40,9 @@ public:
         : problem_(&problem), across_(problem, true), along_(problem, false) {}
 
     /// True only if no lay of the length is there; gives up after so many steps of work.
-    bool refutes(std::int64_t length, std::uint64_t steps) {
+    bool refutes(std::int64_t length, lay_allowance steps) {
         length_ = length;
-        last_step_ = this->steps() + steps;
+        allowance_ = steps.after(this->steps());
         if (length < longest_piece_bound(*problem_) || (!last_.of_size.empty() && refutes_from(last_)))
             return true;
         const size_weights as_they_are = weighed(problem_->width, [](std::int64_t size) { return size; });
@@ -65,7 +66,7 @@ private:
         return weights;
     }
 
-    bool within_steps() const noexcept { return steps() < last_step_; }
+    bool within_steps() const { return allowance_.allows(steps()); }
 
     bool refutes_from(size_weights across) {
         double before = 0;
@@ -115,7 +116,7 @@ private:
     size_prices across_, along_;
     size_weights last_; // across, of the last length refuted
     std::int64_t length_ = 0;
-    std::uint64_t last_step_ = 0;
+    lay_allowance allowance_;
     double heaviness_ = 0;
 };
 

@@ -6,6 +6,7 @@
 #define TURNCLOTH_DRAW_DETAIL_SEAM_PICTURE_HPP
 
 #include <turncloth/draw/detail/lying_picture.hpp>
+#include <turncloth/making/corner_out.hpp>
 
 #include <algorithm>
 #include <cmath>
@@ -153,15 +154,16 @@ private:
         return {(side == edge::left) == s.view.from_above ? 1.0 : -1.0, 0};
     }
 
-    /// How far in it is sewn, and the size of the piece that has the line.
+    /// How far in it is sewn from the edge that is left there, and the size of the piece that has the line.
     void measure(const chalk_line<Unit>& l) {
         const placed_stack& s = *find(l.on);
         const page_segment line = s.view(*table_.line(l));
         const page_point in = inward(l, s);
         const page_area piece = s.view(table_.extent(l.on));
-        const double at = in.x == 0 ? line.from.y : line.from.x, off = in_mm(l.in.from_datum()) * (in.x + in.y);
+        const length<Unit> far = l.in.from_datum() - cut_out_beside(design_, l);
+        const double at = in.x == 0 ? line.from.y : line.from.x, off = in_mm(far) * (in.x + in.y);
         const measured m{std::min(at, at - off), std::max(at, at - off), in.x == 0 ? piece.x : piece.bottom(),
-                         to_text(l.in.from_datum(), by_)};
+                         to_text(far, by_)};
         (in.x == 0 ? drawn.beside : drawn.below).push_back(m);
     }
 

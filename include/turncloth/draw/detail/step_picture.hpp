@@ -7,6 +7,7 @@
 #include <turncloth/draw/detail/lying_picture.hpp>
 #include <turncloth/draw/detail/seam_picture.hpp>
 #include <turncloth/draw/detail/turns_taken.hpp>
+#include <turncloth/making/corner_out.hpp>
 #include <turncloth/making/work_step.hpp>
 
 #include <algorithm>
@@ -152,6 +153,13 @@ private:
             all.push_back({std::min(from, to), std::max(from, to), upright ? now_.x : now_.bottom(), std::move(words)});
     }
 
+    /// Of a corner that is cut out, the side that lies furthest from the snip's edge.
+    chalk_line<Unit> line_of_cut(const snip<Unit>& s) const {
+        chalk_line<Unit> l = s.at;
+        if (const auto corner = corner_cut_out(design_, s))
+            l.in = turncloth::at<cut_edge>(corner->in);
+        return l;
+    }
     /// Of what the step did: ends of rows and slits, spots.
     std::vector<page_point> done_at() const {
         std::vector<page_point> all;
@@ -162,7 +170,7 @@ private:
                         all.push_back(p);
         for (const operation& o : shown_->done)
             if (o.kind == operation_kind::snip)
-                if (const auto at = table_.line(design_.snips()[o.index].at))
+                if (const auto at = table_.line(line_of_cut(design_.snips()[o.index])))
                     for (const page_point& p : {view_(at->from), view_(at->to)})
                         all.push_back(p);
         return all;

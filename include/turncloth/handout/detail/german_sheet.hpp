@@ -28,6 +28,8 @@ inline constexpr std::pair<std::string_view, std::string_view> german_sheet[] = 
     {"kept: the thread holds half a row for the {1} edge of {2}, which joins no other edge of its length",
      "im Garn ist eine halbe Naht für die Kante {=1} von „{2}“, die keine andere Kante ihrer Länge "
      "trifft"},
+    {"kept: the thread holds half a row for edge {1} of {2}, which joins no other edge of its length",
+     "im Garn ist eine halbe Naht für Kante {1} von „{2}“, die keine andere Kante ihrer Länge trifft"},
     {"kept: on this ruler the {1} of {2} is allowed {3} in place of {4}",
      "auf diesem Lineal beträgt die Zugabe „{=1}“ von „{2}“ {3} statt {4}"},
     {"kept: {1}: {2}, where the size asked for has {3}", "{1}: {2}, wo die gewünschte Größe {3} hat"},

@@ -121,6 +121,7 @@ inline constexpr std::pair<std::string_view, std::string_view> german_steps[] = 
                   "{width} wegschneiden, je Seite die Hälfte."},
     {"slit.open",
      "{piece} mit der {up}n Seite nach oben legen und nur diese Lage {at} ab {edge} einschneiden, {ends}."},
+    {"slit.corner", "Aus {piece} die Ecke {level} {upright} ausschneiden: {at} ab {edge} und {depth} ab {end}."},
     {"step.clip", "{piece} {at} ab {edge} einschneiden: {depth} tief ab {end}, nicht tiefer."},
     {"set.eyelets", "Ösen in {piece} einschlagen, {down} ab {edge}, die Mitten {at} ab {end}, durch {layers}."},
     {"set.bar_tacks", "Riegel auf {piece} nähen, {down} ab {edge} und {at} ab {end}, durch {layers}."},

@@ -119,6 +119,18 @@ protected:
         return say(all.size() == all_edges.size() ? every : all.size() == 1 ? one : many, {{"sides", sides(all)}});
     }
 
+    /// Cut out of a piece as far in from both edges as its place says.
+    std::string corner_out(const told_place& p) const {
+        const bool level = is_level(p.side);
+        return say(phrases::corner_out, {{"level", side(level ? p.side : p.along.from.side)},
+                                         {"upright", side(level ? p.along.from.side : p.side)},
+                                         {"piece", name(p.piece)},
+                                         {"at", p.across.at[0]},
+                                         {"edge", own_edge(p.across.from)},
+                                         {"depth", p.along.at.back()},
+                                         {"end", own_edge(p.along.from)}});
+    }
+
     /// Each different text once.
     template <class Text>
     std::string different(const std::vector<told_place>& places, Text text) const {

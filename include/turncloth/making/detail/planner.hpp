@@ -6,6 +6,7 @@
 #ifndef TURNCLOTH_MAKING_DETAIL_PLANNER_HPP
 #define TURNCLOTH_MAKING_DETAIL_PLANNER_HPP
 
+#include <turncloth/making/corner_out.hpp>
 #include <turncloth/making/detail/bundles.hpp>
 #include <turncloth/making/detail/fit_marks.hpp>
 #include <turncloth/making/detail/like_rows.hpp>
@@ -287,23 +288,25 @@ private:
 
     void slit(work_step<Unit>& s, const task& t) {
         const snip<Unit>& c = design_.snips()[t.what.index];
-        const flat_work::flat_line line = model_.line(c.at, c.at.in);
+        const auto corner = corner_cut_out(design_, c);
+        const flat_work::flat_line line = model_.line(c.at, corner ? at<cut_edge>(corner->in) : c.at.in);
         const flat_work::lie& lies = how(t.on);
         const flat_work::table_line at = carried(line.at, lies);
-        place p{.piece = t.on, .side = t.from};
+        place p{.piece = t.on, .side = t.from, .corner = corner.has_value()};
         const auto part = model_.number_of(t.on);
         const flat_work::flat_part& own = model_.flat().parts[part];
         const flat_work::stretch run = stretch_of(line, own);
-        // A slit is marked on the wrong side; a clip can be cut from either.
-        const bool above = c.kind == snip_kind::clip && side_.of(bench_.root_of(part)) == side_up::above;
+        // A slit is marked on the wrong side; a clip, or a corner, is cut from whichever lies up.
+        const bool edged = corner || c.kind == snip_kind::clip;
+        const side_up lies_up = side_.of(bench_.root_of(part));
+        const bool above = corner ? lies_up != side_up::beneath : edged && lies_up == side_up::above;
         look_from(s, part, above);
         const flat_work::looked_along cut{at, carried(run, line.at, lies), above};
         const auto from = seen(t.on).measured_from(part, t.from, cut);
         p.across.from = edge_of(from);
         p.across.at = {way(from, at.at)};
-        // A clip is as deep as it is from the edge that it cuts into.
-        note_ends(p, cut,
-                  c.kind == snip_kind::clip && run.from > 0 && run.to == (line.at.level ? own.width : own.height));
+        // It is as deep as it is from the edge that it cuts into.
+        note_ends(p, cut, edged && run.from > 0 && run.to == (line.at.level ? own.width : own.height));
         s.up = above ? up_of(t.on) : opposite(up_of(t.on));
         bench_.snip(t.what.index);
         s.places.push_back(std::move(p));

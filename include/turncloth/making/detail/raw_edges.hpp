@@ -12,6 +12,7 @@
 #ifndef TURNCLOTH_MAKING_DETAIL_RAW_EDGES_HPP
 #define TURNCLOTH_MAKING_DETAIL_RAW_EDGES_HPP
 
+#include <turncloth/making/corner_out.hpp>
 #include <turncloth/making/detail/bound.hpp>
 #include <turncloth/making/detail/model.hpp>
 #include <turncloth/panel/names.hpp>
@@ -48,8 +49,9 @@ public:
                 of_[bench_.root_of(model.number_of(design.mouths()[m.index].at.front().on))].turned_out = true;
         slits_.resize(design.snips().size());
         for (std::size_t i = 0; i < slits_.size(); ++i)
-            if (design.snips()[i].kind == snip_kind::slit)
-                of_[model.flat().snips[i].at.part].slits.push_back(i);
+            if (of_part& p = of_[model.flat().snips[i].at.part];
+                design.snips()[i].kind == snip_kind::slit && !is_in_seam(p, design.snips()[i]))
+                p.slits.push_back(i);
         for (const flat_work::sewn_row& row : rows)
             note(row);
     }
@@ -110,6 +112,11 @@ private:
     };
 
     static std::size_t number(edge e) { return static_cast<std::size_t>(e); }
+    /// A corner cut out between two edges that are sewn in seams lies in these.
+    bool is_in_seam(const of_part& p, const snip<Unit>& s) const {
+        const auto corner = corner_cut_out(design_, s);
+        return corner && p.seamed[number(s.at.from)] && p.seamed[number(corner->end)];
+    }
 
     /// Through one layer alone a row holds nothing.
     void note(const flat_work::sewn_row& row) {

@@ -8,6 +8,7 @@
 #ifndef TURNCLOTH_MAKING_DETAIL_SEWN_UP_HPP
 #define TURNCLOTH_MAKING_DETAIL_SEWN_UP_HPP
 
+#include <turncloth/making/corner_out.hpp>
 #include <turncloth/making/detail/box_model.hpp>
 #include <turncloth/making/detail/boxer.hpp>
 #include <turncloth/making/detail/seam_layers.hpp>
@@ -81,10 +82,10 @@ void begin_seam(work_step<Unit>& s, const seam_of<Unit>& seam) {
     s.fit.spans = seam.spans;
 }
 
-/// A line from the cut edge that it runs along.
+/// A line from the cut edge that it runs along: of the corner, where one is cut out there.
 template <length_unit Unit>
-seen_distances<Unit> across_of(const chalk_line<Unit>& l) {
-    return {{l.on, l.from, false}, {l.in.from_datum()}};
+seen_distances<Unit> across_of(const making<Unit>& design, const chalk_line<Unit>& l) {
+    return {{l.on, l.from, false}, {l.in.from_datum() - cut_out_beside(design, l)}};
 }
 /// Where it begins and ends, from the cut left or top edge.
 template <length_unit Unit>
@@ -158,10 +159,10 @@ void note_seam(work_step<Unit>& s, const seam_made<Unit, Bench>& by, std::size_t
         const chalk_line<Unit>&one = sewn.one[k], &other = sewn.other[k];
         const flat_work::layers there = layers_of_seam(by.model, by.bench, sewn, k);
         work_place<Unit> p{.piece = one.on, .side = one.from};
-        p.across = across_of(one);
+        p.across = across_of(by.design, one);
         if (!is_edge_to_edge(by.design, one))
             p.along = along_of(by.design, one);
-        p.meets = across_of(other);
+        p.meets = across_of(by.design, other);
         p.meets_along = along_of(by.design, other);
         p.least = there.least;
         p.most = there.most;

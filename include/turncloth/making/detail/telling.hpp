@@ -41,9 +41,9 @@ public:
 
 private:
     using namer = lazy_namer<Late>;
-    using namer::all_copies, namer::copy_name, namer::different, namer::edge_in_words, namer::edges_of, namer::group_,
-        namer::group_name, namer::layers, namer::listed, namer::name, namer::names, namer::own_edge, namer::say,
-        namer::side, namer::small, namer::the_edges;
+    using namer::all_copies, namer::copy_name, namer::corner_out, namer::different, namer::edge_in_words,
+        namer::edges_of, namer::group_, namer::group_name, namer::layers, namer::listed, namer::name, namer::names,
+        namer::own_edge, namer::say, namer::side, namer::small, namer::the_edges;
 
     std::string tell_step(const told_step& s, const told_step* before) const {
         switch (s.verb) {
@@ -56,7 +56,7 @@ private:
         case work_verb::seam:
             return seam(s);
         case work_verb::slit:
-            return slit(s);
+            return s.places[0].corner ? corner_out(s.places[0]) : slit(s);
         case work_verb::clip:
             return clip(s);
         case work_verb::set:
@@ -68,7 +68,7 @@ private:
 
     /// Whether its sentence says which side lies up.
     bool says_side(const told_step& s, const told_step* before) const {
-        return s.verb == work_verb::lay || s.verb == work_verb::slit ||
+        return s.verb == work_verb::lay || (s.verb == work_verb::slit && !s.places[0].corner) ||
                (s.verb == work_verb::fold && (s.places[0].corner || s.on_a_seam || !(s.on_a_row || again(s, before))));
     }
     bool again(const told_step& s, const told_step* before) const {

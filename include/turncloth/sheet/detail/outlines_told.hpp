@@ -2,7 +2,6 @@
 //
 //   edges_to_turn(piece)          a sentence for each of its finishes that is folded
 //   names_of_outlines(project)    "front and back"; nothing where there are none
-//   names_of_sewn(project)        those of which an edge is stitched
 #ifndef TURNCLOTH_SHEET_DETAIL_OUTLINES_TOLD_HPP
 #define TURNCLOTH_SHEET_DETAIL_OUTLINES_TOLD_HPP
 
@@ -34,25 +33,12 @@ std::vector<std::string> edges_to_turn(const outlined_piece<Unit>& p) {
     return all;
 }
 
-template <length_unit Unit, class Which>
-std::string names_of_outlines(const project<Unit>& p, Which which) {
-    std::vector<std::string> names;
-    for (const outlined_piece<Unit>& o : p.outlines())
-        if (which(o))
-            names.push_back(named(o.name()));
-    return enumerated(names);
-}
 template <length_unit Unit>
 std::string names_of_outlines(const project<Unit>& p) {
-    return names_of_outlines(p, [](const outlined_piece<Unit>&) { return true; });
-}
-template <length_unit Unit>
-std::string names_of_sewn(const project<Unit>& p) {
-    return names_of_outlines(p, [](const outlined_piece<Unit>& o) {
-        const auto& corners = o.made_from.corners;
-        return std::any_of(corners.begin(), corners.end(),
-                           [](const drafted_corner<Unit>& c) { return !c.edge.stitching().empty(); });
-    });
+    std::vector<std::string> names;
+    for (const outlined_piece<Unit>& o : p.outlines())
+        names.push_back(named(o.name()));
+    return enumerated(names);
 }
 
 } // namespace turncloth::detail

@@ -4,18 +4,20 @@
 //
 // A project that does not say how it is made states the rows of its finishes, zippers and seams, and no others: what is
 // sewn in its other steps is named in a warning, since a figure that is silent about it would be taken for all of it.
+// A piece that is cut to an outline is in no making, so the rows of its finishes are those that its edges have.
 #ifndef TURNCLOTH_SHEET_DETAIL_THREAD_HPP
 #define TURNCLOTH_SHEET_DETAIL_THREAD_HPP
 
 #include <turncloth/making/stitched.hpp>
 #include <turncloth/making/work_words.hpp>
 #include <turncloth/sheet/detail/draft.hpp>
-#include <turncloth/sheet/detail/outlines_told.hpp>
 
 #include <algorithm>
+#include <cstddef>
 #include <cstdint>
 #include <map>
 #include <string>
+#include <string_view>
 #include <utility>
 #include <vector>
 
@@ -90,40 +92,76 @@ void warn_of_unstated_rows(sheet_draft<Unit>& draft) {
                     steps});
 }
 
-/// Of a seam each edge counts half: two that are equally long are one row. One that has none like it is sewn to an edge
-/// of another length, or to what the project does not tell of.
+/// Of a seam each edge counts half, as in the steps.
 template <length_unit Unit>
-void warn_of_odd_seams(sheet_draft<Unit>& draft) {
-    const work_plan<Unit>& plan = draft.made().steps;
-    for (const work_group<Unit>& g : plan.groups)
-        for (const work_step<Unit>& s : g.steps) {
-            if (s.verb != work_verb::close_up)
-                continue;
-            std::map<length<Unit>, std::pair<std::int64_t, const work_place<Unit>*>> alike;
-            for (const work_place<Unit>& p : s.places)
-                if (p.sewn.value() > 0) {
-                    auto& found = alike[p.sewn];
-                    found.first += plan.parts[p.piece.index].count;
-                    found.second = &p;
-                }
-            for (const auto& [sewn, edges] : alike)
-                if (edges.first % 2 != 0)
-                    draft.warn({"the thread holds half a row for the ", name_of(edges.second->side), " edge of ",
-                                named(plan.parts[edges.second->piece.index].name),
-                                ", which joins no other edge of its length"});
+void add_rows_of_outlines(stitched<Unit>& all, const project<Unit>& from, const sewing<Unit>& s) {
+    for (const outlined_piece<Unit>& p : from.outlines())
+        for (std::size_t i = 0; i < p.edges.size(); ++i) {
+            const std::int64_t sides = p.made_from.corners[i].edge.joins() ? 2 : 1;
+            for (const length<Unit>& sewn : p.edges[i].sewn)
+                if (sewn.value() > 0)
+                    all.add({s.stitch, sewn / sides, p.count(), s.overrun / sides});
         }
 }
 
+/// Of a seam each edge counts half: two that are equally long are one row. One that has none like it is sewn to an edge
+/// of another length, or to what the project does not tell of.
+template <length_unit Unit>
+class odd_seams {
+public:
+    explicit odd_seams(sheet_draft<Unit>& draft) : draft_(draft) {
+        const work_plan<Unit>& plan = draft.made().steps;
+        for (const work_group<Unit>& g : plan.groups)
+            for (const work_step<Unit>& s : g.steps)
+                for (const work_place<Unit>& p : s.places)
+                    if (s.verb == work_verb::close_up)
+                        note(p.sewn, plan.parts[p.piece.index].count,
+                             {&plan.parts[p.piece.index].name, name_of(p.side), 0});
+        for (const outlined_piece<Unit>& p : draft.from().outlines())
+            for (std::size_t i = 0; i < p.edges.size(); ++i)
+                for (const length<Unit>& sewn : p.edges[i].sewn)
+                    if (p.made_from.corners[i].edge.joins())
+                        note(sewn, p.count(), {&p.name(), {}, i + 1});
+    }
+    void warn() const {
+        for (const auto& [sewn, edges] : alike_)
+            if (const seam_edge& e = edges.second; edges.first % 2 == 0)
+                continue;
+            else if (e.number > 0)
+                draft_.warn({"the thread holds half a row for edge ", e.number, " of ", named(*e.piece),
+                             ", which joins no other edge of its length"});
+            else
+                draft_.warn({"the thread holds half a row for the ", e.side, " edge of ", named(*e.piece),
+                             ", which joins no other edge of its length"});
+    }
+
+private:
+    struct seam_edge {
+        const std::string* piece = nullptr;
+        std::string_view side{};
+        std::size_t number = 0; ///< of an outline's, from 1
+    };
+    void note(const length<Unit>& sewn, std::int64_t count, const seam_edge& e) {
+        if (sewn.value() == 0)
+            return;
+        auto& found = alike_[sewn];
+        found.first += count;
+        found.second = e;
+    }
+
+    sheet_draft<Unit>& draft_;
+    std::map<length<Unit>, std::pair<std::int64_t, seam_edge>> alike_{};
+};
+
 template <length_unit Unit>
 void add_sewing(sheet_draft<Unit>& draft, const sewing<Unit>& s) {
-    for (const stitched<Unit>& rows : by_stitch(stitched_in(draft.made().steps), s))
+    stitched<Unit> all = stitched_in(draft.made().steps);
+    add_rows_of_outlines(all, draft.from(), s);
+    for (const stitched<Unit>& rows : by_stitch(all, s))
         add_thread(draft, s, rows);
-    if (const std::string names = names_of_sewn(draft.from()); !names.empty())
-        draft.warn({"the thread leaves out the rows of ", names, ", cut to an outline"});
-    if (draft.from().design() == nullptr) {
+    if (draft.from().design() == nullptr)
         warn_of_unstated_rows(draft);
-        warn_of_odd_seams(draft);
-    }
+    odd_seams<Unit>(draft).warn();
 }
 
 /// One for the project: its stitch is that of the rows which no design names another for.
