@@ -63,7 +63,8 @@ TEST_CASE("a place is found among thousands that hold it or lie in it") {
     for (std::size_t k = 0; k < many; ++k)
         if (!places.touches(place_of(k)) || places.touches("/notions/" + std::to_string(k)))
             FAIL(k);
-    CHECK((comparisons > many && comparisons < 8 * many * most_each)); // put in once; looked up twice, each with all that holds it
+    CHECK((comparisons > many &&
+           comparisons < 8 * many * most_each)); // put in once; looked up twice, each with all that holds it
     CHECK(places.touches("/pieces"));
     CHECK(places.touches(""));
     CHECK(places.touches("/pieces/3/width/units"));
