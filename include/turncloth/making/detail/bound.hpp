@@ -216,8 +216,8 @@ private:
     const stack* stack_;
     const std::vector<std::vector<bounds>>* holes_;
     std::vector<std::vector<std::uint32_t>> plies_of_{};
-    std::vector<bounds> own_round_{};         ///< each ply, in its part's own spots
-    std::vector<looked_up> seen_{};                  ///< while one row is looked at
+    std::vector<bounds> own_round_{}; ///< each ply, in its part's own spots
+    std::vector<looked_up> seen_{};   ///< while one row is looked at
     std::vector<holding> now_{};
     std::vector<std::pair<std::size_t, stretch>> held_{}; ///< while one span is looked at: of those, and how far
     std::vector<whole> stops_{};

@@ -49,6 +49,7 @@ public:
         : stack_(&s) {
         gather_sides(s, holes, lines);
         make_slabs();
+        covered_.reserve(4 * cell_count()); // most cells lie under about so many plies
         for (std::size_t i = 0; i < s.plies.size(); ++i)
             cover(i);
         set_down();
@@ -59,6 +60,9 @@ public:
     std::span<const std::uint32_t> plies(std::size_t in, std::size_t k) const {
         const std::size_t cell = slabs_[in].cells_before + k;
         return {over_.data() + first_[cell], over_.data() + first_[cell + 1]};
+    }
+    std::size_t cell_count() const {
+        return slabs_.empty() ? 0 : slabs_.back().cells_before + slabs_.back().cell_count();
     }
     /// The slab that begins at x, which is where one begins or where the last ends.
     std::size_t slab_from(whole x) const {
@@ -205,7 +209,7 @@ private:
 
     /// Counts each cell's plies, then sets them down; they come in the order of the stack.
     void set_down() {
-        first_.assign((slabs_.empty() ? 0 : slabs_.back().cells_before + slabs_.back().cell_count()) + 2, 0);
+        first_.assign(cell_count() + 2, 0);
         for (const covered& c : covered_)
             ++first_[c.cell + 2];
         std::partial_sum(first_.begin(), first_.end(), first_.begin());

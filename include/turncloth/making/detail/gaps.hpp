@@ -114,6 +114,7 @@ private:
     void number_gaps() {
         gap_walls_.push_back({nowhere, nowhere}); // outside
         const auto& all = plane_->of().plies;
+        first_.reserve(plane_->cell_count());
         for (std::size_t s = 0; s < plane_->slabs().size(); ++s)
             for (std::size_t k = 0; k < plane_->slabs()[s].cell_count(); ++k) {
                 if (const std::size_t j = like_.before(s, k); j != nowhere) {
@@ -189,8 +190,7 @@ private:
         const std::size_t was = lies_above ? above + 1 : below; // the level in the slab before
         const met_level& last = last_levels_[was];
         if (!last.is_level || last.lines != levels_[k].lines ||
-            (lies_above ? lies_below && below != was : lies(s - 1, was)) ||
-            (!lies_below && lies(s - 1, was + 1)))
+            (lies_above ? lies_below && below != was : lies(s - 1, was)) || (!lies_below && lies(s - 1, was + 1)))
             return false;
         levels_[k].border = last.border;
         borders_[levels_[k].border].at.to = {plane_->slabs()[s].right, plane_->slabs()[s].levels[k].right};
@@ -224,14 +224,16 @@ private:
             ++beneath;
         while (above < most - beneath && goes_on(a_.over[a - 1 - above], b_.over[b - 1 - above]))
             ++above;
-        go_on(0, 0, beneath);
+        if (beneath > 1)
+            go_on(0, 0, beneath);
         if (beneath == a && beneath == b)
             return;
         a_.reached = b_.reached = beneath;
         a_.end = a - above;
         b_.end = b - above;
         meet_between(at);
-        go_on(a_.end, b_.end, above);
+        if (above > 1)
+            go_on(a_.end, b_.end, above);
     }
     /// So many plies lie on both sides, from those two on: each gap between them meets its own like, and is one with it
     /// where no line runs.
@@ -250,8 +252,11 @@ private:
     /// One band after another, from the bottom up.
     void meet_between(const border& at) {
         find_going_on();
-        find_folds(a_, at);
-        find_folds(b_, at);
+        for (side* one : {&a_, &b_}) {
+            one->folds.clear();
+            if (one->end - one->reached > 1)
+                find_folds(*one, at);
+        }
         for (bool more = true; more;) {
             open_.clear();
             shut_.clear();
@@ -276,8 +281,7 @@ private:
     /// A ply that ends here and goes on in another of the same side, which ends here too.
     /// The border is the same in the part's own spots for both.
     void find_folds(side& s, const border& at) {
-        s.folds.clear();
-        for (std::size_t i = s.reached; i < s.end; ++i) {
+        for (std::size_t i = s.reached; i + 1 < s.end; ++i) {
             if (s.here[i] != at_border::ends)
                 continue;
             const ply_back& low = back_[s.over[i]];
@@ -291,24 +295,25 @@ private:
     /// The gaps of a side up to the next ply that goes on; returns whether there is one. Those in a fold of this side are
     /// linked with what lies in the same fold alone: the narrowest that holds them.
     bool collect(side& s) {
-        folded_.clear();
-        for (;; ++s.reached) {
-            const bool last = s.reached == s.end;
-            if (s.reached == 0 || s.reached == s.over.size())
-                outside_ = true;
-            else
-                sort_out(s, s.reached);
-            if (last || s.here[s.reached] == at_border::goes_on) {
-                link_folded();
-                s.reached += last ? 0 : 1;
-                return !last;
-            }
+        std::size_t to = s.reached;
+        while (to < s.end && s.here[to] != at_border::goes_on)
+            ++to;
+        outside_ = outside_ || s.reached == 0 || to == s.over.size();
+        const std::size_t first = std::max<std::size_t>(s.reached, 1), end = std::min(to + 1, s.over.size());
+        if (s.folds.empty() && !lines_.any()) {
+            for (std::size_t i = first; i < end; ++i)
+                open_.push_back(s.first + i - 1);
+        } else {
+            folded_.clear();
+            for (std::size_t i = first; i < end; ++i)
+                sort_out(s, i);
+            link_folded();
         }
+        s.reached = to + 1;
+        return to < s.end;
     }
     void sort_out(const side& s, std::size_t i) {
         const std::size_t gap = s.first + i - 1;
-        if (s.folds.empty() && !lines_.any())
-            return open_.push_back(gap);
         const bool sewn = lines_.hold(s.over[i - 1], s.over[i]);
         const fold_over* narrowest = nullptr;
         for (const fold_over& f : s.folds)

@@ -222,8 +222,8 @@ private:
     bool is_uppermost_now(std::size_t part, std::size_t row) const {
         if (!model_.flat().parts[part].beneath || side_.of(bench_.root_of(part)) != side_up::beneath)
             return false;
-        const std::vector<std::size_t> lowest = bench_.layers_under(row).lowest;
-        return std::all_of(lowest.begin(), lowest.end(), [&](std::size_t p) { return p == part; });
+        const flat_work::row_layers under = bench_.layers_under(row);
+        return under.one_lowest && (under.lowest == part || under.lowest == flat_work::nowhere);
     }
     /// A row on the very edge of a hem holds it: it is looked at a trifle nearer to the fold.
     void note_layers(place& p, const flat_work::row_layers& met, const flat_work::sighted& from) const {

@@ -45,12 +45,13 @@ struct sewn_row {
     const lie& how(const sewn_span::pierced& p) const { return as_sewn[p.as_sewn].how; }
 };
 
-/// Of a row no more than how many layers lie under it, and whose lies at the bottom.
+/// Of a row no more than how many layers lie under it, and whether one part's is the lowest all along.
 struct row_layers {
     table_line at{};
     stretch run{};
     std::size_t least = 0, most = 0;
-    std::vector<std::size_t> lowest{}; ///< the lowest part of each span
+    std::size_t lowest = nowhere;
+    bool one_lowest = true;
     bool touches = false;
 };
 
@@ -156,12 +157,14 @@ public:
         if (!found)
             return {};
         sewn_row met{found->at, found->run, {}, {}, {}};
-        row_layers all{found->at, found->run, 0, 0, {}, false};
+        row_layers all{.at = found->at, .run = found->run};
         const stack& s = stack_of(along.part);
         each_span(met, s, [&](const stretch&, const std::vector<std::size_t>& plies) {
             all.most = std::max(all.most, plies.size());
             all.least = all.least == 0 ? plies.size() : std::min(all.least, plies.size());
-            all.lowest.push_back(s.plies[plies.front()].part);
+            const std::size_t lowest = s.plies[plies.front()].part;
+            all.one_lowest = all.one_lowest && (all.lowest == nowhere || all.lowest == lowest);
+            all.lowest = lowest;
         });
         all.touches = !met.touched.empty();
         return all;
@@ -266,9 +269,9 @@ private:
         return met;
     }
     static std::size_t note_as_sewn(sewn_row& met, const ply& p) {
-        const auto found =
-            std::find_if(met.as_sewn.begin(), met.as_sewn.end(),
-                         [&](const sewn_row::ply_sewn& known) { return known.part == p.part && known.how == p.how; });
+        const auto found = std::find_if(met.as_sewn.begin(), met.as_sewn.end(), [&](const sewn_row::ply_sewn& known) {
+            return known.part == p.part && known.how == p.how;
+        });
         const auto at = static_cast<std::size_t>(found - met.as_sewn.begin());
         if (found == met.as_sewn.end())
             met.as_sewn.push_back({p.part, p.how});
@@ -296,7 +299,10 @@ private:
         };
         std::vector<under> cloth;
         cloth.reserve(s.plies.size());
-        std::vector<whole> stops = {met.run.from, met.run.to};
+        std::vector<whole> stops;
+        stops.reserve(2 * s.plies.size() + 2);
+        stops.push_back(met.run.from);
+        stops.push_back(met.run.to);
         const auto stop_at = [&](whole v) {
             if (met.run.from < v && v < met.run.to)
                 stops.push_back(v);
