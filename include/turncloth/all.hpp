@@ -140,9 +140,11 @@
 #include <turncloth/sheet/outlined.hpp>
 #include <turncloth/sheet/piece.hpp>
 #include <turncloth/sheet/project.hpp>
+#include <turncloth/sheet/project_cloth.hpp>
 #include <turncloth/sheet/purchases.hpp>
 #include <turncloth/sheet/sheet.hpp>
 #include <turncloth/sheet/text.hpp>
+#include <turncloth/sheet/widths_joined.hpp>
 #include <turncloth/version.hpp>
 
 #endif
