@@ -353,15 +353,15 @@ TEST_CASE("what an outline of a file lacks, or cannot be drafted of, is named wi
     // At a size, the corner that is there and not the one of its number among those that are.
     const std::string hidden = R"({"up": "1 in", "where": "finished width is less than 1 in"}, )";
     CHECK(refused_when_made(outlined_file(hidden + two + R"({"up": "4 in", "notches": ["finished width * 2"]})")) ==
-          "/outlines/0/corners/3: pad: a notch on edge 2 must lie from 0 to 4.000000 from its start: it was at "
+          "/outlines/0/corners/3: pad: a notch on edge 3 must lie from 0 to 4.000000 from its start: it was at "
           "40.000000");
     CHECK(refused_when_made(outlined_file(R"({}, {"across": "finished width - 20 in"}, {"up": "3 in"})")) ==
-          "/outlines/0/corners/0: pad: edge 0 of an outline must have a length: its corners were one point");
+          "/outlines/0/corners/0: pad: edge 1 of an outline must have a length: its corners were one point");
     // Of every outline, not of the first alone.
     const std::string flat = R"({}, {"across": "finished width - 20 in"}, {"up": "3 in"})";
     CHECK(refused_when_made(outlined_file(flat + R"(]}, {"name": "lid", "material": "felt", "corners": [)" + flat)) ==
-          "/outlines/0/corners/0: pad: edge 0 of an outline must have a length: its corners were one point; "
-          "/outlines/1/corners/0: lid: edge 0 of an outline must have a length: its corners were one point");
+          "/outlines/0/corners/0: pad: edge 1 of an outline must have a length: its corners were one point; "
+          "/outlines/1/corners/0: lid: edge 1 of an outline must have a length: its corners were one point");
 }
 
 TEST_CASE("all that a design says of its making is in the making") {
