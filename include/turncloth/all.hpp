@@ -52,8 +52,8 @@
 #include <turncloth/making/fastenings.hpp>
 #include <turncloth/making/finishing.hpp>
 #include <turncloth/making/laying_on.hpp>
-#include <turncloth/making/making_step.hpp>
 #include <turncloth/making/lying.hpp>
+#include <turncloth/making/making_step.hpp>
 #include <turncloth/making/on_table.hpp>
 #include <turncloth/making/operations.hpp>
 #include <turncloth/making/order.hpp>
