@@ -10,9 +10,9 @@
 //   panel: finish, names, panel, size
 //   notions: bias, binding, bow, boxed, caution, drawstring, error, hanging, joining, lining, loop, pleats, strap, thread, tie, zipper
 //   cloth: purchase, shrinkage
-//   making: binding_strips, box_found, compartments, design, finishing, operations, order, parts, phrases, stitched, work_plan,
-//           work_step, work_words
-//   sheet: bulk, cloth_of, drafted_piece, making, notion, piece, project, sheet, text
+//   making: binding_strips, box_found, compartments, corner_out, design, finishing, making_step, operations, order, parts, phrases,
+//           stitched, work_plan, work_step, work_words
+//   sheet: bulk, cloth_of, drafted_piece, making, notion, piece, project, project_cloth, sheet, text
 //
 // It leaves out, each to be included by itself or all with <turncloth/all.hpp>
 //   measure: format, total
@@ -20,7 +20,7 @@
 //   panel: corner, curve, drafted, finish_lines, folding, format, given_once, made_up, outline, polygon, trimmed, typed_size
 //   cloth: bolt, cutting_out, joined_lengths, lay, off_cuts, price, remnants, stock, widths
 //   making: boxed, boxed_corners, choices, executed, fastenings, laying_on, lying, on_table, ruled, straps, strip_pockets, zippers_over
-//   sheet: json, json_lengths, made_as, making_of, on_hand, on_ruler, outlined, purchases
+//   sheet: json, json_lengths, made_as, making_of, on_hand, on_ruler, outlined, purchases, widths_joined
 //   design: at_size, design_making, design_of, design_terms, expression, expression_value, faults, json, project_design,
 //           project_of, schema
 //   draw: finished, folded, lay, outline, outlined, piece, step, stock
@@ -81,6 +81,7 @@
 #include <turncloth/sheet/notion.hpp>
 #include <turncloth/sheet/piece.hpp>
 #include <turncloth/sheet/project.hpp>
+#include <turncloth/sheet/project_cloth.hpp>
 #include <turncloth/sheet/sheet.hpp>
 #include <turncloth/sheet/text.hpp>
 #include <turncloth/version.hpp>

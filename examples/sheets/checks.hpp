@@ -1,12 +1,14 @@
 // What is asked of lengths that are typed beside a size.
 //
-//   check_thickness(text)             refuses what is not a thickness; check_cloth_width(text)
+//   check_thickness(text)             refuses what is not a thickness
+//   read_cloth_width(text)            "54 in" of all cloth, or "film: 36 in" of one; what is no width is refused
 #ifndef TURNCLOTH_EXAMPLES_SHEETS_CHECKS_HPP
 #define TURNCLOTH_EXAMPLES_SHEETS_CHECKS_HPP
 
 #include <turncloth.hpp>
 #include <turncloth/measure/require.hpp>
 
+#include <cstddef>
 #include <string>
 
 namespace allotment {
@@ -18,9 +20,23 @@ inline void check_thickness(const std::string& text) {
     require_more_than_zero<range_error>(read_length<inch>(text), "a thickness");
 }
 
+struct typed_width {
+    std::string material; ///< empty for all
+    std::string width;    ///< as it is typed
+};
+
 /// The same.
-inline void check_cloth_width(const std::string& text) {
-    require_more_than_zero<range_error>(read_length<inch>(text), "the width of the cloth");
+inline typed_width read_cloth_width(const std::string& text) {
+    const std::size_t colon = text.rfind(':'), end = text.find_last_not_of(" \t", colon == 0 ? 0 : colon - 1);
+    const bool of_one = colon != std::string::npos;
+    typed_width read{of_one ? text.substr(0, end == std::string::npos ? 0 : end + 1) : std::string(),
+                     of_one ? text.substr(colon + 1) : text};
+    if (of_one && (colon == 0 || read.material.empty()))
+        throw range_error("the width of one cloth is written as \"film: 36 in\": it was " +
+                              turncloth::detail::in_quotes(text),
+                          {.kind = fault::unreadable, .what = "the width of a cloth"});
+    require_more_than_zero<range_error>(read_length<inch>(read.width), "the width of the cloth");
+    return read;
 }
 
 } // namespace allotment

@@ -31,7 +31,8 @@ namespace allotment {
 
 struct orders {
     std::string project, project_file, size, thickness, table, out, cloth_width, prices;
-    price_list shop; ///< what stands in `prices`
+    price_list shop;                       ///< what stands in `prices`
+    std::vector<typed_width> cloth_widths; ///< of one cloth each
     std::vector<typed_cloth> on_hand;
     ruler by;
     std::string paper;            ///< "a4", "letter", or empty for what is usual where such a size is typed
@@ -103,7 +104,7 @@ inline std::string read_project(const std::string& text) {
 /// `printer` is null where the program was built without what paints pages.
 inline parsed<orders> parse(int argc, char** argv, handout_printer* printer) {
     orders o;
-    std::vector<std::string> handouts, on_hand;
+    std::vector<std::string> handouts, on_hand, cloth_widths;
     std::string tag;
     std::string inches = "1/16", centimetres = "0.1", share = "1/1";
     CLI::App app("Works out sewing projects of an allotment society for any finished size: what to cut, fold, mark, "
@@ -145,15 +146,19 @@ inline parsed<orders> parse(int argc, char** argv, handout_printer* printer) {
                    "written is the same")
         ->check(CLI::Range(1, 1000).description(""))
         ->type_name("NUMBER");
-    app.add_option("--cloth-width", o.cloth_width,
-                   "Of the cloth to buy, with its selvedges: 54 in or 140 cm where none is given; without a unit, in "
-                   "that of the size")
-        ->check(refused_by(check_cloth_width))
+    app.add_option(
+           "--cloth-width", cloth_widths,
+           "Of the cloth to buy, with its selvedges; without a unit, in that of the size. Where none is given it "
+           "is what the project says, or else 54 in or 140 cm. Of one cloth alone: \"film: 36 in\", once for "
+           "each")
+        ->allow_extra_args(false)
+        ->check(refused_by(read_cloth_width))
         ->type_name("LENGTH");
     app.add_option(
            "--on-hand", on_hand,
-           "Cloth that you have, used before any is bought, as \"canvas: 40 x 30 in\"; the first figure across the "
-           "grain; once for each piece of it")
+           "Cloth that you have, used before any is bought, as \"canvas: 40 x 30 in\", the size once its sides are cut "
+           "straight and square, washed where the project washes it; the first figure across the grain; once for each "
+           "piece of it")
         ->allow_extra_args(false)
         ->check(refused_by(read_on_hand))
         ->type_name("CLOTH");
@@ -225,6 +230,11 @@ inline parsed<orders> parse(int argc, char** argv, handout_printer* printer) {
     o.by.inches = read_length<inch>(inches);
     o.by.centimetres = read_length<centimetre>(centimetres);
     o.share = read_part(share);
+    for (const std::string& w : cloth_widths)
+        if (const typed_width of = read_cloth_width(w); of.material.empty())
+            o.cloth_width = of.width;
+        else
+            o.cloth_widths.push_back(of);
     for (const std::string& c : on_hand)
         o.on_hand.push_back(read_on_hand(c));
     o.words = detail::read_language(tag);

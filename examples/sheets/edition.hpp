@@ -23,6 +23,7 @@ struct cloth_sold {
     length<Unit> width = by_edition<Unit>(54_in, 140_cm);
     length<Unit> selvedge = by_edition<Unit>("1/2"_in, 1_cm);
     length<Unit> straightening = by_edition<Unit>(1_in, "2.5"_cm);
+    bool typed = false; ///< its width then goes before those that a project says
 
     constexpr length<Unit> usable() const { return width - selvedge * 2; }
 };

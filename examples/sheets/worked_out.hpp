@@ -52,9 +52,19 @@ paper paper_for(const orders& o) {
 template <length_unit Unit>
 cloth_sold<Unit> cloth_asked_for(const orders& o) {
     cloth_sold<Unit> cloth;
-    if (!o.cloth_width.empty())
+    if (!o.cloth_width.empty()) {
         cloth.width = read_length<Unit>(o.cloth_width);
+        cloth.typed = true;
+    }
     return cloth;
+}
+
+template <length_unit Unit>
+std::vector<width_of_cloth<Unit>> widths_asked_for(const orders& o) {
+    std::vector<width_of_cloth<Unit>> all;
+    for (const typed_width& w : o.cloth_widths)
+        all.push_back({w.material, read_length<Unit>(w.width)});
+    return all;
 }
 
 /// Of the ruler in the unit of the size: what is shown in the other unit is converted.
@@ -122,8 +132,8 @@ worked_out_sheet work_out(const job& j, const finished_size<Unit>& finished, con
     const length<Unit> by = graduation<Unit>(o);
     sheet<Unit> s =
         j.design ? sheet_for(*j.design, finished, by) : sheet_for(j.project->which, finished, j.thickness, cloth, by);
-    const std::vector<sheet_cloth<Unit>> lays =
-        add_cloth(s, cloth, j.design ? hangs(*j.design) : j.project->hangs, on_hand<Unit>(o.on_hand));
+    const std::vector<sheet_cloth<Unit>> lays = add_cloth(s, cloth, j.design ? hangs(*j.design) : j.project->hangs,
+                                                          on_hand<Unit>(o.on_hand), widths_asked_for<Unit>(o));
     if (o.most_layers > 0)
         s.bulk = bulk_warnings(s, o.most_layers);
     if (!j.name.empty())

@@ -53,6 +53,7 @@
 #include <turncloth/making/finishing.hpp>
 #include <turncloth/making/laying_on.hpp>
 #include <turncloth/making/lying.hpp>
+#include <turncloth/making/making_step.hpp>
 #include <turncloth/making/on_table.hpp>
 #include <turncloth/making/operations.hpp>
 #include <turncloth/making/order.hpp>
@@ -143,9 +144,11 @@
 #include <turncloth/sheet/outlined.hpp>
 #include <turncloth/sheet/piece.hpp>
 #include <turncloth/sheet/project.hpp>
+#include <turncloth/sheet/project_cloth.hpp>
 #include <turncloth/sheet/purchases.hpp>
 #include <turncloth/sheet/sheet.hpp>
 #include <turncloth/sheet/text.hpp>
+#include <turncloth/sheet/widths_joined.hpp>
 #include <turncloth/version.hpp>
 
 #endif

@@ -84,7 +84,8 @@ TEST_CASE("every fault of a file is named at once, with its place") {
         "/pieces/0/count: expected an expression as a text, or a whole number\n"
         "/pieces/0/marks/0/parallel_to: expected one of \"top\", \"right\", \"bottom\" and \"left\"\n"
         "/nmae: there is no such member here: there are $schema, turncloth_design, name, units, sizes, "
-        "shorter_side_parts, measures, refuse, finishes, pieces, outlines, meetings, placings, span_lists, zippers, "
+        "shorter_side_parts, measures, refuse, finishes, pieces, outlines, cloths, meetings, placings, span_lists, "
+        "zippers, "
         "bindings, "
         "must_reach, notions, sewings, making, cautions, preparations and most_layers\n"
         "/measures/0/is, character 18: a length times a length is no length: one of them must be a number\n"
@@ -364,15 +365,15 @@ TEST_CASE("what an outline of a file lacks, or cannot be drafted of, is named wi
     // At a size, the corner that is there and not the one of its number among those that are.
     const std::string hidden = R"({"up": "1 in", "where": "finished width is less than 1 in"}, )";
     CHECK(refused_when_made(outlined_file(hidden + two + R"({"up": "4 in", "notches": ["finished width * 2"]})")) ==
-          "/outlines/0/corners/3: pad: a notch on edge 2 must lie from 0 to 4.000000 from its start: it was at "
+          "/outlines/0/corners/3: pad: a notch on edge 3 must lie from 0 to 4.000000 from its start: it was at "
           "40.000000");
     CHECK(refused_when_made(outlined_file(R"({}, {"across": "finished width - 20 in"}, {"up": "3 in"})")) ==
-          "/outlines/0/corners/0: pad: edge 0 of an outline must have a length: its corners were one point");
+          "/outlines/0/corners/0: pad: edge 1 of an outline must have a length: its corners were one point");
     // Of every outline, not of the first alone.
     const std::string flat = R"({}, {"across": "finished width - 20 in"}, {"up": "3 in"})";
     CHECK(refused_when_made(outlined_file(flat + R"(]}, {"name": "lid", "material": "felt", "corners": [)" + flat)) ==
-          "/outlines/0/corners/0: pad: edge 0 of an outline must have a length: its corners were one point; "
-          "/outlines/1/corners/0: lid: edge 0 of an outline must have a length: its corners were one point");
+          "/outlines/0/corners/0: pad: edge 1 of an outline must have a length: its corners were one point; "
+          "/outlines/1/corners/0: lid: edge 1 of an outline must have a length: its corners were one point");
 }
 
 TEST_CASE("all that a design says of its making is in the making") {

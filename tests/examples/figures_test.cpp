@@ -216,16 +216,24 @@ TEST_CASE("cloth on hand is cut before any is bought") {
     CHECK(o.says("No piece is cut from the felt on hand"));
 }
 
-TEST_CASE("cloth that is too narrow is said on the sheet, which holds for cloth joined to that size") {
+TEST_CASE("what is wider than the cloth is made up of parts, and film that is too wide is said to be") {
     const scratch dir;
     const run_result o = dir.run("--project organiser --size '60 x 30 in' --units inches");
     CHECK(o.status == 0);
-    // 60 + 2 x (3/8 + 3/4) = 62 1/4; what hangs keeps its grain upright, and turned it would be 34 1/8.
-    CHECK(
-        o.says("How much canvas to buy is left open: backing is 62 1/4 in wide, 9 1/4 in more than the usable width of "
-               "53 in; given a quarter turn it would fit"));
-    CHECK_FALSE(o.says("For the canvas"));
-    CHECK(o.says("For the clear film"));
+    // 60 + 2 x (3/8 + 3/4) = 62 1/4; what hangs keeps its grain upright. With two joins of 1/2 in at each edge the sides are
+    // (62 1/4 + 2 - 53) / 2.
+    CHECK(o.says("For the canvas"));
+    CHECK(o.says("parts that make up the backing: 3"));
+    CHECK(o.says("backing (1), cut width: 5 5/8 in"));
+    CHECK(o.says("backing (2), cut width: 53 in"));
+    CHECK(o.says("2. Make up each backing of 3 parts"));
+    // Of film alone, which takes no seam, the width of one cloth is another's no more.
+    const run_result film =
+        dir.run("--project organiser --size '20 x 24 in' --units inches --cloth-width 'clear film: 4 in'");
+    CHECK(film.says("How much clear film to buy is left open: film strip is"));
+    CHECK(film.says("width of the cloth: 54 in"));
+    CHECK(dir.run("--project organiser --size '20 x 24 in' --cloth-width 'felt: 36 in'")
+              .says("No piece is cut from the felt that a width is given for"));
 }
 
 TEST_CASE("a wide roll takes a longer ribbon, which is bought as it is cut off the reel") {

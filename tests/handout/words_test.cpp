@@ -335,3 +335,22 @@ TEST_CASE("every word of notions, marks and warnings of projects with all kinds 
     s.notions.push_back(listed(cut));
     CHECK(check_words(handout_of(s, {}, {.by = inch_ruler(8), .words = l}), own) > 200);
 }
+
+TEST_CASE("every word of cloths with a wash, a fold and a nap, and of pieces in parts, is said by a language") {
+    const language l = marked_english();
+    const std::vector<string> own = {"Bench cover", "cover", "band", "facing", "lid",
+                                     "ticking",     "drill", "felt", "calico"};
+    project<inch> p("Bench cover", {120_in, 30_in});
+    p.add({"cover", "ticking", panel(p.finished(), all_round(seam("1/2"_in)))});
+    p.add({"band", "drill", panel(finished_size(20_in, 4_in))}).count(3).lies(cloth_lie::on_fold);
+    p.add({"facing", "felt", panel(finished_size(20_in, 4_in))}).lies(cloth_lie::one_way);
+    p.add({"lid", "calico", panel(finished_size(90_in, 80_in))}).count(2);
+    const washing takes{shrinks_by(percent(5)), grows_by(percent(1))};
+    p.add(project_cloth<inch>{
+        .material = "ticking", .width = 60_in, .washed = washed_when::before_cutting, .change = takes});
+    p.add(project_cloth<inch>{
+        .material = "drill", .width = 45_in, .folded = true, .washed = washed_when::as_pieces, .change = takes});
+    p.add(project_cloth<inch>{.material = "felt", .one_way = true});
+    p.add(project_cloth<inch>{.material = "calico", .washed = washed_when::before_cutting});
+    CHECK(check_sheet(sheet_of(p), false, l, own) > 100);
+}

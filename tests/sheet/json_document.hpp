@@ -81,6 +81,7 @@ void check_piece(const nlohmann::json& j, const sheet_piece<Unit>& p) {
     CHECK(j.at("count") == p.made_from.count());
     CHECK(j.at("film") == p.made_from.is_film());
     CHECK(j.at("frays") == p.made_from.frays());
+    CHECK(j.value("lies", "as asked") == word_of(p.made_from.lies()));
     CHECK(j.value("inside", "") == p.made_from.inside());
     check_figure(j.at("cut").at("width"), p.width);
     check_figure(j.at("cut").at("height"), p.height);

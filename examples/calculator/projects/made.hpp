@@ -18,8 +18,10 @@ template <length_unit Unit>
 json made_in(const asked_project& asked, const turncloth::finished_size<Unit>& size) {
     using namespace turncloth;
     allotment::cloth_sold<Unit> cloth;
-    if (!asked.cloth_width.empty())
+    if (!asked.cloth_width.empty()) {
         cloth.width = given::read<Unit>("cloth_width", asked.cloth_width);
+        cloth.typed = true;
+    }
     const ruler& by = asked.told.by;
     const length<Unit> graduation = metric_unit<Unit> ? as<Unit>(by.centimetres) : as<Unit>(by.inches);
     sheet<Unit> s = allotment::sheet_for(asked.design, size, graduation);

@@ -1,6 +1,6 @@
 // A design: a project for any finished size, as data.
 //
-//   project_design       name, measures, refusals, pieces, outlines, meetings, placings, span lists, zippers, notions, ...
+//   project_design       name, measures, refusals, pieces, outlines, cloths, meetings, placings, span lists, zippers, notions, ...
 //   design_piece  design_marks  design_meeting  ...      its records; those of its making are in design_making.hpp
 //   is_made_in<U>(design)                                whether it can be made in inches, or in centimetres
 //
@@ -19,6 +19,7 @@
 #include <turncloth/panel/outline.hpp>
 #include <turncloth/panel/panel.hpp>
 #include <turncloth/sheet/notion.hpp>
+#include <turncloth/sheet/project_cloth.hpp>
 
 #include <optional>
 #include <string>
@@ -114,6 +115,7 @@ struct design_piece {
     length_expression width, height; ///< finished
     count_expression count{};
     bool film = false, does_not_fray = false;
+    cloth_lie lies = cloth_lie::as_asked;
     std::string inside{};
     design_edges edges{};
     std::vector<design_marks> marks{};
@@ -152,6 +154,19 @@ struct design_outline {
     std::vector<design_outline_corner> corners{};
     condition_expression where{};
     friend bool operator==(const design_outline&, const design_outline&) = default;
+};
+
+/// A cloth that pieces are cut from, as sheet/project_cloth.hpp has it. What it shrinks by is in percent, below zero where it
+/// grows.
+struct design_cloth {
+    std::string material;
+    length_expression width{}, selvedge{};
+    bool one_way = false, folded = false;
+    washed_when washed = washed_when::unwashed;
+    number_expression shrinks_along{}, shrinks_across{};
+    length_expression join{};
+    condition_expression where{};
+    friend bool operator==(const design_cloth&, const design_cloth&) = default;
 };
 
 struct design_meeting {
@@ -281,6 +296,7 @@ struct project_design {
     std::vector<design_own_finish> finishes{};
     std::vector<design_piece> pieces{};
     std::vector<design_outline> outlines{};
+    std::vector<design_cloth> cloths{};
     std::vector<design_meeting> meetings{};
     std::vector<design_placing> placings{};
     std::vector<design_span_list> span_lists{};

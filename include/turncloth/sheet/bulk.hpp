@@ -2,6 +2,7 @@
 //
 //   bulk_warnings(sheet, most_layers)      what sheet_of lists in `bulk`, for another limit than the project's
 //   bulk_warning<U>                        piece, edges, layers, limit; what() or what(ruler) is the sentence, with what to do
+//   sentences_of(warnings, ruler)          those of a piece that ask for the same in one sentence, which names its edges
 //
 //   for (const bulk_warning<inch>& w : bulk_warnings(s, 6))
 //       std::puts(w.what().c_str());
@@ -24,6 +25,21 @@
 
 namespace turncloth {
 
+namespace detail {
+
+template <length_unit Unit, class Text>
+std::string with_remedy(const std::string& said, const bulk_warning<Unit>& w, const Text& text) {
+    if (w.least == w.layers)
+        return said;
+    if (w.mitre_leg)
+        return sentence({said, ": mitre the corners, each creased first across a line that meets both cut edges ",
+                         text(*w.mitre_leg), " from the corner, and cut off what lies more than ", text(w.mitre_kept()),
+                         " outside it"});
+    return sentence({said, ": trim what is turned under at the corners, or mitre them"});
+}
+
+} // namespace detail
+
 template <length_unit Unit>
 std::string bulk_warning<Unit>::what() const {
     return what(nullptr);
@@ -44,15 +60,9 @@ std::string bulk_warning<Unit>::what(const ruler* by) const {
                                                 : sentence({"the ", detail::enumerated(names), " edges"}),
                       through =
                           least < layers ? sentence({least, " to ", layers, " layers"}) : sentence({layers, " layers"});
-    std::string all = sentence({"stitching along ", along, " of the ", detail::named(piece), " goes through ", through,
-                                ", more than the ", limit, " that a machine is taken to sew"});
-    if (least == layers)
-        return all;
-    if (mitre_leg)
-        return sentence({all, ": mitre the corners, each creased first across a line that meets both cut edges ",
-                         text(*mitre_leg), " from the corner, and cut off what lies more than ", text(mitre_kept()),
-                         " outside it"});
-    return sentence({all, ": trim what is turned under at the corners, or mitre them"});
+    return detail::with_remedy(sentence({"stitching along ", along, " of the ", detail::named(piece), " goes through ",
+                                         through, ", more than the ", limit, " that a machine is taken to sew"}),
+                               *this, text);
 }
 
 namespace detail {
@@ -73,6 +83,53 @@ std::optional<length<Unit>> mitre_leg(const panel<Unit>& shape, edge e) {
 }
 
 } // namespace detail
+
+namespace detail {
+
+/// The edges of one warning among others: "the left and right edges (3 to 9 layers)"
+template <length_unit Unit>
+std::string edges_and_layers(const bulk_warning<Unit>& w) {
+    std::vector<std::string> names;
+    for (const edge e : w.edges)
+        names.emplace_back(word(name_of(e)));
+    const std::string through =
+        w.least < w.layers ? sentence({w.least, " to ", w.layers, " layers"}) : sentence({w.layers, " layers"});
+    return names.size() == 1 ? sentence({"the ", names[0], " edge (", through, ")"})
+                             : sentence({"the ", enumerated(names), " edges (", through, ")"});
+}
+
+template <length_unit Unit>
+bool asks_the_same(const bulk_warning<Unit>& a, const bulk_warning<Unit>& b) {
+    return a.piece == b.piece && a.limit == b.limit && a.mitre_leg == b.mitre_leg &&
+           (a.least == a.layers) == (b.least == b.layers);
+}
+
+} // namespace detail
+
+/// In the order of the first of each.
+template <length_unit Unit>
+std::vector<std::string> sentences_of(const std::vector<bulk_warning<Unit>>& warnings, const ruler& by) {
+    std::vector<std::string> all;
+    std::vector<bool> told(warnings.size());
+    for (std::size_t i = 0; i < warnings.size(); ++i) {
+        const bulk_warning<Unit>& first = warnings[i];
+        std::vector<std::string> edges;
+        for (std::size_t k = i; k < warnings.size() && !told[i]; ++k)
+            if (!told[k] && detail::asks_the_same(first, warnings[k])) {
+                edges.push_back(detail::edges_and_layers(warnings[k]));
+                told[k] = k > i;
+            }
+        if (edges.size() == 1)
+            all.push_back(first.what(by));
+        else if (edges.size() > 1)
+            all.push_back(detail::with_remedy(
+                detail::sentence({"rows of stitching on the ", detail::named(first.piece), " go through more than the ",
+                                  first.limit, " layers that a machine is taken to sew, along ",
+                                  detail::enumerated(edges)}),
+                first, [&](length<Unit> l) { return to_text(l, by); }));
+    }
+    return all;
+}
 
 /// In the order of work, rows alike together. Throws range_error for a limit below one. Time
 /// grows with the places of the steps times the pieces and warnings.

@@ -9,8 +9,9 @@
 // and the terms of that as data. sheet/sheet.schema.json describes such documents, member by member:
 //
 //   {"turncloth_sheet": 1, "name", "finished": {"width", "height"}, "asked": {"width", "height"}, "ruler",
-//    "pieces": [{"name", "material", "count", "film", "frays", "inside", "cut": {"width", "height"}, "edges": {"top", ...},
+//    "pieces": [{"name", "material", "count", "film", "frays", "lies", "inside", "cut": {"width", "height"}, "edges": {"top", ...},
 //                "lines": [{"kind", "what", "finish", "parallel_to", "from_cut_edge", "begins", "ends"}]}],
+//    "cloths": [{"material", "width", "selvedge", "one_way", "folded", "washed", "join", "change": {}}],
 //    "meetings": [{"longer", "shorter", "from", "fullness", "marks": [{"longer", "shorter"}]}],
 //    "notions": [{"name", "details": [{"what", "amount"} or {"what", "count"}]}],
 //    "steps": [{"pieces", "steps": [{"verb", "places": [{"piece", "side", "from", "at", ...}]}], "check", "sentences"}],
@@ -26,6 +27,7 @@
 #ifndef TURNCLOTH_SHEET_JSON_HPP
 #define TURNCLOTH_SHEET_JSON_HPP
 
+#include <turncloth/making/choices.hpp>
 #include <turncloth/measure/printable.hpp>
 #include <turncloth/sheet/detail/json_of_making.hpp>
 #include <turncloth/sheet/detail/json_of_steps.hpp>
@@ -81,6 +83,8 @@ nlohmann::ordered_json to_json(const sheet_piece<Unit>& p) {
                       {"count", from.count()},
                       {"film", from.is_film()},
                       {"frays", from.frays()}};
+    if (from.lies() != cloth_lie::as_asked)
+        j["lies"] = word_of(from.lies());
     if (!from.inside().empty())
         j["inside"] = sound_text(from.inside());
     j["cut"] = {{"width", to_json(p.width)}, {"height", to_json(p.height)}};
@@ -99,6 +103,22 @@ nlohmann::ordered_json to_json(const sheet_piece<Unit>& p) {
         if (l.of_finish)
             j["lines"].back()["finish"] = sound_text(std::string(from.shape().finish_of(l.parallel_to).name().text()));
     }
+    return j;
+}
+
+/// What the project says of a cloth; parts of its size, below zero where it shrinks.
+template <length_unit Unit>
+nlohmann::ordered_json to_json(const project_cloth<Unit>& c) {
+    detail::json j = {{"material", sound_text(c.material)}};
+    if (c.width.value() > 0)
+        j["width"] = to_json(c.width);
+    if (c.selvedge.value() > 0)
+        j["selvedge"] = to_json(c.selvedge);
+    j.update({{"one_way", c.one_way}, {"folded", c.folded}, {"washed", word_of(c.washed)}});
+    if (c.join.value() > 0)
+        j["join"] = to_json(c.join);
+    if (c.change != washing())
+        j["change"] = {{"along", to_text(c.change.along.part())}, {"across", to_text(c.change.across.part())}};
     return j;
 }
 
@@ -193,6 +213,8 @@ nlohmann::ordered_json to_json(const sheet<Unit>& s) {
     j["pieces"] = all(s.pieces);
     if (!s.outlines.empty())
         j["outlines"] = all(s.outlines);
+    if (!s.cloths.empty())
+        j["cloths"] = all(s.cloths);
     j.update({{"meetings", all(s.meetings)}, {"notions", all(s.notions)}, {"steps", detail::json_of_steps(s.steps)}});
     if (s.design)
         j["making"] = detail::json_of_making(*s.design);

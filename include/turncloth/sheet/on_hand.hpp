@@ -7,7 +7,7 @@
 //                                        {{"the grey end", "canvas", 40_in, 30_in}});
 //   // canvas[0].on_hand->name == "the grey end"; nothing follows where that is enough
 //
-// How the pieces are shared out is cloth/remnants.hpp's: so that the least new cloth is bought that is found. Where a print
+// What is on hand is measured as it is cut, washed where the project says so. How the pieces are shared out is cloth/remnants.hpp's: so that the least new cloth is bought that is found. Where a print
 // repeats, nobody knows where the repeat begins on what is left of another roll, so such cloth is bought whole.
 #ifndef TURNCLOTH_SHEET_ON_HAND_HPP
 #define TURNCLOTH_SHEET_ON_HAND_HPP
@@ -15,6 +15,7 @@
 #include <turncloth/cloth/remnants.hpp>
 #include <turncloth/sheet/purchases.hpp>
 
+#include <algorithm>
 #include <cstddef>
 #include <string>
 #include <type_traits>
@@ -59,18 +60,24 @@ template <length_unit Unit>
 std::vector<sheet_cloth<Unit>> cloths_for(const sheet<Unit>& s, const std::type_identity_t<cloth_wanted<Unit>>& wanted,
                                           const std::type_identity_t<std::vector<cloth_on_hand<Unit>>>& on_hand,
                                           const cloth_options& options = {}) {
+    const bool any = std::any_of(on_hand.begin(), on_hand.end(),
+                                 [&](const cloth_on_hand<Unit>& c) { return c.material == wanted.material; });
+    if (!any)
+        return {cloth_for<Unit>(s, wanted.material, wanted.bolt, wanted.rules, options)};
+    detail::require_no_repeat(wanted);
+    sheet_cloth<Unit> all = detail::pieces_of(s, wanted.material, wanted.bolt, options.lies);
+    if (options.may_join)
+        all = detail::in_widths(s, std::move(all));
+    if (std::any_of(all.pieces.begin(), all.pieces.end(), [](const cloth_piece<Unit>& p) { return p.on_fold; }))
+        all = detail::lying_single(std::move(all)); // what is on hand lies flat
     std::vector<remnant<Unit>> remnants;
     std::vector<const cloth_on_hand<Unit>*> of;
     for (const cloth_on_hand<Unit>& c : on_hand)
         if (c.material == wanted.material) {
-            remnants.push_back(detail::as_remnant(c, wanted.bolt));
+            remnants.push_back(detail::as_remnant(c, all.bolt));
             of.push_back(&c);
         }
-    if (remnants.empty())
-        return {cloth_for<Unit>(s, wanted.material, wanted.bolt, wanted.rules, options)};
-    detail::require_no_repeat(wanted);
-    const sheet_cloth<Unit> all = detail::pieces_of(s, wanted.material, wanted.bolt, options.lies);
-    cloth_plan<Unit> plan = lay_with_remnants<Unit>(all.pieces, remnants, wanted.bolt, options.effort);
+    cloth_plan<Unit> plan = lay_with_remnants<Unit>(all.pieces, remnants, all.bolt, options.effort);
     std::vector<sheet_cloth<Unit>> used;
     const auto add = [&](const bolt<Unit>& on, lay<Unit>& found) -> sheet_cloth<Unit>& {
         sheet_cloth<Unit>& c = used.emplace_back(all);
@@ -82,8 +89,9 @@ std::vector<sheet_cloth<Unit>> cloths_for(const sheet<Unit>& s, const std::type_
         if (!plan.on_remnants[i].places.empty())
             add(remnants[i].cloth, plan.on_remnants[i]).on_hand = *of[i];
     if (!plan.bought.places.empty()) {
-        sheet_cloth<Unit>& c = add(wanted.bolt, plan.bought);
-        c.bought = amount_to_buy(c.lay.length, wanted.rules);
+        sheet_cloth<Unit>& c = add(all.bolt, plan.bought);
+        c.bought =
+            amount_to_buy(c.lay.length, detail::as_said(wanted.rules, detail::said_of(s.cloths, wanted.material)));
     }
     return used;
 }

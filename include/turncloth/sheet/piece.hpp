@@ -1,7 +1,7 @@
 // One kind of piece to be cut, and all that is marked on it or done to it by itself.
 //
 //   piece<U>(name, material, panel), or (name, material, {width, height}, edges), the size that it finishes at
-//                                       count(n)  lies_inside(outer)  of_film()  does_not_fray()
+//                                       count(n)  lies_inside(outer)  of_film()  does_not_fray()  lies(how)
 //     .mark(what, edge, place or row)   lines right across, parallel to an edge
 //     .mark(what, edge, place, ticks)   short marks at the edges named, for what must not be drawn right across
 //     .pleated(edge, pleats, starts)    side by side from a place on
@@ -21,6 +21,7 @@
 #include <turncloth/panel/names.hpp>
 #include <turncloth/panel/panel.hpp>
 #include <turncloth/sheet/notion.hpp>
+#include <turncloth/sheet/project_cloth.hpp>
 
 #include <cstdint>
 #include <string>
@@ -98,6 +99,7 @@ public:
     const std::string& inside() const { return inside_; }
     bool is_film() const { return film_; }
     bool frays() const { return frays_; }
+    cloth_lie lies() const { return lies_; }
     const std::vector<mark_line<Unit>>& marks() const { return marks_; }
     const std::vector<pleats_on_piece<Unit>>& pleats() const { return pleats_; }
     const std::vector<eyelet_row<Unit>>& eyelets() const { return eyelets_; }
@@ -128,6 +130,12 @@ public:
     /// Says that cut edges of its cloth stay whole, as those of felt, oilcloth and leather do, so that they may be left raw.
     piece& does_not_fray() {
         frays_ = false;
+        return *this;
+    }
+
+    /// How it lies on its cloth: project_cloth.hpp. On the fold, its cloth is to be said to lie folded.
+    piece& lies(cloth_lie how) {
+        lies_ = how;
         return *this;
     }
 
@@ -228,6 +236,7 @@ private:
     std::int64_t count_ = 1;
     std::string inside_;
     bool film_ = false, frays_ = true;
+    cloth_lie lies_ = cloth_lie::as_asked;
     std::vector<mark_line<Unit>> marks_;
     std::vector<pleats_on_piece<Unit>> pleats_;
     std::vector<eyelet_row<Unit>> eyelets_;

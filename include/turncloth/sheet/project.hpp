@@ -4,6 +4,7 @@
 //   project<U>(name, finished)             pieces and all that is done with them:
 //     .add(piece)                          returns the piece, to be marked
 //     .add(meeting or placing or span_list or zipper or edge_binding or must_reach or notion or sewing)  .caution(note)
+//     .add(project_cloth)                  how wide it is, how it lies and is washed: project_cloth.hpp
 //     .prepare(step)   .most_layers(n)   .made_as(making)
 //     .find(name)   .remove(name)          a piece, to be changed or taken away; a copy kept before undoes it
 //   piece<U>(name, material, panel)        piece.hpp
@@ -31,6 +32,7 @@
 #include <turncloth/sheet/drafted_piece.hpp>
 #include <turncloth/sheet/notion.hpp>
 #include <turncloth/sheet/piece.hpp>
+#include <turncloth/sheet/project_cloth.hpp>
 
 #include <cstdint>
 #include <deque>
@@ -172,6 +174,7 @@ public:
     const std::deque<piece<Unit>>& pieces() const { return pieces_; }
     /// Pieces that are no rectangles: cut, drawn and bought for as others are, and no part of a making, as its sheet says.
     const std::vector<outlined_piece<Unit>>& outlines() const { return outlines_; }
+    const std::vector<project_cloth<Unit>>& cloths() const { return cloths_; }
     const std::vector<meeting<Unit>>& meetings() const { return meetings_; }
     const std::vector<placing<Unit>>& placings() const { return placings_; }
     const std::vector<span_list<Unit>>& span_lists() const { return span_lists_; }
@@ -211,6 +214,7 @@ public:
         return true;
     }
     [[gnu::noinline]] project& add(outlined_piece<Unit> p) { return push(outlines_, std::move(p)); }
+    [[gnu::noinline]] project& add(project_cloth<Unit> c) { return push(cloths_, std::move(c)); }
     [[gnu::noinline]] project& add(meeting<Unit> m) { return push(meetings_, std::move(m)); }
     [[gnu::noinline]] project& add(placing<Unit> p) { return push(placings_, std::move(p)); }
     [[gnu::noinline]] project& add(span_list<Unit> p) { return push(span_lists_, std::move(p)); }
@@ -263,6 +267,7 @@ private:
     words kept_;
     std::deque<piece<Unit>> pieces_;
     std::vector<outlined_piece<Unit>> outlines_;
+    std::vector<project_cloth<Unit>> cloths_;
     std::vector<meeting<Unit>> meetings_;
     std::vector<placing<Unit>> placings_;
     std::vector<span_list<Unit>> span_lists_;

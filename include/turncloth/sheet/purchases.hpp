@@ -1,11 +1,13 @@
 // What a sheet's materials are bought as: all pieces of one cloth laid on its width, and lengths cut from stock.
 //
-//   cloth_for(sheet, material, bolt, rules)   the shortest lay found for those pieces, its bound, and the purchase
-//   sheet_cloth<U>                            material, bolt, pieces, lay, bought, on_sheet, on_hand
+//   cloth_for(sheet, material, bolt, rules)   the shortest lay found for those pieces, its bound, and the purchase; what
+//                                             the project says of the cloth (project_cloth.hpp) holds where nothing is given
+//   sheet_cloth<U>                            material, bolt, pieces, lay, bought, on_sheet, on_hand; width_sold(), piece_on()
 //   stock_for(name, wanted, stock, rules)     ribbon, zipper chain or strips: the best plan found
 //   stock_for(name, wanted, stock, joining)   the same where a piece may be joined of two parts (cloth/joined_lengths.hpp)
 //   stock_cuts<U>                             name, wanted, stock, rules, plan
 //   listed(cloth)  listed(cuts)               either as a notion, with the working of what to buy
+//   say_joins(sheet, cloth)                   the steps of pieces that are made up of parts, as they are wider than the cloth
 //
 //   const auto canvas = cloth_for<inch>(s, "canvas", {.width = 54_in, .selvedge = "1/2"_in},
 //                                       {.straightening = 1_in, .sold = eighths_of_a_yard<inch>});
@@ -22,9 +24,12 @@
 #include <turncloth/cloth/lay.hpp>
 #include <turncloth/cloth/purchase.hpp>
 #include <turncloth/cloth/stock.hpp>
+#include <turncloth/sheet/detail/cloths_said.hpp>
 #include <turncloth/sheet/sheet.hpp>
+#include <turncloth/sheet/widths_joined.hpp>
 
 #include <cstddef>
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <type_traits>
@@ -42,6 +47,15 @@ struct cloth_on_hand {
     friend bool operator==(const cloth_on_hand&, const cloth_on_hand&) = default;
 };
 
+/// A piece of a sheet that is cut as parts and sewn together.
+template <length_unit Unit>
+struct piece_in_parts {
+    std::size_t on_sheet = 0; ///< as in sheet_cloth
+    std::string name;
+    std::int64_t count = 1; ///< so many are cut alike
+    width_parts<Unit> parts;
+};
+
 template <length_unit Unit>
 struct sheet_cloth {
     std::string material;
@@ -53,23 +67,45 @@ struct sheet_cloth {
     std::vector<std::size_t> on_sheet = {}; ///< of each piece, its place among those of the sheet, outlines after them
     std::optional<cloth_on_hand<Unit>> on_hand =
         {}; ///< what it is laid on, where that need not be bought (sheet/on_hand.hpp)
+    std::optional<length<Unit>> before_wash = {}; ///< its width as it is sold, where it is washed before it is cut
+
+    std::vector<piece_in_parts<Unit>> joined = {}; ///< each of its parts is one of `pieces`, in order
+
+    /// As a shop has it.
+    length<Unit> width_sold() const { return before_wash.value_or(bolt.width); }
+    /// How that piece of the sheet is laid here; null where it is not.
+    const cloth_piece<Unit>* piece_on(std::size_t of_sheet) const {
+        for (std::size_t i = 0; i < on_sheet.size() && i < pieces.size(); ++i)
+            if (on_sheet[i] == of_sheet)
+                return &pieces[i];
+        return nullptr;
+    }
 };
 
-/// How pieces may lie, and how long a good lay is looked for.
+/// How pieces may lie, and how long a good lay is looked for. With `may_join` those that are wider than the cloth are made up of parts (widths_joined.hpp), unless they are of film, are
+/// no rectangles or are washed in pieces, or the cloth has a repeat, which would have to be matched; the cloth then lies
+/// single.
 struct cloth_options {
-    grain lies = grain::fixed; ///< it runs down every panel, as it hangs; `may_turn` lets all of them lie either way
+    grain lies = grain::fixed; ///< of pieces of which the project says nothing: down them, as they hang, or either way
     lay_effort effort = {};
+    bool may_join = false;
 };
 
 namespace detail {
 
-/// What is to be laid of a material. Throws sheet_error where no piece is of it.
+/// What is to be laid of a material, on what the project says of it too. Throws sheet_error where no piece is of it.
 template <length_unit Unit>
 sheet_cloth<Unit> pieces_of(const sheet<Unit>& s, const std::string& material, const bolt<Unit>& cloth, grain lies) {
-    sheet_cloth<Unit> c{material, cloth, {}, {}, {}, s.graduation};
+    const project_cloth<Unit>* const said = said_of(s.cloths, material);
+    sheet_cloth<Unit> c{material, as_said(cloth, said), {}, {}, {}, s.graduation};
+    if (said != nullptr && said->washed == washed_when::before_cutting) {
+        c.before_wash = c.bolt.width;
+        c.bolt.width = after_washing(c.bolt.width, said->change.across);
+        c.bolt.selvedge = after_washing(c.bolt.selvedge, said->change.across);
+    }
     for (std::size_t i = 0; i < s.pieces.size(); ++i)
         if (const piece<Unit>& p = s.pieces[i].made_from; p.material() == material) {
-            c.pieces.push_back({p.name(), s.pieces[i].cut, p.count(), lies});
+            c.pieces.push_back(laid_as_said(s.pieces[i], said, lies, c.bolt.folded));
             c.on_sheet.push_back(i);
         }
     for (std::size_t i = 0; i < s.outlines.size(); ++i)
@@ -81,6 +117,90 @@ sheet_cloth<Unit> pieces_of(const sheet<Unit>& s, const std::string& material, c
         refuse<sheet_error>(
             s.name, std::vector<sheet_reason>{{"no piece is of " + named(material),
                                                {.kind = fault::missing, .what = "a piece of " + excerpt(material)}}});
+    return c;
+}
+
+/// Nothing is folded: what would be cut on the fold is cut whole.
+template <length_unit Unit>
+sheet_cloth<Unit> lying_single(sheet_cloth<Unit> c) {
+    c.bolt.folded = false;
+    for (cloth_piece<Unit>& p : c.pieces)
+        p.on_fold = false;
+    return c;
+}
+
+/// Common practice: wadding is not seamed, which would leave a ridge, but laid edge to edge.
+template <length_unit Unit>
+length<Unit> usual_join(const std::string& material) {
+    if (material.find("wadding") != std::string::npos)
+        return {};
+    return metric_unit<Unit> ? as<Unit>(length_of<centimetre>({3, 2})) : as<Unit>(length_of<inch>({1, 2}));
+}
+
+/// Whether that piece of the sheet may be made up of parts, and is wider than the cloth.
+template <length_unit Unit>
+bool is_to_be_joined(const sheet_cloth<Unit>& c, const sheet<Unit>& s, std::size_t i) {
+    return c.on_sheet[i] < s.pieces.size() && !s.pieces[c.on_sheet[i]].made_from.is_film() &&
+           too_wide(c.pieces[i], i, c.bolt);
+}
+
+template <length_unit Unit>
+std::string joining_step(const piece_in_parts<Unit>& j) {
+    const std::int64_t n = j.parts.count();
+    if (j.parts.join.value() == 0)
+        return sentence(
+            {"Make up each ", j.name, " of ", n,
+             " parts, from the left as they are numbered: lay them edge to edge, none over another, and "
+             "catch their edges together by hand or with a wide zigzag. The figures for thread leave this out."});
+    return sentence(
+        {"Make up each ", j.name, " of ", n,
+         " parts, from the left as they are numbered, before you mark it: sew them right sides together along "
+         "their long edges, each by the allowance listed, and press the seams open. The figures for thread "
+         "leave these seams out."});
+}
+
+/// As it is to be laid: pieces that are wider than the cloth in parts, "back (1)", "back (2)", from its left edge.
+template <length_unit Unit>
+sheet_cloth<Unit> in_widths(const sheet<Unit>& s, sheet_cloth<Unit> c) {
+    const project_cloth<Unit>* const said = said_of(s.cloths, c.material);
+    const auto any = [&] {
+        for (std::size_t i = 0; i < c.pieces.size(); ++i)
+            if (is_to_be_joined(c, s, i))
+                return true;
+        return false;
+    };
+    const bool repeats = c.bolt.repeat_across.value() > 0 || c.bolt.repeat_along.value() > 0;
+    if (repeats || (said != nullptr && said->washed == washed_when::as_pieces) || !any())
+        return c;
+    const sheet_cloth<Unit> whole = lying_single(std::move(c));
+    c = whole;
+    c.pieces.clear();
+    c.on_sheet.clear();
+    for (std::size_t i = 0; i < whole.pieces.size(); ++i) {
+        const cloth_piece<Unit>& p = whole.pieces[i];
+        const std::size_t on_sheet = whole.on_sheet[i];
+        std::vector<length<Unit>> widths{p.size.width()};
+        if (is_to_be_joined(whole, s, i)) {
+            const panel<Unit>& shape = s.pieces[on_sheet].made_from.shape();
+            const finish<Unit>&l = shape.finish_of(edge::left), &r = shape.finish_of(edge::right);
+            const length<Unit> beside = std::max(l.allowance() + l.reach(), r.allowance() + r.reach());
+            const length<Unit> join =
+                said == nullptr || said->join.value() == 0 ? usual_join<Unit>(c.material) : said->join;
+            c.joined.push_back({on_sheet, p.name, p.quantity,
+                                parts_of_widths(p.size.width(), cloth_in_widths<Unit>{c.bolt.usable_width(), join,
+                                                                                      s.graduation, beside})});
+            widths = c.joined.back().parts.in_order();
+        }
+        for (std::size_t k = 0; k < widths.size(); ++k) {
+            c.pieces.push_back(p);
+            c.on_sheet.push_back(on_sheet);
+            if (widths.size() == 1)
+                continue;
+            c.pieces.back().name.append(" (").append(std::to_string(k + 1)).append(")");
+            c.pieces.back().size = cut_size<Unit>(widths[k], p.size.height());
+            c.pieces.back().grain = grain::fixed; // as that of its neighbours
+        }
+    }
     return c;
 }
 
@@ -98,10 +218,48 @@ sheet_cloth<Unit>
 cloth_for(const sheet<Unit>& s, const std::string& material, const bolt<std::type_identity_t<Unit>>& cloth,
           const purchase_rules<std::type_identity_t<Unit>>& rules, const cloth_options& options = {}) {
     sheet_cloth<Unit> c = detail::pieces_of(s, material, cloth, options.lies);
-    c.lay = lay_out<Unit>(c.pieces, cloth, options.effort);
-    c.bought = amount_to_buy(c.lay.length, rules);
+    if (options.may_join)
+        c = detail::in_widths(s, std::move(c));
+    c.lay = lay_out<Unit>(c.pieces, c.bolt, options.effort);
+    c.bought = amount_to_buy(c.lay.length, detail::as_said(rules, detail::said_of(s.cloths, material)));
     return c;
 }
+
+/// Says on a sheet, once all is cut, how pieces that its cloth made parts of are sewn together; each is said once.
+template <length_unit Unit>
+void say_joins(sheet<Unit>& s, const sheet_cloth<Unit>& c) {
+    std::vector<work_group<Unit>>& groups = s.steps.groups;
+    const auto is_cutting = [](const work_group<Unit>& g) { return g.steps[0].verb == work_verb::cut; };
+    auto at = std::find_if(groups.begin(), groups.end(), is_cutting);
+    at = at == groups.end() ? groups.begin() : at + 1;
+    for (const piece_in_parts<Unit>& j : c.joined) {
+        work_step<Unit> step;
+        step.verb = work_verb::prepare;
+        step.what = detail::joining_step(j);
+        if (std::any_of(groups.begin(), groups.end(),
+                        [&](const work_group<Unit>& g) { return g.steps[0].what == step.what; }))
+            continue;
+        work_group<Unit> group{.steps = {std::move(step)}};
+        group.care = {caution::work::stitching};
+        if (j.parts.join.value() > 0)
+            group.care.push_back(caution::work::pressing);
+        at = groups.insert(at, std::move(group)) + 1;
+    }
+}
+
+namespace detail {
+
+template <length_unit Unit>
+void list_parts(notion<Unit>& n, const piece_in_parts<Unit>& j) {
+    n.number("parts that make up the " + named(j.name), j.parts.count());
+    const std::vector<length<Unit>> widths = j.parts.in_order();
+    for (std::size_t k = 0; k < widths.size(); ++k)
+        n.figure(named(j.name) + " (" + std::to_string(k + 1) + "), cut width", widths[k]);
+    if (j.parts.join.value() > 0)
+        n.figure(named(j.name) + ", allowance of each join", j.parts.join);
+}
+
+} // namespace detail
 
 template <length_unit Unit>
 notion<Unit> listed(const sheet_cloth<Unit>& c) {
@@ -110,10 +268,15 @@ notion<Unit> listed(const sheet_cloth<Unit>& c) {
         return n.figure("width on hand", c.on_hand->width)
             .figure("length on hand", c.on_hand->length)
             .figure("length laid", c.lay.length);
-    n.figure("width of the cloth", c.bolt.width).figure("usable width", c.bolt.usable_width());
+    n.figure("width of the cloth", c.width_sold());
+    if (c.bolt.width != c.width_sold())
+        n.figure("width when it is washed", c.bolt.width);
+    n.figure("usable width", c.bolt.usable_width());
     n.figure(c.lay.proved_best() ? "length laid, the shortest possible" : "length laid", c.lay.length);
     if (!c.lay.proved_best())
         n.figure("no lay can be shorter than", c.lay.bound);
+    for (const piece_in_parts<Unit>& j : c.joined)
+        detail::list_parts(n, j);
     return n.figure("length to buy", c.bought.working);
 }
 

@@ -1,7 +1,7 @@
 // A sheet: everything to be cut, folded, marked, sewn and bought for one project at one finished size, with the
 // working.
 //
-//   sheet<U>                 name, finished, pieces, outlines, meetings, notions, steps, cautions, warnings; its ruler
+//   sheet<U>                 name, finished, pieces, outlines, cloths, meetings, notions, steps, cautions, warnings; its ruler
 //   sheet_piece<U>           the piece, its cut size with workings, and every line on it from a cut edge
 //   sheet_line<U>            one of these lines; line_kind
 //   sheet_error              reasons(): all that is wrong, not only the first, as sentences and as data
@@ -163,6 +163,7 @@ struct sheet {
     length<Unit> graduation = {};         ///< of the ruler that it was worked out on (on_ruler.hpp); zero: it is exact
     std::optional<finished_size<Unit>> asked = {}; ///< where that ruler changed the finished size
     kept_design<Unit> design = {};                 ///< of a project that says how it is made
+    std::vector<project_cloth<Unit>> cloths = {};  ///< what the project says of each
 
     friend bool operator==(const sheet&, const sheet&) = default;
 };

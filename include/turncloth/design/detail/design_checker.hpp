@@ -60,10 +60,16 @@ public:
     design_checker(const project_design& d, value_kind unit) : unit_(unit), making_names_(d) {
         for (const char* size : {"finished width", "finished height"})
             names_.add(size, {unit, {}});
-        for (const design_piece& p : d.pieces)
+        for (const design_piece& p : d.pieces) {
             pieces_.insert(p.name);
-        for (const design_outline& o : d.outlines)
+            materials_.insert(p.material);
+        }
+        for (const design_outline& o : d.outlines) {
             outlines_.insert(o.name);
+            materials_.insert(o.material);
+        }
+        for (const design_binding& b : d.bindings)
+            materials_.insert(b.material);
         for (const design_own_finish& f : d.finishes)
             finishes_.insert(f.called);
         record(d, "");
@@ -136,6 +142,11 @@ private:
             check_outlines(all, path);
         if constexpr (std::same_as<T, design_own_finish>)
             check_finishes(all, path);
+        if constexpr (std::same_as<T, design_cloth>)
+            for (std::size_t i = 0; i < all.size(); ++i)
+                if (!materials_.contains(all[i].material))
+                    fault("no piece is cut from " + in_quotes(all[i].material),
+                          path + "/" + std::to_string(i) + "/material");
     }
     void check_finishes(const std::vector<design_own_finish>& all, const std::string& path) {
         std::set<std::string> before;
@@ -272,7 +283,7 @@ private:
 
     value_kind unit_;
     expression_names names_;
-    std::set<std::string, std::less<>> pieces_, outlines_,
+    std::set<std::string, std::less<>> pieces_, outlines_, materials_,
         finishes_; // of the finishes, those that are the design's own
     making_names making_names_;
     std::vector<std::string> at_fault_; ///< measures

@@ -24,6 +24,7 @@ void members(Visitor& v, Self& d) {
     v.may("finishes", d.finishes, "Finishes of edges that no form has");
     v.may("pieces", d.pieces, "The pieces to cut");
     v.may("outlines", d.outlines, "Pieces to cut that are no rectangles");
+    v.may("cloths", d.cloths, "What is said of cloths that pieces are cut from");
     v.may("meetings", d.meetings, "Longer pieces sewn to shorter ones, mark to mark");
     v.may("placings", d.placings, "Pieces sewn onto others");
     v.may("span_lists", d.span_lists, "Spans that together must fill a side of a piece");
@@ -62,6 +63,7 @@ void members(Visitor& v, Self& p) {
     v.may("count", p.count, "So many are cut alike");
     v.may("film", p.film, "Whether it is of plastic film");
     v.may("does_not_fray", p.does_not_fray, "Whether its cut edges stay whole; those of film do");
+    v.may("lies", p.lies, "How it lies on its cloth; as who lays it asks where nothing is said");
     v.may("inside", p.inside, "The piece that it is an inner layer of");
     v.may("edges", p.edges, "How its edges are finished; raw where nothing is said");
     v.may("marks", p.marks, "Lines to mark on it");
@@ -178,6 +180,21 @@ void members(Visitor& v, Self& g) {
     v.may("from_up", g.from_up, "And up");
     v.may("to_across", g.to_across, "The spot that it leads to, to the right");
     v.may("to_up", g.to_up, "And up");
+}
+
+template <class Visitor, record_of<design_cloth> Self>
+void members(Visitor& v, Self& c) {
+    v.must("material", c.material, "What pieces say they are cut from");
+    v.may("width", c.width, "From edge to edge, as it is sold; left to who buys it where nothing is said");
+    v.may("selvedge", c.selvedge, "What of each selvedge is not used");
+    v.may("one_way", c.one_way, "Whether it has a nap or a print that stands upright, so that no piece is turned");
+    v.may("folded", c.folded, "Whether it lies double to be cut, selvedge on selvedge");
+    v.may("washed", c.washed, "When it is washed; cut as pieces, these are cut larger");
+    v.may("shrinks_along", c.shrinks_along, "By so much in a hundred of its length in that wash; below zero it grows");
+    v.may("shrinks_across", c.shrinks_across, "And of its width");
+    v.may("join", c.join,
+          "The allowance at each edge of widths that are joined; 1/2 in or 1.5 cm where nothing is said");
+    v.may("where", c.where, "It is said only where this holds");
 }
 
 template <class Visitor, record_of<design_meeting> Self>

@@ -45,6 +45,7 @@ public:
         project<Unit> p(values_.text(design_.name, "/name"), finished_);
         each(design_.pieces, "/pieces", [&](const design_piece& from) { add(p, from); });
         each(design_.outlines, "/outlines", [&](const design_outline& from) { add(p, from); });
+        each(design_.cloths, "/cloths", [&](const design_cloth& from) { add(p, from); });
         each(design_.meetings, "/meetings", [&](const design_meeting& from) { p.add(made(from)); });
         each(design_.placings, "/placings", [&](const design_placing& from) { p.add(made(from)); });
         each(design_.span_lists, "/span_lists", [&](const design_span_list& from) { p.add(made(from)); });
@@ -115,6 +116,7 @@ private:
             made.of_film();
         if (from.does_not_fray)
             made.does_not_fray();
+        made.lies(from.lies);
         if (!from.inside.empty())
             lay_inside(p, made, from.inside);
         const std::string piece_path = path_;
@@ -150,6 +152,24 @@ private:
         });
         if (faults_.size() == faults_before)
             p.add(outlined_at(made, piece_path, paths));
+    }
+    /// Of pieces that are there at other sizes alone nothing is said.
+    void add(project<Unit>& p, const design_cloth& from) const {
+        const auto is_of = [&](const auto& piece) { return piece.material() == from.material; };
+        if (std::none_of(p.pieces().begin(), p.pieces().end(), is_of) &&
+            std::none_of(p.outlines().begin(), p.outlines().end(), is_of) &&
+            std::none_of(design_.bindings.begin(), design_.bindings.end(),
+                         [&](const design_binding& b) { return b.material == from.material; }))
+            return;
+        const auto change = [&](const number_expression& e, const char* member) {
+            return dimensional_change(-percent(values_.number(e, path_ + member)));
+        };
+        const length_type width = length(from.width, "/width"), selvedge = length(from.selvedge, "/selvedge");
+        const dimensional_change along = change(from.shrinks_along, "/shrinks_along"),
+                                 across = change(from.shrinks_across, "/shrinks_across");
+        const length_type join = length(from.join, "/join");
+        p.add(project_cloth<Unit>{
+            from.material, width, selvedge, from.one_way, from.folded, from.washed, {along, across}, join});
     }
     drafted_corner<Unit> corner_made(project<Unit>& p, const design_outline_corner& c, const finish<Unit>& all) const {
         const length_type across = length(c.across, "/across");

@@ -28,6 +28,7 @@ public:
         for_size_alone(made_, project_.finished());
         say_all(made_.pieces, project_.pieces());
         say_all(made_.outlines, project_.outlines());
+        say_all(made_.cloths, project_.cloths());
         say_all(made_.meetings, project_.meetings());
         say_all(made_.placings, project_.placings());
         say_all(made_.span_lists, project_.span_lists());
@@ -63,6 +64,7 @@ private:
         design_piece made{p.name(), p.material(), said(width), said(height), counted_unless(p.count(), 1)};
         made.film = p.is_film();
         made.does_not_fray = !p.frays() && !p.is_film();
+        made.lies = p.lies();
         made.inside = p.inside();
         made.edges = say(p.shape());
         say_marks(p, made.marks);
@@ -193,6 +195,20 @@ private:
                 said(e.along.gap()),
                 said(e.down.from_datum()),
                 said_unless_nothing(e.along.starts().graduation())};
+    }
+    static design_cloth say(const project_cloth<Unit>& c) {
+        design_cloth made{
+            c.material, said_unless_nothing(c.width), said_unless_nothing(c.selvedge), c.one_way, c.folded, c.washed};
+        made.shrinks_along = percents_said(c.change.along);
+        made.shrinks_across = percents_said(c.change.across);
+        made.join = said_unless_nothing(c.join);
+        return made;
+    }
+    static number_expression percents_said(dimensional_change c) {
+        const fraction p = -c.in_percent();
+        if (p == 0)
+            return {};
+        return number_expression(p < 0 ? "- (" + to_text(-p) + ")" : to_text(p));
     }
     static design_meeting say(const meeting<Unit>& m) {
         return {m.longer,

@@ -56,6 +56,7 @@ std::vector<design_fault> unlike(const project<Unit>& asked, const project<Unit>
     u.one(asked.name() == made.name(), "/name");
     u.compare(asked.pieces(), made.pieces(), "/pieces");
     u.compare(asked.outlines(), made.outlines(), "/outlines");
+    u.compare(asked.cloths(), made.cloths(), "/cloths");
     u.compare(asked.meetings(), made.meetings(), "/meetings");
     u.compare(asked.placings(), made.placings(), "/placings");
     u.compare(asked.span_lists(), made.span_lists(), "/span_lists");

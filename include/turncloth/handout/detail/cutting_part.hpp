@@ -1,7 +1,7 @@
 // The part of a handout about what is bought, cut out and marked.
 //
 //   handout_cutting<U>(sheet, cloths, ruler)
-//     .add_buying(to)  .add_cut_table(to)  .add_lays(to)  .add_marking(to)  .add_figures(to)
+//     .add_buying(to)  .add_lays(to)  .add_marking(to)  .add_figures(to)
 #ifndef TURNCLOTH_HANDOUT_DETAIL_CUTTING_PART_HPP
 #define TURNCLOTH_HANDOUT_DETAIL_CUTTING_PART_HPP
 
@@ -10,6 +10,7 @@
 #include <turncloth/draw/outlined.hpp>
 #include <turncloth/draw/piece.hpp>
 #include <turncloth/handout/detail/costs.hpp>
+#include <turncloth/handout/detail/cut_table.hpp>
 #include <turncloth/handout/detail/shared.hpp>
 #include <turncloth/page/document.hpp>
 #include <turncloth/sheet/purchases.hpp>
@@ -23,10 +24,6 @@
 #include <vector>
 
 namespace turncloth::detail {
-
-using handout_row = std::vector<document::cell>;
-
-inline document::cell figure_cell(std::string text) { return {std::move(text), document::in_cell::figure}; }
 
 template <length_unit Unit>
 class handout_cutting {
@@ -54,11 +51,11 @@ public:
             } else {
                 costs.of_cloth(c.material, c.bought);
                 row(c.material, figure_cell(unbroken(cloth_text(c.bought, by_))),
-                    sentence({text(c.bolt.width), " wide, or wider"}));
+                    sentence({text(c.width_sold()), " wide, or wider"}));
             }
         std::vector<std::string> open;
         const auto leave_open = [&](const std::string& m) {
-            if (cloth_of(m) == nullptr && std::find(open.begin(), open.end(), m) == open.end())
+            if (cloth_of(cloths_, m) == nullptr && std::find(open.begin(), open.end(), m) == open.end())
                 open.push_back(m);
         };
         for (const sheet_piece<Unit>& p : sheet_.pieces)
@@ -76,33 +73,6 @@ public:
         to.add(std::move(t));
         if (const std::string sum = costs.in_all(); !sum.empty())
             to.add(document::paragraph{sum});
-    }
-
-    void add_cut_table(document& to) const {
-        document::table t{sentence({"Every piece, as it is cut: its allowances are in these sizes"}),
-                          {sentence({"Letter"}), sentence({"Piece"}), sentence({"How many"}), sentence({"Cloth"}),
-                           sentence({"Width x height"}), sentence({"Grain"})},
-                          {}};
-        for (std::size_t i = 0; i < sheet_.pieces.size(); ++i) {
-            const sheet_piece<Unit>& p = sheet_.pieces[i];
-            const piece<Unit>& from = p.made_from;
-            t.rows.push_back({{letter_of(i)},
-                              {from.name()},
-                              figure_cell(std::to_string(from.count())),
-                              {from.material()},
-                              figure_cell(text(p.cut)),
-                              {grain_of(i)}});
-        }
-        for (std::size_t i = 0; i < sheet_.outlines.size(); ++i) {
-            const outlined_piece<Unit>& p = sheet_.outlines[i];
-            t.rows.push_back({{letter_of(sheet_.pieces.size() + i)},
-                              {p.name()},
-                              figure_cell(std::to_string(p.count())),
-                              {p.material()},
-                              figure_cell(sentence({"within ", text(p.cut)})),
-                              {std::string(word(p.made_from.may_turn ? "either way" : "as drawn"))}});
-        }
-        to.add(std::move(t));
     }
 
     void add_lays(document& to) const {
@@ -162,13 +132,6 @@ private:
             all[i].name = letter_of(i < c.on_sheet.size() ? c.on_sheet[i] : i) + ": " + all[i].name;
         return all;
     }
-    const sheet_cloth<Unit>* cloth_of(const std::string& material) const {
-        for (const sheet_cloth<Unit>& c : cloths_)
-            if (c.material == material)
-                return &c;
-        return nullptr;
-    }
-
     struct on_list {
         std::string much{}, which{};
     };
@@ -191,16 +154,6 @@ private:
         if (d.count > 0)
             return std::to_string(d.count);
         return d.places.empty() ? text(d.amount.value()) : all_of(d.places);
-    }
-
-    /// A piece's height lies along the grain where nothing else is said.
-    std::string grain_of(std::size_t piece) const {
-        if (const sheet_cloth<Unit>* c = cloth_of(sheet_.pieces[piece].made_from.material()))
-            for (std::size_t k = 0; k < c->pieces.size(); ++k)
-                if (k < c->on_sheet.size() && c->on_sheet[k] == piece && !c->bolt.one_way &&
-                    c->pieces[k].grain == grain::may_turn)
-                    return sentence({"either way"});
-        return sentence({"along the height"});
     }
 
     void add_piece(document& to, std::size_t i) const {

@@ -100,6 +100,7 @@ inline constexpr std::pair<std::string_view, std::string_view> german_sheet[] = 
     {"each is folded back by", "jede eingeschlagen um"},
     {"cloth to pleat", "Stoff zum Fälteln"},
     {"width of the cloth", "Stoffbreite"},
+    {"width when it is washed", "Breite nach dem Waschen"},
     {"usable width", "nutzbare Breite"},
     {"length laid, the shortest possible", "belegte Länge, die kürzestmögliche"},
     {"length laid", "belegte Länge"},

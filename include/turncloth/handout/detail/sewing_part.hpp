@@ -63,7 +63,9 @@ public:
         need(true, "Chalk, or a marking pencil that comes out of the cloth");
         need(film, "A wax pencil for film, and clips in place of pins");
         need(uses(work_verb::lay) || uses(work_verb::pleat) || uses(work_verb::seam), "Pins or clips");
-        need(irons_, "An iron and a pressing board");
+        const bool washed = std::any_of(sheet_.cloths.begin(), sheet_.cloths.end(),
+                                        [](const auto& c) { return c.washed != washed_when::unwashed; });
+        need(irons_ || washed, "An iron and a pressing board");
         need(creases_, "A blunt tool to crease film by hand");
         if (const std::size_t most = most_layers(); sews_ && most > 0)
             need(true, sentence({"A sewing machine, with a needle meant for up to ", most, " layers"}));

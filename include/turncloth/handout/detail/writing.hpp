@@ -2,6 +2,7 @@
 #ifndef TURNCLOTH_HANDOUT_DETAIL_WRITING_HPP
 #define TURNCLOTH_HANDOUT_DETAIL_WRITING_HPP
 
+#include <turncloth/handout/detail/cut_table.hpp>
 #include <turncloth/handout/detail/cutting_part.hpp>
 #include <turncloth/handout/detail/sewing_part.hpp>
 #include <turncloth/handout/options.hpp>
@@ -44,6 +45,7 @@ class handout_writer {
 public:
     handout_writer(const sheet<Unit>& s, const std::vector<sheet_cloth<Unit>>& cloths, const handout_options& options)
         : sheet_(s),
+          cloths_(cloths),
           options_(options),
           by_(ruler_of(options)),
           cutting_(s, cloths, by_, options.prices),
@@ -95,8 +97,8 @@ private:
         document::caution look{sentence({"Check before you cut"}), {}};
         for (const std::string& warning : sheet_.warnings)
             look.sentences.push_back(as_sentence(said_again(warning)));
-        for (const bulk_warning<Unit>& w : sheet_.bulk)
-            look.sentences.push_back(as_sentence(w.what(by_)));
+        for (const std::string& warning : sentences_of(sheet_.bulk, by_))
+            look.sentences.push_back(as_sentence(warning));
         if (!look.sentences.empty())
             made_.add(std::move(look));
     }
@@ -143,7 +145,7 @@ private:
 
     void cut_and_mark() {
         head("What to cut");
-        cutting_.add_cut_table(made_);
+        handout_cut_table<Unit>(sheet_, cloths_, by_).add(made_);
         cutting_.add_lays(made_);
         head("What to mark");
         say(sentence({"Mark each piece while it is flat, as it is drawn here. Its letter is the one in the list of "
@@ -215,6 +217,7 @@ private:
     }
 
     const sheet<Unit>& sheet_;
+    const std::vector<sheet_cloth<Unit>>& cloths_;
     const handout_options& options_;
     const ruler by_;
     handout_cutting<Unit> cutting_;

@@ -325,7 +325,9 @@ private:
     using likeness = std::vector<std::int64_t>;
     likeness key_of(const bundle& b) const {
         const cut_part piece = tasks_[b.strands[0][0]].on;
-        likeness key = {static_cast<std::int64_t>(piece.index)};
+        likeness key;
+        key.reserve(32 * b.strands.size() * b.strands[0].size()); // more than most tasks say
+        key.push_back(static_cast<std::int64_t>(piece.index));
         const auto add = [&](std::int64_t n) { key.push_back(n); };
         const auto add_fraction = [&](const fraction& x) { add(numerator(x)), add(denominator(x)); };
         for (const strand& s : b.strands)

@@ -25,8 +25,7 @@ namespace turncloth::detail::flat_work {
 struct sewn_span {
     whole from = 0, to = 0;
     struct pierced {
-        std::size_t part;
-        lie how; ///< as it lay when it was sewn
+        std::size_t part = 0, as_sewn = 0; ///< how it lay then: its row tells it once for all spans
     };
     std::vector<pierced> plies{}; ///< from the bottom up
 };
@@ -36,7 +35,24 @@ struct sewn_row {
     table_line at{};
     stretch run{};
     std::vector<sewn_span> spans{};
+    struct ply_sewn {
+        std::size_t part = 0;
+        lie how{}; ///< as it lay when it was sewn
+    };
+    std::vector<ply_sewn> as_sewn{};
     std::vector<std::size_t> touched{}; ///< parts whose cloth ends or folds exactly on the row: it does not hold them
+
+    const lie& how(const sewn_span::pierced& p) const { return as_sewn[p.as_sewn].how; }
+};
+
+/// Of a row no more than how many layers lie under it, and whether one part's is the lowest all along.
+struct row_layers {
+    table_line at{};
+    stretch run{};
+    std::size_t least = 0, most = 0;
+    std::size_t lowest = nowhere;
+    bool one_lowest = true;
+    bool touches = false;
 };
 
 enum class work_fault : unsigned char {
@@ -134,11 +150,24 @@ public:
         compare(met, r, wrong);
         return {std::move(met), std::move(wrong)};
     }
-    /// What was met alone, of a row that was found sound.
-    sewn_row met_by(std::size_t i) const {
+    /// Of a row that was found sound.
+    row_layers layers_under(std::size_t i) const {
         const flat_line& along = design_->rows[i].along;
         const std::optional<row_there> found = row_now(along);
-        return found ? met_along(*found, along.part) : sewn_row{};
+        if (!found)
+            return {};
+        sewn_row met{found->at, found->run, {}, {}, {}};
+        row_layers all{.at = found->at, .run = found->run};
+        const stack& s = stack_of(along.part);
+        each_span(met, s, [&](const stretch&, const std::vector<std::size_t>& plies) {
+            all.most = std::max(all.most, plies.size());
+            all.least = all.least == 0 ? plies.size() : std::min(all.least, plies.size());
+            const std::size_t lowest = s.plies[plies.front()].part;
+            all.one_lowest = all.one_lowest && (all.lowest == nowhere || all.lowest == lowest);
+            all.lowest = lowest;
+        });
+        all.touches = !met.touched.empty();
+        return all;
     }
 
     work_problem snip(std::size_t i) {
@@ -225,11 +254,28 @@ private:
         return row_there{at, run_of(along, drawn, cloth), cloth};
     }
     sewn_row met_along(const row_there& found, std::size_t part) const {
-        sewn_row met;
-        met.at = found.at;
-        met.run = found.run;
-        pierce_all(met, stack_of(part));
+        sewn_row met{found.at, found.run, {}, {}, {}};
+        const stack& s = stack_of(part);
+        std::vector<std::size_t> as_sewn(s.plies.size(), nowhere);
+        each_span(met, s, [&](const stretch& span, const std::vector<std::size_t>& plies) {
+            sewn_span& made = met.spans.emplace_back(sewn_span{span.from, span.to, {}});
+            made.plies.reserve(plies.size());
+            for (const std::size_t i : plies) {
+                if (as_sewn[i] == nowhere)
+                    as_sewn[i] = note_as_sewn(met, s.plies[i]);
+                made.plies.push_back({s.plies[i].part, as_sewn[i]});
+            }
+        });
         return met;
+    }
+    static std::size_t note_as_sewn(sewn_row& met, const ply& p) {
+        const auto found = std::find_if(met.as_sewn.begin(), met.as_sewn.end(), [&](const sewn_row::ply_sewn& known) {
+            return known.part == p.part && known.how == p.how;
+        });
+        const auto at = static_cast<std::size_t>(found - met.as_sewn.begin());
+        if (found == met.as_sewn.end())
+            met.as_sewn.push_back({p.part, p.how});
+        return at;
     }
 
     static stretch run_of(const flat_line& l, const ply& drawn, const stretch& there) {
@@ -243,8 +289,10 @@ private:
         return {first ? along(*first) : there.from, last ? along(*last) : there.to};
     }
 
-    /// Cut at every end of a ply and of a hole under the row, each piece through the plies that run all along it.
-    void pierce_all(sewn_row& met, const stack& s) const {
+    /// Cut at every end of a ply and of a hole under the row, each piece through the plies that run all along it, by
+    /// their places in the stack. What it only touches is noted.
+    template <class Note>
+    void each_span(sewn_row& met, const stack& s, Note note) const {
         struct under {
             std::size_t ply;
             stretch run;
@@ -253,11 +301,12 @@ private:
         cloth.reserve(s.plies.size());
         std::vector<whole> stops;
         stops.reserve(2 * s.plies.size() + 2);
-        const auto stop_at = [&](const stretch& there) {
-            stops.push_back(there.from);
-            stops.push_back(there.to);
+        stops.push_back(met.run.from);
+        stops.push_back(met.run.to);
+        const auto stop_at = [&](whole v) {
+            if (met.run.from < v && v < met.run.to)
+                stops.push_back(v);
         };
-        stop_at(met.run);
         for (std::size_t i = 0; i < s.plies.size(); ++i) {
             const ply& p = s.plies[i];
             const stretch in = within(p.area, met.at);
@@ -266,24 +315,24 @@ private:
                 note_touching(met, p);
             } else if (!run.is_nothing()) {
                 cloth.push_back({i, run});
-                stop_at(run);
+                stop_at(run.from), stop_at(run.to);
                 if (!holes_[p.part].empty())
                     for (const stretch& gone : holes_along(p, met.at))
-                        stop_at(gone);
+                        stop_at(gone.from), stop_at(gone.to);
             }
         }
         std::sort(stops.begin(), stops.end());
         stops.erase(std::unique(stops.begin(), stops.end()), stops.end());
+        std::vector<std::size_t> here;
+        here.reserve(cloth.size());
         for (std::size_t k = 0; k + 1 < stops.size(); ++k) {
-            sewn_span span{stops[k], stops[k + 1], {}};
-            if (span.from < met.run.from || span.to > met.run.to)
-                continue;
-            span.plies.reserve(cloth.size());
+            const stretch span{stops[k], stops[k + 1]};
+            here.clear();
             for (const under& u : cloth)
                 if (u.run.from <= span.from && span.to <= u.run.to && !is_gone(s.plies[u.ply], met.at, span))
-                    span.plies.push_back({s.plies[u.ply].part, s.plies[u.ply].how});
-            if (!span.plies.empty())
-                met.spans.push_back(std::move(span));
+                    here.push_back(u.ply);
+            if (!here.empty())
+                note(span, here);
         }
     }
     static void note_touching(sewn_row& met, const ply& p) {
@@ -305,7 +354,7 @@ private:
         }
         return gone;
     }
-    bool is_gone(const ply& p, const table_line& at, const sewn_span& span) const {
+    bool is_gone(const ply& p, const table_line& at, const stretch& span) const {
         if (holes_[p.part].empty())
             return false;
         const auto gone = holes_along(p, at);

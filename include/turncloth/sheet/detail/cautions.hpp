@@ -84,6 +84,9 @@ void add_cautions(sheet_draft<Unit>& draft) {
         say_for(list, p);
     for (const outlined_piece<Unit>& p : draft.from().outlines())
         say_for(list, p);
+    for (const project_cloth<Unit>& c : draft.from().cloths())
+        if (c.washed != washed_when::unwashed)
+            say_for_cloth(list, c.material, true);
     list.say(draft.from().cautions());
     for (const notion<Unit>& n : draft.made().notions)
         list.say(n.cautions());

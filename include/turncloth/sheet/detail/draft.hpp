@@ -113,6 +113,7 @@ public:
         at_most(most_added_alike, std::max(zippers, from_.zippers().size()), "zippers");
         at_most(most_added_alike, from_.pieces().size(), "different pieces");
         at_most(most_added_alike, from_.outlines().size(), "different outlines");
+        at_most(most_added_alike, from_.cloths().size(), "cloths");
         at_most(most_added_alike, from_.meetings().size(), "meetings");
         at_most(most_added_alike, from_.placings().size(), "placings");
         at_most(most_added_alike, from_.span_lists().size(), "lists of spans");

@@ -54,6 +54,23 @@ constexpr std::string_view verb_of(line_kind kind) {
     return "slit";
 }
 
+/// After the size of a piece; nothing where nothing is said.
+constexpr std::string_view lie_in_words(cloth_lie lies) {
+    switch (lies) {
+    case cloth_lie::along_grain:
+        return ", along the grain";
+    case cloth_lie::one_way:
+        return ", along the grain, one way up";
+    case cloth_lie::either_way:
+        return ", either way";
+    case cloth_lie::on_fold:
+        return ", on the fold";
+    case cloth_lie::as_asked:
+        break;
+    }
+    return "";
+}
+
 /// Before the length of an edge; nothing for a straight one.
 template <length_unit Unit>
 constexpr std::string_view shape_of(const drafted_curve<Unit>& c) {

@@ -5,6 +5,7 @@
 #include <turncloth/sheet/bulk.hpp>
 #include <turncloth/sheet/detail/bindings.hpp>
 #include <turncloth/sheet/detail/cautions.hpp>
+#include <turncloth/sheet/detail/cloths.hpp>
 #include <turncloth/sheet/detail/joined.hpp>
 #include <turncloth/sheet/detail/order.hpp>
 #include <turncloth/sheet/detail/pieces.hpp>
@@ -41,6 +42,7 @@ outcome<sheet<Unit>, sheet_error> worked_out(const project<Unit>& p) {
     check_reaches(draft);
     draft.made().notions.insert(draft.made().notions.end(), p.notions().begin(), p.notions().end());
     add_steps(draft);
+    add_cloths(draft);
     add_sewings(draft);
     add_cautions(draft);
     draft.made().bulk = bulk_warnings(draft.made(), p.most_layers());

@@ -5,6 +5,7 @@
 #include <turncloth/making/work_words.hpp>
 #include <turncloth/measure/printable.hpp>
 #include <turncloth/sheet/bulk.hpp>
+#include <turncloth/sheet/detail/cloth_told.hpp>
 #include <turncloth/sheet/detail/its_ruler.hpp>
 #include <turncloth/sheet/detail/kinds.hpp>
 
@@ -33,6 +34,7 @@ public:
             write_cut(p);
         for (const auto& p : sheet_.outlines)
             line(1, {named(p.name()), ", ", p.count(), " of ", p.material(), ": as drawn, within ", p.cut});
+        write_cloths();
         heading({"Fold, stitch and mark: distances are from the cut edge named"});
         for (const auto& p : sheet_.pieces)
             write_lines(p);
@@ -44,8 +46,8 @@ public:
             write(n);
         write_steps();
         std::vector<std::string> warnings = sheet_.warnings;
-        for (const bulk_warning<Unit>& w : sheet_.bulk)
-            warnings.push_back(w.what(by_));
+        for (std::string& sentence : sentences_of(sheet_.bulk, by_))
+            warnings.push_back(std::move(sentence));
         list("Check", warnings);
         write_cautions();
         return std::move(text_);
@@ -120,7 +122,10 @@ private:
 
     void write_cut(const sheet_piece<Unit>& p) {
         const piece<Unit>& from = p.made_from;
-        line(1, {named(from.name()), ", ", from.count(), " of ", from.material(), ": ", p.cut});
+        line(1,
+             {named(from.name()), ", ", from.count(), " of ", from.material(), ": ", p.cut, lie_in_words(from.lies())});
+        if (const cut_size<Unit> larger = size_to_cut(p, said_of(sheet_.cloths, from.material())); larger != p.cut)
+            line(3, {"cut ", larger, " before it is washed"});
         working(3, "width: ", p.width);
         working(3, "height: ", p.height);
         if (p.corner.value() > 0)
@@ -140,6 +145,36 @@ private:
                 write_mark(p, l);
         for (const sheet_eyelets<Unit>& e : p.eyelets)
             write(e);
+    }
+
+    /// What the project says of each.
+    void write_cloths() {
+        if (!sheet_.cloths.empty())
+            heading({"Cloth"});
+        for (const project_cloth<Unit>& c : sheet_.cloths) {
+            std::string said;
+            const auto say = [&](const std::string& what) { said.append(said.empty() ? "" : ", ").append(what); };
+            if (c.width.value() > 0)
+                say(sentence({c.width, " wide"}, by_));
+            if (c.selvedge.value() > 0)
+                say(sentence({"with selvedges of ", c.selvedge}, by_));
+            if (c.join.value() > 0)
+                say(sentence({"joined by allowances of ", c.join}, by_));
+            if (c.one_way)
+                say("one way up");
+            if (c.folded)
+                say("folded, selvedge on selvedge");
+            if (c.washed != washed_when::unwashed)
+                say(c.washed == washed_when::before_cutting ? "washed before it is cut" : "washed in pieces");
+            for (const auto& [change, way] : {std::pair(c.change.along, " along"), {c.change.across, " across"}})
+                if (change != dimensional_change())
+                    say(change_text(change) + way);
+            line(1, {named(c.material), said.empty() ? "" : ": ", said});
+        }
+    }
+    static std::string change_text(dimensional_change c) {
+        const bool less = c.part() < 0;
+        return sentence({less ? "shrinks by " : "grows by ", to_text(less ? -c.in_percent() : c.in_percent()), " %"});
     }
 
     void write_edges(const outlined_piece<Unit>& p) {
