@@ -10,8 +10,8 @@
 //   panel: finish, names, panel, size
 //   notions: bias, binding, bow, boxed, caution, error, hanging, joining, loop, pleats, thread, tie, zipper
 //   cloth: purchase, shrinkage
-//   making: binding_strips, box_found, compartments, corner_out, design, finishing, operations, order, parts, phrases, stitched,
-//           work_plan, work_step, work_words
+//   making: binding_strips, box_found, compartments, corner_out, design, finishing, making_step, operations, order, parts, phrases,
+//           stitched, work_plan, work_step, work_words
 //   sheet: bulk, cloth_of, drafted_piece, making, notion, piece, project, project_cloth, sheet, text
 //
 // It leaves out, each to be included by itself or all with <turncloth/all.hpp>

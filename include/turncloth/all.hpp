@@ -53,6 +53,7 @@
 #include <turncloth/making/finishing.hpp>
 #include <turncloth/making/laying_on.hpp>
 #include <turncloth/making/lying.hpp>
+#include <turncloth/making/making_step.hpp>
 #include <turncloth/making/on_table.hpp>
 #include <turncloth/making/operations.hpp>
 #include <turncloth/making/order.hpp>

@@ -143,6 +143,7 @@ struct spot {
     row<cut_edge, Unit> places{}; ///< from the left, or from the top
     std::vector<cut_part> through{};
     length<Unit> width{}, height{}; ///< of a cross: of the box between whose corners its two rows run
+    length<Unit> tie{};             ///< of a tie: how long it is, where it is to go round what is rolled up
 
     friend bool operator==(const spot&, const spot&) = default;
 };

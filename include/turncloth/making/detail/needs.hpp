@@ -16,6 +16,7 @@
 
 #include <turncloth/making/detail/turning.hpp>
 #include <turncloth/making/detail/workbench.hpp>
+#include <turncloth/making/making_step.hpp>
 #include <turncloth/making/operations.hpp>
 
 #include <algorithm>
@@ -34,7 +35,7 @@ struct arrow {
     need why = need::asked;
 };
 
-enum class phase : unsigned char { alone, slit, hem_of_piece, joining, hem_of_base, seaming, enclosing, spot, rest };
+using phase = making_phase;
 
 enum class flat_kind : unsigned char { laying, crease, row, snip, spot };
 
