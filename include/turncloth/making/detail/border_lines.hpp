@@ -1,5 +1,6 @@
 // Rows, slits and mouths by the borders of cells that they run along, met from one end of each border to the other.
 //
+//   struct border  passage                       where two cells meet; two gaps that meet there
 //   class border_lines(cells, rows, opened)
 //     .begin_upright(slab)  .begin_level(slab)     the border left of a slab, or right of the last; levels within one
 //     .go_to(y)  .leave()                          on along the border; to where no line runs
@@ -23,6 +24,15 @@
 #include <vector>
 
 namespace turncloth::detail::flat_work {
+
+struct border {
+    spot from, to;
+};
+/// Two gaps that meet at a border, by their numbers and its own.
+struct passage {
+    std::uint32_t gap = 0, other = 0; ///< 0: outside
+    std::uint32_t at = 0;             ///< the border
+};
 
 template <class Use>
 class lazy_border_lines {

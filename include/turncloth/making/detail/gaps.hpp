@@ -33,15 +33,6 @@
 
 namespace turncloth::detail::flat_work {
 
-struct border {
-    spot from, to;
-};
-/// Two gaps that meet at a border, by their numbers and its own.
-struct passage {
-    std::uint32_t gap = 0, other = 0; ///< 0: outside
-    std::uint32_t at = 0;             ///< the border
-};
-
 template <class Use>
 class lazy_gaps {
 public:

@@ -10,6 +10,7 @@
 #define TURNCLOTH_MAKING_DETAIL_WORKBENCH_HPP
 
 #include <turncloth/making/detail/flat_design.hpp>
+#include <turncloth/making/detail/sewn_row.hpp>
 #include <turncloth/making/detail/stack.hpp>
 
 #include <algorithm>
@@ -20,40 +21,6 @@
 #include <vector>
 
 namespace turncloth::detail::flat_work {
-
-/// A stretch of a row through the same plies all along.
-struct sewn_span {
-    whole from = 0, to = 0;
-    struct pierced {
-        std::size_t part = 0, as_sewn = 0; ///< how it lay then: its row tells it once for all spans
-    };
-    std::vector<pierced> plies{}; ///< from the bottom up
-};
-
-/// What a row met. Spans where the needle met nothing (a slit) are left out.
-struct sewn_row {
-    table_line at{};
-    stretch run{};
-    std::vector<sewn_span> spans{};
-    struct ply_sewn {
-        std::size_t part = 0;
-        lie how{}; ///< as it lay when it was sewn
-    };
-    std::vector<ply_sewn> as_sewn{};
-    std::vector<std::size_t> touched{}; ///< parts whose cloth ends or folds exactly on the row: it does not hold them
-
-    const lie& how(const sewn_span::pierced& p) const { return as_sewn[p.as_sewn].how; }
-};
-
-/// Of a row no more than how many layers lie under it, and whether one part's is the lowest all along.
-struct row_layers {
-    table_line at{};
-    stretch run{};
-    std::size_t least = 0, most = 0;
-    std::size_t lowest = nowhere;
-    bool one_lowest = true;
-    bool touches = false;
-};
 
 enum class work_fault : unsigned char {
     none,
@@ -221,16 +188,23 @@ private:
     /// The ply with the most cloth on both sides of the line, measured by the smaller part.
     static const ply* ply_of_crease(const stack& s, const flat_crease& c) {
         const ply* best = nullptr;
-        int128 most = 0;
+        std::optional<int128> most; // of the best, measured when there is another
+        const auto shared_by = [&](const ply& p) {
+            const int128 one = twice_area(clipped(p.area, carried(c.stays, p.how)));
+            return std::min(one, twice_area(p.area) - one);
+        };
         for (const ply& p : s.plies) {
             if (p.part != c.part)
                 continue;
-            const half_plane stays = carried(c.stays, p.how);
-            const sides_of_line sides = sides_of(p.area, stays);
+            const sides_of_line sides = sides_of(p.area, carried(c.stays, p.how));
             if (!sides.within || !sides.beyond)
                 continue;
-            const int128 one = twice_area(clipped(p.area, stays)), other = twice_area(p.area) - one;
-            if (const int128 shared = std::min(one, other); shared > most || (shared == most && p.body)) {
+            if (best == nullptr) {
+                best = &p;
+                continue;
+            }
+            most = most ? *most : shared_by(*best);
+            if (const int128 shared = shared_by(p); shared > *most || (shared == *most && p.body)) {
                 most = shared;
                 best = &p;
             }
