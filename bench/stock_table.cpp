@@ -12,6 +12,7 @@
 // The number in the file is the best that was known when it was written: for four of the instances one piece of stock
 // fewer does.
 #include <turncloth/cloth/stock/check.hpp>
+#include <turncloth/cloth/stock/search.hpp>
 #include <turncloth/cloth/stock/solve.hpp>
 
 #include <algorithm>

@@ -19,6 +19,15 @@ install(FILES cmake/compiled/turncloth.cpp DESTINATION "${package_dir}/compiled"
 file(RELATIVE_PATH pc_to_prefix "/prefix/${CMAKE_INSTALL_DATADIR}/pkgconfig" "/prefix")
 configure_file(cmake/turncloth.pc.in turncloth.pc @ONLY)
 install(FILES "${PROJECT_BINARY_DIR}/turncloth.pc" DESTINATION "${CMAKE_INSTALL_DATADIR}/pkgconfig")
+# In the Common Package Specification, for tools that read neither; when asked for, as a CMake from 4.3 on may find it
+# first, and it knows nothing of turncloth::compiled. It is written here and not by install(PACKAGE_INFO), which refuses
+# Boost::headers: Boost's own package has it from a package within, boost_headers.
+if(TURNCLOTH_CPS)
+    set(cps_prefix "@prefix@")
+    set(cps_dir "${CMAKE_INSTALL_DATADIR}/cps/turncloth")
+    configure_file(cmake/turncloth.cps.in turncloth.cps @ONLY)
+    install(FILES "${PROJECT_BINARY_DIR}/turncloth.cps" DESTINATION "${cps_dir}")
+endif()
 install(FILES include/turncloth/design/project_design.schema.json include/turncloth/sheet/sheet.schema.json
     DESTINATION "${CMAKE_INSTALL_DATADIR}/turncloth")
 # GDB loads what lies there by itself where the prefix is its own, /usr.

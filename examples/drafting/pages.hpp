@@ -15,6 +15,7 @@
 #include <turncloth/draw/outlined.hpp>
 #include <turncloth/draw/piece.hpp>
 #include <turncloth/notions/caution.hpp>
+#include <turncloth/page/tiles.hpp>
 
 #include <string>
 #include <vector>

@@ -144,7 +144,7 @@ private:
         const auto at = [](double x, double y) { return drafted_point<inch>(x, y); };
         const auto in = [](double x) { return drafted_length_of<inch>(x); };
         using enum corner_shape;
-        for (const double times : {0.15, 1.0, 8.0}) {
+        for (const auto& [times, high] : {std::pair(0.15, "1.2"), std::pair(1.0, "8"), std::pair(8.0, "64")}) {
             const outline<inch> end(
                 {at(1.5 * times, 0), at(9.5 * times, 0), at(11 * times, 8 * times), at(0, 8 * times)},
                 {in(0.5), in(0.5), {in(1.5), in(0.5)}, in(0.5)},
@@ -155,7 +155,7 @@ private:
                                             .notches = {{0, in(4 * times)}},
                                             .grain =
                                                 line<inch, double>{at(5.5 * times, 0), at(5.5 * times, 8 * times)}};
-            add("Outlines", "trug liner, " + detail::number(8 * times) + " in high",
+            add("Outlines", std::string("trug liner, ") + high + " in high",
                 [&](const drawing_options& o) { return page_of(end, said, {}, o); });
         }
     }

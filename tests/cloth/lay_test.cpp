@@ -173,6 +173,9 @@ TEST_CASE("what cannot be laid is refused by name, by how much, and with the way
           "back is 47 in wide, 3 in more than the usable width of 44 in; given a quarter turn it would fit");
     CHECK(sentence({piece<inch>("", 47, 50)}, canvas(44)) ==
           "piece 1 is 47 in wide, 3 in more than the usable width of 44 in; turning it does not help");
+    // 44 in is 111.76 cm: one unit throughout, which is exact for both.
+    CHECK(sentence({{"back", {as<inch>(length_of<centimetre>(120)), in(30)}}}, canvas(44)) ==
+          "back is 120 cm wide, 8.24 cm more than the usable width of 111.76 cm; given a quarter turn it would fit");
     CHECK(sentence({piece<inch>("tab", 2, 3, 0)}, canvas(44)) == "the quantity of tab must be at least 1: it was 0");
     CHECK(sentence({}, canvas(0)) == "the width of the cloth must be more than zero: it was 0 in");
     bolt<inch> cloth = canvas(10);

@@ -2,6 +2,7 @@
 // read. Positions are compared with arithmetic of the test's own, from the corners that the outline was given.
 #include "../panel/random_outline.hpp"
 #include "draw/picture.hpp"
+#include <turncloth/draw/detail/outline_picture.hpp>
 #include <turncloth/draw/outline.hpp>
 
 #include <doctest/doctest.h>

@@ -1,5 +1,6 @@
 // draw/piece.hpp: what is drawn is true to scale, what is written is right, and the document is well-formed.
 #include "draw/picture.hpp"
+#include <turncloth/page/detail/svg_writer.hpp>
 
 #include <doctest/doctest.h>
 

@@ -353,10 +353,10 @@ TEST_CASE(
 }
 
 TEST_CASE("where even the letters have no room the words over the bar say all, in order") {
-    std::vector<wanted_length<millimetre>> tags;
+    std::vector<wanted_length<centimetre>> tags;
     for (int i = 0; i < 130; ++i)
-        tags.push_back({"tag " + std::to_string(i), length_of<millimetre>(fraction(400 - i, 10)), 1});
-    const auto c = stock_for<millimetre>("tape", tags, {{length_of<millimetre>(5000)}});
+        tags.push_back({"tag " + std::to_string(i), length_of<centimetre>(fraction(400 - i, 100)), 1});
+    const auto c = stock_for<centimetre>("tape", tags, {{500_cm}});
     const auto pages = pictures(pages_of(c, {.shows = units_shown::centimetres}));
     check_places(pages, c, {.shows = units_shown::centimetres}, false);
     check_legible(pages[0]);

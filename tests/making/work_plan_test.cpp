@@ -3,6 +3,7 @@
 #include "making/boxes.hpp"
 #include "making/random_design.hpp"
 #include "making/walked.hpp"
+#include <turncloth/making/detail/tasks.hpp>
 #include <turncloth/making/executed.hpp>
 #include <turncloth/making/on_table.hpp>
 #include <turncloth/making/work_plan.hpp>

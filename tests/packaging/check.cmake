@@ -22,6 +22,19 @@ require_in(cmake/meson/packagefiles/turncloth/meson.build "version: '${version}'
 require_in(cmake/meson/turncloth.wrap "revision = v${version}\n")
 require_in(cmake/bazel/MODULE.bazel "name = \"turncloth\", version = \"${version}\"")
 
+# The description in the Common Package Specification asks for what CMakeLists.txt does.
+file(READ "${root}/CMakeLists.txt" lists)
+file(READ "${root}/cmake/turncloth.cps.in" described)
+string(JSON boost GET "${described}" requires Boost version)
+string(JSON standard GET "${described}" components turncloth compile_features 0)
+string(REPLACE "c++" "cxx_std_" standard "${standard}")
+foreach(asked "find_package(Boost ${boost} REQUIRED)" "target_compile_features(turncloth INTERFACE ${standard})")
+    string(FIND "${lists}" "${asked}" found)
+    if(found EQUAL -1)
+        message(FATAL_ERROR "cmake/turncloth.cps.in asks for Boost ${boost} and ${standard}, CMakeLists.txt for another")
+    endif()
+endforeach()
+
 # What lies at the top is what a reader finds there first: nothing is added beside it, dot-files apart.
 set(at_the_top CMakeLists.txt README.md DEVELOPERS.md LICENSE include tests bench examples cmake)
 execute_process(COMMAND git ls-tree --name-only HEAD WORKING_DIRECTORY "${root}" OUTPUT_VARIABLE tracked ERROR_QUIET)

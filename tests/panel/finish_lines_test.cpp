@@ -242,11 +242,11 @@ TEST_CASE("finishes that the outline was not drafted for are refused, and lines 
           "an outline of 4 edges needs 1 finish or 4: it had 2");
     const auto other = drawn_with({seam(1_cm), seam(1_cm), seam("1.5"_cm), seam(1_cm)});
     CHECK(refused::message<outline_error>(other) ==
-          "the finish of edge 2 allows 1.500000, and the outline was drafted with 1.000000 there");
+          "the finish of edge 3 allows 1.500000, and the outline was drafted with 1.000000 there");
     CHECK(refused::facts<outline_error>(other) == "disagree: an allowance, given 1.5, least 1, most 1, index 2");
     const auto no_room = drawn_with({seam(1_cm), seam(1_cm), seam(1_cm).stitched_at(6_cm), seam(1_cm)});
     CHECK(refused::message<outline_error>(no_room) ==
-          "a row of stitching of edge 2, 6 cm from its cut edge, leaves the piece");
+          "a row of stitching of edge 3, 6 cm from its cut edge, leaves the piece");
     CHECK(refused::facts<outline_error>(no_room) == "no room: a row of stitching, given 6 cm, index 2");
     polygon<centimetre, double> many;
     for (int i = 0; i < 5001; ++i)

@@ -695,7 +695,7 @@ TEST_CASE("outlines that cannot be drafted are refused with their numbers") {
     for (const double limit : {double(INFINITY), double(NAN), 1'000'001.0}) // 0 allowances times no limit are no number
         CHECK_THROWS_AS(piece(square, {cm(0)}, {}, limit), outline_error);
     CHECK_THROWS_WITH_AS(piece({at_cm(0, 0), at_cm(0, 0), at_cm(1, 1)}, {cm(1)}),
-                         "edge 0 of an outline must have a length: its corners were one point", outline_error);
+                         "edge 1 of an outline must have a length: its corners were one point", outline_error);
     CHECK_THROWS_WITH_AS(
         piece(square, {cm(-1)}),
         "an allowance must be from zero to 1000000, and at least what is turned under first: it was -1.000000 with "
@@ -706,7 +706,7 @@ TEST_CASE("outlines that cannot be drafted are refused with their numbers") {
         CHECK_THROWS_AS(piece(square, {cm(all)}), outline_error);
     CHECK_THROWS_AS(piece(square, {cm(1, NAN)}), outline_error);
     CHECK_THROWS_WITH_AS(piece({at_cm(0, 0), at_cm(4, 4), at_cm(4, 0), at_cm(0, 4)}, {cm(1)}),
-                         "a seam line must not cross itself: edges 0 and 2 meet at (2.000000, 2.000000)",
+                         "a seam line must not cross itself: edges 1 and 3 meet at (2.000000, 2.000000)",
                          outline_error);
     // Out and straight back again.
     CHECK_THROWS_AS(piece({at_cm(0, 0), at_cm(4, 0), at_cm(2, 0), at_cm(2, 3)}, {cm(1)}), outline_error);
@@ -714,18 +714,17 @@ TEST_CASE("outlines that cannot be drafted are refused with their numbers") {
         piece(
             {at_cm(0, 0), at_cm(10, -0.1), at_cm(20, 0), at_cm(10, 10)}, {cm(1)},
             {corner_shape::mitred, corner_shape::reflected_in_edge_after, corner_shape::mitred, corner_shape::mitred}),
-        "corner 1 is too straight or too sharp to be squared or reflected: its cut lines would run on for more "
+        "corner 2 is too straight or too sharp to be squared or reflected: its cut lines would run on for more "
         "than 4.000000 allowances; mitre it",
         outline_error);
     const piece good(square, {cm(1)});
-    CHECK_THROWS_WITH_AS(static_cast<void>(good.cut_edge(4)), "there is no edge 4: an outline of 4 counts them from 0",
-                         outline_error);
+    CHECK_THROWS_WITH_AS(static_cast<void>(good.cut_edge(4)), "there is no edge 5: the outline has 4", outline_error);
     CHECK_THROWS_WITH_AS(static_cast<void>(good.carried({0, drafted_length_of<centimetre>(10.5)})),
-                         "a notch on edge 0 must lie from 0 to 10.000000 from its start: it was at 10.500000",
+                         "a notch on edge 1 must lie from 0 to 10.000000 from its start: it was at 10.500000",
                          outline_error);
     const piece inward({at_cm(0, 0), at_cm(10, 0), at_cm(10, 10), at_cm(5, 3), at_cm(0, 10)}, {cm(1)});
     CHECK_THROWS_WITH_AS(
         static_cast<void>(inward.carried({3, drafted_length_of<centimetre>(0.1)})),
-        "the notch 0.100000 along edge 3 has no cut edge opposite: the corner beside it takes that away",
+        "the notch 0.100000 along edge 4 has no cut edge opposite: the corner beside it takes that away",
         outline_error);
 }

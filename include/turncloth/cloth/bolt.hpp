@@ -25,6 +25,7 @@
 #include <cstdint>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <utility>
 #include <vector>
 
@@ -169,13 +170,14 @@ std::optional<piece_too_wide_error> too_wide(const cloth_piece<Unit>& piece, std
     if (end <= usable || (may_turn(piece, cloth) && fits_turned))
         return std::nullopt;
     const std::string name = named(piece, index);
-    const std::string matched =
-        start.value() > 0 ? sentence({"starts ", start, " into the repeat and so ends ", end - usable, " beyond"})
-                          : sentence({end - usable, " more than"});
+    const std::string_view takes = piece.on_fold ? " takes " : " is ",
+                           wide = piece.on_fold ? " from the fold, " : " wide, ",
+                           turned = fits_turned ? "; given a quarter turn it would fit" : "; turning it does not help";
     return piece_too_wide_error(
-        sentence({name, piece.on_fold ? " takes " : " is ", across, piece.on_fold ? " from the fold, " : " wide, ",
-                  matched, " the usable width of ", usable,
-                  fits_turned ? "; given a quarter turn it would fit" : "; turning it does not help"}),
+        start.value() > 0
+            ? sentence({name, takes, across, wide, "starts ", start, " into the repeat and so ends ", end - usable,
+                        " beyond the usable width of ", usable, turned})
+            : sentence({name, takes, across, wide, end - usable, " more than the usable width of ", usable, turned}),
         refusal_on({.kind = fault::no_room,
                     .what = sentence({"the width that ", name, " takes"}),
                     .given = end,

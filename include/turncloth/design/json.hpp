@@ -17,6 +17,7 @@
 #include <turncloth/design/project_design.hpp>
 #include <turncloth/measure/outcome.hpp>
 #ifndef TURNCLOTH_COMPILED
+#include <turncloth/design/detail/fault_places.hpp>
 #include <turncloth/design/detail/json_reader.hpp>
 #include <turncloth/design/detail/json_writer.hpp>
 #include <turncloth/design/faults.hpp>
@@ -24,7 +25,6 @@
 
 #include <nlohmann/json.hpp>
 
-#include <algorithm>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -34,8 +34,7 @@ namespace turncloth {
 
 TURNCLOTH_INLINE nlohmann::ordered_json to_json(const project_design& d);
 
-/// Throws design_error. Time grows with the text, and where its faults are very many with their square: the 43,000 of a text of
-/// 320 kB took half a second.
+/// Throws design_error. Time grows with the text and its faults.
 TURNCLOTH_INLINE project_design read_design(std::string_view text);
 
 /// Throws nothing of turncloth's. Without exceptions, an expression that cannot be read goes to the program's own
@@ -54,17 +53,9 @@ inline outcome<project_design, design_error> design_read(std::string_view text) 
     if (faults.empty())
         d = design_reader(faults).read(read);
     // What could not be read is not there, so that it is named once.
-    const std::vector<design_fault> unread = faults;
-    const auto within = [](const std::string& inner, const std::string& outer) {
-        return inner.starts_with(outer) && (inner.size() == outer.size() || inner[outer.size()] == '/');
-    };
-    const auto is_read = [&](const design_fault& f) {
-        return std::none_of(unread.begin(), unread.end(), [&](const design_fault& u) {
-            return within(f.where, u.where) || within(u.where, f.where);
-        });
-    };
+    const fault_places unread(faults);
     for (design_fault& f : faults_of(d))
-        if (is_read(f))
+        if (!unread.touches(f.where))
             faults.push_back(std::move(f));
     if (!faults.empty())
         return design_error(std::move(faults));

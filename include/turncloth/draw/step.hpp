@@ -15,14 +15,17 @@
 #ifndef TURNCLOTH_DRAW_STEP_HPP
 #define TURNCLOTH_DRAW_STEP_HPP
 
-#include <turncloth/draw/detail/step_picture.hpp>
-#include <turncloth/making/work_words.hpp>
+#include <turncloth/making/design.hpp>
+#include <turncloth/making/work_step.hpp>
+#include <turncloth/page/paper.hpp>
+#include <turncloth/page/svg.hpp>
 #include <turncloth/sheet/sheet.hpp>
+#ifndef TURNCLOTH_COMPILED
+#include <turncloth/draw/detail/step_drawer.hpp>
+#endif
 
-#include <algorithm>
 #include <cstddef>
 #include <string>
-#include <utility>
 #include <vector>
 
 namespace turncloth {
@@ -38,112 +41,27 @@ struct step_page {
     turncloth::page page{};
 };
 
-namespace detail {
-
-template <length_unit Unit>
-class step_drawer {
-public:
-    step_drawer(const making<Unit>& design, const work_plan<Unit>& plan, const step_labels& labels, const ruler& by,
-                const drawing_options& options)
-        : design_(design), plan_(plan), labels_(labels), by_(by), options_(options), table_(design) {}
-
-    std::vector<step_page> draw() {
-        for (std::size_t g = 0; g < plan_.groups.size(); ++g)
-            draw_group(g);
-        return std::move(made_);
-    }
-
-private:
-    /// Of pieces that are done one after another the first is drawn; then the others are made.
-    void draw_group(std::size_t g) {
-        const work_group<Unit>& group = plan_.groups[g];
-        std::size_t turns = group.one_after_another ? group.pieces.size() : 1;
-        for (const work_step<Unit>& s : group.steps)
-            turns = std::min(turns, std::max<std::size_t>(1, s.stands_for.size()));
-        const std::vector<std::string> said = sentences_of(plan_, group, wording{.by = by_, .table = {}});
-        for (std::size_t turn = 0; turn < turns; ++turn)
-            for (std::size_t k = 0; k < group.steps.size(); ++k) {
-                const work_step<Unit>& s = group.steps[k];
-                turns_.note(group, s);
-                std::vector<operation> done;
-                for (std::size_t i = turn; i < s.stands_for.size(); i += turns)
-                    done.push_back(s.stands_for[i]);
-                if (turn == 0 && is_seen(s))
-                    made_.push_back({g, k, draw_step(g, k, done, turns, said)});
-                else
-                    for (const operation& o : done)
-                        table_.carry_out(o);
-            }
-    }
-    static bool is_seen(const work_step<Unit>& s) {
-        constexpr work_verb seen[] = {work_verb::lay,  work_verb::fold, work_verb::sew, work_verb::seam,
-                                      work_verb::slit, work_verb::clip, work_verb::set};
-        return !s.places.empty() && !s.stands_for.empty() &&
-               std::find(std::begin(seen), std::end(seen), s.verb) != std::end(seen);
-    }
-
-    page draw_step(std::size_t g, std::size_t k, const std::vector<operation>& done, std::size_t turns,
-                   const std::vector<std::string>& said) {
-        const work_group<Unit>& group = plan_.groups[g];
-        step_shown<Unit> shown{group.steps[k], done, {}};
-        for (std::size_t i = 0; i < shown.step.places.size(); ++i)
-            if (turns > 1 ? i % turns == 0
-                          : group.pieces.size() < 2 || shown.step.verb == work_verb::seam ||
-                                shown.step.places[i].piece == group.pieces[0])
-                shown.places.push_back(shown.step.places[i]);
-        step_picture<Unit> made(design_, table_, turns_, by_,
-                                labels_.figures.empty() ? rounded_note(by_) : labels_.figures);
-        made.words().project = options_.project;
-        made.words().title = group.steps.size() > 1
-                                 ? sentence({"step ", g + 1, ", ", k + 1, " of ", group.steps.size()})
-                                 : sentence({"step ", g + 1});
-        if (group.pieces.size() > 1)
-            made.words().facts.push_back(sentence({"one of ", group.pieces.size(), " is drawn"}));
-        if (labels_.sentences && k < said.size())
-            made.words().sentences = in_lines(made.words().title, said[k]);
-        made.words().sentence_lines = 7;
-        made.words().most_beside = 8;
-        page on = made.draw(shown, options_);
-        if (!labels_.sentences && k < said.size())
-            on.description = said[k] + " " + on.description;
-        return on;
-    }
-
-    /// Each sentence by itself, under a heading.
-    static std::vector<std::string> in_lines(const std::string& heading, const std::string& said) {
-        std::vector<std::string> all{heading};
-        for (std::size_t from = 0; from < said.size();) {
-            const std::size_t stop = said.find(". ", from), end = stop == std::string::npos ? said.size() : stop + 1;
-            all.push_back(said.substr(from, end - from));
-            from = end + 1;
-        }
-        return all;
-    }
-
-    const making<Unit>& design_;
-    const work_plan<Unit>& plan_;
-    const step_labels& labels_;
-    const ruler by_;
-    const drawing_options& options_;
-    table_work<Unit> table_;
-    turns_taken<Unit> turns_{};
-    std::vector<step_page> made_{};
-};
-
-} // namespace detail
-
 /// `plan` is that of the design. Throws as steps_of, and range_error as page_of. The design is carried out once, and each
 /// step drawn of the work as it lies then: time grows with the steps times what lies there.
-template <length_unit Unit>
+template <detail::compiled_unit Unit>
 std::vector<step_page> pages_of_steps(const making<Unit>& design, const work_plan<Unit>& plan,
                                       const step_labels& labels = {}, const ruler& by = {},
-                                      const drawing_options& options = {}) {
-    return detail::step_drawer<Unit>(design, plan, labels, by, options).draw();
+                                      const drawing_options& options = {});
+
+template <detail::compiled_unit Unit>
+std::vector<step_page> pages_of_steps(const sheet<Unit>& s, const step_labels& labels = {}, const ruler& by = {},
+                                      const drawing_options& options = {});
+
+#ifndef TURNCLOTH_COMPILED
+template <detail::compiled_unit Unit>
+std::vector<step_page> pages_of_steps(const making<Unit>& design, const work_plan<Unit>& plan,
+                                      const step_labels& labels, const ruler& by, const drawing_options& options) {
+    return detail::step_drawer<Unit, step_labels, step_page>(design, plan, labels, by, options).draw();
 }
 
-template <length_unit Unit>
-std::vector<step_page> pages_of_steps(const sheet<Unit>& s, const step_labels& labels = {}, const ruler& by = {},
-                                      const drawing_options& options = {}) {
+template <detail::compiled_unit Unit>
+std::vector<step_page> pages_of_steps(const sheet<Unit>& s, const step_labels& labels, const ruler& by,
+                                      const drawing_options& options) {
     if (!s.design)
         return {};
     step_labels said = labels;
@@ -151,11 +69,16 @@ std::vector<step_page> pages_of_steps(const sheet<Unit>& s, const step_labels& l
         said.figures = detail::figures_note(by, s.graduation);
     return pages_of_steps(*s.design, s.steps, said, by, options);
 }
+#endif
 
 TURNCLOTH_ONCE(std::vector<step_page> pages_of_steps(const making<inch>&, const work_plan<inch>&, const step_labels&,
                                                      const ruler&, const drawing_options&));
 TURNCLOTH_ONCE(std::vector<step_page> pages_of_steps(const making<centimetre>&, const work_plan<centimetre>&,
                                                      const step_labels&, const ruler&, const drawing_options&));
+TURNCLOTH_ONCE(std::vector<step_page> pages_of_steps(const sheet<inch>&, const step_labels&, const ruler&,
+                                                     const drawing_options&));
+TURNCLOTH_ONCE(std::vector<step_page> pages_of_steps(const sheet<centimetre>&, const step_labels&, const ruler&,
+                                                     const drawing_options&));
 
 } // namespace turncloth
 

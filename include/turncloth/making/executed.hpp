@@ -20,6 +20,7 @@
 #include <turncloth/making/detail/hollows.hpp>
 #include <turncloth/making/detail/raw_edges.hpp>
 #include <turncloth/making/detail/seam_layers.hpp>
+#include <turncloth/making/detail/short_ties.hpp>
 #include <turncloth/making/detail/zipped_seams.hpp>
 #include <turncloth/making/order.hpp>
 
@@ -99,6 +100,8 @@ public:
         for (const making_step& s : made_.steps)
             carry_out(s.what);
         for (making_fault& f : zipped_seams<Unit>(design_, model_, bench_, sewn_).faults())
+            made_.faults.push_back(std::move(f));
+        for (making_fault& f : short_ties(design_, model_, bench_))
             made_.faults.push_back(std::move(f));
         find_spaces();
         made_.raw_edges = detail::raw_edges<Unit>(design_, model_, bench_, sewn_).found();

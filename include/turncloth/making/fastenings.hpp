@@ -28,6 +28,7 @@ struct tie_place {
     edge from = edge::left;
     place<finished_edge, Unit> in{}, along{};
     bool by_middle = false; ///< otherwise by an end
+    length<Unit> tie{};     ///< how long it is, where it is to go round what is rolled up
 };
 
 template <length_unit Unit>
@@ -38,7 +39,8 @@ operation sew_tie(making<Unit>& design, const std::type_identity_t<panel_part<Un
     return design.add(spot<Unit>{.what = at.by_middle ? spot_kind::tie_middle : spot_kind::tie_end,
                                  .along = piece.line(at.from, at.in),
                                  .places = piece.places(level ? edge::left : edge::top, once),
-                                 .through = through});
+                                 .through = through,
+                                 .tie = at.tie});
 }
 
 } // namespace turncloth

@@ -212,7 +212,7 @@ private:
             const detail::flat_work::sewn_row met = bench_.sew(i).first;
             for (const detail::flat_work::sewn_span& s : met.spans)
                 for (const auto& p : s.plies) {
-                    const detail::flat_work::lie back = inverse(p.how);
+                    const detail::flat_work::lie back = inverse(met.how(p));
                     const auto own = [&](whole v) {
                         return back(met.at.level ? detail::flat_work::spot{v, met.at.at}
                                                  : detail::flat_work::spot{met.at.at, v});

@@ -1,7 +1,7 @@
 // The order of making, as a consequence of what is laid, turned and sewn where.
 //
 //   steps_of(design)       every operation once, in the order of work, each with what it had to wait for
-//   struct making_step     the operation, its phase, and its needs
+//   struct making_step     the operation, its phase, and its needs (making_step.hpp)
 //   described(design, operation)      "the row on tools, 3 in from its left edge", for sentences
 //
 //   for (const making_step& s : steps_of(roll)) std::puts(described(roll, s.what).c_str());
@@ -16,296 +16,29 @@
 
 #include <turncloth/making/design.hpp>
 #include <turncloth/making/detail/described.hpp>
-#include <turncloth/making/detail/model.hpp>
-#include <turncloth/making/detail/needs.hpp>
-#include <turncloth/making/detail/seam_order.hpp>
+#include <turncloth/making/making_step.hpp>
+#ifndef TURNCLOTH_COMPILED
+#include <turncloth/making/detail/step_maker.hpp>
+#endif
 
-#include <algorithm>
-#include <cstddef>
-#include <cstdint>
-#include <string>
-#include <string_view>
-#include <tuple>
-#include <utility>
 #include <vector>
 
 namespace turncloth {
 
-/// The phases of work, in their order.
-using making_phase = detail::flat_work::phase;
-
-struct step_need {
-    operation first{}; ///< what had to come before
-    order_reason why = order_reason::asked;
-};
-
-struct making_step {
-    operation what{};
-    making_phase phase = making_phase::rest;
-    std::vector<step_need> needs{};
-};
-
-constexpr std::string_view text_of(order_reason why) {
-    switch (why) {
-    case order_reason::walls_laid:
-        return "the row goes through what is laid";
-    case order_reason::before_covered:
-        return "it is sewn before what it does not go through lies over it";
-    case order_reason::turned_first:
-        return "the row runs over what is turned";
-    case order_reason::sewn_flat:
-        return "the row runs in what is turned later";
-    case order_reason::enclosed:
-        return "what a turning encloses is laid and sewn before";
-    case order_reason::outer_first:
-        return "of two creases from one edge the outer comes first";
-    case order_reason::corner_first:
-        return "a corner is folded across before its edges";
-    case order_reason::piece_ready:
-        return "a piece is finished by itself before its seams";
-    case order_reason::crossed:
-        return "a seam that crosses the end of another comes after it";
-    case order_reason::pressed_open:
-        return "a seam is sewn before its allowances are turned along it";
-    case order_reason::set_in:
-        return "a seam is sewn before the zipper in its mouth";
-    case order_reason::opened:
-        return "what is turned out through a mouth is sewn up with that open";
-    case order_reason::work_done:
-        return "it is sewn before that";
-    case order_reason::asked:
-        break;
-    }
-    return "the designer asks for it";
-}
-
-namespace detail {
-
-template <length_unit Unit>
-class step_maker {
-public:
-    step_maker(const making<Unit>& design, const flat_model<Unit>& model, const box_model<Unit>& boxed)
-        : design_(design), model_(model), boxed_(boxed) {
-        gather();
-        const flat_work::lazy_needs<for_any<Unit>> found(model.flat(), flat_);
-        before_.resize(all_.size());
-        for (const before& b : design.befores())
-            if (number_of(b.first) < all_.size() && number_of(b.then) < all_.size())
-                before_[number_of(b.then)].push_back({number_of(b.first), number_of(b.then), order_reason::asked});
-        for (const flat_work::arrow& a : found.arrows())
-            if (!gives_way(a))
-                before_[a.then].push_back(a);
-        for (std::size_t i = 0; i < all_.size(); ++i)
-            phases_.push_back(i < flat_.size()                       ? found.phase_of(i)
-                              : all_[i].kind == operation_kind::seam ? making_phase::seaming
-                                                                     : making_phase::rest);
-        rank();
-        if (flat_.size() < all_.size())
-            seam_order<Unit>(design, model, boxed, all_).add_to(before_, by_rank_);
-        sort_needs();
-    }
-
-    std::vector<making_step> steps() {
-        state_.assign(all_.size(), not_met);
-        for (const std::size_t i : by_rank_)
-            take(i);
-        open_up(design_, model_, boxed_, steps_);
-        return std::move(steps_);
-    }
-
-private:
-    enum state : unsigned char { not_met, waiting, done };
-
-    /// By where they lie folds come from the edge inward, rows before or after them, and what is not gone through after a
-    /// row that it may cover. A strip that is brought back over an edge goes the other way about, which the designer says
-    /// of these two; what a row then goes through is looked at when it is sewn.
-    bool gives_way(const flat_work::arrow& a) const {
-        if (a.why != order_reason::outer_first && a.why != order_reason::turned_first &&
-            a.why != order_reason::sewn_flat && a.why != order_reason::before_covered)
-            return false;
-        return std::any_of(before_[a.first].begin(), before_[a.first].end(), [&](const flat_work::arrow& asked) {
-            return asked.first == a.then && asked.why == order_reason::asked;
-        });
-    }
-
-    /// Layings on the table need no step: a piece lies so from the start.
-    void gather() {
-        for (std::size_t i = 0; i < design_.layings().size(); ++i)
-            if (design_.layings()[i].on.is_given())
-                add({operation_kind::laying, i}, flat_work::flat_kind::laying,
-                    {model_.number_of(design_.layings()[i].piece), 0});
-        for (std::size_t i = 0; i < design_.creases().size(); ++i)
-            if (design_.creases()[i].turn != turning::quarter) // which stands up by itself once its seams are sewn
-                add({operation_kind::crease, i}, flat_work::flat_kind::crease, {i, 0});
-        for (std::size_t i = 0; i < design_.rows().size(); ++i)
-            add({operation_kind::stitching, i}, flat_work::flat_kind::row, model_.rows_of(i));
-        for (std::size_t i = 0; i < design_.snips().size(); ++i)
-            add({operation_kind::snip, i}, flat_work::flat_kind::snip, {i, i + 1});
-        for (std::size_t i = 0; i < design_.spots().size(); ++i)
-            if (model_.spots_of(i).first < model_.spots_of(i).second)
-                add({operation_kind::spot, i}, flat_work::flat_kind::spot, model_.spots_of(i));
-        for (const operation_kind kind : {operation_kind::seam, operation_kind::moment})
-            for (std::size_t i = 0; i < design_.count_of(kind); ++i)
-                all_.push_back({kind, i});
-    }
-    void add(const operation& o, flat_work::flat_kind kind, std::pair<std::size_t, std::size_t> range) {
-        all_.push_back(o);
-        flat_.push_back({kind, range.first, range.second});
-    }
-    std::size_t number_of(const operation& o) const {
-        return static_cast<std::size_t>(std::find(all_.begin(), all_.end(), o) - all_.begin());
-    }
-
-    /// Everything in which two operations may differ, and nothing of when they were entered.
-    struct key {
-        making_phase phase;
-        std::string part;
-        std::int64_t copy;
-        operation_kind kind;
-        int edge;
-        fraction in, begins, ends, more;
-        auto tied() const { return std::tie(phase, part, copy, edge, in, kind, begins, ends, more); }
-        bool operator<(const key& other) const { return tied() < other.tied(); }
-    };
-    key key_of(std::size_t i) const {
-        const operation& o = all_[i];
-        key k{phases_[i], {}, 0, o.kind, 0, 0, 0, 0, 0};
-        cut_part on;
-        if (o.kind == operation_kind::moment) {
-            k.in = static_cast<std::int64_t>(o.index);
-            return k;
-        }
-        if (o.kind == operation_kind::laying) {
-            on = design_.layings()[o.index].piece;
-        } else if (const auto* c = o.kind == operation_kind::crease ? &design_.creases()[o.index] : nullptr;
-                   c != nullptr && c->across) {
-            on = c->across->on;
-            k.edge = -4 + 2 * static_cast<int>(c->across->level == edge::bottom) +
-                     static_cast<int>(c->across->upright == edge::right);
-            k.in = c->across->leg.value();
-        } else {
-            const chalk_line<Unit> l = line_of(design_, o);
-            on = l.on;
-            k.edge = l.from == edge::left ? 0 : l.from == edge::right ? 1 : l.from == edge::top ? 2 : 3;
-            k.in = l.in.from_datum().value();
-            k.begins = l.begins ? l.begins->value() : fraction(-1);
-            k.ends = l.ends ? l.ends->value() : fraction(-1);
-        }
-        if (o.kind == operation_kind::stitching && design_.rows()[o.index].each.size() > 0)
-            k.more = design_.rows()[o.index].each[0].from_datum().value();
-        k.part = design_.parts()[on.index].name;
-        k.copy = on.copy;
-        return k;
-    }
-    void rank() {
-        std::vector<key> keys;
-        for (std::size_t i = 0; i < all_.size(); ++i)
-            keys.push_back(key_of(i));
-        for (std::size_t i = 0; i < all_.size(); ++i)
-            by_rank_.push_back(i);
-        std::stable_sort(by_rank_.begin(), by_rank_.end(),
-                         [&](std::size_t a, std::size_t b) { return keys[a] < keys[b]; });
-    }
-    void sort_needs() {
-        std::vector<std::size_t> rank(all_.size());
-        for (std::size_t r = 0; r < by_rank_.size(); ++r)
-            rank[by_rank_[r]] = r;
-        for (auto& list : before_) {
-            std::stable_sort(list.begin(), list.end(), [&](const auto& a, const auto& b) {
-                return std::pair(rank[a.first], a.why) < std::pair(rank[b.first], b.why);
-            });
-            list.erase(std::unique(list.begin(), list.end(),
-                                   [](const auto& a, const auto& b) { return a.first == b.first && a.why == b.why; }),
-                       list.end());
-        }
-    }
-
-    /// What it needs, then itself. Without recursion, since needs may be as many as operations.
-    void take(std::size_t target) {
-        std::vector<std::pair<std::size_t, std::size_t>> way = {{target, 0}}; // and how many of its needs are done
-        while (!way.empty()) {
-            auto& [i, next] = way.back();
-            if (state_[i] == done) {
-                way.pop_back();
-            } else if (next < before_[i].size()) {
-                state_[i] = waiting;
-                const std::size_t first = before_[i][next++].first;
-                if (state_[first] == waiting)
-                    refuse_circle(first);
-                if (state_[first] == not_met)
-                    way.emplace_back(first, 0);
-            } else {
-                state_[i] = done;
-                making_step made{all_[i], phases_[i], {}};
-                for (const flat_work::arrow& a : before_[i])
-                    made.needs.push_back({all_[a.first], a.why});
-                steps_.push_back(std::move(made));
-                way.pop_back();
-            }
-        }
-    }
-
-    /// The shortest way from what is waited for back to itself: breadth first, from each operation on the circle found.
-    [[noreturn]] void refuse_circle(std::size_t) const {
-        std::vector<flat_work::arrow> shortest;
-        for (const std::size_t i : by_rank_)
-            if (state_[i] == waiting)
-                if (auto circle = circle_through(i);
-                    !circle.empty() && (shortest.empty() || circle.size() < shortest.size()))
-                    shortest = std::move(circle);
-        std::vector<making_fault> faults;
-        faults.reserve(shortest.size());
-        for (const flat_work::arrow& a : shortest)
-            faults.push_back({described(design_, all_[a.first]) + " comes before " + described(design_, all_[a.then]) +
-                                  ", since " + std::string(text_of(a.why)),
-                              {.kind = fault::disagree,
-                               .what = "the order of making",
-                               .index = all_[a.then].index,
-                               .where = described(design_, all_[a.then])}});
-        refuse<making_error>(std::move(faults));
-    }
-    std::vector<flat_work::arrow> circle_through(std::size_t start) const {
-        std::vector<const flat_work::arrow*> by(all_.size(), nullptr);
-        std::vector<std::size_t> queue = {start};
-        for (std::size_t q = 0; q < queue.size(); ++q)
-            for (const flat_work::arrow& a : before_[queue[q]]) {
-                if (a.first == start) {
-                    std::vector<flat_work::arrow> circle = {a};
-                    for (std::size_t at = a.then; at != start; at = by[at]->then)
-                        circle.push_back(*by[at]);
-                    return circle;
-                }
-                if (by[a.first] == nullptr) {
-                    by[a.first] = &a;
-                    queue.push_back(a.first);
-                }
-            }
-        return {};
-    }
-
-    const making<Unit>& design_;
-    const flat_model<Unit>& model_;
-    const box_model<Unit>& boxed_;
-    std::vector<operation> all_{};
-    std::vector<flat_work::flat_operation> flat_{};
-    std::vector<std::vector<flat_work::arrow>> before_{};
-    std::vector<making_phase> phases_{};
-    std::vector<std::size_t> by_rank_{};
-    std::vector<state> state_{};
-    std::vector<making_step> steps_{};
-};
-
-} // namespace detail
-
 /// Throws making_error with every fault of the design, or with each arrow of the shortest circle. Time grows with the square
 /// of the operations on one part, at most `most_turned` of each kind (design.hpp).
-template <length_unit Unit>
+template <detail::compiled_unit Unit>
+std::vector<making_step> steps_of(const making<Unit>& design);
+
+#ifndef TURNCLOTH_COMPILED
+template <detail::compiled_unit Unit>
 std::vector<making_step> steps_of(const making<Unit>& design) {
     design.require_sound();
     const detail::flat_model<Unit> model(design);
     const detail::box_model<Unit> boxed(design, model);
     return detail::step_maker<Unit>(design, model, boxed).steps();
 }
+#endif
 
 TURNCLOTH_ONCE(std::vector<making_step> steps_of(const making<inch>&));
 TURNCLOTH_ONCE(std::vector<making_step> steps_of(const making<centimetre>&));

@@ -113,7 +113,7 @@ private:
     void require_allowance(std::size_t i) const {
         const double asked = drafted(finish_of(i).allowance()).value(), made = of_.allowance_of(i).allowance.value();
         if (sign(asked - made) != 0)
-            refuse<outline_error>("the finish of edge " + std::to_string(i) + " allows " + std::to_string(asked) +
+            refuse<outline_error>("the finish of edge " + std::to_string(i + 1) + " allows " + std::to_string(asked) +
                                       ", and the outline was drafted with " + std::to_string(made) + " there",
                                   refusal{.kind = fault::disagree,
                                           .what = "an allowance",
@@ -149,8 +149,9 @@ private:
         const arrow<double> start = corner(i) + own.out * height;
         const auto kept = on_piece(start, own.along, whole, size);
         if (!kept && height < 0)
-            refuse<outline_error>({what, " of edge ", i, ", ", at.from_datum(), " from its cut edge, leaves the piece"},
-                                  {.kind = fault::no_room, .what = what, .given = at.from_datum(), .index = i});
+            refuse<outline_error>(
+                {what, " of edge ", i + 1, ", ", at.from_datum(), " from its cut edge, leaves the piece"},
+                {.kind = fault::no_room, .what = what, .given = at.from_datum(), .index = i});
         if (!kept)
             return std::nullopt;
         return line<Unit, double>{in_unit<Unit>(start + own.along * kept->from),

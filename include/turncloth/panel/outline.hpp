@@ -16,7 +16,8 @@
 //   area_of(gusset.cut_line()) > area_of(gusset.seam_line());
 //
 // Drafted in doubles, as the offset of a slanting edge has a square root: a result is within about 1e-12 of the size of
-// the piece. Edge i runs from corner i to corner i + 1; corners may run either way round. Not part of turncloth.hpp.
+// the piece. Edge i runs from corner i to corner i + 1; corners may run either way round. Indexes, those of a refusal's facts
+// too, are from 0; its sentence counts edges and corners from 1, as sheets and drawings do. Not part of turncloth.hpp.
 #ifndef TURNCLOTH_PANEL_OUTLINE_HPP
 #define TURNCLOTH_PANEL_OUTLINE_HPP
 
@@ -173,7 +174,7 @@ public:
         const double from_start = mark.from_start.value();
         const double edge_length = detail::length_of_arrow(at(mark.edge + 1) - at(mark.edge));
         if (from_start < 0 || !detail::is_within(from_start, edge_length))
-            detail::refuse<outline_error>("a notch on edge " + std::to_string(mark.edge) + " must lie from 0 to " +
+            detail::refuse<outline_error>("a notch on edge " + std::to_string(mark.edge + 1) + " must lie from 0 to " +
                                               std::to_string(edge_length) + " from its start: it was at " +
                                               std::to_string(from_start),
                                           refusal{.kind = from_start < 0 ? fault::too_small : fault::too_large,
@@ -189,7 +190,7 @@ public:
                      to = detail::dot(detail::bare(end) - on_cut, along_[mark.edge]);
         if (from > drafting_tolerance || to < -drafting_tolerance)
             detail::refuse<outline_error>(
-                "the notch " + std::to_string(from_start) + " along edge " + std::to_string(mark.edge) +
+                "the notch " + std::to_string(from_start) + " along edge " + std::to_string(mark.edge + 1) +
                     " has no cut edge opposite: the corner beside it takes that away",
                 refusal{
                     .kind = fault::unsuitable, .what = "a notch", .given = amount_of(from_start), .index = mark.edge});
@@ -245,8 +246,8 @@ private:
         const auto meetings = detail::meetings_of(bare(seam_));
         if (!meetings.empty())
             detail::refuse<outline_error>(
-                "a seam line must not cross itself: edges " + std::to_string(meetings[0].first) + " and " +
-                    std::to_string(meetings[0].second) + " meet at (" + std::to_string(meetings[0].where.x) + ", " +
+                "a seam line must not cross itself: edges " + std::to_string(meetings[0].first + 1) + " and " +
+                    std::to_string(meetings[0].second + 1) + " meet at (" + std::to_string(meetings[0].where.x) + ", " +
                     std::to_string(meetings[0].where.y) + ")",
                 refusal{.kind = fault::disagree, .what = "a seam line", .index = meetings[0].first});
     }
@@ -279,7 +280,7 @@ private:
         const double size = detail::length_of_arrow(at(i + 1) - at(i));
         if (size <= drafting_tolerance)
             detail::refuse<outline_error>(
-                "edge " + std::to_string(i) + " of an outline must have a length: its corners were one point",
+                "edge " + std::to_string(i + 1) + " of an outline must have a length: its corners were one point",
                 refusal{
                     .kind = fault::unsuitable, .what = "an edge of an outline", .given = amount_of(size), .index = i});
     }
@@ -298,12 +299,12 @@ private:
     }
     void require_edge(std::size_t i) const {
         if (i >= seam_.size())
-            detail::refuse<outline_error>("there is no edge " + std::to_string(i) + ": an outline of " +
-                                              std::to_string(seam_.size()) + " counts them from 0",
+            detail::refuse<outline_error>("there is no edge " + std::to_string(i + 1) + ": the outline has " +
+                                              std::to_string(seam_.size()),
                                           refusal{.kind = fault::too_large,
                                                   .what = "the number of an edge",
-                                                  .given = amount_of(i),
-                                                  .most = amount_of(seam_.size() - 1),
+                                                  .given = amount_of(i + 1),
+                                                  .most = amount_of(seam_.size()),
                                                   .index = i});
     }
 
@@ -362,7 +363,7 @@ private:
     void require_turn(std::size_t i, double sine) const {
         if (sine * limit_ < 1)
             detail::refuse<outline_error>(
-                "corner " + std::to_string(i) +
+                "corner " + std::to_string(i + 1) +
                     " is too straight or too sharp to be squared or reflected: its cut lines would "
                     "run on for more than " +
                     std::to_string(limit_) + " allowances; mitre it",

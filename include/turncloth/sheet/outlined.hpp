@@ -168,8 +168,9 @@ private:
 
 } // namespace detail
 
-/// Throws outline_error, as an outline, its trimmed cut line, its curves and notches do; the index of its facts is that of
-/// the drafted corner.
+/// Throws outline_error, as an outline, its trimmed cut line, its curves, its notches and, where an edge is stitched, the lines
+/// of its finishes do; the index of its facts is that of the drafted corner. Time grows with the square of the edges that stand
+/// for its curves.
 template <length_unit Unit>
 outlined_piece<Unit> outlined(const drafted_piece<Unit>& piece) {
     detail::piece_outliner<Unit> made(piece);

@@ -1,6 +1,7 @@
 // Bounds against every small lay of a family, and against an integer program solved by GLPK.
 #include "at_random.hpp"
 #include "cloth/lay/instances.hpp"
+#include <turncloth/cloth/lay/bound.hpp>
 #include <turncloth/cloth/lay/check.hpp>
 #include <turncloth/cloth/lay/solve.hpp>
 

@@ -2,6 +2,7 @@
 #include "at_random.hpp"
 #include "cloth/stock/reference.hpp"
 #include <turncloth/cloth/stock/joined_plan.hpp>
+#include <turncloth/cloth/stock/joins.hpp>
 
 #include <doctest/doctest.h>
 

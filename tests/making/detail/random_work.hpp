@@ -5,6 +5,7 @@
 #include "making/detail/flood.hpp"
 #include "measure/against_gmp.hpp"
 #include <turncloth/making/detail/gaps.hpp>
+#include <turncloth/making/detail/needs.hpp>
 
 #include <string>
 

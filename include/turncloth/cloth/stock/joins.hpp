@@ -1,7 +1,5 @@
 // Lengths from stock of which a piece may be joined of two parts: the search, in whole numbers.
 //
-//   struct detail::join_terms     lost, least_part                   what a join takes; no part is shorter
-//   struct detail::joined_bar     kind, parts                        a piece of stock and what is cut from it
 //   class detail::end_to_end      fill(kinds): given stock filled from end to end, as far as that comes out
 //   class detail::join_search     run(steps), bars(): given stock, few, searched to the end
 //
@@ -18,7 +16,9 @@
 #ifndef TURNCLOTH_CLOTH_STOCK_JOINS_HPP
 #define TURNCLOTH_CLOTH_STOCK_JOINS_HPP
 
-#include <turncloth/cloth/stock/solve.hpp>
+#include <turncloth/cloth/stock/join_terms.hpp>
+#include <turncloth/cloth/stock/knapsack.hpp>
+#include <turncloth/cloth/stock/problem.hpp>
 
 #include <algorithm>
 #include <cstddef>
@@ -28,24 +28,6 @@
 #include <vector>
 
 namespace turncloth::detail {
-
-struct join_terms {
-    std::int64_t lost;
-    std::int64_t least_part;
-};
-
-/// `part` 0 is the whole piece, 1 and 2 are its parts, which have the same number of a join.
-struct joined_part {
-    std::size_t piece;
-    std::size_t part;
-    std::int64_t length;
-    std::size_t join = 0;
-};
-
-struct joined_bar {
-    std::size_t kind;
-    std::vector<joined_part> parts;
-};
 
 /// Every piece by itself, longest first, as an index into what is wanted.
 inline std::vector<std::size_t> one_by_one(const stock_problem& problem) {

@@ -6,6 +6,7 @@
 //   struct detail::stock_problem  wanted, stock, loss_per_cut, aim
 //   struct detail::stock_filling  kind, times, pieces, cuts, left         what one piece of stock is cut into
 //   struct detail::stock_plan     fillings, bound, proved_best, ..., or what it runs short of
+//   struct detail::search_state   steps, cost, bound: what is shown while it is searched for
 //
 //   stock_problem ribbon{.wanted = {{24, 5}, {10, 3}}, .stock = {{100, {}}}};   // 5 of 24, 3 of 10; rolls of 100
 //   stock_plan plan = plan_stock(ribbon);                                       // cloth/stock/solve.hpp
@@ -27,6 +28,7 @@
 
 #include <cstddef>
 #include <cstdint>
+#include <functional>
 #include <optional>
 #include <vector>
 
@@ -35,7 +37,21 @@ namespace turncloth {
 /// What is made least: the number of pieces of stock, their length in all (and so what is left over), or their cost.
 enum class stock_aim : unsigned char { fewest_pieces, least_length, least_cost };
 
+/// Steps that a search for a plan may spend. A step is one small piece of arithmetic (one state of a knapsack, four
+/// numbers of a row of the linear relaxation); a thousand million take some three seconds.
+inline constexpr std::int64_t default_stock_effort = 1'000'000'000;
+
+/// The same for what a person waits for: some thirtieth of a second, some three, and half a minute where nothing is proved
+/// before.
+struct stock_effort {
+    static constexpr std::int64_t while_typing = default_stock_effort / 100;
+    static constexpr std::int64_t on_a_click = default_stock_effort;
+    static constexpr std::int64_t to_print = default_stock_effort * 10;
+};
+
 namespace detail {
+
+inline constexpr std::int64_t greatest_total = std::int64_t{1} << 50;
 
 /// `count` pieces of `length` wanted.
 struct stock_demand {
@@ -86,6 +102,15 @@ struct stock_plan {
     std::int64_t effort = 0;  ///< steps spent
     std::optional<stock_shortage> runs_out{};
 };
+
+/// How far a search is: the steps spent of its effort, the cost of the best plan so far and the bound proved so far.
+struct search_state {
+    std::int64_t steps, effort, cost, bound;
+    std::optional<stock_shortage> runs_out{};
+};
+
+/// Asked a hundred times at even steps; it ends the search by returning false.
+using search_watcher = std::function<bool(const search_state&)>;
 
 } // namespace detail
 

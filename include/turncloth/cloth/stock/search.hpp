@@ -4,8 +4,6 @@
 //   class detail::possible_costs { from(cost), below(cost) }              totals that pieces of stock can come to
 //   class detail::plan_search { run(); cuts(), cost(), bound(), steps() }
 //
-//   struct detail::search_state     steps, cost, bound: what is shown while it runs
-//
 //   plan_search search(task, rest, effort);
 //   search.run();                                          // search.cost() == search.bound() if proved
 //
@@ -90,15 +88,6 @@ private:
 
     std::vector<bool> possible_;
 };
-
-/// How far a search is: the steps spent of its effort, the cost of the best plan so far and the bound proved so far.
-struct search_state {
-    std::int64_t steps, effort, cost, bound;
-    std::optional<stock_shortage> runs_out{};
-};
-
-/// Asked a hundred times at even steps; it ends the search by returning false.
-using search_watcher = std::function<bool(const search_state&)>;
 
 class plan_search {
 public:

@@ -176,6 +176,7 @@ void members(Visitor& v, Self& s) {
     v.may("through", s.through, "What they go through");
     v.may("width", s.width, "Of the box of a cross");
     v.may("height", s.height, "Of the box of a cross");
+    v.may("tie", s.tie, "How long a tie is that is to go round what is rolled up");
     v.may("called", s.called, "What the order calls it");
     v.may("where", s.where, "It is there only where this holds");
 }

@@ -280,6 +280,7 @@ private:
         made.places = places(s.places, s.along, is_level(s.along.from) ? edge::left : edge::top);
         made.width = length(s.width, "/width");
         made.height = length(s.height, "/height");
+        made.tie = length(s.tie, "/tie");
         return {design().add(std::move(made))};
     }
 

@@ -183,7 +183,8 @@ private:
                 row_said(s.places),
                 parts_said(s.through),
                 said_unless_nothing(s.width),
-                said_unless_nothing(s.height)};
+                said_unless_nothing(s.height),
+                said_unless_nothing(s.tie)};
     }
 
     /// A name by which the rest may tell this one of several apart; nothing where its own does.

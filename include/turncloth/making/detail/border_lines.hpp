@@ -1,10 +1,12 @@
 // Rows, slits and mouths by the borders of cells that they run along, met from one end of each border to the other.
 //
+//   struct border  passage                       where two cells meet; two gaps that meet there
 //   class border_lines(cells, rows, opened)
 //     .begin_upright(slab)  .begin_level(slab)     the border left of a slab, or right of the last; levels within one
 //     .go_to(y)  .leave()                          on along the border; to where no line runs
 //     .runs_between(slab, stretch)                 whether any runs along that stretch of the border left of a slab
 //     .next_end()                                  where the lines beside the border change next
+//     .count()  .any_begins()                      so many lines beside it, and whether one begins in this slab
 //     .any()  .any_cuts()  .cut(ply)  .hold(low, high)  .end_hollow(walls)     of the lines beside it there
 //     .mouths()  .mouths_from()                    all mouths met so far, those stated there last
 #ifndef TURNCLOTH_MAKING_DETAIL_BORDER_LINES_HPP
@@ -23,6 +25,15 @@
 
 namespace turncloth::detail::flat_work {
 
+struct border {
+    spot from, to;
+};
+/// Two gaps that meet at a border, by their numbers and its own.
+struct passage {
+    std::uint32_t gap = 0, other = 0; ///< 0: outside
+    std::uint32_t at = 0;             ///< the border
+};
+
 template <class Use>
 class lazy_border_lines {
 public:
@@ -30,8 +41,10 @@ public:
     lazy_border_lines(const lazy_cells<Use>& plane, std::span<const bound_row> rows,
                       std::span<const opened_line> opened)
         : plane_(&plane), upright_(plane.slabs().size() + 1), level_(plane.slabs().size()) {
+        for (std::vector<line>& list : level_)
+            list.reserve(16); // level rows cross most slabs
         for (const bound_row& r : rows)
-            put(r.at, {r.run, &r, nullptr});
+            put(r.at, {r.run, &r});
         for (const opened_line& o : opened)
             put(o.at, {o.run, nullptr, &o});
         for (auto* lists : {&upright_, &level_})
@@ -47,6 +60,10 @@ public:
     void begin_upright(std::size_t slab) { begin(upright_[slab]); }
     void begin_level(std::size_t slab) { begin(level_[slab]); }
     void go_to(whole y) {
+        if (beside_.empty() && (to_come_.empty() || to_come_[0].run.from > y)) {
+            mouths_from_ = mouths_.size();
+            return;
+        }
         const auto passed = [&](const line& l) { return l.run.to <= y; };
         beside_.erase(std::remove_if(beside_.begin(), beside_.end(), passed), beside_.end());
         for (; !to_come_.empty() && to_come_[0].run.from <= y; to_come_ = to_come_.subspan(1))
@@ -66,6 +83,10 @@ public:
     }
 
     bool any() const { return !beside_.empty(); }
+    std::size_t count() const { return beside_.size(); }
+    bool any_begins() const {
+        return std::any_of(beside_.begin(), beside_.end(), [](const line& l) { return l.begins; });
+    }
     bool any_cuts() const {
         return std::any_of(beside_.begin(), beside_.end(), [](const line& l) { return l.cuts(); });
     }
@@ -96,17 +117,27 @@ private:
         stretch run{};
         const bound_row* row = nullptr;
         const opened_line* opened = nullptr;
+        bool begins = true; ///< there, and not in a slab before
         bool cuts() const { return opened != nullptr && opened->cuts; }
     };
 
     /// A level line goes with each slab that it crosses, and is met there at its y alone.
     void put(const table_line& at, line l) {
-        std::size_t s = plane_->slab_from(at.level ? l.run.from : at.at);
+        const stretch run = l.run;
+        if (at.level)
+            l.run = {at.at, at.at + 1};
+        each_list(at, run, [&](std::vector<line>& list) {
+            list.push_back(l);
+            l.begins = false;
+        });
+    }
+    template <class Do>
+    void each_list(const table_line& at, const stretch& run, Do todo) {
+        std::size_t s = plane_->slab_from(at.level ? run.from : at.at);
         if (!at.level)
-            return upright_[s].push_back(l);
-        const whole end = l.run.to;
-        for (l.run = {at.at, at.at + 1}; s < level_.size() && plane_->slabs()[s].right <= end; ++s)
-            level_[s].push_back(l);
+            return todo(upright_[s]);
+        for (; s < level_.size() && plane_->slabs()[s].right <= run.to; ++s)
+            todo(level_[s]);
     }
     void begin(const std::vector<line>& list) {
         to_come_ = list;

@@ -15,7 +15,7 @@
 #include <algorithm>
 #include <cstddef>
 #include <cstdint>
-#include <span>
+#include <utility>
 #include <vector>
 
 namespace turncloth::detail::flat_work {
@@ -67,18 +67,17 @@ public:
     /// Appends the row's stretches. Returns whether all that was sewn together still lies together.
     bool bind(const sewn_row& row, std::vector<bound_row>& out) {
         bool whole_row = true;
-        seen_.clear();
+        seen_.assign(row.as_sewn.size(), {});
         now_.clear();
         for (const sewn_span& span : row.spans) {
             held_.clear();
             stops_.assign({span.from, span.to});
-            for (const auto& pierced : span.plies)
-                for (const holding& h : plies_now(row, pierced))
-                    hold(row, span, h);
+            for (const sewn_span::pierced& p : span.plies)
+                hold(row, span, p.as_sewn);
             std::sort(stops_.begin(), stops_.end());
             stops_.erase(std::unique(stops_.begin(), stops_.end()), stops_.end());
             for (std::size_t k = 0; k + 1 < stops_.size(); ++k)
-                whole_row &= bind(row, {stops_[k], stops_[k + 1]}, out);
+                whole_row &= bind_piece({stops_[k], stops_[k + 1]}, out);
         }
         return whole_row;
     }
@@ -99,56 +98,70 @@ public:
     }
 
 private:
-    struct holding {
-        stretch then; ///< in the row's own line, as it was sewn
-        lie since;
-        std::uint32_t ply;
+    /// A line that was moved: where it lies now, and that what lay at v along it lies at sign v + shift.
+    struct moved_line {
+        table_line at{};
+        whole sign = 1, shift = 0;
+        moved_line(const table_line& l, const lie& how) : at(flat_work::carried(l, how)) {
+            sign = at.level ? (l.level ? how.xx : how.xy) : (l.level ? how.yx : how.yy);
+            shift = at.level ? how.dx : how.dy;
+        }
+        /// First that, then this.
+        void follow(const moved_line& first) {
+            shift += sign * first.shift;
+            sign *= first.sign;
+        }
+        stretch carried(const stretch& s) const { return in_order(sign * s.from + shift, sign * s.to + shift); }
+        stretch back(const stretch& s) const { return in_order(sign * (s.from - shift), sign * (s.to - shift)); }
+        static stretch in_order(whole a, whole b) { return a < b ? stretch{a, b} : stretch{b, a}; }
     };
-    /// A ply that a row went through, and where among those that lie there now its own begin and end.
+    /// A ply that lies along the row now, and how far in the row's own line, as it was sewn.
+    struct holding {
+        moved_line now;
+        stretch then{};
+        std::uint32_t ply = 0;
+    };
+    /// Of what a row went through, where among those that lie there now its own begin and end.
     struct looked_up {
-        sewn_span::pierced what;
-        std::size_t first, end;
+        std::size_t first = 0, end = 0;
+        bool found = false;
     };
 
     /// The plies of the part that the row runs along now. One that lay under several spans is looked up once.
-    std::span<const holding> plies_now(const sewn_row& row, const sewn_span::pierced& pierced) {
-        auto found = std::find_if(seen_.begin(), seen_.end(), [&](const looked_up& l) {
-            return l.what.part == pierced.part && l.what.how == pierced.how;
-        });
-        if (found == seen_.end()) {
-            const std::size_t first = now_.size();
-            look_up(row, pierced);
-            found = seen_.insert(seen_.end(), {pierced, first, now_.size()});
-        }
-        return {now_.data() + found->first, now_.data() + found->end};
-    }
-    void look_up(const sewn_row& row, const sewn_span::pierced& pierced) {
-        const lie back = inverse(pierced.how);
-        const table_line own = carried(row.at, back);
-        for (const std::uint32_t q : plies_of_[pierced.part]) {
-            if (misses(own, own_round_[q]))
+    void look_up(const sewn_row& row, std::size_t which) {
+        const auto& [part, then] = row.as_sewn[which];
+        const moved_line own(row.at, inverse(then));
+        seen_[which] = {now_.size(), now_.size(), true};
+        for (const std::uint32_t q : plies_of_[part]) {
+            if (misses(own.at, own_round_[q]))
                 continue;
-            const ply& p = stack_->plies[q];
-            const lie since = after(back, p.how);
-            const table_line now = carried(row.at, since);
-            if (const stretch in = within_or_on(p.area, now); !in.is_nothing())
-                now_.push_back({carried(in, now, inverse(since)), since, q});
+            moved_line now(own.at, stack_->plies[q].how);
+            now.follow(own);
+            if (const stretch in = within_or_on(stack_->plies[q].area, now.at); !in.is_nothing())
+                now_.push_back({now, now.back(in), q});
         }
+        seen_[which].end = now_.size();
     }
-    void hold(const sewn_row& row, const sewn_span& span, holding h) {
-        h.then = {std::max(span.from, h.then.from), std::min(span.to, h.then.to)};
-        if (h.then.is_nothing())
-            return;
-        held_.push_back(h);
-        stops_.insert(stops_.end(), {h.then.from, h.then.to});
-        const ply& p = stack_->plies[h.ply];
-        const table_line now = carried(row.at, h.since);
-        for (const bounds& own : (*holes_)[p.part])
-            if (const stretch gone = gone_along(carried(own, p.how), now); !gone.is_nothing()) {
-                const stretch was = carried(gone, now, inverse(h.since));
-                stops_.insert(stops_.end(), {std::clamp(was.from, h.then.from, h.then.to),
-                                             std::clamp(was.to, h.then.from, h.then.to)});
-            }
+    void hold(const sewn_row& row, const sewn_span& span, std::size_t which) {
+        if (!seen_[which].found)
+            look_up(row, which);
+        for (std::size_t i = seen_[which].first; i < seen_[which].end; ++i) {
+            const holding& h = now_[i];
+            const stretch then{std::max(span.from, h.then.from), std::min(span.to, h.then.to)};
+            if (then.is_nothing())
+                continue;
+            held_.push_back({i, then});
+            for (const whole end : {then.from, then.to})
+                if (end != span.from && end != span.to)
+                    stops_.push_back(end);
+            const ply& p = stack_->plies[h.ply];
+            for (const bounds& own : (*holes_)[p.part])
+                if (const stretch gone = gone_along(carried(own, p.how), h.now.at); !gone.is_nothing()) {
+                    const stretch was = h.now.back(gone);
+                    stops_.insert(stops_.end(),
+                                  {std::clamp(was.from, then.from, then.to), std::clamp(was.to, then.from, then.to)});
+                }
+        }
     }
     static bool misses(const table_line& at, const bounds& round) {
         return at.level ? at.at < round.top || round.bottom < at.at : at.at < round.left || round.right < at.at;
@@ -177,17 +190,19 @@ private:
         return !before && !beyond;
     }
 
-    bool bind(const sewn_row& row, const stretch& piece, std::vector<bound_row>& out) const {
+    bool bind_piece(const stretch& piece, std::vector<bound_row>& out) const {
         bound_row made;
         bool first = true, together = true;
-        for (const holding& h : held_) {
-            const table_line at = carried(row.at, h.since);
-            const stretch run = carried(piece, row.at, h.since);
-            if (h.then.from > piece.from || h.then.to < piece.to || is_gone(h.ply, at, run))
+        for (const auto& [i, then] : held_) {
+            const holding& h = now_[i];
+            if (then.from > piece.from || then.to < piece.to)
+                continue;
+            const stretch run = h.now.carried(piece);
+            if (is_gone(h.ply, h.now.at, run))
                 continue;
             if (first)
-                made = {at, run, h.ply, h.ply};
-            else if (at.level != made.at.level || at.at != made.at.at || run.from != made.run.from)
+                made = {h.now.at, run, h.ply, h.ply};
+            else if (h.now.at.level != made.at.level || h.now.at.at != made.at.at || run.from != made.run.from)
                 together = false;
             made.low = std::min(made.low, h.ply);
             made.high = std::max(made.high, h.ply);
@@ -204,7 +219,7 @@ private:
     std::vector<bounds> own_round_{}; ///< each ply, in its part's own spots
     std::vector<looked_up> seen_{};   ///< while one row is looked at
     std::vector<holding> now_{};
-    std::vector<holding> held_{}; ///< while one span is looked at
+    std::vector<std::pair<std::size_t, stretch>> held_{}; ///< while one span is looked at: of those, and how far
     std::vector<whole> stops_{};
 };
 using final_lines = lazy_final_lines<void>;

@@ -15,6 +15,7 @@
 #include <algorithm>
 #include <cstddef>
 #include <cstdint>
+#include <numeric>
 #include <utility>
 #include <vector>
 
@@ -45,15 +46,14 @@ struct bundle {
 template <class>
 class lazy_bundler {
 public:
-    explicit lazy_bundler(const std::vector<task>& tasks) : tasks_(tasks), after_(tasks.size()) {
+    explicit lazy_bundler(const std::vector<task>& tasks) : tasks_(tasks) {
         bundles_.reserve(tasks.size());
         for (std::size_t i = 0; i < tasks.size(); ++i) {
             bundles_.emplace_back().strands.emplace_back(1, i);
             bundles_.back().hem = tasks[i].what.kind == operation_kind::crease && !tasks[i].corner;
             bundle_of_.push_back(i);
-            for (const std::size_t first : tasks[i].needs)
-                after_[first].push_back(i);
         }
+        find_after();
         by_edge();
         chain_hems();
         gather_layings();
@@ -95,6 +95,17 @@ private:
         return none;
     }
 
+    void find_after() {
+        first_after_.assign(tasks_.size() + 2, 0);
+        for (const task& t : tasks_)
+            for (const std::size_t first : t.needs)
+                ++first_after_[first + 2];
+        std::partial_sum(first_after_.begin(), first_after_.end(), first_after_.begin());
+        after_.resize(first_after_.back());
+        for (std::size_t i = 0; i < tasks_.size(); ++i)
+            for (const std::size_t first : tasks_[i].needs)
+                after_[first_after_[first + 1]++] = i;
+    }
     /// `joined` is what would become of the bundles `some`.
     bool may_join(const std::vector<std::size_t>& some, const bundle& joined) {
         met_.assign(bundles_.size(), not_met);
@@ -104,8 +115,8 @@ private:
         for (std::size_t q = 0; q < way_.size(); ++q)
             for (const strand& s : bundles_[way_[q]].strands)
                 for (const std::size_t t : s)
-                    for (const std::size_t then : after_[t]) {
-                        const std::size_t b = bundle_of_[then];
+                    for (std::size_t k = first_after_[t]; k < first_after_[t + 1]; ++k) {
+                        const std::size_t b = bundle_of_[after_[k]];
                         if (met_[b] == inside && met_[way_[q]] != inside)
                             return false;
                         if (met_[b] == not_met) {
@@ -325,7 +336,9 @@ private:
     using likeness = std::vector<std::int64_t>;
     likeness key_of(const bundle& b) const {
         const cut_part piece = tasks_[b.strands[0][0]].on;
-        likeness key = {static_cast<std::int64_t>(piece.index)};
+        likeness key;
+        key.reserve(32 * b.strands.size() * b.strands[0].size()); // more than most tasks say
+        key.push_back(static_cast<std::int64_t>(piece.index));
         const auto add = [&](std::int64_t n) { key.push_back(n); };
         const auto add_fraction = [&](const fraction& x) { add(numerator(x)), add(denominator(x)); };
         for (const strand& s : b.strands)
@@ -345,7 +358,7 @@ private:
     }
 
     const std::vector<task>& tasks_;
-    std::vector<std::vector<std::size_t>> after_{};
+    std::vector<std::size_t> after_{}, first_after_{}; ///< tasks that need each task, task by task
     std::vector<bundle> bundles_{};
     std::vector<std::size_t> bundle_of_{};
     std::vector<std::size_t> on_edge_{};

@@ -38,8 +38,7 @@ struct level {
 struct slab {
     whole left = 0, right = 0;
     std::vector<level> levels{};
-    std::vector<std::size_t> first{};  ///< of each cell's plies, and the end
-    std::vector<std::uint32_t> over{}; ///< plies by their place in the stack, cell by cell, from the bottom up
+    std::size_t cells_before = 0; ///< in the slabs to the left
     std::size_t cell_count() const { return levels.empty() ? 0 : levels.size() - 1; }
 };
 
@@ -50,18 +49,20 @@ public:
         : stack_(&s) {
         gather_sides(s, holes, lines);
         make_slabs();
+        covered_.reserve(4 * cell_count()); // most cells lie under about so many plies
         for (std::size_t i = 0; i < s.plies.size(); ++i)
             cover(i);
-        for (std::size_t k = 0; k < slabs_.size(); ++k)
-            finish(k);
-        covered_.clear();
+        set_down();
     }
 
     const stack& of() const { return *stack_; }
     const std::vector<slab>& slabs() const { return slabs_; }
     std::span<const std::uint32_t> plies(std::size_t in, std::size_t k) const {
-        const slab& s = slabs_[in];
-        return {s.over.data() + s.first[k], s.over.data() + s.first[k + 1]};
+        const std::size_t cell = slabs_[in].cells_before + k;
+        return {over_.data() + first_[cell], over_.data() + first_[cell + 1]};
+    }
+    std::size_t cell_count() const {
+        return slabs_.empty() ? 0 : slabs_.back().cells_before + slabs_.back().cell_count();
     }
     /// The slab that begins at x, which is where one begins or where the last ends.
     std::size_t slab_from(whole x) const {
@@ -77,7 +78,7 @@ private:
         whole slope() const { return to.y > from.y ? 1 : to.y < from.y ? -1 : 0; }
         whole at(whole x) const { return from.y + slope() * (x - from.x); }
     };
-    /// A ply over a cell of a slab.
+    /// A ply over a cell, by its number among those of all slabs.
     struct covered {
         std::uint32_t ply;
         std::size_t cell;
@@ -136,18 +137,28 @@ private:
         std::sort(level_sides_.begin(), level_sides_.end(),
                   [](const side& a, const side& b) { return a.from.y < b.from.y; });
         for (std::size_t i = 0; i + 1 < stops_.size(); ++i)
-            slabs_.push_back({stops_[i], stops_[i + 1], {}, {}, {}});
-        covered_.resize(slabs_.size());
+            slabs_.push_back({stops_[i], stops_[i + 1], {}, 0});
         for (const side& s : level_sides_)
+            if (heights_.empty() || heights_.back() != s.from.y)
+                heights_.push_back(s.from.y);
+        at_height_.resize(slabs_.size() * heights_.size());
+        std::size_t height = 0;
+        for (const side& s : level_sides_) {
+            height += heights_[height] != s.from.y ? 1 : 0;
             for (std::size_t k = slab_from(s.from.x); k < slabs_.size() && slabs_[k].right <= s.to.x; ++k)
-                if (auto& levels = slabs_[k].levels; levels.empty() || levels.back().left != s.from.y)
+                if (auto& levels = slabs_[k].levels; levels.empty() || levels.back().left != s.from.y) {
+                    at_height_[k * heights_.size() + height] = levels.size();
                     levels.push_back({s.from.y, s.from.y});
+                }
+        }
         for (const side& s : slanting_sides_)
             for (std::size_t k = slab_from(s.from.x); k < slabs_.size() && slabs_[k].right <= s.to.x; ++k)
                 slabs_[k].levels.push_back({s.at(slabs_[k].left), s.at(slabs_[k].right)});
         if (!slanting_sides_.empty())
             for (slab& s : slabs_)
                 once(s.levels, [](const level& a, const level& b) { return a.sum() < b.sum(); });
+        for (std::size_t k = 1; k < slabs_.size(); ++k)
+            slabs_[k].cells_before = slabs_[k - 1].cells_before + slabs_[k - 1].cell_count();
     }
     void stop_between(const side& a, const side& b, whole x) {
         if (x > a.from.x && x < a.to.x && x > b.from.x && x < b.to.x)
@@ -156,14 +167,22 @@ private:
     void cover(std::size_t ply) {
         const cell& area = stack_->plies[ply].area;
         const bounds round = bounds_of(area);
+        // Where all sides are level a slab's levels are found by their heights.
+        const bool by_height = slanting_sides_.empty() && area.is_upright();
+        const std::size_t top = by_height ? height_of(round.top) : 0, bottom = by_height ? height_of(round.bottom) : 0;
         sides_.clear();
-        each_side(area, [&](const side& one) { sides_.push_back(one); });
+        if (!by_height)
+            each_side(area, [&](const side& one) { sides_.push_back(one); });
         for (std::size_t k = slab_from(round.left); k < slabs_.size() && slabs_[k].right <= round.right; ++k) {
-            const auto [first, end] = across(slabs_[k]);
+            const std::size_t* levels = at_height_.data() + k * heights_.size();
+            const auto [first, end] = by_height ? std::pair(levels[top], levels[bottom]) : across(slabs_[k]);
             for (std::size_t i = first; i < end; ++i)
-                if (!in_hole(ply, slabs_[k], i))
-                    covered_[k].push_back({static_cast<std::uint32_t>(ply), i});
+                if (holes_[ply].empty() || !in_hole(ply, slabs_[k], i))
+                    covered_.push_back({static_cast<std::uint32_t>(ply), slabs_[k].cells_before + i});
         }
+    }
+    std::size_t height_of(whole y) const {
+        return static_cast<std::size_t>(std::lower_bound(heights_.begin(), heights_.end(), y) - heights_.begin());
     }
     /// The cells of a slab that lie in the ply: between two of its sides, as it is convex. The first, and past the last.
     std::pair<std::size_t, std::size_t> across(const slab& s) const {
@@ -189,16 +208,15 @@ private:
     }
 
     /// Counts each cell's plies, then sets them down; they come in the order of the stack.
-    void finish(std::size_t k) {
-        slab& s = slabs_[k];
-        s.first.assign(s.cell_count() + 1, 0);
-        for (const covered& c : covered_[k])
-            ++s.first[c.cell + 1];
-        std::partial_sum(s.first.begin(), s.first.end(), s.first.begin());
-        s.over.resize(covered_[k].size());
-        std::vector<std::size_t> next = s.first;
-        for (const covered& c : covered_[k])
-            s.over[next[c.cell]++] = c.ply;
+    void set_down() {
+        first_.assign(cell_count() + 2, 0);
+        for (const covered& c : covered_)
+            ++first_[c.cell + 2];
+        std::partial_sum(first_.begin(), first_.end(), first_.begin());
+        over_.resize(covered_.size());
+        for (const covered& c : covered_)
+            over_[first_[c.cell + 1]++] = c.ply;
+        covered_ = {};
     }
 
     const stack* stack_;
@@ -207,7 +225,11 @@ private:
     std::vector<side> sides_{}; ///< of the ply that is looked at
     std::vector<whole> stops_{};
     std::vector<slab> slabs_{};
-    std::vector<std::vector<covered>> covered_{}; ///< of each slab, while it is made
+    std::vector<whole> heights_{};         ///< of level sides, each once
+    std::vector<std::size_t> at_height_{}; ///< slab by slab, the level at each height where it has one
+    std::vector<std::size_t> first_{};     ///< of each cell's plies, slab by slab, and the end
+    std::vector<std::uint32_t> over_{};    ///< plies by their place in the stack, cell by cell, from the bottom up
+    std::vector<covered> covered_{};       ///< while they are gathered
 };
 using cells = lazy_cells<void>;
 

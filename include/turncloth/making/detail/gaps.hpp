@@ -33,15 +33,6 @@
 
 namespace turncloth::detail::flat_work {
 
-struct border {
-    spot from, to;
-};
-/// Two gaps that meet at a border, by their numbers and its own.
-struct passage {
-    std::uint32_t gap = 0, other = 0; ///< 0: outside
-    std::uint32_t at = 0;             ///< the border
-};
-
 template <class Use>
 class lazy_gaps {
 public:
@@ -85,10 +76,11 @@ private:
         border at{};
         std::size_t mouths_from = 0, mouths_to = 0;
     };
-    /// The border along a level, and whether no line runs along it.
+    /// The border along a level, and by how many lines; it goes on from the slab before where none of them begins in
+    /// this one, and none has ended.
     struct met_level {
-        std::size_t border = 0;
-        bool plain = false;
+        std::size_t border = 0, lines = 0;
+        bool is_level = false, none_begins = false;
     };
     enum class at_border : unsigned char { ends, goes_on, is_opened };
     /// A ply that ends at a border and goes on in another of the cell, by their places in it.
@@ -100,12 +92,6 @@ private:
         std::size_t part = 0;
         lie how{};
     };
-    /// A ply that ends at a border, by its place in the cell, and the border in its part's own spots.
-    struct ending {
-        std::size_t place = 0, part = 0;
-        spot from{}, to{};
-        bool is_one_edge_with(const ending& o) const { return part == o.part && from == o.from && to == o.to; }
-    };
     /// The cell on one side of a border. Gap i lies beneath ply i; the lowest and the one above all are outside.
     struct side {
         plies over{};
@@ -113,11 +99,13 @@ private:
         std::vector<at_border> here{};
         std::vector<fold_over> folds{};
         std::size_t reached = 0; ///< the first gap not yet collected
+        std::size_t end = 0;     ///< of the plies between the like ones beneath and above
     };
 
     void number_gaps() {
         gap_walls_.push_back({nowhere, nowhere}); // outside
         const auto& all = plane_->of().plies;
+        first_.reserve(plane_->cell_count());
         for (std::size_t s = 0; s < plane_->slabs().size(); ++s)
             for (std::size_t k = 0; k < plane_->slabs()[s].cell_count(); ++k) {
                 if (const std::size_t j = like_.before(s, k); j != nowhere) {
@@ -172,8 +160,8 @@ private:
                 lines_.go_to(l.left);
             else
                 lines_.leave();
-            levels_[k].plain = l.left == l.right && !lines_.any();
-            if (s > 0 && levels_[k].plain && is_met_already(s, k))
+            levels_[k] = {0, lines_.count(), l.left == l.right, !lines_.any_begins()};
+            if (s > 0 && levels_[k].is_level && levels_[k].none_begins && is_met_already(s, k))
                 continue;
             set(a_, s, k);
             set(b_, s, k + 1);
@@ -192,8 +180,8 @@ private:
             return false;
         const std::size_t was = lies_above ? above + 1 : below; // the level in the slab before
         const met_level& last = last_levels_[was];
-        if (!last.plain || (lies_above ? lies_below && below != was : lies(s - 1, was)) ||
-            (!lies_below && lies(s - 1, was + 1)))
+        if (!last.is_level || last.lines != levels_[k].lines ||
+            (lies_above ? lies_below && below != was : lies(s - 1, was)) || (!lies_below && lies(s - 1, was + 1)))
             return false;
         levels_[k].border = last.border;
         borders_[levels_[k].border].at.to = {plane_->slabs()[s].right, plane_->slabs()[s].levels[k].right};
@@ -217,42 +205,63 @@ private:
         if (a_.over.empty() && b_.over.empty())
             return;
         borders_.push_back({at, lines_.mouths_from(), lines_.mouths().size()});
-        if (std::equal(a_.over.begin(), a_.over.end(), b_.over.begin(), b_.over.end()) && !lines_.any_cuts())
-            return go_on();
-        find_going_on();
-        find_folds(a_, at);
-        find_folds(b_, at);
-        for (a_.reached = b_.reached = 0;;) { // one band after another, from the bottom up
-            open_.clear();
-            shut_.clear();
-            outside_ = false;
-            const bool more = collect(a_);
-            collect(b_);
-            link_open();
-            part();
-            if (!more)
-                return;
-        }
-    }
-    /// All plies lie on both sides: each gap meets its own like, and is one with it where no line runs.
-    void go_on() {
-        if (!lines_.any()) {
-            for (std::size_t i = 0; i + 1 < a_.over.size(); ++i)
-                join(a_.first + i, b_.first + i);
+        // Most plies go on, and most borders are the edge of one or two: only what lies between the like plies beneath
+        // and the like plies above is looked at closely.
+        const std::size_t a = a_.over.size(), b = b_.over.size(), most = std::min(a, b);
+        const bool cuts = lines_.any_cuts();
+        const auto goes_on = [&](std::uint32_t p, std::uint32_t q) { return p == q && !(cuts && lines_.cut(p)); };
+        std::size_t beneath = 0, above = 0;
+        while (beneath < most && goes_on(a_.over[beneath], b_.over[beneath]))
+            ++beneath;
+        while (above < most - beneath && goes_on(a_.over[a - 1 - above], b_.over[b - 1 - above]))
+            ++above;
+        if (beneath > 1)
+            go_on(0, 0, beneath);
+        if (beneath == a && beneath == b)
             return;
-        }
-        for (std::size_t i = 1; i < a_.over.size(); ++i) {
-            const std::size_t one = a_.first + i - 1, other = b_.first + i - 1;
-            if (lines_.hold(a_.over[i - 1], a_.over[i]))
+        a_.reached = b_.reached = beneath;
+        a_.end = a - above;
+        b_.end = b - above;
+        meet_between(at);
+        if (above > 1)
+            go_on(a_.end, b_.end, above);
+    }
+    /// So many plies lie on both sides, from those two on: each gap between them meets its own like, and is one with it
+    /// where no line runs.
+    void go_on(std::size_t from_a, std::size_t from_b, std::size_t plies_on) {
+        const bool plain = !lines_.any();
+        for (std::size_t i = 1; i < plies_on; ++i) {
+            const std::size_t one = a_.first + from_a + i - 1, other = b_.first + from_b + i - 1;
+            if (plain)
+                join(one, other);
+            else if (lines_.hold(a_.over[from_a + i - 1], a_.over[from_a + i]))
                 barriers_.push_back(here(one, other));
             else
                 link(one, other);
         }
     }
+    /// One band after another, from the bottom up.
+    void meet_between(const border& at) {
+        find_going_on();
+        for (side* one : {&a_, &b_}) {
+            one->folds.clear();
+            if (one->end - one->reached > 1)
+                find_folds(*one, at);
+        }
+        for (bool more = true; more;) {
+            open_.clear();
+            shut_.clear();
+            outside_ = false;
+            more = collect(a_);
+            collect(b_);
+            link_open();
+            part();
+        }
+    }
     void find_going_on() {
-        a_.here.assign(a_.over.size(), at_border::ends);
-        b_.here.assign(b_.over.size(), at_border::ends);
-        for (std::size_t i = 0, j = 0; i < a_.over.size() && j < b_.over.size();) {
+        a_.here.assign(a_.end, at_border::ends);
+        b_.here.assign(b_.end, at_border::ends);
+        for (std::size_t i = a_.reached, j = b_.reached; i < a_.end && j < b_.end;) {
             const std::uint32_t p = a_.over[i], q = b_.over[j];
             if (p == q)
                 a_.here[i] = b_.here[j] = lines_.cut(p) ? at_border::is_opened : at_border::goes_on;
@@ -263,39 +272,39 @@ private:
     /// A ply that ends here and goes on in another of the same side, which ends here too.
     /// The border is the same in the part's own spots for both.
     void find_folds(side& s, const border& at) {
-        s.folds.clear();
-        ends_.clear();
-        for (std::size_t i = 0; i < s.over.size(); ++i)
-            if (s.here[i] == at_border::ends) {
-                const ply_back& p = back_[s.over[i]];
-                ends_.push_back({i, p.part, p.how(at.from), p.how(at.to)});
-            }
-        for (std::size_t i = 0; i < ends_.size(); ++i)
-            for (std::size_t k = i + 1; k < ends_.size(); ++k)
-                if (ends_[i].is_one_edge_with(ends_[k]) && !lines_.cut(s.over[ends_[i].place]))
-                    s.folds.push_back({ends_[i].place, ends_[k].place});
+        for (std::size_t i = s.reached; i + 1 < s.end; ++i) {
+            if (s.here[i] != at_border::ends)
+                continue;
+            const ply_back& low = back_[s.over[i]];
+            for (std::size_t k = i + 1; k < s.end; ++k)
+                if (const ply_back& high = back_[s.over[k]];
+                    high.part == low.part && s.here[k] == at_border::ends && high.how(at.from) == low.how(at.from) &&
+                    high.how(at.to) == low.how(at.to) && !lines_.cut(s.over[i]))
+                    s.folds.push_back({i, k});
+        }
     }
     /// The gaps of a side up to the next ply that goes on; returns whether there is one. Those in a fold of this side are
     /// linked with what lies in the same fold alone: the narrowest that holds them.
     bool collect(side& s) {
-        folded_.clear();
-        for (;; ++s.reached) {
-            const bool last = s.reached == s.over.size();
-            if (s.reached == 0 || last)
-                outside_ = true;
-            else
-                sort_out(s, s.reached);
-            if (last || s.here[s.reached] == at_border::goes_on) {
-                link_folded();
-                s.reached += last ? 0 : 1;
-                return !last;
-            }
+        std::size_t to = s.reached;
+        while (to < s.end && s.here[to] != at_border::goes_on)
+            ++to;
+        outside_ = outside_ || s.reached == 0 || to == s.over.size();
+        const std::size_t first = std::max<std::size_t>(s.reached, 1), end = std::min(to + 1, s.over.size());
+        if (s.folds.empty() && !lines_.any()) {
+            for (std::size_t i = first; i < end; ++i)
+                open_.push_back(s.first + i - 1);
+        } else {
+            folded_.clear();
+            for (std::size_t i = first; i < end; ++i)
+                sort_out(s, i);
+            link_folded();
         }
+        s.reached = to + 1;
+        return to < s.end;
     }
     void sort_out(const side& s, std::size_t i) {
         const std::size_t gap = s.first + i - 1;
-        if (s.folds.empty() && !lines_.any())
-            return open_.push_back(gap);
         const bool sewn = lines_.hold(s.over[i - 1], s.over[i]);
         const fold_over* narrowest = nullptr;
         for (const fold_over& f : s.folds)
@@ -330,7 +339,7 @@ private:
     void link(std::size_t one, std::size_t other) {
         if (gap_walls_[one] != gap_walls_[other]) {
             passages_.push_back(here(one, other));
-        } else if (lines_.end_hollow(gap_walls_[one])) {
+        } else if (lines_.any() && lines_.end_hollow(gap_walls_[one])) {
             passages_.push_back(here(one, 0));
             passages_.push_back(here(other, 0));
         } else {
@@ -379,7 +388,6 @@ private:
     std::vector<passage> passages_{}, barriers_{};
     // While one border is looked at.
     side a_{}, b_{};
-    std::vector<ending> ends_{}; ///< plies that end there
     std::vector<std::size_t> open_{}, shut_{}, in_fold_{};
     bool outside_ = false;
     std::vector<std::pair<const fold_over*, std::size_t>> folded_{};

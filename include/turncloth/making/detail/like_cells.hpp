@@ -19,9 +19,10 @@ namespace turncloth::detail::flat_work {
 template <class Use>
 class lazy_like_cells {
 public:
-    lazy_like_cells(const lazy_cells<Use>& plane, const lazy_border_lines<Use>& lines) {
+    lazy_like_cells(const lazy_cells<Use>& plane, const lazy_border_lines<Use>& lines) : plane_(&plane) {
+        before_.reserve(plane.cell_count());
+        then_.reserve(plane.cell_count());
         for (std::size_t s = 0; s < plane.slabs().size(); ++s) {
-            numbers_.push_back(before_.size());
             for (std::size_t k = 0, j = 0; k < plane.slabs()[s].cell_count(); ++k) {
                 const bool one = s > 0 && are_one(plane, lines, s, k, j);
                 before_.push_back(one ? j : nowhere);
@@ -32,7 +33,7 @@ public:
         }
     }
 
-    std::size_t number(std::size_t slab, std::size_t k) const { return numbers_[slab] + k; }
+    std::size_t number(std::size_t slab, std::size_t k) const { return plane_->slabs()[slab].cells_before + k; }
     std::size_t before(std::size_t slab, std::size_t k) const { return before_[number(slab, k)]; }
     std::size_t then(std::size_t slab, std::size_t k) const { return then_[number(slab, k)]; }
 
@@ -52,7 +53,7 @@ private:
                !lines.runs_between(s, {above.left, below.left});
     }
 
-    std::vector<std::size_t> numbers_{};         ///< of each slab's first cell
+    const lazy_cells<Use>* plane_;
     std::vector<std::size_t> before_{}, then_{}; ///< each cell
 };
 using like_cells = lazy_like_cells<void>;

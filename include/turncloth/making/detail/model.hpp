@@ -96,7 +96,7 @@ private:
                 (l.fit.along_level ? scale_[number_of(l.piece)].across : scale_[number_of(l.piece)].down) =
                     ratio_of(l.fit.on, l.fit.of_piece);
         for (const seam_of<Unit>& s : design_.seams())
-            for (std::size_t k = 0; s.taken_up != surplus::none && k < s.one.size(); ++k)
+            for (std::size_t k = 0; s.taken_up != surplus::none && !s.lets_in() && k < s.one.size(); ++k)
                 take_up(s.one[k], s.other[k]);
     }
     length<Unit> long_(const chalk_line<Unit>& l) const {
@@ -147,11 +147,16 @@ private:
                     {each[0].from_datum(), each.graduation().value() == 0 ? each.step() : each.graduation()});
     }
     void include(std::size_t part, std::initializer_list<length<Unit>> lengths) {
-        for (const length<Unit>& l : lengths)
-            for (const fraction& scale : {scale_[part].across, scale_[part].down, fraction(1)})
-                include(l.value() * scale);
+        for (const length<Unit>& l : lengths) {
+            include(l.value());
+            for (const fraction& scale : {scale_[part].across, scale_[part].down})
+                if (scale != 1) // few pieces are fitted to a shorter length
+                    include(l.value() * scale);
+        }
     }
     void include(const fraction& x) {
+        if (unit_ % denominator(x) == 0)
+            return;
         const whole g = std::gcd(unit_, denominator(x));
         if (overflows_times(unit_, denominator(x) / g, unit_) || unit_ > most_unit)
             too_fine();

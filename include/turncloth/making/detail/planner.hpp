@@ -206,7 +206,7 @@ private:
         const bool above = s.up == up_of(t.on);
         look_from(s, model_.number_of(t.on), above);
         for (std::size_t i = first; i < end; ++i) {
-            const flat_work::sewn_row met = bench_.met_by(i);
+            const flat_work::row_layers met = bench_.layers_under(i);
             const auto from = seen(t.on).measured_from(model_.number_of(t.on), t.from, {met.at, met.run, above});
             p.across.from = edge_of(from);
             p.across.at.push_back(way(from, met.at.at));
@@ -222,18 +222,13 @@ private:
     bool is_uppermost_now(std::size_t part, std::size_t row) const {
         if (!model_.flat().parts[part].beneath || side_.of(bench_.root_of(part)) != side_up::beneath)
             return false;
-        const std::vector<flat_work::sewn_span> spans = bench_.met_by(row).spans;
-        return std::all_of(spans.begin(), spans.end(),
-                           [&](const flat_work::sewn_span& s) { return s.plies.front().part == part; });
+        const flat_work::row_layers under = bench_.layers_under(row);
+        return under.one_lowest && (under.lowest == part || under.lowest == flat_work::nowhere);
     }
     /// A row on the very edge of a hem holds it: it is looked at a trifle nearer to the fold.
-    void note_layers(place& p, const flat_work::sewn_row& met, const flat_work::sighted& from) const {
-        flat_work::layers found;
-        for (const flat_work::sewn_span& span : met.spans) {
-            found.most = std::max(found.most, span.plies.size());
-            found.least = found.least == 0 ? span.plies.size() : std::min(found.least, span.plies.size());
-        }
-        if (!met.touched.empty() && from.folded && from.part == model_.number_of(p.piece)) {
+    void note_layers(place& p, const flat_work::row_layers& met, const flat_work::sighted& from) const {
+        flat_work::layers found{met.least, met.most};
+        if (met.touches && from.folded && from.part == model_.number_of(p.piece)) {
             const flat_work::table_line nearer{met.at.level, met.at.at + (from.at < met.at.at ? -1 : 1)};
             found = layers_along(bench_.stack_of(from.part), nearer, met.run);
         }
@@ -242,7 +237,7 @@ private:
     }
 
     /// From edge to edge of one of the walls, the uppermost first; or else from where to where.
-    void find_ends(place& p, const std::vector<cut_part>& walls, const flat_work::sewn_row& met, bool above) const {
+    void find_ends(place& p, const std::vector<cut_part>& walls, const flat_work::row_layers& met, bool above) const {
         const flat_work::stack& lies = bench_.stack_of(model_.number_of(p.piece));
         for (auto ply = lies.plies.rbegin(); ply != lies.plies.rend(); ++ply) {
             const cut_part wall = model_.part_of(ply->part);

@@ -123,7 +123,7 @@ private:
         for (const flat_work::sewn_span& s : row.spans)
             for (const auto& p : s.plies)
                 if (s.plies.size() > 1 && of_[p.part].frays) {
-                    const flat_work::lie back = inverse(p.how);
+                    const flat_work::lie back = inverse(row.how(p));
                     of_[p.part].rows.push_back({carried(row.at, back), carried({s.from, s.to}, row.at, back),
                                                 std::any_of(s.plies.begin(), s.plies.end(), [&](const auto& q) {
                                                     return is_set_into(q.part, p.part);

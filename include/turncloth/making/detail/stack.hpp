@@ -96,10 +96,11 @@ inline ply turned_over(ply p, const half_plane& stays, const lie& mirror) {
 inline bool fold(stack& s, const std::vector<char>& moves, const half_plane& stays, bool over,
                  std::optional<std::pair<std::size_t, std::size_t>> wall = {}) {
     sides_of_line all;
-    for (const ply& p : s.plies)
-        if (moves[p.part]) {
-            const sides_of_line here = sides_of(p.area, stays);
-            all = {all.within || here.within, all.beyond || here.beyond};
+    std::vector<sides_of_line> sides(s.plies.size());
+    for (std::size_t i = 0; i < s.plies.size(); ++i)
+        if (moves[s.plies[i].part]) {
+            sides[i] = sides_of(s.plies[i].area, stays);
+            all = {all.within || sides[i].within, all.beyond || sides[i].beyond};
         }
     if (!all.within || !all.beyond)
         return false;
@@ -109,7 +110,7 @@ inline bool fold(stack& s, const std::vector<char>& moves, const half_plane& sta
     std::size_t kept = 0; // plies are large: what stays where it is is left there
     for (std::size_t i = 0; i < s.plies.size(); ++i) {
         const ply& p = s.plies[i];
-        const sides_of_line here = moves[p.part] ? sides_of(p.area, stays) : sides_of_line{};
+        const sides_of_line here = sides[i];
         if (here.beyond) {
             turned.push_back(turned_over(p, stays, mirror));
             if (wall && p.part == wall->first)

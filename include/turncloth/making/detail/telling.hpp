@@ -157,9 +157,10 @@ private:
                                                {"turned", by},
                                                {"press", press}});
         if (s.on_a_row)
-            return say(
-                phrases::fold_on_row,
-                {{"piece", name(p.piece)}, {"edge", edge_in_words(p.across.from)}, {"turned", by}, {"press", press}});
+            return say(phrases::fold_on_row, {{"piece", name(p.piece)},
+                                              {"edge", edge_in_words(p.across.from, edges)},
+                                              {"turned", by},
+                                              {"press", press}});
         if (again(s, before))
             return say(edges.size() == 1 ? phrases::fold_more_one : phrases::fold_more_many,
                        {{"turned", by}, {"press", press}});

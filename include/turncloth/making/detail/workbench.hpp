@@ -10,6 +10,7 @@
 #define TURNCLOTH_MAKING_DETAIL_WORKBENCH_HPP
 
 #include <turncloth/making/detail/flat_design.hpp>
+#include <turncloth/making/detail/sewn_row.hpp>
 #include <turncloth/making/detail/stack.hpp>
 
 #include <algorithm>
@@ -20,24 +21,6 @@
 #include <vector>
 
 namespace turncloth::detail::flat_work {
-
-/// A stretch of a row through the same plies all along.
-struct sewn_span {
-    whole from = 0, to = 0;
-    struct pierced {
-        std::size_t part;
-        lie how; ///< as it lay when it was sewn
-    };
-    std::vector<pierced> plies{}; ///< from the bottom up
-};
-
-/// What a row met. Spans where the needle met nothing (a slit) are left out.
-struct sewn_row {
-    table_line at{};
-    stretch run{};
-    std::vector<sewn_span> spans{};
-    std::vector<std::size_t> touched{}; ///< parts whose cloth ends or folds exactly on the row: it does not hold them
-};
 
 enum class work_fault : unsigned char {
     none,
@@ -134,11 +117,24 @@ public:
         compare(met, r, wrong);
         return {std::move(met), std::move(wrong)};
     }
-    /// What was met alone, of a row that was found sound.
-    sewn_row met_by(std::size_t i) const {
+    /// Of a row that was found sound.
+    row_layers layers_under(std::size_t i) const {
         const flat_line& along = design_->rows[i].along;
         const std::optional<row_there> found = row_now(along);
-        return found ? met_along(*found, along.part) : sewn_row{};
+        if (!found)
+            return {};
+        sewn_row met{found->at, found->run, {}, {}, {}};
+        row_layers all{.at = found->at, .run = found->run};
+        const stack& s = stack_of(along.part);
+        each_span(met, s, [&](const stretch&, const std::vector<std::size_t>& plies) {
+            all.most = std::max(all.most, plies.size());
+            all.least = all.least == 0 ? plies.size() : std::min(all.least, plies.size());
+            const std::size_t lowest = s.plies[plies.front()].part;
+            all.one_lowest = all.one_lowest && (all.lowest == nowhere || all.lowest == lowest);
+            all.lowest = lowest;
+        });
+        all.touches = !met.touched.empty();
+        return all;
     }
 
     work_problem snip(std::size_t i) {
@@ -192,16 +188,23 @@ private:
     /// The ply with the most cloth on both sides of the line, measured by the smaller part.
     static const ply* ply_of_crease(const stack& s, const flat_crease& c) {
         const ply* best = nullptr;
-        int128 most = 0;
+        std::optional<int128> most; // of the best, measured when there is another
+        const auto shared_by = [&](const ply& p) {
+            const int128 one = twice_area(clipped(p.area, carried(c.stays, p.how)));
+            return std::min(one, twice_area(p.area) - one);
+        };
         for (const ply& p : s.plies) {
             if (p.part != c.part)
                 continue;
-            const half_plane stays = carried(c.stays, p.how);
-            const sides_of_line sides = sides_of(p.area, stays);
+            const sides_of_line sides = sides_of(p.area, carried(c.stays, p.how));
             if (!sides.within || !sides.beyond)
                 continue;
-            const int128 one = twice_area(clipped(p.area, stays)), other = twice_area(p.area) - one;
-            if (const int128 shared = std::min(one, other); shared > most || (shared == most && p.body)) {
+            if (best == nullptr) {
+                best = &p;
+                continue;
+            }
+            most = most ? *most : shared_by(*best);
+            if (const int128 shared = shared_by(p); shared > *most || (shared == *most && p.body)) {
                 most = shared;
                 best = &p;
             }
@@ -225,11 +228,28 @@ private:
         return row_there{at, run_of(along, drawn, cloth), cloth};
     }
     sewn_row met_along(const row_there& found, std::size_t part) const {
-        sewn_row met;
-        met.at = found.at;
-        met.run = found.run;
-        pierce_all(met, stack_of(part));
+        sewn_row met{found.at, found.run, {}, {}, {}};
+        const stack& s = stack_of(part);
+        std::vector<std::size_t> as_sewn(s.plies.size(), nowhere);
+        each_span(met, s, [&](const stretch& span, const std::vector<std::size_t>& plies) {
+            sewn_span& made = met.spans.emplace_back(sewn_span{span.from, span.to, {}});
+            made.plies.reserve(plies.size());
+            for (const std::size_t i : plies) {
+                if (as_sewn[i] == nowhere)
+                    as_sewn[i] = note_as_sewn(met, s.plies[i]);
+                made.plies.push_back({s.plies[i].part, as_sewn[i]});
+            }
+        });
         return met;
+    }
+    static std::size_t note_as_sewn(sewn_row& met, const ply& p) {
+        const auto found = std::find_if(met.as_sewn.begin(), met.as_sewn.end(), [&](const sewn_row::ply_sewn& known) {
+            return known.part == p.part && known.how == p.how;
+        });
+        const auto at = static_cast<std::size_t>(found - met.as_sewn.begin());
+        if (found == met.as_sewn.end())
+            met.as_sewn.push_back({p.part, p.how});
+        return at;
     }
 
     static stretch run_of(const flat_line& l, const ply& drawn, const stretch& there) {
@@ -243,8 +263,10 @@ private:
         return {first ? along(*first) : there.from, last ? along(*last) : there.to};
     }
 
-    /// Cut at every end of a ply and of a hole under the row, each piece through the plies that run all along it.
-    void pierce_all(sewn_row& met, const stack& s) const {
+    /// Cut at every end of a ply and of a hole under the row, each piece through the plies that run all along it, by
+    /// their places in the stack. What it only touches is noted.
+    template <class Note>
+    void each_span(sewn_row& met, const stack& s, Note note) const {
         struct under {
             std::size_t ply;
             stretch run;
@@ -253,11 +275,12 @@ private:
         cloth.reserve(s.plies.size());
         std::vector<whole> stops;
         stops.reserve(2 * s.plies.size() + 2);
-        const auto stop_at = [&](const stretch& there) {
-            stops.push_back(there.from);
-            stops.push_back(there.to);
+        stops.push_back(met.run.from);
+        stops.push_back(met.run.to);
+        const auto stop_at = [&](whole v) {
+            if (met.run.from < v && v < met.run.to)
+                stops.push_back(v);
         };
-        stop_at(met.run);
         for (std::size_t i = 0; i < s.plies.size(); ++i) {
             const ply& p = s.plies[i];
             const stretch in = within(p.area, met.at);
@@ -266,24 +289,24 @@ private:
                 note_touching(met, p);
             } else if (!run.is_nothing()) {
                 cloth.push_back({i, run});
-                stop_at(run);
+                stop_at(run.from), stop_at(run.to);
                 if (!holes_[p.part].empty())
                     for (const stretch& gone : holes_along(p, met.at))
-                        stop_at(gone);
+                        stop_at(gone.from), stop_at(gone.to);
             }
         }
         std::sort(stops.begin(), stops.end());
         stops.erase(std::unique(stops.begin(), stops.end()), stops.end());
+        std::vector<std::size_t> here;
+        here.reserve(cloth.size());
         for (std::size_t k = 0; k + 1 < stops.size(); ++k) {
-            sewn_span span{stops[k], stops[k + 1], {}};
-            if (span.from < met.run.from || span.to > met.run.to)
-                continue;
-            span.plies.reserve(cloth.size());
+            const stretch span{stops[k], stops[k + 1]};
+            here.clear();
             for (const under& u : cloth)
                 if (u.run.from <= span.from && span.to <= u.run.to && !is_gone(s.plies[u.ply], met.at, span))
-                    span.plies.push_back({s.plies[u.ply].part, s.plies[u.ply].how});
-            if (!span.plies.empty())
-                met.spans.push_back(std::move(span));
+                    here.push_back(u.ply);
+            if (!here.empty())
+                note(span, here);
         }
     }
     static void note_touching(sewn_row& met, const ply& p) {
@@ -305,7 +328,7 @@ private:
         }
         return gone;
     }
-    bool is_gone(const ply& p, const table_line& at, const sewn_span& span) const {
+    bool is_gone(const ply& p, const table_line& at, const stretch& span) const {
         if (holes_[p.part].empty())
             return false;
         const auto gone = holes_along(p, at);

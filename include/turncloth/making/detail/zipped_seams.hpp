@@ -182,7 +182,7 @@ private:
                                                [&](const auto& p) { return p.part == o.one || p.part == o.other; });
                 if (held == span.plies.end() || !joins)
                     continue;
-                const flat_work::lie back = flat_work::inverse(held->how);
+                const flat_work::lie back = flat_work::inverse(row.how(*held));
                 note(r, flat_work::carried(row.at, back), flat_work::carried({span.from, span.to}, row.at, back));
             }
     }

@@ -1,6 +1,7 @@
 // One way to make a sentence: its parts are handed over as plain data, and written out in one place.
 //
-//   sentence({"a zipper ", z.across, " across is wider than ", room})       lengths exact, with their unit
+//   sentence({"a zipper ", z.across, " across is wider than ", room})       lengths exact, with their unit, which is one
+//                                                                           throughout a sentence
 //   sentence({"holes of ", hole, ", rims of ", rim}, ruler)                 lengths as a ruler shows them
 //   text_part        words, a whole number, a fraction, a length, or what has a width and a height
 //   bare(length)     without its unit, where another follows that bears it
@@ -20,6 +21,7 @@
 #include <turncloth/measure/language.hpp>
 #include <turncloth/measure/write.hpp>
 
+#include <algorithm>
 #include <concepts>
 #include <cstddef>
 #include <cstdint>
@@ -74,8 +76,11 @@ public:
         return part;
     }
 
-    TURNCLOTH_INLINE void write_to(std::string& text, const ruler* by) const;
+    TURNCLOTH_INLINE void write_to(std::string& text, const ruler* by, bool in_centimetres = false) const;
     constexpr bool is_literal() const { return is_ == form::literal; }
+    /// Whether it is a length that reads better in centimetres, and whether whatever it is can be written so.
+    TURNCLOTH_INLINE bool reads_as_metric() const;
+    TURNCLOTH_INLINE bool fits_in_centimetres() const;
     /// As the data of a refusal; nothing for words.
     TURNCLOTH_INLINE std::optional<amount> as_amount() const;
 
@@ -99,7 +104,11 @@ private:
     struct some_measure {
         fraction number, other;
         const written_unit* unit;
+        some_measure in_centimetres() const {
+            return {number * unit->centimetres, other * unit->centimetres, &written_as<centimetre>};
+        }
     };
+    constexpr bool has_unit() const { return is_ == form::bare || is_ == form::length || is_ == form::size; }
 
     form is_;
     union {
@@ -138,8 +147,20 @@ template <class Error>
 
 namespace turncloth::detail {
 
-TURNCLOTH_INLINE void text_part::write_to(std::string& text, const ruler* by) const {
-    const some_measure& m = measured_;
+TURNCLOTH_INLINE bool text_part::reads_as_metric() const {
+    return has_unit() && (detail::reads_as_metric(measured_.number, *measured_.unit) ||
+                          detail::reads_as_metric(measured_.other, *measured_.unit));
+}
+
+TURNCLOTH_INLINE bool text_part::fits_in_centimetres() const {
+    const auto fits = [](const fraction& x) { // times 127/50
+        return magnitude(numerator(x)) < std::uint64_t{1} << 56 && denominator(x) < std::int64_t{1} << 57;
+    };
+    return !has_unit() || (fits(measured_.number) && fits(measured_.other));
+}
+
+TURNCLOTH_INLINE void text_part::write_to(std::string& text, const ruler* by, bool in_centimetres) const {
+    const some_measure m = !has_unit() ? some_measure{} : in_centimetres ? measured_.in_centimetres() : measured_;
     switch (is_) {
     case form::nothing:
         return;
@@ -156,7 +177,7 @@ TURNCLOTH_INLINE void text_part::write_to(std::string& text, const ruler* by) co
         text += std::to_string(static_cast<std::uint64_t>(count_));
         return;
     case form::number:
-        text += to_text(m.number);
+        text += to_text(measured_.number);
         return;
     case form::bare:
         text += number_text(m.number, *m.unit);
@@ -207,12 +228,17 @@ inline std::string key_of(text_parts parts) {
     return key;
 }
 
+/// All exact lengths of a sentence are in one unit: in centimetres where one of them was put together from some.
 inline std::string written(text_parts parts, const ruler* by) {
+    const auto reads = [](const text_part& part) { return part.reads_as_metric(); };
+    const auto fits = [](const text_part& part) { return part.fits_in_centimetres(); };
+    const bool metric = by == nullptr && std::any_of(parts.begin(), parts.end(), reads) &&
+                        std::all_of(parts.begin(), parts.end(), fits);
     std::string text;
     const std::string* const own = spoken == nullptr ? nullptr : spoken->text_of(key_of(parts));
     if (own == nullptr) {
         for (const text_part& part : parts)
-            part.write_to(text, by);
+            part.write_to(text, by, metric);
         return text;
     }
     return filled(*own, [&](std::string& to, std::string_view place) {
@@ -220,7 +246,7 @@ inline std::string written(text_parts parts, const ruler* by) {
         for (const text_part& part : parts) {
             if (part.is_literal() || place.size() != 1 || number++ != place[0])
                 continue;
-            part.write_to(to, by);
+            part.write_to(to, by, metric);
             return true;
         }
         return false;

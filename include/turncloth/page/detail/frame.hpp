@@ -11,8 +11,8 @@
 #define TURNCLOTH_PAGE_DETAIL_FRAME_HPP
 
 #include <turncloth/page/detail/labels.hpp>
+#include <turncloth/page/detail/svg_writer.hpp>
 #include <turncloth/page/paper.hpp>
-#include <turncloth/page/svg.hpp>
 
 #include <algorithm>
 #include <cmath>
