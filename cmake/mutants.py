@@ -23,6 +23,9 @@ TESTS = {
     "measure/fraction.hpp": ["measure/fraction_test.cpp", "measure/irrational_test.cpp"],
     "measure/rounding.hpp": ["measure/rounding_test.cpp", "measure/irrational_test.cpp"],
     "measure/total.hpp": ["measure/total_test.cpp"],
+    "notions/drawstring.hpp": ["notions/drawstring_test.cpp"],
+    "notions/lining.hpp": ["notions/lining_test.cpp"],
+    "notions/strap.hpp": ["notions/strap_test.cpp"],
     "panel/finish.hpp": ["panel/finish_test.cpp"],
     "panel/panel.hpp": ["panel/panel_test.cpp"],
 }

@@ -7,6 +7,7 @@
 #include "../command/asked.hpp"
 #include "../command/console.hpp"
 #include "../command/files.hpp"
+#include "../sheets/asked_language.hpp"
 #include "pages.hpp"
 #include <turncloth/panel/typed_size.hpp>
 
@@ -26,6 +27,7 @@ struct orders {
     std::optional<units_shown> shows; ///< else the design's own unit
     std::optional<cloth_wanted> cloth;
     bool quiet = false, replace = false;
+    language words{}; ///< of the handout
 };
 
 /// Without a unit, in centimetres.
@@ -41,7 +43,7 @@ inline length<millimetre> read_width(const std::string& text) {
 
 inline parsed<orders> parse(int argc, char** argv) {
     orders o;
-    std::string width, selvedge = "0", gap = "0";
+    std::string width, selvedge = "0", gap = "0", tag;
     CLI::App app(
         "Prints drafted pieces at true scale, on pages to be joined, with their allowances, notches and grain.",
         "turncloth_drafting");
@@ -59,8 +61,13 @@ inline parsed<orders> parse(int argc, char** argv) {
         ->check(refused_by([](const std::string& text) { return turncloth::read_size(text); }))
         ->type_name("SIZE");
     app.add_option("--out", o.to, "The PDF file to write")->type_name("PDF")->required();
-    app.add_option("--handout", o.handout, "Write what to buy, cut, mark and sew as a PDF file of its own too")
-        ->type_name("PDF");
+    auto* handout =
+        app.add_option("--handout", o.handout, "Write what to buy, cut, mark and sew as a PDF file of its own too")
+            ->type_name("PDF");
+    app.add_option("--language", tag, "What the handout is written in: en, English (as when not given), or de, German")
+        ->check(refused_by(allotment::read_language))
+        ->type_name("LANGUAGE")
+        ->needs(handout);
     app.add_option("--paper", chosen, "a4 (as when not given) or letter")
         ->transform(CLI::CheckedTransformer(papers, CLI::ignore_case).description(""))
         ->type_name("PAPER");
@@ -86,6 +93,7 @@ inline parsed<orders> parse(int argc, char** argv) {
     } catch (const CLI::ParseError& e) {
         return {std::nullopt, say(app, e)};
     }
+    o.words = allotment::read_language(tag);
     o.on = chosen == "Letter" ? paper::letter : paper::a4;
     if (*units)
         o.shows = shows;

@@ -47,7 +47,8 @@ void make(const project_design& design, const finished_size<Unit>& size, const o
     std::vector<std::pair<std::string, std::vector<page>>> files = {
         {o.to, pages_of(made, cloths, shown, {.project = made.name, .on = o.on, .letters = &letters})}};
     if (!o.handout.empty())
-        files.emplace_back(o.handout, pages_of(handout_of(made, cloths, {.by = shown}), o.on, &letters));
+        files.emplace_back(o.handout,
+                           pages_of(handout_of(made, cloths, {.by = shown, .words = o.words}), o.on, &letters));
     std::string printed;
     for (const auto& [to, pages] : files) {
         write_file(to, painter::pdf_of(made.name, pages), may_be_over(o));

@@ -6,15 +6,14 @@
 
 #include "../command/asked.hpp"
 #include "../command/console.hpp"
+#include "asked_language.hpp"
 #include "checks.hpp"
-#include "german_words.hpp"
 #include "names.hpp"
 #include "on_hand.hpp"
 #include "part.hpp"
 #include "printing.hpp"
 #include "projects.hpp"
 #include <turncloth/cloth/price.hpp>
-#include <turncloth/handout/german.hpp>
 #include <turncloth/measure/require.hpp>
 #include <turncloth/panel/typed_size.hpp>
 
@@ -79,16 +78,6 @@ inline std::string check_handout(const std::string& format, handout_printer* pri
         throw range_error("this program was built without cairo, so it prints no PDF: write html, and print that",
                           {.kind = fault::missing, .what = "what paints pages"});
     return format;
-}
-
-/// English where nothing is said.
-inline language read_language(const std::string& tag) {
-    if (slug(tag) == "de")
-        return german(own_words_in_german());
-    if (!tag.empty() && slug(tag) != "en")
-        throw range_error("a handout is written in en or de: there is no " + turncloth::detail::in_quotes(tag),
-                          {.kind = fault::missing, .what = "a language"});
-    return {};
 }
 
 inline std::string read_project(const std::string& text) {
@@ -194,7 +183,7 @@ inline parsed<orders> parse(int argc, char** argv, handout_printer* printer) {
             ->type_name("FORMATS")
             ->needs(out);
     app.add_option("--language", tag, "What handouts are written in: en, English (as when not given), or de, German")
-        ->check(refused_by(detail::read_language))
+        ->check(refused_by(read_language))
         ->type_name("LANGUAGE")
         ->needs("--handout");
     prices->needs(handout);
@@ -237,7 +226,7 @@ inline parsed<orders> parse(int argc, char** argv, handout_printer* printer) {
             o.cloth_widths.push_back(of);
     for (const std::string& c : on_hand)
         o.on_hand.push_back(read_on_hand(c));
-    o.words = detail::read_language(tag);
+    o.words = read_language(tag);
     for (const std::string& format : handouts)
         if (slug(format) == "pdf")
             o.print = printer;

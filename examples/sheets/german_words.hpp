@@ -39,6 +39,28 @@ inline turncloth::phrase_table own_words_in_german() {
          "Reißverschlusstasche, Breite des größten flachen Päckchens"},
         {"A cover that is loose on its pad slides: kneel on it only where it fills out every corner.",
          "Ein Bezug, der locker auf dem Kissen sitzt, rutscht: nur darauf knien, wenn jede Ecke ausgefüllt ist."},
+        {"cord, across", "Kordel, Durchmesser"},
+        {"first cord, in at the left, through both casings and out at the left again, and knot its ends",
+         "erste Kordel, links hinein, durch beide Tunnel und links wieder heraus, Enden verknoten"},
+        {"second cord, in at the right, through both casings and out at the right again, and knot its ends",
+         "zweite Kordel, rechts hinein, durch beide Tunnel und rechts wieder heraus, Enden verknoten"},
+        {"Wash the bag before food goes into it, and let it dry: damp cloth grows mould.",
+         "Den Beutel waschen und trocknen, bevor Lebensmittel hineinkommen: feuchter Stoff schimmelt."},
+        {"Carry it by both straps at once, and set it down to fill it: wet trays are heavy.",
+         "Immer an beiden Gurten zugleich tragen und zum Füllen abstellen: nasse Schalen sind schwer."},
+        {"strap folded in four, over", "Gurt, vierfach gefaltet, außen"},
+        {"strap folded in four, inside", "Gurt, vierfach gefaltet, innen"},
+        {"stiffener of the base", "Versteifung des Bodens"},
+        {"board, width", "Platte, Breite"},
+        {"board, depth", "Platte, Tiefe"},
+        {"board, thickness", "Platte, Dicke"},
+        {"gap in the lining's base", "Lücke im Boden des Futters"},
+        {"When the straps are sewn on, fold them down onto the outers and pin them there, clear of every edge, until "
+         "the "
+         "tote is turned out: no seam is to catch them.",
+         "Sind die Gurte angenäht, sie auf die Außenteile herunterlegen und dort feststecken, frei von jeder Kante, "
+         "bis "
+         "die Tasche gewendet ist: Keine Naht darf sie fassen."},
         {"Draw on film with a wax pencil, and within its allowances alone: ink does not come off.",
          "Auf Folie mit Fettstift zeichnen, und nur innerhalb der Zugaben: Tinte geht nicht ab."},
         {"Hang it where nobody walks into it: pegs at the height of the eyes hurt.",

@@ -95,11 +95,14 @@
 #include <turncloth/notions/bow.hpp>
 #include <turncloth/notions/boxed.hpp>
 #include <turncloth/notions/caution.hpp>
+#include <turncloth/notions/drawstring.hpp>
 #include <turncloth/notions/error.hpp>
 #include <turncloth/notions/hanging.hpp>
 #include <turncloth/notions/joining.hpp>
+#include <turncloth/notions/lining.hpp>
 #include <turncloth/notions/loop.hpp>
 #include <turncloth/notions/pleats.hpp>
+#include <turncloth/notions/strap.hpp>
 #include <turncloth/notions/thread.hpp>
 #include <turncloth/notions/tie.hpp>
 #include <turncloth/notions/zipper.hpp>

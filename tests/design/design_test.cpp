@@ -49,6 +49,7 @@ TEST_CASE("a design is written and read back equal") {
     for (const std::string& text :
          {designs::peg_bag(), designs::every_member(), designs::file("examples/designs/tool_roll.json"),
           designs::file("examples/designs/kneeling_pad.json"), designs::file("examples/designs/scooped_peg_bag.json"),
+          designs::file("examples/designs/seed_tray_tote.json"), designs::file("examples/designs/produce_bag.json"),
           file_of("")}) {
         const project_design d = read_design(text);
         CHECK(read_design(to_json(d).dump()) == d);
@@ -204,7 +205,7 @@ TEST_CASE("what repeats is one of the library's repeaters") {
               .find("/pieces/0/marks/0: the number of marks in a row must be at most 10000") == 0);
 }
 
-TEST_CASE("zippers made up and foam are listed as the library lists them") {
+TEST_CASE("zippers made up, foam and straps are listed as the library lists them") {
     const auto listed_as = [](const std::string& from) {
         return made(file_of("", R"("notions": [{"name": "n", "from": {)" + from + "}}]")).notions()[0];
     };
@@ -216,6 +217,17 @@ TEST_CASE("zippers made up and foam are listed as the library lists them") {
     CHECK(foam.details().size() == 3);
     CHECK((foam.details()[2].amount.value() == 2_in && foam.details()[2].sold == sold_as::as_told));
     CHECK(foam.cautions()[0].sentence == caution::filling.sentence);
+    CHECK(
+        listed_as(
+            R"("is": "drawstrings", "count": 2, "round": "16 in", "beyond": "1 1/2 in", "knot": "1 in", "closed": "3 in")") ==
+        listed("n", 2, drawstrings<inch>{16_in, {"1 1/2"_in, 1_in}, 3_in}));
+    CHECK(listed_as(
+              R"("is": "elastic", "count": 1, "round": "16 in", "stretch": "9/5", "ease": "1/2 in", "overlap": "3/4 in",
+                       "step": "1/4 in")") ==
+          listed("n", 1, 16_in, elastic<inch>{{9, 5}, "1/2"_in, "3/4"_in}, "1/4"_in));
+    CHECK(listed_as(R"("is": "straps folded in four", "count": 2, "width": "1 in", "free": "13 in", "sewn": "5 in",
+                       "turned": "1/2 in", "inset": "1/8 in", "step": "1/4 in")") ==
+          listed("n", 2, boxed_straps<inch>{1_in, 13_in, {5_in, "1/2"_in}, "1/8"_in, "1/4"_in}));
 }
 
 TEST_CASE("a side that is parted into two alike is twice a whole number of graduations on a ruler") {
@@ -476,7 +488,8 @@ void check_numbers(const project_design& d, const finished_size<Unit>& size) {
 TEST_CASE("a design at a size is a file of numbers that gives the same project") {
     check_numbers(read_design(designs::every_member()), finished_size(20_in, 30_in));
     check_numbers(read_design(designs::every_member()), finished_size(10_in, 30_in));
-    for (const char* name : {"peg_bag", "organiser", "tool_roll", "kneeling_pad", "scooped_peg_bag"}) {
+    for (const char* name :
+         {"peg_bag", "organiser", "tool_roll", "kneeling_pad", "scooped_peg_bag", "seed_tray_tote"}) {
         const project_design d = read_design(designs::file("examples/designs/" + std::string(name) + ".json"));
         check_numbers(d, finished_size("20 1/3"_in, 16_in));
         check_numbers(d, finished_size(52_cm, "40.7"_cm));

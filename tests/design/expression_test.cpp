@@ -118,6 +118,9 @@ TEST_CASE("the library's own figures are known by name") {
     CHECK(worked("girth of a roll (thickness: 1/4 in, strip: finished width, step: 1/8 in)") == "8 in");
     // Of 20 in, 2 in of margins and 3/4 in of rims leave 17 1/4 in: three gaps of at most 8 in.
     CHECK(worked("fewest eyelets (along: finished width, rim: 3/4 in, margin: 1 in, apart: 8 in)") == "4");
+    // Sides of 13 in, from ends 10 in apart to a hook 12 in above them; over a rail of 4 in, 4 + 2 x sqrt(144 + 9) = 28.74.
+    CHECK(worked("free length of a handle (drop: 12 in, apart: 10 in, over: nothing, step: 1/8 in)") == "26 in");
+    CHECK(worked("free length of a handle (step: 1/4 in, drop: 12 in, apart: 10 in, over: 4 in)") == "28 3/4 in");
     CHECK(worked("mark (span: finished height, parts: 4, number: 3)") == "11 1/4 in");
     CHECK(worked("half on the ruler (finished height)") == "7 1/2 in");
     expression_names on_ruler = usual_names();

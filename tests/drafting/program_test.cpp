@@ -3,6 +3,7 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <string>
 
 namespace {
@@ -49,6 +50,18 @@ TEST_CASE("the first page says the title, how to print and join, and how the clo
     CHECK(pages[0].says("Local codes, the makers' instructions and licensed practice go before them."));
     for (std::size_t i = 0; i < pages.size(); ++i)
         CHECK(pages[i].says("page " + std::to_string(i + 1) + " of " + std::to_string(pages.size())));
+}
+
+TEST_CASE("the handout is written in the language asked for") {
+    const workshop w;
+    REQUIRE(w.run(pad + "--out pad.pdf --handout to_follow.pdf --language de --cloth 112").status == 0);
+    const auto says = [](const auto& pages, const std::string& words) {
+        return std::any_of(pages.begin(), pages.end(), [&](const auto& p) { return p.says(words); });
+    };
+    CHECK(says(w.pages("to_follow.pdf"), "Was einzukaufen ist"));
+    CHECK_FALSE(says(w.pages("to_follow.pdf"), "What to buy"));
+    CHECK(has(w.run(pad + "--out a.pdf --handout b.pdf --language fr").err, "a handout is written in en or de"));
+    CHECK(w.run(pad + "--out a.pdf --language de").status == 2);
 }
 
 TEST_CASE("the same drafting gives the same bytes") {

@@ -179,6 +179,46 @@ void ties_and_thread(feed& bytes) {
     });
 }
 
+void straps(feed& bytes) {
+    const inches a = bytes.length<inch>(), b = bytes.length<inch>(), c = bytes.length<inch>();
+    refused([&] { must(exact(cut_to_fold_in_four(a)) == 4 * exact(a), "a strap is a quarter of its strip"); });
+    refused([&] { must(finished_folded_in_four(cut_to_fold_in_four(a).value()) == a, "and comes back"); });
+    refused([&] { must(finished_turned_out(cut_to_turn_out(a, b).value(), b) == a, "a strap turned out comes back"); });
+    const strap_ends<inch> ends{b, c};
+    refused([&] { must(free_of_strap(strap_length(a, ends).value(), ends) == a, "a strap is free between its ends"); });
+    refused([&] {
+        const auto places = strap_places<inch>(a, {b, c});
+        must(exact(places[1].from_datum()) + exact(c) + exact(places[0].from_datum()) == exact(a),
+             "as far from both sides");
+        must(exact(places[1].from_datum()) - exact(places[0].from_datum()) == exact(b), "and so far apart");
+        must(places[0].from_datum().value() >= 0 && b >= c, "on the piece, and clear of each other");
+    });
+    refused([&] {
+        const auto box = box_in_strap(a, b, c);
+        must(exact(box.width) + 2 * exact(c) == exact(a) && exact(box.height) + 2 * exact(c) == exact(b),
+             "inside its end");
+    });
+}
+
+void cords(feed& bytes) {
+    const inches a = bytes.length<inch>(), b = bytes.length<inch>(), c = bytes.length<inch>();
+    const cord_ends<inch> ends{b, c};
+    refused(
+        [&] { must(round_of_cord(cord_length(a, ends).value(), ends) == a, "a cord goes round what it was cut for"); });
+    refused([&] {
+        must(exact(loop_drawn(a, c, ends)) + exact(c) == exact(a) + 2 * exact(b),
+             "a cord is in its casing or hangs out");
+        must(round_for_loop(loop_drawn(a, c, ends), c, ends) == a, "and its mouth comes back");
+    });
+    const elastic<inch> e{bytes.number(), b, c};
+    refused([&] {
+        must(exact(elastic_length(a, e)) == exact(a) / exact(e.stretch) + exact(b) + exact(c),
+             "an elastic is all its parts");
+        must(stretched_to(elastic_length(a, e).value(), e) >= a, "and opens right out");
+        must(fullness_of(a, e) > 1, "and draws up");
+    });
+}
+
 void widths_and_rolls(feed& bytes) {
     const inches needed = bytes.one_in(3) ? length_of<inch>(count(bytes)) : bytes.length<inch>();
     const width_and_join<inch> each{bytes.length<inch>(), bytes.length<inch>()};
@@ -255,6 +295,7 @@ void boxes(feed& bytes) {
         must(box_from_cut(boxed_panel(box, seam), corner_cut(box.depth(), sewn), sewn) == box,
              "cut corners make the box");
     });
+    refused([&] { must(bag_round(lining_in(box, seam), seam) == box, "a bag is found again round its lining"); });
     refused([&] {
         must(box_from_stitched(boxed_panel(box, seam), corner_stitched(box.depth(), seam).line, seam) == box,
              "stitched corners make the box");
@@ -294,6 +335,11 @@ void curved(feed& bytes) {
     within(pi * x / 2 + y, step, [&](inches s, wanted r) { return casing_for_rod<inch>({a, b}, s, r); });
     within(2 * x / pi, step, [&](inches s, wanted r) { return rod_for_casing(a, s, r); });
     within(x + 2 * std::hypot(x, y), step, [&](inches s, wanted r) { return loop_over_box<inch>({a, a}, b, s, r); });
+    within(y + 2 * std::hypot(x, (x - y) / 2), step,
+           [&](inches s, wanted r) { return free_of_handle<inch>(a, {.apart = a, .over = b}, s, r); });
+    within(2 * (x + y) + 2 * std::hypot(x, y) + std::min(x, y), step, [&](inches s, wanted r) {
+        return box_in_one_row<inch>({a, b}, s, r);
+    });
     within(2 * (x * x / 4 + y * y) / y * std::atan(2 * y / x), step,
            [&](inches s, wanted r) { return arc_for_bow(a, b, s, r); });
     within(2 * std::sqrt(y * y / 4 + x * near(step) / pi), step, [&](inches s, wanted r) {
@@ -312,8 +358,8 @@ void curved(feed& bytes) {
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     feed bytes(data, size);
-    static constexpr void (*parts[])(feed&) = {
-        pleats, pleats_from_cloth, tucked, hanging, ties_and_thread, widths_and_rolls, bias, boxes, curved};
+    static constexpr void (*parts[])(feed&) = {pleats, pleats_from_cloth, tucked, hanging, ties_and_thread, straps,
+                                               cords,  widths_and_rolls,  bias,   boxes,   curved};
     while (bytes.remaining_bytes() > 0)
         refused([&] { parts[bytes.between(0, std::int64_t{std::size(parts)} - 1)](bytes); });
     return 0;

@@ -73,6 +73,32 @@ language marked_english() {
 /// What the projects say themselves, the longer before what is part of it: names of pieces, cloths and notions first.
 std::vector<string> own_words() {
     std::vector<string> all = {
+        "Seed-tray tote",
+        "deep",
+        "strap",
+        "straps",
+        "strap folded in four, over",
+        "strap folded in four, inside",
+        "stiffener of the base",
+        "stiffener",
+        "board, width",
+        "board, depth",
+        "board, thickness",
+        "gap in the lining's base",
+        "Carry it by both straps at once, and set it down to fill it: wet trays are heavy.",
+        "When the straps are sewn on, fold them down onto the outers and pin them there, clear of every edge, until "
+        "the tote "
+        "is turned out: no seam is to catch them.",
+        "Produce bag",
+        "bag",
+        "cotton",
+        "cord",
+        "cord, across",
+        "casing strip",
+        "top",
+        "first cord, in at the left, through both casings and out at the left again, and knot its ends",
+        "second cord, in at the right, through both casings and out at the right again, and knot its ends",
+        "Wash the bag before food goes into it, and let it dry: damp cloth grows mould.",
         "Kneeling pad cover",
         "thick",
         "Hand-tool roll",
@@ -268,7 +294,8 @@ TEST_CASE("every word of the handouts of the three projects is said by a languag
 TEST_CASE("every word of the handouts of designs with outlines and bindings is said by a language, or is their own") {
     const language l = marked_english();
     const std::vector<string> own = own_words();
-    for (const char* file : {"examples/designs/peg_bag.json", "examples/designs/scooped_peg_bag.json"}) {
+    for (const char* file : {"examples/designs/peg_bag.json", "examples/designs/scooped_peg_bag.json",
+                             "examples/designs/seed_tray_tote.json", "examples/designs/produce_bag.json"}) {
         std::ifstream in(file, std::ios::binary);
         const project_design d = read_design(string(std::istreambuf_iterator<char>(in), {}));
         for (const string& size : d.sizes)

@@ -9,11 +9,20 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <string>
+#include <vector>
 
 using namespace things;
 
 namespace {
+
+std::string sentences(const std::vector<making_fault>& found) {
+    std::string all;
+    for (const making_fault& f : found)
+        all.append(all.empty() ? "" : "; ").append(f.sentence);
+    return all;
+}
 
 boxed_panels<inch> panels(const box_asked& b, const char* name, bool has_rim = true) {
     return {.name = name, .inside = {b.w, b.h, b.d}, .seam = b.s, .has_rim = has_rim};
@@ -46,6 +55,64 @@ TEST_CASE("a lined bag built by the shorthand is the lined bag built from the op
         CHECK(made.boxed.boxes[0].height == b.h);
         CHECK(made.boxed.boxes[0].depth == b.d);
     }
+}
+
+// By hand: the outer is 1/8 in thick, so the lining is 1/4, 1/8 and 1/4 in smaller; 14 in of each rim meet 13 1/2 in, and the seam
+// is as long as the shorter, 27 in. The lining alone holds what is between its walls.
+TEST_CASE("a smaller lining is let in at the rim, keeps its own size, and holds as much as that") {
+    const auto made_with = [](length<inch> lining_depth, length<inch> holds, surplus taken_up) {
+        making<inch> d("lined bag");
+        const auto outer =
+            sew_boxed_panels<inch>(d, panels({.w = 10_in, .h = 8_in, .d = 4_in, .s = "1/2"_in}, "outer"));
+        const auto lining = sew_boxed_panels<inch>(
+            d, panels({.w = "9 3/4"_in, .h = "7 7/8"_in, .d = lining_depth, .s = "1/2"_in}, "lining"));
+        join_rims(d, outer, lining, taken_up);
+        const auto gap = d.add(mouth<inch>{
+            .name = "gap", .at = {span(lining.panels, edge::bottom, "1/2"_in, 4_in, 9_in)}, .by = closed_by::hand});
+        d.add(moment{moment_kind::turn_out, gap.index});
+        d.add(moment{moment_kind::close, gap.index});
+        d.add(compartment<inch>{.name = "inside",
+                                .between = {lining.panels[0], lining.panels[1]},
+                                .from_left = 5_in,
+                                .from_top = 3_in,
+                                .mouths = {gap},
+                                .least_width = holds,
+                                .least_height = "7 7/8"_in,
+                                .least_depth = lining_depth});
+        return execute(d);
+    };
+    const auto made = made_with("3 3/4"_in, "9 3/4"_in, surplus::ease);
+    CHECK(sentences(made.faults) == "");
+    REQUIRE(made.boxed.boxes.size() == 1);
+    CHECK(made.boxed.boxes[0].width == 10_in);
+    CHECK(made.boxed.boxes[0].height == 8_in);
+    CHECK(made.boxed.boxes[0].depth == 4_in);
+    CHECK_FALSE(made.boxed.boxes[0].open);
+    REQUIRE(made.boxed.marks.size() == 2);
+    CHECK(made.boxed.marks[0].one_is_longer);
+    CHECK(made.boxed.marks[0].marks.mark_on_long(2) == at<long_piece>(7_in));
+    CHECK(made.boxed.marks[0].marks.mark_on_short(2) == at<short_piece>("6 3/4"_in));
+    CHECK(std::count_if(made.rows.begin(), made.rows.end(), [](const row_met<inch>& r) { return r.sewn == 27_in; }) ==
+          1);
+    CHECK(sentences(made_with("3 3/4"_in, 10_in, surplus::ease).faults) ==
+          "the compartment \"inside\" does not hold 10 x 7 7/8 x 3 3/4 in: inside it is 9 3/4 x 7 7/8 x 3 3/4 in");
+    CHECK(sentences(made_with(4_in, "9 3/4"_in, surplus::ease).faults) == ""); // as deep as the outer, and less wide
+    CHECK_THROWS_AS(made_with("3 3/4"_in, "9 3/4"_in, surplus::none), making_error);
+}
+
+// Both panels lie on the table in one, rim beyond rim, as a strap sewn to both wants them: their quarter turns are no flat work.
+TEST_CASE("a panel that lies beside the other for what is sewn to both is seamed into the box as ever") {
+    const box_asked b{.w = 16_in, .h = 9_in, .d = 2_in, .s = "1/2"_in};
+    making<inch> d("bag");
+    const auto bag = sew_boxed_panels<inch>(d, panels(b, "bag", false));
+    const auto alone = execute(d);
+    d.add(laying<inch>{
+        .piece = bag.panels[1], .on = bag.panels[0], .top = -4_in - bag.from.height(), .upside_down = true});
+    const auto made = execute(d);
+    CHECK(sentences(made.faults) == "");
+    CHECK(made.steps.size() == alone.steps.size() + 1);
+    REQUIRE(made.boxed.boxes.size() == 1);
+    CHECK(made.boxed.boxes[0].width == 16_in);
 }
 
 // By hand: sides of 9 in from the raw top, 1/2 in more than up to a rim; base of 16, corners of 2.

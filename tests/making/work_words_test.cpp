@@ -165,6 +165,29 @@ work_plan<inch> of_a_project() {
     return plan;
 }
 
+/// A tape laid on a base, then a row, before which the work is turned over or not.
+work_plan<inch> tape_on_base(bool turned_over, bool film, surplus taken_up) {
+    work_plan<inch> plan{.parts = {{"base"}, {"tape"}}};
+    work_step<inch> lay{.verb = work_verb::lay}, sew{.verb = work_verb::sew};
+    lay.on = {0, 0};
+    lay.film = film;
+    lay.fit.taken_up = taken_up;
+    lay.places.push_back({.piece = {1, 0},
+                          .across = {{{0, 0}, edge::left, false}, {1_in}},
+                          .along = {{{0, 0}, edge::top, false}, {2_in}},
+                          .own_left = {{1, 0}, edge::left, false},
+                          .own_top = {{1, 0}, edge::top, false}});
+    sew.places.push_back({.piece = {0, 0},
+                          .across = {{{0, 0}, edge::top, false}, {3_in}},
+                          .end_to_end = {0, 0},
+                          .sewn = 9_in,
+                          .least = 2,
+                          .most = 2});
+    sew.turned_over = turned_over;
+    plan.groups.push_back({.steps = {lay, sew}});
+    return plan;
+}
+
 } // namespace
 
 // Followed with paper, scissors and pins; the figures are those of work_plan_test.cpp.
@@ -270,6 +293,13 @@ TEST_CASE("every phrase is said somewhere, and a table says it otherwise") {
     for (const making<inch>& d : {tool_roll(true).design, organiser().design, of_every_kind(), ended, pad.design})
         say(work_plan_of(d));
     say(of_a_project());
+    say(tape_on_base(true, true, surplus::none));
+    work_step<inch> corner{.verb = work_verb::slit};
+    corner.places.push_back({.piece = {0, 0},
+                             .across = {{{0, 0}, edge::left, false}, {1_in}},
+                             .along = {{{0, 0}, edge::top, false}, {0_in, 1_in}},
+                             .corner = true});
+    say({.parts = {{"base"}}, .groups = {{.steps = {corner}}}});
     for (const phrase& p : all_phrases)
         CHECK_MESSAGE(all.find("<" + string(p.key) + ">") != string::npos, string(p.key));
     // Nothing is left of the English but names, numbers and units.
@@ -366,4 +396,16 @@ TEST_CASE("a binding is turned over once for each strip, between its first fold 
         CHECK(at("Turn the work over. Turn that edge over again") < s.rfind("Sew a row"));
     }
     CHECK(strips == 1);
+}
+
+TEST_CASE("what is only laid is held before the work is turned over, and not where it stays as it lies or is pinned") {
+    const auto told = [](bool turned_over, bool film, surplus taken_up) {
+        const work_plan<inch> plan = tape_on_base(turned_over, film, taken_up);
+        return sentences_of(plan, plan.groups[0]);
+    };
+    CHECK(told(true, false, surplus::none)[0].ends_with("2 in from the cut top edge of the base. Pin it in place."));
+    CHECK(told(true, false, surplus::none)[1].starts_with("Turn the work over. "));
+    CHECK(told(true, true, surplus::none)[0].ends_with("of the base. Clip it in place."));
+    CHECK(told(false, false, surplus::none)[0].ends_with("2 in from the cut top edge of the base."));
+    CHECK(told(true, false, surplus::ease)[0].find("in place") == std::string::npos);
 }

@@ -106,6 +106,43 @@ TEST_CASE("a ribbon sewn on at one line, with a free end on either side") {
     CHECK_FALSE(tie.goes_in_before_seams());
 }
 
+TEST_CASE("straps folded in four, with the boxes that hold their ends") {
+    // 4 x 1 in wide. 13 + 2 x 5 + 2 x 1/2 in long. Boxes of 1 - 2 x 1/8 in by 5 - 2 x 1/8 in: 11 in round, two diagonals of
+    // 4.8087 in (sqrt(0.75^2 + 4.75^2), by hand) and 3/4 in once more: 21.367 in.
+    const auto straps =
+        listed("handles", 2,
+               boxed_straps<inch>{
+                   .finished = 1_in, .free = 13_in, .ends = {5_in, "1/2"_in}, .inset = "1/8"_in, .step = "1/4"_in});
+    check(straps, {{"straps", n(2)},
+                   {"each, cut width, to be folded in four", 4_in},
+                   {"each, cut length", 24_in},
+                   {"free between its sewn ends", 13_in},
+                   {"box with a cross at each end, across the strap", "3/4"_in},
+                   {"box with a cross at each end, along the strap", "4 3/4"_in},
+                   {"such a box sewn in one go, one short side twice", "21 1/2"_in}});
+    CHECK(warns(straps, caution::loads));
+    CHECK(warns(straps, caution::infants_and_animals));
+}
+
+TEST_CASE("cords and elastic in a casing") {
+    // Twice 8 in, two ends of 1 1/2 in and 1 in in the knot: 20 in; drawn up to 3 in, 13 and 2 x 1 1/2 in hang out.
+    const auto cords = listed("cord", 2, drawstrings<inch>{.round = 16_in, .ends = {"1 1/2"_in, 1_in}, .closed = 3_in});
+    check(cords, {{"cords", n(2)},
+                  {"each, cut", 20_in},
+                  {"cord in all", 40_in},
+                  {"loop that hangs out when the mouth is drawn up", 16_in}});
+    CHECK(warns(cords, caution::cords));
+    CHECK(warns(cords, caution::infants_and_animals));
+    // 16 in at 9/5 is 8 8/9 in at rest, and 1/2 and 3/4 in: 10 5/36, up to a 1/4 in; so (10 1/4 - 3/4) x 9/5 in open.
+    const auto elastics = listed("elastic", 1, 16_in, elastic<inch>{{9, 5}, "1/2"_in, "3/4"_in}, "1/4"_in);
+    check(elastics, {{"elastics", n(1)},
+                     {"each, cut", "10 5/36"_in},
+                     {"each, cut, no shorter", "10 1/4"_in},
+                     {"elastic in all", "10 1/4"_in},
+                     {"opens out to", "17 1/10"_in}});
+    CHECK(warns(elastics, caution::infants_and_animals));
+}
+
 TEST_CASE("a ribbon sewn on along a run is listed as far as it is sewn") {
     // From 3 to 21 of 24 in: 18 in, and a loop of 2 in there and back, and 5 in free.
     check(listed("tie", 1,

@@ -173,6 +173,12 @@ TEST_CASE("the project's own allowance is used, folded cloth is opened out, and 
     project<inch> washed = curtain(60_in, 50_in);
     washed.add(project_cloth<inch>{.material = "ticking", .washed = washed_when::as_pieces});
     CHECK_THROWS_AS(laid(washed, {.width = 44_in}), piece_too_wide_error);
+    // Parts of a piece that might be turned lie all one way, as they are sewn to each other.
+    const auto either = cloth_for<inch>(sheet_of(curtain(60_in, 50_in)), "ticking", {.width = 44_in},
+                                        {.sold = eighths_of_a_yard<inch>}, {.lies = grain::may_turn, .may_join = true});
+    CHECK(either.pieces.size() == 3);
+    for (const cloth_piece<inch>& part : either.pieces)
+        CHECK(part.grain == grain::fixed);
     // A piece that may turn and then fits is turned.
     project<inch> turned = curtain(60_in, 20_in);
     turned.find("curtain")->lies(cloth_lie::either_way);

@@ -2,7 +2,8 @@
 //
 //   boxed_panels<U>{name, inside, seam, rim, cloth}        what they are cut for
 //   sew_boxed_panels(design, from)                         a boxed_shell: its two panels, and its seams
-//   join_rims(design, outer, lining)                       the lining into the bag, right sides together, all round
+//   join_rims(design, outer, lining)                       the lining into the bag, right sides together, all round: of its
+//                                                          size, or with surplus::ease a smaller one
 //
 //   const auto outer = sew_boxed_panels<inch>(bag, {.name = "outer", .inside = {10_in, 8_in, 4_in}, .seam = "1/2"_in});
 //
@@ -122,10 +123,12 @@ boxed_shell<Unit> sew_boxed_panels(making<Unit>& design, const std::type_identit
     return detail::shell_maker<Unit>(design, from).make();
 }
 
-/// Both were sewn with a rim, and are whole before it is sewn. Of two sizes they do not agree, which the design refuses.
+/// Both were sewn with a rim, and are whole before it is sewn. Of two sizes they do not agree, which the design refuses where
+/// nothing takes it up.
 template <length_unit Unit>
-operation join_rims(making<Unit>& design, const boxed_shell<Unit>& outer, const boxed_shell<Unit>& lining) {
-    seam_of<Unit> s{.beyond = beyond_seam::back};
+operation join_rims(making<Unit>& design, const boxed_shell<Unit>& outer, const boxed_shell<Unit>& lining,
+                    surplus taken_up = surplus::none) {
+    seam_of<Unit> s{.beyond = beyond_seam::back, .taken_up = taken_up};
     const auto rim = [](const boxed_shell<Unit>& shell, std::int64_t k) {
         const length<Unit> seam = shell.from.seam;
         return chalk_line<Unit>{.on = shell.panels[k],

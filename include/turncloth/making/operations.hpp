@@ -104,7 +104,8 @@ enum class pressed : unsigned char { open, to_one, to_other, not_at_all };
 /// difference, between marks that divide each line into equal spans. Right sides lie together, so the two lines run
 /// against each other as the right side of each is seen: top meets bottom left to left, top meets top left to right. A
 /// quarter is turned to the wrong side; of what a seam turned back, as a lining, to the right side. Where a mouth lies
-/// on one of the lines the seam is left open.
+/// on one of the lines the seam is left open. What is turned back and is not as long lies inside as a lining does: both keep
+/// their own sizes, and nothing is drawn in.
 template <length_unit Unit>
 struct seam_of {
     std::vector<chalk_line<Unit>> one{}, other{};
@@ -117,6 +118,7 @@ struct seam_of {
     length<Unit> overrun{};
     bool by_hand = false;
 
+    constexpr bool lets_in() const { return beyond == beyond_seam::back && taken_up != surplus::none; }
     friend bool operator==(const seam_of&, const seam_of&) = default;
 };
 

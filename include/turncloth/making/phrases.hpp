@@ -119,6 +119,7 @@ inline constexpr phrase lay{"step.lay", "Lay {piece}{carried}, {up} side up, on 
 inline constexpr phrase opened_out{"lay.opened_out",
                                    "Open {piece} out beside {on}, {up} sides up, so that both lie flat with their "
                                    "folded edges together."};
+inline constexpr phrase held_by_pins{"lay.pins", "Pin it in place."}, held_by_clips{"lay.clips", "Clip it in place."};
 inline constexpr phrase carried{"lay.carried", ", with what lies on it"};
 inline constexpr phrase upside_down{"lay.upside_down", "its top toward you, "};
 inline constexpr phrase level{"lay.level", "{own} level with {edge}"}, set_in{"lay.in", "{own} {at} from {edge}"},
@@ -251,6 +252,8 @@ inline constexpr std::array all_phrases = {phrases::comma,
                                            phrases::span,
                                            phrases::across_edge,
                                            phrases::turn_over,
+                                           phrases::held_by_pins,
+                                           phrases::held_by_clips,
                                            phrases::by_hand,
                                            phrases::overrun,
                                            phrases::overrun_always,

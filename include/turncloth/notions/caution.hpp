@@ -106,6 +106,21 @@ inline constexpr note small_parts{work::using_it,
                                   "Sliders, eyelets and other small parts choke toddlers: see that none can come off, "
                                   "and keep the thing from children under three (USA: 16 CFR 1501)."};
 
+// Common practice: a maker's strap is tested by nobody; lifting gear has its own codes.
+inline constexpr note loads{
+    work::using_it,
+    "No load is certified for a strap, for its stitching or for what it is sewn to. Try it low down, over "
+    "something soft, with more than it will carry, look at its stitching before each use, and never carry or "
+    "hang a person or an animal by it, nor anything over people: lifting has its own codes."};
+
+// 16 CFR 1120 and ASTM F1816, EN 14682: children's clothing; ASTM F963, EN 71-1: cords of toys (value from memory). None is of
+// bags, so the local standard on cords is to be asked.
+inline constexpr note cords{work::using_it, "A cord that hangs out catches, and a loop of it strangles: knot it so "
+                                            "short that no loop goes over a head, and keep the bag "
+                                            "from infants, from cots and from animals. Follow the standard on cords "
+                                            "that is in force where it is used, which goes before "
+                                            "the lengths here."};
+
 // CPSC, safe sleep guidance and rule on crib bumpers; ASTM F1917 covers infant bedding. Animals: common practice.
 inline constexpr note infants_and_animals{
     work::using_it,
@@ -139,6 +154,8 @@ inline constexpr std::array all = {
     setting_eyelets,
     filling,
     small_parts,
+    loads,
+    cords,
     infants_and_animals,
     ties_on_childrens_clothing,
     hanging_up,

@@ -3,6 +3,7 @@
 //   notion<U>(name)     .figure(what, figure or length)  .number(what, n)  .places(what, lengths)
 //                       .sold(how)  .caution(note)  .before_seams()
 //   listed(name, count, opening, supply)  listed(name, count, tie)  listed(name, eyelet row or pleating)
+//   listed(name, count, straps)  listed(name, count, drawstrings)  listed(name, count, round, elastic, step)
 //   listed(name, width, length, strips)  listed_round(name, working, girth)
 //                                            what notions/ computes, as a notion that a project can hold
 //   zipper_supply<U>                         from_roll(length)  made_up(lengths sold, ends, tail)
@@ -14,12 +15,15 @@
 #define TURNCLOTH_SHEET_NOTION_HPP
 
 #include <turncloth/measure/require.hpp>
+#include <turncloth/measure/rounding.hpp>
 #include <turncloth/measure/working.hpp>
 #include <turncloth/notions/binding.hpp>
 #include <turncloth/notions/boxed.hpp>
 #include <turncloth/notions/caution.hpp>
+#include <turncloth/notions/drawstring.hpp>
 #include <turncloth/notions/hanging.hpp>
 #include <turncloth/notions/pleats.hpp>
+#include <turncloth/notions/strap.hpp>
 #include <turncloth/notions/tie.hpp>
 #include <turncloth/notions/zipper.hpp>
 #include <turncloth/panel/names.hpp>
@@ -173,6 +177,51 @@ notion<Unit> listed(std::string name, std::int64_t count, const ribbon_tie<Unit>
         n.figure("sewn on, as far as", sewn.sewn_to.from_datum());
     n.figure("ribbon in all", ribbon(t) * count).sold(sold_as::off_a_roll);
     return n.caution(caution::infants_and_animals);
+}
+
+/// Straps cut from cloth that the sheet cuts too, so nothing of them is bought.
+template <length_unit Unit>
+notion<Unit> listed(std::string name, std::int64_t count, const boxed_straps<Unit>& s) {
+    const crossed_box<Unit> box = box_in_strap(s.finished, s.ends.sewn, s.inset);
+    return notion<Unit>(std::move(name))
+        .number("straps", count)
+        .figure("each, cut width, to be folded in four", cut_to_fold_in_four(s.finished))
+        .figure("each, cut length", strap_length(s.free, s.ends))
+        .figure("free between its sewn ends", s.free)
+        .figure("box with a cross at each end, across the strap", box.width)
+        .figure("box with a cross at each end, along the strap", box.height)
+        .figure("such a box sewn in one go, one short side twice", box_in_one_row(box, s.step, rounding::up))
+        .caution(caution::loads)
+        .caution(caution::infants_and_animals);
+}
+
+template <length_unit Unit>
+notion<Unit> listed(std::string name, std::int64_t count, const drawstrings<Unit>& d) {
+    const turncloth::figure<Unit> each = cord_length(d.round, d.ends);
+    return notion<Unit>(std::move(name))
+        .number("cords", count)
+        .figure("each, cut", each)
+        .figure("cord in all", each.value() * count)
+        .sold(sold_as::off_a_roll)
+        .figure("loop that hangs out when the mouth is drawn up", loop_drawn(d.round, d.closed, d.ends))
+        .caution(caution::cords)
+        .caution(caution::infants_and_animals);
+}
+
+/// Round a mouth; each is cut on that step, no shorter than it must be.
+template <length_unit Unit>
+notion<Unit> listed(std::string name, std::int64_t count, length<Unit> round, const elastic<Unit>& e,
+                    length<Unit> step) {
+    const turncloth::figure<Unit> each = elastic_length(round, e);
+    const length<Unit> cut = up_to(each.value(), step);
+    return notion<Unit>(std::move(name))
+        .number("elastics", count)
+        .figure("each, cut", each)
+        .figure("each, cut, no shorter", cut)
+        .figure("elastic in all", cut * count)
+        .sold(sold_as::off_a_roll)
+        .figure("opens out to", stretched_to(cut, e))
+        .caution(caution::infants_and_animals);
 }
 
 /// Ribbon that goes round a roll and is tied in a bow: `working` is what tie_round gives.

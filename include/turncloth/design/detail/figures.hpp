@@ -8,6 +8,7 @@
 //   girth of a roll (strip, thickness, step)               once round a strip rolled up tightly
 //   fewest eyelets (along, rim, margin, apart)             that are at most so far apart, from centre to centre
 //   bow of a pocket (film, backing, pockets, step)         how far it stands open in its middle
+//   free length of a handle (drop, apart, over, step)      between its ends, so that it comes up so far
 #ifndef TURNCLOTH_DESIGN_DETAIL_FIGURES_HPP
 #define TURNCLOTH_DESIGN_DETAIL_FIGURES_HPP
 
@@ -15,6 +16,7 @@
 #include <turncloth/making/ruled.hpp>
 #include <turncloth/marks/row.hpp>
 #include <turncloth/notions/hanging.hpp>
+#include <turncloth/notions/strap.hpp>
 #include <turncloth/notions/tie.hpp>
 #include <turncloth/panel/finish.hpp>
 
@@ -118,10 +120,16 @@ fraction bow_of_pocket(const figure_parts& p, fraction) {
                                    whole_number(p[2], "the number of pockets"));
     return pockets.bow(length_of<Unit>(p[3]), rounding::nearest).value();
 }
+template <length_unit Unit>
+fraction free_length_of_handle(const figure_parts& p, fraction) {
+    return free_of_handle<Unit>(length_of<Unit>(p[0]), {.apart = length_of<Unit>(p[1]), .over = length_of<Unit>(p[2])},
+                                length_of<Unit>(p[3]), rounding::up)
+        .value();
+}
 
 inline constexpr figure_part a_length = figure_part::length, a_number = figure_part::number;
 
-inline constexpr std::array<named_figure, 8> named_figures = {{
+inline constexpr std::array<named_figure, 9> named_figures = {{
     {"whole part", {{{"of", a_number}}}, a_number, whole_part, whole_part},
     {"half on the ruler", {{{"of"}}}, a_length, half_on_ruler<inch>, half_on_ruler<centimetre>},
     {"mark",
@@ -150,6 +158,11 @@ inline constexpr std::array<named_figure, 8> named_figures = {{
      a_length,
      bow_of_pocket<inch>,
      bow_of_pocket<centimetre>},
+    {"free length of a handle",
+     {{{"drop"}, {"apart"}, {"over"}, {"step"}}},
+     a_length,
+     free_length_of_handle<inch>,
+     free_length_of_handle<centimetre>},
 }};
 
 inline const named_figure* find_figure(std::string_view name) {

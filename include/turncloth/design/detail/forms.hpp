@@ -184,7 +184,15 @@ notion<U> foam(parts_given_of<U> v) {
 }
 
 template <length_unit U>
-inline constexpr std::array<notion_maker<U>, 6> notion_forms = {{
+notion<U> straps_folded(parts_given_of<U> v) {
+    return listed(
+        "", v.count(0),
+        boxed_straps<U>{
+            .finished = v[1], .free = v[2], .ends = {.sewn = v[3], .turned = v[4]}, .inset = v[5], .step = v[6]});
+}
+
+template <length_unit U>
+inline constexpr std::array<notion_maker<U>, 9> notion_forms = {{
     {{"details"}, [](parts_given_of<U>) { return notion<U>(""); }},
     {{"ribbon round a roll",
       {{{"girth"},
@@ -216,6 +224,24 @@ inline constexpr std::array<notion_maker<U>, 6> notion_forms = {{
                        zipper_supply<U>::made_up({v[4]}, v[5], v[6]));
      }},
     {{"foam filling", {{{"width"}, {"height"}, {"thickness"}}}}, foam<U>},
+    {{"straps folded in four",
+      {{counted_part("count"), {"width"}, {"free"}, {"sewn"}, may_have("turned"), {"inset"}, {"step"}}}},
+     straps_folded<U>},
+    {{"drawstrings", {{counted_part("count"), {"round"}, {"beyond"}, may_have("knot"), {"closed"}}}},
+     [](parts_given_of<U> v) {
+         return listed("", v.count(0),
+                       drawstrings<U>{.round = v[1], .ends = {.beyond = v[2], .knot = v[3]}, .closed = v[4]});
+     }},
+    {{"elastic",
+      {{counted_part("count"),
+        {"round"},
+        {"stretch", wanted::number},
+        may_have("ease"),
+        may_have("overlap"),
+        {"step"}}}},
+     [](parts_given_of<U> v) {
+         return listed("", v.count(0), v[1], elastic<U>{.stretch = v.number(2), .ease = v[3], .overlap = v[4]}, v[5]);
+     }},
 }};
 
 template <length_unit U>

@@ -101,6 +101,8 @@ inline constexpr std::pair<std::string_view, std::string_view> german_steps[] = 
                     "darauf, {where}."},
     {"lay.opened_out", "{piece} neben {on} ausklappen, {up} Seiten oben, sodass beide flach liegen und Bruchkante an "
                        "Bruchkante stößt."},
+    {"lay.pins", "Mit Nadeln feststecken."},
+    {"lay.clips", "Mit Klammern festhalten."},
     {"lay.carried", " (mit allem, was darauf liegt)"},
     {"lay.upside_down", "mit der Kante oben zu Ihnen hin, "},
     {"lay.level", "{own} bündig mit {edge}"},

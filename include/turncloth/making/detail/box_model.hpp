@@ -140,7 +140,7 @@ private:
                                                 boxed_work::turned::back};
         for (std::size_t k = 0; k < s.one.size(); ++k) {
             const boxed_work::seam_pair p{line(s.one[k]), line(s.other[k]), turns[static_cast<std::size_t>(s.beyond)],
-                                          seam};
+                                          seam, s.lets_in()};
             pairs_.push_back(p);
             parts_[p.one.part].ends.push_back(p.one);
             parts_[p.other.part].ends.push_back(p.other);
@@ -195,8 +195,10 @@ private:
             all.push_back({k, {from, pairs_[k].long_()}});
     }
     std::optional<boxed_work::point> in_space(std::size_t pair, whole t) const {
-        const boxed_work::spot on = pairs_[pair].on_one(t);
-        for (const boxed_work::box_cell& c : walk_->cells_of(pairs_[pair].one.part))
+        const boxed_work::seam_pair& p = pairs_[pair];
+        const bool by_other = p.other.long_() < p.one.long_();
+        const boxed_work::spot on = by_other ? p.on_other(t) : p.on_one(t);
+        for (const boxed_work::box_cell& c : walk_->cells_of(by_other ? p.other.part : p.one.part))
             if (c.placed && c.own.left <= on.x && on.x <= c.own.right && c.own.top <= on.y && on.y <= c.own.bottom)
                 return c.stands.how(on);
         return {};

@@ -1,16 +1,15 @@
 // Boxes found by walking the seams from one piece to the next, and what does not close.
 //
-//   box_part        a piece: its size, the creases that turn a quarter, and the lines that end it
-//   class lazy_walk(parts, pairs)      .cells()  .cells_of(part)  .boxes()  .gaps()
-//   stops_of(part)                     where its cells begin and end, and how many they are, before they are made
+//   class lazy_walk(parts, pairs)      .cells()  .cells_of(part)  .boxes()  .shells()  .gaps()
 //
 // A piece is cut into cells by its seams and creases. What lies between a seam, or a crease that turns back, and its edge
 // is an allowance, and no part of the box. Each box is placed from its largest cell on, breadth first; a seam or a crease
-// between two cells that are placed already must find both where it wants them.
+// between two cells that are placed already must find both where it wants them. A lining of another size is a shell of its own
+// in its box: it is placed by one stretch of the seam that lets it in, middle to middle, and held by the others to nothing.
 #ifndef TURNCLOTH_MAKING_DETAIL_BOX_WALK_HPP
 #define TURNCLOTH_MAKING_DETAIL_BOX_WALK_HPP
 
-#include <turncloth/making/detail/boxes.hpp>
+#include <turncloth/making/detail/box_parts.hpp>
 
 #include <algorithm>
 #include <cstddef>
@@ -20,24 +19,13 @@
 
 namespace turncloth::detail::boxed_work {
 
-/// A crease that turns a quarter; it begins and ends as a seam does.
-struct quarter_crease {
-    seam_line at{};
-    bool outward = false;
-};
-
-struct box_part {
-    whole width = 0, height = 0;
-    std::vector<quarter_crease> creases{};
-    std::vector<seam_line> ends{}; ///< seams, and creases that turn back
-};
-
 struct box_cell {
     std::size_t part = 0;
     bounds own{};
     bool allowance = false, placed = false;
     standing stands{};
     std::size_t box = nowhere, by = nowhere; ///< by: the pair through which its piece was reached
+    std::size_t shell = nowhere;             ///< what is joined without letting in a lining
 };
 
 /// A pair whose sides do not come together.
@@ -54,33 +42,6 @@ struct box_extent {
     bool open = false;               ///< some edge is sewn to nothing
     std::size_t open_part = nowhere; ///< the first that has one
 };
-
-struct part_stops {
-    std::vector<whole> xs{}, ys{};
-
-    std::size_t columns() const { return xs.empty() ? 0 : xs.size() - 1; }
-    std::size_t cells() const { return xs.empty() ? 0 : columns() * (ys.size() - 1); }
-};
-
-/// At every line, and where a line begins or ends within the piece. Of a piece that is in no seam nothing is to be placed.
-inline part_stops stops_of(const box_part& part) {
-    if (part.ends.empty())
-        return {};
-    part_stops all{{0, part.width}, {0, part.height}};
-    const auto note = [&](const seam_line& l) {
-        (l.level ? all.ys : all.xs).push_back(l.at);
-        (l.level ? all.xs : all.ys).insert((l.level ? all.xs : all.ys).end(), {l.begins, l.ends});
-    };
-    for (const seam_line& l : part.ends)
-        note(l);
-    for (const quarter_crease& c : part.creases)
-        note(c.at);
-    for (std::vector<whole>* stops : {&all.xs, &all.ys}) {
-        std::sort(stops->begin(), stops->end());
-        stops->erase(std::unique(stops->begin(), stops->end()), stops->end());
-    }
-    return all;
-}
 
 /// Compiled where it is used.
 template <class>
@@ -103,6 +64,7 @@ public:
         return std::span(cells_).subspan(first_[part], first_[part + 1] - first_[part]);
     }
     const std::vector<box_extent>& boxes() const { return boxes_; }
+    const std::vector<box_extent>& shells() const { return shells_; }
     const std::vector<box_gap>& gaps() const { return gaps_; }
 
 private:
@@ -112,6 +74,7 @@ private:
         turned turn = turned::not_at_all;
         std::size_t pair = nowhere;
         whole long_ = 0; ///< of a pair
+        bool lets_in = false;
     };
 
     static bool spans(const seam_line& l, bool level, whole at, whole from, whole to) {
@@ -192,27 +155,57 @@ private:
         }
         return found;
     }
+    static spot along(const seam_line& l, bool forward) {
+        const whole way = forward ? 1 : -1;
+        return l.level ? spot{way, 0} : spot{0, way};
+    }
+    joint joint_of(std::size_t k, std::size_t one, std::size_t other, whole on_one, whole on_other) const {
+        const seam_pair& p = pairs_[k];
+        return {one,
+                other,
+                {p.one.across(), along(p.one, p.one.clockwise()), p.on_one(on_one)},
+                {p.other.across(), along(p.other, !p.other.clockwise()), p.on_other(on_other)},
+                p.turn,
+                k,
+                0,
+                p.lets_in};
+    }
+    /// Each stretch of `one` with the one of `other` that lies beside most of it, where the middles of the two sides meet.
+    void let_in(std::size_t k) {
+        const seam_pair& p = pairs_[k];
+        const whole shift = (p.one.long_() - p.other.long_()) / 2;
+        for (const along_seam& a : cells_along(p.one, p.one.clockwise())) {
+            along_seam best{};
+            whole most = 0;
+            for (const along_seam& b : cells_along(p.other, !p.other.clockwise())) {
+                const whole common = std::min(a.to, b.to + shift) - std::max(a.from, b.from + shift);
+                best = common > most ? b : best;
+                most = std::max(most, common);
+            }
+            if (most > 0)
+                add(joint_of(k, a.cell, best.cell, (a.from + a.to) / 2, (best.from + best.to) / 2));
+        }
+    }
     void join_pair(std::size_t k) {
         const seam_pair& p = pairs_[k];
-        const auto along = [](const seam_line& l, bool forward) {
-            return l.level ? spot{forward ? 1 : -1, 0} : spot{0, forward ? 1 : -1};
-        };
+        if (p.lets_in)
+            return let_in(k);
         for (const along_seam& a : cells_along(p.one, p.one.clockwise()))
             for (const along_seam& b : cells_along(p.other, !p.other.clockwise())) {
                 const whole from = std::max(a.from, b.from), to = std::min(a.to, b.to);
                 if (from >= to)
                     continue;
-                joint j{a.cell, b.cell};
-                j.turn = p.turn;
-                j.pair = k;
+                joint j = joint_of(k, a.cell, b.cell, from, from);
                 j.long_ = to - from;
-                j.at_one = {p.one.across(), along(p.one, p.one.clockwise()), p.on_one(from)};
-                j.at_other = {p.other.across(), along(p.other, !p.other.clockwise()), p.on_other(from)};
                 add(j);
             }
     }
 
-    static joint reversed(const joint& j) { return {j.other, j.one, j.at_other, j.at_one, j.turn, j.pair, j.long_}; }
+    static joint reversed(joint j) {
+        std::swap(j.one, j.other);
+        std::swap(j.at_one, j.at_other);
+        return j;
+    }
     static int128 area_of(const bounds& b) { return int128{b.right - b.left} * (b.bottom - b.top); }
 
     /// From the largest cell of each box, which is then as it lies before you.
@@ -227,8 +220,10 @@ private:
             if (!cells_[c].placed && !cells_[c].allowance && is_sewn[c] != 0)
                 place_from(c);
         for (std::size_t c = 0; c < cells_.size(); ++c)
-            if (cells_[c].placed)
-                note_extent(c);
+            if (cells_[c].placed) {
+                note_extent(c, boxes_[cells_[c].box]);
+                note_extent(c, shells_[cells_[c].shell]);
+            }
     }
     /// Of each cell, whether a seam is reached from it.
     std::vector<char> sewn() const {
@@ -252,24 +247,41 @@ private:
         cells_[root].placed = true;
         cells_[root].box = boxes_.size();
         boxes_.push_back({});
+        std::vector<joint> linings;
+        place_shell(root, linings);
+        for (std::size_t i = 0; i < linings.size(); ++i)
+            if (const joint j = linings[i]; !cells_[j.other].placed) {
+                place(j);
+                place_shell(j.other, linings);
+            }
+    }
+    standing wanted_by(const joint& j) const { return joined(cells_[j.one].stands, j.at_one, j.at_other, j.turn); }
+    void place(const joint& j) {
+        box_cell &next = cells_[j.other], &from = cells_[j.one];
+        next.placed = true;
+        next.stands = wanted_by(j);
+        next.box = from.box;
+        next.by = j.pair != nowhere ? j.pair : from.by;
+    }
+    void place_shell(std::size_t root, std::vector<joint>& linings) {
         std::vector<std::size_t> queue = {root};
-        for (std::size_t q = 0; q < queue.size(); ++q)
+        for (std::size_t q = 0; q < queue.size(); ++q) {
+            cells_[queue[q]].shell = shells_.size();
             for (const std::size_t i : of_[queue[q]]) {
                 if (std::exchange(looked_[i], char{1}) != 0)
                     continue;
                 const joint j = joints_[i].one == queue[q] ? joints_[i] : reversed(joints_[i]);
-                const standing wanted = joined(cells_[j.one].stands, j.at_one, j.at_other, j.turn);
-                box_cell& next = cells_[j.other];
-                if (!next.placed) {
-                    next.placed = true;
-                    next.stands = wanted;
-                    next.box = cells_[j.one].box;
-                    next.by = j.pair != nowhere ? j.pair : cells_[j.one].by;
+                if (j.lets_in) {
+                    linings.push_back(j);
+                } else if (!cells_[j.other].placed) {
+                    place(j);
                     queue.push_back(j.other);
-                } else if (!(next.stands.how == wanted.how)) {
+                } else if (const box_cell& next = cells_[j.other]; !(next.stands.how == wanted_by(j).how)) {
                     note_gap(next.by != nowhere ? j : reversed(j));
                 }
             }
+        }
+        shells_.push_back({});
     }
     /// Once for each seam. Creases of one piece that cross are told by the seams that they spoil.
     void note_gap(const joint& j) {
@@ -278,7 +290,7 @@ private:
             }))
             return;
         const box_cell& late = cells_[j.other];
-        const frame wanted = joined(cells_[j.one].stands, j.at_one, j.at_other, j.turn).how;
+        const frame wanted = wanted_by(j).how;
         box_gap g{j.pair, late.by, late.part};
         g.otherwise = !wanted.turned_as(late.stands.how);
         g.apart = late.stands.how.at - wanted.at;
@@ -305,9 +317,8 @@ private:
         return size(a.x - b.x) + size(a.y - b.y) + size(a.z - b.z);
     }
 
-    void note_extent(std::size_t c) {
+    void note_extent(std::size_t c, box_extent& all) const {
         const box_cell& one = cells_[c];
-        box_extent& all = boxes_[one.box];
         const box_part& part = parts_[one.part];
         for (const spot& s : {spot{one.own.left, one.own.top}, spot{one.own.right, one.own.bottom}}) {
             const point p = one.stands.how(s);
@@ -345,7 +356,7 @@ private:
     std::vector<joint> joints_{};
     std::vector<std::vector<std::size_t>> of_{}; ///< the joints of each cell
     std::vector<char> looked_{};
-    std::vector<box_extent> boxes_{};
+    std::vector<box_extent> boxes_{}, shells_{};
     std::vector<box_gap> gaps_{};
 };
 

@@ -93,7 +93,7 @@ private:
             if (a != b)
                 made_.marks.push_back({seam(i), static_cast<std::int64_t>(k), b < a, s.taken_up,
                                        even_mapping<Unit>(std::max(a, b), std::min(a, b), s.spans, s.graduation)});
-            if (one.long_() != other.long_())
+            if (one.long_() != other.long_() && !s.lets_in())
                 fault_is(described(design_, seam(i)) + " joins " + to_text(long_(one.long_())) + " to " +
                              to_text(long_(other.long_())) + " where another of its spans takes up as much as it can",
                          {.kind = fault::disagree,
@@ -265,9 +265,23 @@ private:
                       .where = c.what});
         fill(c, index);
     }
+    std::size_t shell_of(const cut_part& p) const {
+        for (const boxed_work::box_cell& c : work_.walked().cells())
+            if (c.placed && model_.part_of(c.part) == p)
+                return c.shell;
+        return boxed_work::nowhere;
+    }
+    /// Across, down and through what it is between: the lining alone where both its walls are of that.
+    triple inside_of(const compartment<Unit>& c) const {
+        const std::size_t shell = shell_of(c.between[0]);
+        const boxed_work::box_extent& b = shell == shell_of(c.between[1])
+                                              ? work_.walked().shells()[shell]
+                                              : work_.walked().boxes()[*box_of(c.between[0])];
+        return {long_(b.high.x - b.low.x), long_(b.high.y - b.low.y), long_(b.high.z - b.low.z)};
+    }
     void fill(const contents<Unit>& c, std::size_t index) {
-        const box_found<Unit>& b = made_.boxes[*box_of(design_.compartments()[c.into.index].between[0])];
-        const triple inside = sorted({b.width, b.height, b.depth}), size = sorted({c.width, c.height, c.depth});
+        const triple inside = sorted(inside_of(design_.compartments()[c.into.index])),
+                     size = sorted({c.width, c.height, c.depth});
         for (std::size_t k = 0; k < 3; ++k)
             if (size[k] - c.squeezed > inside[k])
                 return fault_is(c.what + " is larger than the box, squeezed too: " + to_text(size[k]) + " goes into " +
@@ -286,12 +300,12 @@ private:
         if (!is_boxed(c))
             return;
         const std::size_t box = *box_of(c.between[0]);
-        const box_found<Unit>& b = made_.boxes[box];
+        const triple inside = inside_of(c);
         refuse_leak(c, index, work_.walked().boxes()[box].open_part);
-        if (c.least_width > b.width || c.least_height > b.height || c.least_depth > b.depth)
+        if (c.least_width > inside[0] || c.least_height > inside[1] || c.least_depth > inside[2])
             fault_is("the compartment \"" + c.name + "\" does not hold " + size_of(c.least_width, c.least_height) +
-                         " x " + to_text(c.least_depth) + ": inside it is " + size_of(b.width, b.height) + " x " +
-                         to_text(b.depth),
+                         " x " + to_text(c.least_depth) + ": inside it is " + size_of(inside[0], inside[1]) + " x " +
+                         to_text(inside[2]),
                      {.kind = fault::no_room, .what = "a compartment", .index = index, .where = c.name});
     }
     /// All of its mouths are left open in seams, and an edge is sewn to nothing besides: no rim was meant.

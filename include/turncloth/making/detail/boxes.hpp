@@ -17,6 +17,7 @@
 
 #include <turncloth/making/detail/whole.hpp>
 
+#include <algorithm>
 #include <cstddef>
 #include <limits>
 
@@ -66,13 +67,14 @@ struct seam_line {
 
 enum class turned : unsigned char { not_at_all, inward, outward, back };
 
-/// The k-th span of a seam; lengths agree.
+/// The k-th span of a seam; lengths agree, but where a lining is let in.
 struct seam_pair {
     seam_line one{}, other{};
     turned turn = turned::not_at_all;
     std::size_t seam = 0;
+    bool lets_in = false; ///< a lining of another size: its lengths need not agree
 
-    constexpr whole long_() const { return one.long_(); }
+    constexpr whole long_() const { return std::min(one.long_(), other.long_()); }
     /// So far along the seam, in each piece's own spots.
     constexpr spot on_one(whole t) const { return one.spot_at(one.clockwise() ? one.begins + t : one.ends - t); }
     constexpr spot on_other(whole t) const {

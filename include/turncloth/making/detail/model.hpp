@@ -96,7 +96,7 @@ private:
                 (l.fit.along_level ? scale_[number_of(l.piece)].across : scale_[number_of(l.piece)].down) =
                     ratio_of(l.fit.on, l.fit.of_piece);
         for (const seam_of<Unit>& s : design_.seams())
-            for (std::size_t k = 0; s.taken_up != surplus::none && k < s.one.size(); ++k)
+            for (std::size_t k = 0; s.taken_up != surplus::none && !s.lets_in() && k < s.one.size(); ++k)
                 take_up(s.one[k], s.other[k]);
     }
     length<Unit> long_(const chalk_line<Unit>& l) const {

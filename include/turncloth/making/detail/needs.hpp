@@ -71,7 +71,9 @@ public:
             if (operations[i].kind != flat_kind::laying && operations[i].kind != flat_kind::crease)
                 order_work(i);
         for (std::size_t c = 0; c < design.creases.size(); ++c)
-            if (turnings_[c].encloses)
+            if (crease_of_[c] == nowhere) // a quarter turn is no flat work
+                continue;
+            else if (turnings_[c].encloses)
                 phases_[crease_of_[c]] = phase::enclosing;
             else if (!design.creases[c].over && design.parts[design.creases[c].part].on != nowhere)
                 phases_[crease_of_[c]] = phase::hem_of_piece; // turned under, which is pressed before it is laid

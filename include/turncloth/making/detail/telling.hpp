@@ -26,6 +26,8 @@ public:
         for (std::size_t i = 0; i < g.steps.size(); ++i) {
             const told_step* before = i > 0 ? &g.steps[i - 1] : nullptr;
             std::string step = tell_step(g.steps[i], before);
+            if (i + 1 < g.steps.size() && g.steps[i + 1].turned_over && lies_loose(g.steps[i]))
+                step += " " + say(g.steps[i].film ? phrases::held_by_clips : phrases::held_by_pins, {});
             if (g.steps[i].turned_over && !says_side(g.steps[i], before))
                 step = say(phrases::turn_over, {}) + " " + capital(step);
             all.push_back(
@@ -66,6 +68,10 @@ private:
         }
     }
 
+    /// Whether nothing holds what it laid, which would fall off as the work is turned over.
+    static bool lies_loose(const told_step& s) {
+        return s.verb == work_verb::lay && !s.on_a_seam && s.fit.taken_up == surplus::none;
+    }
     /// Whether its sentence says which side lies up.
     bool says_side(const told_step& s, const told_step* before) const {
         return s.verb == work_verb::lay || (s.verb == work_verb::slit && !s.places[0].corner) ||
@@ -151,9 +157,10 @@ private:
                                                {"turned", by},
                                                {"press", press}});
         if (s.on_a_row)
-            return say(
-                phrases::fold_on_row,
-                {{"piece", name(p.piece)}, {"edge", edge_in_words(p.across.from)}, {"turned", by}, {"press", press}});
+            return say(phrases::fold_on_row, {{"piece", name(p.piece)},
+                                              {"edge", edge_in_words(p.across.from, edges)},
+                                              {"turned", by},
+                                              {"press", press}});
         if (again(s, before))
             return say(edges.size() == 1 ? phrases::fold_more_one : phrases::fold_more_many,
                        {{"turned", by}, {"press", press}});

@@ -46,8 +46,8 @@ private:
         adjust(p.across);
         const finish<Unit>& f = shape_.finish_of(p.side);
         const std::int64_t copy = of_all ? every_copy : p.piece.copy;
-        if (++folded_[copy][number(p.side)] != f.folds().size())
-            return;
+        if (f.joins() || ++folded_[copy][number(p.side)] != f.folds().size())
+            return; // what lies beyond the fold of a French seam or a fell is its second seam
         p.goes_round = f.allowance() - f.folds().back().from_datum();
         round_[copy][number(p.side)] = p.goes_round;
     }

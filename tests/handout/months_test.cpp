@@ -1,0 +1,105 @@
+// A project file for a month: at three sizes in inches and three in centimetres its sheet is worked out on a ruler, with nothing to
+// be warned of, and its handout is written in English and in German; cut sizes by hand; the sizes beside them are refused.
+#include "../../examples/sheets/german_words.hpp"
+#include "refused.hpp"
+#include <turncloth.hpp>
+#include <turncloth/design/json.hpp>
+#include <turncloth/design/project_of.hpp>
+#include <turncloth/handout/german.hpp>
+#include <turncloth/handout/handout.hpp>
+#include <turncloth/page/html.hpp>
+#include <turncloth/panel/typed_size.hpp>
+#include <turncloth/sheet/on_ruler.hpp>
+
+#include <doctest/doctest.h>
+
+#include <fstream>
+#include <iterator>
+#include <string>
+#include <type_traits>
+#include <variant>
+#include <vector>
+
+using namespace turncloth;
+
+namespace {
+
+project_design month(const std::string& name) {
+    std::ifstream in("examples/designs/" + name + ".json", std::ios::binary);
+    return read_design(std::string(std::istreambuf_iterator<char>(in), {}));
+}
+
+template <length_unit Unit>
+sheet<Unit> sheet_at(const project_design& d, const finished_size<Unit>& size) {
+    const length<Unit> graduation = by_edition<Unit>(length_of<inch>({1, 16}), length_of<centimetre>({1, 10}));
+    return sheet_on_ruler(size, graduation, [&](const auto& s, const auto& by) { return project_of(d, s, by); });
+}
+
+/// What it warns of, and no more than the page's own words in a handout that is not in English.
+void check_sizes(const project_design& d, const std::vector<std::string>& sizes) {
+    for (const std::string& typed : sizes)
+        std::visit(
+            [&](const auto& size) {
+                CAPTURE(typed);
+                const auto s = sheet_at(d, size);
+                for (const std::string& w : s.warnings)
+                    CHECK_MESSAGE(w.empty(), w);
+                CHECK(s.bulk.empty());
+                const std::string english = to_html(handout_of(s, {}, {}));
+                const std::string german_text =
+                    to_html(handout_of(s, {}, {.words = german(allotment::own_words_in_german())}));
+                CHECK(english.find("Make it") != std::string::npos);
+                CHECK(german_text.find("Make it") == std::string::npos);
+                for (const sheet_caution& c : s.cautions)
+                    CHECK_MESSAGE(german_text.find(c.sentence.substr(0, 40)) == std::string::npos, c.sentence);
+            },
+            read_size(typed));
+}
+
+std::string refused_at(const project_design& d, const std::string& typed) {
+    return std::visit([&](const auto& size) { return refused::message<error>([&] { sheet_at(d, size); }); },
+                      read_size(typed));
+}
+
+} // namespace
+
+TEST_CASE("a seed-tray tote is made at any size, and what does not go together is refused") {
+    const project_design tote = month("seed_tray_tote");
+    check_sizes(tote, {"15 x 9 in", "20 3/16 x 12 in", "13 x 6 in", "38 x 23 cm", "50,3 x 30 cm", "33 x 15 cm"});
+    // By hand: 15 in and 9 in deep, seams of 1/2 in; the lining 1/16 in smaller at either side. Straps 4 x 1 1/2 in wide; they
+    // rise 8 + 1 in over a hand of 4 in, from 9 in apart: 4 + 2 x sqrt(9 x 9 + 2.5 x 2.5) = 22.68, up to a 1/4 in; 2 x (2 3/4 +
+    // 1/4) in more at their ends.
+    const sheet<inch> s = sheet_at(tote, finished_size<inch>(15_in, 9_in));
+    REQUIRE(s.pieces.size() == 3);
+    CHECK(s.pieces[0].cut == cut_size<inch>(25_in, "14 1/2"_in));
+    CHECK(s.pieces[1].cut == cut_size<inch>("24 3/4"_in, "14 3/8"_in));
+    CHECK(s.pieces[2].cut == cut_size<inch>(6_in, "28 3/4"_in));
+    CHECK(refused_at(tote, "7 x 9 in") == "The straps need at least 7 1/2 in of width.");
+    CHECK(refused_at(tote, "9 x 9 in") ==
+          "The stiffener goes in through a gap of 9 in in the base of the lining, which takes at least 10 in of width "
+          "inside.");
+    CHECK(refused_at(tote, "15 x 3 in") ==
+          "The ends of the straps reach 3 3/4 in down from the rim: the tote needs more height than that.");
+}
+
+TEST_CASE("a produce bag in five sizes is drawn up both ways, and a cord that hangs out too far is refused") {
+    const project_design bag = month("produce_bag");
+    check_sizes(bag, bag.sizes);
+    CHECK(bag.sizes.size() == 10); // five in either unit
+    // By hand: French seams of 1/4 and 3/8 in at either side; 10 in there and back, and hems of 3/8 and 3/4 in. The strips end 3/4
+    // in from the sides, hold a cord of 1/4 in with 1/4 in of ease between rows 1/8 in inside them, and turn 3/8 in.
+    const sheet<inch> s = sheet_at(bag, finished_size<inch>(8_in, 10_in));
+    REQUIRE(s.pieces.size() == 2);
+    CHECK(s.pieces[0].cut == cut_size<inch>("9 1/4"_in, "22 1/4"_in));
+    CHECK(s.pieces[1].cut == cut_size<inch>("7 1/4"_in, "1 1/2"_in));
+    const auto& cord = s.notions.front();
+    CHECK(cord.details()[1].amount.value() == 20_in); // twice 8, two ends of 1 1/2 in, a knot of 1 in
+    CHECK(cord.details()[3].amount.value() == 16_in); // 16 less 3, and both ends
+    CHECK(refused_at(bag, "16 x 20 in") ==
+          "Drawn up, each cord would hang out in a loop of 32 in, more than the 30 in that this bag allows: the local "
+          "standard on cords may allow less still.");
+    CHECK(refused_at(bag, "2 x 20 in") ==
+          "A bag 2 in wide leaves no room for its casings, which end 3/4 in from either side.");
+    CHECK(refused_at(bag, "8 x 3 in") ==
+          "The casings lie 1 1/2 in below the top: a bag needs at least 3 3/4 in of height.");
+}
