@@ -33,7 +33,7 @@ first compiled 2.2 68
 sheet plain 13.2 990
 sheet compiled 2.6 70
 everything plain 30 2340
-everything compiled 9.6 300'
+everything compiled 5.8 210'
 
 # measure <name> <variant> <option>...: the compiler's own report, as "<seconds> <megabytes> <functions>".
 measure() {

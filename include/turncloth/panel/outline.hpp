@@ -380,6 +380,9 @@ private:
     std::vector<detail::strips_part> part_;
 };
 
+TURNCLOTH_ONCE(class outline<inch>);
+TURNCLOTH_ONCE(class outline<centimetre>);
+
 } // namespace turncloth
 
 #endif

@@ -359,6 +359,22 @@ notion<Unit> listed(const stock_cuts<Unit>& c) {
     return n;
 }
 
+TURNCLOTH_ONCE(sheet_cloth<inch> cloth_for<inch>(const sheet<inch>&, const std::string&, const bolt<inch>&,
+                                                 const purchase_rules<inch>&, const cloth_options&));
+TURNCLOTH_ONCE(stock_cuts<inch> stock_for<inch>(std::string, std::vector<wanted_length<inch>>,
+                                                std::vector<stock_length<inch>>, const cutting_rules<inch>&));
+TURNCLOTH_ONCE(stock_cuts<inch> stock_for<inch>(std::string, const std::vector<wanted_length<inch>>&,
+                                                std::vector<stock_length<inch>>, const joining_rules<inch>&));
+TURNCLOTH_ONCE(sheet_cloth<centimetre> cloth_for<centimetre>(const sheet<centimetre>&, const std::string&,
+                                                             const bolt<centimetre>&, const purchase_rules<centimetre>&,
+                                                             const cloth_options&));
+TURNCLOTH_ONCE(stock_cuts<centimetre> stock_for<centimetre>(std::string, std::vector<wanted_length<centimetre>>,
+                                                            std::vector<stock_length<centimetre>>,
+                                                            const cutting_rules<centimetre>&));
+TURNCLOTH_ONCE(stock_cuts<centimetre> stock_for<centimetre>(std::string, const std::vector<wanted_length<centimetre>>&,
+                                                            std::vector<stock_length<centimetre>>,
+                                                            const joining_rules<centimetre>&));
+
 } // namespace turncloth
 
 #endif
