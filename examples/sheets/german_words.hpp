@@ -21,10 +21,18 @@ inline turncloth::phrase_table own_words_in_german() {
         {"longest tool, when the upper half is folded over it",
          "längstes Werkzeug, wenn die obere Hälfte darübergelegt wird"},
         {"kept: How much {1} to buy is left open: {=2}", "Wie viel {1} einzukaufen ist, bleibt offen: {=2}"},
-        {"kept: {1} is {2} wide, {3} more than the usable width of {4}; turning it does not help",
-         "„{1}“ ist {2} breit, {3} mehr als die nutzbare Breite von {4}; Drehen hilft nicht"},
-        {"kept: {1} is {2} wide, {3} more than the usable width of {4}; given a quarter turn it would fit",
-         "„{1}“ ist {2} breit, {3} mehr als die nutzbare Breite von {4}; um ein Viertel gedreht würde es passen"},
+        {"kept: How much {1} to buy is left open: {2} is {3} wide, {4} more than the usable width of {5}; turning it "
+         "does "
+         "not help",
+         "Wie viel {1} einzukaufen ist, bleibt offen: „{2}“ ist {3} breit, {4} mehr als die nutzbare Breite von {5}; "
+         "Drehen "
+         "hilft nicht"},
+        {"kept: How much {1} to buy is left open: {2} is {3} wide, {4} more than the usable width of {5}; given a "
+         "quarter "
+         "turn it would fit",
+         "Wie viel {1} einzukaufen ist, bleibt offen: „{2}“ ist {3} breit, {4} mehr als die nutzbare Breite von {5}; "
+         "um ein "
+         "Viertel gedreht würde es passen"},
         {"kept: No piece is cut from the {1} on hand", "Aus dem vorhandenen „{1}“ wird kein Teil zugeschnitten"},
         {"kept: No piece is cut from the {1} that a width is given for",
          "Aus „{1}“, wofür eine Breite angegeben ist, wird kein Teil zugeschnitten"},
