@@ -10,6 +10,7 @@
 #define TURNCLOTH_TESTS_DRAFTING_PRINTED_HPP
 
 #include "pages.hpp"
+#include <turncloth/draw/detail/outline_picture.hpp>
 
 #include <pugixml.hpp>
 #include <sys/wait.h>

@@ -2,6 +2,7 @@
 #include <turncloth.hpp>
 #include <turncloth/handout/detail/shared.hpp>
 #include <turncloth/handout/handout.hpp>
+#include <turncloth/page/detail/svg_writer.hpp>
 #include <turncloth/page/html.hpp>
 #include <turncloth/page/pages.hpp>
 #include <turncloth/sheet/bulk.hpp>
