@@ -131,6 +131,14 @@ protected:
                                          {"end", own_edge(p.along.from)}});
     }
 
+    /// What is only laid would fall off as the work is turned over.
+    std::string held(const told_group& g, std::size_t i) const {
+        const told_step& s = g.steps[i];
+        const bool loose = s.verb == work_verb::lay && !s.on_a_seam && s.fit.taken_up == surplus::none;
+        if (!loose || i + 1 == g.steps.size() || !g.steps[i + 1].turned_over)
+            return {};
+        return " " + say(s.film ? phrases::held_by_clips : phrases::held_by_pins, {});
+    }
     /// Each different text once.
     template <class Text>
     std::string different(const std::vector<told_place>& places, Text text) const {

@@ -25,9 +25,7 @@ public:
         std::vector<std::string> all;
         for (std::size_t i = 0; i < g.steps.size(); ++i) {
             const told_step* before = i > 0 ? &g.steps[i - 1] : nullptr;
-            std::string step = tell_step(g.steps[i], before);
-            if (i + 1 < g.steps.size() && g.steps[i + 1].turned_over && lies_loose(g.steps[i]))
-                step += " " + say(g.steps[i].film ? phrases::held_by_clips : phrases::held_by_pins, {});
+            std::string step = tell_step(g.steps[i], before) + this->held(g, i);
             if (g.steps[i].turned_over && !says_side(g.steps[i], before))
                 step = say(phrases::turn_over, {}) + " " + capital(step);
             all.push_back(
@@ -68,10 +66,6 @@ private:
         }
     }
 
-    /// Whether nothing holds what it laid, which would fall off as the work is turned over.
-    static bool lies_loose(const told_step& s) {
-        return s.verb == work_verb::lay && !s.on_a_seam && s.fit.taken_up == surplus::none;
-    }
     /// Whether its sentence says which side lies up.
     bool says_side(const told_step& s, const told_step* before) const {
         return s.verb == work_verb::lay || (s.verb == work_verb::slit && !s.places[0].corner) ||
