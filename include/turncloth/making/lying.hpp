@@ -11,6 +11,7 @@
 #define TURNCLOTH_MAKING_LYING_HPP
 
 #include <turncloth/making/detail/cells.hpp>
+#include <turncloth/making/detail/model.hpp>
 #include <turncloth/making/order.hpp>
 
 #include <algorithm>
