@@ -30,7 +30,7 @@ allowed='include plain 2.4 0
 include compiled 1.75 0
 first plain 3.1 105
 first compiled 2.2 68
-sheet plain 13.2 1030
+sheet plain 13.8 1030
 sheet compiled 2.6 70
 everything plain 30 2340
 everything compiled 5.8 210'
