@@ -22,17 +22,13 @@ inline turncloth::phrase_table own_words_in_german() {
          "längstes Werkzeug, wenn die obere Hälfte darübergelegt wird"},
         {"kept: How much {1} to buy is left open: {=2}", "Wie viel {1} einzukaufen ist, bleibt offen: {=2}"},
         {"kept: How much {1} to buy is left open: {2} is {3} wide, {4} more than the usable width of {5}; turning it "
-         "does "
-         "not help",
+         "does not help",
          "Wie viel {1} einzukaufen ist, bleibt offen: „{2}“ ist {3} breit, {4} mehr als die nutzbare Breite von {5}; "
-         "Drehen "
-         "hilft nicht"},
+         "Drehen hilft nicht"},
         {"kept: How much {1} to buy is left open: {2} is {3} wide, {4} more than the usable width of {5}; given a "
-         "quarter "
-         "turn it would fit",
+         "quarter turn it would fit",
          "Wie viel {1} einzukaufen ist, bleibt offen: „{2}“ ist {3} breit, {4} mehr als die nutzbare Breite von {5}; "
-         "um ein "
-         "Viertel gedreht würde es passen"},
+         "um ein Viertel gedreht würde es passen"},
         {"kept: No piece is cut from the {1} on hand", "Aus dem vorhandenen „{1}“ wird kein Teil zugeschnitten"},
         {"kept: No piece is cut from the {1} that a width is given for",
          "Aus „{1}“, wofür eine Breite angegeben ist, wird kein Teil zugeschnitten"},
@@ -64,21 +60,17 @@ inline turncloth::phrase_table own_words_in_german() {
         {"board, thickness", "Platte, Dicke"},
         {"gap in the lining's base", "Lücke im Boden des Futters"},
         {"When the straps are sewn on, fold them down onto the outers and pin them there, clear of every edge, until "
-         "the "
-         "tote is turned out: no seam is to catch them.",
+         "the tote is turned out: no seam is to catch them.",
          "Sind die Gurte angenäht, sie auf die Außenteile herunterlegen und dort feststecken, frei von jeder Kante, "
-         "bis "
-         "die Tasche gewendet ist: Keine Naht darf sie fassen."},
+         "bis die Tasche gewendet ist: Keine Naht darf sie fassen."},
         {"Draw on film with a wax pencil, and within its allowances alone: ink does not come off.",
          "Auf Folie mit Fettstift zeichnen, und nur innerhalb der Zugaben: Tinte geht nicht ab."},
         {"Hang it where nobody walks into it: pegs at the height of the eyes hurt.",
          "So aufhängen, dass niemand hineinläuft: Klammern in Augenhöhe verletzen."},
-        {"Overcast every cut edge of the cover, or zigzag along it, so that the allowances, which stay raw inside it, "
-         "do "
-         "not fray in the wash. The figures for thread leave this out.",
+        {"Overcast every cut edge of the cover, or zigzag along it, so that the allowances, which stay raw inside "
+         "it, do not fray in the wash. The figures for thread leave this out.",
          "Jede Schnittkante des Bezugs umnähen oder mit Zickzack versäubern, damit die Zugaben, die innen offen "
-         "bleiben, "
-         "in der Wäsche nicht ausfransen. In den Garnmaßen ist das nicht enthalten."},
+         "bleiben, in der Wäsche nicht ausfransen. In den Garnmaßen ist das nicht enthalten."},
         {"Put each blade into its sheath before it goes into the roll: a point works its way through cloth.",
          "Jede Klinge in ihre Scheide stecken, bevor sie in die Rolle kommt: eine Spitze arbeitet sich durch Stoff."},
         {"Seed may be dressed with poison: hang the packets out of children's reach.",

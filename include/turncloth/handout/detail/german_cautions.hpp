@@ -52,51 +52,46 @@ inline constexpr std::pair<std::string_view, std::string_view> german_cautions[]
      "Anfassen abkühlen lassen und die Dämpfe nicht einatmen."},
     {"Wear eye protection with side shields when setting eyelets, snaps or grommets: rims and chips fly. "
      "At work, follow the local safety code (in the USA, 29 CFR 1910.133).",
-     "Beim Einschlagen von Ösen und Druckknöpfen eine Schutzbrille mit Seitenschutz tragen: Ränder und "
-     "Splitter fliegen. Im Betrieb die örtlichen Schutzvorschriften befolgen (in den USA: 29 CFR "
-     "1910.133)."},
+     "Beim Einschlagen von Ösen und Druckknöpfen eine Schutzbrille mit Seitenschutz tragen: Ränder und Splitter "
+     "fliegen. Im Betrieb die örtlichen Schutzvorschriften befolgen (in den USA: 29 CFR 1910.133)."},
     {"Foam and loose fillings burn fast, with poisonous smoke: use what meets the fire code of your place "
      "for such a thing, and keep it away from flames and heaters.",
-     "Schaumstoff und lose Füllungen brennen schnell und mit giftigem Rauch: verwenden, was den "
-     "örtlichen Brandschutzvorschriften für so ein Stück entspricht, und von Flammen und Heizgeräten "
-     "fernhalten."},
+     "Schaumstoff und lose Füllungen brennen schnell und mit giftigem Rauch: verwenden, was den örtlichen "
+     "Brandschutzvorschriften für so ein Stück entspricht, und von Flammen und Heizgeräten fernhalten."},
     {"Sliders, eyelets and other small parts choke toddlers: see that none can come off, and keep the "
      "thing from children under three (USA: 16 CFR 1501).",
      "An Schiebern, Ösen und anderen Kleinteilen können Kleinkinder ersticken: darauf achten, dass sich "
      "keines lösen kann, und das Stück von Kindern unter drei Jahren fernhalten (USA: 16 CFR 1501)."},
-    {"No load is certified for a strap, for its stitching or for what it is sewn to. Try it low down, over "
-     "something soft, with more than it will carry, look at its stitching before each use, and never carry "
-     "or hang a person or an animal by it, nor anything over people: lifting has its own codes.",
-     "Für einen Gurt, seine Nähte und das, woran er genäht ist, ist keine Last bescheinigt. Knapp über dem "
-     "Boden, über etwas Weichem und mit mehr als der späteren Last erproben, die Nähte vor jedem Gebrauch "
-     "ansehen und nie einen Menschen oder ein Tier daran tragen oder aufhängen, auch nichts über Menschen: "
-     "Für das Heben gelten eigene Vorschriften."},
-    {"A cord that hangs out catches, and a loop of it strangles: knot it so short that no loop goes over a head, "
-     "and keep the bag from infants, from cots and from animals. Follow the standard on cords that is in force "
-     "where it is used, which goes before the lengths here.",
+    {"No load is certified for a strap, for its stitching or for what it is sewn to. Try it low down, over something "
+     "soft, with more than it will carry, look at its stitching before each use, and never carry or hang a person or "
+     "an animal by it, nor anything over people: lifting has its own codes.",
+     "Für einen Gurt, seine Nähte und das, woran er genäht ist, ist keine Last bescheinigt. Knapp über dem Boden, "
+     "über etwas Weichem und mit mehr als der späteren Last erproben, die Nähte vor jedem Gebrauch ansehen und nie "
+     "einen Menschen oder ein Tier daran tragen oder aufhängen, auch nichts über Menschen: Für das Heben gelten "
+     "eigene Vorschriften."},
+    {"A cord that hangs out catches, and a loop of it strangles: knot it so short that no loop goes over a head, and "
+     "keep the bag from infants, from cots and from animals. Follow the standard on cords that is in force where it "
+     "is used, which goes before the lengths here.",
      "Eine heraushängende Kordel bleibt hängen, und ihre Schlinge stranguliert: so kurz knoten, dass keine Schlinge "
-     "über einen Kopf geht, und den Beutel von Säuglingen, Kinderbetten und Tieren fernhalten. Die Norm über "
-     "Kordeln befolgen, die am Ort gilt; sie geht den Längen hier vor."},
-    {"Keep ties, loops, cords and soft pads away from infants, from every place where one sleeps, and "
-     "from animals that are left alone: they strangle, smother, and are swallowed (USA: CPSC, and ASTM "
-     "F1917 for infant bedding). Ask a doctor, a licensed carer or a veterinarian before making an "
-     "exception.",
-     "Bänder, Schlaufen, Schnüre und weiche Kissen von Säuglingen, von jedem Platz, an dem einer "
-     "schläft, und von unbeaufsichtigten Tieren fernhalten: Sie können strangulieren, ersticken und "
-     "verschluckt werden (USA: CPSC, für Säuglingsbettwaren ASTM F1917). Vor jeder Ausnahme eine "
-     "Ärztin, eine zugelassene Pflegekraft oder eine Tierärztin fragen."},
-    {"Put no ties, cords or ribbons at the hood or neck of children's clothing; they catch and strangle. "
-     "Elsewhere on it, follow the rules in force where it will be worn (USA: 16 CFR 1120 and ASTM F1816; "
-     "Europe: EN 14682).",
-     "An Kapuze und Hals von Kinderkleidung keine Bänder, Kordeln oder Schleifen anbringen; sie bleiben "
-     "hängen und strangulieren. Für den Rest der Kleidung gelten die Vorschriften des Ortes, an dem sie "
-     "getragen wird (USA: 16 CFR 1120 und ASTM F1816; Europa: EN 14682)."},
-    {"Fix what hangs so that a pull does not bring it down, clear of heaters, cookers and cot sides. In a "
-     "public place ask for the fire code's rule on hangings, and have heavy ones fixed by a licensed "
-     "person.",
-     "Aufgehängtes so befestigen, dass ein Zug es nicht herunterreißt, fern von Heizgeräten, Herden "
-     "und Kinderbetten. In öffentlichen Räumen nach der Brandschutzvorschrift für Behänge fragen und "
-     "schwere von Fachleuten befestigen lassen."},
+     "über einen Kopf geht, und den Beutel von Säuglingen, Kinderbetten und Tieren fernhalten. Die Norm über Kordeln "
+     "befolgen, die am Ort gilt; sie geht den Längen hier vor."},
+    {"Keep ties, loops, cords and soft pads away from infants, from every place where one sleeps, and from animals "
+     "that are left alone: they strangle, smother, and are swallowed (USA: CPSC, and ASTM F1917 for infant bedding). "
+     "Ask a doctor, a licensed carer or a veterinarian before making an exception.",
+     "Bänder, Schlaufen, Schnüre und weiche Kissen von Säuglingen, von jedem Platz, an dem einer schläft, und von "
+     "unbeaufsichtigten Tieren fernhalten: Sie können strangulieren, ersticken und verschluckt werden (USA: CPSC, "
+     "für Säuglingsbettwaren ASTM F1917). Vor jeder Ausnahme eine Ärztin, eine zugelassene Pflegekraft oder eine "
+     "Tierärztin fragen."},
+    {"Put no ties, cords or ribbons at the hood or neck of children's clothing; they catch and strangle. Elsewhere "
+     "on it, follow the rules in force where it will be worn (USA: 16 CFR 1120 and ASTM F1816; Europe: EN 14682).",
+     "An Kapuze und Hals von Kinderkleidung keine Bänder, Kordeln oder Schleifen anbringen; sie bleiben hängen und "
+     "strangulieren. Für den Rest der Kleidung gelten die Vorschriften des Ortes, an dem sie getragen wird (USA: 16 "
+     "CFR 1120 und ASTM F1816; Europa: EN 14682)."},
+    {"Fix what hangs so that a pull does not bring it down, clear of heaters, cookers and cot sides. In a public "
+     "place ask for the fire code's rule on hangings, and have heavy ones fixed by a licensed person.",
+     "Aufgehängtes so befestigen, dass ein Zug es nicht herunterreißt, fern von Heizgeräten, Herden und "
+     "Kinderbetten. In öffentlichen Räumen nach der Brandschutzvorschrift für Behänge fragen und schwere von "
+     "Fachleuten befestigen lassen."},
     {"Local codes, the makers' instructions and licensed practice go before this handout.",
      "Örtliche Vorschriften, Anleitungen der Hersteller und zugelassene Fachpraxis gehen dieser "
      "Anleitung vor."},

@@ -75,28 +75,22 @@ inline constexpr std::pair<std::string_view, std::string_view> german_cutting[] 
     {"{1}; cut in parts, from the left {2} wide, laid edge to edge",
      "{1}; in Teilen zuschneiden, von links {2} breit, Kante an Kante gelegt"},
     {"kept: Make up each {1} of {2} parts, from the left as they are numbered: lay them edge to edge, none over "
-     "another, and "
-     "catch their edges together by hand or with a wide zigzag. The figures for thread leave this out.",
-     "„{1}“ aus je {2} Teilen zusammensetzen, von links wie nummeriert: Kante an Kante legen, keines über das andere, "
-     "und die "
-     "Kanten von Hand oder mit breitem Zickzack aneinanderheften. In den Garnmaßen ist das nicht enthalten."},
+     "another, and catch their edges together by hand or with a wide zigzag. The figures for thread leave this out.",
+     "„{1}“ aus je {2} Teilen zusammensetzen, von links wie nummeriert: Kante an Kante legen, keines über das "
+     "andere, und die Kanten von Hand oder mit breitem Zickzack aneinanderheften. In den Garnmaßen ist das nicht "
+     "enthalten."},
     {"kept: Make up each {1} of {2} parts, from the left as they are numbered, before you mark it: sew them right "
-     "sides "
-     "together along their long edges, each by the allowance listed, and press the seams open. The figures for thread "
-     "leave "
-     "these seams out.",
-     "„{1}“ aus je {2} Teilen zusammensetzen, von links wie nummeriert, bevor es markiert wird: rechts auf rechts "
-     "an "
+     "sides together along their long edges, each by the allowance listed, and press the seams open. The figures for "
+     "thread leave these seams out.",
+     "„{1}“ aus je {2} Teilen zusammensetzen, von links wie nummeriert, bevor es markiert wird: rechts auf rechts an "
      "den langen Kanten zusammennähen, je mit der angegebenen Zugabe, und die Nähte auseinanderbügeln. In den "
-     "Garnmaßen "
-     "sind diese Nähte nicht enthalten."},
+     "Garnmaßen sind diese Nähte nicht enthalten."},
     {"kept: Wash, dry and press the {1} before you measure and cut it.",
      "{1} waschen, trocknen und bügeln, bevor gemessen und zugeschnitten wird."},
     {"kept: Wash, dry and press the {1} before you measure and cut it: the length to buy allows for what the wash "
      "takes.",
      "{1} waschen, trocknen und bügeln, bevor gemessen und zugeschnitten wird: die einzukaufende Länge enthält, was "
-     "die "
-     "Wäsche nimmt."},
+     "die Wäsche nimmt."},
     {"kept: Wash, dry and press the pieces of {1} before you mark them, and trim each to its listed size: they are cut "
      "larger by what the wash takes.",
      "Die Teile aus {1} waschen, trocknen und bügeln, bevor sie markiert werden, und jedes auf sein angegebenes Maß "

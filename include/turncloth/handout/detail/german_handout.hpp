@@ -33,9 +33,9 @@ inline constexpr std::pair<std::string_view, std::string_view> german_handout[] 
     {"How it is measured", "Wie gemessen wird"},
     {"Sizes are width before height. Cut sizes hold every seam allowance, hem and binding: add nothing to "
      "them. Distances are from the edge named; measure each from that edge, never from the line before.",
-     "Maße nennen die Breite vor der Höhe. Zuschnittmaße enthalten jede Nahtzugabe, jeden Saum und "
-     "jede Einfassung: nichts zugeben. Abstände gelten ab der genannten Kante; jeden von dieser Kante "
-     "aus messen, nie von der vorigen Linie."},
+     "Maße nennen die Breite vor der Höhe. Zuschnittmaße enthalten jede Nahtzugabe, jeden Saum und jede Einfassung: "
+     "nichts zugeben. Abstände gelten ab der genannten Kante; jeden von dieser Kante aus messen, nie von der vorigen "
+     "Linie."},
     {"A figure in brackets is the same length in {1}: keep to one of the two throughout. in: inch; cm: "
      "centimetre; yd: yard; m: metre; 1 in is 2.54 cm.",
      "Eine Angabe in Klammern ist dieselbe Länge in {1}: durchgehend bei einer von beiden bleiben. in: "
@@ -108,12 +108,11 @@ inline constexpr std::pair<std::string_view, std::string_view> german_handout[] 
     {"Thread ends left long", "Lange Fadenenden"},
     {"Pins and needles, counted again", "Nadeln, nachgezählt"},
     {"as many as before", "so viele wie vorher"},
-    {"A cut, a mark, a fold or a row is right within half of {1}, the smallest step of the rule. A size "
-     "lies between two edges, each of them cut and folded, and may be off by four such halves: {2}. This "
-     "is common practice.",
-     "Ein Schnitt, eine Marke, ein Bruch oder eine Naht stimmt auf die Hälfte von {1}, dem kleinsten "
-     "Schritt des Lineals. Ein Maß liegt zwischen zwei Kanten, jede geschnitten und umgeschlagen, und "
-     "darf um vier solche Hälften abweichen: {2}. Das ist gängige Praxis."},
+    {"A cut, a mark, a fold or a row is right within half of {1}, the smallest step of the rule. A size lies between "
+     "two edges, each of them cut and folded, and may be off by four such halves: {2}. This is common practice.",
+     "Ein Schnitt, eine Marke, ein Bruch oder eine Naht stimmt auf die Hälfte von {1}, dem kleinsten Schritt des "
+     "Lineals. Ein Maß liegt zwischen zwei Kanten, jede geschnitten und umgeschlagen, und darf um vier solche "
+     "Hälften abweichen: {2}. Das ist gängige Praxis."},
     {"stitching along {1} of the {2} goes through {3}, more than the {4} that a machine is taken to sew",
      "die Naht an {1} von „{2}“ geht durch {3}, mehr als die {4}, die einer Maschine zuzumuten sind"},
     {"rows of stitching on the {1} go through more than the {2} layers that a machine is taken to sew, along {3}",
