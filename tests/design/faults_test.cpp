@@ -1,6 +1,7 @@
 // A fault is found among thousands of others in so many comparisons as a search by halves takes; a walk through all that
 // came before would take thousands.
 #include "at_random.hpp"
+#include <turncloth/design/detail/fault_places.hpp>
 #include <turncloth/design/json.hpp>
 
 #include <doctest/doctest.h>
