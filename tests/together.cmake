@@ -3,7 +3,8 @@
 # in a namespace of its own, after all that any of them includes. What stays alone defines names of the whole program, or uses
 # one that is ambiguous beside its neighbours.
 option(TURNCLOTH_TESTS_TOGETHER "Compile several files of tests as one" ON)
-set(tests_alone making/executed_test.cpp examples/reader_slow_test.cpp sheet/other_units_slow_test.cpp)
+set(tests_alone making/executed_test.cpp making/lying_test.cpp sheet/making_of_test.cpp
+    examples/reader_slow_test.cpp sheet/other_units_slow_test.cpp)
 list(TRANSFORM tests_alone PREPEND "${CMAKE_CURRENT_SOURCE_DIR}/")
 function(put_together variable program)
     set(together)

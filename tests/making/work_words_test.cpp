@@ -409,3 +409,31 @@ TEST_CASE("what is only laid is held before the work is turned over, and not whe
     CHECK(told(false, false, surplus::none)[0].ends_with("2 in from the cut top edge of the base."));
     CHECK(told(true, false, surplus::ease)[0].find("in place") == std::string::npos);
 }
+
+// A strip of 6 x 29 in, its ends turned in by 1/4 in and then folded in four: it lies 1 1/2 in wide from 3 in on, and the
+// edges that were cut lie inside. A panel laid on its wrong side covers it from 20 in down, so its folded top edge, 1/4 in
+// down, is in sight, 19 3/4 in above; the panel's left edge, at 9 in beyond, is 12 in from the fold at 3 in.
+TEST_CASE("what is laid on a folded strap is measured from its folds, not from the cut edges that they hide") {
+    making<inch> d("bag");
+    const cut_part strap = d.cut({.name = "strap", .width = 6_in, .height = 29_in});
+    const cut_part panel = d.cut({.name = "panel", .width = 20_in, .height = 12_in});
+    const auto fold = [&](edge from, length<inch> in) {
+        return d.add(crease<inch>{.at = chalk_line<inch>{.on = strap, .from = from, .in = at<cut_edge>(in)}});
+    };
+    const auto top = fold(edge::top, "1/4"_in), bottom = fold(edge::bottom, "1/4"_in),
+               right = fold(edge::right, "1 1/2"_in), left = fold(edge::left, "1 1/2"_in),
+               four = fold(edge::left, 3_in);
+    for (const auto& [first, then] : {std::pair{top, right}, {bottom, right}, {right, left}, {left, four}})
+        d.add(before{first, then, "the ends lie inside"});
+    const auto laid = d.add(laying<inch>{.piece = panel, .on = strap, .left = -9_in, .top = 20_in, .beneath = true});
+    d.add(before{four, laid, "the strap is folded first"});
+    const auto plan = work_plan_of(d);
+    string all;
+    for (const auto& g : plan.groups)
+        for (const string& s : sentences_of(plan, g))
+            all += s + "\n";
+    CHECK_MESSAGE(
+        all.find("its cut left edge 12 in beyond the folded left edge of the strap and its cut top edge 19 3/4 in "
+                 "from the folded top edge of the strap") != string::npos,
+        all);
+}

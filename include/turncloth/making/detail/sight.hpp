@@ -298,16 +298,24 @@ private:
                 if (p.body || p.part == from.laid || !is_cut_edge(p, t))
                     continue;
                 const whole at = at_edge(bounds_of(p.area), t);
-                const stretch run = within(p.area, {is_level(t), at});
-                const whole middle = (std::max(run.from, from.run.from) + std::min(run.to, from.run.to)) / 2;
+                const stretch run = side_of(p, t, at).value_or(stretch{});
+                const stretch beside = {std::max(run.from, from.run.from), std::min(run.to, from.run.to)};
+                const whole middle = (beside.from + beside.to) / 2;
                 const bool hidden = std::any_of(stack_.plies.data(), &p, [&](const ply& below) {
-                    const stretch there = within(below.area, {is_level(t), at});
-                    return below.part != from.laid && there.from <= middle && middle < there.to;
+                    return below.part != from.laid && covers(below, t, at, middle);
                 });
-                if (!hidden)
+                if (beside.from < beside.to && !hidden)
                     all.push_back({p.part, own_edge(t, p.how), false, at});
             }
         return all;
+    }
+
+    /// Whether the ply lies over that place of an edge: within it, or with an edge or a fold of its own just there.
+    static bool covers(const ply& p, edge toward, whole at, whole along) {
+        const bool ends_there = at_edge(bounds_of(p.area), toward) == at;
+        const stretch there =
+            ends_there ? side_of(p, toward, at).value_or(stretch{}) : within(p.area, {is_level(toward), at});
+        return there.from <= along && along < there.to;
     }
 
     bool is_cut_edge(const ply& p, edge toward) const {
