@@ -242,14 +242,13 @@ TEST_CASE("a thousand rows are made, and told of at every hundredth where that i
     CHECK(o.status == 0);
     for (int hundred = 100; hundred <= 1000; hundred += 100)
         CHECK(o.complains(std::to_string(hundred) + " of 1000 rows done\n"));
-    // Rolls: a sheet, 5 pieces, 3 lays. Organisers: a sheet, 2 pieces, 2 lays, but 1 where the backing, 2 1/4 in wider
-    // than it finishes, is wider than 53 in: 51 3/8 in, of every 40th row from the 39th on, one in three an organiser.
-    // Pads: a sheet, a lay, 4 pieces, but 3 where 2 x (w + h) + 1 in are at most 53.
+    // Rolls: a sheet, 5 pieces, 3 lays. Organisers: a sheet, 2 pieces, 2 lays; a backing wider than the cloth is made up of
+    // parts. Pads: a sheet, a lay, 4 pieces, but 3 where 2 x (w + h) + 1 in are at most 53.
     std::size_t files = 333 * 9;
     for (std::size_t i = 0; i < 1000; ++i) {
         const std::size_t w = 12 + i % 40, h = 12 + i % 17;
         if (i % 3 == 0)
-            files += w < 51 ? 5 : 4;
+            files += 5;
         if (i % 3 == 2)
             files += 2 * (w + h) + 1 < 53 ? 5 : 6; // with 3/4 in more
     }

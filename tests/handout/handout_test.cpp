@@ -151,7 +151,7 @@ TEST_CASE("where centimetres alone are read no inch is on a page of it, its warn
             CHECK_MESSAGE(!std::regex_search(w.text, inches), w.text);
         }
     CHECK(words > 200);
-    CHECK(to_html(d).find("Stitching along") != std::string::npos); // a sentence, as it stands by itself
+    CHECK(to_html(d).find("Rows of stitching on") != std::string::npos); // a sentence, as it stands by itself
 }
 
 TEST_CASE("marks of one name share a row only where they are marked alike") {

@@ -161,7 +161,7 @@ TEST_CASE("an outline that cannot be drawn says which edge or corner is wrong") 
               return outline<inch>({at(0, 0), at(4, 4), at(4, 0), at(0, 4)}, {in(0.5)});
           }) == "disagree: a seam line, index 0");
     CHECK(facts<outline_error>([&] { return square.cut_edge(4); }) ==
-          "too large: the number of an edge, given 4, most 3, index 4");
+          "too large: the number of an edge, given 5, most 4, index 4");
     CHECK(facts<outline_error>([&] {
               return square.carried({1, drafted_length_of<inch>(5)});
           }) == "too large: a notch, given 5, least 0, most 4, index 1");

@@ -115,11 +115,10 @@ inline constexpr note loads{
 
 // 16 CFR 1120 and ASTM F1816, EN 14682: children's clothing; ASTM F963, EN 71-1: cords of toys (value from memory). None is of
 // bags, so the local standard on cords is to be asked.
-inline constexpr note cords{work::using_it, "A cord that hangs out catches, and a loop of it strangles: knot it so "
-                                            "short that no loop goes over a head, and keep the bag "
-                                            "from infants, from cots and from animals. Follow the standard on cords "
-                                            "that is in force where it is used, which goes before "
-                                            "the lengths here."};
+inline constexpr note cords{work::using_it,
+                            "A cord that hangs out catches, and a loop of it strangles: knot it so short that no loop "
+                            "goes over a head. Follow the "
+                            "standard on cords that is in force where it is used, which goes before the lengths here."};
 
 // CPSC, safe sleep guidance and rule on crib bumpers; ASTM F1917 covers infant bedding. Animals: common practice.
 inline constexpr note infants_and_animals{

@@ -69,12 +69,10 @@ inline constexpr std::pair<std::string_view, std::string_view> german_cautions[]
      "über etwas Weichem und mit mehr als der späteren Last erproben, die Nähte vor jedem Gebrauch ansehen und nie "
      "einen Menschen oder ein Tier daran tragen oder aufhängen, auch nichts über Menschen: Für das Heben gelten "
      "eigene Vorschriften."},
-    {"A cord that hangs out catches, and a loop of it strangles: knot it so short that no loop goes over a head, and "
-     "keep the bag from infants, from cots and from animals. Follow the standard on cords that is in force where it "
-     "is used, which goes before the lengths here.",
+    {"A cord that hangs out catches, and a loop of it strangles: knot it so short that no loop goes over a head. "
+     "Follow the standard on cords that is in force where it is used, which goes before the lengths here.",
      "Eine heraushängende Kordel bleibt hängen, und ihre Schlinge stranguliert: so kurz knoten, dass keine Schlinge "
-     "über einen Kopf geht, und den Beutel von Säuglingen, Kinderbetten und Tieren fernhalten. Die Norm über Kordeln "
-     "befolgen, die am Ort gilt; sie geht den Längen hier vor."},
+     "über einen Kopf geht. Die Norm über Kordeln befolgen, die am Ort gilt; sie geht den Längen hier vor."},
     {"Keep ties, loops, cords and soft pads away from infants, from every place where one sleeps, and from animals "
      "that are left alone: they strangle, smother, and are swallowed (USA: CPSC, and ASTM F1917 for infant bedding). "
      "Ask a doctor, a licensed carer or a veterinarian before making an exception.",
