@@ -10,6 +10,7 @@
 
 #include <turncloth/cloth/price.hpp>
 #include <turncloth/handout/detail/shared.hpp>
+#include <turncloth/page/detail/lettering.hpp>
 #include <turncloth/page/document.hpp>
 #include <turncloth/sheet/notion.hpp>
 
