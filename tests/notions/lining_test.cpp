@@ -19,6 +19,7 @@ static_assert(rim_surplus("1/8"_in) == 1_in); // 2 x (14 + 6) - 2 x (13 3/4 + 5 
 static_assert(stiffener_in(lining_in(tote, "1/8"_in), "1/4"_in) == finished_size<inch>("13 1/2"_in, "5 1/2"_in));
 static_assert(gap_for(finished_size<inch>("13 1/2"_in, "5 1/2"_in), "1/8"_in, "3/8"_in).value() == 6_in);
 static_assert(gap_for(finished_size<inch>(3_in, 5_in), "1/8"_in, 0_in).value() == "3 1/8"_in);
+static_assert(gap_for(finished_size<inch>(3_in, 5_in), "1/8"_in, 1_in).value() == "4 1/8"_in);
 
 } // namespace
 
