@@ -16,6 +16,7 @@ namespace {
 // more: 26 in each, 52 in all.
 static_assert(cord_length<inch>(round_flat(12_in), {.beyond = 1_in}).value() == 26_in);
 static_assert(cord_length<inch>(round_flat(12_in), {.beyond = 1_in}).value() * 2 == 52_in);
+static_assert(cord_length<inch>(round_flat(12_in), {.beyond = 1_in, .knot = 1_in}).value() == 27_in);
 // US Army TM 10-8400-203-23 p. 82 (published): a cord cut 30 in, one end folded 1/2 in, the other knotted up to 5/8 in from its
 // end; so used up: 28 7/8 in are left (derived).
 static_assert(round_of_cord<inch>(30_in, {.beyond = "9/16"_in}) == "28 7/8"_in);
@@ -31,6 +32,7 @@ constexpr elastic<inch> soft{.stretch = {9, 5}, .ease = 1_in, .overlap = "1/2"_i
 static_assert(elastic_length(18_in, soft).value() == "11 1/2"_in);
 static_assert(stretched_to("11 1/2"_in, soft) == "19 4/5"_in);
 static_assert(fullness_of(18_in, soft) == fraction(18, 11));
+static_assert(elastic_length<inch>(18_in, {.stretch = 2, .overlap = 1_in}).value() == 10_in); // 18 / 2 + 1
 
 } // namespace
 

@@ -26,6 +26,7 @@ static_assert(cut_to_fold_in_four("7/8"_in).value() == "3 1/2"_in);
 // Commercial item description A-A-55176, Bag, Laundry, Nylon (published): handle cut 12 in, free opening 6 in: 3 in at each end.
 static_assert(free_of_strap<inch>(12_in, {.sewn = 3_in}) == 6_in);
 static_assert(strap_length<inch>(6_in, {.sewn = 3_in}).value() == 12_in);
+static_assert(strap_length<inch>(6_in, {.sewn = 3_in, .turned = 1_in}).value() == 14_in);
 // US Army TM 10-1670-281-23&P p. 2-151 (published): cord of 7 7/8 in, each end stitched for 2 1/4 in: 3 3/8 in between.
 static_assert(free_of_strap<inch>("7 7/8"_in, {.sewn = "2 1/4"_in}) == "3 3/8"_in);
 // US Army TM 10-8340-208-13 (published): a loop cut 8 1/4 in, marked 2 1/8 in from each end: 4 in between the marks.
