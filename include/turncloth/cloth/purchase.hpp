@@ -92,15 +92,10 @@ constexpr purchase<Unit> amount_to_buy(length<Unit> laid, const purchase_rules<U
     p.needed = before_washing(washed, rules.change);
     p.bought = up_to(std::max(p.needed, rules.sold.least), rules.sold.step);
     p.spare = p.bought - p.needed;
-    p.working.plus(laid, "laid");
-    const auto note = [&](length<Unit> l, label what) {
-        if (l.value() != 0)
-            p.working.plus(l, what);
-    };
-    if (rules.straightening.value() != 0)
-        p.working.plus_times(2, {rules.straightening}, "straightened ends");
-    note(p.needed - washed, "lost in washing");
-    note(p.spare, "up to what is sold");
+    p.working.plus(laid, "laid")
+        .plus_any(2, rules.straightening, "straightened ends")
+        .plus_any(1, p.needed - washed, "lost in washing")
+        .plus_any(1, p.spare, "up to what is sold");
     return p;
 }
 

@@ -3,6 +3,7 @@
 //   figure<U>                          a length that is the sum of its terms; value(), terms()
 //   f.plus(l, "what")                  one more term
 //   f.plus_times(n, {a, b}, "what")    n times (a + b), for equal allowances on both sides
+//   f.plus_any(n, l, "what")           n times l, unless it is nothing
 //   ==   out << f                      term by term; as to_text
 //   to_text(f)                         "12 in = 10 in finished + 2 x (1/2 + 1/2) in self-binding"
 //
@@ -75,6 +76,11 @@ public:
     constexpr figure& plus(length<Unit> l, label what) { return plus_times(1, {l}, what); }
     constexpr figure& plus_times(fraction times, std::initializer_list<length<Unit>> parts, label what) {
         return plus(term<Unit>(times, {parts.begin(), parts.size()}, what));
+    }
+
+    /// The same, unless it is nothing.
+    constexpr figure& plus_any(fraction times, length<Unit> l, label what) {
+        return l.value() == 0 ? *this : plus_times(times, {l}, what);
     }
 
     constexpr std::span<const term<Unit>> terms() const& { return {terms_.data(), count_}; }

@@ -57,9 +57,7 @@ constexpr figure<Unit> cord_length(length<Unit> round, const cord_ends<Unit>& en
     detail::require_sound(ends);
     figure<Unit> f;
     f.plus(round, "round the mouth").plus_times(2, {ends.beyond}, "end beyond the casing");
-    if (ends.knot.value() != 0)
-        f.plus(ends.knot, "knot");
-    return f;
+    return f.plus_any(1, ends.knot, "knot");
 }
 
 /// Throws drawstring_error for a cord that its ends use up.
@@ -141,11 +139,7 @@ constexpr figure<Unit> elastic_length(length<Unit> round, const elastic<Unit>& e
     static_cast<void>(detail::at_rest(round, e));
     figure<Unit> f;
     f.plus_times(fraction(1) / e.stretch, {round}, "round the mouth");
-    if (e.ease.value() != 0)
-        f.plus(e.ease, "ease");
-    if (e.overlap.value() != 0)
-        f.plus(e.overlap, "overlap");
-    return f;
+    return f.plus_any(1, e.ease, "ease").plus_any(1, e.overlap, "overlap");
 }
 
 /// Its ends overlapped, and stretched to the most. Throws drawstring_error for one that its overlap uses up.

@@ -71,9 +71,7 @@ constexpr figure<Unit> gap_for(const finished_size<Unit>& stiffener, length<Unit
     figure<Unit> f;
     f.plus(std::min(stiffener.width(), stiffener.height()), "stiffener's shorter side")
         .plus(thickness, "its thickness");
-    if (ease.value() != 0)
-        f.plus(ease, "ease");
-    return f;
+    return f.plus_any(1, ease, "ease");
 }
 
 } // namespace turncloth

@@ -135,12 +135,9 @@ constexpr pocket_sizes<Unit> pocket_for_box(const boxed_thing<Unit>& box, const 
              .least = -box.height});
     figure<Unit> width, height;
     width.plus(box.width, "the box's width").plus(box.depth, "its depth");
-    if (ease.value() != 0)
-        width.plus(ease, "ease");
+    width.plus_any(1, ease, "ease");
     height.plus(box.height, "the box's height").plus_times(fraction(1, 2), {box.depth}, "its depth");
-    if (above.value() != 0)
-        height.plus_times(above.value() < 0 ? -1 : 1, {abs(above)},
-                          above.value() < 0 ? label("left bare") : label("above it"));
+    height.plus_any(above.value() < 0 ? -1 : 1, abs(above), above.value() < 0 ? label("left bare") : label("above it"));
     return {width, height};
 }
 

@@ -133,9 +133,7 @@ constexpr figure<Unit> strap_length(length<Unit> free, const strap_ends<Unit>& e
     detail::require_sound(ends);
     figure<Unit> f;
     f.plus(free, "free").plus_times(2, {ends.sewn}, "sewn down");
-    if (ends.turned.value() != 0)
-        f.plus_times(2, {ends.turned}, "turned in");
-    return f;
+    return f.plus_any(2, ends.turned, "turned in");
 }
 
 /// What a strap of that cut length leaves between its sewn ends. Throws strap_error where its ends use it up.

@@ -67,13 +67,6 @@ constexpr void require_sound(const ribbon_tie<Unit>& t) {
              .most = length<Unit>()});
 }
 
-/// One more term, unless it is nothing.
-template <length_unit Unit>
-constexpr void plus_any(figure<Unit>& f, std::int64_t times, length<Unit> l, label what) {
-    if (l.value() != 0)
-        f.plus_times(times, {l}, what);
-}
-
 } // namespace detail
 
 /// The ribbon to cut. Throws tie_error for a negative part, fractions out of order, or a ribbon of nothing.
@@ -83,13 +76,13 @@ constexpr figure<Unit> ribbon_working(const ribbon_tie<Unit>& t) {
     figure<Unit> f;
     if (t.to > t.from)
         f.plus_times(t.to - t.from, {t.across}, "run");
-    detail::plus_any(f, 2, t.loop, "loop");
-    detail::plus_any(f, 1, t.free_at_start, "free end at the start");
-    detail::plus_any(f, 1, t.free_at_end, "free end");
+    f.plus_any(2, t.loop, "loop");
+    f.plus_any(1, t.free_at_start, "free end at the start");
+    f.plus_any(1, t.free_at_end, "free end");
     if (f.terms().empty())
         detail::refuse<tie_error>({"a tie needs a run, a loop or a free end: all were nothing"},
                                   {.kind = fault::missing, .what = "a run, a loop or a free end"});
-    detail::plus_any(f, 2, t.turned, "turned under");
+    f.plus_any(2, t.turned, "turned under");
     return f;
 }
 
@@ -212,11 +205,11 @@ constexpr figure<Unit> tie_round(length<Unit> girth, std::int64_t times, const t
     require_not_negative<tie_error>(extra.turned, "what is turned under at a ribbon's end");
     figure<Unit> f;
     f.plus_times(times, {girth}, "round");
-    detail::plus_any(f, 4, bow.loop, "loops, there and back");
-    detail::plus_any(f, 2, bow.tail, "tails");
-    detail::plus_any(f, 1, bow.knot, "knot");
-    detail::plus_any(f, 1, extra.ease, "ease");
-    detail::plus_any(f, 2, extra.turned, "turned under");
+    f.plus_any(4, bow.loop, "loops, there and back");
+    f.plus_any(2, bow.tail, "tails");
+    f.plus_any(1, bow.knot, "knot");
+    f.plus_any(1, extra.ease, "ease");
+    f.plus_any(2, extra.turned, "turned under");
     return f;
 }
 
