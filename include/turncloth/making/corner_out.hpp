@@ -25,9 +25,8 @@ template <length_unit Unit>
 std::optional<corner_out<Unit>> corner_cut_out(const making<Unit>& design, const snip<Unit>& s) {
     const bool level = s.at.is_level();
     const part<Unit>& p = design.parts()[s.at.on.index];
-    const length<Unit> all = level ? p.width : p.height, begins = s.at.begins.value_or(length<Unit>()),
-                       ends = s.at.ends.value_or(all);
-    const bool near = begins == length<Unit>(), far = ends == all;
+    const length<Unit> begins = s.at.begin(), ends = s.at.end_on(p);
+    const bool near = begins == length<Unit>(), far = ends == (level ? p.width : p.height);
     if (s.kind != snip_kind::slit || s.width == length<Unit>() || s.at.in.from_datum() > s.width / 2 || near == far)
         return {};
     return corner_out<Unit>{level ? (near ? edge::left : edge::right) : (near ? edge::top : edge::bottom),
@@ -38,8 +37,7 @@ std::optional<corner_out<Unit>> corner_cut_out(const making<Unit>& design, const
 template <length_unit Unit>
 length<Unit> cut_out_beside(const making<Unit>& design, const chalk_line<Unit>& l) {
     const part<Unit>& p = design.parts()[l.on.index];
-    const length<Unit> all = l.is_level() ? p.width : p.height, begins = l.begins.value_or(length<Unit>()),
-                       ends = l.ends.value_or(all);
+    const length<Unit> all = l.is_level() ? p.width : p.height;
     length<Unit> most;
     for (const snip<Unit>& s : design.snips()) {
         const auto out = s.at.on == l.on ? corner_cut_out(design, s) : std::nullopt;
@@ -49,7 +47,7 @@ length<Unit> cut_out_beside(const making<Unit>& design, const chalk_line<Unit>& 
         const edge other = own ? out->end : s.at.from;
         const length<Unit> deep = own ? out->in : out->up, wide = own ? out->up : out->in;
         const bool near = other == edge::left || other == edge::top;
-        if (deep < l.in.from_datum() && (near ? begins < wide : ends > all - wide))
+        if (deep < l.in.from_datum() && (near ? l.begin() < wide : l.end_on(p) > all - wide))
             most = std::max(most, deep);
     }
     return most;

@@ -93,10 +93,7 @@ lying<Unit> lying_of(const flat_model<Unit>& model, const flat_work::lazy_cells<
             const flat_work::level &up = one.levels[k], &down = one.levels[k + 1];
             const flat_work::bounds here{one.left, std::min(up.left, up.right), one.right,
                                          std::max(down.left, down.right)};
-            round = made.patches.empty()
-                        ? here
-                        : flat_work::bounds{std::min(round.left, here.left), std::min(round.top, here.top),
-                                            std::max(round.right, here.right), std::max(round.bottom, here.bottom)};
+            round = made.patches.empty() ? here : around(round, here);
             made.patches.push_back({l(one.left),
                                     l(one.right),
                                     {l(up.left), l(up.right)},

@@ -113,6 +113,9 @@ struct chalk_line {
     std::optional<length<Unit>> begins{}, ends{};
 
     constexpr bool is_level() const { return turncloth::is_level(from); }
+    /// From the part's left or top cut edge.
+    constexpr length<Unit> begin() const { return begins.value_or(length<Unit>()); }
+    constexpr length<Unit> end_on(const part<Unit>& p) const { return ends.value_or(is_level() ? p.width : p.height); }
     friend constexpr bool operator==(const chalk_line&, const chalk_line&) = default;
 };
 

@@ -27,6 +27,18 @@ namespace turncloth {
 
 namespace detail {
 
+template <length_unit Unit>
+std::vector<std::string> names_of_edges(const bulk_warning<Unit>& w) {
+    std::vector<std::string> names;
+    for (const edge e : w.edges)
+        names.emplace_back(word(name_of(e)));
+    return names;
+}
+template <length_unit Unit>
+std::string layers_met(const bulk_warning<Unit>& w) {
+    return w.least < w.layers ? sentence({w.least, " to ", w.layers, " layers"}) : sentence({w.layers, " layers"});
+}
+
 template <length_unit Unit, class Text>
 std::string with_remedy(const std::string& said, const bulk_warning<Unit>& w, const Text& text) {
     if (w.least == w.layers)
@@ -52,17 +64,14 @@ std::string bulk_warning<Unit>::what(const ruler& by) const {
 template <length_unit Unit>
 std::string bulk_warning<Unit>::what(const ruler* by) const {
     const auto text = [&](length<Unit> l) { return by == nullptr ? to_text(l) : to_text(l, *by); };
-    std::vector<std::string> names;
-    for (const edge e : edges)
-        names.emplace_back(detail::word(name_of(e)));
     using detail::sentence;
+    const std::vector<std::string> names = detail::names_of_edges(*this);
     const std::string along = names.size() == 1 ? sentence({"the ", names[0], " edge"})
-                                                : sentence({"the ", detail::enumerated(names), " edges"}),
-                      through =
-                          least < layers ? sentence({least, " to ", layers, " layers"}) : sentence({layers, " layers"});
-    return detail::with_remedy(sentence({"stitching along ", along, " of the ", detail::named(piece), " goes through ",
-                                         through, ", more than the ", limit, " that a machine is taken to sew"}),
-                               *this, text);
+                                                : sentence({"the ", detail::enumerated(names), " edges"});
+    return detail::with_remedy(
+        sentence({"stitching along ", along, " of the ", detail::named(piece), " goes through ",
+                  detail::layers_met(*this), ", more than the ", limit, " that a machine is taken to sew"}),
+        *this, text);
 }
 
 namespace detail {
@@ -82,20 +91,12 @@ std::optional<length<Unit>> mitre_leg(const panel<Unit>& shape, edge e) {
     return leg;
 }
 
-} // namespace detail
-
-namespace detail {
-
 /// The edges of one warning among others: "the left and right edges (3 to 9 layers)"
 template <length_unit Unit>
 std::string edges_and_layers(const bulk_warning<Unit>& w) {
-    std::vector<std::string> names;
-    for (const edge e : w.edges)
-        names.emplace_back(word(name_of(e)));
-    const std::string through =
-        w.least < w.layers ? sentence({w.least, " to ", w.layers, " layers"}) : sentence({w.layers, " layers"});
-    return names.size() == 1 ? sentence({"the ", names[0], " edge (", through, ")"})
-                             : sentence({"the ", enumerated(names), " edges (", through, ")"});
+    const std::vector<std::string> names = names_of_edges(w);
+    return names.size() == 1 ? sentence({"the ", names[0], " edge (", layers_met(w), ")"})
+                             : sentence({"the ", enumerated(names), " edges (", layers_met(w), ")"});
 }
 
 template <length_unit Unit>
@@ -112,21 +113,24 @@ std::vector<std::string> sentences_of(const std::vector<bulk_warning<Unit>>& war
     std::vector<std::string> all;
     std::vector<bool> told(warnings.size());
     for (std::size_t i = 0; i < warnings.size(); ++i) {
+        if (told[i])
+            continue;
         const bulk_warning<Unit>& first = warnings[i];
         std::vector<std::string> edges;
-        for (std::size_t k = i; k < warnings.size() && !told[i]; ++k)
+        for (std::size_t k = i; k < warnings.size(); ++k)
             if (!told[k] && detail::asks_the_same(first, warnings[k])) {
                 edges.push_back(detail::edges_and_layers(warnings[k]));
-                told[k] = k > i;
+                told[k] = true;
             }
-        if (edges.size() == 1)
+        if (edges.size() == 1) {
             all.push_back(first.what(by));
-        else if (edges.size() > 1)
-            all.push_back(detail::with_remedy(
-                detail::sentence({"rows of stitching on the ", detail::named(first.piece), " go through more than the ",
-                                  first.limit, " layers that a machine is taken to sew, along ",
-                                  detail::enumerated(edges)}),
-                first, [&](length<Unit> l) { return to_text(l, by); }));
+            continue;
+        }
+        all.push_back(detail::with_remedy(
+            detail::sentence({"rows of stitching on the ", detail::named(first.piece), " go through more than the ",
+                              first.limit, " layers that a machine is taken to sew, along ",
+                              detail::enumerated(edges)}),
+            first, [&](length<Unit> l) { return to_text(l, by); }));
     }
     return all;
 }

@@ -7,8 +7,9 @@
 //                                        {{"the grey end", "canvas", 40_in, 30_in}});
 //   // canvas[0].on_hand->name == "the grey end"; nothing follows where that is enough
 //
-// What is on hand is measured as it is cut, washed where the project says so. How the pieces are shared out is cloth/remnants.hpp's: so that the least new cloth is bought that is found. Where a print
-// repeats, nobody knows where the repeat begins on what is left of another roll, so such cloth is bought whole.
+// What is on hand is measured as it is cut, washed where the project says so. How the pieces are shared out is
+// cloth/remnants.hpp's: so that the least new cloth is bought that is found. Where a print repeats, nobody knows where the
+// repeat begins on what is left of another roll, so such cloth is bought whole.
 #ifndef TURNCLOTH_SHEET_ON_HAND_HPP
 #define TURNCLOTH_SHEET_ON_HAND_HPP
 

@@ -82,9 +82,9 @@ struct sheet_cloth {
     }
 };
 
-/// How pieces may lie, and how long a good lay is looked for. With `may_join` those that are wider than the cloth are made up of parts (widths_joined.hpp), unless they are of film, are
-/// no rectangles or are washed in pieces, or the cloth has a repeat, which would have to be matched; the cloth then lies
-/// single.
+/// How pieces may lie, and how long a good lay is looked for. With `may_join` those that are wider than the cloth are made
+/// up of parts (widths_joined.hpp), unless they are of film, are no rectangles or are washed in pieces, or the cloth has a
+/// repeat, which would have to be matched; the cloth then lies single.
 struct cloth_options {
     grain lies = grain::fixed; ///< of pieces of which the project says nothing: down them, as they hang, or either way
     lay_effort effort = {};

@@ -106,8 +106,7 @@ private:
         }
     }
     length<Unit> own_length(const chalk_line<Unit>& l) const {
-        const part<Unit>& p = design_.parts()[l.on.index];
-        return l.ends.value_or(l.is_level() ? p.width : p.height) - l.begins.value_or(length<Unit>());
+        return l.end_on(design_.parts()[l.on.index]) - l.begin();
     }
 
     void find_openings() {

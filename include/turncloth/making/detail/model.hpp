@@ -99,10 +99,7 @@ private:
             for (std::size_t k = 0; s.taken_up != surplus::none && !s.lets_in() && k < s.one.size(); ++k)
                 take_up(s.one[k], s.other[k]);
     }
-    length<Unit> long_(const chalk_line<Unit>& l) const {
-        const part<Unit>& p = design_.parts()[l.on.index];
-        return l.ends.value_or(l.is_level() ? p.width : p.height) - l.begins.value_or(length<Unit>());
-    }
+    length<Unit> long_(const chalk_line<Unit>& l) const { return l.end_on(design_.parts()[l.on.index]) - l.begin(); }
     void take_up(const chalk_line<Unit>& a, const chalk_line<Unit>& b) {
         const chalk_line<Unit>&longer = long_(a) < long_(b) ? b : a, &shorter = long_(a) < long_(b) ? a : b;
         scales& s = scale_[number_of(longer.on)];

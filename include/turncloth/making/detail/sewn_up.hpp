@@ -90,9 +90,7 @@ seen_distances<Unit> across_of(const making<Unit>& design, const chalk_line<Unit
 /// Where it begins and ends, from the cut left or top edge.
 template <length_unit Unit>
 seen_distances<Unit> along_of(const making<Unit>& design, const chalk_line<Unit>& l) {
-    const part<Unit>& p = design.parts()[l.on.index];
-    return {{l.on, l.is_level() ? edge::left : edge::top, false},
-            {l.begins.value_or(length<Unit>()), l.ends.value_or(l.is_level() ? p.width : p.height)}};
+    return {{l.on, l.is_level() ? edge::left : edge::top, false}, {l.begin(), l.end_on(design.parts()[l.on.index])}};
 }
 template <length_unit Unit>
 bool is_edge_to_edge(const making<Unit>& design, const chalk_line<Unit>& l) {

@@ -49,11 +49,8 @@ std::vector<making_fault> short_ties(const making<Unit>& design, const flat_mode
             continue;
         const flat_work::stack& lies = bench.stack_of(model.number_of(s.along.on));
         flat_work::bounds round = bounds_of(lies.plies.front().area);
-        for (const flat_work::ply& p : lies.plies) {
-            const flat_work::bounds b = bounds_of(p.area);
-            round = {std::min(round.left, b.left), std::min(round.top, b.top), std::max(round.right, b.right),
-                     std::max(round.bottom, b.bottom)};
-        }
+        for (const flat_work::ply& p : lies.plies)
+            round = around(round, bounds_of(p.area));
         const bool level = is_level(flat_work::on_table(s.along.from, bench.body_of(model.number_of(s.along.on))->how));
         const rolled<Unit> roll{.strip =
                                     model.length_of_whole(level ? round.bottom - round.top : round.right - round.left),

@@ -28,9 +28,7 @@ inline bounds extent(const stack& s, std::size_t part) {
     for (const ply& p : s.plies)
         if (p.part == part) {
             const bounds b = bounds_of(p.area);
-            all = some ? bounds{std::min(all.left, b.left), std::min(all.top, b.top), std::max(all.right, b.right),
-                                std::max(all.bottom, b.bottom)}
-                       : b;
+            all = some ? around(all, b) : b;
             some = true;
         }
     return all;

@@ -82,6 +82,12 @@ struct bounds {
     constexpr bool is_nothing() const { return left >= right || top >= bottom; }
 };
 
+/// Round both.
+constexpr bounds around(const bounds& a, const bounds& b) {
+    return {a.left < b.left ? a.left : b.left, a.top < b.top ? a.top : b.top, a.right < b.right ? b.right : a.right,
+            a.bottom < b.bottom ? b.bottom : a.bottom};
+}
+
 constexpr bounds carried(const bounds& b, const lie& l) {
     const spot p = l({b.left, b.top}), q = l({b.right, b.bottom});
     return {p.x < q.x ? p.x : q.x, p.y < q.y ? p.y : q.y, p.x < q.x ? q.x : p.x, p.y < q.y ? q.y : p.y};
