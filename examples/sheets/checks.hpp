@@ -5,10 +5,10 @@
 #ifndef TURNCLOTH_EXAMPLES_SHEETS_CHECKS_HPP
 #define TURNCLOTH_EXAMPLES_SHEETS_CHECKS_HPP
 
+#include "cloth_named.hpp"
 #include <turncloth.hpp>
 #include <turncloth/measure/require.hpp>
 
-#include <cstddef>
 #include <string>
 
 namespace allotment {
@@ -27,14 +27,12 @@ struct typed_width {
 
 /// The same.
 inline typed_width read_cloth_width(const std::string& text) {
-    const std::size_t colon = text.rfind(':'), end = text.find_last_not_of(" \t", colon == 0 ? 0 : colon - 1);
-    const bool of_one = colon != std::string::npos;
-    typed_width read{of_one ? text.substr(0, end == std::string::npos ? 0 : end + 1) : std::string(),
-                     of_one ? text.substr(colon + 1) : text};
-    if (of_one && (colon == 0 || read.material.empty()))
+    const auto of_one = said_of_one_cloth(text);
+    if (of_one && of_one->material.empty())
         throw range_error("the width of one cloth is written as \"film: 36 in\": it was " +
                               turncloth::detail::in_quotes(text),
                           {.kind = fault::unreadable, .what = "the width of a cloth"});
+    typed_width read = of_one ? typed_width{of_one->material, of_one->rest} : typed_width{{}, text};
     require_more_than_zero<range_error>(read_length<inch>(read.width), "the width of the cloth");
     return read;
 }

@@ -4,7 +4,8 @@
 //                                               on the sheet what to buy; returns the lays, to be drawn
 //
 // Where a project says nothing of its cloth, that has no nap and pieces may lie either way; but the canvas of a project that
-// hangs keeps its grain upright, as cloth stretches least that way. All is parted by cuts from edge to edge, as with a rule and a blade.
+// hangs keeps its grain upright, as cloth stretches least that way. All is parted by cuts from edge to edge, as with a rule
+// and a blade.
 #ifndef TURNCLOTH_EXAMPLES_SHEETS_CLOTH_TO_BUY_HPP
 #define TURNCLOTH_EXAMPLES_SHEETS_CLOTH_TO_BUY_HPP
 

@@ -6,6 +6,7 @@
 #define TURNCLOTH_EXAMPLES_SHEETS_ON_HAND_HPP
 
 #include "../command/plain_text.hpp"
+#include "cloth_named.hpp"
 #include "names.hpp"
 #include <turncloth/panel/format.hpp>
 #include <turncloth/panel/typed_size.hpp>
@@ -26,15 +27,14 @@ struct typed_cloth {
 
 /// Throws range_error, and as read_size.
 inline typed_cloth read_on_hand(const std::string& text) {
-    const std::size_t colon = text.rfind(':'), end = text.find_last_not_of(" \t", colon - 1);
-    if (colon == std::string::npos || colon == 0 || end == std::string::npos)
+    const auto said = said_of_one_cloth(text);
+    if (!said || said->material.empty())
         throw range_error("cloth on hand is written as \"canvas: 40 x 30 in\": it was " +
                               turncloth::detail::in_quotes(text),
                           {.kind = fault::unreadable, .what = "cloth on hand"});
-    std::string material = text.substr(0, end + 1);
-    if (const std::string why = why_unfit(material); !why.empty())
+    if (const std::string why = why_unfit(said->material); !why.empty())
         throw range_error("the name of the cloth on hand: " + why, {.kind = fault::unreadable, .what = "a name"});
-    return {std::move(material), read_size(text.substr(colon + 1))};
+    return {said->material, read_size(said->rest)};
 }
 
 template <length_unit Unit>
