@@ -10,8 +10,8 @@
 
 #include <turncloth/cloth/price.hpp>
 #include <turncloth/handout/detail/shared.hpp>
-#include <turncloth/page/detail/lettering.hpp>
 #include <turncloth/page/document.hpp>
+#include <turncloth/page/drawing.hpp>
 #include <turncloth/sheet/notion.hpp>
 
 #include <algorithm>
