@@ -1,4 +1,4 @@
-// must-say: make_every_piece_in_the_unit_of_its_project
+// must-say: make every piece in the unit of its project
 // must-not-say: boost/mpl
 // must-be-short
 #include <turncloth.hpp>

@@ -191,9 +191,12 @@ public:
         pieces_.push_back(std::move(p));
         return pieces_.back();
     }
-    template <length_unit Other, class Please = please::make_every_piece_in_the_unit_of_its_project>
+    // Not deleted, as other mistakes of this kind are: a compiler would list every other add beside it.
+    template <length_unit Other>
         requires detail::different_units<Unit, Other>
-    void add(const piece<Other>&) = delete;
+    void add(const piece<Other>&) {
+        static_assert(std::is_same_v<Other, Unit>, "make every piece in the unit of its project: as<inch>(size)");
+    }
 
     /// The first piece of that name, to be changed; null where there is none.
     piece<Unit>* find(std::string_view name) {

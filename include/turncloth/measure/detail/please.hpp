@@ -33,7 +33,6 @@ struct add_the_from_datum_of_a_place_since_a_place_is_no_length;
 struct make_a_place_of_the_length_with_at_and_its_datum_since_a_mark_is_a_place;
 struct say_whether_the_size_is_finished_or_cut_with_finished_size_or_panel_from_cut;
 struct give_the_finishes_in_the_unit_of_the_size;
-struct make_every_piece_in_the_unit_of_its_project;
 struct compare_two_finished_or_two_cut_sizes_but_not_one_with_the_other;
 
 } // namespace turncloth::please
