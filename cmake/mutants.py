@@ -25,6 +25,7 @@ TESTS = {
     "measure/total.hpp": ["measure/total_test.cpp"],
     "notions/drawstring.hpp": ["notions/drawstring_test.cpp"],
     "notions/lining.hpp": ["notions/lining_test.cpp"],
+    "notions/piping.hpp": ["notions/piping_test.cpp"],
     "notions/strap.hpp": ["notions/strap_test.cpp"],
     "panel/finish.hpp": ["panel/finish_test.cpp"],
     "panel/panel.hpp": ["panel/panel_test.cpp"],

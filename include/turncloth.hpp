@@ -8,7 +8,7 @@
 //            rounding, working, write
 //   marks: mapping, rounded, row, spacing
 //   panel: finish, names, panel, size
-//   notions: bias, binding, bow, boxed, caution, drawstring, error, hanging, joining, lining, loop, pleats, strap, thread, tie, zipper
+//   notions: bias, binding, bow, boxed, caution, drawstring, error, hanging, joining, lining, loop, piping, pleats, strap, thread, tie, zipper
 //   cloth: purchase, shrinkage
 //   making: binding_strips, box_found, compartments, corner_out, design, finishing, making_step, operations, order, parts, phrases,
 //           stitched, work_plan, work_step, work_words
@@ -68,6 +68,7 @@
 #include <turncloth/notions/joining.hpp>
 #include <turncloth/notions/lining.hpp>
 #include <turncloth/notions/loop.hpp>
+#include <turncloth/notions/piping.hpp>
 #include <turncloth/notions/pleats.hpp>
 #include <turncloth/notions/strap.hpp>
 #include <turncloth/notions/thread.hpp>

@@ -101,6 +101,7 @@
 #include <turncloth/notions/joining.hpp>
 #include <turncloth/notions/lining.hpp>
 #include <turncloth/notions/loop.hpp>
+#include <turncloth/notions/piping.hpp>
 #include <turncloth/notions/pleats.hpp>
 #include <turncloth/notions/strap.hpp>
 #include <turncloth/notions/thread.hpp>
