@@ -78,9 +78,9 @@ inline turncloth::phrase_table own_words_in_german() {
         {"board, depth", "Platte, Tiefe"},
         {"board, thickness", "Platte, Dicke"},
         {"gap in the lining's base", "Lücke im Boden des Futters"},
-        {"For later: once the straps are sewn on, fold them down onto the outers and pin them there, clear of every "
+        {"Fold the straps down onto the outers and pin them there, clear of every "
          "edge, until the tote is turned out: no seam is to catch them.",
-         "Für später: sind die Gurte angenäht, sie auf die Außenteile herunterlegen und dort feststecken, frei von "
+         "Die Gurte auf die Außenteile herunterlegen und dort feststecken, frei von "
          "jeder Kante, bis die Tasche gewendet ist: Keine Naht darf sie fassen."},
         {"Draw on film with a wax pencil, and within its allowances alone: ink does not come off.",
          "Auf Folie mit Fettstift zeichnen, und nur innerhalb der Zugaben: Tinte geht nicht ab."},

@@ -423,6 +423,8 @@ TEST_CASE("all that a design says of its making is in the making") {
     CHECK((frill.pressed == pressed::to_other && frill.one[0].in == at<cut_edge>("1/2"_in)));
     CHECK((d.snips().back().kind == snip_kind::clip && d.snips().back().at.in == at<cut_edge>("5 1/2"_in)));
     CHECK((d.spots().back().places[0] == at<cut_edge>("2 1/2"_in) && d.spots().back().width == 1_in));
+    CHECK(d.handworks() == std::vector{handwork{"Stay-stitch the corners at 2 places.", {{0, 0}, {1, 1}}}});
+    CHECK(d.befores()[d.befores().size() - 2].first == operation{operation_kind::handwork, 0});
     CHECK(d.mouths().back().at[0].on == cut_part{d.parts().size() - 1, 1});
     const compartment<inch>& pouch = d.compartments()[0];
     CHECK((pouch.from_left == "2 1/2"_in && pouch.from_top == "4 1/2"_in && pouch.mouths.size() == 2));

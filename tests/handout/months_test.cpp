@@ -123,3 +123,27 @@ TEST_CASE("a practice panel of repairs is made at any size, and one without room
     CHECK(refused_at(panel, "18 x 10 in") ==
           "The loops, the patch, the darn and the band, one below the other, need at least 10 1/4 in of height.");
 }
+
+TEST_CASE(
+    "a step in a design's own words stands in its handouts as it was given, and in a language that has these words") {
+    const sheet<inch> s = sheet_at(month("seed_tray_tote"), finished_size<inch>(15_in, 9_in));
+    const std::string said = "Fold the straps down onto the outers and pin them there, clear of every edge, until the "
+                             "tote is turned out: no seam is to catch them.";
+    // By hand: it follows the boxes that hold the straps, and goes before the first seam of the outers.
+    std::size_t own = 0, sewn_on = 0, seam = 0;
+    for (std::size_t g = 0; g < s.steps.groups.size(); ++g)
+        for (const work_step<inch>& step : s.steps.groups[g].steps) {
+            own = step.verb == work_verb::handwork ? g : own;
+            sewn_on = step.verb == work_verb::set ? g : sewn_on;
+            if (step.verb == work_verb::seam && seam == 0 && s.steps.parts[step.places[0].piece.index].name == "outer")
+                seam = g;
+        }
+    CHECK(own > sewn_on);
+    CHECK(own < seam);
+    CHECK(s.steps.groups[own].steps[0].what == said);
+    CHECK(to_html(handout_of(s, {}, {})).find(said) != std::string::npos);
+    CHECK(to_html(handout_of(s, {}, {.words = german()})).find(said) != std::string::npos);
+    const std::string own_german = to_html(handout_of(s, {}, {.words = german(allotment::own_words_in_german())}));
+    CHECK(own_german.find(said) == std::string::npos);
+    CHECK(own_german.find("Die Gurte auf die Außenteile herunterlegen") != std::string::npos);
+}

@@ -105,7 +105,7 @@ std::vector<string> own_words() {
         "board, thickness",
         "gap in the lining's base",
         "Carry it by both straps at once, and set it down to fill it: wet trays are heavy.",
-        "For later: once the straps are sewn on, fold them down onto the outers and pin them there, clear of every "
+        "Fold the straps down onto the outers and pin them there, clear of every "
         "edge, until "
         "the tote "
         "is turned out: no seam is to catch them.",
