@@ -51,6 +51,25 @@ inline turncloth::phrase_table own_words_in_german() {
          "Den Beutel waschen und trocknen, bevor Lebensmittel hineinkommen: feuchter Stoff schimmelt."},
         {"Carry it by both straps at once, and set it down to fill it: wet trays are heavy.",
          "Immer an beiden Gurten zugleich tragen und zum Füllen abstellen: nasse Schalen sind schwer."},
+        {"band in place of a hem, sewn on", "Streifen anstelle eines Saums, angenäht"},
+        {"band in place of a hem, brought over", "Streifen anstelle eines Saums, umgelegt"},
+        {"width of the webbing", "Breite des Gurtbands"},
+        {"Where the panel's hems cross and at the ends of its band ten layers meet: hammer them flat, and turn the "
+         "handwheel by hand there, or sew it by hand.",
+         "Wo sich die Säume kreuzen und an den Enden des Streifens treffen zehn Lagen aufeinander: flach hämmern und "
+         "dort das Handrad von Hand drehen oder von Hand nähen."},
+        {"Mended cloth is weaker than new: look at a patch and its rows before each use.",
+         "Geflicktes ist schwächer als Neues: Flicken und Nähte vor jedem Gebrauch ansehen."},
+        {"The hole stands for damage that was cut away to a rectangle, along the threads. For another hole, cut the "
+         "patch and its facing as much wider and higher than these as that hole is.",
+         "Das Loch steht für einen Schaden, der fadengerade zu einem Rechteck ausgeschnitten wurde. Für ein anderes "
+         "Loch Flicken und Gegenstück um so viel breiter und höher zuschneiden, wie jenes Loch es ist."},
+        {"For later: the square of rows sewn by hand frames the darn. Fill it with running stitches down, then weave "
+         "across them, over one thread and under the next, in as many rows each way as its figures say; leave a small "
+         "loop at every turn, and make no knot.",
+         "Für später: das Quadrat aus Handnähten rahmt die Stopfstelle. Mit Vorstichen senkrecht füllen, dann quer "
+         "weben, über einen Faden und unter den nächsten, in jeder Richtung so viele Reihen, wie ihre Maße sagen; an "
+         "jeder Wende eine kleine Schlinge lassen und keinen Knoten machen."},
         {"gap in the bottom", "Lücke in der Unterkante"},
         {"seam of the strip, clipped at each corner from its cut edges",
          "Zugabe des Streifens, an jeder Ecke von der Schnittkante her eingeschnitten"},
