@@ -105,7 +105,7 @@ inline void add_handout(worked_out_sheet& to, const document& handout, const ord
 template <length_unit Unit>
 void add_files(worked_out_sheet& to, const sheet<Unit>& s, const std::vector<sheet_cloth<Unit>>& lays,
                const orders& o) {
-    const drawing_options drawn{.project = s.name, .on = paper_for<Unit>(o)};
+    const drawing_options drawn{.project = s.name, .on = paper_for<Unit>(o), .words = &o.words};
     to.files.push_back({".txt", to.text});
     if (o.json)
         to.files.push_back({".json", to_json(s).dump(2) + "\n"});
@@ -136,7 +136,7 @@ worked_out_sheet work_out(const job& j, const finished_size<Unit>& finished, con
         s.bulk = bulk_warnings(s, o.most_layers);
     if (!j.name.empty())
         s.name = j.name + ": " + s.name;
-    worked_out_sheet all{.text = to_text(s, o.by)};
+    worked_out_sheet all{.text = to_text(s, o.by, o.words)};
     if (!o.out.empty())
         add_files(all, s, lays, o);
     return all;

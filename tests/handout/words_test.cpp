@@ -5,6 +5,11 @@
 #include <turncloth.hpp>
 #include <turncloth/design/json.hpp>
 #include <turncloth/design/project_of.hpp>
+#include <turncloth/draw/finished.hpp>
+#include <turncloth/draw/lay.hpp>
+#include <turncloth/draw/outlined.hpp>
+#include <turncloth/draw/piece.hpp>
+#include <turncloth/draw/stock.hpp>
 #include <turncloth/handout/german.hpp>
 #include <turncloth/handout/handout.hpp>
 #include <turncloth/making/phrases.hpp>
@@ -17,6 +22,7 @@
 #include <algorithm>
 #include <fstream>
 #include <iterator>
+#include <sstream>
 #include <string>
 #include <string_view>
 #include <type_traits>
@@ -290,11 +296,41 @@ std::size_t check_words(const document& d, const std::vector<string>& own) {
     return said.all.size() + said.in_drawings.size();
 }
 
+/// A drawing that stands by itself, with all that is round it.
+std::size_t check_page(const page& p, const std::vector<string>& own) {
+    for (const page_words& w : p.words)
+        if (left_of(w.text, own) != "")
+            CHECK_MESSAGE(is_part_of_a_name(w.text, own), w.text);
+    CHECK_MESSAGE(left_of(p.title, own) == "", p.title);
+    CHECK_MESSAGE(left_of(p.description, own) == "", p.description);
+    return p.words.size();
+}
+
+/// A sheet's text, and its drawings outside a document.
+template <length_unit Unit>
+std::size_t check_loose(const sheet<Unit>& s, const std::vector<sheet_cloth<Unit>>& cloths, const language& l,
+                        const std::vector<string>& own) {
+    const drawing_options options{.words = &l};
+    std::size_t texts = 0;
+    std::istringstream lines(to_text(s, {}, l));
+    for (string line; std::getline(lines, line); ++texts)
+        CHECK_MESSAGE(left_of(line, own) == "", line);
+    for (const sheet_piece<Unit>& p : s.pieces)
+        texts += check_page(page_of(p, {}, options), own);
+    for (const outlined_piece<Unit>& p : s.outlines)
+        texts += check_page(page_of(p, {}, options), own);
+    for (const sheet_cloth<Unit>& c : cloths)
+        texts += check_page(page_of(c, {}, options, worth_keeping<Unit>::usual()), own);
+    for (const page& p : pages_of_finished(s, {}, options))
+        texts += check_page(p, own);
+    return texts;
+}
+
 template <length_unit Unit>
 std::size_t check_sheet(sheet<Unit> s, bool hangs, const language& l, const std::vector<string>& own) {
     const auto cloths = allotment::add_cloth(s, allotment::cloth_sold<Unit>{}, hangs);
     s.bulk = bulk_warnings(s, 2);
-    std::size_t texts = 0;
+    std::size_t texts = check_loose(s, cloths, l, own);
     for (const units_shown shows : {units_shown::both, units_shown::inches, units_shown::centimetres})
         texts += check_words(handout_of(s, cloths, {.by = {.shows = shows}, .words = l}), own);
     return texts;
@@ -381,6 +417,7 @@ TEST_CASE("every word of notions, marks and warnings of projects with all kinds 
     const auto cut = stock_for<inch>("rings", {{"low", 4_in, 3}, {"ends", 9_in, 2}}, {{30_in}, {50_in}});
     s.notions.push_back(listed(cut));
     CHECK(check_words(handout_of(s, {}, {.by = inch_ruler(8), .words = l}), own) > 200);
+    CHECK(check_loose(s, {}, l, own) > 200);
 }
 
 TEST_CASE("every word of cloths with a wash, a fold and a nap, and of pieces in parts, is said by a language") {
@@ -400,4 +437,23 @@ TEST_CASE("every word of cloths with a wash, a fold and a nap, and of pieces in 
     p.add(project_cloth<inch>{.material = "felt", .one_way = true});
     p.add(project_cloth<inch>{.material = "calico", .washed = washed_when::before_cutting});
     CHECK(check_sheet(sheet_of(p), false, l, own) > 100);
+}
+
+TEST_CASE("every word of a drawing of lengths from stock is said by a language") {
+    const language l = marked_english();
+    const std::vector<string> own = {"ribbon", "tie", "loop", "lath"};
+    const drawing_options options{.words = &l};
+    std::size_t texts = 0;
+    const auto check = [&](const stock_cuts<inch>& cuts) {
+        for (const ruler& by : {ruler(), inch_ruler(16)})
+            for (const page& p : pages_of(cuts, by, options))
+                texts += check_page(p, own);
+    };
+    for (const stock_aim aim : {stock_aim::fewest_pieces, stock_aim::least_length, stock_aim::least_cost}) {
+        check(stock_for<inch>("ribbon", {{"tie", "22 1/2"_in, 8}, {"loop", "4 3/4"_in, 1}}, {{108_in}, {54_in, 3}},
+                              {.loss_per_cut = "1/8"_in, .aim = aim}));
+        check(stock_for<inch>("lath", {{"lath", 1_in, 90}, {"tie", 60_in, 2}}, {{96_in}}, {.aim = aim}));
+    }
+    check(stock_for<inch>("ribbon", {{"tie", 54_in, 2}}, {{108_in}}));
+    CHECK(texts > 200);
 }

@@ -42,6 +42,7 @@ std::vector<page> pages_of_finished(const sheet<Unit>& s, const ruler& by = {}, 
 template <detail::compiled_unit Unit>
 std::vector<page> pages_of_finished(const making<Unit>& design, const std::vector<making_step>& steps,
                                     const finished_labels& labels, const ruler& by, const drawing_options& options) {
+    const detail::speaking in(options.words);
     return detail::finished_drawer<Unit>(design, steps, by, labels.figures, options).draw();
 }
 
@@ -49,6 +50,7 @@ template <detail::compiled_unit Unit>
 std::vector<page> pages_of_finished(const sheet<Unit>& s, const ruler& by, const drawing_options& options) {
     if (!s.design)
         return {};
+    const detail::speaking in(options.words);
     detail::finished_drawer<Unit> drawer(*s.design, steps_of(*s.design), by, detail::figures_note(by, s.graduation),
                                          options);
     drawer.note_turns(s.steps);

@@ -51,6 +51,7 @@ page page_of(const sheet_cloth<Unit>& cloth, const ruler& by = {}, const drawing
 template <detail::compiled_unit Unit>
 page page_of(const sheet_cloth<Unit>& cloth, const ruler& by, const drawing_options& options,
              const std::type_identity_t<worth_keeping<Unit>>& keep) {
+    const detail::speaking in(options.words);
     const detail::lay_picture<Unit> lay(cloth, by, options.project, keep);
     const detail::lay_drawn shown = detail::best_parts(lay, options);
     return detail::best_page_of(shown.drawn, options).draw([&](page& on, const detail::picture_place& at) {

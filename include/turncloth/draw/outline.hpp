@@ -71,6 +71,7 @@ std::vector<page> pages_at_full_size(const outline<Unit>& piece,
 template <detail::compiled_unit Unit>
 page page_of(const outline<Unit>& piece, const std::type_identity_t<outline_labels<Unit>>& labels, const ruler& by,
              const drawing_options& options) {
+    const detail::speaking in(options.words);
     return detail::outline_picture<Unit>(piece, labels, by, options.project).on_page(options);
 }
 
@@ -78,6 +79,7 @@ template <detail::compiled_unit Unit>
 std::vector<page> pages_at_full_size(const outline<Unit>& piece,
                                      const std::type_identity_t<outline_labels<Unit>>& labels, const ruler& by,
                                      const drawing_options& options, const std::string& foot_words) {
+    const detail::speaking in(options.words);
     detail::outline_picture<Unit> upright(piece, labels, by, options.project),
         turned(piece, labels, by, options.project, true);
     const auto one = upright.at_full_size(options), other = turned.at_full_size(options);

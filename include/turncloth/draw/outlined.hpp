@@ -59,12 +59,14 @@ outline_labels<Unit> labels_of(const outlined_piece<Unit>& p) {
 /// Throws as page_of of an outline, and outline_error for a line of a finish that leaves the piece.
 template <length_unit Unit>
 page page_of(const outlined_piece<Unit>& p, const ruler& by = {}, const drawing_options& options = {}) {
+    const detail::speaking in(options.words);
     return page_of(*p.shape, labels_of(p), by, options);
 }
 
 template <length_unit Unit>
 std::vector<page> pages_at_full_size(const outlined_piece<Unit>& p, const ruler& by = {},
                                      const drawing_options& options = {}, const std::string& foot_words = {}) {
+    const detail::speaking in(options.words);
     return pages_at_full_size(*p.shape, labels_of(p), by, options, foot_words);
 }
 

@@ -31,6 +31,7 @@ page page_of(const sheet_piece<Unit>& piece, const ruler& by = {}, const drawing
 #ifndef TURNCLOTH_COMPILED
 template <detail::compiled_unit Unit>
 page page_of(const sheet_piece<Unit>& piece, const ruler& by, const drawing_options& options) {
+    const detail::speaking in(options.words);
     detail::piece_picture<Unit> made(piece, by);
     const detail::picture drawn = made.make(options.project);
     return detail::best_page_of(drawn, options).draw([&](page& on, const detail::picture_place& at) {

@@ -56,6 +56,7 @@ std::vector<step_page> pages_of_steps(const sheet<Unit>& s, const step_labels& l
 template <detail::compiled_unit Unit>
 std::vector<step_page> pages_of_steps(const making<Unit>& design, const work_plan<Unit>& plan,
                                       const step_labels& labels, const ruler& by, const drawing_options& options) {
+    const detail::speaking in(options.words);
     return detail::step_drawer<Unit, step_labels, step_page>(design, plan, labels, by, options).draw();
 }
 
@@ -64,6 +65,7 @@ std::vector<step_page> pages_of_steps(const sheet<Unit>& s, const step_labels& l
                                       const drawing_options& options) {
     if (!s.design)
         return {};
+    const detail::speaking in(options.words);
     step_labels said = labels;
     if (said.figures.empty())
         said.figures = detail::figures_note(by, s.graduation);

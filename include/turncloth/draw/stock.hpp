@@ -36,6 +36,7 @@ std::vector<page> pages_of(const stock_cuts<Unit>& cuts, const ruler& by = {}, c
 #ifndef TURNCLOTH_COMPILED
 template <detail::compiled_unit Unit>
 std::vector<page> pages_of(const stock_cuts<Unit>& cuts, const ruler& by, const drawing_options& options) {
+    const detail::speaking in(options.words);
     const detail::stock_picture<Unit> cut(cuts, by, options.project);
     return detail::best_page(options,
                              [&](double width, double height) {

@@ -23,6 +23,7 @@
 #include <turncloth/handout/detail/german_handout.hpp>
 #include <turncloth/handout/detail/german_sheet.hpp>
 #include <turncloth/handout/detail/german_steps.hpp>
+#include <turncloth/handout/detail/german_text.hpp>
 #include <turncloth/measure/language.hpp>
 
 #include <string>
@@ -42,6 +43,7 @@ inline language german(const phrase_table& own = {}) {
     add(detail::german_cutting);
     add(detail::german_handout);
     add(detail::german_sheet);
+    add(detail::german_text);
     all.insert(all.end(), own.begin(), own.end());
     return {"de", {.decimal_mark = ",", .metric_first = true}, std::move(all)};
 }

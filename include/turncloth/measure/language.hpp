@@ -94,6 +94,11 @@ inline constinit thread_local const language* spoken = nullptr;
 class speaking {
 public:
     explicit speaking(const language& l) : before_(std::exchange(spoken, l.texts().empty() ? nullptr : &l)) {}
+    /// As before, where none is given.
+    explicit speaking(const language* l) : before_(spoken) {
+        if (l != nullptr)
+            spoken = l->texts().empty() ? nullptr : l;
+    }
     ~speaking() { spoken = before_; }
     speaking(const speaking&) = delete;
     speaking& operator=(const speaking&) = delete;

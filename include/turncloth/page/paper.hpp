@@ -4,12 +4,13 @@
 //   paper::custom(12_in, 18_in)      sides of 120 mm to 2 m; which of them is upright is chosen by what is drawn
 //   paper::a4.fitted()               no higher than its content needs, and at most A4
 //
-//   drawing_options{project, on, for_screen, in_document, letters}      of every drawing
+//   drawing_options{project, on, for_screen, in_document, letters, words}      of every drawing
 //
 //   page_of(outer, {}, {.project = "Tool roll", .on = paper::letter});
 #ifndef TURNCLOTH_PAGE_PAPER_HPP
 #define TURNCLOTH_PAGE_PAPER_HPP
 
+#include <turncloth/measure/language.hpp>
 #include <turncloth/measure/require.hpp>
 #include <turncloth/page/page.hpp>
 
@@ -65,6 +66,7 @@ struct drawing_options {
     paper on = paper::a4;
     bool for_screen = false, in_document = false;
     const text_measure* letters = nullptr; ///< how words are measured; an estimate where there is none
+    const language* words = nullptr;       ///< what is said: English, where none is given or spoken
 };
 
 } // namespace turncloth

@@ -2,6 +2,7 @@
 //
 //   to_text(sheet)           inches and centimetres, to 1/16 in and 0.1 cm
 //   to_text(sheet, ruler)    the units and graduations of a ruler (measure/write.hpp)
+//   to_text(sheet, ruler, german())     in that language (measure/language.hpp, handout/german.hpp)
 //
 //   std::puts(to_text(sheet_of(roll), {.shows = units_shown::centimetres}).c_str());
 //
@@ -24,17 +25,20 @@ namespace turncloth {
 
 /// Throws range_error for a ruler whose graduation is not above zero.
 template <detail::compiled_unit Unit>
-std::string to_text(const sheet<Unit>& s, const ruler& by = {});
+std::string to_text(const sheet<Unit>& s, const ruler& by = {}, const language& words = {});
 
 #ifndef TURNCLOTH_COMPILED
 template <detail::compiled_unit Unit>
-std::string to_text(const sheet<Unit>& s, const ruler& by) {
-    return detail::sheet_writer<Unit>(s, by).write();
+std::string to_text(const sheet<Unit>& s, const ruler& by, const language& words) {
+    const detail::speaking in(words);
+    ruler shown = by;
+    shown.metric_first |= words.habits().metric_first;
+    return detail::sheet_writer<Unit>(s, shown).write();
 }
 #endif
 
-TURNCLOTH_ONCE(std::string to_text(const sheet<inch>&, const ruler&));
-TURNCLOTH_ONCE(std::string to_text(const sheet<centimetre>&, const ruler&));
+TURNCLOTH_ONCE(std::string to_text(const sheet<inch>&, const ruler&, const language&));
+TURNCLOTH_ONCE(std::string to_text(const sheet<centimetre>&, const ruler&, const language&));
 
 } // namespace turncloth
 

@@ -115,7 +115,7 @@ private:
         if (spread_out(labels_))
             return;
         labels_ = of_rest;
-        notes_.emplace_back("too narrow to be lettered but in this order");
+        notes_.push_back(sentence({"too narrow to be lettered but in this order"}));
         spread_out(labels_);
     }
 
@@ -126,8 +126,8 @@ private:
             return;
         const std::size_t every = round_number([&](std::size_t n) { return place_figures(true, true, n); });
         if (every > 1)
-            notes_.push_back(
-                sentence({"every ", every, every == 2 ? "nd" : "th", " cut figured where they are close"}));
+            notes_.push_back(every == 2 ? sentence({"every 2nd cut figured where they are close"})
+                                        : sentence({"every ", every, "th cut figured where they are close"}));
     }
 
     /// False where it would be too crowded: figures that stand far from their cuts are hard to follow.

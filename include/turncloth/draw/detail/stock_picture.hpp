@@ -82,8 +82,10 @@ private:
     std::string page_words(std::size_t which, std::size_t before, std::size_t here) const {
         if (pages_.size() == 1)
             return {};
-        return sentence({"page ", which + 1, " of ", pages_.size(), here > 1 ? ": ways to cut " : ": way to cut ",
-                         before + 1, here > 1 ? " to " + std::to_string(before + here) : std::string(), " of ", ways_});
+        return here > 1
+                   ? sentence({"page ", which + 1, " of ", pages_.size(), ": ways to cut ", before + 1, " to ",
+                               before + here, " of ", ways_})
+                   : sentence({"page ", which + 1, " of ", pages_.size(), ": way to cut ", before + 1, " of ", ways_});
     }
 
     std::size_t ways_;
@@ -104,7 +106,7 @@ public:
         std::stable_sort(order_.begin(), order_.end(),
                          [&](std::size_t a, std::size_t b) { return c.wanted[b].size < c.wanted[a].size; });
         words.project = project;
-        words.title = "lengths of " + from_.name;
+        words.title = sentence({"lengths of ", said_again(from_.name)});
         words.lists.resize(1);
         words.most_list = 0.2;
         words.in_pages = true;
@@ -123,9 +125,6 @@ public:
 private:
     bool loses() const { return from_.rules.loss_per_cut.value() > 0; }
     std::string written(length<Unit> l) const { return unbroken(to_text(l, by_)); }
-    static std::string counted(std::int64_t n, const char* one, const char* more) {
-        return std::to_string(n).append(" ").append(n == 1 ? one : more);
-    }
 
     /// "A: tie, 22 1/2 in, 8 of them"
     void add_list() {
@@ -133,7 +132,7 @@ private:
             const wanted_length<Unit>& w = from_.wanted[i];
             words.lists[0].push_back(
                 sentence({letter_of(i), ": ", lettering().shortened(w.name, small_size, 62), ", ", to_text(w.size, by_),
-                          ", ", w.count == 1 ? "one" : std::to_string(w.count).append(" of them")}));
+                          ", ", w.count == 1 ? sentence({"one"}) : sentence({w.count, " of them"})}));
         }
         if (from_.stock.size() == 1)
             return;
@@ -141,41 +140,49 @@ private:
         for (const stock_cutting<Unit>& p : from_.plan.cuttings)
             used[p.stock] += p.times;
         for (std::size_t i = 0; i < from_.stock.size(); ++i) {
-            std::string entry = sentence({which_stock(from_, i), ": ", to_text(from_.stock[i].size, by_), ", ",
-                                          used[i] > 0 ? std::to_string(used[i]) : "none"});
-            if (from_.stock[i].on_hand)
-                entry.append(" of ").append(std::to_string(*from_.stock[i].on_hand));
-            words.lists[0].push_back(entry.append(" to be cut"));
+            const std::string which = sentence({stock_in_words(i), ": ", to_text(from_.stock[i].size, by_)}),
+                              many = used[i] > 0 ? std::to_string(used[i]) : sentence({"none"});
+            words.lists[0].push_back(from_.stock[i].on_hand
+                                         ? sentence({which, ", ", many, " of ", *from_.stock[i].on_hand, " to be cut"})
+                                         : sentence({which, ", ", many, " to be cut"}));
         }
     }
 
     void add_facts() {
         const length_plan<Unit>& plan = from_.plan;
-        const auto add = [&](std::string said, stock_aim aim, const char* least, const std::string& bound) {
-            if (from_.rules.aim == aim && plan.proved_best)
-                said += sentence({", the ", least, " that will do"});
+        const auto add = [&](std::string said, stock_aim aim, const std::string& bound) {
+            const bool is_aim = from_.rules.aim == aim;
+            if (is_aim && plan.proved_best)
+                said = aim == stock_aim::fewest_pieces ? sentence({said, ", the fewest that will do"})
+                                                       : sentence({said, ", the least that will do"});
             words.facts.push_back(std::move(said));
-            if (from_.rules.aim == aim && !plan.proved_best)
-                words.facts.push_back("at least this much is needed: " + bound);
+            if (is_aim && !plan.proved_best)
+                words.facts.push_back(sentence({"at least this much is needed: ", bound}));
         };
-        std::string pieces = counted(plan.pieces_of_stock, "piece of stock", "pieces of stock");
-        if (from_.stock.size() == 1)
-            pieces.append(plan.pieces_of_stock == 1 ? " of " : ", each ").append(written(from_.stock[0].size));
-        add(pieces, stock_aim::fewest_pieces, "fewest", std::to_string(ceil(plan.bound)));
-        add(sentence({"in all ", written(plan.length_of_stock), " of stock"}), stock_aim::least_length, "least",
+        add(pieces_in_words(), stock_aim::fewest_pieces, std::to_string(ceil(plan.bound)));
+        add(sentence({"in all ", written(plan.length_of_stock), " of stock"}), stock_aim::least_length,
             written(length_of<Unit>(from_.rules.aim == stock_aim::least_length ? plan.bound : fraction(0))));
         if (from_.rules.aim == stock_aim::least_cost)
-            add(sentence({"cost ", to_text(plan.value)}), stock_aim::least_cost, "least", to_text(plan.bound));
+            add(sentence({"cost ", to_text(plan.value)}), stock_aim::least_cost, to_text(plan.bound));
         words.facts.push_back(sentence({"used by the pieces ", written(plan.wanted)}));
         if (loses())
             words.facts.push_back(sentence({"lost in cuts ", written(plan.lost)}));
         words.facts.push_back(sentence({"left over in all ", written(plan.left)}));
     }
 
+    std::string pieces_in_words() const {
+        const std::int64_t n = from_.plan.pieces_of_stock;
+        if (from_.stock.size() > 1)
+            return n == 1 ? sentence({n, " piece of stock"}) : sentence({n, " pieces of stock"});
+        const std::string size = written(from_.stock[0].size);
+        return n == 1 ? sentence({n, " piece of stock of ", size}) : sentence({n, " pieces of stock, each ", size});
+    }
+    std::string stock_in_words(std::size_t i) const { return sentence({"stock ", i + 1}); }
+
     stock_bar bar_of(const stock_cutting<Unit>& p) const {
         const length<Unit> size = from_.stock[p.stock].size, loss = from_.rules.loss_per_cut;
         require_drawable({in_mm(size)});
-        stock_bar bar{.times = p.times == 1 ? "once" : std::to_string(p.times).append(" times"),
+        stock_bar bar{.times = p.times == 1 ? sentence({"once"}) : sentence({p.times, " times"}),
                       .heading = {},
                       .listed = {},
                       .length = in_mm(size)};
@@ -197,11 +204,12 @@ private:
             }
         }
         bar.left_from = in_mm(at);
-        const std::string left = at < size ? written(size - at) : "nothing";
+        const std::string left = at < size ? written(size - at) : sentence({"nothing"}), over = sentence({"left over"});
         if (at < size)
-            bar.pieces.push_back({in_mm(at), in_mm(size), "", {{"left over", plain(left)}, {"left over"}}});
-        bar.heading = sentence({"from ", from_.stock.size() == 1 ? "" : which_stock(from_, p.stock).append(", "),
-                                written(size), ", leaving ", left});
+            bar.pieces.push_back({in_mm(at), in_mm(size), "", {{over, plain(left)}, {over}}});
+        bar.heading = from_.stock.size() == 1
+                          ? sentence({"from ", written(size), ", leaving ", left})
+                          : sentence({"from ", stock_in_words(p.stock), ", ", written(size), ", leaving ", left});
         return bar;
     }
 
@@ -227,11 +235,11 @@ private:
     }
 
     void say_how() {
-        std::string how =
-            "The figures under a bar say how far from its start, at the left, each piece ends, " + rounded_note(by_);
+        std::string how = sentence(
+            {"The figures under a bar say how far from its start, at the left, each piece ends, ", rounded_note(by_)});
         if (loses())
-            how += sentence({" Cut there; each cut then takes ", written(from_.rules.loss_per_cut),
-                             ", which the places of those that follow allow for."});
+            how += " " + sentence({"Cut there; each cut then takes ", written(from_.rules.loss_per_cut),
+                                   ", which the places of those that follow allow for."});
         words.small_print.push_back(how);
     }
 

@@ -57,8 +57,7 @@ private:
     /// Lengths as the ruler shows them. Names come from anywhere: none makes another line.
     void line(std::size_t depth, text_parts parts) {
         const std::size_t begins = text_.append(2 * depth, ' ').size();
-        for (const text_part& part : parts)
-            part.write_to(text_, &by_);
+        text_ += sentence(parts, by_);
         if (unfit_at(std::string_view(text_).substr(begins)))
             text_.replace(begins, std::string::npos, fit_to_print(text_.substr(begins)));
         text_ += '\n';
@@ -86,16 +85,17 @@ private:
     void list(const char* name, const std::vector<std::string>& sentences) {
         if (sentences.empty())
             return;
-        heading({name});
+        heading({word(name)});
         for (const std::string& sentence : sentences)
-            line(1, {"- ", sentence});
+            line(1, {"- ", said_again(sentence)});
     }
 
     /// Each with the work that it belongs to, so that none hides among the others.
     void write_cautions() {
         heading({"Safety"});
         for (const sheet_caution& c : sheet_.cautions)
-            line(1, {"- ", heading_of(c.at), ": ", c.sentence});
+            line(1, {"- ", said({std::string("caution.").append(heading_of(c.at)), heading_of(c.at)}, {}), ": ",
+                     said_again(c.sentence)});
         line(1, {"Local codes, the makers' instructions and licensed practice go before this sheet."});
     }
 
@@ -117,13 +117,13 @@ private:
     /// A figure of one term has no working to show.
     void working(std::size_t depth, std::string_view label, const figure<Unit>& f) {
         if (f.terms().size() > 1)
-            line(depth, {label, to_text(f)});
+            line(depth, {word(label), to_text(f)});
     }
 
     void write_cut(const sheet_piece<Unit>& p) {
         const piece<Unit>& from = p.made_from;
-        line(1,
-             {named(from.name()), ", ", from.count(), " of ", from.material(), ": ", p.cut, lie_in_words(from.lies())});
+        line(1, {named(from.name()), ", ", from.count(), " of ", from.material(), ": ", p.cut,
+                 word(lie_in_words(from.lies()))});
         if (const cut_size<Unit> larger = size_to_cut(p, said_of(sheet_.cloths, from.material())); larger != p.cut)
             line(3, {"cut ", larger, " before it is washed"});
         working(3, "width: ", p.width);
@@ -161,20 +161,24 @@ private:
             if (c.join.value() > 0)
                 say(sentence({"joined by allowances of ", c.join}, by_));
             if (c.one_way)
-                say("one way up");
+                say(std::string(word("one way up")));
             if (c.folded)
-                say("folded, selvedge on selvedge");
+                say(sentence({"folded, selvedge on selvedge"}));
             if (c.washed != washed_when::unwashed)
-                say(c.washed == washed_when::before_cutting ? "washed before it is cut" : "washed in pieces");
-            for (const auto& [change, way] : {std::pair(c.change.along, " along"), {c.change.across, " across"}})
-                if (change != dimensional_change())
-                    say(change_text(change) + way);
+                say(c.washed == washed_when::before_cutting ? sentence({"washed before it is cut"})
+                                                            : sentence({"washed in pieces"}));
+            for (const bool along : {true, false})
+                if (const dimensional_change change = along ? c.change.along : c.change.across;
+                    change != dimensional_change())
+                    say(change_text(change, along));
             line(1, {named(c.material), said.empty() ? "" : ": ", said});
         }
     }
-    static std::string change_text(dimensional_change c) {
-        const bool less = c.part() < 0;
-        return sentence({less ? "shrinks by " : "grows by ", to_text(less ? -c.in_percent() : c.in_percent()), " %"});
+    static std::string change_text(dimensional_change c, bool along) {
+        const std::string much = to_text(c.part() < 0 ? -c.in_percent() : c.in_percent());
+        if (c.part() < 0)
+            return along ? sentence({"shrinks by ", much, " % along"}) : sentence({"shrinks by ", much, " % across"});
+        return along ? sentence({"grows by ", much, " % along"}) : sentence({"grows by ", much, " % across"});
     }
 
     void write_edges(const outlined_piece<Unit>& p) {
@@ -183,10 +187,13 @@ private:
             const drafted_corner<Unit>& c = p.made_from.corners[i];
             const std::string where = places(c.edge);
             const bool none = c.edge.allowance().value() == 0;
-            line(3, {"edge ", i + 1, ", ", shape_of(c.curve), p.edges[i].size, ": ", c.edge.name(), ", ",
-                     none ? "no allowance" : to_text(c.edge.allowance(), by_), where.empty() ? "" : "; ", where});
-            if (!c.notches.empty())
-                line(5, {c.notches.size() == 1 ? "notch at " : "notches at ", all_of(c.notches)});
+            const std::string allowance = none ? sentence({"no allowance"}) : to_text(c.edge.allowance(), by_);
+            line(3, {"edge ", i + 1, ", ", word(shape_of(c.curve)), p.edges[i].size, ": ", word(c.edge.name()), ", ",
+                     allowance, std::string_view(where.empty() ? "" : "; "), where});
+            if (c.notches.size() == 1)
+                line(5, {"notch at ", all_of(c.notches)});
+            else if (!c.notches.empty())
+                line(5, {"notches at ", all_of(c.notches)});
         }
     }
 
@@ -199,7 +206,7 @@ private:
                 rest.push_back(e);
         for (const edges_alike& alike : finished_alike(shape, rest)) {
             const finish<Unit>& f = shape.finish_of(alike.first);
-            line(3, {alike.in_words(), ", ", f.name(), ": ", places(f)});
+            line(3, {alike.in_words(), ", ", word(f.name()), ": ", places(f)});
         }
     }
 
@@ -208,19 +215,20 @@ private:
         const auto add = [&](std::string_view verb, const auto& lines) {
             if (lines.empty())
                 return;
-            all.append(all.empty() ? "" : "; ").append(verb).append(" at ");
+            all.append(all.empty() ? "" : "; ").append(word(verb)).append(" ");
             for (const auto& l : lines)
                 all.append(&l == lines.data() ? "" : ", ").append(to_text(l.from_datum(), by_));
         };
-        add("fold", f.folds());
-        add("stitch", f.stitching());
+        add("fold at", f.folds());
+        add("stitch at", f.stitching());
         return all;
     }
 
     void write_mark(const sheet_piece<Unit>& p, const sheet_line<Unit>& l) {
         const bool says_itself = l.kind == line_kind::slit; // "slit behind the zipper"
-        line(3, {name_of(l.parallel_to), " edge, ", says_itself ? "" : verb_of(l.kind), says_itself ? "" : " ", l.what,
-                 ": ", l.from_cut_edge.value(), extent(p, l)});
+        const std::string own = said_again(l.what),
+                          what = says_itself ? own : sentence({word(verb_of(l.kind)), " ", own});
+        line(3, {word(name_of(l.parallel_to)), " edge, ", what, ": ", l.from_cut_edge.value(), extent(p, l)});
         working(5, "", l.from_cut_edge);
     }
 
@@ -229,10 +237,10 @@ private:
         if (l.brought_to)
             return sentence({", folded and brought to ", *l.brought_to}, by_);
         if (!l.only.empty())
-            return ", marked only " + ticks(l);
+            return sentence({", marked only ", ticks(l)});
         if (l.begins.value() == 0 && l.ends == along(p.cut, l.parallel_to))
             return "";
-        const char* start = is_level(l.parallel_to) ? "left" : "top";
+        const std::string_view start = word(name_of(is_level(l.parallel_to) ? edge::left : edge::top));
         return sentence({", from ", l.begins, " to ", l.ends, " off the cut ", start, " edge"}, by_);
     }
 
@@ -240,7 +248,7 @@ private:
     std::string ticks(const sheet_line<Unit>& l) const {
         std::vector<std::string> all;
         for (const short_mark<Unit>& t : l.only)
-            all.push_back(sentence({"along ", t.size, " at the ", name_of(t.at), " edge"}, by_));
+            all.push_back(sentence({"along ", t.size, " at the ", word(name_of(t.at)), " edge"}, by_));
         return enumerated(all);
     }
 
@@ -261,8 +269,8 @@ private:
     void write(const sheet_meeting<Unit>& m) {
         const meeting<Unit>& of = m.made_from;
         const std::string longer = named(of.longer), shorter = named(of.shorter);
-        heading({"Where the ", longer, " meets the ", shorter, ": distances are from the finished ", name_of(of.from),
-                 " edge"});
+        heading({"Where the ", longer, " meets the ", shorter, ": distances are from the finished ",
+                 word(name_of(of.from)), " edge"});
         for (std::int64_t k = 1; k <= m.marks.spans(); ++k)
             line(1, {m.marks.mark_on_long(k).from_datum(), " of ", longer, " meets ",
                      m.marks.mark_on_short(k).from_datum(), " of ", shorter});
@@ -270,14 +278,15 @@ private:
     }
 
     void write(const notion<Unit>& n) {
-        heading({"For the ", n.name()});
+        heading({"For the ", said_again(n.name())});
         for (const notion_detail<Unit>& d : n.details()) {
+            const std::string what = said_again(d.what);
             if (d.count > 0)
-                line(1, {d.what, ": ", d.count});
+                line(1, {what, ": ", d.count});
             else if (d.places.empty())
-                line(1, {d.what, ": ", d.amount.value()});
+                line(1, {what, ": ", d.amount.value()});
             else
-                line(1, {d.what, ": ", all_of(d.places)});
+                line(1, {what, ": ", all_of(d.places)});
             working(3, "", d.amount);
         }
     }

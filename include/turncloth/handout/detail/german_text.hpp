@@ -1,0 +1,101 @@
+// German, a part of german.hpp. What a sheet's text says, and the drawing of lengths from stock.
+//
+//   german_text      key, text
+#ifndef TURNCLOTH_HANDOUT_DETAIL_GERMAN_TEXT_HPP
+#define TURNCLOTH_HANDOUT_DETAIL_GERMAN_TEXT_HPP
+
+#include <string_view>
+#include <utility>
+
+namespace turncloth::detail {
+
+inline constexpr std::pair<std::string_view, std::string_view> german_text[] = {
+    {"finishes {1}, for {2} asked", "fertig {1}, gewünscht waren {2}"},
+    {"Figures are rounded to {1}, each from the exact length; workings are exact.",
+     "Maße sind auf {1} gerundet, jedes aus der genauen Länge; Rechnungen sind genau."},
+    {"Pieces and steps are worked out on a ruler of {1}, so that what is printed of them adds up; other amounts are "
+     "rounded to it.",
+     "Teile und Schritte sind auf einem Lineal mit {1} Teilung gerechnet, sodass ihre gedruckten Maße aufgehen; andere "
+     "Mengen sind darauf gerundet."},
+    {"Cut", "Zuschneiden"},
+    {"Check", "Prüfen"},
+    {"Fold, stitch and mark: distances are from the cut edge named",
+     "Falten, nähen und markieren: Abstände gelten ab der genannten Schnittkante"},
+    {"In this order", "In dieser Reihenfolge"},
+    {"Local codes, the makers' instructions and licensed practice go before this sheet.",
+     "Örtliche Vorschriften, die Anleitungen der Hersteller und fachliche Praxis gehen diesem Blatt vor."},
+    {"{1}, {2} of {3}: {4}{5}", "{1}, {2} × aus {3}: {4}{5}"},
+    {"{1}, {2} of {3}: as drawn, within {4}", "{1}, {2} × aus {3}: wie gezeichnet, innerhalb {4}"},
+    {", along the grain", ", im Fadenlauf"},
+    {", along the grain, one way up", ", im Fadenlauf, alle in einer Richtung"},
+    {", either way", ", beliebig gedreht"},
+    {", on the fold", ", im Bruch"},
+    {"width: ", "Breite: "},
+    {"height: ", "Höhe: "},
+    {"cut {1} before it is washed", "vor dem Waschen {1} zuschneiden"},
+    {"cut a square of {1} out of each corner; two make a box of {2}, {3} deep",
+     "aus jeder Ecke ein Quadrat von {1} ausschneiden; zwei ergeben einen Kasten von {2}, {3} tief"},
+    {"finishes {1} when it is pleated", "in Falten gelegt fertig {1}"},
+    {"{1} wide", "{1} breit"},
+    {"with selvedges of {1}", "mit Webkanten von {1}"},
+    {"joined by allowances of {1}", "mit Zugaben von {1} verbunden"},
+    {"folded, selvedge on selvedge", "gefaltet, Webkante auf Webkante"},
+    {"washed before it is cut", "vor dem Zuschneiden gewaschen"},
+    {"washed in pieces", "in Teilen gewaschen"},
+    {"shrinks by {1} % along", "läuft längs um {1} % ein"},
+    {"shrinks by {1} % across", "läuft quer um {1} % ein"},
+    {"grows by {1} % along", "wird längs um {1} % länger"},
+    {"grows by {1} % across", "wird quer um {1} % breiter"},
+    {"{1}, edges in the order of its drawing", "{1}, Kanten in der Reihenfolge der Zeichnung"},
+    {"edge {1}, {2}{3}: {4}, {5}{6}{7}", "Kante {1}, {2}{3}: {4}, {5}{6}{7}"},
+    {"notch at {1}", "Knips bei {1}"},
+    {"notches at {1}", "Knipse bei {1}"},
+    {"{1} edge, {2}: {3}{4}", "Kante {1}, {2}: {3}{4}"},
+    {", folded and brought to {1}", ", gefaltet und an {1} gelegt"},
+    {", marked only {1}", ", nur markiert {1}"},
+    {", from {1} to {2} off the cut {3} edge", ", von {1} bis {2} ab Schnittkante {3}"},
+    {"eyelets, holes of {1} with rims of {2}: centres {3} from the top edge, and from the left edge {4}",
+     "Ösen, Lochweite {1}, Außenmaß {2}: Mitten {3} ab Kante oben, und ab Kante links {4}"},
+    {"Where the {1} meets the {2}: distances are from the finished {3} edge",
+     "Wo „{1}“ auf „{2}“ trifft: Abstände gelten ab der fertigen Kante {3}"},
+    {"{1} of {2} meets {3} of {4}", "{1} an „{2}“ trifft {3} an „{4}“"},
+    {"fullness {1}, extra in each span: {2}", "Mehrweite {1}, in jedem Abschnitt mehr: {2}"},
+    {"page {1} of {2}: ways to cut {3} to {4} of {5}", "Blatt {1} von {2}: Zuschnitte {3} bis {4} von {5}"},
+    {"page {1} of {2}: way to cut {3} of {4}", "Blatt {1} von {2}: Zuschnitt {3} von {4}"},
+    {"lengths of {1}", "Längen aus: {1}"},
+    {"one", "eines"},
+    {"{1}, {2} of {3} to be cut", "{1}, {2} von {3} zu schneiden"},
+    {"{1}, {2} to be cut", "{1}, {2} zu schneiden"},
+    {"{1}, the fewest that will do", "{1}, weniger reichen nicht"},
+    {"{1}, the least that will do", "{1}, weniger reicht nicht"},
+    {"at least this much is needed: {1}", "mindestens so viel ist nötig: {1}"},
+    {"in all {1} of stock", "zusammen {1} Vorrat"},
+    {"cost {1}", "Kosten {1}"},
+    {"used by the pieces {1}", "für die Teile verbraucht {1}"},
+    {"lost in cuts {1}", "in Schnitten verloren {1}"},
+    {"left over in all {1}", "Reste zusammen {1}"},
+    {"{1} piece of stock", "{1} Stück Vorrat"},
+    {"{1} pieces of stock", "{1} Stück Vorrat"},
+    {"{1} piece of stock of {2}", "{1} Stück Vorrat von {2}"},
+    {"{1} pieces of stock, each {2}", "{1} Stück Vorrat, je {2}"},
+    {"stock {1}", "Vorrat {1}"},
+    {"once", "einmal"},
+    {"{1} times", "{1}-mal"},
+    {"nothing", "nichts"},
+    {"from {1}, leaving {2}", "aus {1}, übrig {2}"},
+    {"from {1}, {2}, leaving {3}", "aus {1}, {2}, übrig {3}"},
+    {"The figures under a bar say how far from its start, at the left, each piece ends, {1}",
+     "Die Zahlen unter einem Balken sagen, wie weit ab seinem Anfang links jedes Teil endet, {1}"},
+    {"Cut there; each cut then takes {1}, which the places of those that follow allow for.",
+     "Dort schneiden; jeder Schnitt nimmt dann {1}, womit die Stellen der folgenden rechnen."},
+    {"too narrow to be lettered but in this order", "zu schmal für Buchstaben, aber in dieser Reihenfolge"},
+    {"every 2nd cut figured where they are close", "wo sie dicht liegen, ist jeder 2. Schnitt beziffert"},
+    {"every {1}th cut figured where they are close", "wo sie dicht liegen, ist jeder {1}. Schnitt beziffert"},
+    {"edge of the stock", "Rand des Vorrats"},
+    {"cut", "Schnitt"},
+    {"lost in the cut", "im Schnitt verloren"},
+};
+
+} // namespace turncloth::detail
+
+#endif
