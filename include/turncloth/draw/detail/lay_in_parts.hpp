@@ -228,8 +228,9 @@ lay_drawn best_parts(const lay_picture<Unit>& lay, const drawing_options& option
     };
     auto best = rank_of(bare);
     std::int64_t parts = 1;
+    const bool is_long = bare.height > 1.5 * bare.width;
     const double most = 2 + 2 * std::sqrt(bare.height / bare.width);
-    for (std::int64_t n = 2; static_cast<double>(n) < std::min(most, 12.0); ++n)
+    for (std::int64_t n = 2; is_long && static_cast<double>(n) < std::min(most, 12.0); ++n)
         if (const auto rank = rank_of(in(bare, {}, n).drawn);
             std::get<0>(rank) <= std::get<0>(best) && std::get<2>(rank) * worth < std::get<2>(best))
             best = rank, parts = n;
