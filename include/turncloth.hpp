@@ -8,8 +8,8 @@
 //            rounding, working, write
 //   marks: mapping, rounded, row, spacing
 //   panel: finish, names, panel, size
-//   notions: bias, binding, bow, boxed, caution, darn, drawstring, error, hanging, joining, lining, loop, patch, piping, pleats, strap,
-//            thread, tie, webbing, zipper
+//   notions: bias, binding, bow, boxed, caution, darn, drawstring, error, hanging, joining, lining, loop, patch, piping, pleats,
+//            strap, thread, tie, webbing, zipper
 //   cloth: purchase, shrinkage
 //   making: binding_strips, box_found, compartments, corner_out, design, finishing, making_step, operations, order, parts, phrases,
 //           stitched, work_plan, work_step, work_words
@@ -18,7 +18,7 @@
 // It leaves out, each to be included by itself or all with <turncloth/all.hpp>
 //   measure: format, total
 //   page: document, drawing, html, page, pages, paper, svg, tiles
-//   panel: corner, curve, drafted, finish_lines, folding, format, given_once, made_up, outline, polygon, trimmed, typed_size
+//   panel: corner, corner_ways, curve, drafted, finish_lines, folding, format, given_once, made_up, outline, polygon, trimmed, typed_size
 //   cloth: bolt, cutting_out, joined_lengths, lay, off_cuts, price, remnants, stock, widths
 //   making: boxed, boxed_corners, choices, executed, fastenings, laying_on, lying, on_table, ruled, straps, strip_pockets, zippers_over
 //   sheet: json, json_lengths, made_as, making_of, on_hand, on_ruler, outlined, purchases, sold_amounts, widths_joined

@@ -70,6 +70,19 @@ inline turncloth::phrase_table own_words_in_german() {
          "Für später: das Quadrat aus Handnähten rahmt die Stopfstelle. Mit Vorstichen senkrecht füllen, dann quer "
          "weben, über einen Faden und unter den nächsten, in jeder Richtung so viele Reihen, wie ihre Maße sagen; an "
          "jeder Wende eine kleine Schlinge lassen und keinen Knoten machen."},
+        {"table that it hangs over on every side, width", "Tisch, über den sie ringsum hängt, Breite"},
+        {"table that it hangs over on every side, height", "Tisch, über den sie ringsum hängt, Höhe"},
+        {"hanging over", "Überhang"},
+        {"For later: when its hems are sewn, slip-stitch each mitre from the corner to the hem's inner edge, through "
+         "the "
+         "hem alone.",
+         "Für später: sind die Säume genäht, jede Gehrung von der Ecke bis zur inneren Saumkante mit Saumstichen "
+         "schließen, nur durch den Saum."},
+        {"A cloth that hangs low is pulled down with all that stands on it: keep hot dishes and flames off it where "
+         "small children or animals are.",
+         "Eine Decke, die tief hängt, wird mit allem heruntergezogen, was darauf steht: wo kleine Kinder oder Tiere "
+         "sind, "
+         "keine heißen Schüsseln und keine Flammen daraufstellen."},
         {"gap in the bottom", "Lücke in der Unterkante"},
         {"seam of the strip, clipped at each corner from its cut edges",
          "Zugabe des Streifens, an jeder Ecke von der Schnittkante her eingeschnitten"},

@@ -119,6 +119,7 @@
 #include <turncloth/page/svg.hpp>
 #include <turncloth/page/tiles.hpp>
 #include <turncloth/panel/corner.hpp>
+#include <turncloth/panel/corner_ways.hpp>
 #include <turncloth/panel/curve.hpp>
 #include <turncloth/panel/drafted.hpp>
 #include <turncloth/panel/finish.hpp>

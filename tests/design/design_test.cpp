@@ -52,7 +52,7 @@ TEST_CASE("a design is written and read back equal") {
           designs::file("examples/designs/kneeling_pad.json"), designs::file("examples/designs/scooped_peg_bag.json"),
           designs::file("examples/designs/seed_tray_tote.json"), designs::file("examples/designs/produce_bag.json"),
           designs::file("examples/designs/mended_panel.json"), designs::file("examples/designs/picnic_roll.json"),
-          file_of("")}) {
+          designs::file("examples/designs/table_linen.json"), file_of("")}) {
         const project_design d = read_design(text);
         CHECK(read_design(to_json(d).dump()) == d);
     }
@@ -508,7 +508,7 @@ TEST_CASE("a design at a size is a file of numbers that gives the same project")
     check_numbers(read_design(designs::every_member()), finished_size(20_in, 30_in));
     check_numbers(read_design(designs::every_member()), finished_size(10_in, 30_in));
     for (const char* name : {"peg_bag", "organiser", "tool_roll", "kneeling_pad", "scooped_peg_bag", "seed_tray_tote",
-                             "mended_panel", "picnic_roll"}) {
+                             "mended_panel", "picnic_roll", "table_linen"}) {
         const project_design d = read_design(designs::file("examples/designs/" + std::string(name) + ".json"));
         check_numbers(d, finished_size("20 1/3"_in, 16_in));
         check_numbers(d, finished_size(52_cm, "40.7"_cm));

@@ -82,6 +82,20 @@ TEST_CASE("a seed-tray tote is made at any size, and what does not go together i
           "The ends of the straps reach 3 3/4 in down from the rim: the tote needs more height than that.");
 }
 
+TEST_CASE("a tablecloth and its napkins have folded mitres at any size, and a cloth that covers no table is refused") {
+    const project_design linen = month("table_linen");
+    check_sizes(linen, {"60 x 44 in", "30 3/16 x 20 in", "52 x 52 in", "150 x 110 cm", "76,3 x 50 cm", "130 x 130 cm"});
+    // By hand: hems of 2 in with 1/2 in turned in, all round, and of 3/8 with 1/4.
+    const sheet<inch> s = sheet_at(linen, finished_size<inch>(60_in, 44_in));
+    REQUIRE(s.pieces.size() == 2);
+    CHECK(s.pieces[0].cut == cut_size<inch>(65_in, 49_in));
+    CHECK(s.pieces[1].cut == cut_size<inch>("17 1/4"_in, "17 1/4"_in));
+    CHECK(s.pieces[1].made_from.count() == 4);
+    CHECK(
+        refused_at(linen, "60 x 14 in") ==
+        "A cloth that hangs over by 7 in on every side covers a table only where it is more than 14 in wide and high.");
+}
+
 TEST_CASE(
     "a picnic roll is piped all round at any size, and one that cannot be turned out or holds no pebbles is refused") {
     const project_design roll = month("picnic_roll");

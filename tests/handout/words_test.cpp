@@ -92,6 +92,20 @@ std::vector<string> own_words() {
         "For later: the square of rows sewn by hand frames the darn. Fill it with running stitches down, then weave "
         "across them, over one thread and under the next, in as many rows each way as its figures say; leave a small "
         "loop at every turn, and make no knot.",
+        "Tablecloth and four napkins",
+        "tablecloth",
+        "napkin",
+        "linen",
+        "table",
+        "table that it hangs over on every side, width",
+        "table that it hangs over on every side, height",
+        "hanging over",
+        "For later: when its hems are sewn, slip-stitch each mitre from the corner to the hem's inner edge, through "
+        "the "
+        "hem alone.",
+        "A cloth that hangs low is pulled down with all that stands on it: keep hot dishes and flames off it where "
+        "small "
+        "children or animals are.",
         "Wind-proof picnic roll",
         "pebble pockets",
         "end pocket",
