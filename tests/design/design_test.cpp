@@ -51,6 +51,7 @@ TEST_CASE("a design is written and read back equal") {
          {designs::peg_bag(), designs::every_member(), designs::file("examples/designs/tool_roll.json"),
           designs::file("examples/designs/kneeling_pad.json"), designs::file("examples/designs/scooped_peg_bag.json"),
           designs::file("examples/designs/seed_tray_tote.json"), designs::file("examples/designs/produce_bag.json"),
+          designs::file("examples/designs/mended_panel.json"), designs::file("examples/designs/picnic_roll.json"),
           file_of("")}) {
         const project_design d = read_design(text);
         CHECK(read_design(to_json(d).dump()) == d);
@@ -223,6 +224,13 @@ TEST_CASE("zippers made up, foam and straps are listed as the library lists them
         listed_as(
             R"("is": "drawstrings", "count": 2, "round": "16 in", "beyond": "1 1/2 in", "knot": "1 in", "closed": "3 in")") ==
         listed("n", 2, drawstrings<inch>{16_in, {"1 1/2"_in, 1_in}, 3_in}));
+    CHECK(
+        listed_as(
+            R"("is": "darn", "width": "2 in", "height": "1 in", "reach": "1/2 in", "apart": "1/8 in", "loop": "1/16 in",
+                       "needleful": "24 in", "tail": "1 in")") ==
+        listed<inch>("n", darn<inch>{{2_in, 1_in}, "1/2"_in, "1/8"_in, "1/16"_in}, {24_in, 1_in}));
+    CHECK(listed_as(R"("is": "webbing loops", "count": 2, "stands": "2 in", "sewn": "1 in", "under": "1/2 in")") ==
+          listed("n", 2, webbing_loops<inch>{2_in, 1_in, "1/2"_in}));
     CHECK(listed_as(
               R"("is": "elastic", "count": 1, "round": "16 in", "stretch": "9/5", "ease": "1/2 in", "overlap": "3/4 in",
                        "step": "1/4 in")") ==
@@ -230,6 +238,14 @@ TEST_CASE("zippers made up, foam and straps are listed as the library lists them
     CHECK(listed_as(R"("is": "straps folded in four", "count": 2, "width": "1 in", "free": "13 in", "sewn": "5 in",
                        "turned": "1/2 in", "inset": "1/8 in", "step": "1/4 in")") ==
           listed("n", 2, boxed_straps<inch>{1_in, 13_in, {5_in, "1/2"_in}, "1/8"_in, "1/4"_in}));
+    CHECK(listed_as(
+              R"("is": "piping all round", "width": "20 in", "height": "14 in", "cord": "1/4 in", "cloth": "1/32 in",
+                       "seam": "3/8 in", "lap": "1 in", "turned": "1/2 in", "step": "1/8 in")") ==
+          listed("n", piped_edge<inch>{.piece = {20_in, 14_in},
+                                       .cord = {"1/4"_in, "3/8"_in, "1/32"_in},
+                                       .ends = {1_in, "1/2"_in},
+                                       .first = 10_in,
+                                       .step = "1/8"_in}));
 }
 
 TEST_CASE("a side that is parted into two alike is twice a whole number of graduations on a ruler") {
@@ -492,8 +508,8 @@ void check_numbers(const project_design& d, const finished_size<Unit>& size) {
 TEST_CASE("a design at a size is a file of numbers that gives the same project") {
     check_numbers(read_design(designs::every_member()), finished_size(20_in, 30_in));
     check_numbers(read_design(designs::every_member()), finished_size(10_in, 30_in));
-    for (const char* name :
-         {"peg_bag", "organiser", "tool_roll", "kneeling_pad", "scooped_peg_bag", "seed_tray_tote"}) {
+    for (const char* name : {"peg_bag", "organiser", "tool_roll", "kneeling_pad", "scooped_peg_bag", "seed_tray_tote",
+                             "mended_panel", "picnic_roll"}) {
         const project_design d = read_design(designs::file("examples/designs/" + std::string(name) + ".json"));
         check_numbers(d, finished_size("20 1/3"_in, 16_in));
         check_numbers(d, finished_size(52_cm, "40.7"_cm));

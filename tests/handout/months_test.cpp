@@ -82,6 +82,27 @@ TEST_CASE("a seed-tray tote is made at any size, and what does not go together i
           "The ends of the straps reach 3 3/4 in down from the rim: the tote needs more height than that.");
 }
 
+TEST_CASE(
+    "a picnic roll is piped all round at any size, and one that cannot be turned out or holds no pebbles is refused") {
+    const project_design roll = month("picnic_roll");
+    check_sizes(roll,
+                {"48 x 30 in", "60 1/2 x 44 in", "26 x 9 3/16 in", "120 x 75 cm", "150,3 x 110 cm", "70 x 24 cm"});
+    // By hand: seams of 1/2 in all round. Round a cord of 1/4 in in cloth of 1/64: 17/64 x pi = 0.834, and twice 1/2: up to
+    // 1 7/8 in. 156 in round, 1 in of lap and 1/2 turned in: in strips of at most 42 in, each join of which takes 1 7/8, four:
+    // (157 1/2 + 3 x 1 7/8) / 4 = 40.78, up to 40 7/8.
+    const sheet<inch> s = sheet_at(roll, finished_size<inch>(48_in, 30_in));
+    REQUIRE(s.pieces.size() == 4);
+    CHECK(s.pieces[0].cut == cut_size<inch>(49_in, 31_in));
+    CHECK(s.pieces[1].cut == cut_size<inch>(49_in, 31_in));
+    CHECK(s.pieces[2].cut == cut_size<inch>("6 1/2"_in, 31_in)); // 5, a seam, and a hem of 3/8 and 5/8
+    CHECK(s.pieces[3].cut == cut_size<inch>("40 7/8"_in, "1 7/8"_in));
+    CHECK(s.pieces[3].made_from.count() == 4);
+    CHECK(s.notions.front().details()[1].amount.value() == 157_in); // 156, and pi x (1/4 + 2/64) = 0.88
+    CHECK(refused_at(roll, "19 x 30 in") ==
+          "Between its end pockets a roll needs room to be turned out: at least 20 in of width.");
+    CHECK(refused_at(roll, "48 x 7 in") == "A roll for two pebbles at either end needs at least 8 in of height.");
+}
+
 TEST_CASE("a produce bag in five sizes is drawn up both ways, and a cord that hangs out too far is refused") {
     const project_design bag = month("produce_bag");
     check_sizes(bag, bag.sizes);
@@ -102,6 +123,26 @@ TEST_CASE("a produce bag in five sizes is drawn up both ways, and a cord that ha
           "A bag 2 in wide leaves no room for its casings, which end 3/4 in from either side.");
     CHECK(refused_at(bag, "8 x 3 in") ==
           "The casings lie 1 1/2 in below the top: a bag needs at least 3 3/4 in of height.");
+}
+
+TEST_CASE("a practice panel of repairs is made at any size, and one without room for them is refused") {
+    const project_design panel = month("mended_panel");
+    check_sizes(panel, {"18 x 16 in", "24 5/8 x 20 in", "10 x 12 in", "45 x 40 cm", "60,3 x 50 cm", "25 x 30 cm"});
+    // By hand: 18 in and hems of 3/8 and 3/4 in at either side; 16 less a band of 1 1/2 in, a hem at the top and a seam of 1/2 in.
+    // A hole of 3 x 2 in, 1 in beyond it and 3/8 in under; its facing 1/2 in beyond. The band twice 1 1/2, 1/2 and 3/8 in.
+    const sheet<inch> s = sheet_at(panel, finished_size<inch>(18_in, 16_in));
+    REQUIRE(s.pieces.size() == 4);
+    CHECK(s.pieces[0].cut == cut_size<inch>("20 1/4"_in, "16 1/8"_in));
+    CHECK(s.pieces[1].cut == cut_size<inch>("5 3/4"_in, "4 3/4"_in));
+    CHECK(s.pieces[2].cut == cut_size<inch>("4 3/4"_in, "3 3/4"_in));
+    CHECK(s.pieces[3].cut == cut_size<inch>("18 3/4"_in, "3 7/8"_in));
+    // A worn place of 1 in, 1/2 in beyond it: 17 rows of 2 in each way, 1/8 in apart. Loops out 1 1/2, down 1 1/4, under 1/2 in.
+    CHECK(s.notions[0].details()[0].count == 17);
+    CHECK(s.notions[0].details()[5].amount.value() == 37_in); // 17 x 2, 16 x (1/8 + 1/16)
+    CHECK(s.notions[1].details()[1].amount.value() == "6 1/2"_in);
+    CHECK(refused_at(panel, "7 x 16 in") == "The patch and the loops need at least 7 1/2 in of width.");
+    CHECK(refused_at(panel, "18 x 10 in") ==
+          "The loops, the patch, the darn and the band, one below the other, need at least 10 1/4 in of height.");
 }
 
 TEST_CASE(

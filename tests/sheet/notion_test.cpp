@@ -125,6 +125,27 @@ TEST_CASE("straps folded in four, with the boxes that hold their ends") {
     CHECK(warns(straps, caution::infants_and_animals));
 }
 
+TEST_CASE("a darn both ways, and loops of webbing") {
+    // 3 in hold 24 spaces of 1/8 in, 2 in hold 16. 25 x 2 + 24 x (1/8 + 1/16) in, and 17 x 3 + 16 x 3/16 in. Needlefuls of 24 in with
+    // ends of 1 in make ten rows of 2 in, or six of 3 in (18, and five turns of 3/16; a seventh would take 22 1/8): three, and three.
+    check(listed<inch>("darn", darn<inch>{{2_in, 1_in}, "1/2"_in, "1/8"_in, "1/16"_in}, {24_in, 1_in}),
+          {{"rows of thread down", n(25)},
+           {"from one to the next, at most", "1/8"_in},
+           {"each row down, long", 2_in},
+           {"rows of thread across", n(17)},
+           {"each row across, long", 3_in},
+           {"thread that the rows down take", "54 1/2"_in},
+           {"thread that the rows across take", 54_in},
+           {"needlefuls", n(6)},
+           {"each needleful, cut", 24_in},
+           {"darning thread in all", 144_in}});
+    const auto loops = listed("loops", 3, webbing_loops<inch>{.stands = 2_in, .sewn = 1_in, .under = "1/2"_in});
+    check(loops,
+          {{"loops", n(3)}, {"each, cut", 7_in}, {"each stands out beyond its edge", 2_in}, {"webbing in all", 21_in}});
+    CHECK(warns(loops, caution::loads));
+    CHECK(warns(loops, caution::infants_and_animals));
+}
+
 TEST_CASE("cords and elastic in a casing") {
     // Twice 8 in, two ends of 1 1/2 in and 1 in in the knot: 20 in; drawn up to 3 in, 13 and 2 x 1 1/2 in hang out.
     const auto cords = listed("cord", 2, drawstrings<inch>{.round = 16_in, .ends = {"1 1/2"_in, 1_in}, .closed = 3_in});
@@ -142,6 +163,22 @@ TEST_CASE("cords and elastic in a casing") {
                      {"elastic in all", "10 1/4"_in},
                      {"opens out to", "17 1/10"_in}});
     CHECK(warns(elastics, caution::infants_and_animals));
+}
+
+TEST_CASE("piping all round a piece") {
+    // 20 x 14 in: 68 in, and pi x 1/4 for the cord, 3/4 and a little, up to 7/8; pi x 1/4 + 2 x 3/8 = 1.54, up to 1 5/8.
+    const auto piping = listed("piping", piped_edge<inch>{.piece = {20_in, 14_in},
+                                                          .cord = {.across = "1/4"_in, .seam = "3/8"_in},
+                                                          .ends = {.lap = 1_in, .turned = "1/2"_in},
+                                                          .first = 10_in,
+                                                          .step = "1/8"_in});
+    const auto& details = piping.details();
+    REQUIRE(details.size() == 5);
+    CHECK((details[0].amount.value() == "1/4"_in && details[0].sold == sold_as::as_told));
+    CHECK((details[1].amount.value() == "68 7/8"_in && details[1].sold == sold_as::off_a_roll));
+    CHECK(details[2].amount.value() == "1 5/8"_in);
+    CHECK(details[3].amount.value() == "69 1/2"_in);
+    CHECK(details[4].places == std::vector<length<inch>>{10_in, 24_in, 44_in, 58_in});
 }
 
 TEST_CASE("a ribbon sewn on along a run is listed as far as it is sewn") {

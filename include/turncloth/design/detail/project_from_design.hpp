@@ -350,7 +350,12 @@ private:
         const notion<Unit> from = values_.made(n.from, path_ + "/from");
         notion<Unit> to(text(n.name, "/name"));
         for (const notion_detail<Unit>& d : from.details()) {
-            d.count > 0 ? to.number(d.what, d.count) : to.figure(d.what, d.amount);
+            if (d.count > 0)
+                to.number(d.what, d.count);
+            else if (d.places.empty())
+                to.figure(d.what, d.amount);
+            else
+                to.places(d.what, d.places);
             to.sold(d.sold);
         }
         const std::string path = path_;
