@@ -154,7 +154,10 @@ TEST_CASE("a command line that is wrong ends with 2 and says what is wrong with 
     refused("--project all --thickness 0", "must be more than zero");
     refused("--project all --cloth-width 0", "the width of the cloth must be more than zero: it was 0");
     refused("--project all --cloth-width wide", "cannot read \"wide\"");
-    for (const char* cloth : {"canvas", ":", "canvas 40 x 30 in", " : 4 x 3", "canvas: 40", "canvas: 0 x 3"})
+    for (const char* cloth :
+         {"canvas", ":", "canvas 40 x 30 in", " : 4 x 3", "canvas: 40", "canvas: 0 x 3", "canvas: 40 x 30 in; 3 x 2 in",
+          "canvas: 40 x 30 in; 3 x 2 in at 4", "canvas: 40 x 30 in;", "canvas: 40 x 30 in; 0 x 2 in at 4 x 5 in",
+          "canvas: 40 x 30 in; 3 x 2 in at -1 x 5 in"})
         refused("--project all --on-hand '" + std::string(cloth) + "'", "--on-hand");
     refused("--project all --json", "--out");
     refused("--project all --replace", "--out");
