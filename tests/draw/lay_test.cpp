@@ -338,6 +338,7 @@ TEST_CASE("a flaw is crossed out where it is, as far as the cloth is drawn, and 
                     {.from_left = 40_in, .from_end = 20_in, .across = 9_in, .along = 3_in},
                     {.from_left = 0_in, .from_end = 900_in, .across = 3_in, .along = 2_in}};
     c.lay = lay_out<inch>(c.pieces, c.bolt);
+    c.bought = amount_to_buy(c.lay.length, by_the_eighth);
     const picture p(page_of(c, inch_ruler(16)));
     check_places(p, c);
     const auto flaws = boxes(p, "flaw");

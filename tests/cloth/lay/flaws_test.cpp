@@ -1,4 +1,5 @@
 // Lays round flaws and round pieces that stay, against trying every place.
+#include "at_random.hpp"
 #include "cloth/lay/instances.hpp"
 #include <turncloth/cloth/lay/check.hpp>
 #include <turncloth/cloth/lay/solve.hpp>
@@ -107,8 +108,7 @@ void add_staying(lay_random& chance, job& j) {
         j.pieces.push_back(p);
 }
 
-job small_job(std::uint64_t seed) {
-    lay_random chance(seed);
+job small_job(lay_random& chance) {
     job j;
     j.cloth.width = between(chance, 3, 6);
     j.cloth.gap = chance.below(4) == 0 ? 1 : 0;
@@ -130,9 +130,9 @@ job small_job(std::uint64_t seed) {
 } // namespace
 
 TEST_CASE("small lays round flaws and pieces that stay are as short as trying every place makes them, and proved") {
-    for (std::uint64_t seed = 1; seed <= 400; ++seed) {
-        CAPTURE(seed);
-        const job j = small_job(seed);
+    at_random::seeded<lay_random> chance(31);
+    while (chance.another_of(400)) {
+        const job j = small_job(chance);
         const whole_lay found = shortest_lay(j.pieces, j.cloth);
         for (const lay_fault& fault : faults_of(found, j.pieces, j.cloth))
             FAIL_CHECK(fault.what());
@@ -142,10 +142,9 @@ TEST_CASE("small lays round flaws and pieces that stay are as short as trying ev
 }
 
 TEST_CASE("with a repeat to match, lays round flaws are as short as trying every place makes them") {
-    for (std::uint64_t seed = 1; seed <= 200; ++seed) {
-        CAPTURE(seed);
-        job j = small_job(seed);
-        lay_random chance(seed + 1'000);
+    at_random::seeded<lay_random> chance(32);
+    while (chance.another_of(200)) {
+        job j = small_job(chance);
         j.cloth.repeat_along = between(chance, 2, 3);
         std::erase_if(j.pieces, [](const lay_piece& p) { return p.stays.has_value(); });
         for (lay_piece& p : j.pieces) {
@@ -160,14 +159,13 @@ TEST_CASE("with a repeat to match, lays round flaws are as short as trying every
 }
 
 TEST_CASE("without searching further, the first lay round flaws is sound, of few pieces and of thousands") {
-    for (std::uint64_t seed = 1; seed <= 300; ++seed) {
-        CAPTURE(seed);
-        lay_random chance(seed);
-        job j = small_job(seed);
+    at_random::seeded<lay_random> chance(33);
+    while (chance.another_of(300)) {
+        job j = small_job(chance);
         j.cloth.width = 60;
         for (lay_piece& p : j.pieces)
             if (!p.stays && !p.at_edge)
-                p.quantity = between(chance, 1, seed % 100 == 0 ? 4'000 : 40);
+                p.quantity = between(chance, 1, chance.below(100) == 0 ? 4'000 : 40);
         const whole_lay found = shortest_lay(j.pieces, j.cloth, {.steps = 2'000});
         for (const lay_fault& fault : faults_of(found, j.pieces, j.cloth))
             FAIL_CHECK(fault.what());

@@ -147,8 +147,6 @@ inline constexpr std::pair<std::string_view, std::string_view> german_drawing[] 
     {"laid already", "schon ausgelegt"},
     {", turned", ", gedreht"},
     {"on hand {1}", "vorhanden {1}"},
-    {"{1}, spread {2} of {3}, single", "{1}, Auslage {2} von {3}, einlagig"},
-    {"{1}, spread {2} of {3}, {4} plies", "{1}, Auslage {2} von {3}, {4} Lagen"},
     {"marked end", "gekennzeichnetes Ende"},
     {"cut 0: square it and mark one end; a near side is the one by it",
      "Schnitt 0: rechtwinklig schneiden, ein Ende kennzeichnen; nahe Seite: die an diesem Ende"},
