@@ -8,8 +8,8 @@
 //            rounding, working, write
 //   marks: mapping, rounded, row, spacing
 //   panel: finish, names, panel, size
-//   notions: bias, binding, bow, boxed, caution, darn, drawstring, error, hanging, joining, lining, loop, patch, piping, pleats, strap,
-//            thread, tie, webbing, zipper
+//   notions: bias, binding, bow, boxed, caution, curtain, darn, drawstring, error, hanging, joining, lining, loop, patch, piping,
+//            pleats, strap, thread, tie, webbing, zipper
 //   cloth: purchase, shrinkage
 //   making: binding_strips, box_found, compartments, corner_out, design, finishing, making_step, operations, order, parts, phrases,
 //           stitched, work_plan, work_step, work_words
@@ -63,6 +63,7 @@
 #include <turncloth/notions/bow.hpp>
 #include <turncloth/notions/boxed.hpp>
 #include <turncloth/notions/caution.hpp>
+#include <turncloth/notions/curtain.hpp>
 #include <turncloth/notions/darn.hpp>
 #include <turncloth/notions/drawstring.hpp>
 #include <turncloth/notions/error.hpp>
