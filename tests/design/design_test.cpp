@@ -86,7 +86,8 @@ TEST_CASE("every fault of a file is named at once, with its place") {
         "/pieces/0/count: expected an expression as a text, or a whole number\n"
         "/pieces/0/marks/0/parallel_to: expected one of \"top\", \"right\", \"bottom\" and \"left\"\n"
         "/nmae: there is no such member here: there are $schema, turncloth_design, name, units, sizes, "
-        "shorter_side_parts, measures, refuse, finishes, pieces, outlines, cloths, meetings, placings, span_lists, "
+        "shorter_side_parts, measures, refuse, finishes, pieces, outlines, cloths, meetings, seams, placings, "
+        "span_lists, "
         "zippers, "
         "bindings, "
         "must_reach, notions, sewings, making, cautions, preparations and most_layers\n"
@@ -588,4 +589,35 @@ TEST_CASE("a bag of any size is worked out on its ruler, and its pieces meet") {
         CHECK(s.pieces[1].made_from.marks().empty()); // they come of how the two meet
         CHECK(s.meetings.size() == 1);
     }
+}
+
+// By hand: at 10 x 8 in the flounce of 2 x 10 in goes onto 10 in of the front, on a ruler of 1/8 in where the file says nothing.
+TEST_CASE(
+    "edges that a file sews to each other, and steps in its own words, are those of its project, and read back equal") {
+    const std::string file = R"({"turncloth_design": 1, "name": "Apron", "units": "inches", "pieces": [
+        {"name": "front", "material": "cotton", "width": "finished width", "height": "finished height",
+         "edges": {"bottom": {"is": "seam", "allowance": "1/2 in"}}},
+        {"name": "flounce", "material": "cotton", "width": "2 * finished width", "height": "3 in",
+         "edges": {"top": {"is": "seam", "allowance": "1/2 in"}}}],
+        "seams": [{"one": "flounce", "of_one": "top", "other": "front", "of_other": "bottom", "taken_up": "gathers",
+                   "spans": 5, "beyond": "flat"}],
+        "making": {"handwork": [{"says": "Press it flat.", "pieces": ["front", "flounce"], "called": "pressed"}],
+                   "rows": [{"along": {"on": "front", "from": "top", "in": "1 in"}, "called": "row"}],
+                   "order": [{"first": "row", "then": "pressed", "why": "it puckers"}]}})";
+    const ruled<inch> by("1/8"_in);
+    const project<inch> p = project_of(read_design(file), finished_size(10_in, 8_in), by);
+    REQUIRE(p.edge_seams().size() == 1);
+    CHECK(p.edge_seams()[0] == edge_seam<inch>{.one = "flounce",
+                                               .other = "front",
+                                               .of_one = edge::top,
+                                               .of_other = edge::bottom,
+                                               .taken_up = surplus::gather,
+                                               .spans = 5,
+                                               .graduation = "1/8"_in});
+    REQUIRE(p.design()->seams().size() == 1); // begun as the project says
+    CHECK(p.design()->seams()[0].spans == 5);
+    CHECK(p.design()->handworks() == std::vector{handwork{"Press it flat.", {{0, 0}, {1, 0}}}});
+    const project_design one_size = design_of(p);
+    CHECK(project_of(read_design(to_json(one_size).dump()), finished_size(10_in, 8_in)) == p);
+    CHECK(one_size.making->order[0].then == one_size.making->handwork[0].called);
 }
