@@ -51,7 +51,8 @@ TEST_CASE("a design is written and read back equal") {
          {designs::peg_bag(), designs::every_member(), designs::file("examples/designs/tool_roll.json"),
           designs::file("examples/designs/kneeling_pad.json"), designs::file("examples/designs/scooped_peg_bag.json"),
           designs::file("examples/designs/seed_tray_tote.json"), designs::file("examples/designs/produce_bag.json"),
-          file_of("")}) {
+          designs::file("examples/designs/mended_panel.json"), designs::file("examples/designs/picnic_roll.json"),
+          designs::file("examples/designs/shade_curtain.json"), file_of("")}) {
         const project_design d = read_design(text);
         CHECK(read_design(to_json(d).dump()) == d);
     }
@@ -85,7 +86,8 @@ TEST_CASE("every fault of a file is named at once, with its place") {
         "/pieces/0/count: expected an expression as a text, or a whole number\n"
         "/pieces/0/marks/0/parallel_to: expected one of \"top\", \"right\", \"bottom\" and \"left\"\n"
         "/nmae: there is no such member here: there are $schema, turncloth_design, name, units, sizes, "
-        "shorter_side_parts, measures, refuse, finishes, pieces, outlines, cloths, meetings, placings, span_lists, "
+        "shorter_side_parts, measures, refuse, finishes, pieces, outlines, cloths, meetings, seams, placings, "
+        "span_lists, "
         "zippers, "
         "bindings, "
         "must_reach, notions, sewings, making, cautions, preparations and most_layers\n"
@@ -222,6 +224,20 @@ TEST_CASE("zippers made up, foam and straps are listed as the library lists them
         listed_as(
             R"("is": "drawstrings", "count": 2, "round": "16 in", "beyond": "1 1/2 in", "knot": "1 in", "closed": "3 in")") ==
         listed("n", 2, drawstrings<inch>{16_in, {"1 1/2"_in, 1_in}, 3_in}));
+    CHECK(
+        listed_as(
+            R"("is": "darn", "width": "2 in", "height": "1 in", "reach": "1/2 in", "apart": "1/8 in", "loop": "1/16 in",
+                       "needleful": "24 in", "tail": "1 in")") ==
+        listed<inch>("n", darn<inch>{{2_in, 1_in}, "1/2"_in, "1/8"_in, "1/16"_in}, {24_in, 1_in}));
+    CHECK(listed_as(
+              R"("is": "pleats with gaps", "heading": "53 in", "cloth": "118 in", "return": "3 in", "overlap": "2 in",
+                       "count": 13, "turned": "1/2 in")") ==
+          listed("n", pleat_groups<inch>(53_in, 118_in, {3_in, 2_in}, 13), "1/2"_in));
+    CHECK(listed_as(R"("is": "curtain drops", "width": "98 in", "drop": "64 in", "usable": "58 in", "join": "1/2 in",
+                       "repeat": "6 in", "across": "8 in")") ==
+          listed("n", curtain_drops<inch>{98_in, 64_in, 58_in, "1/2"_in, 6_in, 8_in}));
+    CHECK(listed_as(R"("is": "webbing loops", "count": 2, "stands": "2 in", "sewn": "1 in", "under": "1/2 in")") ==
+          listed("n", 2, webbing_loops<inch>{2_in, 1_in, "1/2"_in}));
     CHECK(listed_as(
               R"("is": "elastic", "count": 1, "round": "16 in", "stretch": "9/5", "ease": "1/2 in", "overlap": "3/4 in",
                        "step": "1/4 in")") ==
@@ -229,6 +245,14 @@ TEST_CASE("zippers made up, foam and straps are listed as the library lists them
     CHECK(listed_as(R"("is": "straps folded in four", "count": 2, "width": "1 in", "free": "13 in", "sewn": "5 in",
                        "turned": "1/2 in", "inset": "1/8 in", "step": "1/4 in")") ==
           listed("n", 2, boxed_straps<inch>{1_in, 13_in, {5_in, "1/2"_in}, "1/8"_in, "1/4"_in}));
+    CHECK(listed_as(
+              R"("is": "piping all round", "width": "20 in", "height": "14 in", "cord": "1/4 in", "cloth": "1/32 in",
+                       "seam": "3/8 in", "lap": "1 in", "turned": "1/2 in", "step": "1/8 in")") ==
+          listed("n", piped_edge<inch>{.piece = {20_in, 14_in},
+                                       .cord = {"1/4"_in, "3/8"_in, "1/32"_in},
+                                       .ends = {1_in, "1/2"_in},
+                                       .first = 10_in,
+                                       .step = "1/8"_in}));
 }
 
 TEST_CASE("a side that is parted into two alike is twice a whole number of graduations on a ruler") {
@@ -416,6 +440,8 @@ TEST_CASE("all that a design says of its making is in the making") {
     CHECK((frill.pressed == pressed::to_other && frill.one[0].in == at<cut_edge>("1/2"_in)));
     CHECK((d.snips().back().kind == snip_kind::clip && d.snips().back().at.in == at<cut_edge>("5 1/2"_in)));
     CHECK((d.spots().back().places[0] == at<cut_edge>("2 1/2"_in) && d.spots().back().width == 1_in));
+    CHECK(d.handworks() == std::vector{handwork{"Stay-stitch the corners at 2 places.", {{0, 0}, {1, 1}}}});
+    CHECK(d.befores()[d.befores().size() - 2].first == operation{operation_kind::handwork, 0});
     CHECK(d.mouths().back().at[0].on == cut_part{d.parts().size() - 1, 1});
     const compartment<inch>& pouch = d.compartments()[0];
     CHECK((pouch.from_left == "2 1/2"_in && pouch.from_top == "4 1/2"_in && pouch.mouths.size() == 2));
@@ -489,8 +515,8 @@ void check_numbers(const project_design& d, const finished_size<Unit>& size) {
 TEST_CASE("a design at a size is a file of numbers that gives the same project") {
     check_numbers(read_design(designs::every_member()), finished_size(20_in, 30_in));
     check_numbers(read_design(designs::every_member()), finished_size(10_in, 30_in));
-    for (const char* name :
-         {"peg_bag", "organiser", "tool_roll", "kneeling_pad", "scooped_peg_bag", "seed_tray_tote"}) {
+    for (const char* name : {"peg_bag", "organiser", "tool_roll", "kneeling_pad", "scooped_peg_bag", "seed_tray_tote",
+                             "mended_panel", "picnic_roll", "shade_curtain"}) {
         const project_design d = read_design(designs::file("examples/designs/" + std::string(name) + ".json"));
         check_numbers(d, finished_size("20 1/3"_in, 16_in));
         check_numbers(d, finished_size(52_cm, "40.7"_cm));
@@ -563,4 +589,35 @@ TEST_CASE("a bag of any size is worked out on its ruler, and its pieces meet") {
         CHECK(s.pieces[1].made_from.marks().empty()); // they come of how the two meet
         CHECK(s.meetings.size() == 1);
     }
+}
+
+// By hand: at 10 x 8 in the flounce of 2 x 10 in goes onto 10 in of the front, on a ruler of 1/8 in where the file says nothing.
+TEST_CASE(
+    "edges that a file sews to each other, and steps in its own words, are those of its project, and read back equal") {
+    const std::string file = R"({"turncloth_design": 1, "name": "Apron", "units": "inches", "pieces": [
+        {"name": "front", "material": "cotton", "width": "finished width", "height": "finished height",
+         "edges": {"bottom": {"is": "seam", "allowance": "1/2 in"}}},
+        {"name": "flounce", "material": "cotton", "width": "2 * finished width", "height": "3 in",
+         "edges": {"top": {"is": "seam", "allowance": "1/2 in"}}}],
+        "seams": [{"one": "flounce", "of_one": "top", "other": "front", "of_other": "bottom", "taken_up": "gathers",
+                   "spans": 5, "beyond": "flat"}],
+        "making": {"handwork": [{"says": "Press it flat.", "pieces": ["front", "flounce"], "called": "pressed"}],
+                   "rows": [{"along": {"on": "front", "from": "top", "in": "1 in"}, "called": "row"}],
+                   "order": [{"first": "row", "then": "pressed", "why": "it puckers"}]}})";
+    const ruled<inch> by("1/8"_in);
+    const project<inch> p = project_of(read_design(file), finished_size(10_in, 8_in), by);
+    REQUIRE(p.edge_seams().size() == 1);
+    CHECK(p.edge_seams()[0] == edge_seam<inch>{.one = "flounce",
+                                               .other = "front",
+                                               .of_one = edge::top,
+                                               .of_other = edge::bottom,
+                                               .taken_up = surplus::gather,
+                                               .spans = 5,
+                                               .graduation = "1/8"_in});
+    REQUIRE(p.design()->seams().size() == 1); // begun as the project says
+    CHECK(p.design()->seams()[0].spans == 5);
+    CHECK(p.design()->handworks() == std::vector{handwork{"Press it flat.", {{0, 0}, {1, 0}}}});
+    const project_design one_size = design_of(p);
+    CHECK(project_of(read_design(to_json(one_size).dump()), finished_size(10_in, 8_in)) == p);
+    CHECK(one_size.making->order[0].then == one_size.making->handwork[0].called);
 }

@@ -28,6 +28,7 @@ namespace turncloth {
 enum class work_verb : unsigned char {
     cut,      ///< and mark, while it is flat
     prepare,  ///< as `what` says
+    handwork, ///< in the designer's own words, which are `what`
     zipper,   ///< sewn to a piece, and the slit behind it opened
     pleat,    ///< laid fold to placement line, and tacked
     lay,      ///< a piece on another
@@ -119,14 +120,15 @@ struct work_step {
     std::int64_t folds = 0; ///< of what is put in: folded in half so often
     stitch_type stitch = turncloth::stitch(301);
     bool by_hand = false;
-    bool film = false;        ///< no iron and no pins
-    bool carries = false;     ///< laid with other pieces on it
-    bool turned_over = false; ///< the work is turned over before it, since it lies with the other side up
-    bool beneath = false;     ///< laid under it: the work is turned over, and `up` and `towards` are of that side
-    bool upside_down = false; ///< laid with its bottom edge where its top would lie
-    bool on_a_row = false;    ///< a fold along a row of the same piece
-    bool on_a_seam = false;   ///< a fold along a seam that was sewn; a laying of what is sewn to the other, opened out
-    bool once_more = false;   ///< a fold of what the step before turned
+    bool film = false;            ///< no iron and no pins
+    bool carries = false;         ///< laid with other pieces on it, seen from the side that lies up
+    bool carries_beneath = false; ///< laid with other pieces under it
+    bool turned_over = false;     ///< the work is turned over before it, since it lies with the other side up
+    bool beneath = false;         ///< laid under it: the work is turned over, and `up` and `towards` are of that side
+    bool upside_down = false;     ///< laid with its bottom edge where its top would lie
+    bool on_a_row = false;        ///< a fold along a row of the same piece
+    bool on_a_seam = false; ///< a fold along a seam that was sewn; a laying of what is sewn to the other, opened out
+    bool once_more = false; ///< a fold of what the step before turned
     std::vector<operation> stands_for{};
 
     friend bool operator==(const work_step&, const work_step&) = default;

@@ -9,6 +9,7 @@
 //   fewest eyelets (along, rim, margin, apart)             that are at most so far apart, from centre to centre
 //   bow of a pocket (film, backing, pockets, step)         how far it stands open in its middle
 //   free length of a handle (drop, apart, over, step)      between its ends, so that it comes up so far
+//   strip for a cord (cord, cloth, seam, step)             how wide a strip is cut that is folded round it
 #ifndef TURNCLOTH_DESIGN_DETAIL_FIGURES_HPP
 #define TURNCLOTH_DESIGN_DETAIL_FIGURES_HPP
 
@@ -16,6 +17,7 @@
 #include <turncloth/making/ruled.hpp>
 #include <turncloth/marks/row.hpp>
 #include <turncloth/notions/hanging.hpp>
+#include <turncloth/notions/piping.hpp>
 #include <turncloth/notions/strap.hpp>
 #include <turncloth/notions/tie.hpp>
 #include <turncloth/panel/finish.hpp>
@@ -127,9 +129,16 @@ fraction free_length_of_handle(const figure_parts& p, fraction) {
         .value();
 }
 
+template <length_unit Unit>
+fraction strip_for_cord(const figure_parts& p, fraction) {
+    const piped_cord<Unit> cord{
+        .across = length_of<Unit>(p[0]), .seam = length_of<Unit>(p[2]), .cloth = length_of<Unit>(p[1])};
+    return piping_width(cord, length_of<Unit>(p[3])).value().value();
+}
+
 inline constexpr figure_part a_length = figure_part::length, a_number = figure_part::number;
 
-inline constexpr std::array<named_figure, 9> named_figures = {{
+inline constexpr std::array<named_figure, 10> named_figures = {{
     {"whole part", {{{"of", a_number}}}, a_number, whole_part, whole_part},
     {"half on the ruler", {{{"of"}}}, a_length, half_on_ruler<inch>, half_on_ruler<centimetre>},
     {"mark",
@@ -163,6 +172,11 @@ inline constexpr std::array<named_figure, 9> named_figures = {{
      a_length,
      free_length_of_handle<inch>,
      free_length_of_handle<centimetre>},
+    {"strip for a cord",
+     {{{"cord"}, {"cloth"}, {"seam"}, {"step"}}},
+     a_length,
+     strip_for_cord<inch>,
+     strip_for_cord<centimetre>},
 }};
 
 inline const named_figure* find_figure(std::string_view name) {

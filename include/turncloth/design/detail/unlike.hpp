@@ -43,6 +43,7 @@ void compare(unlike_things& u, const making<Unit>& asked, const making<Unit>& ma
     u.compare(asked.seams(), made.seams(), "/making/seams");
     u.compare(asked.snips(), made.snips(), "/making/snips");
     u.compare(asked.spots(), made.spots(), "/making/spots");
+    u.compare(asked.handworks(), made.handworks(), "/making/handwork");
     u.compare(asked.mouths(), made.mouths(), "/making/mouths");
     u.compare(asked.compartments(), made.compartments(), "/making/compartments");
     u.compare(asked.all_contents(), made.all_contents(), "/making/contents");
@@ -58,6 +59,7 @@ std::vector<design_fault> unlike(const project<Unit>& asked, const project<Unit>
     u.compare(asked.outlines(), made.outlines(), "/outlines");
     u.compare(asked.cloths(), made.cloths(), "/cloths");
     u.compare(asked.meetings(), made.meetings(), "/meetings");
+    u.compare(asked.edge_seams(), made.edge_seams(), "/seams");
     u.compare(asked.placings(), made.placings(), "/placings");
     u.compare(asked.span_lists(), made.span_lists(), "/span_lists");
     u.compare(asked.zippers(), made.zippers(), "/zippers");

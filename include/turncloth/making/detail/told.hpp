@@ -51,8 +51,8 @@ struct told_step {
     std::int64_t folds = 0;
     closed_by closing = closed_by::nothing;
     std::string width{}, height{}, overrun{};
-    bool by_hand = false, carries = false, film = false, beneath = false, upside_down = false, on_a_row = false,
-         on_a_seam = false, once_more = false, turned_over = false;
+    bool by_hand = false, carries = false, carries_beneath = false, film = false, beneath = false, upside_down = false,
+         on_a_row = false, on_a_seam = false, once_more = false, turned_over = false;
 };
 
 struct told_group {
