@@ -8,7 +8,8 @@
 //            rounding, working, write
 //   marks: mapping, rounded, row, spacing
 //   panel: finish, names, panel, size
-//   notions: bias, binding, bow, boxed, caution, drawstring, error, hanging, joining, lining, loop, pleats, strap, thread, tie, zipper
+//   notions: bias, binding, border, bow, boxed, caution, drawstring, error, filling, hanging, joining, lining, loop, patchwork,
+//            pleats, strap, thread, tie, triangles, zipper
 //   cloth: purchase, shrinkage
 //   making: binding_strips, box_found, compartments, corner_out, design, finishing, making_step, operations, order, parts, phrases,
 //           stitched, work_plan, work_step, work_words
@@ -59,19 +60,23 @@
 #include <turncloth/measure/write.hpp>
 #include <turncloth/notions/bias.hpp>
 #include <turncloth/notions/binding.hpp>
+#include <turncloth/notions/border.hpp>
 #include <turncloth/notions/bow.hpp>
 #include <turncloth/notions/boxed.hpp>
 #include <turncloth/notions/caution.hpp>
 #include <turncloth/notions/drawstring.hpp>
 #include <turncloth/notions/error.hpp>
+#include <turncloth/notions/filling.hpp>
 #include <turncloth/notions/hanging.hpp>
 #include <turncloth/notions/joining.hpp>
 #include <turncloth/notions/lining.hpp>
 #include <turncloth/notions/loop.hpp>
+#include <turncloth/notions/patchwork.hpp>
 #include <turncloth/notions/pleats.hpp>
 #include <turncloth/notions/strap.hpp>
 #include <turncloth/notions/thread.hpp>
 #include <turncloth/notions/tie.hpp>
+#include <turncloth/notions/triangles.hpp>
 #include <turncloth/notions/zipper.hpp>
 #include <turncloth/panel/finish.hpp>
 #include <turncloth/panel/panel.hpp>

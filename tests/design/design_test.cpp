@@ -50,7 +50,8 @@ TEST_CASE("a design is written and read back equal") {
          {designs::peg_bag(), designs::every_member(), designs::file("examples/designs/tool_roll.json"),
           designs::file("examples/designs/kneeling_pad.json"), designs::file("examples/designs/scooped_peg_bag.json"),
           designs::file("examples/designs/seed_tray_tote.json"), designs::file("examples/designs/produce_bag.json"),
-          file_of("")}) {
+          designs::file("examples/designs/patchwork_cushion.json"),
+          designs::file("examples/designs/draught_stopper.json"), file_of("")}) {
         const project_design d = read_design(text);
         CHECK(read_design(to_json(d).dump()) == d);
     }
@@ -228,6 +229,21 @@ TEST_CASE("zippers made up, foam and straps are listed as the library lists them
     CHECK(listed_as(R"("is": "straps folded in four", "count": 2, "width": "1 in", "free": "13 in", "sewn": "5 in",
                        "turned": "1/2 in", "inset": "1/8 in", "step": "1/4 in")") ==
           listed("n", 2, boxed_straps<inch>{1_in, 13_in, {5_in, "1/2"_in}, "1/8"_in, "1/4"_in}));
+    CHECK(
+        listed_as(
+            R"("is": "loose filling", "girth": "12 in", "along": "32 in", "cube_weighs": "3/20", "step": "1/8 in")") ==
+        listed("n", loose_filling<inch>{{12_in, 32_in}, {3, 20}, "1/8"_in}));
+    CHECK(
+        listed_as(
+            R"("is": "patches from strips", "count": 9, "width": "4 in", "height": "3 in", "seam": "1/4 in", "usable": "42 in")") ==
+        listed("n", 9, sewn_patch<inch>{4_in, 3_in, "1/4"_in}, 42_in));
+    CHECK(listed_as(
+              R"("is": "squares of triangles", "count": 5, "finished": "3 in", "seam": "1/4 in", "step": "1/8 in")") ==
+          listed("n", 5, triangles<inch>{3_in, {pieced_of::two, "1/4"_in}, "1/8"_in}));
+    CHECK(
+        listed_as(
+            R"("is": "squares of triangles", "count": 5, "finished": "3 in", "seam": "1/4 in", "step": "1/8 in", "triangles": 4)") ==
+        listed("n", 5, triangles<inch>{3_in, {pieced_of::four, "1/4"_in}, "1/8"_in}));
 }
 
 TEST_CASE("a side that is parted into two alike is twice a whole number of graduations on a ruler") {
@@ -268,6 +284,8 @@ TEST_CASE("all that a design says is in the project") {
     CHECK(p.pieces()[0].frays());
     CHECK_FALSE(p.pieces()[1].frays()); // film
     CHECK_FALSE(p.pieces()[2].frays());
+    CHECK(p.pieces()[2].is_cut_up());
+    CHECK_FALSE(p.pieces()[0].is_cut_up());
     CHECK(p.pieces()[0].eyelets()[0].along.size() == 3);
     CHECK(p.pieces()[0].marks()[0].from_cut_edge.value() == 5_in);
     CHECK(p.pieces()[0].marks()[0].only[0].size == "1/2"_in);
@@ -488,8 +506,8 @@ void check_numbers(const project_design& d, const finished_size<Unit>& size) {
 TEST_CASE("a design at a size is a file of numbers that gives the same project") {
     check_numbers(read_design(designs::every_member()), finished_size(20_in, 30_in));
     check_numbers(read_design(designs::every_member()), finished_size(10_in, 30_in));
-    for (const char* name :
-         {"peg_bag", "organiser", "tool_roll", "kneeling_pad", "scooped_peg_bag", "seed_tray_tote"}) {
+    for (const char* name : {"peg_bag", "organiser", "tool_roll", "kneeling_pad", "scooped_peg_bag", "seed_tray_tote",
+                             "produce_bag", "patchwork_cushion", "draught_stopper"}) {
         const project_design d = read_design(designs::file("examples/designs/" + std::string(name) + ".json"));
         check_numbers(d, finished_size("20 1/3"_in, 16_in));
         check_numbers(d, finished_size(52_cm, "40.7"_cm));

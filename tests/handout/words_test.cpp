@@ -296,7 +296,8 @@ TEST_CASE("every word of the handouts of designs with outlines and bindings is s
     const language l = marked_english();
     const std::vector<string> own = own_words();
     for (const char* file : {"examples/designs/peg_bag.json", "examples/designs/scooped_peg_bag.json",
-                             "examples/designs/seed_tray_tote.json", "examples/designs/produce_bag.json"}) {
+                             "examples/designs/seed_tray_tote.json", "examples/designs/produce_bag.json",
+                             "examples/designs/patchwork_cushion.json", "examples/designs/draught_stopper.json"}) {
         std::ifstream in(file, std::ios::binary);
         const project_design d = read_design(string(std::istreambuf_iterator<char>(in), {}));
         for (const string& size : d.sizes)

@@ -4,6 +4,7 @@
 //                       .sold(how)  .caution(note)  .before_seams()
 //   listed(name, count, opening, supply)  listed(name, count, tie)  listed(name, eyelet row or pleating)
 //   listed(name, count, straps)  listed(name, count, drawstrings)  listed(name, count, round, elastic, step)
+//   listed(name, count, patch, usable)  listed(name, count, triangles)  listed(name, loose filling)
 //   listed(name, width, length, strips)  listed_round(name, working, girth)
 //                                            what notions/ computes, as a notion that a project can hold
 //   zipper_supply<U>                         from_roll(length)  made_up(lengths sold, ends, tail)
@@ -21,10 +22,12 @@
 #include <turncloth/notions/boxed.hpp>
 #include <turncloth/notions/caution.hpp>
 #include <turncloth/notions/drawstring.hpp>
+#include <turncloth/notions/filling.hpp>
 #include <turncloth/notions/hanging.hpp>
 #include <turncloth/notions/pleats.hpp>
 #include <turncloth/notions/strap.hpp>
 #include <turncloth/notions/tie.hpp>
+#include <turncloth/notions/triangles.hpp>
 #include <turncloth/notions/zipper.hpp>
 #include <turncloth/panel/names.hpp>
 
@@ -221,6 +224,47 @@ notion<Unit> listed(std::string name, std::int64_t count, length<Unit> round, co
         .figure("elastic in all", cut * count)
         .sold(sold_as::off_a_roll)
         .figure("opens out to", stretched_to(cut, e))
+        .caution(caution::infants_and_animals);
+}
+
+/// Patches alike, and the strips across cloth of that usable width that they are cut from.
+template <length_unit Unit>
+notion<Unit> listed(std::string name, std::int64_t count, const sewn_patch<Unit>& p, length<Unit> usable) {
+    const patch_strips cut = strips_for(count, p, usable);
+    return notion<Unit>(std::move(name))
+        .number("patches", count)
+        .figure("strip, cut width", patch_cut_height(p))
+        .figure("cut across into patches, each", patch_cut_width(p))
+        .number("patches from a strip", cut.each)
+        .number("strips across the cloth", cut.strips)
+        .figure("cloth for them", cloth_for_strips(cut, p));
+}
+
+template <length_unit Unit>
+notion<Unit> listed(std::string name, std::int64_t count, const triangles<Unit>& t) {
+    return notion<Unit>(std::move(name))
+        .number(t.seams.of == pieced_of::two ? "squares pieced of two triangles" : "squares pieced of four triangles",
+                count)
+        .number("squares to cut of each of two cloths", squares_to_cut(count))
+        .figure("each, cut", cut_for_triangles(t.finished, t.seams, t.step))
+        .figure("trimmed, once pieced, to", trimmed_triangles(t.finished, t.seams.seam));
+}
+
+/// Whole cubes of the unit, and whole ounces or grams, so that it is enough.
+template <length_unit Unit>
+notion<Unit> listed(std::string name, const loose_filling<Unit>& f) {
+    constexpr bool metric = metric_unit<Unit>;
+    return notion<Unit>(std::move(name))
+        .figure("once round the tube", f.tube.girth)
+        .figure("across it, stuffed round", tube_across(f.tube.girth, f.step, rounding::nearest))
+        .number(metric ? "filling, pressed in, at the most: cubic centimetres"
+                       : "filling, pressed in, at the most: cubic inches",
+                numerator(tube_holds(f.tube, 1, rounding::up)))
+        .number(metric ? "weight of that, in grams" : "weight of that, in ounces",
+                numerator(weight_to_fill(f.tube, f.cube, 1, rounding::up)))
+        .sold(sold_as::as_told)
+        .caution(caution::filling)
+        .caution(caution::loose_filling)
         .caution(caution::infants_and_animals);
 }
 
