@@ -112,8 +112,9 @@ private:
             p.add({"mat", "felt", panel(p.finished())}).count(count);
             const auto laid = cloth_for<inch>(sheet_of(p), "felt", {.width = 60_in, .selvedge = "1/2"_in},
                                               {.straightening = 1_in, .sold = eighths_of_a_yard<inch>});
-            add("Lays", std::to_string(count) + " of " + name_of(size),
-                [&](const drawing_options& o) { return page_of(laid, inch_ruler(16), o); });
+            add("Lays", std::to_string(count) + " of " + name_of(size), [&](const drawing_options& o) {
+                return page_of(laid, inch_ruler(16), o, worth_keeping<inch>::usual());
+            });
         }
     }
 

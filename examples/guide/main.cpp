@@ -1,4 +1,5 @@
-// turncloth_guide <folder>: draws the pictures of GUIDE.md into a folder, each with the library that the page explains.
+// turncloth_guide <folder>: draws the pictures of GUIDE.md and README.md into a folder, each with the library that the
+// page explains.
 #include "projects.hpp"
 #include <turncloth.hpp>
 #include <turncloth/draw/finished.hpp>
@@ -9,6 +10,8 @@
 #include <turncloth/draw/step.hpp>
 #include <turncloth/draw/stock.hpp>
 #include <turncloth/making/work_plan.hpp>
+#include <turncloth/sheet/made_as.hpp>
+#include <turncloth/sheet/making_of.hpp>
 #include <turncloth/sheet/purchases.hpp>
 
 #include <cstdio>
@@ -90,6 +93,16 @@ std::string turned_up() {
     return to_svg(pages_of_steps(pouch, work_plan_of(pouch), {}, {}, {.project = pouch.name()})[2].page);
 }
 
+/// The roll of README's sheet: what is marked on its lining, and how it looks when it is done.
+bool save_readme(const std::string& folder) {
+    project<inch> roll = tool_roll();
+    roll.made_as(making_of(roll).design);
+    const auto s = sheet_of(roll);
+    const drawing_options fitted{.project = s.name, .on = paper::a4.fitted()};
+    return save(folder, "roll-lining", to_svg(page_of(s.pieces.back(), {}, fitted))) &&
+           save(folder, "roll-finished", to_svg(pages_of_finished(s, {}, fitted).front()));
+}
+
 } // namespace
 
 int main(int count, char** words) {
@@ -105,7 +118,8 @@ int main(int count, char** words) {
         save(folder, "boxed", drawn(boxed_plate())) && save(folder, "folded", folded_napkin()) &&
         save(folder, "outline", slanting_end()) && save(folder, "lay", laid_cloth()) &&
         save(folder, "stock", cut_ribbon()) && save(folder, "step", turned_up()) &&
-        save(folder, "finished", to_svg(pages_of_finished(peg_pouch(), steps_of(peg_pouch())).front()));
+        save(folder, "finished", to_svg(pages_of_finished(peg_pouch(), steps_of(peg_pouch())).front())) &&
+        save_readme(folder);
     if (!done)
         std::fprintf(stderr, "turncloth_guide: cannot write the pictures into %s\n", folder.c_str());
     return done ? 0 : 3;

@@ -1,7 +1,7 @@
 // The projects of the guide's pictures.
 //
 //   guide::self_bound_mat()  hung_backing()  heading_with_eyelets()  film_that_meets()  zipped_pocket()  pleated_flounce()
-//   boxed_plate()                 a project<inch> each
+//   boxed_plate()  tool_roll()    a project<inch> each
 #ifndef TURNCLOTH_EXAMPLES_GUIDE_PROJECTS_HPP
 #define TURNCLOTH_EXAMPLES_GUIDE_PROJECTS_HPP
 
@@ -75,6 +75,23 @@ inline project<inch> boxed_plate() {
     p.add({"panel", "canvas", shape})
         .count(2)
         .corners_cut_out(corner_cut(2_in, {.seam = "1/2"_in, .across = "1/2"_in}), "1/2"_in);
+    return p;
+}
+
+/// The roll of README's sheet, at its size.
+inline project<inch> tool_roll() {
+    const finished_size size(21_in, 13_in);
+    project<inch> p("Hand-tool roll", size);
+    auto& outer = p.add({"outer", "canvas", panel(size, all_round(self_binding("3/8"_in, "1/8"_in)))});
+    auto& lining = p.add({"lining", "cotton", panel(size)}).lies_inside(outer);
+    lining.mark("pocket", edge::left, divided<finished_edge>(size.width(), 3));
+    p.add(zipper<inch>{.on = "lining",
+                       .from = edge::top,
+                       .centres = {at<finished_edge>("2 1/2"_in)},
+                       .opening = {.across = size.width(), .margin = 1_in, .beyond = "3/4"_in},
+                       .rows = "1/2"_in,
+                       .slit = "1/4"_in,
+                       .supply = zipper_supply<inch>::from_roll(as<inch>(5_yd))});
     return p;
 }
 

@@ -116,11 +116,9 @@ void add_files(worked_out_sheet& to, const sheet<Unit>& s, const std::vector<she
         to.files.push_back({"." + pieces.next(slug(p.made_from.name())) + ".svg", to_svg(page_of(p, o.by, drawn))});
     for (const outlined_piece<Unit>& p : s.outlines)
         to.files.push_back({"." + pieces.next(slug(p.name())) + ".svg", to_svg(page_of(p, o.by, drawn))});
-    // Left-overs are kept that would make another pocket.
-    const length<Unit> kept_from = by_edition<Unit>(6_in, 15_cm);
     for (const sheet_cloth<Unit>& lay : lays)
         to.files.push_back({".lay." + materials.next(slug(turncloth::detail::name_of_cloth(lay))) + ".svg",
-                            to_svg(page_of(lay, o.by, drawn, {.across = kept_from, .along = kept_from}))});
+                            to_svg(page_of(lay, o.by, drawn, worth_keeping<Unit>::usual()))});
     to.drawings = s.pieces.size() + s.outlines.size() + lays.size();
     if (o.table.empty())
         add_pictures(to, s, o.by, drawn);

@@ -151,6 +151,7 @@
 #include <turncloth/sheet/project_cloth.hpp>
 #include <turncloth/sheet/purchases.hpp>
 #include <turncloth/sheet/sheet.hpp>
+#include <turncloth/sheet/sold_amounts.hpp>
 #include <turncloth/sheet/text.hpp>
 #include <turncloth/sheet/widths_joined.hpp>
 #include <turncloth/version.hpp>

@@ -1,5 +1,6 @@
 // What is printed about cutting out is carried out on a rectangle of cloth, with nothing known but the words, and gives
 // exactly the pieces.
+#include "../vectors.hpp"
 #include "at_random.hpp"
 #include <turncloth/cloth/cutting_out.hpp>
 #include <turncloth/cloth/off_cuts.hpp>

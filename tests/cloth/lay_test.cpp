@@ -1,4 +1,5 @@
 // Lays with units: selvedges, folded and one-way cloth, repeats, exact fractions, and refusals by name.
+#include "../vectors.hpp"
 #include "cloth/pieces.hpp"
 #include <turncloth/cloth/lay.hpp>
 #include <turncloth/testing/lay_faults.hpp>

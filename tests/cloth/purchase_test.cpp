@@ -107,6 +107,8 @@ TEST_CASE("the backing of the organiser is bought with its working") {
         .straightening = "1"_in, .change = shrinks_by(percent(4)), .sold = eighths_of_a_yard<inch>};
     CHECK(to_text(amount_to_buy("58"_in, drill).working) ==
           "63 in = 58 in laid + 2 x 1 in straightened ends + 2 1/2 in lost in washing + 1/2 in up to what is sold");
+    CHECK(amount_to_buy("58"_in, drill).straightened == 1_in);
+    CHECK(amount_to_buy("58"_in, drill).washed == in({1512, 25})); // 63 x 24/25
     CHECK(to_text(amount_to_buy("63"_in, purchase_rules<inch>{.sold = eighths_of_a_yard<inch>}).working) ==
           "63 in = 63 in laid");
 }

@@ -1,4 +1,5 @@
 // Which cloth to buy: widths compared, off-cuts kept.
+#include "../vectors.hpp"
 #include "at_random.hpp"
 #include "cloth/pieces.hpp"
 #include <turncloth/cloth/lay/random.hpp>

@@ -1,4 +1,5 @@
 // Designs: files read and written, every fault with its place, forms beside the library's functions, and projects of a size.
+#include "../vectors.hpp"
 #include "at_random.hpp"
 #include "designs.hpp"
 #include "refused.hpp"

@@ -9,11 +9,11 @@
 #ifndef TURNCLOTH_TESTS_DRAFTING_PRINTED_HPP
 #define TURNCLOTH_TESTS_DRAFTING_PRINTED_HPP
 
+#include "../folder.hpp"
 #include "pages.hpp"
 #include <turncloth/draw/detail/outline_picture.hpp>
 
 #include <pugixml.hpp>
-#include <sys/wait.h>
 
 #include <cmath>
 #include <cstddef>
@@ -62,51 +62,20 @@ struct printed_page {
     bool says(std::string_view text) const { return words.find(text) != std::string::npos; }
 };
 
-struct run_result {
-    int status = -1;
-    std::string out, err;
-};
-
-class workshop {
+class workshop : public test_folder {
 public:
-    workshop() {
-        std::string name = (std::filesystem::temp_directory_path() / "turncloth-drafting-XXXXXX").string();
-        if (::mkdtemp(name.data()) == nullptr)
-            throw std::runtime_error("no folder could be made for a test");
-        path_ = name;
-    }
-    ~workshop() {
-        std::error_code ignored;
-        std::filesystem::remove_all(path_, ignored);
-    }
-    workshop(const workshop&) = delete;
-    workshop& operator=(const workshop&) = delete;
-
-    std::filesystem::path operator/(const std::string& name) const { return path_ / name; }
-    void write(const std::string& name, std::string_view content) const {
-        std::ofstream(path_ / name, std::ios::binary) << content;
-    }
-    std::string read(const std::string& name) const {
-        std::ifstream in(path_ / name, std::ios::binary);
-        return {std::istreambuf_iterator<char>(in), {}};
-    }
     std::size_t files() const {
-        const auto all = std::filesystem::directory_iterator(path_);
+        const auto all = std::filesystem::directory_iterator(path());
         return static_cast<std::size_t>(std::distance(begin(all), end(all)));
     }
 
-    /// The shell's words for the arguments; `before` comes ahead of the program, for limits and the like.
     run_result run(const std::string& arguments, const std::string& before = "") const {
         return run_of(TURNCLOTH_DRAFTING_PROGRAM, arguments, before);
     }
     run_result run_of(const std::string& program, const std::string& arguments, const std::string& before = "") const {
-        const int status =
-            shell(before + " LSAN_OPTIONS=print_suppressions=0:suppressions='" TURNCLOTH_DRAFTING_LEAKS "' '" +
-                  program + "' >.out 2>.err " + arguments);
-        run_result o{status, read(".out"), read(".err")};
-        std::filesystem::remove(path_ / ".out");
-        std::filesystem::remove(path_ / ".err");
-        return o;
+        static const std::string leaks =
+            " LSAN_OPTIONS=print_suppressions=0:suppressions='" TURNCLOTH_DRAFTING_LEAKS "'";
+        return test_folder::run_of(program, arguments, before + leaks);
     }
 
     std::vector<std::pair<double, double>> page_sizes(const std::string& pdf) const {
@@ -134,15 +103,11 @@ public:
         return all;
     }
 
-    int shell(const std::string& command) const {
-        const int ended = std::system(("cd '" + path_.string() + "' && </dev/null " + command).c_str());
-        return WIFEXITED(ended) ? WEXITSTATUS(ended) : -1;
-    }
     std::string of_tool(const std::string& command) const {
-        if (shell(command + " >.tool") != 0)
+        if (shell(command + " </dev/null >.tool") != 0)
             throw std::runtime_error("this failed (Debian: poppler-utils): " + command);
         std::string told = read(".tool");
-        std::filesystem::remove(path_ / ".tool");
+        std::filesystem::remove(*this / ".tool");
         return told;
     }
 
@@ -182,8 +147,6 @@ private:
         }
         return lines;
     }
-
-    std::filesystem::path path_;
 };
 
 #endif

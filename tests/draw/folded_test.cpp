@@ -1,5 +1,6 @@
 // draw/folded.hpp: a folded panel is drawn as its folds make it, true to scale, and every number that is
 // printed is the number of layers at the spot where it stands or to which it is led.
+#include "../vectors.hpp"
 #include "at_random.hpp"
 #include "draw/picture.hpp"
 #include <turncloth.hpp>

@@ -3,6 +3,7 @@
 #include "draw/picture.hpp"
 #include <turncloth.hpp>
 #include <turncloth/draw/lay.hpp>
+#include <turncloth/sheet/on_hand.hpp>
 
 #include <doctest/doctest.h>
 
@@ -28,12 +29,23 @@ sheet_cloth<inch> tidy(cutting ways, grain lies = grain::fixed) {
                            by_the_eighth, {.lies = lies});
 }
 
-/// Every piece is drawn where the lay has it, the cuts too, and nothing else.
+/// Where the line that all counts from has its corner.
+page_point corner_of(const picture& p) {
+    REQUIRE(p.groups("datum").size() == 1);
+    const auto drawn = points_of(p.groups("datum")[0].child("polyline"));
+    REQUIRE(drawn.size() == 3);
+    return drawn[1];
+}
+
+/// Every piece is drawn where the lay has it, the cuts too, and nothing else; the cloth as long as it is there.
 template <length_unit Unit>
-void check_places(const picture& p, const sheet_cloth<Unit>& c) {
-    const auto cloth = boxes(p, "cloth").at(0);
-    CHECK(cloth.width * p.scale() == near(mm(c.bolt.folded ? c.bolt.width / 2 : c.bolt.width)));
-    CHECK(cloth.height * p.scale() == near(mm(c.lay.length)));
+void check_places(const picture& p, const sheet_cloth<Unit>& c, length<Unit> straightened = as<Unit>(1_in)) {
+    const auto all = boxes(p, "cloth").at(0);
+    CHECK(all.width * p.scale() == near(mm(c.bolt.folded ? c.bolt.width / 2 : c.bolt.width)));
+    CHECK(all.height * p.scale() == near(mm(c.on_hand ? c.on_hand->length : c.bought.bought)));
+    const page_point cloth = corner_of(p);
+    CHECK(cloth.x == all.x);
+    CHECK((cloth.y - all.y) * p.scale() == near(mm(straightened)));
     const auto pieces = boxes(p, "piece");
     REQUIRE(pieces.size() == c.lay.places.size());
     for (std::size_t i = 0; i < pieces.size(); ++i) {
@@ -67,9 +79,10 @@ TEST_CASE("a lay is drawn to a scale that is written, with its pieces named and 
     CHECK(p.page().height == 297); // ISO 216, A4
     CHECK(p.scale() == 8);         // 45 in are 1143 mm: 229 at 1:5, 143 at 1:8
     check_places(p, c);
-    for (const char* words : {"width 45 in", "usable width 44 in", "laid 42 in", "A: back", "20 x 30 in", "B: pocket",
-                              "9 x 12 in", "A: back, 20 x 30 in, 2 of them", "B: pocket, 9 x 12 in, 3 of them",
-                              "Seed tidy", "lay of canvas", "length to buy 45 in", "scale 1:8"})
+    for (const char* words :
+         {"width 45 in", "usable width 44 in", "laid 42 in", "A: back", "20 x 30 in", "B: pocket", "9 x 12 in",
+          "A: back, 20 x 30 in, 2 of them", "B: pocket, 9 x 12 in, 3 of them", "Seed tidy", "lay of canvas",
+          "length to buy 45 in, sold as 1 1/4 yd", "bought 1 1/4 yd", "scale 1:8"})
         CHECK_MESSAGE(p.says(words), words);
     CHECK(p.count("A: back") == 2);
     CHECK(p.count("B: pocket") == 3);
@@ -96,19 +109,20 @@ TEST_CASE("a lay that is cut free lists every place, from an end and an edge tha
         CHECK_MESSAGE(says(listed), listed);
     }
     // The first of two backs, 20 in wide, lies past the selvedge of 1/2 in, so the second 20 1/2 in from the edge.
-    for (const char* words : {"A: 1/2 in from the left edge, 0 in from the end",
-                              "A: 20 1/2 in from the left edge, 0 in from the end", "straightened end", "left edge"})
+    for (const char* words :
+         {"A: 1/2 in from the left edge, 0 in from the end", "A: 20 1/2 in from the left edge, 0 in from the end",
+          "trim 1 in off to straighten this end", "left edge"})
         CHECK_MESSAGE(says(words), words);
     REQUIRE(p.groups("datum").size() == 1);
     const auto cloth = boxes(p, "cloth").at(0);
     const auto drawn = points_of(p.groups("datum")[0].child("polyline"));
-    REQUIRE(drawn.size() == 3); // up the left edge, then along the end
+    REQUIRE(drawn.size() == 3); // up the left edge of what is laid, then along the end
     CHECK(drawn[0].x == cloth.x);
-    CHECK(drawn[0].y == cloth.bottom());
+    CHECK((drawn[0].y - cloth.y) * p.scale() == near(43 * 25.4));
     CHECK(drawn[1].x == cloth.x);
-    CHECK(drawn[1].y == cloth.y);
+    CHECK((drawn[1].y - cloth.y) * p.scale() == near(25.4));
     CHECK(drawn[2].x == cloth.right());
-    CHECK(drawn[2].y == cloth.y);
+    CHECK(drawn[2].y == drawn[1].y);
     check_legible(p);
 }
 
@@ -165,13 +179,87 @@ TEST_CASE("what the cuts leave is drawn where it is large enough to keep") {
             return picture(page_of(c, inch_ruler(16), {}, {.across = across, .along = along}));
         };
         const picture kept = drawn(24_in, 30_in);
-        CHECK(kept.says("left over, to keep: 24 x 30 in"));
+        // 32 in with both ends straightened, so 36 in are bought, and 4 in lie beyond the lay: left as one with what is
+        // beside the mat where nothing cuts them apart.
+        const bool free = ways == cutting::free;
+        CHECK(kept.says(free ? "left over, to keep: 24 x 34 in" : "left over, to keep: 24 x 30 in"));
         CHECK(boxes(kept, "left-over").size() == 1);
         check_legible(kept);
         CHECK(boxes(drawn("24 1/16"_in, 6_in), "left-over").empty());
-        CHECK(boxes(drawn(6_in, "30 1/16"_in), "left-over").empty());
+        CHECK(boxes(drawn(6_in, free ? "34 1/16"_in : "30 1/16"_in), "left-over").empty());
         CHECK(boxes(picture(page_of(c)), "left-over").empty()); // nothing is asked for
+        const picture all = drawn(4_in, 4_in);
+        CHECK(boxes(all, "left-over").size() == 2); // beyond the lay too
+        CHECK(all.says(free ? "left over, to keep: 20 x 4 in" : "left over, to keep: 44 x 4 in"));
+        check_legible(all);
     }
+    CHECK(worth_keeping<inch>::usual().across == 6_in);
+    CHECK(worth_keeping<centimetre>::usual().along == 15_cm);
+}
+
+namespace {
+
+/// A dimension of a lay: how long it is drawn, on the cloth.
+double drawn_length(const picture& p, const std::string& words) {
+    const auto w = std::find_if(p.words().begin(), p.words().end(), [&](const word& x) { return x.text == words; });
+    REQUIRE_MESSAGE(w != p.words().end(), words);
+    double nearest = 1e9, length = 0;
+    for (const segment& s : p.lines("dimension")) {
+        const double off = std::abs(s.a.x - w->where.right());
+        if (s.a.x == s.b.x && off < nearest)
+            nearest = off, length = std::abs(s.b.y - s.a.y) * p.scale();
+    }
+    return length;
+}
+
+} // namespace
+
+// By hand: 50 in laid and 1 in off either end are 52 in. Sold by the eighth of a yard that is 54 in; of cloth that loses a
+// tenth in the wash 57 7/9 in are asked for, so 58 1/2 in, 13 eighths, are bought, and 52 13/20 in lie there to be cut.
+TEST_CASE("what is bought stands beside what is laid, as shops sell it and as long as it is after washing") {
+    project<inch> p("Bench cover", finished_size(30_in, 50_in));
+    p.add({"cover", "drill", panel(p.finished())});
+    const auto drawn = [&](const purchase_rules<inch>& rules, bool folded = false) {
+        const auto c = cloth_for<inch>(sheet_of(p), "drill", {.width = 62_in, .folded = folded}, rules);
+        return picture(page_of(c, inch_ruler(16)));
+    };
+    const picture plain = drawn(by_the_eighth);
+    CHECK(drawn_length(plain, "laid 50 in") == near(50 * 25.4));
+    CHECK(drawn_length(plain, "bought 1 1/2 yd") == near(54 * 25.4));
+    CHECK(plain.says("over: 3 in")); // the far end, and 2 in more than are needed
+    CHECK(plain.lines("lay-end").size() == 1);
+    check_legible(plain);
+    purchase_rules<inch> washed = by_the_eighth;
+    washed.change = shrinks_by(percent(10));
+    const picture shrunk = drawn(washed, true);
+    CHECK(drawn_length(shrunk, "bought 1 5/8 yd, after washing 52 5/8 in") == near(52.65 * 25.4));
+    CHECK(shrunk.says("length to buy 58 1/2 in, sold as 1 5/8 yd"));
+    check_legible(shrunk);
+    // Nothing is straightened, and what is laid is sold: 54 in of two eighths of a yard more than a yard.
+    p = project<inch>("Bench cover", finished_size(30_in, 54_in));
+    p.add({"cover", "drill", panel(p.finished())});
+    const picture exact = drawn({.sold = eighths_of_a_yard<inch>});
+    CHECK(exact.says("straightened end"));
+    CHECK(exact.says("laid 54 in"));
+    CHECK(exact.says("bought 1 1/2 yd"));
+    CHECK_FALSE(exact.mentions("over: "));
+    CHECK(exact.lines("lay-end").empty());
+}
+
+TEST_CASE("a remnant is drawn whole, its end marked and not trimmed") {
+    project<inch> p("Peg bag", finished_size(12_in, 14_in));
+    p.add({"front", "cotton", panel(p.finished())}).count(2);
+    const auto cloths =
+        cloths_for<inch>(sheet_of(p), {"cotton", {.width = 45_in}, by_the_eighth}, {{"scrap", "cotton", 26_in, 20_in}});
+    REQUIRE(cloths.size() == 1);
+    REQUIRE(cloths[0].on_hand);
+    const picture drawn(page_of(cloths[0], inch_ruler(16), {}, {.across = 5_in, .along = 5_in}));
+    check_places(drawn, cloths[0], 0_in);
+    CHECK(drawn_length(drawn, "laid 14 in") == near(14 * 25.4));
+    CHECK(drawn_length(drawn, "on hand 20 in") == near(20 * 25.4));
+    CHECK(drawn.says("marked end"));
+    CHECK(drawn.mentions("left over, to keep: 26 x 6 in"));
+    check_legible(drawn);
 }
 
 TEST_CASE("folded cloth is drawn double, its fold along the left edge") {

@@ -1,5 +1,6 @@
 // Sheets and drawings as files: what is written and what is not written over, and that nothing half-written remains.
 #include "../../examples/command/files.hpp"
+#include "../vectors.hpp"
 #include "at_random.hpp"
 #include "program.hpp"
 

@@ -1,5 +1,6 @@
 // The program as a person uses it: its help, its exit statuses, sizes as they are typed, and everything that it must
 // refuse.
+#include "../vectors.hpp"
 #include "program.hpp"
 
 #include <doctest/doctest.h>

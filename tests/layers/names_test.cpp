@@ -1,5 +1,6 @@
 // The names of tests are sentences in one style: they begin in lower case, but for what is written in capitals, say more
 // than a word, and end without a full stop.
+#include "../vectors.hpp"
 #include "tree.hpp"
 
 #include <doctest/doctest.h>

@@ -1,4 +1,5 @@
 // Things carried out: what rows meet, what compartments come to be, and faults that are found.
+#include "../vectors.hpp"
 #include "making/boxes.hpp"
 #include "making/left_out.hpp"
 #include "making/random_design.hpp"

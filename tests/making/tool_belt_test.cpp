@@ -1,4 +1,5 @@
 // A tool belt: a back with a row of divided pockets, and a folded strap across it, boxed and crossed at both its ends.
+#include "../vectors.hpp"
 #include "making/left_out.hpp"
 #include "making/outcome.hpp"
 #include "making/sentences.hpp"

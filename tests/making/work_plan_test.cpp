@@ -1,5 +1,6 @@
 // Steps as a maker needs them: measured from edges in sight at that moment, like rows and copies together. The figures
 // are derived by hand from the things of things.hpp, with paper folded beside.
+#include "../vectors.hpp"
 #include "making/boxes.hpp"
 #include "making/random_design.hpp"
 #include "making/walked.hpp"

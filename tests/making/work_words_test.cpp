@@ -1,4 +1,5 @@
 // Steps in sentences: what a maker reads, and that each part of it can be said otherwise.
+#include "../vectors.hpp"
 #include "making/boxes.hpp"
 #include "making/things.hpp"
 #include "making/walked.hpp"

@@ -1,6 +1,7 @@
 // Marks from division, folding and stepping: worked examples of the trade, a folded strip, GMP at every mark over
 // random spans, and every refusal.
 #include "../measure/against_gmp.hpp"
+#include "../vectors.hpp"
 #include <turncloth/marks/row.hpp>
 #include <turncloth/measure/read.hpp>
 #include <turncloth/panel/panel.hpp>

@@ -1,4 +1,5 @@
 // Nothing in this room allocates, but for the strings that to_text returns and the errors that are thrown.
+#include "../allocations.hpp"
 #include <turncloth/measure/irrational.hpp>
 #include <turncloth/measure/place.hpp>
 #include <turncloth/measure/read.hpp>
@@ -6,45 +7,13 @@
 
 #include <doctest/doctest.h>
 
-#include <atomic>
-#include <cstdlib>
 #include <functional>
-#include <new>
-
-namespace {
-std::atomic<std::size_t> allocations = 0;
-}
-
-// Replaced for the whole program: it counts, and is otherwise the ordinary one. Not inlined, since GCC would then see
-// malloc paired with delete.
-[[gnu::noinline]] void* operator new(std::size_t size) {
-    ++allocations;
-    if (void* memory = std::malloc(size == 0 ? 1 : size))
-        return memory;
-    throw std::bad_alloc();
-}
-[[gnu::noinline]] void operator delete(void* memory) noexcept { std::free(memory); }
-[[gnu::noinline]] void operator delete(void* memory, std::size_t) noexcept { std::free(memory); }
 
 using namespace turncloth;
 
 namespace {
 
 struct bench_end {};
-
-template <class Work>
-std::size_t allocations_of(Work work) {
-    const std::size_t before = allocations;
-    work();
-    return allocations - before;
-}
-
-/// Kept from the optimiser's knowledge, so that what follows is not computed beforehand.
-template <class T>
-T unforeseen(T value) {
-    static volatile bool yes = true;
-    return yes ? value : T();
-}
 
 } // namespace
 

@@ -1,4 +1,5 @@
 // page/document.hpp, page/html.hpp: what is written is well-formed, in order, escaped, and said to those who cannot see.
+#include "../vectors.hpp"
 #include <turncloth/measure/read.hpp>
 #include <turncloth/page/html.hpp>
 

@@ -1,4 +1,5 @@
 // page/detail/labels.hpp and lettering.hpp: words are measured, broken and kept apart.
+#include "../vectors.hpp"
 #include "at_random.hpp"
 #include "draw/picture.hpp"
 #include <turncloth/page/detail/labels.hpp>

@@ -1,4 +1,5 @@
 // page/page.hpp, page/svg.hpp, page/paper.hpp: a page is data, and the one writer puts down all of it and no more.
+#include "../vectors.hpp"
 #include <turncloth/measure/read.hpp>
 #include <turncloth/page/paper.hpp>
 #include <turncloth/page/svg.hpp>

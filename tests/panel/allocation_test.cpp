@@ -1,43 +1,16 @@
 // Sizes, finishes, panels and corners allocate nothing, but for the errors that are thrown.
+#include "../allocations.hpp"
 #include <turncloth/measure/read.hpp>
 #include <turncloth/panel/corner.hpp>
 #include <turncloth/panel/panel.hpp>
 
 #include <doctest/doctest.h>
 
-#include <atomic>
-#include <cstdlib>
-#include <new>
+#include <cstddef>
 #include <string>
-
-namespace {
-std::atomic<std::size_t> allocations = 0;
-}
-
-// Replaced for the whole program: it counts, and is otherwise the ordinary one. Not inlined, since GCC would then see
-// malloc paired with delete.
-[[gnu::noinline]] void* operator new(std::size_t size) {
-    ++allocations;
-    if (void* memory = std::malloc(size == 0 ? 1 : size))
-        return memory;
-    throw std::bad_alloc();
-}
-[[gnu::noinline]] void operator delete(void* memory) noexcept { std::free(memory); }
-[[gnu::noinline]] void operator delete(void* memory, std::size_t) noexcept { std::free(memory); }
 
 using namespace turncloth;
 using namespace turncloth::literals;
-
-namespace {
-
-/// Kept from the optimiser's knowledge, so that what follows is not computed beforehand.
-template <class T>
-T unforeseen(T value) {
-    static volatile bool yes = true;
-    return yes ? value : T();
-}
-
-} // namespace
 
 TEST_CASE("the count sees an allocation") {
     const std::size_t before = allocations;

@@ -1,4 +1,5 @@
 // Outlines of any shape against Boost.Geometry (its buffer, its intersections, its search for crossings) and geometry.
+#include "../vectors.hpp"
 #include "panel/boost_geometry.hpp"
 #include "panel/random_outline.hpp"
 #include <turncloth/panel/curve.hpp>

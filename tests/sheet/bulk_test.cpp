@@ -1,4 +1,5 @@
 // sheet/bulk.hpp: layers under the stitching, counted by hand as they lie one on another when each row is sewn.
+#include "../vectors.hpp"
 #include <turncloth.hpp>
 #include <turncloth/sheet/bulk.hpp>
 

@@ -1,4 +1,5 @@
 // What a project says of its own making, as operations: cut, laid, zipped and finished as its pieces say, and no more.
+#include "../vectors.hpp"
 #include "at_random.hpp"
 #include "making/outcome.hpp"
 #include "making/things.hpp"

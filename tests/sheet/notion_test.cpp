@@ -1,4 +1,5 @@
 // sheet/notion.hpp: what the notions compute is listed label by label, each figure worked out by hand.
+#include "../vectors.hpp"
 #include <turncloth.hpp>
 
 #include <doctest/doctest.h>

@@ -1,5 +1,6 @@
 // sheet/on_hand.hpp: what is on hand is used first, whatever is laid can be cut, each piece is cut as often as the sheet
 // asks for, and what is bought is the least there is.
+#include "../vectors.hpp"
 #include "at_random.hpp"
 #include "refused.hpp"
 #include <turncloth.hpp>

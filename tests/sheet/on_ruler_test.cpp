@@ -1,6 +1,7 @@
 // A sheet worked out on a ruler: what its title and its warnings say; what is refused, with the two lines that the ruler
 // does not tell apart and one that does.
 #include "../refused.hpp"
+#include "../vectors.hpp"
 #include <turncloth.hpp>
 #include <turncloth/sheet/on_ruler.hpp>
 

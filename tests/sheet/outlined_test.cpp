@@ -1,5 +1,6 @@
 // Pieces that are no rectangles, as a project has them. Lengths and sizes are derived by hand: an arc over a chord of 8 in
 // that rises by 4 in is half of a circle of 4 in, 4 pi in long; an edge inside a circle is never longer than its arc.
+#include "../vectors.hpp"
 #include <turncloth.hpp>
 #include <turncloth/draw/outlined.hpp>
 #include <turncloth/handout/handout.hpp>

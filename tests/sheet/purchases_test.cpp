@@ -1,5 +1,6 @@
 // sheet/purchases.hpp: the pieces of one material and no other are laid, the lay can be cut, and the purchase is right;
 // what is to be cut from stock is listed with how each piece of it is cut.
+#include "../vectors.hpp"
 #include "at_random.hpp"
 #include <turncloth.hpp>
 #include <turncloth/sheet/purchases.hpp>

@@ -1,5 +1,6 @@
 // sheet/project.hpp and sheet/sheet.hpp: one call works a project out, refuses what would spoil cloth with every
 // reason, and says what may not be meant.
+#include "../vectors.hpp"
 #include <turncloth.hpp>
 #include <turncloth/making/work_words.hpp>
 

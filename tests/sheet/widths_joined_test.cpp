@@ -1,4 +1,5 @@
 // sheet/widths_joined.hpp: pieces wider than their cloth, made up of parts; and their lays, lists and steps.
+#include "../vectors.hpp"
 #include "at_random.hpp"
 #include "refused.hpp"
 #include <turncloth.hpp>

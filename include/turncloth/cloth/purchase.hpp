@@ -3,7 +3,7 @@
 //   sold_in<Unit>{step, least}             cut off the bolt in steps, and no less than so much
 //   eighths_of_a_yard<Unit>  ten_centimetres<Unit>            the usual steps
 //   purchase_rules<Unit>{straightening, change, sold}      the rules of one cloth
-//   amount_to_buy(laid, rules)          -> purchase<Unit> { needed, bought, spare, working }
+//   amount_to_buy(laid, rules)          -> purchase<Unit> { needed, bought, spare, working, straightened, washed }
 //   bought_together({laid, ...}, rules) -> joint_purchase<Unit> { together, apart, saved }
 //   length_by_area(l, from, to)         a first guess at another width of cloth
 //   purchase_error                      a length, step or width that is not allowed
@@ -62,6 +62,8 @@ struct purchase {
     length<Unit> bought; ///< rounded up to what is sold
     length<Unit> spare;  ///< the difference, before washing
     figure<Unit> working;
+    length<Unit> straightened = {}; ///< trimmed off at each end
+    length<Unit> washed = {}; ///< what is bought, as long as it is after washing, before its ends are straightened
 };
 
 template <length_unit Unit>
@@ -92,6 +94,8 @@ constexpr purchase<Unit> amount_to_buy(length<Unit> laid, const purchase_rules<U
     p.needed = before_washing(washed, rules.change);
     p.bought = up_to(std::max(p.needed, rules.sold.least), rules.sold.step);
     p.spare = p.bought - p.needed;
+    p.straightened = rules.straightening;
+    p.washed = after_washing(p.bought, rules.change);
     p.working.plus(laid, "laid")
         .plus_any(2, rules.straightening, "straightened ends")
         .plus_any(1, p.needed - washed, "lost in washing")

@@ -2,12 +2,14 @@
 //
 //   page_of(cloth, ruler, options, keep)       a page as a value (page/page.hpp)
 //   worth_keeping<U>{across, along}            from what size on what is left over is drawn; zero for none
+//   worth_keeping<U>::usual()                  a hand's width: 6 in, or 15 cm, either way
 //
 //   const auto canvas = cloth_for<inch>(s, "canvas", {.width = 54_in, .selvedge = "1/2"_in}, rules);
 //   save("canvas.svg", to_svg(page_of(canvas, {}, {.project = s.name})));
 //
-// The cloth lies with its end first cut at the top and its length down the page, at the largest scale of a plain series
-// that it has room at. Every kind of piece has a letter, which the list below explains, and which is the same on all cloths of a sheet; where there is room its name
+// The cloth lies as long as it was bought, or as it is on hand, with its end first cut at the top and its length down the
+// page, at the largest scale of a plain series that it has room at: what is cut off to straighten the end lies above what is
+// laid, what is left beyond the lay below. Every kind of piece has a letter, which the list below explains, and which is the same on all cloths of a sheet; where there is room its name
 // and size stand on the piece too. Cuts from edge to edge are numbered in the order in which they are made; of a lay that
 // is cut free the list gives the place of every piece. The end and the edge that all of them count from are drawn thick
 // and named.
@@ -30,6 +32,13 @@ namespace turncloth {
 template <length_unit Unit>
 struct worth_keeping {
     length<Unit> across = {}, along = {};
+
+    /// Common practice: what a hand covers is enough for a pocket, a patch or a trial of the machine.
+    static constexpr worth_keeping usual() {
+        const length<Unit> hand =
+            metric_unit<Unit> ? as<Unit>(length_of<centimetre>(15)) : as<Unit>(length_of<inch>(6));
+        return {hand, hand};
+    }
 };
 
 /// Throws range_error for a ruler whose graduation is not above zero, a lay over 1 km long, or over 100000 pieces. Time

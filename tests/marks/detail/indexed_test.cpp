@@ -1,5 +1,6 @@
 // The ranges of marks as ranges: the concepts of <iterator> and <ranges>, the algorithms of both generations, iterators
 // that outlive their range, and that nothing allocates.
+#include "../../allocations.hpp"
 #include <turncloth/marks/mapping.hpp>
 #include <turncloth/marks/rounded.hpp>
 #include <turncloth/marks/row.hpp>
@@ -10,26 +11,11 @@
 
 #include <algorithm>
 #include <array>
-#include <cstdlib>
+#include <cstddef>
 #include <iterator>
-#include <new>
 #include <ranges>
 #include <string>
 #include <vector>
-
-namespace {
-std::int64_t allocations = 0;
-}
-
-// Kept out of line: GCC 12 warns of free() where it sees through one of these and not the other.
-[[gnu::noinline]] void* operator new(std::size_t size) {
-    ++allocations;
-    if (void* memory = std::malloc(size == 0 ? 1 : size))
-        return memory;
-    throw std::bad_alloc();
-}
-[[gnu::noinline]] void operator delete(void* memory) noexcept { std::free(memory); }
-[[gnu::noinline]] void operator delete(void* memory, std::size_t) noexcept { std::free(memory); }
 
 using namespace turncloth;
 
@@ -127,7 +113,7 @@ TEST_CASE("an iterator outlives the row that it was taken from") {
 TEST_CASE("making, reading and searching marks allocates nothing") {
     const std::array longer = {at<long_piece>(8_in), at<long_piece>(20_in)};
     const std::array shorter = {at<short_piece>(5_in), at<short_piece>(17_in)};
-    const std::int64_t before = allocations;
+    const std::size_t before = allocations;
     length<inch> sum;
     for (const spot mark : divided<strip_end>(36_in, 100))
         sum += mark.from_datum();
@@ -146,7 +132,7 @@ TEST_CASE("making, reading and searching marks allocates nothing") {
     const listed_mapping<inch> listed(longer, shorter);
     sum += even.onto_short(at<long_piece>(17_in)).from_datum() + even.surplus();
     sum += listed.onto_long(at<short_piece>(9_in)).from_datum() + length_of<inch>(listed.fullness(0));
-    const std::int64_t after = allocations;
+    const std::size_t after = allocations;
     CHECK(after == before);
     CHECK(sum > 0_in);
     // The count itself works.

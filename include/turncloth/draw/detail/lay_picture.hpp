@@ -9,9 +9,10 @@
 #define TURNCLOTH_DRAW_DETAIL_LAY_PICTURE_HPP
 
 #include <turncloth/cloth/cutting_out.hpp>
-#include <turncloth/cloth/off_cuts.hpp>
+#include <turncloth/cloth/remnants.hpp>
 #include <turncloth/draw/detail/words.hpp>
 #include <turncloth/sheet/purchases.hpp>
+#include <turncloth/sheet/sold_amounts.hpp>
 
 #include <algorithm>
 #include <cstddef>
@@ -31,18 +32,19 @@ namespace detail {
 inline constexpr kind_of_line datum_line = {{"datum", 1.1}, "all counts from here"},
                               cloth_line = {{"cloth", 0.6}, "edge of the cloth"},
                               selvedge_line = {{"selvedge", 0.2, {5, 1.5}}, "selvedge ends"},
+                              lay_end_line = {{"lay-end", 0.2, {0.8, 0.8, 5, 0.8}}, "end of the lay"},
                               laid_line = {{"piece", 0.2}, "piece"},
                               cutting_line = {{"cutting", 0.5, {2.5, 1.5}}, "cut, in order"},
                               kept_line = {{"left-over", 0.25, {0.4, 1}}, "left over, to keep"};
 
-/// What is written on the cloth, in mm from its left edge and the end first cut.
+/// What is written on the cloth, in mm from its left edge and the end first cut off the roll.
 struct lay_words {
     struct piece {
         words_inside words;
         bool turned;
     };
     std::vector<page_segment> cuts{}; ///< in order
-    std::vector<words_inside> kept{};
+    std::vector<words_inside> left{}; ///< over
     std::vector<piece> pieces{};
 };
 
@@ -91,12 +93,12 @@ inline void write_on_cloth(page& on, const picture_place& at, const lay_words& w
     free_room room(on, at.by);
     for (std::size_t i = 0; i < words.cuts.size(); ++i)
         number_cut(on, room, at.to(words.cuts[i]), at.drawn, std::to_string(i + 1));
-    for (const words_inside& k : words.kept)
-        write_in(on, room, at.to(k.where), k.choice);
     for (const lay_words::piece& p : words.pieces) {
         write_in(on, room, at.to(p.words.where), p.words.choice);
         add_arrow(on, room, at.to(p.words.where), p.turned);
     }
+    for (const words_inside& l : words.left)
+        write_in(on, room, at.to(l.where), l.choice);
 }
 
 /// Of the cloth as it lies.
@@ -120,6 +122,7 @@ public:
                       "turned."}));
         require_few_enough(from_.lay.places.size(), "the number of pieces laid that are drawn");
         measure();
+        measure_lengths();
         add_facts();
         add_pieces();
         if (c.bolt.cutting == cutting::free)
@@ -128,6 +131,7 @@ public:
             add_cuts();
         if (keep.across.value() > 0 && keep.along.value() > 0)
             add_kept(keep);
+        add_rest();
     }
 
 private:
@@ -137,30 +141,65 @@ private:
     std::string letter(std::size_t i) const { return letter_of(i < from_.on_sheet.size() ? from_.on_sheet[i] : i); }
     std::string left_edge() const { return from_.bolt.folded ? said(fold_of_cloth, {}) : sentence({"left edge"}); }
 
+    length<Unit> lying_width() const { return from_.bolt.folded ? from_.bolt.width / 2 : from_.bolt.width; }
+    /// What is cut off at each end so that it is straight.
+    length<Unit> straightened() const { return from_.on_hand ? length<Unit>() : from_.bought.straightened; }
+    /// Of the cloth as it lies to be cut, ends and all: what is given of it, but never less than its lay takes.
+    length<Unit> in_hand() const {
+        const length<Unit> least = from_.lay.length + straightened() * 2;
+        return std::max(least, from_.on_hand ? from_.on_hand->length : from_.bought.washed);
+    }
+    double laid_from() const { return in_mm(straightened()); }
+    double laid_to() const { return in_mm(straightened() + from_.lay.length); }
+    page_area area_of_part(const cloth_part<Unit>& p) const {
+        return {in_mm(p.from_left), in_mm(straightened() + p.from_end), in_mm(p.across), in_mm(p.along)};
+    }
+
     /// The cloth with its usable width; the edges that all is counted from are named.
     void measure() {
         const bolt<Unit>& b = from_.bolt;
-        const length<Unit> shown = b.folded ? b.width / 2 : b.width;
-        const double width = drawn.width = in_mm(shown), length_ = drawn.height = in_mm(from_.lay.length),
-                     from = in_mm(b.usable_from_left()), to = from + in_mm(b.usable_width());
+        const length<Unit> shown = lying_width();
+        const double width = drawn.width = in_mm(shown), length_ = drawn.height = in_mm(in_hand()),
+                     from = in_mm(b.usable_from_left()), to = from + in_mm(b.usable_width()), end = laid_from();
         require_drawable({width, length_});
         drawn.ring = small_line_height + 1;
-        drawn.draw(datum_line, {{0, length_}, {0, 0}, {width, 0}});
+        drawn.draw(datum_line, {{0, laid_to()}, {0, end}, {width, end}});
         drawn.draw({cloth_line.with, b.folded ? "edge; left: fold" : cloth_line.words},
                    page_area{0, 0, width, length_});
         for (const double edge : {from, to})
             if (edge > 0 && edge < width)
                 drawn.draw(selvedge_line, page_segment{{edge, 0}, {edge, length_}});
+        if (laid_to() < length_)
+            drawn.draw(lay_end_line, page_segment{{0, laid_to()}, {width, laid_to()}});
         drawn.below = {
             {from, to, length_, sentence({"usable width ", text(b.usable_width())})},
             {0, width, length_,
              b.folded ? sentence({"half the width, folded: ", text(shown)}) : sentence({"width ", text(shown)})}};
         if (from_.on_hand) // which has no selvedges
             drawn.below.erase(drawn.below.begin());
-        drawn.beside = {{0, length_, 0, sentence({"laid ", text(from_.lay.length)})}};
-        drawn.names = {
-            {{{from, 0}, {to, 0}}, 1.2, from_.on_hand ? sentence({"marked end"}) : sentence({"straightened end"})},
-            {{{0, 0}, {0, length_}}, -1.2, left_edge()}};
+        drawn.names = {{{{from, 0}, {to, 0}}, 1.2, end_name()}, {{{0, end}, {0, laid_to()}}, -1.2, left_edge()}};
+    }
+    /// It stands above what is cut off.
+    std::string end_name() const {
+        if (from_.on_hand)
+            return sentence({"marked end"});
+        return straightened().value() == 0 ? sentence({"straightened end"})
+                                           : sentence({"trim ", text(straightened()), " off to straighten this end"});
+    }
+
+    /// How long the lay is, and beside it what is there.
+    void measure_lengths() {
+        drawn.beside = {{laid_from(), laid_to(), 0, sentence({"laid ", text(from_.lay.length)})}};
+        const double all = in_mm(in_hand());
+        if (from_.on_hand && from_.on_hand->length > from_.lay.length)
+            drawn.beside.push_back({0, all, 0, sentence({"on hand ", text(from_.on_hand->length)})});
+        if (from_.on_hand || from_.bought.bought.value() == 0)
+            return;
+        const std::string bought = cloth_text(from_.bought, by_);
+        drawn.beside.push_back({0, all, 0,
+                                from_.bought.washed == from_.bought.bought
+                                    ? sentence({"bought ", bought})
+                                    : sentence({"bought ", bought, ", after washing ", text(from_.bought.washed)})});
     }
 
     void add_facts() {
@@ -181,11 +220,9 @@ private:
                                                 : sentence({"length laid ", laid}));
         if (!from_.lay.proved_best())
             facts.push_back(sentence({"no lay can be shorter than ", written(from_.lay.bound)}));
-        facts.push_back(sentence({"length to buy ", written(from_.bought.bought)}));
-    }
-
-    static page_area area_of_part(const cloth_part<Unit>& p) {
-        return {in_mm(p.from_left), in_mm(p.from_end), in_mm(p.across), in_mm(p.along)};
+        const std::string bought = written(from_.bought.bought), sold = unbroken(cloth_text(from_.bought, by_));
+        facts.push_back(bought == sold ? sentence({"length to buy ", bought})
+                                       : sentence({"length to buy ", bought, ", sold as ", sold}));
     }
 
     /// "A: back, 20 x 30 in, 2 of them, 1 turned". On a piece stands as much as there is room for.
@@ -238,7 +275,7 @@ private:
         for (const cloth_cut<Unit>& c : from_.lay.cuts) {
             const page_area in_hand = area_of_part(c.in_hand);
             const bool across = c.direction == cut_direction::across;
-            const double at = in_mm(c.on_cloth());
+            const double at = in_mm(c.on_cloth() + (across ? straightened() : length<Unit>()));
             words.cuts.push_back(across ? page_segment{{in_hand.x, at}, {in_hand.right(), at}}
                                         : page_segment{{at, in_hand.y}, {at, in_hand.bottom()}});
             drawn.draw(cutting_line, words.cuts.back());
@@ -266,18 +303,27 @@ private:
         return sentence({"cut 0: square it and mark one end; a near side is the one by it"});
     }
 
-    /// Drawn apart from the lines of its neighbours.
+    /// Drawn apart from the lines of its neighbours. What lies beyond the lay is left over too, but for the far end, which
+    /// need not be straight.
     void add_kept(const worth_keeping<Unit>& keep) {
         const double apart = std::max(drawn.width, drawn.height) / 250;
-        for (const cloth_part<Unit>& o : off_cuts<Unit>(from_.lay, keep.across, keep.along)) {
+        remnant<Unit> straight{from_.bolt, in_hand() - straightened() * 2};
+        straight.cloth.width = lying_width();
+        for (const cloth_part<Unit>& o : off_cuts<Unit>(from_.lay, straight, keep.across, keep.along)) {
             const page_area a = area_of_part(o);
             const double in = std::min({apart, a.width / 4, a.height / 4});
             const page_area inside{a.x + in, a.y + in, a.width - 2 * in, a.height - 2 * in};
             const std::string size = size_text(o.across, o.along, by_);
             drawn.draw(kept_line, inside);
-            words.kept.push_back({inside, {{sentence({"left over"}), size}}});
+            words.left.push_back({inside, {{sentence({"left over"}), size}, {size}}});
             drawn.words.lists[1].push_back(sentence({"left over, to keep: ", size}));
         }
+    }
+    /// Beyond the lay, with the far end, where it is not said to be kept.
+    void add_rest() {
+        const length<Unit> rest = in_hand() - straightened() - from_.lay.length;
+        if (rest.value() > 0)
+            words.left.push_back({{0, laid_to(), drawn.width, in_mm(rest)}, {{sentence({"over: ", text(rest)})}}});
     }
 
     const sheet_cloth<Unit>& from_;

@@ -78,8 +78,10 @@ public:
     void add_lays(document& to) const {
         for (const sheet_cloth<Unit>& c : cloths_) {
             to.add(document::heading{sentence({"Cutting out the ", name_of_cloth(c)}), 3});
-            to.add(document::drawing{
-                page_of(c, by_, handout_drawing()), {}, sentence({"The lay of the ", name_of_cloth(c)}), false});
+            to.add(document::drawing{page_of(c, by_, handout_drawing(), kept(c)),
+                                     {},
+                                     sentence({"The lay of the ", name_of_cloth(c)}),
+                                     false});
             to.add(document::list{c.on_hand ? cutting_out<Unit>(c.lay, lettered(c), {c.bolt, c.on_hand->length}, by_)
                                             : cutting_out(c.lay, lettered(c), c.bolt, by_)});
         }
@@ -126,6 +128,10 @@ private:
         return all;
     }
 
+    /// What is left over between thousands of pieces would be long to look for, and is none.
+    static worth_keeping<Unit> kept(const sheet_cloth<Unit>& c) {
+        return c.lay.places.size() > 1000 ? worth_keeping<Unit>() : worth_keeping<Unit>::usual();
+    }
     static std::vector<cloth_piece<Unit>> lettered(const sheet_cloth<Unit>& c) {
         std::vector<cloth_piece<Unit>> all = c.pieces;
         for (std::size_t i = 0; i < all.size(); ++i)
