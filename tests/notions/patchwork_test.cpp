@@ -155,7 +155,7 @@ TEST_CASE("what cannot be pieced is refused") {
     CHECK(message<patchwork_error>([] { strips_for(4, three_inches, "2 7/8"_in); }) ==
           "cloth with a usable width of 2 7/8 in is too narrow for a patch cut 3 in wide");
     CHECK(facts<patchwork_error>([] { strips_for(4, three_inches, "2 7/8"_in); }) ==
-          "does not fit: the width of the cloth, given 2 7/8 in, least 3 in");
+          "does not fit: the width of the cloth, given 23/8 in, least 3 in");
     CHECK(message<patchwork_error>([] { strips_for(0, three_inches, 42_in); }) ==
           "the number of patches must be from 1 to 100000: it was 0");
     CHECK(message<patchwork_error>([] {
