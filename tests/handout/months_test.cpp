@@ -148,18 +148,21 @@ TEST_CASE("seams of a patchwork nest: those of a row are pressed one way, and th
 TEST_CASE("a draught stopper holds what is weighed for it, and what is too heavy, too short or too thin is refused") {
     const project_design stopper = month("draught_stopper");
     check_sizes(stopper, {"32 x 4 in", "36 3/16 x 3 in", "24 x 2 in", "80 x 10 cm", "90,3 x 8 cm", "60 x 5 cm"});
-    // By hand: 4 pi = 12.57, up to 12 3/4 in round, and seams of 1/2 in. It holds 12.75 x 12.75 x 32 / (4 pi) = 413.96 cubic
-    // inches, of 3/20 oz each 62.1 oz.
+    // By hand: half of 4 pi is 6.28, up to 6 1/2 in, and seams of 1/2 in. 13 in round it holds 13 x 13 x 32 / (4 pi) = 430.35 cubic
+    // inches, of 3/20 oz each 64.6 oz.
     const sheet<inch> s = sheet_at(stopper, finished_size<inch>(32_in, 4_in));
     REQUIRE(s.pieces.size() == 1);
-    CHECK(s.pieces[0].cut == cut_size<inch>(33_in, "13 3/4"_in));
-    CHECK(s.notions[0].details()[2].count == 414);
-    CHECK(s.notions[0].details()[3].count == 63);
+    CHECK(s.pieces[0].cut == cut_size<inch>(33_in, "7 1/2"_in));
+    CHECK(s.notions[0].details()[2].count == 431);
+    CHECK(s.notions[0].details()[3].count == 65);
     CHECK(refused_at(stopper, "4 x 1 in") ==
           "The gap of 4 in that it is turned and filled through takes at least 6 in of length.");
     CHECK(refused_at(stopper, "12 x 4 in") ==
-          "A tube 4 in thick is 12 3/4 in round: shorter than that it is a cushion, and fills out otherwise.");
-    CHECK(refused_at(stopper, "32 x 1 1/2 in") ==
-          "The filling goes in by a scoop 2 1/2 in wide, and the tube lies only 2 3/8 in wide: it must be thicker.");
-    CHECK(refused_at(stopper, "60 x 6 in") == "");
+          "A tube 4 in thick is 13 in round: shorter than that it is a cushion, and fills out otherwise.");
+    CHECK(refused_at(stopper, "32 x 1 in") ==
+          "The filling goes in by a scoop 2 1/2 in wide, and the tube lies only 1 3/4 in wide: it must be thicker.");
+    CHECK(
+        refused_at(stopper, "60 x 6 in") ==
+        "It would hold a filling of 259 by the scales, more than the 160 that is lifted without harm: make it thinner "
+        "or shorter.");
 }
