@@ -11,9 +11,10 @@ write_basic_package_version_file("${PROJECT_BINARY_DIR}/turncloth-config-version
     COMPATIBILITY SameMinorVersion ARCH_INDEPENDENT)
 install(FILES cmake/turncloth-config.cmake "${PROJECT_BINARY_DIR}/turncloth-config-version.cmake"
     DESTINATION "${package_dir}")
-# The source of turncloth::compiled goes along, as it is compiled with its user's options.
+# The sources of turncloth::compiled go along, as they are compiled with their user's options.
 install(FILES cmake/compiled.cmake DESTINATION "${package_dir}")
-install(FILES cmake/compiled/turncloth.cpp DESTINATION "${package_dir}/compiled")
+install(FILES cmake/compiled/to_sheets.hpp cmake/compiled/sheets.cpp cmake/compiled/drawings.cpp
+    DESTINATION "${package_dir}/compiled")
 
 # The prefix is worked out from where the file lies, so that an installed tree may be moved.
 file(RELATIVE_PATH pc_to_prefix "/prefix/${CMAKE_INSTALL_DATADIR}/pkgconfig" "/prefix")

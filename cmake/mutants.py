@@ -23,9 +23,12 @@ TESTS = {
     "measure/fraction.hpp": ["measure/fraction_test.cpp", "measure/irrational_test.cpp"],
     "measure/rounding.hpp": ["measure/rounding_test.cpp", "measure/irrational_test.cpp"],
     "measure/total.hpp": ["measure/total_test.cpp"],
+    "notions/darn.hpp": ["notions/darn_test.cpp"],
     "notions/drawstring.hpp": ["notions/drawstring_test.cpp"],
     "notions/lining.hpp": ["notions/lining_test.cpp"],
+    "notions/patch.hpp": ["notions/patch_test.cpp"],
     "notions/strap.hpp": ["notions/strap_test.cpp"],
+    "notions/webbing.hpp": ["notions/webbing_test.cpp"],
     "panel/finish.hpp": ["panel/finish_test.cpp"],
     "panel/panel.hpp": ["panel/panel_test.cpp"],
 }

@@ -8,8 +8,8 @@
 //            rounding, working, write
 //   marks: mapping, rounded, row, spacing
 //   panel: finish, names, panel, size
-//   notions: bias, binding, border, bow, boxed, caution, drawstring, error, filling, hanging, joining, lining, loop, patchwork,
-//            pleats, strap, thread, tie, triangles, zipper
+//   notions: bias, binding, border, bow, boxed, caution, darn, drawstring, error, filling, hanging, joining, lining, loop, patch,
+//            patchwork, pleats, strap, thread, tie, triangles, webbing, zipper
 //   cloth: purchase, shrinkage
 //   making: binding_strips, box_found, compartments, corner_out, design, finishing, making_step, operations, order, parts, phrases,
 //           stitched, work_plan, work_step, work_words
@@ -64,6 +64,7 @@
 #include <turncloth/notions/bow.hpp>
 #include <turncloth/notions/boxed.hpp>
 #include <turncloth/notions/caution.hpp>
+#include <turncloth/notions/darn.hpp>
 #include <turncloth/notions/drawstring.hpp>
 #include <turncloth/notions/error.hpp>
 #include <turncloth/notions/filling.hpp>
@@ -71,12 +72,14 @@
 #include <turncloth/notions/joining.hpp>
 #include <turncloth/notions/lining.hpp>
 #include <turncloth/notions/loop.hpp>
+#include <turncloth/notions/patch.hpp>
 #include <turncloth/notions/patchwork.hpp>
 #include <turncloth/notions/pleats.hpp>
 #include <turncloth/notions/strap.hpp>
 #include <turncloth/notions/thread.hpp>
 #include <turncloth/notions/tie.hpp>
 #include <turncloth/notions/triangles.hpp>
+#include <turncloth/notions/webbing.hpp>
 #include <turncloth/notions/zipper.hpp>
 #include <turncloth/panel/finish.hpp>
 #include <turncloth/panel/panel.hpp>

@@ -84,6 +84,25 @@ inline turncloth::phrase_table own_words_in_german() {
          "Sie liegt, wo man geht: weglegen, bevor die Tür geöffnet wird, und nie vor eine Tür legen, die im Brandfall "
          "ein Ausgang ist, noch vor einen Ofen, der seine Luft unter der Tür hindurch zieht."},
         {"gap", "Lücke"},
+        {"band in place of a hem, sewn on", "Streifen anstelle eines Saums, angenäht"},
+        {"band in place of a hem, brought over", "Streifen anstelle eines Saums, umgelegt"},
+        {"width of the webbing", "Breite des Gurtbands"},
+        {"Where the panel's hems cross and at the ends of its band ten layers meet: hammer them flat, and turn the "
+         "handwheel by hand there, or sew it by hand.",
+         "Wo sich die Säume kreuzen und an den Enden des Streifens treffen zehn Lagen aufeinander: flach hämmern und "
+         "dort das Handrad von Hand drehen oder von Hand nähen."},
+        {"Mended cloth is weaker than new: look at a patch and its rows before each use.",
+         "Geflicktes ist schwächer als Neues: Flicken und Nähte vor jedem Gebrauch ansehen."},
+        {"The hole stands for damage that was cut away to a rectangle, along the threads. For another hole, cut the "
+         "patch and its facing as much wider and higher than these as that hole is.",
+         "Das Loch steht für einen Schaden, der fadengerade zu einem Rechteck ausgeschnitten wurde. Für ein anderes "
+         "Loch Flicken und Gegenstück um so viel breiter und höher zuschneiden, wie jenes Loch es ist."},
+        {"For later: the square of rows sewn by hand frames the darn. Fill it with running stitches down, then weave "
+         "across them, over one thread and under the next, in as many rows each way as its figures say; leave a small "
+         "loop at every turn, and make no knot.",
+         "Für später: das Quadrat aus Handnähten rahmt die Stopfstelle. Mit Vorstichen senkrecht füllen, dann quer "
+         "weben, über einen Faden und unter den nächsten, in jeder Richtung so viele Reihen, wie ihre Maße sagen; an "
+         "jeder Wende eine kleine Schlinge lassen und keinen Knoten machen."},
         {"strap folded in four, over", "Gurt, vierfach gefaltet, außen"},
         {"strap folded in four, inside", "Gurt, vierfach gefaltet, innen"},
         {"stiffener of the base", "Versteifung des Bodens"},
@@ -91,9 +110,9 @@ inline turncloth::phrase_table own_words_in_german() {
         {"board, depth", "Platte, Tiefe"},
         {"board, thickness", "Platte, Dicke"},
         {"gap in the lining's base", "Lücke im Boden des Futters"},
-        {"For later: once the straps are sewn on, fold them down onto the outers and pin them there, clear of every "
+        {"Fold the straps down onto the outers and pin them there, clear of every "
          "edge, until the tote is turned out: no seam is to catch them.",
-         "Für später: sind die Gurte angenäht, sie auf die Außenteile herunterlegen und dort feststecken, frei von "
+         "Die Gurte auf die Außenteile herunterlegen und dort feststecken, frei von "
          "jeder Kante, bis die Tasche gewendet ist: Keine Naht darf sie fassen."},
         {"Draw on film with a wax pencil, and within its allowances alone: ink does not come off.",
          "Auf Folie mit Fettstift zeichnen, und nur innerhalb der Zugaben: Tinte geht nicht ab."},

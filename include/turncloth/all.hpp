@@ -96,6 +96,7 @@
 #include <turncloth/notions/bow.hpp>
 #include <turncloth/notions/boxed.hpp>
 #include <turncloth/notions/caution.hpp>
+#include <turncloth/notions/darn.hpp>
 #include <turncloth/notions/drawstring.hpp>
 #include <turncloth/notions/error.hpp>
 #include <turncloth/notions/filling.hpp>
@@ -103,12 +104,14 @@
 #include <turncloth/notions/joining.hpp>
 #include <turncloth/notions/lining.hpp>
 #include <turncloth/notions/loop.hpp>
+#include <turncloth/notions/patch.hpp>
 #include <turncloth/notions/patchwork.hpp>
 #include <turncloth/notions/pleats.hpp>
 #include <turncloth/notions/strap.hpp>
 #include <turncloth/notions/thread.hpp>
 #include <turncloth/notions/tie.hpp>
 #include <turncloth/notions/triangles.hpp>
+#include <turncloth/notions/webbing.hpp>
 #include <turncloth/notions/zipper.hpp>
 #include <turncloth/page/document.hpp>
 #include <turncloth/page/drawing.hpp>

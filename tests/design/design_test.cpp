@@ -52,7 +52,8 @@ TEST_CASE("a design is written and read back equal") {
           designs::file("examples/designs/kneeling_pad.json"), designs::file("examples/designs/scooped_peg_bag.json"),
           designs::file("examples/designs/seed_tray_tote.json"), designs::file("examples/designs/produce_bag.json"),
           designs::file("examples/designs/patchwork_cushion.json"),
-          designs::file("examples/designs/draught_stopper.json"), file_of("")}) {
+          designs::file("examples/designs/draught_stopper.json"), designs::file("examples/designs/mended_panel.json"),
+          file_of("")}) {
         const project_design d = read_design(text);
         CHECK(read_design(to_json(d).dump()) == d);
     }
@@ -223,6 +224,13 @@ TEST_CASE("zippers made up, foam and straps are listed as the library lists them
         listed_as(
             R"("is": "drawstrings", "count": 2, "round": "16 in", "beyond": "1 1/2 in", "knot": "1 in", "closed": "3 in")") ==
         listed("n", 2, drawstrings<inch>{16_in, {"1 1/2"_in, 1_in}, 3_in}));
+    CHECK(
+        listed_as(
+            R"("is": "darn", "width": "2 in", "height": "1 in", "reach": "1/2 in", "apart": "1/8 in", "loop": "1/16 in",
+                       "needleful": "24 in", "tail": "1 in")") ==
+        listed<inch>("n", darn<inch>{{2_in, 1_in}, "1/2"_in, "1/8"_in, "1/16"_in}, {24_in, 1_in}));
+    CHECK(listed_as(R"("is": "webbing loops", "count": 2, "stands": "2 in", "sewn": "1 in", "under": "1/2 in")") ==
+          listed("n", 2, webbing_loops<inch>{2_in, 1_in, "1/2"_in}));
     CHECK(listed_as(
               R"("is": "elastic", "count": 1, "round": "16 in", "stretch": "9/5", "ease": "1/2 in", "overlap": "3/4 in",
                        "step": "1/4 in")") ==
@@ -434,6 +442,8 @@ TEST_CASE("all that a design says of its making is in the making") {
     CHECK((frill.pressed == pressed::to_other && frill.one[0].in == at<cut_edge>("1/2"_in)));
     CHECK((d.snips().back().kind == snip_kind::clip && d.snips().back().at.in == at<cut_edge>("5 1/2"_in)));
     CHECK((d.spots().back().places[0] == at<cut_edge>("2 1/2"_in) && d.spots().back().width == 1_in));
+    CHECK(d.handworks() == std::vector{handwork{"Stay-stitch the corners at 2 places.", {{0, 0}, {1, 1}}}});
+    CHECK(d.befores()[d.befores().size() - 2].first == operation{operation_kind::handwork, 0});
     CHECK(d.mouths().back().at[0].on == cut_part{d.parts().size() - 1, 1});
     const compartment<inch>& pouch = d.compartments()[0];
     CHECK((pouch.from_left == "2 1/2"_in && pouch.from_top == "4 1/2"_in && pouch.mouths.size() == 2));
@@ -508,7 +518,7 @@ TEST_CASE("a design at a size is a file of numbers that gives the same project")
     check_numbers(read_design(designs::every_member()), finished_size(20_in, 30_in));
     check_numbers(read_design(designs::every_member()), finished_size(10_in, 30_in));
     for (const char* name : {"peg_bag", "organiser", "tool_roll", "kneeling_pad", "scooped_peg_bag", "seed_tray_tote",
-                             "produce_bag", "patchwork_cushion", "draught_stopper"}) {
+                             "produce_bag", "patchwork_cushion", "draught_stopper", "mended_panel"}) {
         const project_design d = read_design(designs::file("examples/designs/" + std::string(name) + ".json"));
         check_numbers(d, finished_size("20 1/3"_in, 16_in));
         check_numbers(d, finished_size(52_cm, "40.7"_cm));

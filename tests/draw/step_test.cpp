@@ -319,3 +319,31 @@ TEST_CASE("dimensions of random work are as long as their figures, and run from 
     }
     CHECK(figures > 400);
 }
+
+// After the hem of the mat, 1 in turned at its left edge, the mat lies 11 in wide; it is drawn wrong side up, as the hem was.
+TEST_CASE("handwork is drawn as the work lies then, with nothing new, and not at all once seams join it to more") {
+    making<inch> d = hemmed_mat();
+    const operation own = d.add(handwork{"Press it.", {{0, 0}}});
+    d.add(before{{operation_kind::stitching, 0}, own});
+    const auto all = steps_drawn(d);
+    REQUIRE(all.size() == 3);
+    const picture sewn(all[1].page), pressed(all[2].page);
+    CHECK(right_end(pressed) == inches(11));
+    CHECK(pressed.lines("new").empty());
+    CHECK(places_on(pressed, {"sewn"}) == places_on(sewn, {"new"}));
+    CHECK(places_on(pressed, {"edge", "folded"}) == places_on(sewn, {"edge", "folded"}));
+    CHECK(pressed.says("Press it."));
+    CHECK(pressed.mentions("wrong side of the mat up"));
+    check_legible(pressed);
+
+    making<inch> bag("bag");
+    const cut_part front = bag.cut({.name = "front", .width = 6_in, .height = 8_in}),
+                   back = bag.cut({.name = "back", .width = 6_in, .height = 8_in});
+    const operation seam =
+        bag.add(seam_of<inch>{.one = {{.on = front, .from = edge::left, .in = at<cut_edge>("1/2"_in)}},
+                              .other = {{.on = back, .from = edge::right, .in = at<cut_edge>("1/2"_in)}}});
+    const operation after = bag.add(handwork{"Press it.", {back}});
+    CHECK(steps_drawn(bag).size() == 2); // before the seam
+    bag.add(before{seam, after});
+    CHECK(steps_drawn(bag).size() == 1);
+}

@@ -200,6 +200,28 @@ void straps(feed& bytes) {
     });
 }
 
+void repairs(feed& bytes) {
+    const inches a = bytes.length<inch>(), b = bytes.length<inch>(), c = bytes.length<inch>();
+    const patch_edges<inch> edges{b, c};
+    refused([&] {
+        const finished_size<inch> hole(a, b);
+        must(hole_under(patch_over(hole, edges).cut(), edges) == hole, "a hole is found again under its patch");
+    });
+    refused([&] { must(band_of(band_height<inch>({a, b, c}).value(), b, c).depth == a, "a band comes back"); });
+    refused([&] { must(spliced_round(splice_length(a, b).value(), b) == a, "a ring comes back"); });
+    const doubled_ends<inch> ends{b, c};
+    refused([&] { must(loop_inside(loop_cut(a, ends).value(), ends) == a, "a loop comes back"); });
+    refused([&] {
+        const auto rows = darn_down<inch>({{a, b}, c, b, {}});
+        must(exact(rows.apart) * (rows.count - 1) == exact(a) + 2 * exact(c), "rows fill their span");
+        must(rows.apart <= b, "no further apart than asked");
+        const auto made = needlefuls_for<inch>(rows, {}, {a, {}});
+        must(made.rows >= 1 && mpz_class(std::to_string(made.rows)) * mpz_class(std::to_string(made.count)) >=
+                                   mpz_class(std::to_string(rows.count)),
+             "needlefuls make every row");
+    });
+}
+
 void cords(feed& bytes) {
     const inches a = bytes.length<inch>(), b = bytes.length<inch>(), c = bytes.length<inch>();
     const cord_ends<inch> ends{b, c};
@@ -358,8 +380,9 @@ void curved(feed& bytes) {
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     feed bytes(data, size);
-    static constexpr void (*parts[])(feed&) = {pleats, pleats_from_cloth, tucked, hanging, ties_and_thread, straps,
-                                               cords,  widths_and_rolls,  bias,   boxes,   curved};
+    static constexpr void (*parts[])(feed&) = {
+        pleats, pleats_from_cloth, tucked, hanging, ties_and_thread, straps, repairs,
+        cords,  widths_and_rolls,  bias,   boxes,   curved};
     while (bytes.remaining_bytes() > 0)
         refused([&] { parts[bytes.between(0, std::int64_t{std::size(parts)} - 1)](bytes); });
     return 0;

@@ -166,3 +166,47 @@ TEST_CASE("a draught stopper holds what is weighed for it, and what is too heavy
         "It would hold a filling of 259 by the scales, more than the 160 that is lifted without harm: make it thinner "
         "or shorter.");
 }
+
+TEST_CASE("a practice panel of repairs is made at any size, and one without room for them is refused") {
+    const project_design panel = month("mended_panel");
+    check_sizes(panel, {"18 x 16 in", "24 5/8 x 20 in", "10 x 12 in", "45 x 40 cm", "60,3 x 50 cm", "25 x 30 cm"});
+    // By hand: 18 in and hems of 3/8 and 3/4 in at either side; 16 less a band of 1 1/2 in, a hem at the top and a seam of 1/2 in.
+    // A hole of 3 x 2 in, 1 in beyond it and 3/8 in under; its facing 1/2 in beyond. The band twice 1 1/2, 1/2 and 3/8 in.
+    const sheet<inch> s = sheet_at(panel, finished_size<inch>(18_in, 16_in));
+    REQUIRE(s.pieces.size() == 4);
+    CHECK(s.pieces[0].cut == cut_size<inch>("20 1/4"_in, "16 1/8"_in));
+    CHECK(s.pieces[1].cut == cut_size<inch>("5 3/4"_in, "4 3/4"_in));
+    CHECK(s.pieces[2].cut == cut_size<inch>("4 3/4"_in, "3 3/4"_in));
+    CHECK(s.pieces[3].cut == cut_size<inch>("18 3/4"_in, "3 7/8"_in));
+    // A worn place of 1 in, 1/2 in beyond it: 17 rows of 2 in each way, 1/8 in apart. Loops out 1 1/2, down 1 1/4, under 1/2 in.
+    CHECK(s.notions[0].details()[0].count == 17);
+    CHECK(s.notions[0].details()[5].amount.value() == 37_in); // 17 x 2, 16 x (1/8 + 1/16)
+    CHECK(s.notions[1].details()[1].amount.value() == "6 1/2"_in);
+    CHECK(refused_at(panel, "7 x 16 in") == "The patch and the loops need at least 7 1/2 in of width.");
+    CHECK(refused_at(panel, "18 x 10 in") ==
+          "The loops, the patch, the darn and the band, one below the other, need at least 10 1/4 in of height.");
+}
+
+TEST_CASE(
+    "a step in a design's own words stands in its handouts as it was given, and in a language that has these words") {
+    const sheet<inch> s = sheet_at(month("seed_tray_tote"), finished_size<inch>(15_in, 9_in));
+    const std::string said = "Fold the straps down onto the outers and pin them there, clear of every edge, until the "
+                             "tote is turned out: no seam is to catch them.";
+    // By hand: it follows the boxes that hold the straps, and goes before the first seam of the outers.
+    std::size_t own = 0, sewn_on = 0, seam = 0;
+    for (std::size_t g = 0; g < s.steps.groups.size(); ++g)
+        for (const work_step<inch>& step : s.steps.groups[g].steps) {
+            own = step.verb == work_verb::handwork ? g : own;
+            sewn_on = step.verb == work_verb::set ? g : sewn_on;
+            if (step.verb == work_verb::seam && seam == 0 && s.steps.parts[step.places[0].piece.index].name == "outer")
+                seam = g;
+        }
+    CHECK(own > sewn_on);
+    CHECK(own < seam);
+    CHECK(s.steps.groups[own].steps[0].what == said);
+    CHECK(to_html(handout_of(s, {}, {})).find(said) != std::string::npos);
+    CHECK(to_html(handout_of(s, {}, {.words = german()})).find(said) != std::string::npos);
+    const std::string own_german = to_html(handout_of(s, {}, {.words = german(allotment::own_words_in_german())}));
+    CHECK(own_german.find(said) == std::string::npos);
+    CHECK(own_german.find("Die Gurte auf die Außenteile herunterlegen") != std::string::npos);
+}

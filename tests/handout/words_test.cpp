@@ -73,6 +73,25 @@ language marked_english() {
 /// What the projects say themselves, the longer before what is part of it: names of pieces, cloths and notions first.
 std::vector<string> own_words() {
     std::vector<string> all = {
+        "Repair kit, practice panel",
+        "panel",
+        "patch",
+        "facing",
+        "hem band",
+        "loop",
+        "webbing",
+        "darn",
+        "width of the webbing",
+        "band in place of a hem, sewn on",
+        "band in place of a hem, brought over",
+        "Where the panel's hems cross and at the ends of its band ten layers meet: hammer them flat, and turn the "
+        "handwheel by hand there, or sew it by hand.",
+        "Mended cloth is weaker than new: look at a patch and its rows before each use.",
+        "The hole stands for damage that was cut away to a rectangle, along the threads. For another hole, cut the "
+        "patch and its facing as much wider and higher than these as that hole is.",
+        "For later: the square of rows sewn by hand frames the darn. Fill it with running stitches down, then weave "
+        "across them, over one thread and under the next, in as many rows each way as its figures say; leave a small "
+        "loop at every turn, and make no knot.",
         "Seed-tray tote",
         "deep",
         "strap",
@@ -86,7 +105,7 @@ std::vector<string> own_words() {
         "board, thickness",
         "gap in the lining's base",
         "Carry it by both straps at once, and set it down to fill it: wet trays are heavy.",
-        "For later: once the straps are sewn on, fold them down onto the outers and pin them there, clear of every "
+        "Fold the straps down onto the outers and pin them there, clear of every "
         "edge, until "
         "the tote "
         "is turned out: no seam is to catch them.",
@@ -297,7 +316,8 @@ TEST_CASE("every word of the handouts of designs with outlines and bindings is s
     const std::vector<string> own = own_words();
     for (const char* file : {"examples/designs/peg_bag.json", "examples/designs/scooped_peg_bag.json",
                              "examples/designs/seed_tray_tote.json", "examples/designs/produce_bag.json",
-                             "examples/designs/patchwork_cushion.json", "examples/designs/draught_stopper.json"}) {
+                             "examples/designs/patchwork_cushion.json", "examples/designs/draught_stopper.json",
+                             "examples/designs/mended_panel.json"}) {
         std::ifstream in(file, std::ios::binary);
         const project_design d = read_design(string(std::istreambuf_iterator<char>(in), {}));
         for (const string& size : d.sizes)

@@ -30,6 +30,8 @@ making<Unit> unsewn(const making<Unit>& d) {
         again.add(s);
     for (const auto& s : d.spots())
         again.add(s);
+    for (const auto& h : d.handworks())
+        again.add(h);
     for (const auto& m : d.mouths())
         again.add(m);
     for (const auto& c : d.compartments())

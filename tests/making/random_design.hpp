@@ -6,8 +6,10 @@
 #include "making/things.hpp"
 #include "measure/against_gmp.hpp"
 
+#include <algorithm>
 #include <cstddef>
 #include <cstdint>
+#include <numeric>
 #include <string>
 #include <utility>
 #include <vector>
@@ -31,20 +33,31 @@ inline making<inch> entered_anew(const making<inch>& d, sampler& any) {
     making<inch> again(d.name());
     for (const auto& p : d.parts())
         again.cut(p);
-    const auto add_all = [&](const auto& list) {
-        for (const std::size_t i : shuffled(list.size(), any))
-            again.add(list[i]);
+    std::vector<std::pair<operation, operation>> now; // each as it was, and as it is entered
+    const auto entered = [&](operation_kind kind, const auto& list, const std::vector<std::size_t>& order) {
+        for (const std::size_t i : order)
+            now.emplace_back(operation{kind, i}, again.add(list[i]));
     };
-    add_all(d.rows());
-    add_all(d.snips());
-    add_all(d.spots());
-    add_all(d.creases());
-    add_all(d.layings());
-    add_all(d.seams());
+    const auto add_all = [&](operation_kind kind, const auto& list) {
+        entered(kind, list, shuffled(list.size(), any));
+    };
+    add_all(operation_kind::stitching, d.rows());
+    add_all(operation_kind::snip, d.snips());
+    add_all(operation_kind::spot, d.spots());
+    add_all(operation_kind::crease, d.creases());
+    add_all(operation_kind::laying, d.layings());
+    add_all(operation_kind::seam, d.seams());
+    add_all(operation_kind::handwork, d.handworks());
     for (const auto& m : d.mouths())
         again.add(m);
-    for (const auto& m : d.moments()) // of one kind they come as they were added
-        again.add(m);
+    std::vector<std::size_t> as_added(d.moments().size()); // of one kind they come as they were added
+    std::iota(as_added.begin(), as_added.end(), std::size_t{0});
+    entered(operation_kind::moment, d.moments(), as_added);
+    const auto found = [&](const operation& o) {
+        return std::find_if(now.begin(), now.end(), [&](const auto& n) { return n.first == o; })->second;
+    };
+    for (const std::size_t i : shuffled(d.befores().size(), any))
+        again.add(before{found(d.befores()[i].first), found(d.befores()[i].then), d.befores()[i].why});
     return again;
 }
 

@@ -56,6 +56,10 @@ private:
         std::vector<number> done; // whose work was turned over at this step
         for (std::size_t i = turn; i < s.stands_for.size(); i += turns) {
             const operation& o = s.stands_for[i];
+            if (o.kind == operation_kind::handwork) { // lies as before
+                CHECK_FALSE(turn_over);
+                continue;
+            }
             if (o.kind == operation_kind::seam || o.kind == operation_kind::moment ||
                 o.kind == operation_kind::opening) {
                 CHECK_FALSE(turn_over);

@@ -425,3 +425,40 @@ TEST_CASE("for random projects every row is measured from edges that are in sigh
     CHECK(ends > 50);
     CHECK(turned > 5);
 }
+
+// By hand: a strap lies right side up; the outer is laid beneath it and sewn to it, so that the strap lies on the outer. Laid
+// on a lining with the outer, the strap has that under it; a tab that was sewn onto the strap before lies on it. Laid
+// beneath the lining, which lies wrong side up meanwhile, the strap lies wrong side up too: the tab is under it, the outer on it.
+TEST_CASE("what is laid with a piece lies on it or under it, as the maker sees it") {
+    const auto laid = [](bool with_outer, bool with_tab, bool beneath) {
+        making<inch> d("tote");
+        const cut_part lining = d.cut({.name = "lining", .width = 20_in, .height = 20_in}),
+                       outer = d.cut({.name = "outer", .width = 10_in, .height = 10_in}),
+                       strap = d.cut({.name = "strap", .width = 2_in, .height = 12_in}),
+                       tab = d.cut({.name = "tab", .width = 1_in, .height = 1_in});
+        if (with_outer) {
+            d.add(laying<inch>{.piece = outer, .on = strap, .left = -1_in, .top = 8_in, .beneath = true});
+            d.add(sewn(strap, edge::bottom, "1/4"_in, {strap, outer}));
+        }
+        if (with_tab) {
+            d.add(laying<inch>{.piece = tab, .on = strap, .left = "1/2"_in, .top = 9_in});
+            d.add(
+                sewn(tab, edge::top, "1/8"_in, with_outer ? std::vector{tab, strap, outer} : std::vector{tab, strap}));
+        }
+        d.add(laying<inch>{.piece = strap, .on = lining, .left = 2_in, .top = 1_in, .beneath = beneath});
+        d.add(sewn(strap, edge::top, "1/4"_in, {strap, lining}));
+        const work_plan<inch> plan = work_plan_of(d);
+        for (const work_group<inch>& g : plan.groups)
+            if (g.steps[0].verb == work_verb::lay && g.pieces[0] == strap)
+                return sentences_of(plan, g)[0];
+        return std::string("it is not laid");
+    };
+    const auto begins = [](const std::string& said, const std::string& with) { return said.rfind(with, 0) == 0; };
+    CHECK(begins(laid(false, false, false), "Lay the strap, right side up, on the right side of the lining, "));
+    CHECK(begins(laid(true, false, false), "Lay the strap, with what lies under it, right side up, on the "));
+    CHECK(begins(laid(false, true, false), "Lay the strap, with what lies on it, right side up, on the "));
+    CHECK(begins(laid(true, true, false), "Lay the strap, with what lies on it and under it, right side up, on the "));
+    const std::string turned = "With the wrong side of the lining up, lay the strap";
+    CHECK(begins(laid(true, false, true), turned + ", with what lies on it, wrong side up, on it, "));
+    CHECK(begins(laid(false, true, true), turned + ", with what lies under it, wrong side up, on it, "));
+}

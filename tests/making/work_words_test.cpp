@@ -155,6 +155,8 @@ work_plan<inch> of_a_project() {
                                     .along = {{{1, 0}, edge::top, false}, {2_in}},
                                     .own_left = {{0, 0}, edge::left, false},
                                     .own_top = {{0, 0}, edge::top, true}});
+    work_group<inch> with = laid;
+    with.steps[0].carries_beneath = true;
     add_sewn(plan);
     work_step<inch> again;
     again.verb = work_verb::fold;
@@ -163,6 +165,10 @@ work_plan<inch> of_a_project() {
     plan.groups.emplace_back().steps.push_back(again);
     add(work_verb::apply);
     plan.groups.back().steps[0].width = "1/8"_in;
+    add(work_verb::handwork);
+    plan.groups.push_back(with);
+    with.steps[0].carries = true;
+    plan.groups.push_back(with);
     return plan;
 }
 
@@ -347,7 +353,13 @@ TEST_CASE("what a project adds to its flat work is said by name") {
     CHECK(say(14) == "Put in the foam, folded in half, and let it open out inside.");
     CHECK(say(15) == "Put in the foam, folded in half 2 times, and let it open out inside.");
     CHECK(say(8) == "Turn and stitch the top edge of each flounce.");
-    CHECK(say(plan.groups.size() - 1) ==
+    CHECK(say(plan.groups.size() - 3) == "cord"); // as it is given
+    const string under = say(plan.groups.size() - 2), both = say(plan.groups.size() - 1);
+    CHECK(under.rfind("Lay one flounce, with what lies under it, right side up, on the wrong side of the cover, ", 0) ==
+          0);
+    CHECK(both.rfind("Lay one flounce, with what lies on it and under it, right side up, on the wrong side of ", 0) ==
+          0);
+    CHECK(say(plan.groups.size() - 4) ==
           "Sew each flounce onto the cover: a row 1/8 in inside the top edge of each flounce.");
     CHECK(say(9) == "Sew the zippers to each flounce, then open the slits behind them.");
 }

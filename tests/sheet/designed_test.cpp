@@ -4,6 +4,7 @@
 #include <turncloth.hpp>
 #include <turncloth/making/work_plan.hpp>
 #include <turncloth/making/work_words.hpp>
+#include <turncloth/sheet/json.hpp>
 #include <turncloth/sheet/made_as.hpp>
 
 #include <doctest/doctest.h>
@@ -159,4 +160,27 @@ TEST_CASE("a design that has no order is refused with every arrow of its circle"
     REQUIRE(all.size() > 1);
     for (const sheet_reason& r : all)
         CHECK(r.sentence.find(" comes before ") != std::string::npos);
+}
+
+TEST_CASE("a step in the designer's own words is a numbered step of the sheet and of its JSON, in its place") {
+    tool_roll roll(true);
+    const operation zipped{operation_kind::stitching, 0};
+    const operation own = roll.design.add(handwork{"Press it for 1.5 min,\n{back} & all.", {roll.lining, roll.back}});
+    roll.design.add(before{zipped, own});
+    const auto s = sheet_of(roll_project(roll.design));
+    std::size_t at = 0, rows = 0;
+    while (at < s.steps.groups.size() && s.steps.groups[at].steps[0].verb != work_verb::handwork)
+        for (const work_step<inch>& step : s.steps.groups[at++].steps)
+            rows += static_cast<std::size_t>(std::count(step.stands_for.begin(), step.stands_for.end(), zipped));
+    REQUIRE(at + 1 < s.steps.groups.size());
+    CHECK(rows == 1);
+    CHECK(to_text(s).find("\n  " + std::to_string(at + 1) + ". Press it for 1.5 min, {back} & all.\n") !=
+          std::string::npos);
+    const auto j = to_json(s)["steps"][at];
+    CHECK(j["sentences"] == nlohmann::ordered_json{"Press it for 1.5 min, {back} & all."});
+    CHECK(j["steps"].size() == 1);
+    CHECK(j["steps"][0]["verb"] == "handwork");
+    CHECK(j["steps"][0]["what"] == "Press it for 1.5 min,\n{back} & all.");
+    CHECK(j["steps"][0]["places"].size() == 2);
+    CHECK(j["steps"][0]["places"][1]["piece"] == "back");
 }

@@ -158,6 +158,27 @@ TEST_CASE("loose filling of a tube") {
     CHECK(warns(filling, caution::loose_filling));
 }
 
+TEST_CASE("a darn both ways, and loops of webbing") {
+    // 3 in hold 24 spaces of 1/8 in, 2 in hold 16. 25 x 2 + 24 x (1/8 + 1/16) in, and 17 x 3 + 16 x 3/16 in. Needlefuls of 24 in with
+    // ends of 1 in make ten rows of 2 in, or six of 3 in (18, and five turns of 3/16; a seventh would take 22 1/8): three, and three.
+    check(listed<inch>("darn", darn<inch>{{2_in, 1_in}, "1/2"_in, "1/8"_in, "1/16"_in}, {24_in, 1_in}),
+          {{"rows of thread down", n(25)},
+           {"from one to the next, at most", "1/8"_in},
+           {"each row down, long", 2_in},
+           {"rows of thread across", n(17)},
+           {"each row across, long", 3_in},
+           {"thread that the rows down take", "54 1/2"_in},
+           {"thread that the rows across take", 54_in},
+           {"needlefuls", n(6)},
+           {"each needleful, cut", 24_in},
+           {"darning thread in all", 144_in}});
+    const auto loops = listed("loops", 3, webbing_loops<inch>{.stands = 2_in, .sewn = 1_in, .under = "1/2"_in});
+    check(loops,
+          {{"loops", n(3)}, {"each, cut", 7_in}, {"each stands out beyond its edge", 2_in}, {"webbing in all", 21_in}});
+    CHECK(warns(loops, caution::loads));
+    CHECK(warns(loops, caution::infants_and_animals));
+}
+
 TEST_CASE("cords and elastic in a casing") {
     // Twice 8 in, two ends of 1 1/2 in and 1 in in the knot: 20 in; drawn up to 3 in, 13 and 2 x 1 1/2 in hang out.
     const auto cords = listed("cord", 2, drawstrings<inch>{.round = 16_in, .ends = {"1 1/2"_in, 1_in}, .closed = 3_in});

@@ -170,6 +170,15 @@ struct design_spot {
     friend bool operator==(const design_spot&, const design_spot&) = default;
 };
 
+/// A step in the designer's own words, in which expressions may stand in braces.
+struct design_handwork {
+    design_words says;
+    std::vector<design_part> pieces;
+    std::string called{};
+    condition_expression where{};
+    friend bool operator==(const design_handwork&, const design_handwork&) = default;
+};
+
 struct design_mouth {
     std::string name;
     std::vector<design_line> at;
@@ -248,6 +257,7 @@ struct design_making {
     std::vector<design_seam> seams{};
     std::vector<design_snip> snips{};
     std::vector<design_spot> spots{};
+    std::vector<design_handwork> handwork{};
     std::vector<design_mouth> mouths{};
     std::vector<design_compartment> compartments{};
     std::vector<design_contents> contents{};

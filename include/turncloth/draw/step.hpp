@@ -11,7 +11,7 @@
 // turned has its former place in dashes, and an arrow. Wrong sides are hatched. The edge that is measured from is
 // ticked, and distances are those of the plan, rounded to the ruler. A seam is drawn on its pieces, side by side and
 // right sides up, the lines that meet with like letters. What turns nothing and sews nothing (cutting out, turning out,
-// filling, closing) has no picture.
+// filling, closing) has no picture; handwork has one of the work as it lies, while no seam joins that to more.
 #ifndef TURNCLOTH_DRAW_STEP_HPP
 #define TURNCLOTH_DRAW_STEP_HPP
 

@@ -2,7 +2,7 @@
 //
 //   making<U>(name)
 //     .cut(part)                     adds a part; returns its handle
-//     .add(laying, crease, stitching, seam_of, snip, spot or moment)     returns the operation's handle
+//     .add(laying, crease, stitching, seam_of, snip, spot, handwork or moment)     returns the operation's handle
 //     .add(mouth)  .add(compartment)  .add(contents)  .add(before)
 //     .lips(l)                       gaps that are open and nowhere deeper count as outside
 //     .faults()                      everything wrong that can be told before it is made; empty for none
@@ -32,10 +32,13 @@ template <length_unit Unit>
 class making {
 public:
     /// More than these, families and copies counted out, are refused; `most_turned` layings, creases, spans of seams, and
-    /// clips and slits, each by itself; `most_box_areas` that seams and creases part all pieces of boxed work into. Carrying a design out takes a time that grows with the square of what is turned, some seconds
-    /// for the most, with the rows and spots in proportion, and with its `gaps` (executed.hpp) a little faster than they.
+    /// clips and slits, each by itself; `most_box_areas` that seams and creases part all pieces of boxed work into. Carrying
+    /// a design out takes a time that grows with the square of what is turned, some seconds for the most, with the rows and
+    /// spots in proportion, and with its `gaps` (executed.hpp) a little faster than they.
     static constexpr std::int64_t most_parts = 20'000, most_rows = 200'000, most_spots = 200'000,
                                   most_compartments = 200'000, most_turned = 5000, most_box_areas = 100'000;
+    /// Bytes of a step in the designer's own words; of such steps there are at most `most_turned`.
+    static constexpr std::size_t most_of_handwork = 1000;
 
     explicit making(std::string name = {}) : name_(std::move(name)) {}
 
@@ -49,6 +52,7 @@ public:
     operation add(seam_of<Unit> s) { return push(seams_, std::move(s), operation_kind::seam); }
     operation add(snip<Unit> s) { return push(snips_, std::move(s), operation_kind::snip); }
     operation add(spot<Unit> s) { return push(spots_, std::move(s), operation_kind::spot); }
+    operation add(handwork h) { return push(handworks_, std::move(h), operation_kind::handwork); }
     operation add(moment m) { return push(moments_, m, operation_kind::moment); }
     mouth_handle add(mouth<Unit> m) {
         mouths_.push_back(std::move(m));
@@ -85,6 +89,7 @@ public:
     const std::vector<seam_of<Unit>>& seams() const { return seams_; }
     const std::vector<snip<Unit>>& snips() const { return snips_; }
     const std::vector<spot<Unit>>& spots() const { return spots_; }
+    const std::vector<handwork>& handworks() const { return handworks_; }
     const std::vector<mouth<Unit>>& mouths() const { return mouths_; }
     const std::vector<compartment<Unit>>& compartments() const { return compartments_; }
     const std::vector<contents<Unit>>& all_contents() const { return contents_; }
@@ -109,6 +114,8 @@ public:
             return snips_.size();
         case operation_kind::spot:
             return spots_.size();
+        case operation_kind::handwork:
+            return handworks_.size();
         case operation_kind::moment:
             return moments_.size();
         case operation_kind::opening:
@@ -141,6 +148,7 @@ private:
     std::vector<seam_of<Unit>> seams_;
     std::vector<snip<Unit>> snips_;
     std::vector<spot<Unit>> spots_;
+    std::vector<handwork> handworks_;
     std::vector<mouth<Unit>> mouths_;
     std::vector<compartment<Unit>> compartments_;
     std::vector<contents<Unit>> contents_;

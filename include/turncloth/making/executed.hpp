@@ -142,6 +142,7 @@ private:
             return sew(o);
         case operation_kind::seam:
             return join(o);
+        case operation_kind::handwork:
         case operation_kind::moment:
         case operation_kind::opening:
             return;

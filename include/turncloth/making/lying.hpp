@@ -69,6 +69,7 @@ void carry_out(flat_work::lazy_workbench<Use>& bench, const operation& o, std::s
     case operation_kind::stitching:
     case operation_kind::seam:
     case operation_kind::spot:
+    case operation_kind::handwork:
     case operation_kind::moment:
     case operation_kind::opening:
         return; // needles move nothing

@@ -45,7 +45,7 @@ constexpr std::string_view text_of(order_reason why) {
     case order_reason::walls_laid:
         return "the row goes through what is laid";
     case order_reason::before_covered:
-        return "it is sewn before what it does not go through lies over it";
+        return "it is sewn before what it does not go through lies over or under it";
     case order_reason::turned_first:
         return "the row runs over what is turned";
     case order_reason::sewn_flat:

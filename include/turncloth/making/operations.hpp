@@ -6,6 +6,7 @@
 //   seam_of<U>    edges of two pieces, span by span, that must agree
 //   snip<U>       cloth cut open or away
 //   spot<U>       what pierces at places: an eyelet, a bar-tack
+//   handwork      a step in the designer's own words, which is printed in its place and changes nothing
 //   before        one operation before another, because the designer says so
 //   operation     the handle of any of them        order_reason  why one comes before another
 //
@@ -150,8 +151,18 @@ struct spot {
     friend bool operator==(const spot&, const spot&) = default;
 };
 
+/// A step that is printed as it is given and not carried out: the work lies after it as before. It comes as soon as all
+/// that a designer puts before it is done; with nothing before it, just before the first step that waits for it, as the
+/// seams of its pieces and whatever is done once all is sewn do; and last where none does.
+struct handwork {
+    std::string says{}; ///< "Stay-stitch the corners."
+    std::vector<cut_part> pieces{};
+
+    friend bool operator==(const handwork&, const handwork&) = default;
+};
+
 /// An opening, by its mouth's number, is no operation of a designer's: it comes before the last seam of what is turned out.
-enum class operation_kind : unsigned char { laying, crease, stitching, seam, snip, spot, moment, opening };
+enum class operation_kind : unsigned char { laying, crease, stitching, seam, snip, spot, handwork, moment, opening };
 inline constexpr std::size_t operation_kinds = static_cast<std::size_t>(operation_kind::opening) + 1;
 
 /// What add() gives for an operation.

@@ -49,6 +49,7 @@ inline constexpr phrase orientation{"edges.named",
 // Before all else, and what a project says by itself.
 inline constexpr phrase cut{"step.cut", "Cut every piece, and mark it while it is flat: folds, stitching and marks."};
 inline constexpr phrase prepare{"step.prepare", "{what}"};
+inline constexpr phrase handwork{"step.handwork", "{what}"};
 inline constexpr phrase pleat{"step.pleat", "Lay the pleats of {piece}, fold to placement line, and tack them."};
 inline constexpr phrase hem{"step.hem", "Turn and stitch {edges} of {piece}."};
 inline constexpr phrase join{"step.join", "Sew {piece} to {on}, mark to mark."};
@@ -121,7 +122,9 @@ inline constexpr phrase opened_out{"lay.opened_out",
                                    "Open {piece} out beside {on}, {up} sides up, so that both lie flat with their "
                                    "folded edges together."};
 inline constexpr phrase held_by_pins{"lay.pins", "Pin it in place."}, held_by_clips{"lay.clips", "Clip it in place."};
-inline constexpr phrase carried{"lay.carried", ", with what lies on it"};
+inline constexpr phrase carried{"lay.carried", ", with what lies on it"},
+    carried_beneath{"lay.carried.beneath", ", with what lies under it"},
+    carried_both{"lay.carried.both", ", with what lies on it and under it"};
 inline constexpr phrase upside_down{"lay.upside_down", "its top toward you, "};
 inline constexpr phrase level{"lay.level", "{own} level with {edge}"}, set_in{"lay.in", "{own} {at} from {edge}"},
     set_beyond{"lay.beyond", "{own} {at} beyond {edge}"};
@@ -209,6 +212,7 @@ inline constexpr std::array all_phrases = {phrases::comma,
                                            phrases::orientation,
                                            phrases::cut,
                                            phrases::prepare,
+                                           phrases::handwork,
                                            phrases::pleat,
                                            phrases::hem,
                                            phrases::join,
@@ -263,6 +267,8 @@ inline constexpr std::array all_phrases = {phrases::comma,
                                            phrases::lay_beneath,
                                            phrases::opened_out,
                                            phrases::carried,
+                                           phrases::carried_beneath,
+                                           phrases::carried_both,
                                            phrases::upside_down,
                                            phrases::level,
                                            phrases::set_in,

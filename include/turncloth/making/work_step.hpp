@@ -28,6 +28,7 @@ namespace turncloth {
 enum class work_verb : unsigned char {
     cut,      ///< and mark, while it is flat
     prepare,  ///< as `what` says
+    handwork, ///< in the designer's own words, which are `what`
     zipper,   ///< sewn to a piece, and the slit behind it opened
     pleat,    ///< laid fold to placement line, and tacked
     lay,      ///< a piece on another
@@ -121,14 +122,15 @@ struct work_step {
     turncloth::pressed pressed = turncloth::pressed::open; ///< of a seam: its allowances
     bool straight = false; ///< a seam of several lines that go on in one: no corner is turned
     bool by_hand = false;
-    bool film = false;        ///< no iron and no pins
-    bool carries = false;     ///< laid with other pieces on it
-    bool turned_over = false; ///< the work is turned over before it, since it lies with the other side up
-    bool beneath = false;     ///< laid under it: the work is turned over, and `up` and `towards` are of that side
-    bool upside_down = false; ///< laid with its bottom edge where its top would lie
-    bool on_a_row = false;    ///< a fold along a row of the same piece
-    bool on_a_seam = false;   ///< a fold along a seam that was sewn; a laying of what is sewn to the other, opened out
-    bool once_more = false;   ///< a fold of what the step before turned
+    bool film = false;            ///< no iron and no pins
+    bool carries = false;         ///< laid with other pieces on it, seen from the side that lies up
+    bool carries_beneath = false; ///< laid with other pieces under it
+    bool turned_over = false;     ///< the work is turned over before it, since it lies with the other side up
+    bool beneath = false;         ///< laid under it: the work is turned over, and `up` and `towards` are of that side
+    bool upside_down = false;     ///< laid with its bottom edge where its top would lie
+    bool on_a_row = false;        ///< a fold along a row of the same piece
+    bool on_a_seam = false; ///< a fold along a seam that was sewn; a laying of what is sewn to the other, opened out
+    bool once_more = false; ///< a fold of what the step before turned
     std::vector<operation> stands_for{};
 
     friend bool operator==(const work_step&, const work_step&) = default;

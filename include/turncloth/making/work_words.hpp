@@ -16,6 +16,7 @@
 #include <turncloth/making/detail/telling.hpp>
 #include <turncloth/making/phrases.hpp>
 #include <turncloth/making/work_step.hpp>
+#include <turncloth/measure/printable.hpp>
 #include <turncloth/measure/write.hpp>
 
 #include <optional>
@@ -99,6 +100,8 @@ std::string told_size(const work_check<Unit>& c, const wording& w) {
 template <length_unit Unit>
 told_step told(const work_step<Unit>& s, const wording& w) {
     told_step made{.verb = s.verb, .on = s.on, .through = s.through, .what = s.what, .up = s.up, .towards = s.towards};
+    if (s.verb == work_verb::handwork)
+        made.what = fit_to_print(word(s.what)); // its own words, in a language that has just these
     for (const work_place<Unit>& p : s.places)
         made.places.push_back(told(p, w));
     if (s.fit.is_given()) {
@@ -119,6 +122,7 @@ told_step told(const work_step<Unit>& s, const wording& w) {
     made.straight = s.straight;
     made.by_hand = s.by_hand;
     made.carries = s.carries;
+    made.carries_beneath = s.carries_beneath;
     made.film = s.film;
     made.turned_over = s.turned_over;
     made.beneath = s.beneath;

@@ -5,6 +5,7 @@
 //   listed(name, count, opening, supply)  listed(name, count, tie)  listed(name, eyelet row or pleating)
 //   listed(name, count, straps)  listed(name, count, drawstrings)  listed(name, count, round, elastic, step)
 //   listed(name, count, patch, usable)  listed(name, count, triangles)  listed(name, loose filling)
+//   listed(name, darn, needleful)  listed(name, count, webbing loops)
 //   listed(name, width, length, strips)  listed_round(name, working, girth)
 //                                            what notions/ computes, as a notion that a project can hold
 //   zipper_supply<U>                         from_roll(length)  made_up(lengths sold, ends, tail)
@@ -21,6 +22,7 @@
 #include <turncloth/notions/binding.hpp>
 #include <turncloth/notions/boxed.hpp>
 #include <turncloth/notions/caution.hpp>
+#include <turncloth/notions/darn.hpp>
 #include <turncloth/notions/drawstring.hpp>
 #include <turncloth/notions/filling.hpp>
 #include <turncloth/notions/hanging.hpp>
@@ -28,6 +30,7 @@
 #include <turncloth/notions/strap.hpp>
 #include <turncloth/notions/tie.hpp>
 #include <turncloth/notions/triangles.hpp>
+#include <turncloth/notions/webbing.hpp>
 #include <turncloth/notions/zipper.hpp>
 #include <turncloth/panel/names.hpp>
 
@@ -194,6 +197,39 @@ notion<Unit> listed(std::string name, std::int64_t count, const boxed_straps<Uni
         .figure("box with a cross at each end, across the strap", box.width)
         .figure("box with a cross at each end, along the strap", box.height)
         .figure("such a box sewn in one go, one short side twice", box_in_one_row(box, s.step, rounding::up))
+        .caution(caution::loads)
+        .caution(caution::infants_and_animals);
+}
+
+/// Both ways of a darn; thread is told as it is cut, in whole needlefuls.
+template <length_unit Unit>
+notion<Unit> listed(std::string name, const darn<Unit>& d, const needleful<Unit>& each) {
+    const darn_rows<Unit> down = darn_down(d), across = darn_across(d);
+    const needlefuls<Unit> first = needlefuls_for(down, d.loop, each), second = needlefuls_for(across, d.loop, each);
+    return notion<Unit>(std::move(name))
+        .number("rows of thread down", down.count)
+        .figure("from one to the next, at most", d.apart)
+        .figure("each row down, long", down.each)
+        .number("rows of thread across", across.count)
+        .figure("each row across, long", across.each)
+        .figure("thread that the rows down take", row_thread(down, d.loop))
+        .figure("thread that the rows across take", row_thread(across, d.loop))
+        .number("needlefuls", first.count + second.count)
+        .figure("each needleful, cut", each.cut)
+        .figure("darning thread in all", first.thread + second.thread)
+        .sold(sold_as::off_a_roll);
+}
+
+/// Webbing loops alike.
+template <length_unit Unit>
+notion<Unit> listed(std::string name, std::int64_t count, const webbing_loops<Unit>& l) {
+    const turncloth::figure<Unit> each = loop_on_edge(l);
+    return notion<Unit>(std::move(name))
+        .number("loops", count)
+        .figure("each, cut", each)
+        .figure("each stands out beyond its edge", l.stands)
+        .figure("webbing in all", each.value() * count)
+        .sold(sold_as::off_a_roll)
         .caution(caution::loads)
         .caution(caution::infants_and_animals);
 }

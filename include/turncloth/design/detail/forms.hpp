@@ -201,7 +201,13 @@ notion<U> squares_of_triangles(parts_given_of<U> v) {
 }
 
 template <length_unit U>
-inline constexpr std::array<notion_maker<U>, 12> notion_forms = {{
+notion<U> darned(parts_given_of<U> v) {
+    return listed<U>("", darn<U>{.worn = {v[0], v[1]}, .reach = v[2], .apart = v[3], .loop = v[4]},
+                     needleful<U>{.cut = v[5], .tail = v[6]});
+}
+
+template <length_unit U>
+inline constexpr std::array<notion_maker<U>, 14> notion_forms = {{
     {{"details"}, [](parts_given_of<U>) { return notion<U>(""); }},
     {{"ribbon round a roll",
       {{{"girth"},
@@ -236,6 +242,12 @@ inline constexpr std::array<notion_maker<U>, 12> notion_forms = {{
     {{"straps folded in four",
       {{counted_part("count"), {"width"}, {"free"}, {"sewn"}, may_have("turned"), {"inset"}, {"step"}}}},
      straps_folded<U>},
+    {{"darn", {{{"width"}, {"height"}, {"reach"}, {"apart"}, may_have("loop"), {"needleful"}, may_have("tail")}}},
+     darned<U>},
+    {{"webbing loops", {{counted_part("count"), {"stands"}, {"sewn"}, may_have("under")}}},
+     [](parts_given_of<U> v) {
+         return listed("", v.count(0), webbing_loops<U>{.stands = v[1], .sewn = v[2], .under = v[3]});
+     }},
     {{"drawstrings", {{counted_part("count"), {"round"}, {"beyond"}, may_have("knot"), {"closed"}}}},
      [](parts_given_of<U> v) {
          return listed("", v.count(0),

@@ -22,6 +22,7 @@ void members(Visitor& v, Self& m) {
     v.may("seams", m.seams, "Edges of two pieces sewn together");
     v.may("snips", m.snips, "Slits and clips");
     v.may("spots", m.spots, "What goes through the cloth at places");
+    v.may("handwork", m.handwork, "Steps in the designer's own words, which change nothing");
     v.may("mouths", m.mouths, "Where compartments open");
     v.may("compartments", m.compartments, "What it holds things in");
     v.may("contents", m.contents, "What is put in");
@@ -179,6 +180,14 @@ void members(Visitor& v, Self& s) {
     v.may("tie", s.tie, "How long a tie is that is to go round what is rolled up");
     v.may("called", s.called, "What the order calls it");
     v.may("where", s.where, "It is there only where this holds");
+}
+
+template <class Visitor, record_of<design_handwork> Self>
+void members(Visitor& v, Self& h) {
+    v.must("says", h.says, "What is done, as it is printed");
+    v.must("pieces", h.pieces, "The parts that it is done to");
+    v.may("called", h.called, "What the order calls it");
+    v.may("where", h.where, "It is there only where this holds");
 }
 
 template <class Visitor, record_of<design_mouth> Self>

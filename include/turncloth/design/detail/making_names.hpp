@@ -64,7 +64,7 @@ public:
                 operations_.insert(o.called);
         };
         add(d.making->layings), add(d.making->creases), add(d.making->rows), add(d.making->seams);
-        add(d.making->snips), add(d.making->spots), add(d.making->moments);
+        add(d.making->snips), add(d.making->spots), add(d.making->handwork), add(d.making->moments);
     }
 
     /// One with expressions in it is looked at only as far as its name goes.

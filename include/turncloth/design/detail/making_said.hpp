@@ -99,6 +99,7 @@ private:
         every(said_.seams, "/making/seams");
         every(said_.snips, "/making/snips");
         every(said_.spots, "/making/spots");
+        every(said_.handwork, "/making/handwork");
     }
     void add_compartments() {
         each(said_.mouths, "/making/mouths", [&](const design_mouth& m) {
@@ -282,6 +283,10 @@ private:
         made.height = length(s.height, "/height");
         made.tie = length(s.tie, "/tie");
         return {design().add(std::move(made))};
+    }
+
+    added add(const design_handwork& h) {
+        return {design().add(handwork{.says = text(h.says, "/says"), .pieces = parts(h.pieces, "/pieces")})};
     }
 
     compartment<Unit> made(const design_compartment& c, const std::string& name) const {

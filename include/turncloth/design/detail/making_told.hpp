@@ -52,6 +52,7 @@ public:
         say_all(made_.seams, design_.seams());
         say_all(made_.snips, design_.snips());
         say_all(made_.spots, design_.spots());
+        say_all(made_.handwork, design_.handworks());
         say_all(made_.mouths, design_.mouths());
         say_all(made_.compartments, design_.compartments());
         say_all(made_.contents, design_.all_contents());
@@ -187,6 +188,8 @@ private:
                 said_unless_nothing(s.tie)};
     }
 
+    design_handwork say(const handwork& h) const { return {{h.says}, parts_said(h.pieces)}; }
+
     /// A name by which the rest may tell this one of several apart; nothing where its own does.
     template <class All, class Name>
     static std::string own_name(const All& all, std::size_t i, const Name& name, const char* what) {
@@ -277,6 +280,8 @@ private:
             return call(made_.snips, "snip ");
         case operation_kind::spot:
             return call(made_.spots, "spot ");
+        case operation_kind::handwork:
+            return call(made_.handwork, "handwork ");
         case operation_kind::moment:
             return call(made_.moments, "moment ");
         case operation_kind::opening:

@@ -43,6 +43,7 @@ void compare(unlike_things& u, const making<Unit>& asked, const making<Unit>& ma
     u.compare(asked.seams(), made.seams(), "/making/seams");
     u.compare(asked.snips(), made.snips(), "/making/snips");
     u.compare(asked.spots(), made.spots(), "/making/spots");
+    u.compare(asked.handworks(), made.handworks(), "/making/handwork");
     u.compare(asked.mouths(), made.mouths(), "/making/mouths");
     u.compare(asked.compartments(), made.compartments(), "/making/compartments");
     u.compare(asked.all_contents(), made.all_contents(), "/making/contents");

@@ -49,7 +49,8 @@ private:
                 std::vector<operation> done;
                 for (std::size_t i = turn; i < s.stands_for.size(); i += turns)
                     done.push_back(s.stands_for[i]);
-                if (turn == 0 && is_seen(s))
+                note_seams(done);
+                if (turn == 0 && is_seen(s) && !stands_up(s))
                     made_.push_back({g, k, draw_step(g, k, done, turns, said)});
                 else
                     for (const operation& o : done)
@@ -58,9 +59,23 @@ private:
     }
     static bool is_seen(const work_step<Unit>& s) {
         constexpr work_verb seen[] = {work_verb::lay,  work_verb::fold, work_verb::sew, work_verb::seam,
-                                      work_verb::slit, work_verb::clip, work_verb::set};
+                                      work_verb::slit, work_verb::clip, work_verb::set, work_verb::handwork};
         return !s.places.empty() && !s.stands_for.empty() &&
                std::find(std::begin(seen), std::end(seen), s.verb) != std::end(seen);
+    }
+    void note_seams(const std::vector<operation>& done) {
+        for (const operation& o : done)
+            if (o.kind == operation_kind::seam)
+                for (const auto* side : {&design_.seams()[o.index].one, &design_.seams()[o.index].other})
+                    for (const chalk_line<Unit>& l : *side)
+                        in_seams_.push_back(l.on);
+    }
+    /// Handwork is drawn as the work lies, which it does not once seams join it to more.
+    bool stands_up(const work_step<Unit>& s) const {
+        return s.verb == work_verb::handwork && std::any_of(in_seams_.begin(), in_seams_.end(), [&](const cut_part& p) {
+                   return std::any_of(s.places.begin(), s.places.end(),
+                                      [&](const work_place<Unit>& at) { return table_.in_one_stack(p, at.piece); });
+               });
     }
 
     page draw_step(std::size_t g, std::size_t k, const std::vector<operation>& done, std::size_t turns,
@@ -108,6 +123,7 @@ private:
     const drawing_options& options_;
     table_work<Unit> table_;
     turns_taken<Unit> turns_{};
+    std::vector<cut_part> in_seams_{}; ///< sewn so far
     std::vector<Page> made_{};
 };
 

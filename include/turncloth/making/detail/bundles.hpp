@@ -240,7 +240,7 @@ private:
                 laid[k.number] = t;
                 continue;
             }
-            if (k.what.kind == operation_kind::snip || k.what.kind >= operation_kind::moment ||
+            if (k.what.kind == operation_kind::snip || k.what.kind >= operation_kind::handwork ||
                 k.what.kind == operation_kind::seam || !is_alone(t))
                 continue;
             std::size_t last = laid[k.number];

@@ -6,6 +6,7 @@
 #define TURNCLOTH_MAKING_DETAIL_CHECK_HPP
 
 #include <turncloth/making/design.hpp>
+#include <turncloth/making/detail/handwork_faults.hpp>
 
 #include <algorithm>
 #include <array>
@@ -35,6 +36,7 @@ public:
             check_seams();
             check_each(design_.snips(), [&](const auto& s, std::size_t i) { check_snip(s, i); });
             check_spots();
+            handwork_faults(design_, found_);
             check_each(design_.mouths(), [&](const auto& m, std::size_t i) { check_mouth(m, i); });
             check_compartments();
             check_moments();
@@ -90,6 +92,7 @@ private:
             design_.seams(), [](const auto& s) { return static_cast<std::int64_t>(s.one.size()); },
             making<Unit>::most_turned, "the number of spans of seams");
         limit(design_.snips(), one, making<Unit>::most_turned, "the number of clips and slits");
+        limit(design_.handworks(), one, making<Unit>::most_turned, "the number of steps in the designer's own words");
         if (design_.parts().empty())
             missing("a design needs a part: it has none", "a part", 0);
     }

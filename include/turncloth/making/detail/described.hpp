@@ -6,6 +6,7 @@
 #define TURNCLOTH_MAKING_DETAIL_DESCRIBED_HPP
 
 #include <turncloth/making/design.hpp>
+#include <turncloth/measure/printable.hpp>
 
 #include <cstddef>
 #include <string>
@@ -29,6 +30,7 @@ chalk_line<Unit> line_of(const making<Unit>& design, const operation& o) {
     case operation_kind::seam:
         return design.seams()[o.index].one.front();
     case operation_kind::laying:
+    case operation_kind::handwork:
     case operation_kind::moment:
     case operation_kind::opening:
         break;
@@ -57,12 +59,14 @@ std::string described(const making<Unit>& design, const moment& m) {
 
 template <length_unit Unit>
 std::string described(const making<Unit>& design, const operation& o) {
-    constexpr std::string_view verbs[] = {
-        "the laying of ", "the crease on ", "the row on ", "the seam on ", "the snip in ", "the spots on ", "",
-        "the opening of "};
+    constexpr std::string_view verbs[] = {"the laying of ", "the crease on ", "the row on ", "the seam on ",
+                                          "the snip in ",   "the spots on ",  "the step ",   "",
+                                          "the opening of "};
     std::string text(verbs[static_cast<std::size_t>(o.kind)]);
     if (o.kind == operation_kind::opening)
         return text + "\"" + design.mouths()[o.index].name + "\"";
+    if (o.kind == operation_kind::handwork)
+        return text + "\"" + fit_to_print(design.handworks()[o.index].says) + "\"";
     if (o.kind == operation_kind::moment)
         return detail::described(design, design.moments()[o.index]);
     if (o.kind == operation_kind::laying)

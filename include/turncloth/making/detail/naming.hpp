@@ -159,6 +159,21 @@ protected:
                                  : phrases::some_layers,
                    {{"least", std::to_string(least)}, {"most", std::to_string(most)}});
     }
+    /// What is laid with a piece, since it is sewn or pinned to it.
+    std::string carried(const told_step& s) const {
+        if (!s.carries && !s.carries_beneath)
+            return {};
+        return say(!s.carries          ? phrases::carried_beneath
+                   : s.carries_beneath ? phrases::carried_both
+                                       : phrases::carried,
+                   {});
+    }
+    static const phrase& taking_up(const told_step& s) {
+        return s.fit.taken_up == surplus::ease    ? phrases::take_ease
+               : s.fit.taken_up == surplus::tuck  ? phrases::take_tuck
+               : s.fit.taken_up == surplus::pleat ? phrases::take_pleat
+                                                  : phrases::take_gather;
+    }
     std::string all_copies(const cut_part& p) const {
         const work_part& part = parts_[p.index];
         return say(part.count == 1 ? phrases::the_piece : phrases::each_piece, {{"name", named(part.name)}});

@@ -48,10 +48,10 @@ private:
     using place = work_place<Unit>;
 
     void add(std::vector<work_group<Unit>>& groups, const bundle& b) {
-        if (const operation& o = tasks_[b.strands[0][0]].what;
-            o.kind == operation_kind::moment || o.kind == operation_kind::opening) {
+        if (const operation& o = tasks_[b.strands[0][0]].what; o.kind >= operation_kind::handwork) {
             groups.push_back(group_of(step_of(design_, o)));
-            return note_moment(groups.back().steps[0]);
+            return o.kind == operation_kind::handwork ? note_handwork(groups.back().steps[0])
+                                                      : note_moment(groups.back().steps[0]);
         }
         work_group<Unit> made;
         made.steps.resize(b.strands[0].size());
@@ -97,6 +97,7 @@ private:
         case operation_kind::seam:
             side_.forget();
             return note_seam(s, seam_made{design_, model_, boxed(), bench_}, t.what.index);
+        case operation_kind::handwork:
         case operation_kind::moment:
         case operation_kind::opening:
             return;
@@ -129,9 +130,11 @@ private:
         look_from(s, model_.number_of(l.on), !l.beneath);
         const std::size_t piece = model_.number_of(l.piece);
         laid_[piece] = true;
+        std::vector<char> with(model_.count(), 0); // lies with the piece already
         for (const flat_work::ply& p : bench_.stack_of(piece).plies)
-            s.carries |= p.part != piece;
+            with[p.part] = p.part != piece;
         bench_.lay(piece);
+        note_carried(s, piece, with, l.beneath);
         s.up = l.beneath ? opposite(up_of(l.piece)) : up_of(l.piece);
         s.towards = l.beneath ? opposite(up_of(l.on)) : up_of(l.on);
         place p{.piece = l.piece};
@@ -146,6 +149,14 @@ private:
         if (l.fit.is_given() && s.places.empty())
             mark_fit(s, l, p);
         s.places.push_back(std::move(p));
+    }
+    /// What comes with a piece lies on its cloth or under it, as seen from where it is laid.
+    void note_carried(work_step<Unit>& s, std::size_t piece, const std::vector<char>& with, bool from_beneath) const {
+        const std::vector<flat_work::ply>& plies = bench_.stack_of(piece).plies;
+        const flat_work::ply* const body = bench_.body_of(piece);
+        for (const flat_work::ply& p : plies)
+            if (with[p.part] != 0)
+                ((&p > body) == from_beneath ? s.carries_beneath : s.carries) = true;
     }
     /// From that side of what a piece is laid on to the edge of the piece that lies there, which is returned.
     seen_edge measure_laid(const laying<Unit>& l, edge side, seen_distances<Unit>& into) const {
@@ -276,6 +287,14 @@ private:
         return !from_low;
     }
 
+    /// The work stays as it lies.
+    void note_handwork(work_step<Unit>& s) const {
+        for (const cut_part& p : design_.handworks()[s.stands_for.front().index].pieces)
+            s.places.push_back({.piece = p});
+        const cut_part& first = s.places.front().piece;
+        const bool beneath = side_.of(bench_.root_of(model_.number_of(first))) == side_up::beneath;
+        s.up = beneath ? opposite(up_of(first)) : up_of(first);
+    }
     void note_moment(work_step<Unit>& s) {
         side_.forget();
         if (s.verb == work_verb::put_in)

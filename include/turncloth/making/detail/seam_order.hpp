@@ -175,7 +175,8 @@ private:
     void add_usual(before_lists& before, const std::vector<std::size_t>& by_rank, std::size_t then, order_reason why) {
         const std::vector<char> later = reached_from(then);
         for (const std::size_t i : by_rank) {
-            if (i == then || later[i] != 0 || all_[i].kind == operation_kind::moment)
+            if (i == then || later[i] != 0 || all_[i].kind == operation_kind::moment ||
+                (all_[i].kind == operation_kind::handwork && !before[i].empty())) // which comes as soon as that is done
                 continue;
             if (all_[i].kind != operation_kind::seam &&
                 (all_[then].kind == operation_kind::moment || touches(all_[i], all_[then].index)))
@@ -184,9 +185,16 @@ private:
     }
     /// Whether it works on a piece of the seam, or on what lies on one.
     bool touches(const operation& o, std::size_t seam) const {
-        cut_part on = o.kind == operation_kind::laying   ? design_.layings()[o.index].piece
-                      : o.kind == operation_kind::crease ? design_.creases()[o.index].on()
-                                                         : line_of(design_, o).on;
+        if (o.kind == operation_kind::handwork) {
+            const std::vector<cut_part>& pieces = design_.handworks()[o.index].pieces;
+            return std::any_of(pieces.begin(), pieces.end(), [&](const cut_part& p) { return is_on(p, seam); });
+        }
+        const cut_part on = o.kind == operation_kind::laying   ? design_.layings()[o.index].piece
+                            : o.kind == operation_kind::crease ? design_.creases()[o.index].on()
+                                                               : line_of(design_, o).on;
+        return is_on(on, seam);
+    }
+    bool is_on(const cut_part& on, std::size_t seam) const {
         for (std::size_t p = model_.number_of(on); p != flat_work::nowhere; p = model_.flat().parts[p].on)
             if (is_of(seam, p))
                 return true;

@@ -1,6 +1,6 @@
 // Steps of seams, and of what happens once all is sewn.
 //
-//   step_of(design, operation)        of a moment or an opening; group_of(step) a group of its own
+//   step_of(design, operation)        of handwork, a moment or an opening; group_of(step) a group of its own
 //   begin_seam(step, seam)            what is the same all along it
 //   note_seam(step, {design, model, boxed, bench}, seam)     which edges meet where, in how many rows, what is left open
 //   note_passage(step, design, model, boxed)          how often what is put in is folded to go in
@@ -62,6 +62,9 @@ work_step<Unit> step_of(const making<Unit>& design, const operation& o) {
     work_step<Unit> s;
     if (o.kind == operation_kind::moment) {
         s = step_of(design, design.moments()[o.index]);
+    } else if (o.kind == operation_kind::handwork) {
+        s.verb = work_verb::handwork;
+        s.what = design.handworks()[o.index].says;
     } else {
         s.verb = work_verb::open;
         s.what = design.mouths()[o.index].name;

@@ -58,8 +58,7 @@ struct step_begun {
             return;
         case operation_kind::seam:
             return begin_seam(s, design.seams()[i]);
-        case operation_kind::moment:
-        case operation_kind::opening:
+        default: // handwork, moments and openings are groups by themselves
             return;
         }
     }

@@ -51,6 +51,7 @@ public:
 
     std::vector<making_step> steps() {
         state_.assign(all_.size(), not_met);
+        find_handwork();
         for (const std::size_t i : by_rank_)
             take(i);
         open_up(design_, model_, boxed_, steps_);
@@ -88,7 +89,7 @@ private:
         for (std::size_t i = 0; i < design_.spots().size(); ++i)
             if (model_.spots_of(i).first < model_.spots_of(i).second)
                 add({operation_kind::spot, i}, flat_work::flat_kind::spot, model_.spots_of(i));
-        for (const operation_kind kind : {operation_kind::seam, operation_kind::moment})
+        for (const operation_kind kind : {operation_kind::seam, operation_kind::handwork, operation_kind::moment})
             for (std::size_t i = 0; i < design_.count_of(kind); ++i)
                 all_.push_back({kind, i});
     }
@@ -108,7 +109,8 @@ private:
         operation_kind kind;
         int edge;
         fraction in, begins, ends, more;
-        auto tied() const { return std::tie(phase, part, copy, edge, in, kind, begins, ends, more); }
+        std::string says{};
+        auto tied() const { return std::tie(phase, part, copy, edge, in, kind, begins, ends, more, says); }
         bool operator<(const key& other) const { return tied() < other.tied(); }
     };
     key key_of(std::size_t i) const {
@@ -121,6 +123,11 @@ private:
         }
         if (o.kind == operation_kind::laying) {
             on = design_.layings()[o.index].piece;
+        } else if (o.kind == operation_kind::handwork) {
+            on = design_.handworks()[o.index].pieces.front();
+            k.says = design_.handworks()[o.index].says;
+            for (const cut_part& p : design_.handworks()[o.index].pieces)
+                k.says.append("\n").append(name_of(design_, p));
         } else if (const auto* c = o.kind == operation_kind::crease ? &design_.creases()[o.index] : nullptr;
                    c != nullptr && c->across) {
             on = c->across->on;
@@ -149,6 +156,34 @@ private:
             by_rank_.push_back(i);
         std::stable_sort(by_rank_.begin(), by_rank_.end(),
                          [&](std::size_t a, std::size_t b) { return keys[a] < keys[b]; });
+        for (std::size_t r = 0, end = 1; r < all_.size(); r = end++) {
+            while (end < all_.size() && !(keys[by_rank_[r]] < keys[by_rank_[end]]))
+                ++end;
+            if (end - r > 1 && all_[by_rank_[r]].kind == operation_kind::handwork)
+                rank_alike(keys, r, end);
+        }
+    }
+    /// Handwork in the same words, by what it is to come after and before.
+    void rank_alike(const std::vector<key>& keys, std::size_t from, std::size_t to) {
+        const auto sorted = [](std::vector<key> some) {
+            std::sort(some.begin(), some.end());
+            return some;
+        };
+        std::vector<std::pair<std::pair<std::vector<key>, std::vector<key>>, std::size_t>> asked;
+        for (std::size_t r = from; r < to; ++r) {
+            const std::size_t h = by_rank_[r];
+            std::vector<key> firsts, thens;
+            for (const flat_work::arrow& a : before_[h])
+                firsts.push_back(keys[a.first]);
+            for (const auto& list : before_)
+                for (const flat_work::arrow& a : list)
+                    if (a.first == h)
+                        thens.push_back(keys[a.then]);
+            asked.push_back({{sorted(std::move(firsts)), sorted(std::move(thens))}, h});
+        }
+        std::stable_sort(asked.begin(), asked.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
+        for (std::size_t r = from; r < to; ++r)
+            by_rank_[r] = asked[r - from].second;
     }
     void sort_needs() {
         std::vector<std::size_t> rank(all_.size());
@@ -164,6 +199,18 @@ private:
         }
     }
 
+    /// What waits for nothing else is done at once: the list of each operation runs backwards, as a way is gone.
+    void find_handwork() {
+        handwork_after_.assign(all_.size(), {});
+        for (auto h = by_rank_.rbegin(); h != by_rank_.rend(); ++h)
+            if (all_[*h].kind == operation_kind::handwork)
+                for (const flat_work::arrow& a : before_[*h])
+                    handwork_after_[a.first].push_back(*h);
+    }
+    bool is_ready(std::size_t i) const {
+        return std::all_of(before_[i].begin(), before_[i].end(),
+                           [&](const flat_work::arrow& a) { return state_[a.first] == done; });
+    }
     /// What it needs, then itself. Without recursion, since needs may be as many as operations.
     void take(std::size_t target) {
         std::vector<std::pair<std::size_t, std::size_t>> way = {{target, 0}}; // and how many of its needs are done
@@ -184,7 +231,11 @@ private:
                 for (const flat_work::arrow& a : before_[i])
                     made.needs.push_back({all_[a.first], a.why});
                 steps_.push_back(std::move(made));
+                const std::size_t just_done = i;
                 way.pop_back();
+                for (const std::size_t h : handwork_after_[just_done])
+                    if (state_[h] == not_met && is_ready(h))
+                        way.emplace_back(h, 0);
             }
         }
     }
@@ -236,6 +287,7 @@ private:
     std::vector<making_phase> phases_{};
     std::vector<std::size_t> by_rank_{};
     std::vector<state> state_{};
+    std::vector<std::vector<std::size_t>> handwork_after_{}; ///< of each operation
     std::vector<making_step> steps_{};
 };
 

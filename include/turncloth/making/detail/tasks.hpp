@@ -58,6 +58,7 @@ std::vector<fraction> manner_of(const making<Unit>& design, const operation& o) 
         return {flag(design.spots()[o.index].what), design.spots()[o.index].width.value(),
                 design.spots()[o.index].height.value()};
     case operation_kind::seam: // each is a step of its own
+    case operation_kind::handwork:
     case operation_kind::moment:
     case operation_kind::opening:
         break;
@@ -74,7 +75,7 @@ task task_of(const making<Unit>& design, const making_step& step) {
         t.walls = {design.layings()[i].on};
         return t;
     }
-    if (step.what.kind == operation_kind::moment || step.what.kind == operation_kind::opening)
+    if (step.what.kind >= operation_kind::handwork)
         return t;
     const chalk_line<Unit> l = line_of(design, step.what);
     t.on = l.on;
@@ -101,7 +102,7 @@ std::vector<task> tasks_of(const making<Unit>& design, const std::vector<making_
         first.push_back(copies);
         copies += static_cast<std::size_t>(p.count);
     }
-    // Moments and openings are done to no one part: one number for all of them, beyond those of the parts.
+    // Handwork, moments and openings are done to no one part: one number for all of them, beyond those of the parts.
     const auto number = [&](const cut_part& p) {
         return p.is_given() ? first[p.index] + static_cast<std::size_t>(p.copy) : copies;
     };

@@ -32,7 +32,8 @@ public:
                 g.one_after_another && i == 0
                     ? capital(say(phrases::one_after_another,
                                   {{"piece", group_name()}, {"step", capital(step)}, {"small_step", small(step)}}))
-                    : capital(step));
+                : g.steps[i].verb == work_verb::handwork ? step // as it was given
+                                                         : capital(step));
         }
         if (g.checked.is_given())
             all.push_back(capital(say(phrases::check, {{"piece", name(g.checked)}, {"size", g.size}})));
@@ -43,7 +44,7 @@ private:
     using namer = lazy_namer<Late>;
     using namer::all_copies, namer::copy_name, namer::corner_out, namer::different, namer::edge_in_words,
         namer::edges_of, namer::group_, namer::group_name, namer::layers, namer::listed, namer::name, namer::names,
-        namer::own_edge, namer::say, namer::side, namer::small, namer::the_edges;
+        namer::own_edge, namer::say, namer::side, namer::small, namer::taking_up, namer::the_edges;
 
     std::string tell_step(const told_step& s, const told_step* before) const {
         switch (s.verb) {
@@ -61,6 +62,8 @@ private:
             return clip(s);
         case work_verb::set:
             return set(s);
+        case work_verb::handwork:
+            return say(phrases::handwork, {{"what", s.what}});
         default:
             return in_short(s);
         }
@@ -237,12 +240,6 @@ private:
                             {"taken", say(taking_up(s), {})},
                             {"extra", p.surplus}}));
     }
-    static const phrase& taking_up(const told_step& s) {
-        return s.fit.taken_up == surplus::ease    ? phrases::take_ease
-               : s.fit.taken_up == surplus::tuck  ? phrases::take_tuck
-               : s.fit.taken_up == surplus::pleat ? phrases::take_pleat
-                                                  : phrases::take_gather;
-    }
     std::string edges_of_piece(const told_step& s, const told_place& p) const {
         std::vector<edge> own;
         for (const told_place& q : s.places)
@@ -321,13 +318,12 @@ private:
         else
             where +=
                 listed({from_edge(s, p.own_left, &told_place::across), from_edge(s, p.own_top, &told_place::along)});
-        std::string all = say(s.beneath ? phrases::lay_beneath : phrases::lay,
-                              {{"piece", name(p.piece)},
-                               {"carried", s.carries ? say(phrases::carried, {}) : std::string()},
-                               {"up", side(s.up)},
-                               {"under", side(s.towards)},
-                               {"on", name(s.on)},
-                               {"where", where}});
+        std::string all = say(s.beneath ? phrases::lay_beneath : phrases::lay, {{"piece", name(p.piece)},
+                                                                                {"carried", this->carried(s)},
+                                                                                {"up", side(s.up)},
+                                                                                {"under", side(s.towards)},
+                                                                                {"on", name(s.on)},
+                                                                                {"where", where}});
         return s.fit.taken_up == surplus::none ? all : all + " " + fitted(s);
     }
     std::string fitted(const told_step& s) const {

@@ -54,8 +54,8 @@ struct told_step {
     closed_by closing = closed_by::nothing;
     turncloth::pressed pressed = turncloth::pressed::open;
     std::string width{}, height{}, overrun{};
-    bool by_hand = false, carries = false, film = false, beneath = false, upside_down = false, on_a_row = false,
-         on_a_seam = false, once_more = false, turned_over = false, straight = false;
+    bool by_hand = false, carries = false, carries_beneath = false, film = false, beneath = false, upside_down = false,
+         on_a_row = false, on_a_seam = false, once_more = false, turned_over = false, straight = false;
 };
 
 /// The pieces that the allowances of a seam are pressed toward; none where they are pressed open.

@@ -5,7 +5,7 @@
 //
 // Where nothing is said this is nothing at all, and the library is header-only. TURNCLOTH_COMPILED, which the target
 // turncloth::compiled defines for its users, makes it a promise that the library holds the function, so that the compiler
-// need not make it again; TURNCLOTH_COMPILING, in the library's one source, makes the function. The largest are not even
+// need not make it again; TURNCLOTH_COMPILING, in the sources of the library, makes the function. The largest are not even
 // read where they are compiled: a header includes what defines them #ifndef TURNCLOTH_COMPILED, and asks for a
 // compiled_unit.
 #ifndef TURNCLOTH_MEASURE_DETAIL_COMPILED_HPP
@@ -14,17 +14,6 @@
 #include <turncloth/measure/length.hpp>
 
 #include <concepts>
-
-#if defined(TURNCLOTH_COMPILING)
-#define TURNCLOTH_ONCE(...) template __VA_ARGS__
-#define TURNCLOTH_INLINE [[gnu::used]] inline
-#elif defined(TURNCLOTH_COMPILED)
-#define TURNCLOTH_ONCE(...) extern template __VA_ARGS__
-#define TURNCLOTH_INLINE
-#else
-#define TURNCLOTH_ONCE(...) static_assert(true)
-#define TURNCLOTH_INLINE inline
-#endif
 
 namespace turncloth::detail {
 
@@ -49,4 +38,18 @@ using for_any = typename for_any_unit<Unit>::type;
 
 } // namespace turncloth::detail
 
+#endif
+
+// Said anew at each include: a source of the library first reads what another makes, then makes what it includes after it.
+#undef TURNCLOTH_ONCE
+#undef TURNCLOTH_INLINE
+#if defined(TURNCLOTH_COMPILING)
+#define TURNCLOTH_ONCE(...) template __VA_ARGS__
+#define TURNCLOTH_INLINE [[gnu::used]] inline
+#elif defined(TURNCLOTH_COMPILED)
+#define TURNCLOTH_ONCE(...) extern template __VA_ARGS__
+#define TURNCLOTH_INLINE
+#else
+#define TURNCLOTH_ONCE(...) static_assert(true)
+#define TURNCLOTH_INLINE inline
 #endif

@@ -19,9 +19,10 @@
 namespace turncloth::detail {
 
 constexpr std::string_view name_of(work_verb verb) {
-    constexpr std::string_view names[] = {"cut",  "prepare",  "zipper", "pleat", "lay",     "hem",  "fold",  "sew",
-                                          "seam", "open",     "slit",   "clip",  "set",     "join", "apply", "close up",
-                                          "add",  "turn out", "put in", "close", "fold up", "roll"};
+    constexpr std::string_view names[] = {"cut",      "prepare", "handwork", "zipper",  "pleat",    "lay",
+                                          "hem",      "fold",    "sew",      "seam",    "open",     "slit",
+                                          "clip",     "set",     "join",     "apply",   "close up", "add",
+                                          "turn out", "put in",  "close",    "fold up", "roll"};
     static_assert(std::size(names) == static_cast<std::size_t>(work_verb::roll) + 1, "every verb has a name");
     return names[static_cast<std::size_t>(verb)];
 }
@@ -98,6 +99,7 @@ void how_it_lies(json& j, const work_step<Unit>& s) {
         j["closed_by"] = word_of(s.closing);
     said_where_so(j, {{"film", s.film},
                       {"carries", s.carries},
+                      {"carries_beneath", s.carries_beneath},
                       {"turned_over", s.turned_over},
                       {"beneath", s.beneath},
                       {"upside_down", s.upside_down},

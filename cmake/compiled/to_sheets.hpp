@@ -1,0 +1,25 @@
+// Every header from measures to sheets that names something to be compiled once, or includes one that does.
+#include <turncloth/cloth/joined_lengths.hpp>
+#include <turncloth/cloth/lay.hpp>
+#include <turncloth/cloth/stock.hpp>
+#include <turncloth/making/boxed.hpp>
+#include <turncloth/making/executed.hpp>
+#include <turncloth/making/finishing.hpp>
+#include <turncloth/making/stitched.hpp>
+#include <turncloth/making/strip_pockets.hpp>
+#include <turncloth/making/work_plan.hpp>
+#include <turncloth/making/work_words.hpp>
+#include <turncloth/making/zippers_over.hpp>
+#include <turncloth/measure/language.hpp>
+#include <turncloth/page/html.hpp>
+#include <turncloth/page/pages.hpp>
+#include <turncloth/page/svg.hpp>
+#include <turncloth/panel/made_up.hpp>
+#include <turncloth/panel/outline.hpp>
+#include <turncloth/sheet/json.hpp>
+#include <turncloth/sheet/made_as.hpp>
+#include <turncloth/sheet/making.hpp>
+#include <turncloth/sheet/making_of.hpp>
+#include <turncloth/sheet/on_ruler.hpp>
+#include <turncloth/sheet/purchases.hpp>
+#include <turncloth/sheet/text.hpp>
