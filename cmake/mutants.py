@@ -27,6 +27,7 @@ TESTS = {
     "notions/drawstring.hpp": ["notions/drawstring_test.cpp"],
     "notions/lining.hpp": ["notions/lining_test.cpp"],
     "notions/patch.hpp": ["notions/patch_test.cpp"],
+    "notions/piping.hpp": ["notions/piping_test.cpp"],
     "notions/strap.hpp": ["notions/strap_test.cpp"],
     "notions/webbing.hpp": ["notions/webbing_test.cpp"],
     "panel/finish.hpp": ["panel/finish_test.cpp"],

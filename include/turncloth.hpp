@@ -9,7 +9,7 @@
 //   marks: mapping, rounded, row, spacing
 //   panel: finish, names, panel, size
 //   notions: bias, binding, border, bow, boxed, caution, darn, drawstring, error, filling, hanging, joining, lining, loop, patch,
-//            patchwork, pleats, strap, thread, tie, triangles, webbing, zipper
+//            patchwork, piping, pleats, strap, thread, tie, triangles, webbing, zipper
 //   cloth: purchase, shrinkage
 //   making: binding_strips, box_found, compartments, corner_out, design, finishing, making_step, operations, order, parts, phrases,
 //           stitched, work_plan, work_step, work_words
@@ -74,6 +74,7 @@
 #include <turncloth/notions/loop.hpp>
 #include <turncloth/notions/patch.hpp>
 #include <turncloth/notions/patchwork.hpp>
+#include <turncloth/notions/piping.hpp>
 #include <turncloth/notions/pleats.hpp>
 #include <turncloth/notions/strap.hpp>
 #include <turncloth/notions/thread.hpp>

@@ -43,7 +43,6 @@ inline turncloth::phrase_table own_words_in_german() {
          "Reißverschlusstasche, Breite des größten flachen Päckchens"},
         {"A cover that is loose on its pad slides: kneel on it only where it fills out every corner.",
          "Ein Bezug, der locker auf dem Kissen sitzt, rutscht: nur darauf knien, wenn jede Ecke ausgefüllt ist."},
-        {"cord, across", "Kordel, Durchmesser"},
         {"first cord, in at the left, through both casings and out at the left again, and knot its ends",
          "erste Kordel, links hinein, durch beide Tunnel und links wieder heraus, Enden verknoten"},
         {"second cord, in at the right, through both casings and out at the right again, and knot its ends",
@@ -103,6 +102,33 @@ inline turncloth::phrase_table own_words_in_german() {
          "Für später: das Quadrat aus Handnähten rahmt die Stopfstelle. Mit Vorstichen senkrecht füllen, dann quer "
          "weben, über einen Faden und unter den nächsten, in jeder Richtung so viele Reihen, wie ihre Maße sagen; an "
          "jeder Wende eine kleine Schlinge lassen und keinen Knoten machen."},
+        {"gap in the bottom", "Lücke in der Unterkante"},
+        {"seam of the strip, clipped at each corner from its cut edges",
+         "Zugabe des Streifens, an jeder Ecke von der Schnittkante her eingeschnitten"},
+        {"Join the piping strips to one: lay the end of one square across the end of the next, right sides together, "
+         "sew from corner to corner, trim beside that row and press it open.",
+         "Die Paspelstreifen zu einem verbinden: das Ende des einen rechtwinklig über das des nächsten legen, rechts "
+         "auf rechts, von Ecke zu Ecke nähen, neben dieser Naht zurückschneiden und sie auseinanderbügeln."},
+        {"Mark on the joined strip where its corners come, as the figures of the piping say. What the steps call the "
+         "piping along an edge is a stretch of this one strip: it begins in the middle of the top edge and goes on to "
+         "the right, so that the other half of the top edge is sewn last.",
+         "Auf dem verbundenen Streifen anzeichnen, wo seine Ecken hinkommen, wie es die Maße der Paspel sagen. Was in "
+         "den Schritten „piping along ...“ heißt, ist ein Stück dieses einen Streifens: Er beginnt in der Mitte der "
+         "Oberkante und läuft nach rechts, so dass die andere Hälfte der Oberkante zuletzt genäht wird."},
+        {"Lay the cord into the fold before the strip is sewn on, and sew close beside the cord. At each corner clip "
+         "the strip's seam as deep as its figures say, leave the needle down and turn. Where the strip comes round to "
+         "its beginning, cut the cord so that its ends meet, turn the end of the strip in and lap it over.",
+         "Die Kordel in den Bruch legen, bevor der Streifen angenäht wird, und dicht neben ihr nähen. An jeder Ecke "
+         "die Zugabe des Streifens so tief einschneiden, wie seine Maße sagen, die Nadel unten lassen und drehen. Wo "
+         "der Streifen wieder an seinem Anfang ankommt, die Kordel so abschneiden, dass ihre Enden aneinanderstoßen, "
+         "das Ende des Streifens einschlagen und überlappen lassen."},
+        {"For later: sew the outer on with the lining up, on the rows that hold the piping, and before it is turned "
+         "out cut across the allowances of its four corners, clear of the seams.",
+         "Für später: das Außenteil mit dem Futter nach oben annähen, auf den Nähten, die die Paspel halten, und vor "
+         "dem Wenden die Zugaben der vier Ecken schräg abschneiden, ohne die Nähte zu treffen."},
+        {"Take the pebbles out before you roll it up or carry it: swung in cloth, a stone hurts.",
+         "Die Kiesel herausnehmen, bevor die Decke aufgerollt oder getragen wird: in Stoff geschwungen verletzt ein "
+         "Stein."},
         {"strap folded in four, over", "Gurt, vierfach gefaltet, außen"},
         {"strap folded in four, inside", "Gurt, vierfach gefaltet, innen"},
         {"stiffener of the base", "Versteifung des Bodens"},

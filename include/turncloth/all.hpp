@@ -106,6 +106,7 @@
 #include <turncloth/notions/loop.hpp>
 #include <turncloth/notions/patch.hpp>
 #include <turncloth/notions/patchwork.hpp>
+#include <turncloth/notions/piping.hpp>
 #include <turncloth/notions/pleats.hpp>
 #include <turncloth/notions/strap.hpp>
 #include <turncloth/notions/thread.hpp>

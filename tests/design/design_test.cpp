@@ -53,7 +53,7 @@ TEST_CASE("a design is written and read back equal") {
           designs::file("examples/designs/seed_tray_tote.json"), designs::file("examples/designs/produce_bag.json"),
           designs::file("examples/designs/patchwork_cushion.json"),
           designs::file("examples/designs/draught_stopper.json"), designs::file("examples/designs/mended_panel.json"),
-          file_of("")}) {
+          designs::file("examples/designs/picnic_roll.json"), file_of("")}) {
         const project_design d = read_design(text);
         CHECK(read_design(to_json(d).dump()) == d);
     }
@@ -87,7 +87,8 @@ TEST_CASE("every fault of a file is named at once, with its place") {
         "/pieces/0/count: expected an expression as a text, or a whole number\n"
         "/pieces/0/marks/0/parallel_to: expected one of \"top\", \"right\", \"bottom\" and \"left\"\n"
         "/nmae: there is no such member here: there are $schema, turncloth_design, name, units, sizes, "
-        "shorter_side_parts, measures, refuse, finishes, pieces, outlines, cloths, meetings, placings, span_lists, "
+        "shorter_side_parts, measures, refuse, finishes, pieces, outlines, cloths, meetings, seams, placings, "
+        "span_lists, "
         "zippers, "
         "bindings, "
         "must_reach, notions, sewings, making, cautions, preparations and most_layers\n"
@@ -253,6 +254,14 @@ TEST_CASE("zippers made up, foam and straps are listed as the library lists them
         listed_as(
             R"("is": "squares of triangles", "count": 5, "finished": "3 in", "seam": "1/4 in", "step": "1/8 in", "triangles": 4)") ==
         listed("n", 5, triangles<inch>{3_in, {pieced_of::four, "1/4"_in}, "1/8"_in}));
+    CHECK(listed_as(
+              R"("is": "piping all round", "width": "20 in", "height": "14 in", "cord": "1/4 in", "cloth": "1/32 in",
+                       "seam": "3/8 in", "lap": "1 in", "turned": "1/2 in", "step": "1/8 in")") ==
+          listed("n", piped_edge<inch>{.piece = {20_in, 14_in},
+                                       .cord = {"1/4"_in, "3/8"_in, "1/32"_in},
+                                       .ends = {1_in, "1/2"_in},
+                                       .first = 10_in,
+                                       .step = "1/8"_in}));
 }
 
 TEST_CASE("a side that is parted into two alike is twice a whole number of graduations on a ruler") {
@@ -518,7 +527,7 @@ TEST_CASE("a design at a size is a file of numbers that gives the same project")
     check_numbers(read_design(designs::every_member()), finished_size(20_in, 30_in));
     check_numbers(read_design(designs::every_member()), finished_size(10_in, 30_in));
     for (const char* name : {"peg_bag", "organiser", "tool_roll", "kneeling_pad", "scooped_peg_bag", "seed_tray_tote",
-                             "patchwork_cushion", "mended_panel"}) {
+                             "patchwork_cushion", "mended_panel", "picnic_roll"}) {
         const project_design d = read_design(designs::file("examples/designs/" + std::string(name) + ".json"));
         check_numbers(d, finished_size("20 1/3"_in, 16_in));
         check_numbers(d, finished_size(52_cm, "40.7"_cm));
@@ -597,4 +606,35 @@ TEST_CASE("a bag of any size is worked out on its ruler, and its pieces meet") {
         CHECK(s.pieces[1].made_from.marks().empty()); // they come of how the two meet
         CHECK(s.meetings.size() == 1);
     }
+}
+
+// By hand: at 10 x 8 in the flounce of 2 x 10 in goes onto 10 in of the front, on a ruler of 1/8 in where the file says nothing.
+TEST_CASE(
+    "edges that a file sews to each other, and steps in its own words, are those of its project, and read back equal") {
+    const std::string file = R"({"turncloth_design": 1, "name": "Apron", "units": "inches", "pieces": [
+        {"name": "front", "material": "cotton", "width": "finished width", "height": "finished height",
+         "edges": {"bottom": {"is": "seam", "allowance": "1/2 in"}}},
+        {"name": "flounce", "material": "cotton", "width": "2 * finished width", "height": "3 in",
+         "edges": {"top": {"is": "seam", "allowance": "1/2 in"}}}],
+        "seams": [{"one": "flounce", "of_one": "top", "other": "front", "of_other": "bottom", "taken_up": "gathers",
+                   "spans": 5, "beyond": "flat"}],
+        "making": {"handwork": [{"says": "Press it flat.", "pieces": ["front", "flounce"], "called": "pressed"}],
+                   "rows": [{"along": {"on": "front", "from": "top", "in": "1 in"}, "called": "row"}],
+                   "order": [{"first": "row", "then": "pressed", "why": "it puckers"}]}})";
+    const ruled<inch> by("1/8"_in);
+    const project<inch> p = project_of(read_design(file), finished_size(10_in, 8_in), by);
+    REQUIRE(p.edge_seams().size() == 1);
+    CHECK(p.edge_seams()[0] == edge_seam<inch>{.one = "flounce",
+                                               .other = "front",
+                                               .of_one = edge::top,
+                                               .of_other = edge::bottom,
+                                               .taken_up = surplus::gather,
+                                               .spans = 5,
+                                               .graduation = "1/8"_in});
+    REQUIRE(p.design()->seams().size() == 1); // begun as the project says
+    CHECK(p.design()->seams()[0].spans == 5);
+    CHECK(p.design()->handworks() == std::vector{handwork{"Press it flat.", {{0, 0}, {1, 0}}}});
+    const project_design one_size = design_of(p);
+    CHECK(project_of(read_design(to_json(one_size).dump()), finished_size(10_in, 8_in)) == p);
+    CHECK(one_size.making->order[0].then == one_size.making->handwork[0].called);
 }

@@ -241,6 +241,18 @@ void cords(feed& bytes) {
     });
 }
 
+void pipings(feed& bytes) {
+    const inches a = bytes.length<inch>(), b = bytes.length<inch>(), c = bytes.length<inch>();
+    const piped_cord<inch> cord{a, b, c};
+    refused([&] {
+        const inches step = bytes.length<inch>(), cut = piping_width(cord, step).value();
+        must(is_whole(ratio_of(cut, step)), "a strip is on its step");
+        must(exact(cut) > 2 * exact(b) + 3 * (exact(a) + exact(c)), "and goes round its cord, with its seams");
+        must(seam_of_piping(cut, cord, step) >= down_to(b, step), "and leaves these seams");
+    });
+    refused([&] { must(edge_of_piping(a + b + c, {b, c}) == a, "a piping goes round what it was cut for"); });
+}
+
 void widths_and_rolls(feed& bytes) {
     const inches needed = bytes.one_in(3) ? length_of<inch>(count(bytes)) : bytes.length<inch>();
     const width_and_join<inch> each{bytes.length<inch>(), bytes.length<inch>()};
@@ -381,8 +393,8 @@ void curved(feed& bytes) {
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     feed bytes(data, size);
     static constexpr void (*parts[])(feed&) = {
-        pleats, pleats_from_cloth, tucked, hanging, ties_and_thread, straps, repairs,
-        cords,  widths_and_rolls,  bias,   boxes,   curved};
+        pleats, pleats_from_cloth, tucked,           hanging, ties_and_thread, straps, repairs,
+        cords,  pipings,           widths_and_rolls, bias,    boxes,           curved};
     while (bytes.remaining_bytes() > 0)
         refused([&] { parts[bytes.between(0, std::int64_t{std::size(parts)} - 1)](bytes); });
     return 0;

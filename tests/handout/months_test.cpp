@@ -82,6 +82,27 @@ TEST_CASE("a seed-tray tote is made at any size, and what does not go together i
           "The ends of the straps reach 3 3/4 in down from the rim: the tote needs more height than that.");
 }
 
+TEST_CASE(
+    "a picnic roll is piped all round at any size, and one that cannot be turned out or holds no pebbles is refused") {
+    const project_design roll = month("picnic_roll");
+    check_sizes(roll,
+                {"48 x 30 in", "60 1/2 x 44 in", "26 x 9 3/16 in", "120 x 75 cm", "150,3 x 110 cm", "70 x 24 cm"});
+    // By hand: seams of 1/2 in all round. Round a cord of 1/4 in in cloth of 1/64: 17/64 x pi = 0.834, and twice 1/2: up to
+    // 1 7/8 in. 156 in round, 1 in of lap and 1/2 turned in: in strips of at most 42 in, each join of which takes 1 7/8, four:
+    // (157 1/2 + 3 x 1 7/8) / 4 = 40.78, up to 40 7/8.
+    const sheet<inch> s = sheet_at(roll, finished_size<inch>(48_in, 30_in));
+    REQUIRE(s.pieces.size() == 4);
+    CHECK(s.pieces[0].cut == cut_size<inch>(49_in, 31_in));
+    CHECK(s.pieces[1].cut == cut_size<inch>(49_in, 31_in));
+    CHECK(s.pieces[2].cut == cut_size<inch>("6 1/2"_in, 31_in)); // 5, a seam, and a hem of 3/8 and 5/8
+    CHECK(s.pieces[3].cut == cut_size<inch>("40 7/8"_in, "1 7/8"_in));
+    CHECK(s.pieces[3].made_from.count() == 4);
+    CHECK(s.notions.front().details()[1].amount.value() == 157_in); // 156, and pi x (1/4 + 2/64) = 0.88
+    CHECK(refused_at(roll, "19 x 30 in") ==
+          "Between its end pockets a roll needs room to be turned out: at least 20 in of width.");
+    CHECK(refused_at(roll, "48 x 7 in") == "A roll for two pebbles at either end needs at least 8 in of height.");
+}
+
 TEST_CASE("a produce bag in five sizes is drawn up both ways, and a cord that hangs out too far is refused") {
     const project_design bag = month("produce_bag");
     check_sizes(bag, bag.sizes);

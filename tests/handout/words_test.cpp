@@ -147,6 +147,32 @@ std::vector<string> own_words() {
         "For later: the square of rows sewn by hand frames the darn. Fill it with running stitches down, then weave "
         "across them, over one thread and under the next, in as many rows each way as its figures say; leave a small "
         "loop at every turn, and make no knot.",
+        "Wind-proof picnic roll",
+        "pebble pockets",
+        "end pocket",
+        "piping strip",
+        "piping along the top",
+        "piping along the right",
+        "piping along the bottom",
+        "piping along the left",
+        "piping",
+        "upper tie",
+        "lower tie",
+        "gap in the bottom",
+        "seam of the strip, clipped at each corner from its cut edges",
+        "Join the piping strips to one: lay the end of one square across the end of the next, right sides together, "
+        "sew "
+        "from corner to corner, trim beside that row and press it open.",
+        "Mark on the joined strip where its corners come, as the figures of the piping say. What the steps call the "
+        "piping along an edge is a stretch of this one strip: it begins in the middle of the top edge and goes on to "
+        "the right, so that the other half of the top edge is sewn last.",
+        "Lay the cord into the fold before the strip is sewn on, and sew close beside the cord. At each corner clip "
+        "the "
+        "strip's seam as deep as its figures say, leave the needle down and turn. Where the strip comes round to its "
+        "beginning, cut the cord so that its ends meet, turn the end of the strip in and lap it over.",
+        "For later: sew the outer on with the lining up, on the rows that hold the piping, and before it is turned out "
+        "cut across the allowances of its four corners, clear of the seams.",
+        "Take the pebbles out before you roll it up or carry it: swung in cloth, a stone hurts.",
         "Seed-tray tote",
         "deep",
         "strap",
@@ -372,7 +398,7 @@ TEST_CASE("every word of the handouts of designs with outlines and bindings is s
     for (const char* file : {"examples/designs/peg_bag.json", "examples/designs/scooped_peg_bag.json",
                              "examples/designs/seed_tray_tote.json", "examples/designs/produce_bag.json",
                              "examples/designs/patchwork_cushion.json", "examples/designs/draught_stopper.json",
-                             "examples/designs/mended_panel.json"}) {
+                             "examples/designs/mended_panel.json", "examples/designs/picnic_roll.json"}) {
         std::ifstream in(file, std::ios::binary);
         const project_design d = read_design(string(std::istreambuf_iterator<char>(in), {}));
         for (const string& size : d.sizes)

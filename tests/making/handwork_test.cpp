@@ -1,4 +1,5 @@
 // Steps in the designer's own words: in their place in the order, printed as they are given, and nothing lies otherwise.
+#include "../vectors.hpp"
 #include "making/random_design.hpp"
 #include "refused.hpp"
 #include <turncloth/making/executed.hpp>

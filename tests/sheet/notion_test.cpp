@@ -198,6 +198,22 @@ TEST_CASE("cords and elastic in a casing") {
     CHECK(warns(elastics, caution::infants_and_animals));
 }
 
+TEST_CASE("piping all round a piece") {
+    // 20 x 14 in: 68 in, and pi x 1/4 for the cord, 3/4 and a little, up to 7/8; pi x 1/4 + 2 x 3/8 = 1.54, up to 1 5/8.
+    const auto piping = listed("piping", piped_edge<inch>{.piece = {20_in, 14_in},
+                                                          .cord = {.across = "1/4"_in, .seam = "3/8"_in},
+                                                          .ends = {.lap = 1_in, .turned = "1/2"_in},
+                                                          .first = 10_in,
+                                                          .step = "1/8"_in});
+    const auto& details = piping.details();
+    REQUIRE(details.size() == 5);
+    CHECK((details[0].amount.value() == "1/4"_in && details[0].sold == sold_as::as_told));
+    CHECK((details[1].amount.value() == "68 7/8"_in && details[1].sold == sold_as::off_a_roll));
+    CHECK(details[2].amount.value() == "1 5/8"_in);
+    CHECK(details[3].amount.value() == "69 1/2"_in);
+    CHECK(details[4].places == std::vector<length<inch>>{10_in, 24_in, 44_in, 58_in});
+}
+
 TEST_CASE("a ribbon sewn on along a run is listed as far as it is sewn") {
     // From 3 to 21 of 24 in: 18 in, and a loop of 2 in there and back, and 5 in free.
     check(listed("tie", 1,

@@ -179,6 +179,18 @@ struct design_meeting {
     friend bool operator==(const design_meeting&, const design_meeting&) = default;
 };
 
+/// As sheet/project.hpp has an edge_seam.
+struct design_edge_seam {
+    std::string one, other;
+    edge of_one = edge::top, of_other = edge::top;
+    beyond_seam beyond = beyond_seam::flat;
+    surplus taken_up = surplus::none;
+    count_expression spans{};
+    length_expression graduation{}; ///< as a meeting's
+    condition_expression where{};
+    friend bool operator==(const design_edge_seam&, const design_edge_seam&) = default;
+};
+
 struct design_placing {
     std::string piece, on;
     length_expression from_left{}, from_top{};
@@ -298,6 +310,7 @@ struct project_design {
     std::vector<design_outline> outlines{};
     std::vector<design_cloth> cloths{};
     std::vector<design_meeting> meetings{};
+    std::vector<design_edge_seam> seams{};
     std::vector<design_placing> placings{};
     std::vector<design_span_list> span_lists{};
     std::vector<design_zipper> zippers{};

@@ -6,7 +6,7 @@
 //   listed(name, count, straps)  listed(name, count, drawstrings)  listed(name, count, round, elastic, step)
 //   listed(name, count, patch, usable)  listed(name, count, triangles)  listed(name, loose filling)
 //   listed(name, darn, needleful)  listed(name, count, webbing loops)
-//   listed(name, width, length, strips)  listed_round(name, working, girth)
+//   listed(name, width, length, strips)  listed_round(name, working, girth)  listed(name, piping all round)
 //                                            what notions/ computes, as a notion that a project can hold
 //   zipper_supply<U>                         from_roll(length)  made_up(lengths sold, ends, tail)
 //
@@ -26,6 +26,7 @@
 #include <turncloth/notions/drawstring.hpp>
 #include <turncloth/notions/filling.hpp>
 #include <turncloth/notions/hanging.hpp>
+#include <turncloth/notions/piping.hpp>
 #include <turncloth/notions/pleats.hpp>
 #include <turncloth/notions/strap.hpp>
 #include <turncloth/notions/tie.hpp>
@@ -302,6 +303,20 @@ notion<Unit> listed(std::string name, const loose_filling<Unit>& f) {
         .caution(caution::filling)
         .caution(caution::loose_filling)
         .caution(caution::infants_and_animals);
+}
+
+/// The strip and the cord of a piece that is piped all round; the strip's cloth is cut with the other pieces.
+template <length_unit Unit>
+notion<Unit> listed(std::string name, const piped_edge<Unit>& p) {
+    const auto corners = corners_on_piping(p.piece, p.first);
+    return notion<Unit>(std::move(name))
+        .figure("cord, across", p.cord.across)
+        .sold(sold_as::as_told)
+        .figure("cord, cut", cord_for_edge(p.piece, p.cord, p.step))
+        .sold(sold_as::off_a_roll)
+        .figure("strip, cut width", piping_width(p.cord, p.step))
+        .figure("strip, length joined", piping_length(p.piece, p.ends))
+        .places("corners, from the cut end that the strip begins with", {corners.begin(), corners.end()});
 }
 
 /// Ribbon that goes round a roll and is tied in a bow: `working` is what tie_round gives.

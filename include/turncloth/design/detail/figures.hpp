@@ -13,6 +13,7 @@
 //   square for four triangles (finished, seam, step)
 //   girth of a tube (across, step)                         once round what is stuffed so thick
 //   volume of a tube (girth, along, step)                  in cubes of the unit, at the most
+//   strip for a cord (cord, cloth, seam, step)             how wide a strip is cut that is folded round it
 #ifndef TURNCLOTH_DESIGN_DETAIL_FIGURES_HPP
 #define TURNCLOTH_DESIGN_DETAIL_FIGURES_HPP
 
@@ -21,6 +22,7 @@
 #include <turncloth/marks/row.hpp>
 #include <turncloth/notions/filling.hpp>
 #include <turncloth/notions/hanging.hpp>
+#include <turncloth/notions/piping.hpp>
 #include <turncloth/notions/strap.hpp>
 #include <turncloth/notions/tie.hpp>
 #include <turncloth/notions/triangles.hpp>
@@ -147,9 +149,16 @@ fraction volume_of_a_tube(const figure_parts& p, fraction) {
     return tube_holds(stuffed_tube<Unit>{length_of<Unit>(p[0]), length_of<Unit>(p[1])}, p[2], rounding::up);
 }
 
+template <length_unit Unit>
+fraction strip_for_cord(const figure_parts& p, fraction) {
+    const piped_cord<Unit> cord{
+        .across = length_of<Unit>(p[0]), .seam = length_of<Unit>(p[2]), .cloth = length_of<Unit>(p[1])};
+    return piping_width(cord, length_of<Unit>(p[3])).value().value();
+}
+
 inline constexpr figure_part a_length = figure_part::length, a_number = figure_part::number;
 
-inline constexpr std::array<named_figure, 13> named_figures = {{
+inline constexpr std::array<named_figure, 14> named_figures = {{
     {"whole part", {{{"of", a_number}}}, a_number, whole_part, whole_part},
     {"half on the ruler", {{{"of"}}}, a_length, half_on_ruler<inch>, half_on_ruler<centimetre>},
     {"mark",
@@ -199,6 +208,11 @@ inline constexpr std::array<named_figure, 13> named_figures = {{
      a_number,
      volume_of_a_tube<inch>,
      volume_of_a_tube<centimetre>},
+    {"strip for a cord",
+     {{{"cord"}, {"cloth"}, {"seam"}, {"step"}}},
+     a_length,
+     strip_for_cord<inch>,
+     strip_for_cord<centimetre>},
 }};
 
 inline const named_figure* find_figure(std::string_view name) {

@@ -191,6 +191,16 @@ notion<U> straps_folded(parts_given_of<U> v) {
             .finished = v[1], .free = v[2], .ends = {.sewn = v[3], .turned = v[4]}, .inset = v[5], .step = v[6]});
 }
 
+/// It begins in the middle of an edge, as near to it as the ruler goes.
+template <length_unit U>
+notion<U> piped_round(parts_given_of<U> v) {
+    return listed("", piped_edge<U>{.piece = {v[0], v[1]},
+                                    .cord = {.across = v[2], .seam = v[4], .cloth = v[3]},
+                                    .ends = {.lap = v[5], .turned = v[6]},
+                                    .first = v.by.middle(v[0]),
+                                    .step = v[7]});
+}
+
 template <length_unit U>
 notion<U> squares_of_triangles(parts_given_of<U> v) {
     const std::int64_t of = v.has(4) ? v.count(4) : 2;
@@ -207,7 +217,7 @@ notion<U> darned(parts_given_of<U> v) {
 }
 
 template <length_unit U>
-inline constexpr std::array<notion_maker<U>, 14> notion_forms = {{
+inline constexpr std::array<notion_maker<U>, 15> notion_forms = {{
     {{"details"}, [](parts_given_of<U>) { return notion<U>(""); }},
     {{"ribbon round a roll",
       {{{"girth"},
@@ -274,6 +284,9 @@ inline constexpr std::array<notion_maker<U>, 14> notion_forms = {{
      [](parts_given_of<U> v) {
          return listed("", loose_filling<U>{{v[0], v[1]}, v.number(2), v[3]});
      }},
+    {{"piping all round",
+      {{{"width"}, {"height"}, {"cord"}, may_have("cloth"), {"seam"}, {"lap"}, may_have("turned"), {"step"}}}},
+     piped_round<U>},
 }};
 
 template <length_unit U>

@@ -46,6 +46,7 @@ struct lay_words {
     std::vector<page_segment> cuts{}; ///< in order
     std::vector<words_inside> left{}; ///< over
     std::vector<piece> pieces{};
+    std::vector<std::string> notes{}; ///< below it all stands the first that has room
 };
 
 /// The number stands beside its cut, within one piece or one left-over, as near its beginning as it may be.
@@ -87,6 +88,11 @@ inline void add_arrow(page& on, free_room& room, const page_area& a, bool turned
 }
 
 inline void write_on_cloth(page& on, const picture_place& at, const lay_words& words) {
+    for (const std::string& note : words.notes)
+        if (at.by.width(note, small_size) <= at.note_width) {
+            on.write(at.note, note, small_size);
+            break;
+        }
     constexpr std::size_t crowd = 1000; // of more it would be long to look for a place for each; the lists have them
     if (words.pieces.size() > crowd)
         return;
@@ -116,6 +122,7 @@ public:
         drawn.words.most_list = 0.2;
         drawn.words.lists.resize(2); // of cuts or places, and of pieces
         drawn.words.told = 1;
+        drawn.fills = true;
         drawn.words.small_print.push_back(
             sentence({"Figures are ", figures_note(by_, from_.graduation),
                       " The arrow on a piece shows its height, which lies along the grain unless the piece is "
@@ -134,6 +141,16 @@ public:
         add_rest();
     }
 
+    const ruler& by() const { return by_; }
+    /// What is cut off at each end so that it is straight.
+    length<Unit> straightened() const { return from_.on_hand ? length<Unit>() : from_.bought.straightened; }
+    /// Of the cloth as it lies to be cut, ends and all: what is given of it, but never less than its lay takes.
+    length<Unit> in_hand() const {
+        const length<Unit> least = from_.lay.length + straightened() * 2;
+        return std::max(least, from_.on_hand ? from_.on_hand->length : from_.bought.washed);
+    }
+    const lay<Unit>& of() const { return from_.lay; }
+
 private:
     std::string text(length<Unit> l) const { return to_text(l, by_); }
     std::string written(length<Unit> l) const { return unbroken(text(l)); }
@@ -142,13 +159,6 @@ private:
     std::string left_edge() const { return from_.bolt.folded ? said(fold_of_cloth, {}) : sentence({"left edge"}); }
 
     length<Unit> lying_width() const { return from_.bolt.folded ? from_.bolt.width / 2 : from_.bolt.width; }
-    /// What is cut off at each end so that it is straight.
-    length<Unit> straightened() const { return from_.on_hand ? length<Unit>() : from_.bought.straightened; }
-    /// Of the cloth as it lies to be cut, ends and all: what is given of it, but never less than its lay takes.
-    length<Unit> in_hand() const {
-        const length<Unit> least = from_.lay.length + straightened() * 2;
-        return std::max(least, from_.on_hand ? from_.on_hand->length : from_.bought.washed);
-    }
     double laid_from() const { return in_mm(straightened()); }
     double laid_to() const { return in_mm(straightened() + from_.lay.length); }
     page_area area_of_part(const cloth_part<Unit>& p) const {
@@ -177,7 +187,9 @@ private:
              b.folded ? sentence({"half the width, folded: ", text(shown)}) : sentence({"width ", text(shown)})}};
         if (from_.on_hand) // which has no selvedges
             drawn.below.erase(drawn.below.begin());
-        drawn.names = {{{{from, 0}, {to, 0}}, 1.2, end_name()}, {{{0, end}, {0, laid_to()}}, -1.2, left_edge()}};
+        const std::string shorter = from_.on_hand ? std::string() : sentence({"straightened end"});
+        drawn.names = {{{{from, 0}, {to, 0}}, 1.2, end_name(), shorter},
+                       {{{0, end}, {0, laid_to()}}, -1.2, left_edge()}};
     }
     /// It stands above what is cut off.
     std::string end_name() const {
@@ -199,7 +211,7 @@ private:
         drawn.beside.push_back({0, all, 0,
                                 from_.bought.washed == from_.bought.bought
                                     ? sentence({"bought ", bought})
-                                    : sentence({"bought ", bought, ", after washing ", text(from_.bought.washed)})});
+                                    : sentence({"bought ", bought, ", washed ", text(from_.bought.washed)})});
     }
 
     void add_facts() {
