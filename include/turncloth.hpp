@@ -8,8 +8,8 @@
 //            rounding, working, write
 //   marks: mapping, rounded, row, spacing
 //   panel: finish, names, panel, size
-//   notions: bias, binding, border, bow, boxed, caution, darn, drawstring, error, filling, hanging, joining, lining, loop, patch,
-//            patchwork, piping, pleats, strap, thread, tie, triangles, webbing, zipper
+//   notions: bias, binding, border, bow, boxed, caution, curtain, darn, drawstring, error, filling, hanging, joining, lining, loop,
+//            patch, patchwork, piping, pleats, strap, thread, tie, triangles, webbing, zipper
 //   cloth: purchase, shrinkage
 //   making: binding_strips, box_found, compartments, corner_out, design, finishing, making_step, operations, order, parts, phrases,
 //           stitched, work_plan, work_step, work_words
@@ -21,7 +21,7 @@
 //   panel: corner, curve, drafted, finish_lines, folding, format, given_once, made_up, outline, polygon, trimmed, typed_size
 //   cloth: bolt, cutting_out, joined_lengths, lay, off_cuts, price, remnants, stock, widths
 //   making: boxed, boxed_corners, choices, executed, fastenings, laying_on, lying, on_table, ruled, straps, strip_pockets, zippers_over
-//   sheet: json, json_lengths, made_as, making_of, on_hand, on_ruler, outlined, purchases, sold_amounts, widths_joined
+//   sheet: filled_and_pieced, json, json_lengths, made_as, making_of, on_hand, on_ruler, outlined, purchases, sold_amounts, widths_joined
 //   design: at_size, design_making, design_of, design_terms, expression, expression_value, faults, json, project_design,
 //           project_of, schema
 //   draw: finished, folded, lay, outline, outlined, piece, step, stock
@@ -64,6 +64,7 @@
 #include <turncloth/notions/bow.hpp>
 #include <turncloth/notions/boxed.hpp>
 #include <turncloth/notions/caution.hpp>
+#include <turncloth/notions/curtain.hpp>
 #include <turncloth/notions/darn.hpp>
 #include <turncloth/notions/drawstring.hpp>
 #include <turncloth/notions/error.hpp>

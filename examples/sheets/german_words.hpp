@@ -83,6 +83,28 @@ inline turncloth::phrase_table own_words_in_german() {
          "Sie liegt, wo man geht: weglegen, bevor die Tür geöffnet wird, und nie vor eine Tür legen, die im Brandfall "
          "ein Ausgang ist, noch vor einen Ofen, der seine Luft unter der Tür hindurch zieht."},
         {"gap", "Lücke"},
+        {"width of the heading tape", "Breite des Kräuselbands"},
+        {"Woven shade cloth is plastic and melts: crease it by hand or with a blunt tool, and keep the iron away.",
+         "Schattiergewebe ist Kunststoff und schmilzt: von Hand oder mit einem stumpfen Werkzeug falzen und das "
+         "Bügeleisen fernhalten."},
+        {"A curtain in the wind pulls: hang it from a rail that is fixed to the frame, not to the glass, and draw it "
+         "back "
+         "in a storm.",
+         "Ein Vorhang im Wind zieht: an einer Schiene aufhängen, die am Rahmen und nicht am Glas befestigt ist, und "
+         "bei "
+         "Sturm zurückziehen."},
+        {"Where the curtain is wider than its cloth, join its widths first: cut every drop at the same place of the "
+         "pattern, hold each join up to the light, and press its allowances apart by hand.",
+         "Wo der Vorhang breiter als sein Stoff ist, zuerst die Breiten verbinden: jede Bahn an derselben Stelle des "
+         "Musters schneiden, jeden Stoß gegen das Licht halten und die Zugaben von Hand auseinanderstreichen."},
+        {"Overcast the ends of the heading tape before it is sewn on. The flat at either end of the heading goes round "
+         "the corner to the frame, or lies under the next curtain.",
+         "Die Enden des Kräuselbands umnähen, bevor es aufgenäht wird. Das glatte Stück an jedem Ende des Kopfs geht "
+         "um "
+         "die Ecke zum Rahmen oder liegt unter dem nächsten Vorhang."},
+        {"For later: lay each pleat in the middle of its part, so that the same flat is left between any two.",
+         "Für später: jede Falte in die Mitte ihres Abschnitts legen, damit zwischen je zweien gleich viel glatt "
+         "bleibt."},
         {"band in place of a hem, sewn on", "Streifen anstelle eines Saums, angenäht"},
         {"band in place of a hem, brought over", "Streifen anstelle eines Saums, umgelegt"},
         {"width of the webbing", "Breite des Gurtbands"},

@@ -96,6 +96,7 @@
 #include <turncloth/notions/bow.hpp>
 #include <turncloth/notions/boxed.hpp>
 #include <turncloth/notions/caution.hpp>
+#include <turncloth/notions/curtain.hpp>
 #include <turncloth/notions/darn.hpp>
 #include <turncloth/notions/drawstring.hpp>
 #include <turncloth/notions/error.hpp>
@@ -141,6 +142,7 @@
 #include <turncloth/sheet/bulk.hpp>
 #include <turncloth/sheet/cloth_of.hpp>
 #include <turncloth/sheet/drafted_piece.hpp>
+#include <turncloth/sheet/filled_and_pieced.hpp>
 #include <turncloth/sheet/json.hpp>
 #include <turncloth/sheet/json_lengths.hpp>
 #include <turncloth/sheet/made_as.hpp>

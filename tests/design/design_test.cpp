@@ -53,7 +53,8 @@ TEST_CASE("a design is written and read back equal") {
           designs::file("examples/designs/seed_tray_tote.json"), designs::file("examples/designs/produce_bag.json"),
           designs::file("examples/designs/patchwork_cushion.json"),
           designs::file("examples/designs/draught_stopper.json"), designs::file("examples/designs/mended_panel.json"),
-          designs::file("examples/designs/picnic_roll.json"), file_of("")}) {
+          designs::file("examples/designs/picnic_roll.json"), designs::file("examples/designs/shade_curtain.json"),
+          file_of("")}) {
         const project_design d = read_design(text);
         CHECK(read_design(to_json(d).dump()) == d);
     }
@@ -230,6 +231,13 @@ TEST_CASE("zippers made up, foam and straps are listed as the library lists them
             R"("is": "darn", "width": "2 in", "height": "1 in", "reach": "1/2 in", "apart": "1/8 in", "loop": "1/16 in",
                        "needleful": "24 in", "tail": "1 in")") ==
         listed<inch>("n", darn<inch>{{2_in, 1_in}, "1/2"_in, "1/8"_in, "1/16"_in}, {24_in, 1_in}));
+    CHECK(listed_as(
+              R"("is": "pleats with gaps", "heading": "53 in", "cloth": "118 in", "return": "3 in", "overlap": "2 in",
+                       "count": 13, "turned": "1/2 in")") ==
+          listed("n", pleat_groups<inch>(53_in, 118_in, {3_in, 2_in}, 13), "1/2"_in));
+    CHECK(listed_as(R"("is": "curtain drops", "width": "98 in", "drop": "64 in", "usable": "58 in", "join": "1/2 in",
+                       "repeat": "6 in", "across": "8 in")") ==
+          listed("n", curtain_drops<inch>{98_in, 64_in, 58_in, "1/2"_in, 6_in, 8_in}));
     CHECK(listed_as(R"("is": "webbing loops", "count": 2, "stands": "2 in", "sewn": "1 in", "under": "1/2 in")") ==
           listed("n", 2, webbing_loops<inch>{2_in, 1_in, "1/2"_in}));
     CHECK(listed_as(
@@ -527,7 +535,7 @@ TEST_CASE("a design at a size is a file of numbers that gives the same project")
     check_numbers(read_design(designs::every_member()), finished_size(20_in, 30_in));
     check_numbers(read_design(designs::every_member()), finished_size(10_in, 30_in));
     for (const char* name : {"peg_bag", "organiser", "tool_roll", "kneeling_pad", "scooped_peg_bag", "seed_tray_tote",
-                             "patchwork_cushion", "mended_panel", "picnic_roll"}) {
+                             "patchwork_cushion", "mended_panel", "picnic_roll", "shade_curtain"}) {
         const project_design d = read_design(designs::file("examples/designs/" + std::string(name) + ".json"));
         check_numbers(d, finished_size("20 1/3"_in, 16_in));
         check_numbers(d, finished_size(52_cm, "40.7"_cm));

@@ -208,6 +208,37 @@ TEST_CASE("a practice panel of repairs is made at any size, and one without room
           "The loops, the patch, the darn and the band, one below the other, need at least 10 1/4 in of height.");
 }
 
+TEST_CASE("a shade curtain is pleated onto its tape at any size, and a repeat that no width matches is refused") {
+    project_design curtain = month("shade_curtain");
+    check_sizes(curtain,
+                {"48 x 60 in", "45 3/8 x 30 in", "110 x 96 in", "120 x 150 cm", "133,7 x 80 cm", "300 x 250 cm"});
+    // By hand: 12 pleats on 48 in, 4 in of cloth in each; side hems of 1 in. A fall of 60 in has a hem of 3 in, and 1 in at the top.
+    const sheet<inch> s = sheet_at(curtain, finished_size<inch>(48_in, 60_in));
+    REQUIRE(s.pieces.size() == 1);
+    CHECK(s.pieces[0].cut == cut_size<inch>(98_in, 64_in));
+    const auto& heading = s.notions[0].details();
+    CHECK(heading[0].count == 12);
+    CHECK(heading[1].amount.value() == 4_in);
+    CHECK(heading[2].amount.value() == 4_in);
+    CHECK(heading[5].count == 14); // hooks
+    // Of 58 in, joins of 1/2 in leave 57, which hold 7 repeats of 8 in: 57 and 56 in. 64 in are 11 repeats of 6 in.
+    const auto& drops = s.notions[1].details();
+    CHECK(drops[0].count == 2);
+    CHECK(drops[1].amount.value() == 113_in);
+    CHECK(drops[4].amount.value() == 66_in);
+    CHECK(drops[6].amount.value() == 132_in);
+    // The longer it falls, the deeper its hem: 36 in and less 2 in, more than 60 in 4 in.
+    CHECK(sheet_at(curtain, finished_size<inch>(48_in, 36_in)).pieces[0].cut.height() == 39_in);
+    CHECK(sheet_at(curtain, finished_size<inch>(48_in, 61_in)).pieces[0].cut.height() == 66_in);
+    CHECK(refused_at(curtain, "7 x 60 in") == "A curtain with two pleats needs at least 8 in of width.");
+    CHECK(refused_at(curtain, "48 x 109 in") == "This curtain is made for a fall of 8 in to 108 in.");
+    for (design_measure& m : curtain.measures)
+        if (m.name == "across")
+            m.inches = measure_expression("64 in");
+    CHECK(refused_at(curtain, "48 x 60 in") ==
+          "/notions/1: a pattern that repeats every 64 in across does not go on over a join: the cloth is 57 in wide");
+}
+
 TEST_CASE(
     "a step in a design's own words stands in its handouts as it was given, and in a language that has these words") {
     const sheet<inch> s = sheet_at(month("seed_tray_tote"), finished_size<inch>(15_in, 9_in));

@@ -128,6 +128,22 @@ std::vector<string> own_words() {
         "filling, a scoop at a time",
         "It lies where people walk: lift it away before the door is opened, and never lay it before a door that is a "
         "way out in a fire, nor before a stove that draws its air under the door.",
+        "Greenhouse shade curtain",
+        "curtain",
+        "shade cloth",
+        "heading tape",
+        "heading",
+        "drops",
+        "width of the heading tape",
+        "Woven shade cloth is plastic and melts: crease it by hand or with a blunt tool, and keep the iron away.",
+        "A curtain in the wind pulls: hang it from a rail that is fixed to the frame, not to the glass, and draw it "
+        "back "
+        "in a storm.",
+        "Where the curtain is wider than its cloth, join its widths first: cut every drop at the same place of the "
+        "pattern, hold each join up to the light, and press its allowances apart by hand.",
+        "Overcast the ends of the heading tape before it is sewn on. The flat at either end of the heading goes round "
+        "the corner to the frame, or lies under the next curtain.",
+        "For later: lay each pleat in the middle of its part, so that the same flat is left between any two.",
         "Repair kit, practice panel",
         "panel",
         "patch",
@@ -398,7 +414,8 @@ TEST_CASE("every word of the handouts of designs with outlines and bindings is s
     for (const char* file : {"examples/designs/peg_bag.json", "examples/designs/scooped_peg_bag.json",
                              "examples/designs/seed_tray_tote.json", "examples/designs/produce_bag.json",
                              "examples/designs/patchwork_cushion.json", "examples/designs/draught_stopper.json",
-                             "examples/designs/mended_panel.json", "examples/designs/picnic_roll.json"}) {
+                             "examples/designs/mended_panel.json", "examples/designs/picnic_roll.json",
+                             "examples/designs/shade_curtain.json"}) {
         std::ifstream in(file, std::ios::binary);
         const project_design d = read_design(string(std::istreambuf_iterator<char>(in), {}));
         for (const string& size : d.sizes)

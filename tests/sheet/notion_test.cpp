@@ -158,6 +158,35 @@ TEST_CASE("loose filling of a tube") {
     CHECK(warns(filling, caution::loose_filling));
 }
 
+TEST_CASE("pleats with gaps on a heading, and the drops of a curtain") {
+    // 53 less 5 in of ends in 3 gaps of 16 in; 118 less 53 in four pleats: 16 1/4 in each. Tape 53 in, and 1/2 in under twice.
+    const auto heading =
+        listed("heading", pleat_groups<inch>(53_in, 118_in, {.ret = 3_in, .overlap = 2_in}, 4), "1/2"_in);
+    check(heading, {{"pleats", n(4)},
+                    {"flat between two pleats", 16_in},
+                    {"each pleat takes up", "16 1/4"_in},
+                    {"curtain before it is pleated, hemmed", 118_in},
+                    {"pleats and their hooks, from the finished left edge",
+                     std::vector<length<inch>>{3_in, 19_in, 35_in, 51_in}},
+                    {"hooks", n(6)},
+                    {"heading tape, cut", 54_in}});
+    CHECK(warns(heading, caution::hanging_up));
+    // 57 in between joins hold seven repeats of 8 in: 57 and 56 in; 64 in are eleven repeats of 6 in, 2 in off.
+    check(listed("drops", curtain_drops<inch>{98_in, 64_in, 58_in, "1/2"_in, 6_in, 8_in}),
+          {{"widths of cloth", n(2)},
+           {"widths joined", 113_in},
+           {"joins", n(1)},
+           {"each drop, as long as it must be", 64_in},
+           {"each drop, up to a whole repeat", 66_in},
+           {"cut off each drop beyond that", 2_in},
+           {"cloth for them", 132_in}});
+    check(listed("drops", curtain_drops<inch>{50_in, 64_in, 58_in, "1/2"_in}),
+          {{"widths of cloth", n(1)},
+           {"widths joined", 58_in},
+           {"each drop, as long as it must be", 64_in},
+           {"cloth for them", 64_in}});
+}
+
 TEST_CASE("a darn both ways, and loops of webbing") {
     // 3 in hold 24 spaces of 1/8 in, 2 in hold 16. 25 x 2 + 24 x (1/8 + 1/16) in, and 17 x 3 + 16 x 3/16 in. Needlefuls of 24 in with
     // ends of 1 in make ten rows of 2 in, or six of 3 in (18, and five turns of 3/16; a seventh would take 22 1/8): three, and three.

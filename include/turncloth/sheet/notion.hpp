@@ -4,7 +4,7 @@
 //                       .sold(how)  .caution(note)  .before_seams()
 //   listed(name, count, opening, supply)  listed(name, count, tie)  listed(name, eyelet row or pleating)
 //   listed(name, count, straps)  listed(name, count, drawstrings)  listed(name, count, round, elastic, step)
-//   listed(name, count, patch, usable)  listed(name, count, triangles)  listed(name, loose filling)
+//   listed(name, pleat groups, turned)  listed(name, curtain drops)
 //   listed(name, darn, needleful)  listed(name, count, webbing loops)
 //   listed(name, width, length, strips)  listed_round(name, working, girth)  listed(name, piping all round)
 //                                            what notions/ computes, as a notion that a project can hold
@@ -22,15 +22,14 @@
 #include <turncloth/notions/binding.hpp>
 #include <turncloth/notions/boxed.hpp>
 #include <turncloth/notions/caution.hpp>
+#include <turncloth/notions/curtain.hpp>
 #include <turncloth/notions/darn.hpp>
 #include <turncloth/notions/drawstring.hpp>
-#include <turncloth/notions/filling.hpp>
 #include <turncloth/notions/hanging.hpp>
 #include <turncloth/notions/piping.hpp>
 #include <turncloth/notions/pleats.hpp>
 #include <turncloth/notions/strap.hpp>
 #include <turncloth/notions/tie.hpp>
-#include <turncloth/notions/triangles.hpp>
 #include <turncloth/notions/webbing.hpp>
 #include <turncloth/notions/zipper.hpp>
 #include <turncloth/panel/names.hpp>
@@ -221,6 +220,43 @@ notion<Unit> listed(std::string name, const darn<Unit>& d, const needleful<Unit>
         .sold(sold_as::off_a_roll);
 }
 
+/// With the tape that they are sewn to, its ends turned under by so much, and its hooks.
+template <length_unit Unit>
+notion<Unit> listed(std::string name, const pleat_groups<Unit>& g, length<Unit> turned) {
+    require_at_most<range_error>(g.count(), most_in_a_row, "the number of pleats on a heading");
+    require_not_negative<curtain_error>(turned, "what is turned under at the ends of a tape");
+    std::vector<length<Unit>> hooks;
+    for (const auto& place : g.on_heading())
+        hooks.push_back(place.from_datum());
+    return notion<Unit>(std::move(name))
+        .number("pleats", g.count())
+        .figure("flat between two pleats", g.gap())
+        .figure("each pleat takes up", g.taken())
+        .figure("curtain before it is pleated, hemmed", g.working())
+        .places("pleats and their hooks, from the finished left edge", std::move(hooks))
+        .number("hooks", hooks_on(g))
+        .sold(sold_as::as_told)
+        .figure("heading tape, cut",
+                turncloth::figure<Unit>().plus(g.heading(), "heading").plus_any(2, turned, "turned in"))
+        .sold(sold_as::off_a_roll)
+        .caution(caution::hanging_up);
+}
+
+/// Cut from cloth that the sheet cuts too, so nothing of them is bought.
+template <length_unit Unit>
+notion<Unit> listed(std::string name, const curtain_drops<Unit>& d) {
+    const joined_widths<Unit> widths = widths_of(d);
+    const matched_drops<Unit> drops = drops_on_repeat(d.drop, widths.count, d.repeat);
+    notion<Unit> n(std::move(name));
+    n.number("widths of cloth", widths.count).figure("widths joined", widths.made_up);
+    if (widths.joins > 0)
+        n.number("joins", widths.joins);
+    n.figure("each drop, as long as it must be", d.drop);
+    if (drops.repeats > 0)
+        n.figure("each drop, up to a whole repeat", drops.drop).figure("cut off each drop beyond that", drops.off);
+    return n.figure("cloth for them", drops.cloth);
+}
+
 /// Webbing loops alike.
 template <length_unit Unit>
 notion<Unit> listed(std::string name, std::int64_t count, const webbing_loops<Unit>& l) {
@@ -261,47 +297,6 @@ notion<Unit> listed(std::string name, std::int64_t count, length<Unit> round, co
         .figure("elastic in all", cut * count)
         .sold(sold_as::off_a_roll)
         .figure("opens out to", stretched_to(cut, e))
-        .caution(caution::infants_and_animals);
-}
-
-/// Patches alike, and the strips across cloth of that usable width that they are cut from.
-template <length_unit Unit>
-notion<Unit> listed(std::string name, std::int64_t count, const sewn_patch<Unit>& p, length<Unit> usable) {
-    const patch_strips cut = strips_for(count, p, usable);
-    return notion<Unit>(std::move(name))
-        .number("patches", count)
-        .figure("strip, cut width", patch_cut_height(p))
-        .figure("cut across into patches, each", patch_cut_width(p))
-        .number("patches from a strip", cut.each)
-        .number("strips across the cloth", cut.strips)
-        .figure("cloth for them", cloth_for_strips(cut, p));
-}
-
-template <length_unit Unit>
-notion<Unit> listed(std::string name, std::int64_t count, const triangles<Unit>& t) {
-    return notion<Unit>(std::move(name))
-        .number(t.seams.of == pieced_of::two ? "squares pieced of two triangles" : "squares pieced of four triangles",
-                count)
-        .number("squares to cut of each of two cloths", squares_to_cut(count))
-        .figure("each, cut", cut_for_triangles(t.finished, t.seams, t.step))
-        .figure("trimmed, once pieced, to", trimmed_triangles(t.finished, t.seams.seam));
-}
-
-/// Whole cubes of the unit, and whole ounces or grams, so that it is enough.
-template <length_unit Unit>
-notion<Unit> listed(std::string name, const loose_filling<Unit>& f) {
-    constexpr bool metric = metric_unit<Unit>;
-    return notion<Unit>(std::move(name))
-        .figure("once round the tube", f.tube.girth)
-        .figure("across it, stuffed round", tube_across(f.tube.girth, f.step, rounding::nearest))
-        .number(metric ? "filling, pressed in, at the most: cubic centimetres"
-                       : "filling, pressed in, at the most: cubic inches",
-                numerator(tube_holds(f.tube, 1, rounding::up)))
-        .number(metric ? "weight of that, in grams" : "weight of that, in ounces",
-                numerator(weight_to_fill(f.tube, f.cube, 1, rounding::up)))
-        .sold(sold_as::as_told)
-        .caution(caution::filling)
-        .caution(caution::loose_filling)
         .caution(caution::infants_and_animals);
 }
 

@@ -14,6 +14,7 @@
 #include <turncloth/panel/finish.hpp>
 #include <turncloth/panel/size.hpp>
 #include <turncloth/sheet/drafted_piece.hpp>
+#include <turncloth/sheet/filled_and_pieced.hpp>
 #include <turncloth/sheet/notion.hpp>
 
 #include <array>
@@ -217,7 +218,7 @@ notion<U> darned(parts_given_of<U> v) {
 }
 
 template <length_unit U>
-inline constexpr std::array<notion_maker<U>, 15> notion_forms = {{
+inline constexpr std::array<notion_maker<U>, 17> notion_forms = {{
     {{"details"}, [](parts_given_of<U>) { return notion<U>(""); }},
     {{"ribbon round a roll",
       {{{"girth"},
@@ -257,6 +258,15 @@ inline constexpr std::array<notion_maker<U>, 15> notion_forms = {{
     {{"webbing loops", {{counted_part("count"), {"stands"}, {"sewn"}, may_have("under")}}},
      [](parts_given_of<U> v) {
          return listed("", v.count(0), webbing_loops<U>{.stands = v[1], .sewn = v[2], .under = v[3]});
+     }},
+    {{"pleats with gaps",
+      {{{"heading"}, {"cloth"}, may_have("return"), may_have("overlap"), counted_part("count"), may_have("turned")}}},
+     [](parts_given_of<U> v) {
+         return listed("", pleat_groups<U>(v[0], v[1], {.ret = v[2], .overlap = v[3]}, v.count(4)), v[5]);
+     }},
+    {{"curtain drops", {{{"width"}, {"drop"}, {"usable"}, {"join"}, may_have("repeat"), may_have("across")}}},
+     [](parts_given_of<U> v) {
+         return listed("", curtain_drops<U>{v[0], v[1], v[2], v[3], v[4], v[5]});
      }},
     {{"drawstrings", {{counted_part("count"), {"round"}, {"beyond"}, may_have("knot"), {"closed"}}}},
      [](parts_given_of<U> v) {
