@@ -7,6 +7,7 @@
 #include <turncloth/design/design_of.hpp>
 #include <turncloth/design/project_of.hpp>
 #include <turncloth/measure/write.hpp>
+#include <turncloth/sheet/filled_and_pieced.hpp>
 #include <turncloth/sheet/making.hpp>
 #include <turncloth/sheet/on_ruler.hpp>
 

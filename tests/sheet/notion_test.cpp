@@ -1,6 +1,7 @@
 // sheet/notion.hpp: what the notions compute is listed label by label, each figure worked out by hand.
 #include "../vectors.hpp"
 #include <turncloth.hpp>
+#include <turncloth/sheet/filled_and_pieced.hpp>
 
 #include <doctest/doctest.h>
 
