@@ -92,6 +92,7 @@
 #include <turncloth/measure/write.hpp>
 #include <turncloth/notions/bias.hpp>
 #include <turncloth/notions/binding.hpp>
+#include <turncloth/notions/border.hpp>
 #include <turncloth/notions/bow.hpp>
 #include <turncloth/notions/boxed.hpp>
 #include <turncloth/notions/caution.hpp>
@@ -99,16 +100,19 @@
 #include <turncloth/notions/darn.hpp>
 #include <turncloth/notions/drawstring.hpp>
 #include <turncloth/notions/error.hpp>
+#include <turncloth/notions/filling.hpp>
 #include <turncloth/notions/hanging.hpp>
 #include <turncloth/notions/joining.hpp>
 #include <turncloth/notions/lining.hpp>
 #include <turncloth/notions/loop.hpp>
 #include <turncloth/notions/patch.hpp>
+#include <turncloth/notions/patchwork.hpp>
 #include <turncloth/notions/piping.hpp>
 #include <turncloth/notions/pleats.hpp>
 #include <turncloth/notions/strap.hpp>
 #include <turncloth/notions/thread.hpp>
 #include <turncloth/notions/tie.hpp>
+#include <turncloth/notions/triangles.hpp>
 #include <turncloth/notions/webbing.hpp>
 #include <turncloth/notions/zipper.hpp>
 #include <turncloth/page/document.hpp>
@@ -138,6 +142,7 @@
 #include <turncloth/sheet/bulk.hpp>
 #include <turncloth/sheet/cloth_of.hpp>
 #include <turncloth/sheet/drafted_piece.hpp>
+#include <turncloth/sheet/filled_and_pieced.hpp>
 #include <turncloth/sheet/json.hpp>
 #include <turncloth/sheet/json_lengths.hpp>
 #include <turncloth/sheet/made_as.hpp>
