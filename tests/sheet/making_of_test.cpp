@@ -86,6 +86,21 @@ TEST_CASE("an edge left raw is warned of unless its piece is of a cloth that doe
     }
 }
 
+// A square that is cut up into triangles has no edge of its own in what is made; one that is not has four (by hand).
+TEST_CASE("a piece that is cut up into others is bought, and none of its edges is looked for") {
+    for (const bool cut_up : {true, false}) {
+        project<inch> p("square", {4_in, 4_in});
+        auto& square = p.add({"square", "cotton", panel(p.finished())});
+        if (cut_up)
+            square.cut_up();
+        CHECK(square.is_cut_up() == cut_up);
+        CHECK(square.frays());
+        const auto s = sheet_of(p.made_as(making_of(p).design));
+        CHECK(s.pieces.size() == 1);
+        CHECK(s.warnings.size() == (cut_up ? 0 : 4));
+    }
+}
+
 // From the operations alone: a pocket cut 5 x 4 1/2 in, its sides and foot turned by 1/2 in, its top twice by 1/2 in, lies with
 // its finished edges 2 and 3 in from those of a front cut 12 x 9 in, so its cut edges 1 1/2 and 2 in from them; it is held by
 // a row 1/8 in inside three finished edges, 5/8 in from the cut ones.

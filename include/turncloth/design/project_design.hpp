@@ -114,7 +114,7 @@ struct design_piece {
     std::string name, material;
     length_expression width, height; ///< finished
     count_expression count{};
-    bool film = false, does_not_fray = false;
+    bool film = false, does_not_fray = false, cut_up = false;
     cloth_lie lies = cloth_lie::as_asked;
     std::string inside{};
     design_edges edges{};

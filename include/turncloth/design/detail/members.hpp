@@ -64,6 +64,7 @@ void members(Visitor& v, Self& p) {
     v.may("count", p.count, "So many are cut alike");
     v.may("film", p.film, "Whether it is of plastic film");
     v.may("does_not_fray", p.does_not_fray, "Whether its cut edges stay whole; those of film do");
+    v.may("cut_up", p.cut_up, "Whether it is cut up into other pieces before these are made up");
     v.may("lies", p.lies, "How it lies on its cloth; as who lays it asks where nothing is said");
     v.may("inside", p.inside, "The piece that it is an inner layer of");
     v.may("edges", p.edges, "How its edges are finished; raw where nothing is said");

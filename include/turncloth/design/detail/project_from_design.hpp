@@ -117,6 +117,8 @@ private:
             made.of_film();
         if (from.does_not_fray)
             made.does_not_fray();
+        if (from.cut_up)
+            made.cut_up();
         made.lies(from.lies);
         if (!from.inside.empty())
             lay_inside(p, made, from.inside);

@@ -65,6 +65,7 @@ private:
         design_piece made{p.name(), p.material(), said(width), said(height), counted_unless(p.count(), 1)};
         made.film = p.is_film();
         made.does_not_fray = !p.frays() && !p.is_film();
+        made.cut_up = p.is_cut_up();
         made.lies = p.lies();
         made.inside = p.inside();
         made.edges = say(p.shape());
