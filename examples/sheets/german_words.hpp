@@ -43,7 +43,6 @@ inline turncloth::phrase_table own_words_in_german() {
          "Reißverschlusstasche, Breite des größten flachen Päckchens"},
         {"A cover that is loose on its pad slides: kneel on it only where it fills out every corner.",
          "Ein Bezug, der locker auf dem Kissen sitzt, rutscht: nur darauf knien, wenn jede Ecke ausgefüllt ist."},
-        {"cord, across", "Kordel, Durchmesser"},
         {"first cord, in at the left, through both casings and out at the left again, and knot its ends",
          "erste Kordel, links hinein, durch beide Tunnel und links wieder heraus, Enden verknoten"},
         {"second cord, in at the right, through both casings and out at the right again, and knot its ends",
@@ -52,6 +51,106 @@ inline turncloth::phrase_table own_words_in_german() {
          "Den Beutel waschen und trocknen, bevor Lebensmittel hineinkommen: feuchter Stoff schimmelt."},
         {"Carry it by both straps at once, and set it down to fill it: wet trays are heavy.",
          "Immer an beiden Gurten zugleich tragen und zum Füllen abstellen: nasse Schalen sind schwer."},
+        {"light patches, cut from strips", "helle Flicken, aus Streifen geschnitten"},
+        {"pieced squares", "zusammengesetzte Quadrate"},
+        {"buttons", "Knöpfe"},
+        {"button, across", "Knopf, Durchmesser"},
+        {"buttonhole, its length", "Knopfloch, Länge"},
+        {"across the button", "Knopfdurchmesser"},
+        {"buttonholes, their middles from the finished left edge", "Knopflöcher, Mitten ab fertiger Kante links"},
+        {"cushion pad", "Kissenfüllung"},
+        {"pad, width", "Füllung, Breite"},
+        {"pad, height", "Füllung, Höhe"},
+        {"Sew buttons on so that none comes off, and keep the cushion from children under three, who choke on small "
+         "parts.",
+         "Knöpfe so annähen, dass sich keiner löst, und das Kissen von Kindern unter drei Jahren fernhalten, die an "
+         "Kleinteilen ersticken können."},
+        {"Lay each light square to halve on a dark one, right sides together. Draw a line from corner to corner, sew "
+         "as far from it on either side as the patches' seams are wide, and cut along it: two pieced squares. Press "
+         "their seams toward the dark cloth, and trim each square to the size that its figures say, its corners on "
+         "the seam. The figures for thread leave this out.",
+         "Jedes helle Quadrat rechts auf rechts auf ein dunkles legen. Eine Linie von Ecke zu Ecke zeichnen, auf "
+         "beiden Seiten in der Nahtbreite der Flicken daneben steppen und auf der Linie durchschneiden: zwei "
+         "zusammengesetzte Quadrate. Die Nähte zum dunklen Stoff hin bügeln und jedes Quadrat auf das Maß "
+         "beschneiden, das bei ihm angegeben ist, die Ecken auf der Naht. In den Garnmaßen ist das nicht enthalten."},
+        {"For later: once the upper back is hemmed, work three buttonholes in the middle of its hem and along it, as "
+         "long and where the buttons' figures say.",
+         "Für später: ist das obere Rückteil gesäumt, drei Knopflöcher in die Mitte des Saums und längs dazu "
+         "arbeiten, so lang und dort, wo die Knopfmaße es angeben."},
+        {"filling, a scoop at a time", "Füllung, Schaufel um Schaufel"},
+        {"It lies where people walk: lift it away before the door is opened, and never lay it before a door that is a "
+         "way out in a fire, nor before a stove that draws its air under the door.",
+         "Sie liegt, wo man geht: weglegen, bevor die Tür geöffnet wird, und nie vor eine Tür legen, die im Brandfall "
+         "ein Ausgang ist, noch vor einen Ofen, der seine Luft unter der Tür hindurch zieht."},
+        {"gap", "Lücke"},
+        {"width of the heading tape", "Breite des Kräuselbands"},
+        {"Woven shade cloth is plastic and melts: crease it by hand or with a blunt tool, and keep the iron away.",
+         "Schattiergewebe ist Kunststoff und schmilzt: von Hand oder mit einem stumpfen Werkzeug falzen und das "
+         "Bügeleisen fernhalten."},
+        {"A curtain in the wind pulls: hang it from a rail that is fixed to the frame, not to the glass, and draw it "
+         "back "
+         "in a storm.",
+         "Ein Vorhang im Wind zieht: an einer Schiene aufhängen, die am Rahmen und nicht am Glas befestigt ist, und "
+         "bei "
+         "Sturm zurückziehen."},
+        {"Where the curtain is wider than its cloth, join its widths first: cut every drop at the same place of the "
+         "pattern, hold each join up to the light, and press its allowances apart by hand.",
+         "Wo der Vorhang breiter als sein Stoff ist, zuerst die Breiten verbinden: jede Bahn an derselben Stelle des "
+         "Musters schneiden, jeden Stoß gegen das Licht halten und die Zugaben von Hand auseinanderstreichen."},
+        {"Overcast the ends of the heading tape before it is sewn on. The flat at either end of the heading goes round "
+         "the corner to the frame, or lies under the next curtain.",
+         "Die Enden des Kräuselbands umnähen, bevor es aufgenäht wird. Das glatte Stück an jedem Ende des Kopfs geht "
+         "um "
+         "die Ecke zum Rahmen oder liegt unter dem nächsten Vorhang."},
+        {"For later: lay each pleat in the middle of its part, so that the same flat is left between any two.",
+         "Für später: jede Falte in die Mitte ihres Abschnitts legen, damit zwischen je zweien gleich viel glatt "
+         "bleibt."},
+        {"band in place of a hem, sewn on", "Streifen anstelle eines Saums, angenäht"},
+        {"band in place of a hem, brought over", "Streifen anstelle eines Saums, umgelegt"},
+        {"width of the webbing", "Breite des Gurtbands"},
+        {"Where the panel's hems cross and at the ends of its band ten layers meet: hammer them flat, and turn the "
+         "handwheel by hand there, or sew it by hand.",
+         "Wo sich die Säume kreuzen und an den Enden des Streifens treffen zehn Lagen aufeinander: flach hämmern und "
+         "dort das Handrad von Hand drehen oder von Hand nähen."},
+        {"Mended cloth is weaker than new: look at a patch and its rows before each use.",
+         "Geflicktes ist schwächer als Neues: Flicken und Nähte vor jedem Gebrauch ansehen."},
+        {"The hole stands for damage that was cut away to a rectangle, along the threads. For another hole, cut the "
+         "patch and its facing as much wider and higher than these as that hole is.",
+         "Das Loch steht für einen Schaden, der fadengerade zu einem Rechteck ausgeschnitten wurde. Für ein anderes "
+         "Loch Flicken und Gegenstück um so viel breiter und höher zuschneiden, wie jenes Loch es ist."},
+        {"For later: the square of rows sewn by hand frames the darn. Fill it with running stitches down, then weave "
+         "across them, over one thread and under the next, in as many rows each way as its figures say; leave a small "
+         "loop at every turn, and make no knot.",
+         "Für später: das Quadrat aus Handnähten rahmt die Stopfstelle. Mit Vorstichen senkrecht füllen, dann quer "
+         "weben, über einen Faden und unter den nächsten, in jeder Richtung so viele Reihen, wie ihre Maße sagen; an "
+         "jeder Wende eine kleine Schlinge lassen und keinen Knoten machen."},
+        {"gap in the bottom", "Lücke in der Unterkante"},
+        {"seam of the strip, clipped at each corner from its cut edges",
+         "Zugabe des Streifens, an jeder Ecke von der Schnittkante her eingeschnitten"},
+        {"Join the piping strips to one: lay the end of one square across the end of the next, right sides together, "
+         "sew from corner to corner, trim beside that row and press it open.",
+         "Die Paspelstreifen zu einem verbinden: das Ende des einen rechtwinklig über das des nächsten legen, rechts "
+         "auf rechts, von Ecke zu Ecke nähen, neben dieser Naht zurückschneiden und sie auseinanderbügeln."},
+        {"Mark on the joined strip where its corners come, as the figures of the piping say. What the steps call the "
+         "piping along an edge is a stretch of this one strip: it begins in the middle of the top edge and goes on to "
+         "the right, so that the other half of the top edge is sewn last.",
+         "Auf dem verbundenen Streifen anzeichnen, wo seine Ecken hinkommen, wie es die Maße der Paspel sagen. Was in "
+         "den Schritten „piping along ...“ heißt, ist ein Stück dieses einen Streifens: Er beginnt in der Mitte der "
+         "Oberkante und läuft nach rechts, so dass die andere Hälfte der Oberkante zuletzt genäht wird."},
+        {"Lay the cord into the fold before the strip is sewn on, and sew close beside the cord. At each corner clip "
+         "the strip's seam as deep as its figures say, leave the needle down and turn. Where the strip comes round to "
+         "its beginning, cut the cord so that its ends meet, turn the end of the strip in and lap it over.",
+         "Die Kordel in den Bruch legen, bevor der Streifen angenäht wird, und dicht neben ihr nähen. An jeder Ecke "
+         "die Zugabe des Streifens so tief einschneiden, wie seine Maße sagen, die Nadel unten lassen und drehen. Wo "
+         "der Streifen wieder an seinem Anfang ankommt, die Kordel so abschneiden, dass ihre Enden aneinanderstoßen, "
+         "das Ende des Streifens einschlagen und überlappen lassen."},
+        {"For later: sew the outer on with the lining up, on the rows that hold the piping, and before it is turned "
+         "out cut across the allowances of its four corners, clear of the seams.",
+         "Für später: das Außenteil mit dem Futter nach oben annähen, auf den Nähten, die die Paspel halten, und vor "
+         "dem Wenden die Zugaben der vier Ecken schräg abschneiden, ohne die Nähte zu treffen."},
+        {"Take the pebbles out before you roll it up or carry it: swung in cloth, a stone hurts.",
+         "Die Kiesel herausnehmen, bevor die Decke aufgerollt oder getragen wird: in Stoff geschwungen verletzt ein "
+         "Stein."},
         {"strap folded in four, over", "Gurt, vierfach gefaltet, außen"},
         {"strap folded in four, inside", "Gurt, vierfach gefaltet, innen"},
         {"stiffener of the base", "Versteifung des Bodens"},

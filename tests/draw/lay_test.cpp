@@ -29,43 +29,103 @@ sheet_cloth<inch> tidy(cutting ways, grain lies = grain::fixed) {
                            by_the_eighth, {.lies = lies});
 }
 
-/// Where the line that all counts from has its corner.
-page_point corner_of(const picture& p) {
-    REQUIRE(p.groups("datum").size() == 1);
-    const auto drawn = points_of(p.groups("datum")[0].child("polyline"));
-    REQUIRE(drawn.size() == 3);
-    return drawn[1];
+/// The parts that a long cloth is drawn in, from the left, read off its drawing: where each begins, and how much of the
+/// cloth is before it.
+class parts_drawn {
+public:
+    explicit parts_drawn(const picture& p) : scale_(p.scale()) {
+        if (const auto whole = boxes(p, "cloth"); !whole.empty()) {
+            all_.push_back({whole[0], 0});
+            return;
+        }
+        // Cut through, its left edge and its right one are in pieces; a little beyond a break is drawn again.
+        std::vector<segment> breaks;
+        for (const auto& g : p.groups("break"))
+            for (const auto& line : g.children("polyline")) {
+                const auto points = points_of(line);
+                breaks.push_back({points.front(), points.back()});
+            }
+        std::vector<segment> sides;
+        for (const segment& s : p.lines("cloth"))
+            if (s.a.x == s.b.x && length(s) > 4) // beyond a break it is shorter
+                sides.push_back({{s.a.x, std::min(s.a.y, s.b.y)}, {s.a.x, std::max(s.a.y, s.b.y)}});
+        std::sort(sides.begin(), sides.end(), [](const segment& a, const segment& b) { return a.a.x < b.a.x; });
+        REQUIRE(sides.size() % 2 == 0);
+        double before = 0;
+        for (std::size_t i = 0; i < sides.size(); i += 2) {
+            all_.push_back({{sides[i].a.x, sides[i].a.y, sides[i + 1].a.x - sides[i].a.x, length(sides[i])}, before});
+            before += length(sides[i]);
+        }
+        CHECK(breaks.size() == 2 * (all_.size() - 1));
+    }
+    std::size_t count() const { return all_.size(); }
+    box first() const { return all_[0].where; }
+    double length_of_all() const { return (all_.back().before + all_.back().where.height) * scale_; }
+    /// On the cloth, in mm from the corner where it begins.
+    page_point on_cloth(page_point p) const {
+        for (const part& k : all_)
+            if (p.x > k.where.x - 0.01 && p.x < k.where.right() + 0.01)
+                return {(p.x - k.where.x) * scale_, (p.y - k.where.y + k.before) * scale_};
+        FAIL("beside the cloth: ", p.x, ", ", p.y);
+        return {};
+    }
+
+private:
+    struct part {
+        box where;
+        double before;
+    };
+    static double length(const segment& s) { return std::abs(s.b.y - s.a.y); }
+    double scale_;
+    std::vector<part> all_{};
+};
+
+/// Each of the lay's cuts is drawn, in as many lines as there are breaks on its way and one more, end to end.
+template <length_unit Unit>
+void check_cuts(const picture& p, const sheet_cloth<Unit>& c, const parts_drawn& cloth, double end) {
+    const auto lines = p.lines("cutting");
+    std::size_t k = 0;
+    for (const auto& cut : c.lay.cuts) {
+        const bool across = cut.direction == cut_direction::across;
+        const double left = mm(cut.in_hand.from_left), top = mm(cut.in_hand.from_end) + end, at = mm(cut.at),
+                     long_ = mm(across ? cut.in_hand.across : cut.in_hand.along);
+        page_point next{across ? left : left + at, across ? top + at : top};
+        for (double drawn = 0; drawn < long_ - 0.01; ++k) {
+            REQUIRE(k < lines.size());
+            const double length = (across ? lines[k].b.x - lines[k].a.x : lines[k].b.y - lines[k].a.y) * p.scale();
+            // Where cloth is parted both ends are one place; the line belongs to the part that its other end is in.
+            const page_point from = cloth.on_cloth(lines[k].a);
+            CHECK(from.x == near(next.x));
+            CHECK(from.y == near(next.y));
+            drawn += length;
+            (across ? next.x : next.y) += length;
+        }
+    }
+    CHECK(k == lines.size());
 }
 
-/// Every piece is drawn where the lay has it, the cuts too, and nothing else; the cloth as long as it is there.
+/// Every piece that no break cuts through is drawn where the lay has it, the cuts too, and nothing else; the cloth as long
+/// as it is there.
 template <length_unit Unit>
 void check_places(const picture& p, const sheet_cloth<Unit>& c, length<Unit> straightened = as<Unit>(1_in)) {
-    const auto all = boxes(p, "cloth").at(0);
-    CHECK(all.width * p.scale() == near(mm(c.bolt.folded ? c.bolt.width / 2 : c.bolt.width)));
-    CHECK(all.height * p.scale() == near(mm(c.on_hand ? c.on_hand->length : c.bought.bought)));
-    const page_point cloth = corner_of(p);
-    CHECK(cloth.x == all.x);
-    CHECK((cloth.y - all.y) * p.scale() == near(mm(straightened)));
+    const parts_drawn cloth(p);
+    CHECK(cloth.first().width * p.scale() == near(mm(c.bolt.folded ? c.bolt.width / 2 : c.bolt.width)));
+    CHECK(cloth.length_of_all() == near(mm(c.on_hand ? c.on_hand->length : c.bought.bought)));
+    const double end = mm(straightened);
+    std::size_t found = 0;
     const auto pieces = boxes(p, "piece");
-    REQUIRE(pieces.size() == c.lay.places.size());
-    for (std::size_t i = 0; i < pieces.size(); ++i) {
-        CHECK((pieces[i].x - cloth.x) * p.scale() == near(mm(c.lay.places[i].where.from_left)));
-        CHECK((pieces[i].y - cloth.y) * p.scale() == near(mm(c.lay.places[i].where.from_end)));
-        CHECK(pieces[i].width * p.scale() == near(mm(c.lay.places[i].where.across)));
-        CHECK(pieces[i].height * p.scale() == near(mm(c.lay.places[i].where.along)));
+    for (const box& drawn : pieces) {
+        const page_point at = cloth.on_cloth({drawn.x, drawn.y});
+        found += std::any_of(c.lay.places.begin(), c.lay.places.end(), [&](const auto& place) {
+            return at.x == near(mm(place.where.from_left)) && at.y - end == near(mm(place.where.from_end)) &&
+                   drawn.width * p.scale() == near(mm(place.where.across)) &&
+                   drawn.height * p.scale() == near(mm(place.where.along));
+        });
     }
-    const auto cuts = p.lines("cutting");
-    REQUIRE(cuts.size() == c.lay.cuts.size());
-    for (std::size_t i = 0; i < cuts.size(); ++i) {
-        const auto& cut = c.lay.cuts[i];
-        const bool across = cut.direction == cut_direction::across;
-        const double left = mm(cut.in_hand.from_left), top = mm(cut.in_hand.from_end), at = mm(cut.at);
-        const page_point from{across ? left : left + at, across ? top + at : top};
-        CHECK((cuts[i].a.x - cloth.x) * p.scale() == near(from.x));
-        CHECK((cuts[i].a.y - cloth.y) * p.scale() == near(from.y));
-        CHECK(((across ? cuts[i].b.x - cuts[i].a.x : cuts[i].b.y - cuts[i].a.y) * p.scale()) ==
-              near(mm(across ? cut.in_hand.across : cut.in_hand.along)));
-    }
+    CHECK(found == pieces.size());
+    if (cloth.count() == 1)
+        CHECK(found == c.lay.places.size());
+    check_cuts(p, c, cloth, end);
 }
 
 } // namespace
@@ -232,7 +292,7 @@ TEST_CASE("what is bought stands beside what is laid, as shops sell it and as lo
     purchase_rules<inch> washed = by_the_eighth;
     washed.change = shrinks_by(percent(10));
     const picture shrunk = drawn(washed, true);
-    CHECK(drawn_length(shrunk, "bought 1 5/8 yd, after washing 52 5/8 in") == near(52.65 * 25.4));
+    CHECK(drawn_length(shrunk, "bought 1 5/8 yd, washed 52 5/8 in") == near(52.65 * 25.4));
     CHECK(shrunk.says("length to buy 58 1/2 in, sold as 1 5/8 yd"));
     check_legible(shrunk);
     // Nothing is straightened, and what is laid is sold: 54 in of two eighths of a yard more than a yard.
@@ -260,6 +320,55 @@ TEST_CASE("a remnant is drawn whole, its end marked and not trimmed") {
     CHECK(drawn.says("marked end"));
     CHECK(drawn.mentions("left over, to keep: 26 x 6 in"));
     check_legible(drawn);
+}
+
+// By hand: three mats of 70 in are 210 in long; with their ends 212, so 216 in are bought, 6 yd. On cloth 60 in wide that
+// is three and a half times as long as it is wide.
+TEST_CASE("a long lay is drawn in parts side by side, larger, and every part says where it begins") {
+    project<inch> p("Cloche covers", finished_size(40_in, 70_in));
+    p.add({"cover", "fleece", panel(p.finished())}).count(3);
+    for (const cutting ways : {cutting::free, cutting::edge_to_edge}) {
+        const auto c = cloth_for<inch>(sheet_of(p), "fleece", {.width = 60_in, .cutting = ways}, by_the_eighth);
+        const picture drawn(page_of(c, inch_ruler(16)));
+        const parts_drawn parts(drawn);
+        CHECK(parts.count() == 2);
+        CHECK(drawn.scale() <= 25); // 216 in are 5486 mm: at 1:40 137 mm, and no page has room for 219, at 1:25
+        check_places(drawn, c);
+        check_legible(drawn);
+        // Half way, 108 in, no mat ends: none within a fifth of that. So 107 in from the straightened end it is parted.
+        CHECK(drawn.says("107 in"));
+        CHECK(drawn.says("from 107 in on"));
+        CHECK(drawn.says("laid 210 in, bought 6 yd; drawn in 2 parts, side by side from the left"));
+        CHECK(drawn.count("A: cover") == 3);
+        CHECK(drawn.says("rest of A"));
+        // In a document, where the part is narrower, the end's name is shorter.
+        const drawing_options narrow{.on = paper::custom(15_cm, 17_cm), .for_screen = true, .in_document = true};
+        const page small = page_of(c, inch_ruler(16), narrow);
+        const auto says = [&](const char* words) {
+            return std::any_of(small.words.begin(), small.words.end(),
+                               [&](const page_words& w) { return w.text == words; });
+        };
+        CHECK(says("from 107 in on"));
+        CHECK((says("trim 1 in off to straighten this end") || says("straightened end")));
+    }
+}
+
+TEST_CASE("a long lay is parted between pieces where that is near") {
+    project<inch> p("Cloche covers", finished_size(40_in, 35_in));
+    p.add({"cover", "fleece", panel(p.finished())}).count(6);
+    const auto c = cloth_for<inch>(sheet_of(p), "fleece", {.width = 60_in}, by_the_eighth);
+    const picture drawn(page_of(c, inch_ruler(16)));
+    REQUIRE(parts_drawn(drawn).count() == 2);
+    check_places(drawn, c);
+    CHECK(drawn.says("from 105 in on")); // three of 35 in
+    CHECK(boxes(drawn, "piece").size() == 6);
+    CHECK_FALSE(drawn.mentions("rest of"));
+    check_legible(drawn);
+    // One that is as wide as long stays whole.
+    project<inch> square("Bench cover", finished_size(44_in, 50_in));
+    square.add({"cover", "drill", panel(square.finished())});
+    CHECK(parts_drawn(picture(page_of(cloth_for<inch>(sheet_of(square), "drill", {.width = 45_in}, by_the_eighth))))
+              .count() == 1);
 }
 
 TEST_CASE("folded cloth is drawn double, its fold along the left edge") {
@@ -330,4 +439,27 @@ TEST_CASE("a long list is counted, not crowded, and thousands of pieces are draw
     CHECK(drawn.says("A: flag, 2 x 3 in, 3000 of them"));
     CHECK(drawn.mentions(" more"));
     CHECK(drawn.words().size() < 400);
+}
+
+TEST_CASE("a flaw is crossed out where it is, as far as the cloth is drawn, and listed with the pieces") {
+    sheet_cloth<inch> c = tidy(cutting::free);
+    c.bolt.flaws = {{.from_left = 21_in, .from_end = 0_in, .across = 3_in, .along = 2_in},
+                    {.from_left = 40_in, .from_end = 20_in, .across = 9_in, .along = 3_in},
+                    {.from_left = 0_in, .from_end = 900_in, .across = 3_in, .along = 2_in}};
+    c.lay = lay_out<inch>(c.pieces, c.bolt);
+    c.bought = amount_to_buy(c.lay.length, by_the_eighth);
+    const picture p(page_of(c, inch_ruler(16)));
+    check_places(p, c);
+    const auto flaws = boxes(p, "flaw");
+    REQUIRE(flaws.size() == 2);
+    const auto cloth = boxes(p, "cloth").at(0);
+    CHECK((flaws[0].x - cloth.x) * p.scale() == near(mm(21_in)));
+    CHECK(flaws[0].width * p.scale() == near(mm(3_in)));
+    CHECK(flaws[0].height * p.scale() == near(mm(2_in)));
+    CHECK(flaws[1].width * p.scale() == near(mm(5_in))); // it reaches beyond the edge of 45 in
+    CHECK(p.lines("flaw").size() == 4);
+    CHECK(p.says("flaw, 3 x 2 in: 21 in from the left edge, 0 in from the end"));
+    CHECK(p.says("flaw, laid round"));
+    CHECK_FALSE(p.mentions("900 in"));
+    check_legible(p);
 }

@@ -200,6 +200,55 @@ void straps(feed& bytes) {
     });
 }
 
+void repairs(feed& bytes) {
+    const inches a = bytes.length<inch>(), b = bytes.length<inch>(), c = bytes.length<inch>();
+    const patch_edges<inch> edges{b, c};
+    refused([&] {
+        const finished_size<inch> hole(a, b);
+        must(hole_under(patch_over(hole, edges).cut(), edges) == hole, "a hole is found again under its patch");
+    });
+    refused([&] { must(band_of(band_height<inch>({a, b, c}).value(), b, c).depth == a, "a band comes back"); });
+    refused([&] { must(spliced_round(splice_length(a, b).value(), b) == a, "a ring comes back"); });
+    const doubled_ends<inch> ends{b, c};
+    refused([&] { must(loop_inside(loop_cut(a, ends).value(), ends) == a, "a loop comes back"); });
+    refused([&] {
+        const auto rows = darn_down<inch>({{a, b}, c, b, {}});
+        must(exact(rows.apart) * (rows.count - 1) == exact(a) + 2 * exact(c), "rows fill their span");
+        must(rows.apart <= b, "no further apart than asked");
+        const auto made = needlefuls_for<inch>(rows, {}, {a, {}});
+        must(made.rows >= 1 && mpz_class(std::to_string(made.rows)) * mpz_class(std::to_string(made.count)) >=
+                                   mpz_class(std::to_string(rows.count)),
+             "needlefuls make every row");
+    });
+}
+
+void curtains(feed& bytes) {
+    const inches a = bytes.length<inch>(), b = bytes.length<inch>(), c = bytes.length<inch>(), d = bytes.length<inch>();
+    refused([&] {
+        const pleat_groups<inch> g(a, b, {c, d}, count(bytes));
+        must(g.working().value() == b, "pleats and gaps are all of the cloth");
+        must(exact(g.gap()) * (g.count() - 1) + exact(c) + exact(d) == exact(a),
+             "gaps and ends are all of the heading");
+    });
+    refused([&] {
+        const hung_curtains<inch> h{a, bytes.between(1, 2), b, c};
+        must(track_of(heading_of(h).value(), h) == a, "a track comes back");
+    });
+    refused([&] {
+        const drop_ends<inch> ends{b, c, bytes.between(1, 2)};
+        must(fall_of(drop_cut(a, ends).value(), ends) == a, "a fall comes back");
+    });
+    refused([&] {
+        const auto drops = drops_on_repeat(a, 1, b);
+        must(drops.drop >= a && (b.value() == 0 || (drops.off < b && is_whole(ratio_of(drops.drop, b)))),
+             "a drop is the fewest repeats");
+    });
+    refused([&] {
+        const auto widths = widths_of<inch>({a, d, b, c, {}, d});
+        must(widths.made_up.value() >= a, "widths are wide enough");
+    });
+}
+
 void cords(feed& bytes) {
     const inches a = bytes.length<inch>(), b = bytes.length<inch>(), c = bytes.length<inch>();
     const cord_ends<inch> ends{b, c};
@@ -217,6 +266,18 @@ void cords(feed& bytes) {
         must(stretched_to(elastic_length(a, e).value(), e) >= a, "and opens right out");
         must(fullness_of(a, e) > 1, "and draws up");
     });
+}
+
+void pipings(feed& bytes) {
+    const inches a = bytes.length<inch>(), b = bytes.length<inch>(), c = bytes.length<inch>();
+    const piped_cord<inch> cord{a, b, c};
+    refused([&] {
+        const inches step = bytes.length<inch>(), cut = piping_width(cord, step).value();
+        must(is_whole(ratio_of(cut, step)), "a strip is on its step");
+        must(exact(cut) > 2 * exact(b) + 3 * (exact(a) + exact(c)), "and goes round its cord, with its seams");
+        must(seam_of_piping(cut, cord, step) >= down_to(b, step), "and leaves these seams");
+    });
+    refused([&] { must(edge_of_piping(a + b + c, {b, c}) == a, "a piping goes round what it was cut for"); });
 }
 
 void widths_and_rolls(feed& bytes) {
@@ -358,8 +419,9 @@ void curved(feed& bytes) {
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     feed bytes(data, size);
-    static constexpr void (*parts[])(feed&) = {pleats, pleats_from_cloth, tucked, hanging, ties_and_thread, straps,
-                                               cords,  widths_and_rolls,  bias,   boxes,   curved};
+    static constexpr void (*parts[])(feed&) = {
+        pleats, pleats_from_cloth, tucked,           hanging, ties_and_thread, straps, repairs, curtains,
+        cords,  pipings,           widths_and_rolls, bias,    boxes,           curved};
     while (bytes.remaining_bytes() > 0)
         refused([&] { parts[bytes.between(0, std::int64_t{std::size(parts)} - 1)](bytes); });
     return 0;

@@ -365,6 +365,33 @@ TEST_CASE("of what is turned out a slit is hidden by its tape and not by what it
     }
 }
 
+// Sewn up by hand at last, a gap holds what is turned in there; left open, nothing does.
+TEST_CASE("the edge of a gap is held where the gap is sewn up by hand") {
+    for (const closed_by by : {closed_by::hand, closed_by::nothing}) {
+        making<inch> d("mat");
+        const auto cloth = [&](const char* name) {
+            return d.cut({.name = name, .cloth = {.name = "twill"}, .width = 12_in, .height = 8_in});
+        };
+        const cut_part front = cloth("front"), back = cloth("back");
+        d.add(laying<inch>{.piece = front, .on = back, .up = face::wrong});
+        for (const edge e : {edge::left, edge::right, edge::top})
+            d.add(sewn(back, e, "1/2"_in, {front, back}));
+        const auto part_of = [&](cut_part of, length<inch> begins, length<inch> ends) {
+            auto at = line(of, edge::bottom, "1/2"_in);
+            at.begins = begins;
+            at.ends = ends;
+            return at;
+        };
+        d.add(stitching<inch>{.along = part_of(back, 0_in, 4_in), .through = {front, back}});
+        d.add(stitching<inch>{.along = part_of(back, 8_in, 12_in), .through = {front, back}});
+        const mouth_handle gap =
+            d.add(mouth<inch>{.name = "gap", .at = {part_of(front, 4_in, 8_in), part_of(back, 4_in, 8_in)}, .by = by});
+        d.add(moment{moment_kind::turn_out, gap.index});
+        d.add(moment{moment_kind::close, gap.index});
+        CHECK(execute(d).raw_edges.size() == (by == closed_by::hand ? 0 : 2));
+    }
+}
+
 // Rows that hold an edge: four hems of the backing, four of the roll's binding, those of the
 // cushion and its hems. The film does not fray; its rows and those between pockets hold no raw edge of other cloth.
 TEST_CASE("each row that holds an edge, and each finish, is missed when it is left out") {

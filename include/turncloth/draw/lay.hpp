@@ -8,11 +8,12 @@
 //   save("canvas.svg", to_svg(page_of(canvas, {}, {.project = s.name})));
 //
 // The cloth lies as long as it was bought, or as it is on hand, with its end first cut at the top and its length down the
-// page, at the largest scale of a plain series that it has room at: what is cut off to straighten the end lies above what is
-// laid, what is left beyond the lay below. Every kind of piece has a letter, which the list below explains, and which is the same on all cloths of a sheet; where there is room its name
-// and size stand on the piece too. Cuts from edge to edge are numbered in the order in which they are made; of a lay that
-// is cut free the list gives the place of every piece. The end and the edge that all of them count from are drawn thick
-// and named.
+// page, as large as it has room at: what is cut off to straighten the end lies above what is laid, what is left beyond the
+// lay below. A long one is drawn in parts side by side where that makes it a fifth larger. Every kind of piece has a letter,
+// which the list below explains, and which is the same on all cloths of a sheet; where there is room its name and size stand
+// on the piece too. Cuts from edge to edge are numbered in the order in which they are made; of a lay that is cut free the
+// list gives the place of every piece. The end and the edge that all of them count from are drawn thick and named.
+// Flaws are crossed out and listed.
 //
 // Included by itself, as sheet/purchases.hpp is.
 #ifndef TURNCLOTH_DRAW_LAY_HPP
@@ -22,7 +23,7 @@
 #include <turncloth/page/svg.hpp>
 #include <turncloth/sheet/purchases.hpp>
 #ifndef TURNCLOTH_COMPILED
-#include <turncloth/draw/detail/lay_picture.hpp>
+#include <turncloth/draw/detail/lay_in_parts.hpp>
 #endif
 
 #include <type_traits>
@@ -52,8 +53,9 @@ template <detail::compiled_unit Unit>
 page page_of(const sheet_cloth<Unit>& cloth, const ruler& by, const drawing_options& options,
              const std::type_identity_t<worth_keeping<Unit>>& keep) {
     const detail::lay_picture<Unit> lay(cloth, by, options.project, keep);
-    return detail::best_page_of(lay.drawn, options).draw([&](page& on, const detail::picture_place& at) {
-        detail::write_on_cloth(on, at, lay.words);
+    const detail::lay_drawn shown = detail::best_parts(lay, options);
+    return detail::best_page_of(shown.drawn, options).draw([&](page& on, const detail::picture_place& at) {
+        detail::write_on_cloth(on, at, shown.words);
     });
 }
 #endif

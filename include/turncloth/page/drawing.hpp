@@ -37,11 +37,11 @@ struct measured {
 };
 
 /// Words along an edge, so far beyond it on paper: above one that is level, and of one that is upright at its left, or at
-/// its right where that is more than 0. They are left out where the edge is shorter.
+/// its right where that is more than 0. Where the edge is not as long, shorter ones, or none.
 struct edge_name {
     page_segment edge;
     double beyond;
-    std::string words;
+    std::string words, shorter{};
 };
 
 struct drawn_arrow {
@@ -56,6 +56,7 @@ struct picture {
     double ring = 0;                     ///< mm of paper all round it that are kept for labels
     bool has_note = false;               ///< a line of words may be written below it
     bool may_enlarge = false;            ///< to twice, five or ten times
+    bool fills = false; ///< its page, at a scale of a finer series: no length is to be taken from it with a rule
     std::vector<page_stroke> strokes{};
     std::vector<drawn_arrow> arrows{};
     std::vector<measured> below{}, beside{};
@@ -245,7 +246,9 @@ private:
         const auto enough = [&](double scale) { return words_fit ? fits(scale) : most <= least_picture * scale; };
         const double larger[] = {0.1, 0.2, 0.5}, *const first =
                                                      std::find_if(std::begin(larger), std::end(larger), enough);
-        to_.scale = from_->may_enlarge && first != std::end(larger) ? *first : scale_for(enough);
+        to_.scale = from_->may_enlarge && first != std::end(larger) ? *first
+                    : from_->fills                                  ? finer_scale_for(enough)
+                                                                    : scale_for(enough);
         // One that is not stated need not be of the series, whose steps are at most of two and a half to one.
         if (for_screen && words_fit) {
             double finer = to_.scale / 2.5;
@@ -329,12 +332,16 @@ private:
         for (const edge_name& n : from_->names) {
             const page_segment edge = to_(n.edge);
             const page_point middle = middle_of(edge);
-            if (by_.width(n.words, small_size) + 2 > distance(edge.from, edge.to))
+            const auto fits = [&](const std::string& words) {
+                return by_.width(words, small_size) + 2 <= distance(edge.from, edge.to);
+            };
+            const std::string& words = fits(n.words) ? n.words : n.shorter;
+            if (words.empty() || !fits(words))
                 continue;
             if (edge.from.y == edge.to.y)
-                on.write({middle.x, middle.y - n.beyond}, n.words, small_size, set_from::middle);
+                on.write({middle.x, middle.y - n.beyond}, words, small_size, set_from::middle);
             else
-                on.write({middle.x + n.beyond, middle.y}, n.words, small_size, set_from::middle).turned = 90;
+                on.write({middle.x + n.beyond, middle.y}, words, small_size, set_from::middle).turned = 90;
         }
     }
 

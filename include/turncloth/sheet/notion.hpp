@@ -4,7 +4,9 @@
 //                       .sold(how)  .caution(note)  .before_seams()
 //   listed(name, count, opening, supply)  listed(name, count, tie)  listed(name, eyelet row or pleating)
 //   listed(name, count, straps)  listed(name, count, drawstrings)  listed(name, count, round, elastic, step)
-//   listed(name, width, length, strips)  listed_round(name, working, girth)
+//   listed(name, pleat groups, turned)  listed(name, curtain drops)
+//   listed(name, darn, needleful)  listed(name, count, webbing loops)
+//   listed(name, width, length, strips)  listed_round(name, working, girth)  listed(name, piping all round)
 //                                            what notions/ computes, as a notion that a project can hold
 //   zipper_supply<U>                         from_roll(length)  made_up(lengths sold, ends, tail)
 //
@@ -20,11 +22,15 @@
 #include <turncloth/notions/binding.hpp>
 #include <turncloth/notions/boxed.hpp>
 #include <turncloth/notions/caution.hpp>
+#include <turncloth/notions/curtain.hpp>
+#include <turncloth/notions/darn.hpp>
 #include <turncloth/notions/drawstring.hpp>
 #include <turncloth/notions/hanging.hpp>
+#include <turncloth/notions/piping.hpp>
 #include <turncloth/notions/pleats.hpp>
 #include <turncloth/notions/strap.hpp>
 #include <turncloth/notions/tie.hpp>
+#include <turncloth/notions/webbing.hpp>
 #include <turncloth/notions/zipper.hpp>
 #include <turncloth/panel/names.hpp>
 
@@ -195,6 +201,76 @@ notion<Unit> listed(std::string name, std::int64_t count, const boxed_straps<Uni
         .caution(caution::infants_and_animals);
 }
 
+/// Both ways of a darn; thread is told as it is cut, in whole needlefuls.
+template <length_unit Unit>
+notion<Unit> listed(std::string name, const darn<Unit>& d, const needleful<Unit>& each) {
+    const darn_rows<Unit> down = darn_down(d), across = darn_across(d);
+    const needlefuls<Unit> first = needlefuls_for(down, d.loop, each), second = needlefuls_for(across, d.loop, each);
+    return notion<Unit>(std::move(name))
+        .number("rows of thread down", down.count)
+        .figure("from one to the next, at most", d.apart)
+        .figure("each row down, long", down.each)
+        .number("rows of thread across", across.count)
+        .figure("each row across, long", across.each)
+        .figure("thread that the rows down take", row_thread(down, d.loop))
+        .figure("thread that the rows across take", row_thread(across, d.loop))
+        .number("needlefuls", first.count + second.count)
+        .figure("each needleful, cut", each.cut)
+        .figure("darning thread in all", first.thread + second.thread)
+        .sold(sold_as::off_a_roll);
+}
+
+/// With the tape that they are sewn to, its ends turned under by so much, and its hooks.
+template <length_unit Unit>
+notion<Unit> listed(std::string name, const pleat_groups<Unit>& g, length<Unit> turned) {
+    require_at_most<range_error>(g.count(), most_in_a_row, "the number of pleats on a heading");
+    require_not_negative<curtain_error>(turned, "what is turned under at the ends of a tape");
+    std::vector<length<Unit>> hooks;
+    for (const auto& place : g.on_heading())
+        hooks.push_back(place.from_datum());
+    return notion<Unit>(std::move(name))
+        .number("pleats", g.count())
+        .figure("flat between two pleats", g.gap())
+        .figure("each pleat takes up", g.taken())
+        .figure("curtain before it is pleated, hemmed", g.working())
+        .places("pleats and their hooks, from the finished left edge", std::move(hooks))
+        .number("hooks", hooks_on(g))
+        .sold(sold_as::as_told)
+        .figure("heading tape, cut",
+                turncloth::figure<Unit>().plus(g.heading(), "heading").plus_any(2, turned, "turned in"))
+        .sold(sold_as::off_a_roll)
+        .caution(caution::hanging_up);
+}
+
+/// Cut from cloth that the sheet cuts too, so nothing of them is bought.
+template <length_unit Unit>
+notion<Unit> listed(std::string name, const curtain_drops<Unit>& d) {
+    const joined_widths<Unit> widths = widths_of(d);
+    const matched_drops<Unit> drops = drops_on_repeat(d.drop, widths.count, d.repeat);
+    notion<Unit> n(std::move(name));
+    n.number("widths of cloth", widths.count).figure("widths joined", widths.made_up);
+    if (widths.joins > 0)
+        n.number("joins", widths.joins);
+    n.figure("each drop, as long as it must be", d.drop);
+    if (drops.repeats > 0)
+        n.figure("each drop, up to a whole repeat", drops.drop).figure("cut off each drop beyond that", drops.off);
+    return n.figure("cloth for them", drops.cloth);
+}
+
+/// Webbing loops alike.
+template <length_unit Unit>
+notion<Unit> listed(std::string name, std::int64_t count, const webbing_loops<Unit>& l) {
+    const turncloth::figure<Unit> each = loop_on_edge(l);
+    return notion<Unit>(std::move(name))
+        .number("loops", count)
+        .figure("each, cut", each)
+        .figure("each stands out beyond its edge", l.stands)
+        .figure("webbing in all", each.value() * count)
+        .sold(sold_as::off_a_roll)
+        .caution(caution::loads)
+        .caution(caution::infants_and_animals);
+}
+
 template <length_unit Unit>
 notion<Unit> listed(std::string name, std::int64_t count, const drawstrings<Unit>& d) {
     const turncloth::figure<Unit> each = cord_length(d.round, d.ends);
@@ -222,6 +298,20 @@ notion<Unit> listed(std::string name, std::int64_t count, length<Unit> round, co
         .sold(sold_as::off_a_roll)
         .figure("opens out to", stretched_to(cut, e))
         .caution(caution::infants_and_animals);
+}
+
+/// The strip and the cord of a piece that is piped all round; the strip's cloth is cut with the other pieces.
+template <length_unit Unit>
+notion<Unit> listed(std::string name, const piped_edge<Unit>& p) {
+    const auto corners = corners_on_piping(p.piece, p.first);
+    return notion<Unit>(std::move(name))
+        .figure("cord, across", p.cord.across)
+        .sold(sold_as::as_told)
+        .figure("cord, cut", cord_for_edge(p.piece, p.cord, p.step))
+        .sold(sold_as::off_a_roll)
+        .figure("strip, cut width", piping_width(p.cord, p.step))
+        .figure("strip, length joined", piping_length(p.piece, p.ends))
+        .places("corners, from the cut end that the strip begins with", {corners.begin(), corners.end()});
 }
 
 /// Ribbon that goes round a roll and is tied in a bow: `working` is what tie_round gives.

@@ -34,6 +34,7 @@ inline constexpr kind_of_line datum_line = {{"datum", 1.1}, "all counts from her
                               selvedge_line = {{"selvedge", 0.2, {5, 1.5}}, "selvedge ends"},
                               lay_end_line = {{"lay-end", 0.2, {0.8, 0.8, 5, 0.8}}, "end of the lay"},
                               laid_line = {{"piece", 0.2}, "piece"},
+                              flaw_line = {{"flaw", 0.35, {1, 0.6}}, "flaw, laid round"},
                               cutting_line = {{"cutting", 0.5, {2.5, 1.5}}, "cut, in order"},
                               kept_line = {{"left-over", 0.25, {0.4, 1}}, "left over, to keep"};
 
@@ -46,6 +47,7 @@ struct lay_words {
     std::vector<page_segment> cuts{}; ///< in order
     std::vector<words_inside> left{}; ///< over
     std::vector<piece> pieces{};
+    std::vector<std::string> notes{}; ///< below it all stands the first that has room
 };
 
 /// The number stands beside its cut, within one piece or one left-over, as near its beginning as it may be.
@@ -87,6 +89,11 @@ inline void add_arrow(page& on, free_room& room, const page_area& a, bool turned
 }
 
 inline void write_on_cloth(page& on, const picture_place& at, const lay_words& words) {
+    for (const std::string& note : words.notes)
+        if (at.by.width(note, small_size) <= at.note_width) {
+            on.write(at.note, note, small_size);
+            break;
+        }
     constexpr std::size_t crowd = 1000; // of more it would be long to look for a place for each; the lists have them
     if (words.pieces.size() > crowd)
         return;
@@ -116,6 +123,7 @@ public:
         drawn.words.most_list = 0.2;
         drawn.words.lists.resize(2); // of cuts or places, and of pieces
         drawn.words.told = 1;
+        drawn.fills = true;
         drawn.words.small_print.push_back(
             sentence({"Figures are ", figures_note(by_, from_.graduation),
                       " The arrow on a piece shows its height, which lies along the grain unless the piece is "
@@ -125,6 +133,7 @@ public:
         measure_lengths();
         add_facts();
         add_pieces();
+        add_flaws();
         if (c.bolt.cutting == cutting::free)
             add_places();
         else
@@ -134,6 +143,16 @@ public:
         add_rest();
     }
 
+    const ruler& by() const { return by_; }
+    /// What is cut off at each end so that it is straight.
+    length<Unit> straightened() const { return from_.on_hand ? length<Unit>() : from_.bought.straightened; }
+    /// Of the cloth as it lies to be cut, ends and all: what is given of it, but never less than its lay takes.
+    length<Unit> in_hand() const {
+        const length<Unit> least = from_.lay.length + straightened() * 2;
+        return std::max(least, from_.on_hand ? from_.on_hand->length : from_.bought.washed);
+    }
+    const lay<Unit>& of() const { return from_.lay; }
+
 private:
     std::string text(length<Unit> l) const { return to_text(l, by_); }
     std::string written(length<Unit> l) const { return unbroken(text(l)); }
@@ -142,13 +161,6 @@ private:
     std::string left_edge() const { return from_.bolt.folded ? said(fold_of_cloth, {}) : sentence({"left edge"}); }
 
     length<Unit> lying_width() const { return from_.bolt.folded ? from_.bolt.width / 2 : from_.bolt.width; }
-    /// What is cut off at each end so that it is straight.
-    length<Unit> straightened() const { return from_.on_hand ? length<Unit>() : from_.bought.straightened; }
-    /// Of the cloth as it lies to be cut, ends and all: what is given of it, but never less than its lay takes.
-    length<Unit> in_hand() const {
-        const length<Unit> least = from_.lay.length + straightened() * 2;
-        return std::max(least, from_.on_hand ? from_.on_hand->length : from_.bought.washed);
-    }
     double laid_from() const { return in_mm(straightened()); }
     double laid_to() const { return in_mm(straightened() + from_.lay.length); }
     page_area area_of_part(const cloth_part<Unit>& p) const {
@@ -177,7 +189,9 @@ private:
              b.folded ? sentence({"half the width, folded: ", text(shown)}) : sentence({"width ", text(shown)})}};
         if (from_.on_hand) // which has no selvedges
             drawn.below.erase(drawn.below.begin());
-        drawn.names = {{{{from, 0}, {to, 0}}, 1.2, end_name()}, {{{0, end}, {0, laid_to()}}, -1.2, left_edge()}};
+        const std::string shorter = from_.on_hand ? std::string() : sentence({"straightened end"});
+        drawn.names = {{{{from, 0}, {to, 0}}, 1.2, end_name(), shorter},
+                       {{{0, end}, {0, laid_to()}}, -1.2, left_edge()}};
     }
     /// It stands above what is cut off.
     std::string end_name() const {
@@ -199,7 +213,7 @@ private:
         drawn.beside.push_back({0, all, 0,
                                 from_.bought.washed == from_.bought.bought
                                     ? sentence({"bought ", bought})
-                                    : sentence({"bought ", bought, ", after washing ", text(from_.bought.washed)})});
+                                    : sentence({"bought ", bought, ", washed ", text(from_.bought.washed)})});
     }
 
     void add_facts() {
@@ -252,7 +266,26 @@ private:
                 entry.append(", ").append(laid[i] > 1 ? sentence({turned[i], " turned"}) : sentence({"turned"}));
             if (p.on_fold)
                 entry.append(", ").append(word("on the fold"));
+            if (p.stays)
+                entry.append(", ").append(word("laid already"));
             drawn.words.lists[1].push_back(std::move(entry));
+        }
+    }
+
+    /// Crossed out, so far as it is on what is drawn.
+    void add_flaws() {
+        for (const cloth_part<Unit>& f : from_.lay.flaws) {
+            const page_area whole = area_of_part(f);
+            const double right = std::min(whole.right(), drawn.width), bottom = std::min(whole.bottom(), drawn.height);
+            if (right <= whole.x || bottom <= whole.y)
+                continue;
+            const page_area a{whole.x, whole.y, right - whole.x, bottom - whole.y};
+            drawn.draw(flaw_line, a);
+            drawn.draw(flaw_line, page_segment{{a.x, a.y}, {a.right(), a.bottom()}});
+            drawn.draw(flaw_line, page_segment{{a.x, a.bottom()}, {a.right(), a.y}});
+            drawn.words.lists[1].push_back(
+                sentence({"flaw, ", size_text(f.across, f.along, by_), ": ", text(f.from_left), " from the ",
+                          left_edge(), ", ", text(f.from_end), " from the end"}));
         }
     }
 

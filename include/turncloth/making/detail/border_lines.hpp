@@ -41,16 +41,17 @@ public:
     lazy_border_lines(const lazy_cells<Use>& plane, std::span<const bound_row> rows,
                       std::span<const opened_line> opened)
         : plane_(&plane), upright_(plane.slabs().size() + 1), level_(plane.slabs().size()) {
-        for (std::vector<line>& list : level_)
-            list.reserve(16); // level rows cross most slabs
+        std::vector<placed> all;
+        all.reserve(rows.size() + opened.size());
         for (const bound_row& r : rows)
-            put(r.at, {r.run, &r});
+            all.push_back({r.at, r.run, &r, nullptr});
         for (const opened_line& o : opened)
-            put(o.at, {o.run, nullptr, &o});
-        for (auto* lists : {&upright_, &level_})
-            for (std::vector<line>& list : *lists)
-                std::sort(list.begin(), list.end(),
-                          [](const line& a, const line& b) { return a.run.from < b.run.from; });
+            all.push_back({o.at, o.run, nullptr, &o});
+        std::sort(all.begin(), all.end(), [](const placed& a, const placed& b) { return a.begins() < b.begins(); });
+        for (std::vector<line>& list : level_)
+            list.reserve(std::min<std::size_t>(all.size(), 64)); // level lines cross most slabs
+        for (const placed& l : all)
+            put(l);
     }
 
     bool runs_between(std::size_t slab, const stretch& there) const {
@@ -73,7 +74,7 @@ public:
     }
     void leave() {
         beside_.clear();
-        note_mouths();
+        mouths_from_ = mouths_.size();
     }
     whole next_end() const {
         whole end = to_come_.empty() ? std::numeric_limits<whole>::max() : to_come_[0].run.from;
@@ -96,11 +97,13 @@ public:
     }
     /// Whether a row holds together all that lies from the one ply to the other.
     bool hold(std::uint32_t low, std::uint32_t high) const {
-        return std::any_of(beside_.begin(), beside_.end(),
-                           [&](const line& l) { return l.row != nullptr && l.row->low <= low && high <= l.row->high; });
+        for (const line& l : beside_)
+            if (l.row != nullptr && l.row->low <= low && high <= l.row->high)
+                return true;
+        return false;
     }
     /// Whether a mouth that cuts nothing is stated on one of the two walls.
-    bool end_hollow(const std::pair<std::size_t, std::size_t>& walls) const {
+    bool end_hollow(const std::pair<std::uint32_t, std::uint32_t>& walls) const {
         return std::any_of(beside_.begin(), beside_.end(), [&](const line& l) {
             if (l.opened == nullptr || l.opened->cuts)
                 return false;
@@ -121,23 +124,23 @@ private:
         bool cuts() const { return opened != nullptr && opened->cuts; }
     };
 
+    /// A line before it is put into the lists that it runs through.
+    struct placed {
+        table_line at{};
+        stretch run{};
+        const bound_row* row = nullptr;
+        const opened_line* opened = nullptr;
+        whole begins() const { return at.level ? at.at : run.from; }
+    };
     /// A level line goes with each slab that it crosses, and is met there at its y alone.
-    void put(const table_line& at, line l) {
-        const stretch run = l.run;
-        if (at.level)
-            l.run = {at.at, at.at + 1};
-        each_list(at, run, [&](std::vector<line>& list) {
-            list.push_back(l);
-            l.begins = false;
-        });
-    }
-    template <class Do>
-    void each_list(const table_line& at, const stretch& run, Do todo) {
-        std::size_t s = plane_->slab_from(at.level ? run.from : at.at);
-        if (!at.level)
-            return todo(upright_[s]);
-        for (; s < level_.size() && plane_->slabs()[s].right <= run.to; ++s)
-            todo(level_[s]);
+    void put(const placed& l) {
+        std::size_t s = plane_->slab_from(l.at.level ? l.run.from : l.at.at);
+        if (!l.at.level)
+            return upright_[s].push_back({l.run, l.row, l.opened, true});
+        for (bool begins = true; s < level_.size() && plane_->slabs()[s].right <= l.run.to; ++s) {
+            level_[s].push_back({{l.at.at, l.at.at + 1}, l.row, l.opened, begins});
+            begins = false;
+        }
     }
     void begin(const std::vector<line>& list) {
         to_come_ = list;
@@ -148,6 +151,8 @@ private:
         for (const line& l : beside_)
             if (l.opened != nullptr && l.opened->mouth != nowhere)
                 mouths_.push_back(l.opened->mouth);
+        if (mouths_.size() - mouths_from_ < 2)
+            return;
         const auto from = mouths_.begin() + static_cast<std::ptrdiff_t>(mouths_from_);
         std::sort(from, mouths_.end());
         mouths_.erase(std::unique(from, mouths_.end()), mouths_.end());

@@ -64,6 +64,7 @@ public:
     std::size_t cell_count() const {
         return slabs_.empty() ? 0 : slabs_.back().cells_before + slabs_.back().cell_count();
     }
+    std::size_t layer_count() const { return over_.size(); } ///< plies over all cells
     /// The slab that begins at x, which is where one begins or where the last ends.
     std::size_t slab_from(whole x) const {
         const auto at =
@@ -78,10 +79,10 @@ private:
         whole slope() const { return to.y > from.y ? 1 : to.y < from.y ? -1 : 0; }
         whole at(whole x) const { return from.y + slope() * (x - from.x); }
     };
+    using range = std::pair<std::size_t, std::size_t>;
     /// A ply over a cell, by its number among those of all slabs.
     struct covered {
-        std::uint32_t ply;
-        std::size_t cell;
+        std::uint32_t ply, cell;
     };
 
     template <class Do>
@@ -136,18 +137,20 @@ private:
         // Taken from the top down, level sides come into each slab in order, and each once; slanting ones do not.
         std::sort(level_sides_.begin(), level_sides_.end(),
                   [](const side& a, const side& b) { return a.from.y < b.from.y; });
-        for (std::size_t i = 0; i + 1 < stops_.size(); ++i)
-            slabs_.push_back({stops_[i], stops_[i + 1], {}, 0});
         for (const side& s : level_sides_)
             if (heights_.empty() || heights_.back() != s.from.y)
                 heights_.push_back(s.from.y);
+        for (std::size_t i = 0; i + 1 < stops_.size(); ++i) {
+            slabs_.push_back({stops_[i], stops_[i + 1], {}, 0});
+            slabs_.back().levels.reserve(std::min<std::size_t>(heights_.size(), 64)); // most slabs have most of them
+        }
         at_height_.resize(slabs_.size() * heights_.size());
         std::size_t height = 0;
         for (const side& s : level_sides_) {
             height += heights_[height] != s.from.y ? 1 : 0;
             for (std::size_t k = slab_from(s.from.x); k < slabs_.size() && slabs_[k].right <= s.to.x; ++k)
                 if (auto& levels = slabs_[k].levels; levels.empty() || levels.back().left != s.from.y) {
-                    at_height_[k * heights_.size() + height] = levels.size();
+                    at_height_[k * heights_.size() + height] = static_cast<std::uint32_t>(levels.size());
                     levels.push_back({s.from.y, s.from.y});
                 }
         }
@@ -170,22 +173,24 @@ private:
         // Where all sides are level a slab's levels are found by their heights.
         const bool by_height = slanting_sides_.empty() && area.is_upright();
         const std::size_t top = by_height ? height_of(round.top) : 0, bottom = by_height ? height_of(round.bottom) : 0;
+        const bool without_holes = holes_[ply].empty();
         sides_.clear();
         if (!by_height)
             each_side(area, [&](const side& one) { sides_.push_back(one); });
         for (std::size_t k = slab_from(round.left); k < slabs_.size() && slabs_[k].right <= round.right; ++k) {
-            const std::size_t* levels = at_height_.data() + k * heights_.size();
-            const auto [first, end] = by_height ? std::pair(levels[top], levels[bottom]) : across(slabs_[k]);
+            const std::uint32_t* levels = at_height_.data() + k * heights_.size();
+            const auto [first, end] = by_height ? range(levels[top], levels[bottom]) : across(slabs_[k]);
             for (std::size_t i = first; i < end; ++i)
-                if (holes_[ply].empty() || !in_hole(ply, slabs_[k], i))
-                    covered_.push_back({static_cast<std::uint32_t>(ply), slabs_[k].cells_before + i});
+                if (without_holes || !in_hole(ply, slabs_[k], i))
+                    covered_.push_back(
+                        {static_cast<std::uint32_t>(ply), static_cast<std::uint32_t>(slabs_[k].cells_before + i)});
         }
     }
     std::size_t height_of(whole y) const {
         return static_cast<std::size_t>(std::lower_bound(heights_.begin(), heights_.end(), y) - heights_.begin());
     }
     /// The cells of a slab that lie in the ply: between two of its sides, as it is convex. The first, and past the last.
-    std::pair<std::size_t, std::size_t> across(const slab& s) const {
+    range across(const slab& s) const {
         whole upper = std::numeric_limits<whole>::max(), lower = std::numeric_limits<whole>::min();
         for (const side& e : sides_)
             if (e.from.x <= s.left && s.right <= e.to.x) {
@@ -225,11 +230,11 @@ private:
     std::vector<side> sides_{}; ///< of the ply that is looked at
     std::vector<whole> stops_{};
     std::vector<slab> slabs_{};
-    std::vector<whole> heights_{};         ///< of level sides, each once
-    std::vector<std::size_t> at_height_{}; ///< slab by slab, the level at each height where it has one
-    std::vector<std::size_t> first_{};     ///< of each cell's plies, slab by slab, and the end
-    std::vector<std::uint32_t> over_{};    ///< plies by their place in the stack, cell by cell, from the bottom up
-    std::vector<covered> covered_{};       ///< while they are gathered
+    std::vector<whole> heights_{};           ///< of level sides, each once
+    std::vector<std::uint32_t> at_height_{}; ///< slab by slab, the level at each height where it has one
+    std::vector<std::size_t> first_{};       ///< of each cell's plies, slab by slab, and the end
+    std::vector<std::uint32_t> over_{};      ///< plies by their place in the stack, cell by cell, from the bottom up
+    std::vector<covered> covered_{};         ///< while they are gathered
 };
 using cells = lazy_cells<void>;
 

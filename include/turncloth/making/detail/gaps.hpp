@@ -3,6 +3,7 @@
 //   class gaps(cells, rows, opened)     rows: what is held together; opened: slits, zippers, mouths
 //     .gap_between(slab, k, i)          in that cell, the gap between its plies i and i + 1, numbered from 1
 //     .hollow_of(gap)                   gaps of one hollow have one number; outside is 0
+//     .where(gap)                       the first slab and the cell in it over which it is
 //     .walls_of(gap)                    the two walls, the smaller number first
 //     .like()                           which cells go on from slab to slab with the same gaps (detail/like_cells.hpp)
 //     .passages()                       where a hollow goes on into another or outside
@@ -20,13 +21,14 @@
 #ifndef TURNCLOTH_MAKING_DETAIL_GAPS_HPP
 #define TURNCLOTH_MAKING_DETAIL_GAPS_HPP
 
+#include <turncloth/making/detail/held.hpp>
 #include <turncloth/making/detail/like_cells.hpp>
 
 #include <algorithm>
 #include <cstddef>
 #include <cstdint>
+#include <iterator>
 #include <limits>
-#include <numeric>
 #include <span>
 #include <utility>
 #include <vector>
@@ -37,11 +39,12 @@ template <class Use>
 class lazy_gaps {
 public:
     using cells = lazy_cells<Use>;
+    using walls = std::pair<std::uint32_t, std::uint32_t>;
 
     lazy_gaps(const cells& plane, std::span<const bound_row> rows, std::span<const opened_line> opened)
         : plane_(&plane), lines_(plane, rows, opened), like_(plane, lines_) {
         for (const ply& p : plane.of().plies)
-            back_.push_back({p.part, inverse(p.how)});
+            back_.push_back({p.part, static_cast<std::uint32_t>(p.wall), inverse(p.how)});
         number_gaps();
         for (std::size_t s = 0; s < plane.slabs().size(); ++s) {
             cross_upright(s);
@@ -49,8 +52,7 @@ public:
         }
         if (!plane.slabs().empty())
             cross_upright(plane.slabs().size());
-        for (std::size_t& up : up_) // from the lowest on, and none is above its hollow's lowest
-            up = up_[up];
+        hollow_ = std::move(one_).lowest_with_each();
     }
 
     std::size_t count() const { return gap_walls_.size(); }
@@ -58,8 +60,13 @@ public:
         return first_[like_.number(in, k)] + i;
     }
     const lazy_like_cells<Use>& like() const { return like_; }
-    std::size_t hollow_of(std::size_t gap) const { return up_[gap]; }
-    std::pair<std::size_t, std::size_t> walls_of(std::size_t gap) const { return gap_walls_[gap]; }
+    std::size_t hollow_of(std::size_t gap) const { return hollow_[gap]; }
+    std::pair<std::size_t, std::size_t> where(std::size_t gap) const {
+        const auto beyond = std::upper_bound(starts_.begin(), starts_.end(), gap,
+                                             [](std::size_t g, const start& cell) { return g < cell.gap; });
+        return {std::prev(beyond)->slab, std::prev(beyond)->cell};
+    }
+    walls walls_of(std::size_t gap) const { return gap_walls_[gap]; }
     bool is_channel(std::size_t gap) const { return gap != 0 && gap_walls_[gap].first == gap_walls_[gap].second; }
     const std::vector<passage>& passages() const { return passages_; }
     const std::vector<passage>& barriers() const { return barriers_; }
@@ -72,6 +79,10 @@ public:
 
 private:
     using plies = std::span<const std::uint32_t>;
+    /// A cell that does not go on from the slab before, by the lowest gap over it.
+    struct start {
+        std::size_t gap = 0, slab = 0, cell = 0;
+    };
     struct met_border {
         border at{};
         std::size_t mouths_from = 0, mouths_to = 0;
@@ -82,43 +93,48 @@ private:
         std::size_t border = 0, lines = 0;
         bool is_level = false, none_begins = false;
     };
-    enum class at_border : unsigned char { ends, goes_on, is_opened };
     /// A ply that ends at a border and goes on in another of the cell, by their places in it.
     struct fold_over {
         std::size_t low = 0, high = 0;
     };
-    /// Of a ply, how the table lies to its part's own spots.
+    /// Of a ply, how the table lies to its part's own spots; and its wall.
     struct ply_back {
         std::size_t part = 0;
+        std::uint32_t wall = 0;
         lie how{};
     };
     /// The cell on one side of a border. Gap i lies beneath ply i; the lowest and the one above all are outside.
     struct side {
         plies over{};
         std::size_t first = 0; ///< number of gap 1
-        std::vector<at_border> here{};
         std::vector<fold_over> folds{};
         std::size_t reached = 0; ///< the first gap not yet collected
         std::size_t end = 0;     ///< of the plies between the like ones beneath and above
     };
 
     void number_gaps() {
-        gap_walls_.push_back({nowhere, nowhere}); // outside
-        const auto& all = plane_->of().plies;
-        first_.reserve(plane_->cell_count());
+        gap_walls_.push_back({}); // outside
+        gap_walls_.reserve(plane_->layer_count() + 1);
+        first_.resize(plane_->cell_count());
+        std::size_t cell = 0;
         for (std::size_t s = 0; s < plane_->slabs().size(); ++s)
-            for (std::size_t k = 0; k < plane_->slabs()[s].cell_count(); ++k) {
-                if (const std::size_t j = like_.before(s, k); j != nowhere) {
-                    first_.push_back(first_[like_.number(s - 1, j)]);
-                    continue;
-                }
-                first_.push_back(gap_walls_.size());
+            for (std::size_t k = 0; k < plane_->slabs()[s].cell_count(); ++k, ++cell) {
+                const std::size_t j = like_.before(s, k);
+                first_[cell] =
+                    j == nowhere ? static_cast<std::uint32_t>(gap_walls_.size()) : first_[like_.number(s - 1, j)];
                 const plies over = plane_->plies(s, k);
-                for (std::size_t i = 0; i + 1 < over.size(); ++i)
-                    gap_walls_.push_back(std::minmax({all[over[i]].wall, all[over[i + 1]].wall}));
+                if (j != nowhere || over.size() < 2)
+                    continue;
+                starts_.push_back({gap_walls_.size(), s, k});
+                for (std::size_t i = 0; i + 1 < over.size(); ++i) {
+                    const std::uint32_t low = back_[over[i]].wall, high = back_[over[i + 1]].wall;
+                    gap_walls_.emplace_back(std::min(low, high), std::max(low, high));
+                }
             }
-        up_.resize(gap_walls_.size());
-        std::iota(up_.begin(), up_.end(), std::size_t{0});
+        one_ = held(gap_walls_.size());
+        borders_.reserve(2 * plane_->cell_count()); // about so many of each
+        passages_.reserve(gap_walls_.size());
+        barriers_.reserve(gap_walls_.size());
     }
 
     /// The border between slab s - 1 and slab s, or beside the first or the last: stretch by stretch between all the
@@ -233,7 +249,7 @@ private:
         for (std::size_t i = 1; i < plies_on; ++i) {
             const std::size_t one = a_.first + from_a + i - 1, other = b_.first + from_b + i - 1;
             if (plain)
-                join(one, other);
+                one_.join(one, other);
             else if (lines_.hold(a_.over[from_a + i - 1], a_.over[from_a + i]))
                 barriers_.push_back(here(one, other));
             else
@@ -242,66 +258,74 @@ private:
     }
     /// One band after another, from the bottom up.
     void meet_between(const border& at) {
-        find_going_on();
-        for (side* one : {&a_, &b_}) {
-            one->folds.clear();
-            if (one->end - one->reached > 1)
-                find_folds(*one, at);
-        }
+        a_.folds.clear();
+        b_.folds.clear();
+        if (a_.end - a_.reached > 1)
+            find_folds(a_, b_, at);
+        if (b_.end - b_.reached > 1)
+            find_folds(b_, a_, at);
         for (bool more = true; more;) {
+            const auto [to_a, to_b] = next_going_on();
+            more = to_a < a_.end;
             open_.clear();
             shut_.clear();
-            outside_ = false;
-            more = collect(a_);
-            collect(b_);
+            outside_ = is_outside(a_, to_a) || is_outside(b_, to_b);
+            collect(a_, to_a);
+            collect(b_, to_b);
             link_open();
             part();
         }
     }
-    void find_going_on() {
-        a_.here.assign(a_.end, at_border::ends);
-        b_.here.assign(b_.end, at_border::ends);
-        for (std::size_t i = a_.reached, j = b_.reached; i < a_.end && j < b_.end;) {
-            const std::uint32_t p = a_.over[i], q = b_.over[j];
-            if (p == q)
-                a_.here[i] = b_.here[j] = lines_.cut(p) ? at_border::is_opened : at_border::goes_on;
-            i += p <= q ? 1 : 0;
-            j += q <= p ? 1 : 0;
-        }
-    }
     /// A ply that ends here and goes on in another of the same side, which ends here too.
     /// The border is the same in the part's own spots for both.
-    void find_folds(side& s, const border& at) {
+    void find_folds(side& s, const side& other, const border& at) {
+        const auto ends = [&](std::uint32_t p) {
+            const plies beyond = other.over.subspan(other.reached, other.end - other.reached);
+            return std::find(beyond.begin(), beyond.end(), p) == beyond.end();
+        };
         for (std::size_t i = s.reached; i + 1 < s.end; ++i) {
-            if (s.here[i] != at_border::ends)
-                continue;
             const ply_back& low = back_[s.over[i]];
             for (std::size_t k = i + 1; k < s.end; ++k)
                 if (const ply_back& high = back_[s.over[k]];
-                    high.part == low.part && s.here[k] == at_border::ends && high.how(at.from) == low.how(at.from) &&
-                    high.how(at.to) == low.how(at.to) && !lines_.cut(s.over[i]))
+                    high.part == low.part && are_one_spot(low.how, high.how, at.from) &&
+                    are_one_spot(low.how, high.how, at.to) && ends(s.over[i]) && ends(s.over[k]) &&
+                    !lines_.cut(s.over[i]))
                     s.folds.push_back({i, k});
         }
     }
-    /// The gaps of a side up to the next ply that goes on; returns whether there is one. Those in a fold of this side are
-    /// linked with what lies in the same fold alone: the narrowest that holds them.
-    bool collect(side& s) {
-        std::size_t to = s.reached;
-        while (to < s.end && s.here[to] != at_border::goes_on)
-            ++to;
-        outside_ = outside_ || s.reached == 0 || to == s.over.size();
+    static bool are_one_spot(const lie& a, const lie& b, const spot& p) {
+        return (a.xx - b.xx) * p.x + (a.xy - b.xy) * p.y == b.dx - a.dx &&
+               (a.yx - b.yx) * p.x + (a.yy - b.yy) * p.y == b.dy - a.dy;
+    }
+    /// The next ply that goes on, by its place on either side; their ends where none does.
+    std::pair<std::size_t, std::size_t> next_going_on() const {
+        for (std::size_t i = a_.reached, j = b_.reached; i < a_.end && j < b_.end;) {
+            const std::uint32_t p = a_.over[i], q = b_.over[j];
+            if (p == q && !lines_.cut(p))
+                return {i, j};
+            i += p <= q ? 1 : 0;
+            j += q <= p ? 1 : 0;
+        }
+        return {a_.end, b_.end};
+    }
+    static bool is_outside(const side& s, std::size_t to) { return s.reached == 0 || to == s.over.size(); }
+    /// The gaps of a side up to that ply. Those in a fold of this side are linked with what lies in the same fold alone:
+    /// the narrowest that holds them.
+    void collect(side& s, std::size_t to) {
         const std::size_t first = std::max<std::size_t>(s.reached, 1), end = std::min(to + 1, s.over.size());
+        s.reached = to + 1;
         if (s.folds.empty() && !lines_.any()) {
             for (std::size_t i = first; i < end; ++i)
                 open_.push_back(s.first + i - 1);
-        } else {
-            folded_.clear();
-            for (std::size_t i = first; i < end; ++i)
-                sort_out(s, i);
-            link_folded();
+            return;
         }
-        s.reached = to + 1;
-        return to < s.end;
+        folded_.clear();
+        for (std::size_t i = first; i < end; ++i)
+            sort_out(s, i);
+        for (std::size_t i = 0; i < folded_.size(); ++i)
+            for (std::size_t j = 0; j < i; ++j)
+                if (folded_[j].first == folded_[i].first)
+                    link(folded_[j].second, folded_[i].second);
     }
     void sort_out(const side& s, std::size_t i) {
         const std::size_t gap = s.first + i - 1;
@@ -314,27 +338,14 @@ private:
         if (narrowest != nullptr && !sewn)
             folded_.emplace_back(narrowest, gap);
     }
-    void link_folded() {
-        for (const auto& [fold, gap] : folded_) {
-            in_fold_.clear();
-            for (const auto& [other, another] : folded_)
-                if (other == fold)
-                    in_fold_.push_back(another);
-            if (in_fold_.front() == gap) // each fold once
-                link_all(in_fold_);
-        }
-    }
 
     void link_open() {
-        link_all(open_);
+        for (std::size_t i = 0; i < open_.size(); ++i)
+            for (std::size_t j = i + 1; j < open_.size(); ++j)
+                link(open_[i], open_[j]);
         if (outside_)
             for (const std::size_t gap : open_)
                 passages_.push_back(here(gap, 0));
-    }
-    void link_all(const std::vector<std::size_t>& list) {
-        for (std::size_t i = 0; i < list.size(); ++i)
-            for (std::size_t j = i + 1; j < list.size(); ++j)
-                link(list[i], list[j]);
     }
     void link(std::size_t one, std::size_t other) {
         if (gap_walls_[one] != gap_walls_[other]) {
@@ -343,7 +354,7 @@ private:
             passages_.push_back(here(one, 0));
             passages_.push_back(here(other, 0));
         } else {
-            join(one, other);
+            one_.join(one, other);
         }
     }
     passage here(std::size_t one, std::size_t other) const {
@@ -363,32 +374,22 @@ private:
         if (gap_walls_[one] == gap_walls_[other])
             barriers_.push_back(here(one, other));
     }
-    void join(std::size_t one, std::size_t other) {
-        const auto top = [&](std::size_t g) {
-            while (up_[g] != g)
-                g = up_[g] = up_[up_[g]];
-            return g;
-        };
-        if (up_[one] == up_[other])
-            return;
-        one = top(one);
-        other = top(other);
-        up_[std::max(one, other)] = std::min(one, other);
-    }
 
     const cells* plane_;
     lazy_border_lines<Use> lines_;
     lazy_like_cells<Use> like_;
-    std::vector<std::size_t> first_{}; ///< number of the lowest gap of each cell, slab by slab
-    std::vector<std::pair<std::size_t, std::size_t>> gap_walls_{};
-    std::vector<std::size_t> up_{};
+    std::vector<std::uint32_t> first_{}; ///< number of the lowest gap of each cell, slab by slab
+    std::vector<start> starts_{};        ///< of cells that have any gap
+    std::vector<walls> gap_walls_{};
+    held one_{0};                       ///< while borders are met
+    std::vector<std::size_t> hollow_{}; ///< each by its lowest gap
     std::vector<ply_back> back_{};
     std::vector<met_border> borders_{};
     std::vector<met_level> levels_{}, last_levels_{}; ///< of this slab, and of the one before
     std::vector<passage> passages_{}, barriers_{};
     // While one border is looked at.
     side a_{}, b_{};
-    std::vector<std::size_t> open_{}, shut_{}, in_fold_{};
+    std::vector<std::size_t> open_{}, shut_{};
     bool outside_ = false;
     std::vector<std::pair<const fold_over*, std::size_t>> folded_{};
 };

@@ -16,6 +16,7 @@
 #include <cstddef>
 #include <cstdint>
 #include <iterator>
+#include <limits>
 #include <optional>
 #include <span>
 #include <tuple>
@@ -40,17 +41,20 @@ struct opening {
 class chains {
 public:
     chains() = default;
-    chains(std::size_t groups, std::size_t things) : first_(groups, nowhere), next_(things, nowhere) {}
+    chains(std::size_t groups, std::size_t things) : first_(groups, none), next_(things, none) {}
 
     void put_first(std::size_t thing, std::size_t group) {
         next_[thing] = first_[group];
-        first_[group] = thing;
+        first_[group] = static_cast<std::uint32_t>(thing);
     }
-    std::size_t first_in(std::size_t group) const { return first_[group]; }
-    std::size_t after(std::size_t thing) const { return next_[thing]; } ///< nowhere after the last
+    std::size_t first_in(std::size_t group) const { return there(first_[group]); }
+    std::size_t after(std::size_t thing) const { return there(next_[thing]); } ///< nowhere after the last
 
 private:
-    std::vector<std::size_t> first_{}, next_{};
+    static constexpr std::uint32_t none = std::numeric_limits<std::uint32_t>::max();
+    static std::size_t there(std::uint32_t thing) { return thing == none ? nowhere : thing; }
+
+    std::vector<std::uint32_t> first_{}, next_{};
 };
 
 template <class Use>
@@ -165,11 +169,6 @@ private:
     }
 
     void index() {
-        where_.reserve(gaps_->count());
-        for (std::size_t s = 0; s < plane_->slabs().size(); ++s)
-            for (std::size_t k = 0; k < plane_->slabs()[s].cell_count(); ++k)
-                for (std::size_t i = 1; i < plane_->plies(s, k).size() && gaps_->like().before(s, k) == nowhere; ++i)
-                    where_.emplace_back(s, k);
         members_ = chains(gaps_->count(), gaps_->count());
         for (std::size_t gap = gaps_->count(); gap-- > 1;)
             members_.put_first(gap, gaps_->hollow_of(gap));
@@ -225,7 +224,7 @@ private:
             });
         };
         for (std::size_t gap = members_.first_in(hollow); gap != nowhere; gap = members_.after(gap)) {
-            for (auto [s, k] = where_[gap]; k != nowhere; k = gaps_->like().then(s++, k)) {
+            for (auto [s, k] = gaps_->where(gap); k != nowhere; k = gaps_->like().then(s++, k)) {
                 const slab& one = plane_->slabs()[s];
                 for (const level& l : {one.levels[k], one.levels[k + 1]})
                     if (!near_one({one.left, l.left}) || !near_one({one.right, l.right}))
@@ -279,7 +278,7 @@ private:
         std::vector<std::pair<std::size_t, std::size_t>>
             there; // slabs and cells, from left to right and from the top down
         for (std::size_t gap = members_.first_in(hollow); gap != nowhere; gap = members_.after(gap))
-            for (auto [s, k] = where_[gap]; k != nowhere; k = gaps_->like().then(s++, k))
+            for (auto [s, k] = gaps_->where(gap); k != nowhere; k = gaps_->like().then(s++, k))
                 there.emplace_back(s, k);
         std::sort(there.begin(), there.end());
         std::vector<column> all;
@@ -332,8 +331,6 @@ private:
     std::vector<std::size_t> torn_{};
     std::optional<cells> plane_{};
     std::optional<gaps> gaps_{};
-    std::vector<std::pair<std::size_t, std::size_t>> where_{
-        {0, 0}};        ///< the first slab and cell of each gap; none outside
     chains members_{};  ///< gaps of each hollow, the lowest first
     chains ends_{};     ///< of passages, in each hollow: 2 n and 2 n + 1 are those of passage n
     chains barriers_{}; ///< within each hollow

@@ -20,17 +20,14 @@ template <class Use>
 class lazy_like_cells {
 public:
     lazy_like_cells(const lazy_cells<Use>& plane, const lazy_border_lines<Use>& lines) : plane_(&plane) {
-        before_.reserve(plane.cell_count());
-        then_.reserve(plane.cell_count());
-        for (std::size_t s = 0; s < plane.slabs().size(); ++s) {
-            for (std::size_t k = 0, j = 0; k < plane.slabs()[s].cell_count(); ++k) {
-                const bool one = s > 0 && are_one(plane, lines, s, k, j);
-                before_.push_back(one ? j : nowhere);
-                then_.push_back(nowhere);
-                if (one)
+        before_.assign(plane.cell_count(), nowhere);
+        then_ = before_;
+        for (std::size_t s = 1; s < plane.slabs().size(); ++s)
+            for (std::size_t k = 0, j = 0; k < plane.slabs()[s].cell_count(); ++k)
+                if (are_one(plane, lines, s, k, j)) {
+                    before_[number(s, k)] = j;
                     then_[number(s - 1, j)] = k;
-            }
-        }
+                }
     }
 
     std::size_t number(std::size_t slab, std::size_t k) const { return plane_->slabs()[slab].cells_before + k; }

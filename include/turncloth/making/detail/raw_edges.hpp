@@ -6,9 +6,10 @@
 // An edge is inside where cloth lies over and under it. What a seam joins is seen from its right side alone, and what is
 // turned out has its edges inside then. A row along it holds it if it goes through that ply and another where both
 // are still inside; it holds as far beyond its ends as it lies from the edge. Edges along which a seam runs are held by
-// that. The sides of a slit behind a tape are held by the tape's own rows, and of what is turned out only the tape hides
-// them on its right side. Not looked at: clips, which end short of the row of their allowance, and what is bought woven to its
-// width (a tape, set into a piece).
+// that, and what a gap lies on by sewing it up by hand. The sides
+// of a slit behind a tape are held by the tape's own rows, and of what is turned out only the tape hides them on its right side.
+// Not looked at: clips, which end short of the row of their allowance, and what is bought woven to its width (a tape, set into a
+// piece).
 #ifndef TURNCLOTH_MAKING_DETAIL_RAW_EDGES_HPP
 #define TURNCLOTH_MAKING_DETAIL_RAW_EDGES_HPP
 
@@ -47,6 +48,10 @@ public:
         for (const moment& m : design.moments())
             if (m.what == moment_kind::turn_out && !design.mouths()[m.index].at.empty())
                 of_[bench_.root_of(model.number_of(design.mouths()[m.index].at.front().on))].turned_out = true;
+        for (const moment& m : design.moments())
+            if (m.what == moment_kind::close && design.mouths()[m.index].by == closed_by::hand)
+                for (const chalk_line<Unit>& l : design.mouths()[m.index].at)
+                    note_sewn_up(model.line(l, l.in));
         slits_.resize(design.snips().size());
         for (std::size_t i = 0; i < slits_.size(); ++i)
             if (of_part& p = of_[model.flat().snips[i].at.part];
@@ -129,6 +134,10 @@ private:
                                                     return is_set_into(q.part, p.part);
                                                 })});
                 }
+    }
+    /// A gap that is sewn up by hand at last: what it lies on is turned in there.
+    void note_sewn_up(const flat_work::flat_line& l) {
+        of_[l.part].rows.push_back({l.at, stretch_of(l, model_.flat().parts[l.part]), false});
     }
     bool is_set_into(std::size_t piece, std::size_t part) const {
         const flat_work::flat_part& p = model_.flat().parts[piece];

@@ -7,6 +7,7 @@
 //   .begin(scale)  .draw(page, scale)       the page with title and description; the frame upon it
 //   best_page(options, make)                upright or on its side: whichever make(width, height).rank() is less
 //   scale_for(fits)  round_number(enough)   the first of 1, 2, 4, 5, 8, 10, 20, ... and of 1, 2, 5, 10, 20, ...
+//   finer_scale_for(fits)                   the first of a series of ten steps from 1 to 10
 #ifndef TURNCLOTH_PAGE_DETAIL_FRAME_HPP
 #define TURNCLOTH_PAGE_DETAIL_FRAME_HPP
 
@@ -52,6 +53,13 @@ std::uint64_t round_number(Enough enough) {
 template <class Fits>
 double scale_for(Fits fits) {
     return first_in_series<double>({1, 2, 4, 5, 8}, fits);
+}
+/// 1, 1.2, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, ...
+template <class Fits>
+double finer_scale_for(Fits fits) {
+    return first_in_series<double>({10, 12, 15, 20, 25, 30, 40, 50, 60, 80},
+                                   [&](double ten) { return fits(ten / 10); }) /
+           10;
 }
 
 /// Throws range_error for more than a drawing shows: 1 km of cloth, 100000 pieces, lines or cuts.
