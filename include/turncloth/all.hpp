@@ -152,6 +152,7 @@
 #include <turncloth/sheet/notion.hpp>
 #include <turncloth/sheet/on_hand.hpp>
 #include <turncloth/sheet/on_ruler.hpp>
+#include <turncloth/sheet/order.hpp>
 #include <turncloth/sheet/outlined.hpp>
 #include <turncloth/sheet/piece.hpp>
 #include <turncloth/sheet/project.hpp>
