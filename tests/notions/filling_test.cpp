@@ -15,8 +15,8 @@ using reference::real;
 
 namespace {
 
-// The wine gallon of 1707 (published, 5 Anne c. 27): "any round vessel ... seven inches diameter throughout, and six inches deep",
-// or 231 cubic inches, which is with 22/7 for pi: a vessel 22 in round.
+// A gallon is 231 cubic inches (NIST Handbook 44, Appendix C), and was a round vessel 7 in across and 6 in deep (its statute of
+// 1707, value from memory): with 22/7 for pi, 22 in round.
 static_assert(tube_holds<inch>({.girth = 22_in, .along = 6_in}, 1, rounding::down) == 231);
 static_assert(tube_across(22_in, "1/64"_in, rounding::nearest) == 7_in);
 // Commercial item description A-A-55176, Bag, Laundry, Nylon (published): a round bottom 16 in across, 25 in wide as it lies flat.
