@@ -8,8 +8,8 @@
 //            rounding, working, write
 //   marks: mapping, rounded, row, spacing
 //   panel: finish, names, panel, size
-//   notions: bias, binding, bow, boxed, caution, darn, drawstring, error, hanging, joining, lining, loop, patch, piping, pleats, strap,
-//            thread, tie, webbing, zipper
+//   notions: bias, binding, border, bow, boxed, caution, curtain, darn, drawstring, error, filling, hanging, joining, lining, loop,
+//            patch, patchwork, piping, pleats, strap, thread, tie, triangles, webbing, zipper
 //   cloth: purchase, shrinkage
 //   making: binding_strips, box_found, compartments, corner_out, design, finishing, making_step, operations, order, parts, phrases,
 //           stitched, work_plan, work_step, work_words
@@ -18,10 +18,10 @@
 // It leaves out, each to be included by itself or all with <turncloth/all.hpp>
 //   measure: format, total
 //   page: document, drawing, html, page, pages, paper, svg, tiles
-//   panel: corner, curve, drafted, finish_lines, folding, format, given_once, made_up, outline, polygon, trimmed, typed_size
+//   panel: corner, corner_ways, curve, drafted, finish_lines, folding, format, given_once, made_up, outline, polygon, trimmed, typed_size
 //   cloth: bolt, cutting_out, joined_lengths, lay, off_cuts, price, remnants, stock, widths
 //   making: boxed, boxed_corners, choices, executed, fastenings, laying_on, lying, on_table, ruled, straps, strip_pockets, zippers_over
-//   sheet: json, json_lengths, made_as, making_of, on_hand, on_ruler, outlined, purchases, sold_amounts, widths_joined
+//   sheet: filled_and_pieced, json, json_lengths, made_as, making_of, on_hand, on_ruler, order, outlined, purchases, sold_amounts, widths_joined
 //   design: at_size, design_making, design_of, design_terms, expression, expression_value, faults, json, project_design,
 //           project_of, schema
 //   draw: finished, folded, lay, outline, outlined, piece, step, stock
@@ -60,22 +60,27 @@
 #include <turncloth/measure/write.hpp>
 #include <turncloth/notions/bias.hpp>
 #include <turncloth/notions/binding.hpp>
+#include <turncloth/notions/border.hpp>
 #include <turncloth/notions/bow.hpp>
 #include <turncloth/notions/boxed.hpp>
 #include <turncloth/notions/caution.hpp>
+#include <turncloth/notions/curtain.hpp>
 #include <turncloth/notions/darn.hpp>
 #include <turncloth/notions/drawstring.hpp>
 #include <turncloth/notions/error.hpp>
+#include <turncloth/notions/filling.hpp>
 #include <turncloth/notions/hanging.hpp>
 #include <turncloth/notions/joining.hpp>
 #include <turncloth/notions/lining.hpp>
 #include <turncloth/notions/loop.hpp>
 #include <turncloth/notions/patch.hpp>
+#include <turncloth/notions/patchwork.hpp>
 #include <turncloth/notions/piping.hpp>
 #include <turncloth/notions/pleats.hpp>
 #include <turncloth/notions/strap.hpp>
 #include <turncloth/notions/thread.hpp>
 #include <turncloth/notions/tie.hpp>
+#include <turncloth/notions/triangles.hpp>
 #include <turncloth/notions/webbing.hpp>
 #include <turncloth/notions/zipper.hpp>
 #include <turncloth/panel/finish.hpp>

@@ -147,7 +147,8 @@ inline parsed<orders> parse(int argc, char** argv, handout_printer* printer) {
            "--on-hand", on_hand,
            "Cloth that you have, used before any is bought, as \"canvas: 40 x 30 in\", the size once its sides are cut "
            "straight and square, washed where the project washes it; the first figure across the grain; once for each "
-           "piece of it")
+           "piece of it. Stains and holes after it: \"canvas: 40 x 30 in; 3 x 2 in at 10 x 12 in\" has one 3 in wide "
+           "and 2 in long, 10 in from the left edge and 12 in from the end that you mark")
         ->allow_extra_args(false)
         ->check(refused_by(read_on_hand))
         ->type_name("CLOTH");

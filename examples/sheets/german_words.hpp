@@ -51,6 +51,60 @@ inline turncloth::phrase_table own_words_in_german() {
          "Den Beutel waschen und trocknen, bevor Lebensmittel hineinkommen: feuchter Stoff schimmelt."},
         {"Carry it by both straps at once, and set it down to fill it: wet trays are heavy.",
          "Immer an beiden Gurten zugleich tragen und zum Füllen abstellen: nasse Schalen sind schwer."},
+        {"light patches, cut from strips", "helle Flicken, aus Streifen geschnitten"},
+        {"pieced squares", "zusammengesetzte Quadrate"},
+        {"buttons", "Knöpfe"},
+        {"button, across", "Knopf, Durchmesser"},
+        {"buttonhole, its length", "Knopfloch, Länge"},
+        {"across the button", "Knopfdurchmesser"},
+        {"buttonholes, their middles from the finished left edge", "Knopflöcher, Mitten ab fertiger Kante links"},
+        {"cushion pad", "Kissenfüllung"},
+        {"pad, width", "Füllung, Breite"},
+        {"pad, height", "Füllung, Höhe"},
+        {"Sew buttons on so that none comes off, and keep the cushion from children under three, who choke on small "
+         "parts.",
+         "Knöpfe so annähen, dass sich keiner löst, und das Kissen von Kindern unter drei Jahren fernhalten, die an "
+         "Kleinteilen ersticken können."},
+        {"Lay each light square to halve on a dark one, right sides together. Draw a line from corner to corner, sew "
+         "as far from it on either side as the patches' seams are wide, and cut along it: two pieced squares. Press "
+         "their seams toward the dark cloth, and trim each square to the size that its figures say, its corners on "
+         "the seam. The figures for thread leave this out.",
+         "Jedes helle Quadrat rechts auf rechts auf ein dunkles legen. Eine Linie von Ecke zu Ecke zeichnen, auf "
+         "beiden Seiten in der Nahtbreite der Flicken daneben steppen und auf der Linie durchschneiden: zwei "
+         "zusammengesetzte Quadrate. Die Nähte zum dunklen Stoff hin bügeln und jedes Quadrat auf das Maß "
+         "beschneiden, das bei ihm angegeben ist, die Ecken auf der Naht. In den Garnmaßen ist das nicht enthalten."},
+        {"For later: once the upper back is hemmed, work three buttonholes in the middle of its hem and along it, as "
+         "long and where the buttons' figures say.",
+         "Für später: ist das obere Rückteil gesäumt, drei Knopflöcher in die Mitte des Saums und längs dazu "
+         "arbeiten, so lang und dort, wo die Knopfmaße es angeben."},
+        {"filling, a scoop at a time", "Füllung, Schaufel um Schaufel"},
+        {"It lies where people walk: lift it away before the door is opened, and never lay it before a door that is a "
+         "way out in a fire, nor before a stove that draws its air under the door.",
+         "Sie liegt, wo man geht: weglegen, bevor die Tür geöffnet wird, und nie vor eine Tür legen, die im Brandfall "
+         "ein Ausgang ist, noch vor einen Ofen, der seine Luft unter der Tür hindurch zieht."},
+        {"gap", "Lücke"},
+        {"width of the heading tape", "Breite des Kräuselbands"},
+        {"Woven shade cloth is plastic and melts: crease it by hand or with a blunt tool, and keep the iron away.",
+         "Schattiergewebe ist Kunststoff und schmilzt: von Hand oder mit einem stumpfen Werkzeug falzen und das "
+         "Bügeleisen fernhalten."},
+        {"A curtain in the wind pulls: hang it from a rail that is fixed to the frame, not to the glass, and draw it "
+         "back "
+         "in a storm.",
+         "Ein Vorhang im Wind zieht: an einer Schiene aufhängen, die am Rahmen und nicht am Glas befestigt ist, und "
+         "bei "
+         "Sturm zurückziehen."},
+        {"Where the curtain is wider than its cloth, join its widths first: cut every drop at the same place of the "
+         "pattern, hold each join up to the light, and press its allowances apart by hand.",
+         "Wo der Vorhang breiter als sein Stoff ist, zuerst die Breiten verbinden: jede Bahn an derselben Stelle des "
+         "Musters schneiden, jeden Stoß gegen das Licht halten und die Zugaben von Hand auseinanderstreichen."},
+        {"Overcast the ends of the heading tape before it is sewn on. The flat at either end of the heading goes round "
+         "the corner to the frame, or lies under the next curtain.",
+         "Die Enden des Kräuselbands umnähen, bevor es aufgenäht wird. Das glatte Stück an jedem Ende des Kopfs geht "
+         "um "
+         "die Ecke zum Rahmen oder liegt unter dem nächsten Vorhang."},
+        {"For later: lay each pleat in the middle of its part, so that the same flat is left between any two.",
+         "Für später: jede Falte in die Mitte ihres Abschnitts legen, damit zwischen je zweien gleich viel glatt "
+         "bleibt."},
         {"band in place of a hem, sewn on", "Streifen anstelle eines Saums, angenäht"},
         {"band in place of a hem, brought over", "Streifen anstelle eines Saums, umgelegt"},
         {"width of the webbing", "Breite des Gurtbands"},
@@ -70,6 +124,19 @@ inline turncloth::phrase_table own_words_in_german() {
          "Für später: das Quadrat aus Handnähten rahmt die Stopfstelle. Mit Vorstichen senkrecht füllen, dann quer "
          "weben, über einen Faden und unter den nächsten, in jeder Richtung so viele Reihen, wie ihre Maße sagen; an "
          "jeder Wende eine kleine Schlinge lassen und keinen Knoten machen."},
+        {"table that it hangs over on every side, width", "Tisch, über den sie ringsum hängt, Breite"},
+        {"table that it hangs over on every side, height", "Tisch, über den sie ringsum hängt, Höhe"},
+        {"hanging over", "Überhang"},
+        {"For later: when its hems are sewn, slip-stitch each mitre from the corner to the hem's inner edge, through "
+         "the "
+         "hem alone.",
+         "Für später: sind die Säume genäht, jede Gehrung von der Ecke bis zur inneren Saumkante mit Saumstichen "
+         "schließen, nur durch den Saum."},
+        {"A cloth that hangs low is pulled down with all that stands on it: keep hot dishes and flames off it where "
+         "small children or animals are.",
+         "Eine Decke, die tief hängt, wird mit allem heruntergezogen, was darauf steht: wo kleine Kinder oder Tiere "
+         "sind, "
+         "keine heißen Schüsseln und keine Flammen daraufstellen."},
         {"gap in the bottom", "Lücke in der Unterkante"},
         {"seam of the strip, clipped at each corner from its cut edges",
          "Zugabe des Streifens, an jeder Ecke von der Schnittkante her eingeschnitten"},

@@ -7,6 +7,7 @@
 #include <turncloth/design/design_of.hpp>
 #include <turncloth/design/project_of.hpp>
 #include <turncloth/measure/write.hpp>
+#include <turncloth/sheet/filled_and_pieced.hpp>
 #include <turncloth/sheet/making.hpp>
 #include <turncloth/sheet/on_ruler.hpp>
 
@@ -51,8 +52,10 @@ TEST_CASE("a design is written and read back equal") {
          {designs::peg_bag(), designs::every_member(), designs::file("examples/designs/tool_roll.json"),
           designs::file("examples/designs/kneeling_pad.json"), designs::file("examples/designs/scooped_peg_bag.json"),
           designs::file("examples/designs/seed_tray_tote.json"), designs::file("examples/designs/produce_bag.json"),
-          designs::file("examples/designs/mended_panel.json"), designs::file("examples/designs/picnic_roll.json"),
-          file_of("")}) {
+          designs::file("examples/designs/patchwork_cushion.json"),
+          designs::file("examples/designs/draught_stopper.json"), designs::file("examples/designs/mended_panel.json"),
+          designs::file("examples/designs/picnic_roll.json"), designs::file("examples/designs/shade_curtain.json"),
+          designs::file("examples/designs/table_linen.json"), file_of("")}) {
         const project_design d = read_design(text);
         CHECK(read_design(to_json(d).dump()) == d);
     }
@@ -86,7 +89,8 @@ TEST_CASE("every fault of a file is named at once, with its place") {
         "/pieces/0/count: expected an expression as a text, or a whole number\n"
         "/pieces/0/marks/0/parallel_to: expected one of \"top\", \"right\", \"bottom\" and \"left\"\n"
         "/nmae: there is no such member here: there are $schema, turncloth_design, name, units, sizes, "
-        "shorter_side_parts, measures, refuse, finishes, pieces, outlines, cloths, meetings, placings, span_lists, "
+        "shorter_side_parts, measures, refuse, finishes, pieces, outlines, cloths, meetings, seams, placings, "
+        "span_lists, "
         "zippers, "
         "bindings, "
         "must_reach, notions, sewings, making, cautions, preparations and most_layers\n"
@@ -228,6 +232,13 @@ TEST_CASE("zippers made up, foam and straps are listed as the library lists them
             R"("is": "darn", "width": "2 in", "height": "1 in", "reach": "1/2 in", "apart": "1/8 in", "loop": "1/16 in",
                        "needleful": "24 in", "tail": "1 in")") ==
         listed<inch>("n", darn<inch>{{2_in, 1_in}, "1/2"_in, "1/8"_in, "1/16"_in}, {24_in, 1_in}));
+    CHECK(listed_as(
+              R"("is": "pleats with gaps", "heading": "53 in", "cloth": "118 in", "return": "3 in", "overlap": "2 in",
+                       "count": 13, "turned": "1/2 in")") ==
+          listed("n", pleat_groups<inch>(53_in, 118_in, {3_in, 2_in}, 13), "1/2"_in));
+    CHECK(listed_as(R"("is": "curtain drops", "width": "98 in", "drop": "64 in", "usable": "58 in", "join": "1/2 in",
+                       "repeat": "6 in", "across": "8 in")") ==
+          listed("n", curtain_drops<inch>{98_in, 64_in, 58_in, "1/2"_in, 6_in, 8_in}));
     CHECK(listed_as(R"("is": "webbing loops", "count": 2, "stands": "2 in", "sewn": "1 in", "under": "1/2 in")") ==
           listed("n", 2, webbing_loops<inch>{2_in, 1_in, "1/2"_in}));
     CHECK(listed_as(
@@ -237,6 +248,21 @@ TEST_CASE("zippers made up, foam and straps are listed as the library lists them
     CHECK(listed_as(R"("is": "straps folded in four", "count": 2, "width": "1 in", "free": "13 in", "sewn": "5 in",
                        "turned": "1/2 in", "inset": "1/8 in", "step": "1/4 in")") ==
           listed("n", 2, boxed_straps<inch>{1_in, 13_in, {5_in, "1/2"_in}, "1/8"_in, "1/4"_in}));
+    CHECK(
+        listed_as(
+            R"("is": "loose filling", "girth": "12 in", "along": "32 in", "cube_weighs": "3/20", "step": "1/8 in")") ==
+        listed("n", loose_filling<inch>{{12_in, 32_in}, {3, 20}, "1/8"_in}));
+    CHECK(
+        listed_as(
+            R"("is": "patches from strips", "count": 9, "width": "4 in", "height": "3 in", "seam": "1/4 in", "usable": "42 in")") ==
+        listed("n", 9, sewn_patch<inch>{4_in, 3_in, "1/4"_in}, 42_in));
+    CHECK(listed_as(
+              R"("is": "squares of triangles", "count": 5, "finished": "3 in", "seam": "1/4 in", "step": "1/8 in")") ==
+          listed("n", 5, triangles<inch>{3_in, {pieced_of::two, "1/4"_in}, "1/8"_in}));
+    CHECK(
+        listed_as(
+            R"("is": "squares of triangles", "count": 5, "finished": "3 in", "seam": "1/4 in", "step": "1/8 in", "triangles": 4)") ==
+        listed("n", 5, triangles<inch>{3_in, {pieced_of::four, "1/4"_in}, "1/8"_in}));
     CHECK(listed_as(
               R"("is": "piping all round", "width": "20 in", "height": "14 in", "cord": "1/4 in", "cloth": "1/32 in",
                        "seam": "3/8 in", "lap": "1 in", "turned": "1/2 in", "step": "1/8 in")") ==
@@ -285,6 +311,8 @@ TEST_CASE("all that a design says is in the project") {
     CHECK(p.pieces()[0].frays());
     CHECK_FALSE(p.pieces()[1].frays()); // film
     CHECK_FALSE(p.pieces()[2].frays());
+    CHECK(p.pieces()[2].is_cut_up());
+    CHECK_FALSE(p.pieces()[0].is_cut_up());
     CHECK(p.pieces()[0].eyelets()[0].along.size() == 3);
     CHECK(p.pieces()[0].marks()[0].from_cut_edge.value() == 5_in);
     CHECK(p.pieces()[0].marks()[0].only[0].size == "1/2"_in);
@@ -508,11 +536,17 @@ TEST_CASE("a design at a size is a file of numbers that gives the same project")
     check_numbers(read_design(designs::every_member()), finished_size(20_in, 30_in));
     check_numbers(read_design(designs::every_member()), finished_size(10_in, 30_in));
     for (const char* name : {"peg_bag", "organiser", "tool_roll", "kneeling_pad", "scooped_peg_bag", "seed_tray_tote",
-                             "mended_panel", "picnic_roll"}) {
+                             "patchwork_cushion", "mended_panel", "picnic_roll", "table_linen", "shade_curtain"}) {
         const project_design d = read_design(designs::file("examples/designs/" + std::string(name) + ".json"));
         check_numbers(d, finished_size("20 1/3"_in, 16_in));
         check_numbers(d, finished_size(52_cm, "40.7"_cm));
     }
+    const project_design cords = read_design(designs::file("examples/designs/produce_bag.json"));
+    check_numbers(cords, finished_size("8 1/3"_in, 10_in));
+    check_numbers(cords, finished_size(24_cm, "30.7"_cm));
+    const project_design stopper = read_design(designs::file("examples/designs/draught_stopper.json"));
+    check_numbers(stopper, finished_size("32 1/3"_in, 4_in));
+    check_numbers(stopper, finished_size(80_cm, "8.7"_cm));
     const project_design bag = at_size(read_design(designs::peg_bag()), finished_size(14_in, 12_in));
     CHECK(bag.name.text == "Peg bag, pockets: 2");
     CHECK(bag.pieces[1].width.text() == "18 in");
@@ -581,4 +615,35 @@ TEST_CASE("a bag of any size is worked out on its ruler, and its pieces meet") {
         CHECK(s.pieces[1].made_from.marks().empty()); // they come of how the two meet
         CHECK(s.meetings.size() == 1);
     }
+}
+
+// By hand: at 10 x 8 in the flounce of 2 x 10 in goes onto 10 in of the front, on a ruler of 1/8 in where the file says nothing.
+TEST_CASE(
+    "edges that a file sews to each other, and steps in its own words, are those of its project, and read back equal") {
+    const std::string file = R"({"turncloth_design": 1, "name": "Apron", "units": "inches", "pieces": [
+        {"name": "front", "material": "cotton", "width": "finished width", "height": "finished height",
+         "edges": {"bottom": {"is": "seam", "allowance": "1/2 in"}}},
+        {"name": "flounce", "material": "cotton", "width": "2 * finished width", "height": "3 in",
+         "edges": {"top": {"is": "seam", "allowance": "1/2 in"}}}],
+        "seams": [{"one": "flounce", "of_one": "top", "other": "front", "of_other": "bottom", "taken_up": "gathers",
+                   "spans": 5, "beyond": "flat"}],
+        "making": {"handwork": [{"says": "Press it flat.", "pieces": ["front", "flounce"], "called": "pressed"}],
+                   "rows": [{"along": {"on": "front", "from": "top", "in": "1 in"}, "called": "row"}],
+                   "order": [{"first": "row", "then": "pressed", "why": "it puckers"}]}})";
+    const ruled<inch> by("1/8"_in);
+    const project<inch> p = project_of(read_design(file), finished_size(10_in, 8_in), by);
+    REQUIRE(p.edge_seams().size() == 1);
+    CHECK(p.edge_seams()[0] == edge_seam<inch>{.one = "flounce",
+                                               .other = "front",
+                                               .of_one = edge::top,
+                                               .of_other = edge::bottom,
+                                               .taken_up = surplus::gather,
+                                               .spans = 5,
+                                               .graduation = "1/8"_in});
+    REQUIRE(p.design()->seams().size() == 1); // begun as the project says
+    CHECK(p.design()->seams()[0].spans == 5);
+    CHECK(p.design()->handworks() == std::vector{handwork{"Press it flat.", {{0, 0}, {1, 0}}}});
+    const project_design one_size = design_of(p);
+    CHECK(project_of(read_design(to_json(one_size).dump()), finished_size(10_in, 8_in)) == p);
+    CHECK(one_size.making->order[0].then == one_size.making->handwork[0].called);
 }

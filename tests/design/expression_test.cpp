@@ -121,6 +121,12 @@ TEST_CASE("the library's own figures are known by name") {
     // Sides of 13 in, from ends 10 in apart to a hook 12 in above them; over a rail of 4 in, 4 + 2 x sqrt(144 + 9) = 28.74.
     CHECK(worked("free length of a handle (drop: 12 in, apart: 10 in, over: nothing, step: 1/8 in)") == "26 in");
     CHECK(worked("free length of a handle (step: 1/4 in, drop: 12 in, apart: 10 in, over: 4 in)") == "28 3/4 in");
+    // Common practice, for seams of 1/4 in: 7/8 in more than it finishes at for two triangles, 1 1/4 in for four.
+    CHECK(worked("square for two triangles (finished: 3 in, seam: 1/4 in, step: 1/8 in)") == "3 7/8 in");
+    CHECK(worked("square for four triangles (step: 1/8 in, finished: 3 in, seam: 1/4 in)") == "4 1/4 in");
+    // 12.566... in, and 12 3/4 x 12 3/4 x 32 / (4 pi) = 413.96... cubic inches (pi to many digits, by hand).
+    CHECK(worked("girth of a tube (across: 4 in, step: 1/4 in)") == "12 3/4 in");
+    CHECK(worked("volume of a tube (girth: 12 3/4 in, along: 32 in, step: 1)") == "414");
     CHECK(worked("mark (span: finished height, parts: 4, number: 3)") == "11 1/4 in");
     CHECK(worked("half on the ruler (finished height)") == "7 1/2 in");
     expression_names on_ruler = usual_names();

@@ -440,3 +440,26 @@ TEST_CASE("a long list is counted, not crowded, and thousands of pieces are draw
     CHECK(drawn.mentions(" more"));
     CHECK(drawn.words().size() < 400);
 }
+
+TEST_CASE("a flaw is crossed out where it is, as far as the cloth is drawn, and listed with the pieces") {
+    sheet_cloth<inch> c = tidy(cutting::free);
+    c.bolt.flaws = {{.from_left = 21_in, .from_end = 0_in, .across = 3_in, .along = 2_in},
+                    {.from_left = 40_in, .from_end = 20_in, .across = 9_in, .along = 3_in},
+                    {.from_left = 0_in, .from_end = 900_in, .across = 3_in, .along = 2_in}};
+    c.lay = lay_out<inch>(c.pieces, c.bolt);
+    c.bought = amount_to_buy(c.lay.length, by_the_eighth);
+    const picture p(page_of(c, inch_ruler(16)));
+    check_places(p, c);
+    const auto flaws = boxes(p, "flaw");
+    REQUIRE(flaws.size() == 2);
+    const auto cloth = boxes(p, "cloth").at(0);
+    CHECK((flaws[0].x - cloth.x) * p.scale() == near(mm(21_in)));
+    CHECK(flaws[0].width * p.scale() == near(mm(3_in)));
+    CHECK(flaws[0].height * p.scale() == near(mm(2_in)));
+    CHECK(flaws[1].width * p.scale() == near(mm(5_in))); // it reaches beyond the edge of 45 in
+    CHECK(p.lines("flaw").size() == 4);
+    CHECK(p.says("flaw, 3 x 2 in: 21 in from the left edge, 0 in from the end"));
+    CHECK(p.says("flaw, laid round"));
+    CHECK_FALSE(p.mentions("900 in"));
+    check_legible(p);
+}

@@ -216,6 +216,24 @@ TEST_CASE("cloth on hand is cut before any is bought") {
     CHECK(o.says("No piece is cut from the felt on hand"));
 }
 
+TEST_CASE("cloth on hand is laid round its flaws") {
+    const scratch dir;
+    // The outer, cut 32 x 24 in, goes on 40 x 30 in, but not beside a hole of 9 in at either side of the 24 in of its length
+    // that the hole leaves of no end.
+    const std::string flawed = "--project tool-roll --size '29 x 21 in' --units inches --on-hand 'canvas: 40 x 30 in; ";
+    const run_result beside = dir.run(flawed + "2 x 2 in at 38 x 0 in'"),
+                     middle = dir.run(flawed + "2 x 2 in at 20 x 14 in'");
+    CHECK(beside.status == 0);
+    CHECK(beside.says("For the canvas, 40 x 30 in"));
+    CHECK(beside.says("length laid: 24 in"));
+    CHECK(beside.says("length to buy: 13 1/2 in"));
+    // With the hole in the middle the outer is bought: 24 in, with 1 in at either end 26 in, which is 6 eighths of a yard. The
+    // tool pockets, 29 x 11 1/2 in, go before the hole.
+    CHECK(middle.status == 0);
+    CHECK(middle.says("length laid: 11 1/2 in"));
+    CHECK(middle.says("length to buy: 27 in"));
+}
+
 TEST_CASE("what is wider than the cloth is made up of parts, and film that is too wide is said to be") {
     const scratch dir;
     const run_result o = dir.run("--project organiser --size '60 x 30 in' --units inches");

@@ -132,6 +132,21 @@ TEST_CASE("a project of one's own is made from its file, at any size, or every f
     CHECK(dir.run("--project-file missing.json").status == 3);
 }
 
+TEST_CASE("the project files of the year are made from their files, in either unit, each with a handout") {
+    const scratch dir;
+    for (const std::string name : {"seed_tray_tote", "produce_bag", "patchwork_cushion", "draught_stopper"}) {
+        CAPTURE(name);
+        std::ifstream in("examples/designs/" + name + ".json", std::ios::binary);
+        dir.write(name + ".json", std::string(std::istreambuf_iterator<char>(in), {}));
+        for (const char* unit : {"inches", "centimetres"}) {
+            const std::string made = "--project-file " + name + ".json --units " + unit;
+            CHECK(dir.run(made + " --out " + name + " --handout html --quiet").status == 0);
+            CHECK(dir.run(made).says("In this order\n"));
+        }
+        CHECK(dir.files(name).size() > 4);
+    }
+}
+
 TEST_CASE("a command line that is wrong ends with 2 and says what is wrong with it") {
     const scratch dir;
     const auto refused = [&](const std::string& arguments, const char* why) {
@@ -155,7 +170,10 @@ TEST_CASE("a command line that is wrong ends with 2 and says what is wrong with 
     refused("--project all --thickness 0", "must be more than zero");
     refused("--project all --cloth-width 0", "the width of the cloth must be more than zero: it was 0");
     refused("--project all --cloth-width wide", "cannot read \"wide\"");
-    for (const char* cloth : {"canvas", ":", "canvas 40 x 30 in", " : 4 x 3", "canvas: 40", "canvas: 0 x 3"})
+    for (const char* cloth :
+         {"canvas", ":", "canvas 40 x 30 in", " : 4 x 3", "canvas: 40", "canvas: 0 x 3", "canvas: 40 x 30 in; 3 x 2 in",
+          "canvas: 40 x 30 in; 3 x 2 in at 4", "canvas: 40 x 30 in;", "canvas: 40 x 30 in; 0 x 2 in at 4 x 5 in",
+          "canvas: 40 x 30 in; 3 x 2 in at -1 x 5 in"})
         refused("--project all --on-hand '" + std::string(cloth) + "'", "--on-hand");
     refused("--project all --json", "--out");
     refused("--project all --replace", "--out");

@@ -222,6 +222,33 @@ void repairs(feed& bytes) {
     });
 }
 
+void curtains(feed& bytes) {
+    const inches a = bytes.length<inch>(), b = bytes.length<inch>(), c = bytes.length<inch>(), d = bytes.length<inch>();
+    refused([&] {
+        const pleat_groups<inch> g(a, b, {c, d}, count(bytes));
+        must(g.working().value() == b, "pleats and gaps are all of the cloth");
+        must(exact(g.gap()) * (g.count() - 1) + exact(c) + exact(d) == exact(a),
+             "gaps and ends are all of the heading");
+    });
+    refused([&] {
+        const hung_curtains<inch> h{a, bytes.between(1, 2), b, c};
+        must(track_of(heading_of(h).value(), h) == a, "a track comes back");
+    });
+    refused([&] {
+        const drop_ends<inch> ends{b, c, bytes.between(1, 2)};
+        must(fall_of(drop_cut(a, ends).value(), ends) == a, "a fall comes back");
+    });
+    refused([&] {
+        const auto drops = drops_on_repeat(a, 1, b);
+        must(drops.drop >= a && (b.value() == 0 || (drops.off < b && is_whole(ratio_of(drops.drop, b)))),
+             "a drop is the fewest repeats");
+    });
+    refused([&] {
+        const auto widths = widths_of<inch>({a, d, b, c, {}, d});
+        must(widths.made_up.value() >= a, "widths are wide enough");
+    });
+}
+
 void cords(feed& bytes) {
     const inches a = bytes.length<inch>(), b = bytes.length<inch>(), c = bytes.length<inch>();
     const cord_ends<inch> ends{b, c};
@@ -393,7 +420,7 @@ void curved(feed& bytes) {
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     feed bytes(data, size);
     static constexpr void (*parts[])(feed&) = {
-        pleats, pleats_from_cloth, tucked,           hanging, ties_and_thread, straps, repairs,
+        pleats, pleats_from_cloth, tucked,           hanging, ties_and_thread, straps, repairs, curtains,
         cords,  pipings,           widths_and_rolls, bias,    boxes,           curved};
     while (bytes.remaining_bytes() > 0)
         refused([&] { parts[bytes.between(0, std::int64_t{std::size(parts)} - 1)](bytes); });

@@ -82,6 +82,20 @@ TEST_CASE("a seed-tray tote is made at any size, and what does not go together i
           "The ends of the straps reach 3 3/4 in down from the rim: the tote needs more height than that.");
 }
 
+TEST_CASE("a tablecloth and its napkins have folded mitres at any size, and a cloth that covers no table is refused") {
+    const project_design linen = month("table_linen");
+    check_sizes(linen, {"60 x 44 in", "30 3/16 x 20 in", "52 x 52 in", "150 x 110 cm", "76,3 x 50 cm", "130 x 130 cm"});
+    // By hand: hems of 2 in with 1/2 in turned in, all round, and of 3/8 with 1/4.
+    const sheet<inch> s = sheet_at(linen, finished_size<inch>(60_in, 44_in));
+    REQUIRE(s.pieces.size() == 2);
+    CHECK(s.pieces[0].cut == cut_size<inch>(65_in, 49_in));
+    CHECK(s.pieces[1].cut == cut_size<inch>("17 1/4"_in, "17 1/4"_in));
+    CHECK(s.pieces[1].made_from.count() == 4);
+    CHECK(
+        refused_at(linen, "60 x 14 in") ==
+        "A cloth that hangs over by 7 in on every side covers a table only where it is more than 14 in wide and high.");
+}
+
 TEST_CASE(
     "a picnic roll is piped all round at any size, and one that cannot be turned out or holds no pebbles is refused") {
     const project_design roll = month("picnic_roll");
@@ -125,6 +139,69 @@ TEST_CASE("a produce bag in five sizes is drawn up both ways, and a cord that ha
           "The casings lie 1 1/2 in below the top: a bag needs at least 3 3/4 in of height.");
 }
 
+TEST_CASE("a patchwork cushion cover is pieced at any size, and what is too small or too long for it is refused") {
+    const project_design cushion = month("patchwork_cushion");
+    check_sizes(cushion,
+                {"16 x 16 in", "20 3/16 x 18 in", "10 x 12 1/2 in", "40 x 40 cm", "50,3 x 45 cm", "25 x 30 cm"});
+    // By hand: 16 in less two borders of 2 in are three patches of 4 in, seams of 1/4 in. Squares to halve are 7/8 in larger than
+    // what they finish at (common practice). The outer seam is 1/2 in; the backs lap by 2 in, hems of 1/4 and 2 in.
+    const sheet<inch> s = sheet_at(cushion, finished_size<inch>(16_in, 16_in));
+    const auto cut = [&](const std::string& name) {
+        for (const auto& p : s.pieces)
+            if (p.made_from.name() == name)
+                return p.cut;
+        return cut_size<inch>(1_in, 1_in);
+    };
+    CHECK(cut("light patch") == cut_size<inch>("4 1/2"_in, "4 1/2"_in));
+    CHECK(cut("dark square to halve") == cut_size<inch>("4 7/8"_in, "4 7/8"_in));
+    CHECK(cut("left strip") == cut_size<inch>("2 3/4"_in, "12 1/2"_in));
+    CHECK(cut("upper left corner") == cut_size<inch>("2 3/4"_in, "2 3/4"_in));
+    CHECK(cut("upper back") == cut_size<inch>(17_in, "11 3/4"_in));
+    CHECK(cut("lower back") == cut_size<inch>(17_in, "11 3/4"_in));
+    CHECK(s.notions[2].details()[2].amount.value() == "7/8"_in); // a buttonhole: 3/4 across the button, 1/8 thick
+    // Oblong: the sides keep their border, the others take what is left.
+    const sheet<inch> oblong = sheet_at(cushion, finished_size<inch>(16_in, 20_in));
+    CHECK(oblong.pieces[6].cut == cut_size<inch>("12 1/2"_in, "4 3/4"_in));
+    CHECK(refused_at(cushion, "8 x 16 in") ==
+          "Patches of less than 1 1/2 in are lost in their seams: the cushion needs at least 8 1/2 in each way.");
+    CHECK(refused_at(cushion, "16 x 30 in") ==
+          "Its border would be 9 in wide, more than two patches of 4 in: make the cushion more nearly square.");
+}
+
+TEST_CASE("seams of a patchwork nest: those of a row are pressed one way, and those of the next the other") {
+    const project_design cushion = month("patchwork_cushion");
+    REQUIRE(cushion.making);
+    for (const design_seam& s : cushion.making->seams)
+        if (s.called.starts_with("row ")) {
+            const std::int64_t row = s.called[4] - '1';
+            CHECK_MESSAGE(s.pressed ==
+                              (nests_toward(row) == pressed_toward::right ? pressed::to_other : pressed::to_one),
+                          s.called);
+        }
+}
+
+TEST_CASE("a draught stopper holds what is weighed for it, and what is too heavy, too short or too thin is refused") {
+    const project_design stopper = month("draught_stopper");
+    check_sizes(stopper, {"32 x 4 in", "36 3/16 x 3 in", "24 x 2 in", "80 x 10 cm", "90,3 x 8 cm", "60 x 5 cm"});
+    // By hand: half of 4 pi is 6.28, up to 6 1/2 in, and seams of 1/2 in. 13 in round it holds 13 x 13 x 32 / (4 pi) = 430.35 cubic
+    // inches, of 3/20 oz each 64.6 oz.
+    const sheet<inch> s = sheet_at(stopper, finished_size<inch>(32_in, 4_in));
+    REQUIRE(s.pieces.size() == 1);
+    CHECK(s.pieces[0].cut == cut_size<inch>(33_in, "7 1/2"_in));
+    CHECK(s.notions[0].details()[2].count == 431);
+    CHECK(s.notions[0].details()[3].count == 65);
+    CHECK(refused_at(stopper, "4 x 1 in") ==
+          "The gap of 4 in that it is turned and filled through takes at least 6 in of length.");
+    CHECK(refused_at(stopper, "12 x 4 in") ==
+          "A tube 4 in thick is 13 in round: shorter than that it is a cushion, and fills out otherwise.");
+    CHECK(refused_at(stopper, "32 x 1 in") ==
+          "The filling goes in by a scoop 2 1/2 in wide, and the tube lies only 1 3/4 in wide: it must be thicker.");
+    CHECK(
+        refused_at(stopper, "60 x 6 in") ==
+        "It would hold a filling of 259 by the scales, more than the 160 that is lifted without harm: make it thinner "
+        "or shorter.");
+}
+
 TEST_CASE("a practice panel of repairs is made at any size, and one without room for them is refused") {
     const project_design panel = month("mended_panel");
     check_sizes(panel, {"18 x 16 in", "24 5/8 x 20 in", "10 x 12 in", "45 x 40 cm", "60,3 x 50 cm", "25 x 30 cm"});
@@ -143,6 +220,37 @@ TEST_CASE("a practice panel of repairs is made at any size, and one without room
     CHECK(refused_at(panel, "7 x 16 in") == "The patch and the loops need at least 7 1/2 in of width.");
     CHECK(refused_at(panel, "18 x 10 in") ==
           "The loops, the patch, the darn and the band, one below the other, need at least 10 1/4 in of height.");
+}
+
+TEST_CASE("a shade curtain is pleated onto its tape at any size, and a repeat that no width matches is refused") {
+    project_design curtain = month("shade_curtain");
+    check_sizes(curtain,
+                {"48 x 60 in", "45 3/8 x 30 in", "110 x 96 in", "120 x 150 cm", "133,7 x 80 cm", "300 x 250 cm"});
+    // By hand: 12 pleats on 48 in, 4 in of cloth in each; side hems of 1 in. A fall of 60 in has a hem of 3 in, and 1 in at the top.
+    const sheet<inch> s = sheet_at(curtain, finished_size<inch>(48_in, 60_in));
+    REQUIRE(s.pieces.size() == 1);
+    CHECK(s.pieces[0].cut == cut_size<inch>(98_in, 64_in));
+    const auto& heading = s.notions[0].details();
+    CHECK(heading[0].count == 12);
+    CHECK(heading[1].amount.value() == 4_in);
+    CHECK(heading[2].amount.value() == 4_in);
+    CHECK(heading[5].count == 14); // hooks
+    // Of 58 in, joins of 1/2 in leave 57, which hold 7 repeats of 8 in: 57 and 56 in. 64 in are 11 repeats of 6 in.
+    const auto& drops = s.notions[1].details();
+    CHECK(drops[0].count == 2);
+    CHECK(drops[1].amount.value() == 113_in);
+    CHECK(drops[4].amount.value() == 66_in);
+    CHECK(drops[6].amount.value() == 132_in);
+    // The longer it falls, the deeper its hem: 36 in and less 2 in, more than 60 in 4 in.
+    CHECK(sheet_at(curtain, finished_size<inch>(48_in, 36_in)).pieces[0].cut.height() == 39_in);
+    CHECK(sheet_at(curtain, finished_size<inch>(48_in, 61_in)).pieces[0].cut.height() == 66_in);
+    CHECK(refused_at(curtain, "7 x 60 in") == "A curtain with two pleats needs at least 8 in of width.");
+    CHECK(refused_at(curtain, "48 x 109 in") == "This curtain is made for a fall of 8 in to 108 in.");
+    for (design_measure& m : curtain.measures)
+        if (m.name == "across")
+            m.inches = measure_expression("64 in");
+    CHECK(refused_at(curtain, "48 x 60 in") ==
+          "/notions/1: a pattern that repeats every 64 in across does not go on over a join: the cloth is 57 in wide");
 }
 
 TEST_CASE(

@@ -79,6 +79,77 @@ language marked_english() {
 /// What the projects say themselves, the longer before what is part of it: names of pieces, cloths and notions first.
 std::vector<string> own_words() {
     std::vector<string> all = {
+        "Patchwork cushion cover",
+        "light",
+        "dark",
+        "cotton",
+        "light patch",
+        "middle patch",
+        "square to halve",
+        "pieced square",
+        "light and dark triangles",
+        "pieced square 1",
+        "light patch 1",
+        "pieced square 2",
+        "light patch 2",
+        "pieced square 3",
+        "light patch 3",
+        "pieced square 4",
+        "light patch 4",
+        "left strip",
+        "right strip",
+        "top strip",
+        "bottom strip",
+        "upper left corner",
+        "upper right corner",
+        "lower left corner",
+        "lower right corner",
+        "upper back",
+        "lower back",
+        "lap",
+        "light patches, cut from strips",
+        "pieced squares",
+        "buttons",
+        "button, across",
+        "buttonhole, its length",
+        "across the button",
+        "buttonholes, their middles from the finished left edge",
+        "cushion pad",
+        "pad, width",
+        "pad, height",
+        "inside of the cover",
+        "Lay each light square to halve on a dark one, right sides together. Draw a line from corner to corner, sew as "
+        "far from it on either side as the patches' seams are wide, and cut along it: two pieced squares. Press their "
+        "seams toward the dark cloth, and trim each square to the size that its figures say, its corners on the seam. "
+        "The figures for thread leave this out.",
+        "For later: once the upper back is hemmed, work three buttonholes in the middle of its hem and along it, as "
+        "long and where the buttons' figures say.",
+        "Sew buttons on so that none comes off, and keep the cushion from children under three, who choke on small "
+        "parts.",
+        "Draught stopper",
+        "thick",
+        "side",
+        "gap",
+        "inside of the tube",
+        "filling, a scoop at a time",
+        "It lies where people walk: lift it away before the door is opened, and never lay it before a door that is a "
+        "way out in a fire, nor before a stove that draws its air under the door.",
+        "Greenhouse shade curtain",
+        "curtain",
+        "shade cloth",
+        "heading tape",
+        "heading",
+        "drops",
+        "width of the heading tape",
+        "Woven shade cloth is plastic and melts: crease it by hand or with a blunt tool, and keep the iron away.",
+        "A curtain in the wind pulls: hang it from a rail that is fixed to the frame, not to the glass, and draw it "
+        "back "
+        "in a storm.",
+        "Where the curtain is wider than its cloth, join its widths first: cut every drop at the same place of the "
+        "pattern, hold each join up to the light, and press its allowances apart by hand.",
+        "Overcast the ends of the heading tape before it is sewn on. The flat at either end of the heading goes round "
+        "the corner to the frame, or lies under the next curtain.",
+        "For later: lay each pleat in the middle of its part, so that the same flat is left between any two.",
         "Repair kit, practice panel",
         "panel",
         "patch",
@@ -98,6 +169,20 @@ std::vector<string> own_words() {
         "For later: the square of rows sewn by hand frames the darn. Fill it with running stitches down, then weave "
         "across them, over one thread and under the next, in as many rows each way as its figures say; leave a small "
         "loop at every turn, and make no knot.",
+        "Tablecloth and four napkins",
+        "tablecloth",
+        "napkin",
+        "linen",
+        "table",
+        "table that it hangs over on every side, width",
+        "table that it hangs over on every side, height",
+        "hanging over",
+        "For later: when its hems are sewn, slip-stitch each mitre from the corner to the hem's inner edge, through "
+        "the "
+        "hem alone.",
+        "A cloth that hangs low is pulled down with all that stands on it: keep hot dishes and flames off it where "
+        "small "
+        "children or animals are.",
         "Wind-proof picnic roll",
         "pebble pockets",
         "end pocket",
@@ -378,7 +463,9 @@ TEST_CASE("every word of the handouts of designs with outlines and bindings is s
     const std::vector<string> own = own_words();
     for (const char* file : {"examples/designs/peg_bag.json", "examples/designs/scooped_peg_bag.json",
                              "examples/designs/seed_tray_tote.json", "examples/designs/produce_bag.json",
-                             "examples/designs/mended_panel.json", "examples/designs/picnic_roll.json"}) {
+                             "examples/designs/patchwork_cushion.json", "examples/designs/draught_stopper.json",
+                             "examples/designs/mended_panel.json", "examples/designs/picnic_roll.json",
+                             "examples/designs/shade_curtain.json"}) {
         std::ifstream in(file, std::ios::binary);
         const project_design d = read_design(string(std::istreambuf_iterator<char>(in), {}));
         for (const string& size : d.sizes)

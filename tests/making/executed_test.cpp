@@ -4,6 +4,7 @@
 #include "making/left_out.hpp"
 #include "making/random_design.hpp"
 #include "making/things.hpp"
+#include <turncloth/making/finishing.hpp>
 
 #include <doctest/doctest.h>
 
@@ -362,6 +363,35 @@ TEST_CASE("of what is turned out a slit is hidden by its tape and not by what it
         p.design.add(moment{moment_kind::turn_out, open.index});
         CHECK(p.slit_left() ==
               (lies == tape::on_right_side ? std::vector<std::string>{} : std::vector<std::string>{slit_seen}));
+    }
+}
+
+// Hems of 1 in with 1/4 in turned in, folded from the corner 2 1/2 in along both edges: by paper, its tip comes to lie 1/4 in inside
+// the hems and shows; folded in first, 1 1/4 in along them, it lies within.
+TEST_CASE("a corner that is folded across shows its raw tip, and holds it where that is folded in first") {
+    for (const bool tip : {false, true}) {
+        making<inch> d("napkin");
+        const auto napkin = cut_for<inch>(
+            d, "napkin", panel(finished_size(12_in, 9_in), all_round(double_turned_hem("1/4"_in, 1_in, "1/8"_in))),
+            {.cloth = {.name = "linen"}});
+        for (const edge upright : {edge::left, edge::right})
+            for (const edge level : {edge::top, edge::bottom}) {
+                const auto fold = [&](length<inch> leg) {
+                    return d.add(crease<inch>{
+                        .across = corner_line<inch>{.on = napkin, .upright = upright, .level = level, .leg = leg}});
+                };
+                if (tip) {
+                    const operation first = fold("1 1/4"_in);
+                    d.add(before{first, fold("2 1/2"_in)});
+                } else {
+                    fold("2 1/2"_in);
+                }
+            }
+        finish_edges(d, napkin);
+        const auto made = execute(d);
+        CHECK(made.raw_edges.size() == (tip ? 0 : 4)); // one for each edge
+        for (const making_fault& f : made.raw_edges)
+            CHECK(f.sentence.ends_with("is left raw in sight, and its cloth frays"));
     }
 }
 

@@ -1,4 +1,5 @@
 // Steps in the designer's own words: in their place in the order, printed as they are given, and nothing lies otherwise.
+#include "../vectors.hpp"
 #include "making/random_design.hpp"
 #include "refused.hpp"
 #include <turncloth/making/executed.hpp>
@@ -181,6 +182,28 @@ TEST_CASE("for 300 random projects with handwork any order of entry gives the sa
     }
     CHECK(circles < 200);
     CHECK(steps > 500);
+}
+
+// By hand: a row on the first piece waits for both; one of them for a row on the last piece besides. The one that waits for
+// nothing is done first, whichever is entered first; then the row on the last piece, the other, and the row on the first.
+TEST_CASE(
+    "of two in the same words on the same piece the order is that of what they wait for, and not of their entry") {
+    std::vector<std::string> orders;
+    for (const bool entered_first : {true, false}) {
+        making<inch> d("mats");
+        const cut_part first = d.cut({.name = "a", .width = 9_in, .height = 9_in}),
+                       last = d.cut({.name = "z", .width = 9_in, .height = 9_in});
+        const operation on_first = d.add(sewn(first, edge::top, 1_in, {first})),
+                        on_last = d.add(sewn(last, edge::top, 1_in, {last}));
+        const operation one = d.add(handwork{"press", {first}}), other = d.add(handwork{"press", {first}});
+        d.add(before{one, on_first}).add(before{other, on_first}).add(before{on_last, entered_first ? one : other});
+        std::string order;
+        for (const making_step& s : steps_of(d))
+            order += s.what == on_first ? "first " : s.what == on_last ? "last " : "press ";
+        orders.push_back(order);
+    }
+    CHECK(orders[0] == "press last press first ");
+    CHECK(orders[1] == orders[0]);
 }
 
 TEST_CASE("handwork that must come both before and after is a circle, told in its words") {

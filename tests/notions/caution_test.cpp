@@ -59,6 +59,7 @@ TEST_CASE("the dangers of each kind of work are named, with the rule that holds 
     CHECK(names(caution::zipper_ends, "melted"));
     CHECK(names(caution::setting_eyelets, "29 CFR 1910.133"));
     CHECK(names(caution::filling, "fire code"));
+    CHECK(names(caution::loose_filling, "dust"));
     CHECK(names(caution::small_parts, "toddlers"));
     CHECK(names(caution::infants_and_animals, "CPSC"));
     CHECK(names(caution::ties_on_childrens_clothing, "ASTM F1816"));

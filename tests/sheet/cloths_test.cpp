@@ -69,6 +69,23 @@ TEST_CASE("each cloth has its own width and nap, and each piece of it lies as it
     CHECK(laid(cover({.material = "drill", .width = 45_in, .one_way = true})).bolt.one_way);
 }
 
+TEST_CASE("pieces that are turned alike lie one way, and say so") {
+    // On 30 in the sides, 20 x 12 in, and the pocket, 18 x 6 in, lie one beyond the other, 30 in; all turned side by side.
+    project<inch> p = cover({.material = "drill", .width = 30_in});
+    for (const char* name : {"side", "pocket"})
+        p.find(name)->lies(cloth_lie::turned_alike);
+    const sheet_cloth<inch> c = laid(p);
+    CHECK(c.lay.length == 20_in);
+    for (const auto& place : c.lay.places)
+        CHECK(place.turned);
+    CHECK(lay_faults(c.lay, c.pieces, c.bolt).empty());
+    CHECK(to_text(sheet_of(p)).find("turned as the others that are turned alike") != std::string::npos);
+    CHECK(to_json(sheet_of(p))["pieces"][0]["lies"] == "turned alike");
+    CHECK(project_of(read_design(to_json(design_of(p)).dump()), p.finished()) == p);
+    // Of one-way cloth none is turned.
+    CHECK(laid(cover({.material = "drill", .width = 30_in, .one_way = true})).lay.length == 30_in);
+}
+
 TEST_CASE("a piece on the fold lies at half its width against the fold, and comes out once") {
     project<inch> p = cover({.material = "drill", .width = 45_in, .selvedge = "1/2"_in, .folded = true});
     p.find("pocket")->lies(cloth_lie::on_fold);
@@ -177,7 +194,7 @@ TEST_CASE("whatever a project says of its cloth, its lay can be cut and its piec
                  {"piece " + std::to_string(k), "drill",
                   panel(finished_size(length_of<inch>(random.between(3, 14)), length_of<inch>(random.between(3, 30))))})
                 .count(random.between(1, 4))
-                .lies(static_cast<cloth_lie>(random.between(0, folded ? 4 : 3)));
+                .lies(k == 0 ? cloth_lie::turned_alike : static_cast<cloth_lie>(random.between(0, folded ? 5 : 3)));
         p.add(said);
         const sheet<inch> s = sheet_of(p);
         const sheet_cloth<inch> c = cloth_for<inch>(s, "drill", {.gap = "1/4"_in}, by_the_eighth);

@@ -3,6 +3,8 @@
 #define TURNCLOTH_TESTS_SHEET_JSON_DOCUMENT_HPP
 
 #include <turncloth.hpp>
+#include <turncloth/making/choices.hpp>
+#include <turncloth/making/work_words.hpp>
 #include <turncloth/sheet/json.hpp>
 
 #include <doctest/doctest.h>

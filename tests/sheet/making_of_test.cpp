@@ -3,10 +3,12 @@
 #include "at_random.hpp"
 #include "making/outcome.hpp"
 #include "making/things.hpp"
+#include "refused.hpp"
 #include <turncloth/making/work_words.hpp>
 #include <turncloth/sheet/made_as.hpp>
 #include <turncloth/sheet/making.hpp>
 #include <turncloth/sheet/making_of.hpp>
+#include <turncloth/sheet/text.hpp>
 
 #include <doctest/doctest.h>
 
@@ -14,6 +16,7 @@
 #include <cstddef>
 #include <cstdint>
 #include <string>
+#include <utility>
 #include <vector>
 
 using namespace things;
@@ -80,6 +83,21 @@ TEST_CASE("an edge left raw is warned of unless its piece is of a cloth that doe
         REQUIRE(s.warnings.size() == (frays ? 4 : 0));
         if (frays)
             CHECK(s.warnings[0] == "the top edge of coaster is left raw in sight, and its cloth frays");
+    }
+}
+
+// A square that is cut up into triangles has no edge of its own in what is made; one that is not has four (by hand).
+TEST_CASE("a piece that is cut up into others is bought, and none of its edges is looked for") {
+    for (const bool cut_up : {true, false}) {
+        project<inch> p("square", {4_in, 4_in});
+        auto& square = p.add({"square", "cotton", panel(p.finished())});
+        if (cut_up)
+            square.cut_up();
+        CHECK(square.is_cut_up() == cut_up);
+        CHECK(square.frays());
+        const auto s = sheet_of(p.made_as(making_of(p).design));
+        CHECK(s.pieces.size() == 1);
+        CHECK(s.warnings.size() == (cut_up ? 0 : 4));
     }
 }
 
@@ -345,6 +363,101 @@ TEST_CASE("eyelets are set, and a strip that meets another piece is cut and left
     CHECK(made.design.parts()[1].count == 2);
 }
 
+// From the operations alone: a bag of two sides cut 9 1/2 x 11 in, with seams of 1/2 in at the left, the right and the bottom and
+// a hem of 1 in at the top. The rows of its sides run from the cut top to 1/2 in above the cut bottom, where the seam of
+// the base crosses them, and that from 1/2 to 9 in: 10 1/2 + 10 1/2 + 8 1/2 in.
+TEST_CASE("edges that are said to be sewn to each other are, copy to copy, as by the operations alone") {
+    const auto join = seam("1/2"_in);
+    const auto side =
+        panel(finished_size("8 1/2"_in, "9 1/2"_in), {single_turned_hem(1_in, "1/8"_in), join, join, join});
+    project<inch> p("bag", {"8 1/2"_in, "9 1/2"_in});
+    p.add({"side", "canvas", side}).count(2);
+    for (const auto& [e, other] : {std::pair(edge::left, edge::right), std::pair(edge::right, edge::left),
+                                   std::pair(edge::bottom, edge::bottom)})
+        p.add(edge_seam<inch>{
+            .one = "side", .other = "side", .of_one = e, .of_other = other, .beyond = beyond_seam::back});
+    making<inch> d("bag");
+    const cut_part sides =
+        d.cut({.name = "side", .cloth = {.name = "canvas"}, .width = "9 1/2"_in, .height = 11_in, .count = 2});
+    for (const std::int64_t k : {0, 1}) {
+        d.add(crease<inch>{.at = line(sides[k], edge::top, 1_in)});
+        d.add(sewn(sides[k], edge::top, "1 7/8"_in, {sides[k]}));
+    }
+    const auto along = [&](std::int64_t k, edge e) {
+        chalk_line<inch> l = line(sides[k], e, "1/2"_in);
+        if (is_level(e))
+            l.begins = "1/2"_in, l.ends = 9_in;
+        else
+            l.ends = "10 1/2"_in;
+        return l;
+    };
+    d.add(seam_of<inch>{.one = {along(0, edge::left)}, .other = {along(1, edge::right)}, .beyond = beyond_seam::back});
+    d.add(seam_of<inch>{.one = {along(0, edge::right)}, .other = {along(1, edge::left)}, .beyond = beyond_seam::back});
+    d.add(
+        seam_of<inch>{.one = {along(0, edge::bottom)}, .other = {along(1, edge::bottom)}, .beyond = beyond_seam::back});
+    CHECK(faults_of(d) == "");
+    CHECK(outcome_of(making_of(p).design) == outcome_of(d));
+    length<inch> sewn_together;
+    for (const auto& g : work_plan_of(d).groups)
+        for (const auto& s : g.steps)
+            if (s.verb == work_verb::seam)
+                sewn_together += s.places[0].sewn;
+    CHECK(sewn_together == "29 1/2"_in);
+    const auto made = sheet_of(p.made_as(making_of(p).design));
+    CHECK(to_text(made).find("sew the cut left edge of side 1 to the cut right edge of side 2") != std::string::npos);
+}
+
+// A flounce that finishes 20 in is gathered onto a front that finishes 10 in, in 5 parts: 4 in of it on 2 in of the front.
+TEST_CASE("of two edges that differ the longer is taken up as its seam says, and is refused where it says nothing") {
+    const auto pair = [](surplus taken_up) {
+        project<inch> p("apron", {10_in, 8_in});
+        p.add({"front", "cotton", panel(p.finished(), {{}, {}, seam("1/2"_in), {}})});
+        p.add({"flounce", "cotton", panel(finished_size(20_in, 3_in), {seam("1/2"_in), {}, {}, {}})});
+        p.add(edge_seam<inch>{.one = "flounce",
+                              .other = "front",
+                              .of_one = edge::top,
+                              .of_other = edge::bottom,
+                              .taken_up = taken_up,
+                              .spans = 5,
+                              .graduation = "1/8"_in});
+        return p;
+    };
+    const auto made = making_of(pair(surplus::gather));
+    REQUIRE(made.design.seams().size() == 1);
+    const seam_of<inch>& s = made.design.seams()[0];
+    CHECK((s.one[0].on == cut_part{1, 0} && s.other[0].on == cut_part{0, 0}));
+    CHECK((s.taken_up == surplus::gather && s.spans == 5 && s.graduation == "1/8"_in));
+    const auto plan = work_plan_of(made.design);
+    const work_place<inch>& place = plan.groups.back().steps[0].places[0];
+    CHECK(place.surplus == 10_in);
+    CHECK(place.marks.at == std::vector{4_in, 8_in, 12_in, 16_in});
+    CHECK(place.meets_marks.at == std::vector{2_in, 4_in, 6_in, 8_in});
+    const std::string why =
+        "the top edge of flounce is sewn to the bottom edge of front, and they finish 20 in and 10 in, "
+        "with nothing that takes up the difference";
+    CHECK(refused::message<making_error>([&] { making_of(pair(surplus::none)); }) == why);
+    CHECK(refused::message<sheet_error>([&] { sheet_of(pair(surplus::none)); }).find(why) != std::string::npos);
+}
+
+TEST_CASE("edges that cannot be sewn to each other are refused, in a making and on a sheet, with why") {
+    const auto why = [](edge_seam<inch> s, std::int64_t fronts, std::int64_t backs) {
+        project<inch> p("bag", {10_in, 8_in});
+        p.add({"front", "cotton", panel(p.finished(), {{}, {}, seam("1/2"_in), seam("1/2"_in)})}).count(fronts);
+        p.add({"back", "cotton", panel(p.finished(), {french_seam("1/4"_in, "3/8"_in), {}, seam("1/2"_in), {}})})
+            .count(backs);
+        p.add(s);
+        const std::string said = refused::message<making_error>([&] { making_of(p); });
+        CHECK_MESSAGE(refused::message<sheet_error>([&] { sheet_of(p); }).find(said) != std::string::npos, said);
+        return said.substr(said.find(", and") + 1);
+    };
+    const edge base = edge::bottom, top = edge::top;
+    CHECK(why({"front", "back", base, top}, 1, 1) == " and the finish of the top edge of back is no plain seam");
+    CHECK(why({"front", "back", top, base}, 1, 1) == " and the finish of the top edge of front is no plain seam");
+    CHECK(why({"front", "back", base, base}, 2, 1) == " and 2 and 1 of them are cut");
+    CHECK(why({"front", "front", base, base}, 3, 1) == " and 3 of it cannot be sewn together by twos");
+    CHECK(why({"front", "front", base, base}, 1, 1) == " and that is one and the same edge");
+}
+
 TEST_CASE("what a project does not tell of is refused by its name") {
     const auto refused = [](const project<inch>& p) {
         try {
@@ -358,6 +471,11 @@ TEST_CASE("what a project does not tell of is refused by its name") {
     p.add(placing<inch>{"tools", "outer", {}, {}});
     CHECK(refused(p).kind == fault::unsuitable);
     CHECK(refused(p).where == "tools");
+    auto joined = roll_project();
+    joined.add(edge_seam<inch>{"tools", "lid", edge::top, edge::top});
+    CHECK(refused(joined).where == "lid");
+    CHECK(refused::message<sheet_error>([&] { sheet_of(joined); }).find("lid, which is not in the project") !=
+          std::string::npos);
     auto q = roll_project();
     zipper<inch> other = q.zippers()[0];
     other.on = "sleeve";

@@ -1,6 +1,7 @@
 // sheet/notion.hpp: what the notions compute is listed label by label, each figure worked out by hand.
 #include "../vectors.hpp"
 #include <turncloth.hpp>
+#include <turncloth/sheet/filled_and_pieced.hpp>
 
 #include <doctest/doctest.h>
 
@@ -123,6 +124,68 @@ TEST_CASE("straps folded in four, with the boxes that hold their ends") {
                    {"such a box sewn in one go, one short side twice", "21 1/2"_in}});
     CHECK(warns(straps, caution::loads));
     CHECK(warns(straps, caution::infants_and_animals));
+}
+
+TEST_CASE("patches from strips, and squares pieced of triangles") {
+    // Cut 4 1/2 x 3 1/2 in (by hand): nine strips of 42 in would hold 9 each; 20 need three.
+    check(listed("patches", 20, sewn_patch<inch>{4_in, 3_in, "1/4"_in}, 42_in),
+          {{"patches", n(20)},
+           {"strip, cut width", "3 1/2"_in},
+           {"cut across into patches, each", "4 1/2"_in},
+           {"patches from a strip", n(9)},
+           {"strips across the cloth", n(3)},
+           {"cloth for them", "10 1/2"_in}});
+    // Common practice, for seams of 1/4 in: 7/8 in and 1 1/4 in more.
+    check(listed("squares", 5, triangles<inch>{3_in, {pieced_of::two, "1/4"_in}, "1/8"_in}),
+          {{"squares pieced of two triangles", n(5)},
+           {"squares to cut of each of two cloths", n(3)},
+           {"each, cut", "3 7/8"_in},
+           {"trimmed, once pieced, to", "3 1/2"_in}});
+    check(listed("squares", 4, triangles<inch>{3_in, {pieced_of::four, "1/4"_in}, "1/8"_in}),
+          {{"squares pieced of four triangles", n(4)},
+           {"squares to cut of each of two cloths", n(2)},
+           {"each, cut", "4 1/4"_in},
+           {"trimmed, once pieced, to", "3 1/2"_in}});
+}
+
+TEST_CASE("loose filling of a tube") {
+    // 12 x 12 x 32 / (4 pi) = 366.69 cubic inches, of 3/20 oz each 55.004; 12 / pi = 3.8197 (pi to many digits, by hand).
+    const auto filling = listed("filling", loose_filling<inch>{{12_in, 32_in}, {3, 20}, "1/8"_in});
+    check(filling, {{"once round the tube", 12_in},
+                    {"across it, stuffed round", "3 7/8"_in},
+                    {"filling, pressed in, at the most: cubic inches", n(367)},
+                    {"weight of that, in ounces", n(56)}});
+    CHECK(warns(filling, caution::filling));
+    CHECK(warns(filling, caution::loose_filling));
+}
+
+TEST_CASE("pleats with gaps on a heading, and the drops of a curtain") {
+    // 53 less 5 in of ends in 3 gaps of 16 in; 118 less 53 in four pleats: 16 1/4 in each. Tape 53 in, and 1/2 in under twice.
+    const auto heading =
+        listed("heading", pleat_groups<inch>(53_in, 118_in, {.ret = 3_in, .overlap = 2_in}, 4), "1/2"_in);
+    check(heading, {{"pleats", n(4)},
+                    {"flat between two pleats", 16_in},
+                    {"each pleat takes up", "16 1/4"_in},
+                    {"curtain before it is pleated, hemmed", 118_in},
+                    {"pleats and their hooks, from the finished left edge",
+                     std::vector<length<inch>>{3_in, 19_in, 35_in, 51_in}},
+                    {"hooks", n(6)},
+                    {"heading tape, cut", 54_in}});
+    CHECK(warns(heading, caution::hanging_up));
+    // 57 in between joins hold seven repeats of 8 in: 57 and 56 in; 64 in are eleven repeats of 6 in, 2 in off.
+    check(listed("drops", curtain_drops<inch>{98_in, 64_in, 58_in, "1/2"_in, 6_in, 8_in}),
+          {{"widths of cloth", n(2)},
+           {"widths joined", 113_in},
+           {"joins", n(1)},
+           {"each drop, as long as it must be", 64_in},
+           {"each drop, up to a whole repeat", 66_in},
+           {"cut off each drop beyond that", 2_in},
+           {"cloth for them", 132_in}});
+    check(listed("drops", curtain_drops<inch>{50_in, 64_in, 58_in, "1/2"_in}),
+          {{"widths of cloth", n(1)},
+           {"widths joined", 58_in},
+           {"each drop, as long as it must be", 64_in},
+           {"cloth for them", 64_in}});
 }
 
 TEST_CASE("a darn both ways, and loops of webbing") {

@@ -71,6 +71,27 @@ TEST_CASE("what is on hand is used first, and what is bought is the one worked o
     CHECK(bought[0].bought.bought == cloth_for<inch>(tidy(), "canvas", wanted.bolt, wanted.rules).bought.bought);
 }
 
+TEST_CASE("what is on hand is laid round its flaws, cut free, while the roll is cut from edge to edge") {
+    // Wherever the back, 20 x 30 in, lies on 30 x 31 in, it covers the middle, where the hole is: so it is bought, and the
+    // pockets, 9 x 12 in, go round the hole.
+    const auto cloths = cloths_for<inch>(tidy(), off_the_roll("canvas"),
+                                         {{"worn end",
+                                           "canvas",
+                                           30_in,
+                                           31_in,
+                                           {{.from_left = 14_in, .from_end = 12_in, .across = 2_in, .along = 2_in}}}});
+    REQUIRE(cloths.size() == 2);
+    CHECK(cloths[0].bolt.cutting == cutting::free);
+    CHECK(cloths[1].bolt.cutting == cutting::edge_to_edge);
+    CHECK(cut_in_all(cloths, 2) == std::vector<std::int64_t>{1, 4});
+    for (const auto& p : cloths[0].lay.places) {
+        CHECK(cloths[0].pieces[p.piece].name == "pocket");
+        const cloth_part<inch>& w = p.where;
+        CHECK((w.from_left + w.across <= 14_in || w.from_left >= 16_in || w.from_end + w.along <= 12_in ||
+               w.from_end >= 14_in));
+    }
+}
+
 TEST_CASE("where what is on hand is enough, nothing is bought; what no piece goes on is left alone") {
     const auto cloths = cloths_for<inch>(tidy(), off_the_roll("canvas"),
                                          {{"too small", "canvas", 8_in, 8_in}, {"old cover", "canvas", 40_in, 44_in}});

@@ -1,7 +1,9 @@
 // What is laid and what it is laid on: pieces alike, cloth as it is sold, and why a piece does not go on it.
 //
-//   struct cloth_piece<Unit>   name, size (a cut_size), quantity, grain, on_fold, match_across, match_along
-//   struct bolt<Unit>          width, selvedge, gap, cutting, one_way, folded, repeat_across, repeat_along;
+//   struct cloth_part<Unit>    a rectangle of the cloth: from_left, from_end, across, along
+//   struct cloth_spot<Unit>    where a piece stays: from_left, from_end, turned
+//   struct cloth_piece<Unit>   name, size (a cut_size), quantity, grain, on_fold, match_across, match_along, stays
+//   struct bolt<Unit>          width, selvedge, gap, cutting, one_way, folded, repeat_across, repeat_along, flaws;
 //                              usable_width(), usable_from_left()
 //   lay_error  piece_too_wide_error                      and from cloth/lay/types.hpp: grain, cutting, lay_effort
 //
@@ -13,6 +15,8 @@
 // Folded cloth lies double, selvedge on selvedge, the fold along the left edge. A piece cut through both layers comes
 // out twice; one cut on the fold is laid at half its width against the fold and comes out once. A print with a repeat
 // across cannot match itself through a fold, so that is refused.
+//
+// Pieces lie round flaws and round what is laid already. On folded cloth a flaw in either layer is told from the fold.
 #ifndef TURNCLOTH_CLOTH_BOLT_HPP
 #define TURNCLOTH_CLOTH_BOLT_HPP
 
@@ -31,8 +35,28 @@
 
 namespace turncloth {
 
+/// A rectangle of the cloth, told from its left edge (the edge of the selvedge, or the fold) and from the straightened
+/// end.
+template <length_unit Unit>
+struct cloth_part {
+    length<Unit> from_left{}, from_end{};
+    length<Unit> across{}, along{};
+
+    friend bool operator==(const cloth_part&, const cloth_part&) = default;
+};
+
+/// The near left corner of a piece that is laid already, and whether it lies turned.
+template <length_unit Unit>
+struct cloth_spot {
+    length<Unit> from_left{}, from_end{};
+    bool turned = false;
+
+    friend bool operator==(const cloth_spot&, const cloth_spot&) = default;
+};
+
 /// Pieces alike. `on_fold`: cut on the fold of folded cloth. `match_across` and `match_along`: how far into the repeat
-/// its near left corner must fall.
+/// its near left corner must fall. `stays`: chalked already, say, and the others are laid round it; of one piece, or of two
+/// cut through folded cloth.
 template <length_unit Unit>
 struct cloth_piece {
     std::string name;
@@ -42,11 +66,13 @@ struct cloth_piece {
     bool on_fold = false;
     length<Unit> match_across{};
     length<Unit> match_along{};
+    std::optional<cloth_spot<Unit>> stays{};
 };
 
 /// Cloth off the roll, and how it will be cut. `width` is from edge to edge with both selvedges, `selvedge` what of
 /// each is not used, `gap` the least distance between pieces. On `one_way` cloth (a nap, or a print that stands
-/// upright) no piece is turned. A repeat of nothing is no repeat; it is counted from where the usable width begins.
+/// upright) no piece is turned. A repeat of nothing is no repeat; it is counted from where the usable width begins. Pieces
+/// lie off the `flaws` (a stain, a hole, a border to leave out) by the gap, and are then cut free.
 template <length_unit Unit>
 struct bolt {
     length<Unit> width{};
@@ -57,6 +83,7 @@ struct bolt {
     bool folded = false;
     length<Unit> repeat_across{};
     length<Unit> repeat_along{};
+    std::vector<cloth_part<Unit>> flaws{};
 
     /// What pieces may lie on: inside the selvedges; when folded, from the fold to the selvedge.
     length<Unit> usable_width() const { return folded ? width / 2 - selvedge : width - 2 * selvedge; }
@@ -88,6 +115,23 @@ namespace detail {
 
 /// More would take more memory than a page in a browser has.
 inline constexpr std::int64_t most_pieces_of_a_lay = 100'000;
+/// Every piece is looked at beside every flaw.
+inline constexpr std::size_t most_flaws_of_a_cloth = 1'000;
+
+template <length_unit Unit>
+void check_flaws(const bolt<Unit>& cloth) {
+    require_at_most<lay_error>(cloth.flaws.size(), most_flaws_of_a_cloth, "the number of flaws of a cloth");
+    for (const cloth_part<Unit>& f : cloth.flaws) {
+        require_not_negative<lay_error>(f.from_left, "how far a flaw is from the left edge");
+        require_not_negative<lay_error>(f.from_end, "how far a flaw is from the end");
+        require_more_than_zero<lay_error>(f.across, "the width of a flaw");
+        require_more_than_zero<lay_error>(f.along, "the length of a flaw");
+    }
+    if (!cloth.flaws.empty() && cloth.cutting != cutting::free)
+        refuse<lay_error>(
+            "cloth with flaws is cut free, round each piece: cuts from edge to edge would run through them",
+            refusal{.kind = fault::unsuitable, .what = "the cutting of cloth with flaws"});
+}
 
 template <length_unit Unit>
 void check_bolt(const bolt<Unit>& cloth) {
@@ -107,6 +151,7 @@ void check_bolt(const bolt<Unit>& cloth) {
             {"a repeat of ", cloth.repeat_across,
              " across does not match itself through a fold: lay the cloth out single"},
             {.kind = fault::unsuitable, .what = "the repeat across folded cloth", .given = cloth.repeat_across});
+    check_flaws(cloth);
 }
 
 template <length_unit Unit>
@@ -131,7 +176,7 @@ length<Unit> into_repeat(length<Unit> match, length<Unit> repeat) {
 template <length_unit Unit>
 bool may_turn(const cloth_piece<Unit>& piece, const bolt<Unit>& cloth) {
     const bool matched = cloth.repeat_across.value() > 0 || cloth.repeat_along.value() > 0;
-    return piece.grain == grain::may_turn && !cloth.one_way && !piece.on_fold && !matched;
+    return piece.grain != grain::fixed && !cloth.one_way && !piece.on_fold && !matched;
 }
 
 template <length_unit Unit>
@@ -187,6 +232,71 @@ std::optional<piece_too_wide_error> too_wide(const cloth_piece<Unit>& piece, std
         fits_turned);
 }
 
+/// Where a piece that stays lies; nothing of others.
+template <length_unit Unit>
+std::optional<cloth_part<Unit>> where_it_stays(const cloth_piece<Unit>& piece) {
+    if (!piece.stays)
+        return std::nullopt;
+    const length<Unit> across = across_as_laid(piece), along = piece.size.height();
+    return cloth_part<Unit>{piece.stays->from_left, piece.stays->from_end, piece.stays->turned ? along : across,
+                            piece.stays->turned ? across : along};
+}
+
+/// Whether they are nearer than so much.
+template <length_unit Unit>
+bool nearer_than(length<Unit> gap, const cloth_part<Unit>& a, const cloth_part<Unit>& b) {
+    return a.from_left < b.from_left + b.across + gap && b.from_left < a.from_left + a.across + gap &&
+           a.from_end < b.from_end + b.along + gap && b.from_end < a.from_end + a.along + gap;
+}
+
+/// Why the piece cannot stay there, for the end of a sentence; nothing if it can.
+template <length_unit Unit>
+std::string why_not_there(const cloth_piece<Unit>& piece, const cloth_part<Unit>& where, const bolt<Unit>& cloth) {
+    const length<Unit> left = cloth.usable_from_left();
+    if (where.from_left < left || where.from_end.value() < 0 ||
+        where.from_left + where.across > left + cloth.usable_width())
+        return "beyond the usable width, or the end";
+    if (piece.stays->turned && !may_turn(piece, cloth))
+        return "turned against its grain";
+    if (piece.on_fold && where.from_left.value() > 0)
+        return "off the fold";
+    if (into_repeat(where.from_left - left - piece.match_across, cloth.repeat_across).value() != 0 ||
+        into_repeat(where.from_end - piece.match_along, cloth.repeat_along).value() != 0)
+        return "off the repeat";
+    for (const cloth_part<Unit>& f : cloth.flaws)
+        if (nearer_than(cloth.gap, where, f))
+            return cloth.gap.value() > 0 ? "nearer to a flaw than the gap" : "on a flaw";
+    return {};
+}
+
+template <length_unit Unit>
+void check_staying(const std::vector<cloth_piece<Unit>>& pieces, const bolt<Unit>& cloth) {
+    std::vector<std::pair<std::size_t, cloth_part<Unit>>> known;
+    for (std::size_t i = 0; i < pieces.size(); ++i) {
+        const cloth_piece<Unit>& piece = pieces[i];
+        const auto where = where_it_stays(piece);
+        if (!where)
+            continue;
+        const auto refuse_it = [&](text_parts why) {
+            refuse<lay_error>(why, {.kind = fault::unsuitable,
+                                    .what = sentence({"where ", named(piece, i), " stays"}),
+                                    .index = i,
+                                    .where = piece.name});
+        };
+        if (cloth.cutting != cutting::free)
+            refuse_it({named(piece, i), " stays where it lies, so all is cut free: a cut from edge to edge might run "
+                                        "through it"});
+        if (piece.quantity > (cloth.folded && !piece.on_fold ? 2 : 1))
+            refuse_it({named(piece, i), " stays in one place, and ", piece.quantity, " are wanted"});
+        if (const std::string why = why_not_there(piece, *where, cloth); !why.empty())
+            refuse_it({named(piece, i), " cannot stay where it would lie ", why});
+        for (const auto& [other, there] : known)
+            if (nearer_than(cloth.gap, *where, there))
+                refuse_it({named(piece, i), " cannot stay so near to ", named(pieces[other], other)});
+        known.emplace_back(i, *where);
+    }
+}
+
 template <length_unit Unit>
 void check_pieces(const std::vector<cloth_piece<Unit>>& pieces, const bolt<Unit>& cloth) {
     check_quantities(pieces);
@@ -198,6 +308,7 @@ void check_pieces(const std::vector<cloth_piece<Unit>>& pieces, const bolt<Unit>
         if (const auto why = too_wide(pieces[i], i, cloth))
             refuse<piece_too_wide_error>(*why);
     }
+    check_staying(pieces, cloth);
 }
 
 } // namespace detail

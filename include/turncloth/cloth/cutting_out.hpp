@@ -9,7 +9,7 @@
 //
 // A lay with cuts from edge to edge is told cut by cut: the part in hand, how far from its near or left side, the same
 // on the cloth, and what comes off. A lay that is cut free is told by its places: how far each piece lies from the left
-// edge of the cloth and from the end. Every figure is rounded from its exact length, none from another.
+// edge of the cloth and from the end, after the flaws that it goes round. Every figure is rounded from its exact length, none from another.
 #ifndef TURNCLOTH_CLOTH_CUTTING_OUT_HPP
 #define TURNCLOTH_CLOTH_CUTTING_OUT_HPP
 
@@ -58,6 +58,9 @@ public:
         if (lay_.places.empty())
             return steps;
         steps.push_back(sentence({"cut 0: ", making_ready()}));
+        for (const cloth_part<Unit>& f : lay_.flaws)
+            if (f.from_end < lay_.length)
+                steps.push_back(flaw(f));
         if (cloth_.cutting == cutting::free)
             for (const cloth_place<Unit>& p : lay_.places)
                 steps.push_back(placed(p));
@@ -108,12 +111,19 @@ private:
                          written(p.where.from_end), " from the end"});
     }
 
+    std::string flaw(const cloth_part<Unit>& f) const {
+        return sentence({"chalk round a flaw, ", size_of(f), ": ", written(f.from_left), " from the ", left_edge(),
+                         ", ", written(f.from_end), " from the end"});
+    }
+
     std::string piece(const cloth_place<Unit>& p) const {
         std::string all = named(pieces_[p.piece], p.piece) + ", " + size_of(p.where);
         if (p.turned)
             all.append(", ").append(word("turned"));
         if (pieces_[p.piece].on_fold)
             all.append(", ").append(word("on the fold"));
+        if (pieces_[p.piece].stays)
+            all.append(", ").append(word("laid already"));
         return all;
     }
 

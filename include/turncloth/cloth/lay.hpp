@@ -1,7 +1,6 @@
 // Laying cut pieces on cloth as it is sold: sizes with their units, exact, and everything that cloth adds.
 //
-//   struct lay<Unit>           places, cuts, made_ready, length, bound, use, spare; proved_best()
-//   struct cloth_part<Unit>    a rectangle of the cloth: from_left, from_end, across, along
+//   struct lay<Unit>           places, cuts, made_ready, length, bound, use, spare, flaws; proved_best()
 //   struct cloth_place<Unit>   piece, where, turned, comes_out
 //   struct cloth_cut<Unit>     direction, in_hand, at, origin; taken_off(), rest(), on_cloth()
 //   struct lay_progress<Unit>  share, best, bound
@@ -23,26 +22,19 @@
 
 #include <turncloth/cloth/bolt.hpp>
 #include <turncloth/cloth/detail/common_denominator.hpp>
+#include <turncloth/cloth/detail/turned_together.hpp>
 #include <turncloth/cloth/lay/solve.hpp>
 #include <turncloth/measure/total.hpp>
 
+#include <algorithm>
 #include <cstddef>
 #include <cstdint>
 #include <functional>
+#include <optional>
 #include <type_traits>
 #include <vector>
 
 namespace turncloth {
-
-/// A rectangle of the cloth, told from its left edge (the edge of the selvedge, or the fold) and from the straightened
-/// end.
-template <length_unit Unit>
-struct cloth_part {
-    length<Unit> from_left{}, from_end{};
-    length<Unit> across{}, along{};
-
-    friend bool operator==(const cloth_part&, const cloth_part&) = default;
-};
 
 /// A piece laid. `comes_out` is how many pieces the place gives: 2 where folded cloth is cut through both layers.
 template <length_unit Unit>
@@ -88,7 +80,8 @@ struct cloth_cut {
 /// Cuts are in the order of the shears, cut 1 first; there are none where cutting is free. They start from
 /// `made_ready`: the cloth with its end straightened, cut off at the length laid, and the selvedges trimmed off where
 /// they are not used. `use` is the area of the pieces wanted over the area of cloth, selvedges and all. `spare` says of
-/// each piece how many more come out than are wanted (an odd one cut through folded cloth).
+/// each piece how many more come out than are wanted (an odd one cut through folded cloth). `flaws` are those of the cloth,
+/// which it lies round.
 template <length_unit Unit>
 struct lay {
     std::vector<cloth_place<Unit>> places;
@@ -98,6 +91,7 @@ struct lay {
     turncloth::length<Unit> bound{};
     fraction use;
     std::vector<std::int64_t> spare;
+    std::vector<cloth_part<Unit>> flaws{};
 
     bool proved_best() const { return length == bound; }
 };
@@ -134,6 +128,7 @@ public:
         for (const cloth_piece<Unit>& p : given)
             for (const length<Unit>& l : {across_as_laid(p), p.size.height(), p.match_across, p.match_along})
                 scale_.include(l.value());
+        include_places();
         cloth = {whole_below(from.usable_width()), whole(from.gap), from.cutting, whole(from.repeat_across),
                  whole(from.repeat_along)};
         cloth.sliver = back(cloth.width) < from.usable_width();
@@ -144,7 +139,10 @@ public:
                               .grain = may_turn(p, from) ? grain::may_turn : grain::fixed,
                               .match_across = whole(into_repeat(p.match_across, from.repeat_across)),
                               .match_along = whole(into_repeat(p.match_along, from.repeat_along)),
-                              .at_edge = p.on_fold});
+                              .at_edge = p.on_fold,
+                              .stays = p.stays ? std::optional(spot(*p.stays)) : std::nullopt});
+        for (const cloth_part<Unit>& f : from.flaws)
+            cloth.flaws.push_back(whole(f));
     }
 
     /// For a length to lay on: what is finer than the sizes can hold no piece.
@@ -173,6 +171,7 @@ public:
             area += p.size.width().value() * p.size.height().value() * p.quantity;
             made.spare.push_back(doubled(p) ? p.quantity % 2 : 0);
         }
+        made.flaws = from_.flaws;
         if (found.length > 0)
             made.use = area.value() / (from_.width.value() * made.length.value());
         return made;
@@ -192,6 +191,23 @@ public:
     }
 
 private:
+    void include_places() {
+        for (const cloth_part<Unit>& f : from_.flaws)
+            for (const length<Unit>& l : {across(f.from_left), f.across, f.from_end, f.along})
+                scale_.include(l.value());
+        for (const cloth_piece<Unit>& p : given_)
+            if (p.stays) {
+                scale_.include(across(p.stays->from_left).value());
+                scale_.include(p.stays->from_end.value());
+            }
+    }
+    /// From where the usable width begins.
+    length<Unit> across(length<Unit> from_left) const { return from_left - from_.usable_from_left(); }
+    lay_spot spot(const cloth_spot<Unit>& s) const { return {whole(across(s.from_left)), whole(s.from_end), s.turned}; }
+    lay_part whole(const cloth_part<Unit>& p) const {
+        return {whole(across(p.from_left)), whole(across(p.from_left) + p.across), whole(p.from_end),
+                whole(p.from_end + p.along)};
+    }
     std::int64_t whole(length<Unit> l) const { return scale_.whole(l.value()); }
     length<Unit> back(std::int64_t n) const { return length_of<Unit>(scale_.part(n)); }
     bool doubled(const cloth_piece<Unit>& p) const { return from_.folded && !p.on_fold; }
@@ -208,6 +224,98 @@ private:
     common_denominator scale_;
 };
 
+/// No piece turns together with others.
+template <length_unit Unit>
+lay<Unit> lay_one_way(const std::vector<cloth_piece<Unit>>& pieces, const bolt<Unit>& cloth, const lay_effort& effort,
+                      const lay_watch<Unit>& watch = {}) {
+    check_pieces(pieces, cloth);
+    const lay_translation<Unit> whole(pieces, cloth);
+    return whole.with_units(shortest_lay(whole.pieces, whole.cloth, effort, whole.watcher(watch)));
+}
+
+/// Looks for a lay with all that turn together upright, and for one with all of them turned.
+template <length_unit Unit>
+class lay_of_ways {
+public:
+    lay_of_ways(const std::vector<cloth_piece<Unit>>& pieces, const bolt<Unit>& cloth, const lay_effort& effort,
+                const lay_watch<Unit>& watch)
+        : pieces_(pieces), cloth_(cloth), effort_(effort), watch_(watch) {
+        std::vector<bool> turned = ways_together<Unit>(pieces, {cloth});
+        if (const auto why = keep_ways_that_fit(turned, pieces, cloth))
+            refuse<piece_too_wide_error>(*why);
+        for (const bool t : turned) // a first lay, and a bound
+            ways_.push_back({t, told_turned(lay_one_way(laid_so(pieces, t), cloth, {0, effort.seed}), pieces, t)});
+        const length<Unit> longest = best().length;
+        std::erase_if(ways_, [&](const way& w) { return w.found.bound > longest; });
+    }
+
+    /// Each has as much of the effort.
+    lay<Unit> make() {
+        effort_.steps /= ways_.size();
+        for (way& w : ways_) {
+            if (stopped_)
+                break;
+            const lay<Unit> found =
+                told_turned(lay_one_way(laid_so(pieces_, w.turned), cloth_, effort_, watched(w)), pieces_, w.turned);
+            w.found.bound = found.bound;
+            if (w.found.length > found.length)
+                w.found = found;
+            ++done_;
+        }
+        lay<Unit> made = best();
+        made.bound = bound();
+        return made;
+    }
+
+private:
+    struct way {
+        bool turned;
+        lay<Unit> found;
+    };
+
+    const lay<Unit>& best() const {
+        return std::min_element(ways_.begin(), ways_.end(),
+                                [](const way& a, const way& b) { return b.found.length > a.found.length; })
+            ->found;
+    }
+    length<Unit> bound() const {
+        return std::min_element(ways_.begin(), ways_.end(),
+                                [](const way& a, const way& b) { return b.found.bound > a.found.bound; })
+            ->found.bound;
+    }
+
+    lay_watch<Unit> watched(way& w) {
+        lay_watch<Unit> one;
+        if (watch_.improved)
+            one.improved = [this, &w](const lay<Unit>& better) {
+                w.found.bound = better.bound;
+                if (better.length >= best().length)
+                    return true;
+                w.found = told_turned(better, pieces_, w.turned);
+                lay<Unit> shown = w.found;
+                shown.bound = bound();
+                stopped_ = !watch_.improved(shown);
+                return !stopped_;
+            };
+        if (watch_.keep_going)
+            one.keep_going = [this, &w](const lay_progress<Unit>& now) {
+                w.found.bound = now.bound;
+                stopped_ = !watch_.keep_going({(done_ + now.share) / static_cast<std::int64_t>(ways_.size()),
+                                               std::min(now.best, best().length), bound()});
+                return !stopped_;
+            };
+        return one;
+    }
+
+    const std::vector<cloth_piece<Unit>>& pieces_;
+    const bolt<Unit>& cloth_;
+    lay_effort effort_;
+    const lay_watch<Unit>& watch_;
+    std::vector<way> ways_;
+    std::int64_t done_ = 0;
+    bool stopped_ = false;
+};
+
 } // namespace detail
 
 /// Lays the pieces on the cloth with the least length that the effort finds; who watches may end it. At most 100,000 pieces
@@ -218,9 +326,9 @@ template <length_unit Unit>
 lay<Unit> lay_out(const std::vector<cloth_piece<Unit>>& pieces, const std::type_identity_t<bolt<Unit>>& cloth,
                   const lay_effort& effort = {}, const std::type_identity_t<lay_watch<Unit>>& watch = {}) {
     detail::check_bolt(cloth);
-    detail::check_pieces(pieces, cloth);
-    const detail::lay_translation<Unit> whole(pieces, cloth);
-    return whole.with_units(detail::shortest_lay(whole.pieces, whole.cloth, effort, whole.watcher(watch)));
+    if (detail::any_together(pieces))
+        return detail::lay_of_ways<Unit>(pieces, cloth, effort, watch).make();
+    return detail::lay_one_way<Unit>(pieces, cloth, effort, watch);
 }
 
 TURNCLOTH_ONCE(lay<inch> lay_out<inch>(const std::vector<cloth_piece<inch>>&, const bolt<inch>&, const lay_effort&,

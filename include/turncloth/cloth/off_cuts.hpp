@@ -5,7 +5,7 @@
 //   for (const auto& kept : off_cuts(found, 6_in, 6_in)) show(kept.across, kept.along);
 //
 // Where the lay has cuts from edge to edge, off-cuts are what the cuts leave in hand; where it is cut free, they are
-// rectangles between the pieces, each as large as it can be where it is, none overlapping another. Together these need
+// rectangles between the pieces and flaws, each as large as it can be where it is, none overlapping another. Together these need
 // not be the most that could be had. Selvedges count where they are left on.
 #ifndef TURNCLOTH_CLOTH_OFF_CUTS_HPP
 #define TURNCLOTH_CLOTH_OFF_CUTS_HPP
@@ -69,8 +69,16 @@ std::vector<cloth_part<Unit>> parts_between(const lay<Unit>& found, length<Unit>
     std::vector<free_rectangle<fraction>> taken;
     for (const cloth_place<Unit>& p : found.places)
         taken.push_back(rectangle(p.where));
+    const auto whole = rectangle(found.made_ready);
+    for (const cloth_part<Unit>& flaw : found.flaws) { // so far as they are on what is laid
+        const auto f = rectangle(flaw);
+        const free_rectangle<fraction> on{std::max(f.left, whole.left), std::max(f.near, whole.near),
+                                          std::min(f.right, whole.right), std::min(f.far, whole.far)};
+        if (on.left < on.right && on.near < on.far)
+            taken.push_back(on);
+    }
     std::vector<cloth_part<Unit>> parts;
-    for (const auto& f : free_rectangles(taken, rectangle(found.made_ready), least_across.value(), least_along.value()))
+    for (const auto& f : free_rectangles(taken, whole, least_across.value(), least_along.value()))
         parts.push_back({length_of<Unit>(f.left), length_of<Unit>(f.near), length_of<Unit>(f.right - f.left),
                          length_of<Unit>(f.far - f.near)});
     return parts;

@@ -57,9 +57,9 @@ std::vector<width_choice<Unit>> compare_widths(const std::vector<cloth_piece<Uni
         detail::check_bolt(offered[i]);
         width_choice<Unit> choice;
         choice.offered = i;
-        for (std::size_t p = 0; p < pieces.size() && choice.why_not.empty(); ++p)
-            if (const auto why = detail::too_wide(pieces[p], p, offered[i]))
-                choice.why_not = why->what();
+        std::vector<bool> ways = detail::ways_together<Unit>(pieces, {offered[i]});
+        if (const auto why = detail::keep_ways_that_fit(ways, pieces, offered[i]))
+            choice.why_not = why->what();
         if (choice.why_not.empty())
             choice.lay = lay_out(pieces, offered[i], effort);
         choices.push_back(std::move(choice));

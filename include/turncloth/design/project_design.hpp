@@ -114,7 +114,7 @@ struct design_piece {
     std::string name, material;
     length_expression width, height; ///< finished
     count_expression count{};
-    bool film = false, does_not_fray = false;
+    bool film = false, does_not_fray = false, cut_up = false;
     cloth_lie lies = cloth_lie::as_asked;
     std::string inside{};
     design_edges edges{};
@@ -177,6 +177,18 @@ struct design_meeting {
     length_expression graduation{}; ///< of the ruler that its marks are for: that of the sheet, where nothing is said
     condition_expression where{};
     friend bool operator==(const design_meeting&, const design_meeting&) = default;
+};
+
+/// As sheet/project.hpp has an edge_seam.
+struct design_edge_seam {
+    std::string one, other;
+    edge of_one = edge::top, of_other = edge::top;
+    beyond_seam beyond = beyond_seam::flat;
+    surplus taken_up = surplus::none;
+    count_expression spans{};
+    length_expression graduation{}; ///< as a meeting's
+    condition_expression where{};
+    friend bool operator==(const design_edge_seam&, const design_edge_seam&) = default;
 };
 
 struct design_placing {
@@ -298,6 +310,7 @@ struct project_design {
     std::vector<design_outline> outlines{};
     std::vector<design_cloth> cloths{};
     std::vector<design_meeting> meetings{};
+    std::vector<design_edge_seam> seams{};
     std::vector<design_placing> placings{};
     std::vector<design_span_list> span_lists{};
     std::vector<design_zipper> zippers{};

@@ -13,6 +13,7 @@
 // which the list below explains, and which is the same on all cloths of a sheet; where there is room its name and size stand
 // on the piece too. Cuts from edge to edge are numbered in the order in which they are made; of a lay that is cut free the
 // list gives the place of every piece. The end and the edge that all of them count from are drawn thick and named.
+// Flaws are crossed out and listed.
 //
 // Included by itself, as sheet/purchases.hpp is.
 #ifndef TURNCLOTH_DRAW_LAY_HPP

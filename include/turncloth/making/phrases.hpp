@@ -103,7 +103,8 @@ inline constexpr phrase seam{"step.seam",
 inline constexpr phrase seam_along{"seam.along", "Measured from {end}, {edge} takes {pairs}."},
     seam_on{"seam.on", "{one} {span}"}, seam_pairs{"seam.pairs", "Bring together {pairs}."},
     seam_pair{"seam.pair", "{one} and {other}"}, pairs_apart{"list.pairs", "; "},
-    seam_corners{"seam.corners", "Turn each corner where the seam lines cross, with the needle down."};
+    seam_corners{"seam.corners", "Turn each corner where the seam lines cross, with the needle down."},
+    seam_pressed{"seam.pressed", "Press its allowances toward {pieces}."};
 inline constexpr phrase seam_fitted{
     "seam.fit", "Mark {edge} {long} from {from}, and {on} {short} from {end}: {join} mark to mark and end to "
                 "end, and {taken} the {extra} more, shared over the {spans} parts."},
@@ -245,6 +246,7 @@ inline constexpr std::array all_phrases = {phrases::comma,
                                            phrases::seam_pair,
                                            phrases::pairs_apart,
                                            phrases::seam_corners,
+                                           phrases::seam_pressed,
                                            phrases::seam_fitted,
                                            phrases::seam_fitted_whole,
                                            phrases::open_up,

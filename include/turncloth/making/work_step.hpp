@@ -119,6 +119,8 @@ struct work_step {
     std::int64_t runs = 1;  ///< of a seam: in so many rows, between what is left open; of `apply`: of so many pieces
     std::int64_t folds = 0; ///< of what is put in: folded in half so often
     stitch_type stitch = turncloth::stitch(301);
+    turncloth::pressed pressed = turncloth::pressed::open; ///< of a seam: its allowances
+    bool straight = false; ///< a seam of several lines that go on in one: no corner is turned
     bool by_hand = false;
     bool film = false;            ///< no iron and no pins
     bool carries = false;         ///< laid with other pieces on it, seen from the side that lies up

@@ -118,6 +118,8 @@ told_step told(const work_step<Unit>& s, const wording& w) {
         made.height = told_length(s.height, w);
     if (s.overrun > length<Unit>())
         made.overrun = told_length(s.overrun, w);
+    made.pressed = s.pressed;
+    made.straight = s.straight;
     made.by_hand = s.by_hand;
     made.carries = s.carries;
     made.carries_beneath = s.carries_beneath;

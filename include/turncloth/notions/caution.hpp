@@ -101,6 +101,12 @@ inline constexpr note filling{
     work::filling, "Foam and loose fillings burn fast, with poisonous smoke: use what meets the fire code of "
                    "your place for such a thing, and keep it away from flames and heaters."};
 
+// Common practice: grain draws mice, sand leaks, and dust is breathed in.
+inline constexpr note loose_filling{
+    work::filling, "Pour loose filling outdoors or with a mask on, since its dust is breathed in; freeze "
+                   "grain for some days first, as it draws moths and mice. What is heavy is lifted "
+                   "with bent knees."};
+
 // 16 CFR 1501 on small parts, for children under three (value from memory).
 inline constexpr note small_parts{work::using_it,
                                   "Sliders, eyelets and other small parts choke toddlers: see that none can come off, "
@@ -152,6 +158,7 @@ inline constexpr std::array all = {
     zipper_ends,
     setting_eyelets,
     filling,
+    loose_filling,
     small_parts,
     loads,
     cords,

@@ -8,10 +8,10 @@
 //   p.made_as(bag.design);
 //
 // Every piece is cut; layers lie inside what binds them, and pieces where they are placed, held by the rows that a placing
-// names; zippers are sewn over their piece, rows across their ends too; eyelets are set; edges are bound in strips; and every
-// other edge that is sewn to no other piece is finished, through whatever lies there. A project does not say what holds a piece
-// whose placing names no row, nor how meetings, pleats and seams are sewn: those are the designer's to add, and so are the
-// finishes of a meeting's longer piece, since they depend on the face that it lies with.
+// names; zippers are sewn over their piece, rows across their ends too; eyelets are set; edges are bound in strips; seams of two
+// edges are sewn; and every other edge that is sewn to no other piece is finished, through whatever lies there. A project does
+// not say what holds a piece whose placing names no row, nor how meetings, pleats and other seams are sewn: those are the
+// designer's to add, and so are the finishes of a meeting's longer piece, since they depend on the face that it lies with.
 #ifndef TURNCLOTH_SHEET_MAKING_OF_HPP
 #define TURNCLOTH_SHEET_MAKING_OF_HPP
 
@@ -21,6 +21,7 @@
 #include <turncloth/making/zippers_over.hpp>
 #include <turncloth/sheet/cloth_of.hpp>
 #include <turncloth/sheet/detail/binding_said.hpp>
+#include <turncloth/sheet/detail/edge_seams.hpp>
 #include <turncloth/sheet/detail/lying_there.hpp>
 #include <turncloth/sheet/project.hpp>
 
@@ -28,6 +29,7 @@
 #include <array>
 #include <cstddef>
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -69,6 +71,8 @@ public:
             sew(z);
         for (std::size_t i = 0; i < made_.parts.size(); ++i)
             finish_all(i);
+        for (const edge_seam<Unit>& s : project_.edge_seams())
+            join(s);
         for (const edge_binding<Unit>& b : project_.bindings())
             bind(b);
         if (!project_.sewings().empty())
@@ -173,6 +177,23 @@ private:
         }
     }
 
+    void join(const edge_seam<Unit>& s) {
+        const std::size_t one = number_of(s.one), other = number_of(s.other);
+        if (std::optional<making_fault> wrong = edge_seam_fault(s, piece_at(one), piece_at(other)))
+            refuse<making_error>(std::vector{std::move(*wrong)});
+        for (const auto& [k, n] : copies_that_meet(piece_at(one).count(), one == other)) {
+            seam_of<Unit> made{.one = {seam_line(made_.parts[one][k], s.of_one)},
+                               .other = {seam_line(made_.parts[other][n], s.of_other)},
+                               .beyond = s.beyond,
+                               .taken_up = s.taken_up};
+            if (s.taken_up != surplus::none) {
+                made.spans = s.spans;
+                made.graduation = s.graduation;
+            }
+            design().add(std::move(made));
+        }
+    }
+
     void bind(const edge_binding<Unit>& b) {
         const std::size_t i = number_of(b.on);
         const panel_part<Unit>& first = made_.parts[i];
@@ -204,8 +225,9 @@ private:
 
 } // namespace detail
 
-/// Throws making_error for a name of a placing, a zipper or a binding that no piece bears, for a zipper that runs up its piece, and
-/// for a placing to or of what binds layers; and whatever a zipper or a binding refuses.
+/// Throws making_error for a name of a placing, a zipper, a seam or a binding that no piece bears, for a zipper that runs up
+/// its piece, for edges that cannot be sewn to each other, and for a placing to or of what binds layers; and whatever a zipper
+/// or a binding refuses.
 template <length_unit Unit>
 project_making<Unit> making_of(const project<Unit>& p) {
     return detail::project_maker<Unit>(p).make();

@@ -4,6 +4,7 @@
 //                       .sold(how)  .caution(note)  .before_seams()
 //   listed(name, count, opening, supply)  listed(name, count, tie)  listed(name, eyelet row or pleating)
 //   listed(name, count, straps)  listed(name, count, drawstrings)  listed(name, count, round, elastic, step)
+//   listed(name, pleat groups, turned)  listed(name, curtain drops)
 //   listed(name, darn, needleful)  listed(name, count, webbing loops)
 //   listed(name, width, length, strips)  listed_round(name, working, girth)  listed(name, piping all round)
 //                                            what notions/ computes, as a notion that a project can hold
@@ -21,6 +22,7 @@
 #include <turncloth/notions/binding.hpp>
 #include <turncloth/notions/boxed.hpp>
 #include <turncloth/notions/caution.hpp>
+#include <turncloth/notions/curtain.hpp>
 #include <turncloth/notions/darn.hpp>
 #include <turncloth/notions/drawstring.hpp>
 #include <turncloth/notions/hanging.hpp>
@@ -216,6 +218,43 @@ notion<Unit> listed(std::string name, const darn<Unit>& d, const needleful<Unit>
         .figure("each needleful, cut", each.cut)
         .figure("darning thread in all", first.thread + second.thread)
         .sold(sold_as::off_a_roll);
+}
+
+/// With the tape that they are sewn to, its ends turned under by so much, and its hooks.
+template <length_unit Unit>
+notion<Unit> listed(std::string name, const pleat_groups<Unit>& g, length<Unit> turned) {
+    require_at_most<range_error>(g.count(), most_in_a_row, "the number of pleats on a heading");
+    require_not_negative<curtain_error>(turned, "what is turned under at the ends of a tape");
+    std::vector<length<Unit>> hooks;
+    for (const auto& place : g.on_heading())
+        hooks.push_back(place.from_datum());
+    return notion<Unit>(std::move(name))
+        .number("pleats", g.count())
+        .figure("flat between two pleats", g.gap())
+        .figure("each pleat takes up", g.taken())
+        .figure("curtain before it is pleated, hemmed", g.working())
+        .places("pleats and their hooks, from the finished left edge", std::move(hooks))
+        .number("hooks", hooks_on(g))
+        .sold(sold_as::as_told)
+        .figure("heading tape, cut",
+                turncloth::figure<Unit>().plus(g.heading(), "heading").plus_any(2, turned, "turned in"))
+        .sold(sold_as::off_a_roll)
+        .caution(caution::hanging_up);
+}
+
+/// Cut from cloth that the sheet cuts too, so nothing of them is bought.
+template <length_unit Unit>
+notion<Unit> listed(std::string name, const curtain_drops<Unit>& d) {
+    const joined_widths<Unit> widths = widths_of(d);
+    const matched_drops<Unit> drops = drops_on_repeat(d.drop, widths.count, d.repeat);
+    notion<Unit> n(std::move(name));
+    n.number("widths of cloth", widths.count).figure("widths joined", widths.made_up);
+    if (widths.joins > 0)
+        n.number("joins", widths.joins);
+    n.figure("each drop, as long as it must be", d.drop);
+    if (drops.repeats > 0)
+        n.figure("each drop, up to a whole repeat", drops.drop).figure("cut off each drop beyond that", drops.off);
+    return n.figure("cloth for them", drops.cloth);
 }
 
 /// Webbing loops alike.

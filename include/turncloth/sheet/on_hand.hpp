@@ -7,7 +7,7 @@
 //                                        {{"the grey end", "canvas", 40_in, 30_in}});
 //   // canvas[0].on_hand->name == "the grey end"; nothing follows where that is enough
 //
-// What is on hand is measured as it is cut, washed where the project says so. How the pieces are shared out is
+// What is on hand is measured as it is cut, washed where the project says so, and laid round its flaws. How the pieces are shared out is
 // cloth/remnants.hpp's: so that the least new cloth is bought that is found. Where a print repeats, nobody knows where the
 // repeat begins on what is left of another roll, so such cloth is bought whole.
 #ifndef TURNCLOTH_SHEET_ON_HAND_HPP
@@ -34,12 +34,15 @@ struct cloth_wanted {
 
 namespace detail {
 
-/// It lies flat, without selvedges, and is cut as what comes off the roll is.
+/// It lies flat, without selvedges, and is cut as what comes off the roll is, unless it has flaws.
 template <length_unit Unit>
 remnant<Unit> as_remnant(const cloth_on_hand<Unit>& c, bolt<Unit> like) {
     like.width = c.width;
     like.selvedge = {};
     like.folded = false;
+    like.flaws = c.flaws;
+    if (!c.flaws.empty())
+        like.cutting = cutting::free;
     return {like, c.length};
 }
 

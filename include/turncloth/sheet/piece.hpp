@@ -1,7 +1,7 @@
 // One kind of piece to be cut, and all that is marked on it or done to it by itself.
 //
 //   piece<U>(name, material, panel), or (name, material, {width, height}, edges), the size that it finishes at
-//                                       count(n)  lies_inside(outer)  of_film()  does_not_fray()  lies(how)
+//                                       count(n)  lies_inside(outer)  of_film()  does_not_fray()  cut_up()  lies(how)
 //     .mark(what, edge, place or row)   lines right across, parallel to an edge
 //     .mark(what, edge, place, ticks)   short marks at the edges named, for what must not be drawn right across
 //     .pleated(edge, pleats, starts)    side by side from a place on
@@ -99,6 +99,7 @@ public:
     const std::string& inside() const { return inside_; }
     bool is_film() const { return film_; }
     bool frays() const { return frays_; }
+    bool is_cut_up() const { return cut_up_; }
     cloth_lie lies() const { return lies_; }
     const std::vector<mark_line<Unit>>& marks() const { return marks_; }
     const std::vector<pleats_on_piece<Unit>>& pleats() const { return pleats_; }
@@ -130,6 +131,13 @@ public:
     /// Says that cut edges of its cloth stay whole, as those of felt, oilcloth and leather do, so that they may be left raw.
     piece& does_not_fray() {
         frays_ = false;
+        return *this;
+    }
+
+    /// Says that it is cut up into others before anything is made of these, as a square is into triangles: its own edges are
+    /// then nowhere to be seen, and none is looked for in the making.
+    piece& cut_up() {
+        cut_up_ = true;
         return *this;
     }
 
@@ -235,7 +243,7 @@ private:
     panel<Unit> shape_;
     std::int64_t count_ = 1;
     std::string inside_;
-    bool film_ = false, frays_ = true;
+    bool film_ = false, frays_ = true, cut_up_ = false;
     cloth_lie lies_ = cloth_lie::as_asked;
     std::vector<mark_line<Unit>> marks_;
     std::vector<pleats_on_piece<Unit>> pleats_;

@@ -3,12 +3,13 @@
 //
 //   project<U>(name, finished)             pieces and all that is done with them:
 //     .add(piece)                          returns the piece, to be marked
-//     .add(meeting or placing or span_list or zipper or edge_binding or must_reach or notion or sewing)  .caution(note)
+//     .add(meeting, edge_seam, placing, span_list, zipper, edge_binding, must_reach, notion or sewing)  .caution(note)
 //     .add(project_cloth)                  how wide it is, how it lies and is washed: project_cloth.hpp
 //     .prepare(step)   .most_layers(n)   .made_as(making)
 //     .find(name)   .remove(name)          a piece, to be changed or taken away; a copy kept before undoes it
 //   piece<U>(name, material, panel)        piece.hpp
 //   outlined(drafted_piece<U>)             a piece of another shape: outlined.hpp
+//   edge_seam<U>                           edges of two pieces sewn to each other
 //   meeting<U>                             a longer piece sewn to a shorter one, mark to mark
 //   placing<U>   span_list<U>              a piece sewn onto another; spans that must fill a side
 //   zipper<U>                              openings on a piece, and what they are cut from
@@ -24,6 +25,7 @@
 #ifndef TURNCLOTH_SHEET_PROJECT_HPP
 #define TURNCLOTH_SHEET_PROJECT_HPP
 
+#include <turncloth/making/operations.hpp>
 #include <turncloth/marks/mapping.hpp>
 #include <turncloth/marks/row.hpp>
 #include <turncloth/notions/binding.hpp>
@@ -122,6 +124,21 @@ struct placing {
     friend bool operator==(const placing&, const placing&) = default;
 };
 
+/// Two edges that are seams, sewn to each other right sides together, finished edge on finished edge: as far as the seams
+/// beside them where there are such, and otherwise right through. Of copies each meets one of the other piece's; of one
+/// piece, each two that follow one another, or the two edges of its only one.
+template <length_unit Unit>
+struct edge_seam {
+    std::string one, other; ///< the pieces' names
+    edge of_one, of_other;
+    beyond_seam beyond = beyond_seam::flat;
+    surplus taken_up = surplus::none; ///< what becomes of the length by which one is longer
+    std::int64_t spans = 4;           ///< of each, where something is taken up
+    length<Unit> graduation{};        ///< of the ruler that the marks between them are for; zero where they are exact
+
+    friend bool operator==(const edge_seam&, const edge_seam&) = default;
+};
+
 /// Spans given one by one, which together must be the finished size that they are marked on.
 template <length_unit Unit>
 struct span_list {
@@ -176,6 +193,7 @@ public:
     const std::vector<outlined_piece<Unit>>& outlines() const { return outlines_; }
     const std::vector<project_cloth<Unit>>& cloths() const { return cloths_; }
     const std::vector<meeting<Unit>>& meetings() const { return meetings_; }
+    const std::vector<edge_seam<Unit>>& edge_seams() const { return edge_seams_; }
     const std::vector<placing<Unit>>& placings() const { return placings_; }
     const std::vector<span_list<Unit>>& span_lists() const { return span_lists_; }
     const std::vector<zipper<Unit>>& zippers() const { return zippers_; }
@@ -219,6 +237,7 @@ public:
     [[gnu::noinline]] project& add(outlined_piece<Unit> p) { return push(outlines_, std::move(p)); }
     [[gnu::noinline]] project& add(project_cloth<Unit> c) { return push(cloths_, std::move(c)); }
     [[gnu::noinline]] project& add(meeting<Unit> m) { return push(meetings_, std::move(m)); }
+    [[gnu::noinline]] project& add(edge_seam<Unit> s) { return push(edge_seams_, std::move(s)); }
     [[gnu::noinline]] project& add(placing<Unit> p) { return push(placings_, std::move(p)); }
     [[gnu::noinline]] project& add(span_list<Unit> p) { return push(span_lists_, std::move(p)); }
     [[gnu::noinline]] project& add(zipper<Unit> z) { return push(zippers_, std::move(z)); }
@@ -272,6 +291,7 @@ private:
     std::vector<outlined_piece<Unit>> outlines_;
     std::vector<project_cloth<Unit>> cloths_;
     std::vector<meeting<Unit>> meetings_;
+    std::vector<edge_seam<Unit>> edge_seams_;
     std::vector<placing<Unit>> placings_;
     std::vector<span_list<Unit>> span_lists_;
     std::vector<zipper<Unit>> zippers_;

@@ -1,7 +1,7 @@
 // What a project says of a cloth that it is cut from, and of how a piece lies on it: what decides a lay.
 //
 //   project_cloth<U>     material, width, selvedge, one_way, folded; washed when, and its change then
-//   cloth_lie            as_asked, along_grain, one_way, either_way, on_fold: given to piece::lies
+//   cloth_lie            as_asked, along_grain, one_way, either_way, on_fold, turned_alike: given to piece::lies
 //   washed_when          unwashed, before_cutting, as_pieces
 //
 //   pad.add(project_cloth<inch>{.material = "drill", .width = 60_in, .one_way = true,
@@ -28,7 +28,8 @@ enum class cloth_lie : unsigned char {
     along_grain, ///< its height along the grain
     one_way,     ///< its height along the grain, and its top the same way as that of all others that say so
     either_way,  ///< its height or its width along the grain
-    on_fold      ///< its height along the grain, half of its width against the fold of cloth that lies folded
+    on_fold,     ///< its height along the grain, half of its width against the fold of cloth that lies folded
+    turned_alike ///< its height along the grain, or its width with that of all others of its cloth that say so
 };
 
 /// When a cloth is washed, before which it has another size.
@@ -56,7 +57,8 @@ struct project_cloth {
 
 /// As files write them; the first is the one of a member that may be left out.
 constexpr auto words_of(cloth_lie) {
-    return std::array<std::string_view, 5>{"as asked", "along the grain", "one way", "either way", "on the fold"};
+    return std::array<std::string_view, 6>{"as asked",   "along the grain", "one way",
+                                           "either way", "on the fold",     "turned alike"};
 }
 constexpr auto words_of(washed_when) {
     return std::array<std::string_view, 3>{"unwashed", "before cutting", "as pieces"};

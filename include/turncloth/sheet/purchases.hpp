@@ -38,11 +38,13 @@
 
 namespace turncloth {
 
-/// A piece of cloth that the maker has, with straight ends and no selvedges; its length lies along the grain.
+/// A piece of cloth that the maker has, with straight ends and no selvedges; its length lies along the grain. Its flaws are
+/// told from its left edge and the end that is marked; with any, it is cut free, round each piece.
 template <length_unit Unit>
 struct cloth_on_hand {
     std::string name, material;
     turncloth::length<Unit> width{}, length{};
+    std::vector<cloth_part<Unit>> flaws{};
 
     friend bool operator==(const cloth_on_hand&, const cloth_on_hand&) = default;
 };
@@ -120,10 +122,19 @@ sheet_cloth<Unit> pieces_of(const sheet<Unit>& s, const std::string& material, c
     return c;
 }
 
-/// Nothing is folded: what would be cut on the fold is cut whole.
+/// Nothing is folded: what would be cut on the fold is cut whole. In which layer a flaw is that is told from the fold is not
+/// known, so that both are left out.
 template <length_unit Unit>
 sheet_cloth<Unit> lying_single(sheet_cloth<Unit> c) {
-    c.bolt.folded = false;
+    if (std::exchange(c.bolt.folded, false)) {
+        const length<Unit> middle = c.bolt.width / 2;
+        for (std::size_t i = c.bolt.flaws.size(); i-- > 0;) {
+            const cloth_part<Unit> f = c.bolt.flaws[i];
+            c.bolt.flaws[i].from_left = middle + f.from_left;
+            c.bolt.flaws.push_back(
+                {std::max(middle - f.from_left - f.across, length<Unit>()), f.from_end, f.across, f.along});
+        }
+    }
     for (cloth_piece<Unit>& p : c.pieces)
         p.on_fold = false;
     return c;

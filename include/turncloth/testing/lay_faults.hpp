@@ -7,7 +7,7 @@
 //   for (const lay_fault& fault : lay_faults(found, pieces, canvas)) FAIL_CHECK(fault.what());
 //
 // It looks at: every piece there as often as wanted, its size and turn, the edges of the cloth, overlaps and gaps, the
-// repeat, the length said to be used, the bound, whether the pieces can be parted in the way asked for, and whether the
+// repeat, flaws, what stays where it lies, the length said to be used, the bound, whether the pieces can be parted in the way asked for, and whether the
 // cuts, made in order, each across or along the part in hand, leave exactly the pieces. Not a part of turncloth.hpp.
 #ifndef TURNCLOTH_TESTING_LAY_FAULTS_HPP
 #define TURNCLOTH_TESTING_LAY_FAULTS_HPP
@@ -16,6 +16,7 @@
 #include <turncloth/cloth/lay/check.hpp>
 
 #include <cstdint>
+#include <optional>
 #include <type_traits>
 #include <vector>
 
@@ -37,6 +38,11 @@ public:
                 scale_.include(l.value());
         for (const cloth_place<Unit>& p : found.places)
             include(p.where);
+        for (const cloth_part<Unit>& f : cloth.flaws)
+            include(f);
+        for (const cloth_piece<Unit>& p : pieces)
+            if (p.stays)
+                include({p.stays->from_left, p.stays->from_end, {}, {}});
         for (const cloth_cut<Unit>& c : found.cuts) {
             include(c.in_hand);
             scale_.include(c.at.value());
@@ -47,8 +53,10 @@ public:
         std::vector<lay_piece> pieces;
         for (const cloth_piece<Unit>& p : given_)
             pieces.push_back(whole(p));
-        const lay_cloth cloth{whole(cloth_.usable_width()), whole(cloth_.gap), cloth_.cutting,
-                              whole(cloth_.repeat_across), whole(cloth_.repeat_along)};
+        lay_cloth cloth{whole(cloth_.usable_width()), whole(cloth_.gap), cloth_.cutting, whole(cloth_.repeat_across),
+                        whole(cloth_.repeat_along)};
+        for (const cloth_part<Unit>& f : cloth_.flaws)
+            cloth.flaws.push_back(whole(f));
         whole_lay made;
         made.length = whole(from_.length);
         made.bound = whole(from_.bound);
@@ -78,15 +86,18 @@ private:
                 whole(p.from_end + p.along)};
     }
     lay_piece whole(const cloth_piece<Unit>& p) const {
-        const bool turns = p.grain == grain::may_turn && !cloth_.one_way && !p.on_fold &&
+        const bool turns = p.grain != grain::fixed && !cloth_.one_way && !p.on_fold &&
                            cloth_.repeat_across.value() == 0 && cloth_.repeat_along.value() == 0;
         return {.width = whole(p.on_fold ? p.size.width() / 2 : p.size.width()),
                 .length = whole(p.size.height()),
                 .quantity = cloth_.folded && !p.on_fold ? (p.quantity + 1) / 2 : p.quantity,
-                .grain = turns ? grain::may_turn : grain::fixed,
+                .grain = turns ? p.grain : grain::fixed,
                 .match_across = whole(p.match_across),
                 .match_along = whole(p.match_along),
-                .at_edge = p.on_fold};
+                .at_edge = p.on_fold,
+                .stays = p.stays ? std::optional(lay_spot{whole(p.stays->from_left - left()), whole(p.stays->from_end),
+                                                          p.stays->turned})
+                                 : std::nullopt};
     }
 
     /// What comes out, less what is said to be spare, is what is wanted.

@@ -78,8 +78,14 @@ inline std::vector<std::int64_t> bound_thresholds(const lay_problem& problem) {
     return thinned;
 }
 
+/// Blocks take some of the length too: the more, the longer it is.
 inline std::int64_t area_bound(const lay_problem& problem) {
-    return (problem.area + problem.width - 1) / problem.width;
+    std::int64_t length = 0, longer = (problem.area + problem.width - 1) / problem.width;
+    while (longer > length) {
+        length = longer;
+        longer = (problem.area + area_within(problem.blocks, length) + problem.width - 1) / problem.width;
+    }
+    return length;
 }
 
 inline std::int64_t longest_piece_bound(const lay_problem& problem) {
@@ -90,7 +96,7 @@ inline std::int64_t longest_piece_bound(const lay_problem& problem) {
         if (kind.at_edge)
             at_edge += kind.length * kind.count;
     }
-    return std::max(longest, at_edge);
+    return std::max({longest, at_edge, problem.reach_of_staying});
 }
 
 /// Calls use(whole, counted) for each function named above that is worth trying; `whole` is what it makes of the width.
@@ -133,6 +139,8 @@ inline std::int64_t matched_bound(const lay_problem& problem) {
     std::int64_t added_across = 0;
     std::int64_t added_along = 0;
     rounded.area = 0;
+    rounded.blocks.clear(); // what is rounded up may reach over them
+    rounded.reach_of_staying = 0;
     for (lay_kind& kind : rounded.kinds) {
         if (kind.match_across != first.match_across || kind.match_along != first.match_along)
             return 0;
@@ -155,13 +163,13 @@ inline std::int64_t length_bound(const lay_problem& problem) {
 }
 
 /// A best lay can be pushed together until every piece touches another or the near end, so its length is a sum of
-/// lengths of pieces, each used as often as there are such pieces at most. Where that is quickly worked out it lifts
-/// bounds.
+/// lengths of pieces, each used as often as there are such pieces at most. Where that is quickly worked out, and no blocks
+/// are touched, it lifts bounds.
 class lay_lengths {
 public:
     lay_lengths(const lay_problem& problem, std::int64_t longest) {
         const auto work = int128{longest} * static_cast<std::int64_t>(problem.kinds.size());
-        if (problem.matching() || work > most_work)
+        if (problem.matching() || !problem.blocks.empty() || work > most_work)
             return;
         std::vector<std::int64_t> used;
         sum_.assign(static_cast<std::size_t>(longest) + 1, 0);

@@ -8,7 +8,7 @@
 //   assert(detail::faults_of(found, pieces, cloth).empty());
 //
 // It looks at: every piece there as often as wanted, its size and turn, the edges of the cloth, overlaps and gaps, the
-// repeat, the length said to be used, the bound, whether the pieces can be parted in the way asked for, and whether the
+// repeat, flaws, what stays where it lies, the length said to be used, the bound, whether the pieces can be parted in the way asked for, and whether the
 // cuts listed, made in order, each from edge to edge of the part in hand, leave exactly the pieces.
 #ifndef TURNCLOTH_CLOTH_LAY_CHECK_HPP
 #define TURNCLOTH_CLOTH_LAY_CHECK_HPP
@@ -33,11 +33,15 @@ enum class lay_fault_kind : unsigned char {
     wrong_count,
     wrong_size,
     turned_against_grain,
+    turned_apart,
     off_the_cloth,
     overlap,
     too_close,
     off_the_repeat,
     off_the_edge,
+    on_a_flaw,
+    near_a_flaw,
+    moved,
     wrong_length,
     bound_above_length,
     not_edge_to_edge,
@@ -56,11 +60,15 @@ struct lay_fault {
                                                "is not laid as often as wanted",
                                                "is laid in another size",
                                                "is turned against its grain",
+                                               "is not turned as those that turn together with it",
                                                "leaves the cloth",
                                                "overlaps another",
                                                "is nearer to another than the gap",
                                                "does not start on the repeat",
                                                "does not lie against the edge",
+                                               "lies on a flaw",
+                                               "is nearer to a flaw than the gap",
+                                               "does not stay where it lies",
                                                "the length is not where the last piece ends",
                                                "the bound is above the length",
                                                "the pieces cannot be parted from edge to edge",
@@ -98,6 +106,7 @@ private:
 
     void check_pieces() {
         std::vector<std::int64_t> count(pieces_.size(), 0);
+        std::optional<bool> together;
         for (const lay_place& place : found_.places) {
             if (place.piece >= pieces_.size()) {
                 fault(lay_fault_kind::no_such_piece, place.piece);
@@ -105,6 +114,10 @@ private:
             }
             ++count[place.piece];
             check_place(place, pieces_[place.piece]);
+            if (pieces_[place.piece].grain == grain::turn_together && place.turned != together.value_or(place.turned))
+                fault(lay_fault_kind::turned_apart, place.piece);
+            else if (pieces_[place.piece].grain == grain::turn_together)
+                together = place.turned;
         }
         for (std::size_t i = 0; i < pieces_.size(); ++i)
             if (count[i] != pieces_[i].quantity)
@@ -127,6 +140,22 @@ private:
         if (within_repeat(place.x, cloth_.repeat_across) != within_repeat(piece.match_across, cloth_.repeat_across) ||
             within_repeat(place.y, cloth_.repeat_along) != within_repeat(piece.match_along, cloth_.repeat_along))
             fault(lay_fault_kind::off_the_repeat, place.piece);
+        if (piece.stays &&
+            std::tie(place.x, place.y, place.turned) != std::tie(piece.stays->x, piece.stays->y, piece.stays->turned))
+            fault(lay_fault_kind::moved, place.piece);
+        check_flaws(place);
+    }
+
+    void check_flaws(const lay_place& place) {
+        const auto within = [&](const lay_part& flaw, std::int64_t between) {
+            return place.x < flaw.right + between && flaw.left < place.x + place.width + between &&
+                   place.y < flaw.far + between && flaw.near < place.y + place.length + between;
+        };
+        for (const lay_part& flaw : cloth_.flaws)
+            if (within(flaw, 0))
+                fault(lay_fault_kind::on_a_flaw, place.piece);
+            else if (within(flaw, cloth_.gap))
+                fault(lay_fault_kind::near_a_flaw, place.piece);
     }
 
     /// How far into the repeat, from 0; always 0 where there is none to match.
@@ -258,7 +287,8 @@ private:
     std::vector<lay_fault> faults_;
 };
 
-/// Everything wrong with the lay, for these pieces on this cloth. The time is about n log n in the pieces and cuts.
+/// Everything wrong with the lay, for these pieces on this cloth. The time is about n log n in the pieces and cuts, and
+/// pieces times flaws.
 inline std::vector<lay_fault> faults_of(const whole_lay& found, const std::vector<lay_piece>& pieces,
                                         const lay_cloth& cloth) {
     return lay_checker(found, pieces, cloth).faults();

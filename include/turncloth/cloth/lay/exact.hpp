@@ -17,6 +17,9 @@
 //
 // With a repeat to match, a piece pushed by whole repeats stops on the first place of the repeat from some corner's x
 // on, and from the staircase there on, and nothing else changes.
+//
+// A block to lie round is listed among the pieces, and has its place already: at any time it may be finished with, as
+// long as nothing finished reaches over it.
 #ifndef TURNCLOTH_CLOTH_LAY_EXACT_HPP
 #define TURNCLOTH_CLOTH_LAY_EXACT_HPP
 
@@ -55,8 +58,11 @@ public:
         gave_up_ = false;
         seen_.clear();
         placed_.clear();
-        spare_ = problem_->width * length - problem_->area;
-        if (spare_ < 0)
+        blocks_.assign(problem_->blocks.size(), true);
+        for (std::size_t b = 0; b < blocks_.size(); ++b)
+            blocks_[b] = problem_->blocks[b].near < length;
+        spare_ = problem_->width * length - area_within(problem_->blocks, length) - problem_->area;
+        if (spare_ < 0 || length < problem_->reach_of_staying)
             return proof::refuted;
         const bool laid = lay_rest({{0, 0}}, problem_->pieces, 0);
         return laid ? proof::found : gave_up_ ? proof::given_up : proof::refuted;
@@ -105,7 +111,43 @@ private:
             if (!fits)
                 return false; // and never will, since the staircase only grows
         }
+        return pass_block(stairs, unlaid, lost);
+    }
+
+    /// Finishes with a block, and so with all that is left of it or nearer.
+    bool pass_block(const staircase& stairs, std::int64_t unlaid, std::int64_t lost) {
+        for (std::size_t b = 0; b < blocks_.size(); ++b) {
+            if (!blocks_[b])
+                continue;
+            gave_up_ = gave_up_ || !allowance_.allows(steps_++);
+            if (gave_up_)
+                return false;
+            const lay_part& block = problem_->blocks[b];
+            const std::int64_t far = std::min(block.far, length_);
+            staircase next;
+            const std::int64_t raised = raise(stairs, block.right, far, next),
+                               lost_now = lost + raised - (block.right - block.left) * (far - block.near);
+            blocks_[b] = false;
+            const bool laid_all = lost_now <= spare_ && blocks_clear_of(next) && lay_rest(next, unlaid, lost_now);
+            blocks_[b] = true;
+            if (laid_all)
+                return true;
+        }
         return false;
+    }
+
+    /// Whether nothing finished reaches over a block still to come.
+    bool blocks_clear_of(const staircase& stairs) const {
+        for (std::size_t b = 0; b < blocks_.size(); ++b) {
+            if (!blocks_[b])
+                continue;
+            const lay_part& block = problem_->blocks[b];
+            for (std::size_t i = 0; i < stairs.size(); ++i)
+                if (stairs[i].y > block.near && stairs[i].x < block.right &&
+                    (i + 1 == stairs.size() || stairs[i + 1].x > block.left))
+                    return false;
+        }
+        return true;
     }
 
     bool try_piece(const staircase& stairs, const laid& piece, std::int64_t unlaid, std::int64_t lost) {
@@ -116,7 +158,7 @@ private:
         next.reserve(stairs.size() + 2);
         const std::int64_t raised = raise(stairs, piece.x + width, piece.y + length, next);
         const std::int64_t lost_now = lost + raised - width * length;
-        if (lost_now > spare_)
+        if (lost_now > spare_ || !blocks_clear_of(next))
             return false;
         placed_.push_back(piece);
         --left_[piece.entry];
@@ -188,13 +230,17 @@ private:
                 break;
             area += (problem_->width - stairs[j].x) * (std::min(stairs[j - 1].y, length_) - stairs[j].y);
         }
-        return area;
+        for (std::size_t b = 0; b < blocks_.size(); ++b) // counted already, wherever it is
+            if (blocks_[b])
+                area -= area_within({problem_->blocks[b]}, length_);
+        return std::max<std::int64_t>(area, 0);
     }
 
     /// Notes the staircase and the pieces left; false if they have been followed before.
     bool remember(const staircase& stairs) {
         constexpr std::size_t most = 400'000;
         std::vector<std::int64_t> state(left_.begin(), left_.end());
+        state.insert(state.end(), blocks_.begin(), blocks_.end());
         for (const step& s : stairs) {
             state.push_back(s.x);
             state.push_back(s.y);
@@ -207,6 +253,7 @@ private:
     const lay_problem* problem_;
     std::vector<std::uint32_t> by_area_;
     std::vector<std::int64_t> left_;
+    std::vector<bool> blocks_; ///< those still to come
     std::set<std::vector<std::int64_t>> seen_;
     std::vector<laid> placed_;
     std::int64_t length_ = 0;

@@ -17,6 +17,7 @@
 #include <turncloth/cloth/lay/exact_cuts.hpp>
 #include <turncloth/cloth/lay/pace.hpp>
 #include <turncloth/cloth/lay/problem.hpp>
+#include <turncloth/cloth/lay/round_blocks.hpp>
 #include <turncloth/cloth/lay/search.hpp>
 #include <turncloth/cloth/lay/skyline_trials.hpp>
 #include <turncloth/cloth/lay/strip_values.hpp>
@@ -59,7 +60,8 @@ inline whole_lay finished_lay(const lay_entries& entries, const std::vector<laid
     const lay_problem& problem = entries.problem();
     piece_names names(problem);
     whole_lay result;
-    result.places.reserve(placed.size());
+    result.places = problem.staying;
+    result.places.reserve(result.places.size() + placed.size());
     for (const laid& piece : placed) {
         const lay_kind& kind = entries.kind(piece.entry);
         const std::int64_t width = (piece.turned ? kind.length : kind.width) * problem.scale_x - problem.gap;
@@ -264,6 +266,10 @@ whole_lay with_maker(const lay_problem& problem, const lay_cloth& cloth, const l
     }
     case cutting::free:
         break;
+    }
+    if (!problem.blocks.empty()) {
+        lay_maker<round_blocks> maker(problem, edge, effort, watcher);
+        return use(maker);
     }
     lay_maker<skyline_trials> maker(problem, edge, effort, watcher);
     return use(maker);

@@ -9,10 +9,12 @@
 //
 // The gap: let every piece, and the cloth's width, grow by the gap g on its far side. Two grown pieces are apart
 // exactly when the pieces are g apart, and a grown piece fits the grown width exactly when the piece fits the width; so
-// a lay with gaps is a lay of grown pieces without, longer by g.
+// a lay with gaps is a lay of grown pieces without, longer by g. What pieces lie round, flaws and pieces that stay, grows
+// likewise.
 #ifndef TURNCLOTH_CLOTH_LAY_PROBLEM_HPP
 #define TURNCLOTH_CLOTH_LAY_PROBLEM_HPP
 
+#include <turncloth/cloth/lay/blocks.hpp>
 #include <turncloth/cloth/lay/types.hpp>
 #include <turncloth/measure/require.hpp>
 
@@ -55,9 +57,12 @@ struct lay_problem {
     std::int64_t repeat_along = 0;
     turncloth::cutting cutting = turncloth::cutting::free;
     std::vector<lay_kind> kinds{};
-    std::int64_t area = 0;    ///< of all pieces
-    std::int64_t pieces = 0;  ///< how many in all
-    std::int64_t stacked = 0; ///< a length that always suffices: the pieces one after another
+    std::int64_t area = 0;             ///< of all pieces
+    std::int64_t pieces = 0;           ///< how many in all
+    std::int64_t stacked = 0;          ///< a length that always suffices: the pieces one after another
+    std::vector<lay_part> blocks{};    ///< apart from each other: pieces lie round them
+    std::vector<lay_place> staying{};  ///< in the caller's sizes
+    std::int64_t reach_of_staying = 0; ///< grown; no lay is shorter
 
     bool matching() const noexcept { return repeat_across > 1 || repeat_along > 1; }
 };
@@ -122,6 +127,11 @@ inline void take_out_factors(lay_problem& problem) {
         along = std::gcd(along, kind.length);
         turning = turning || kind.sideways;
     }
+    along = std::gcd(along, problem.reach_of_staying);
+    for (const lay_part& b : problem.blocks) {
+        across = std::gcd(std::gcd(across, b.left), b.right < problem.width ? b.right : 0);
+        along = std::gcd(std::gcd(along, b.near), b.far);
+    }
     if (turning)
         across = along = std::gcd(across, along);
     for (lay_kind& kind : problem.kinds) {
@@ -129,8 +139,39 @@ inline void take_out_factors(lay_problem& problem) {
         kind.length /= along;
     }
     problem.width /= across;
+    problem.reach_of_staying /= along;
+    for (lay_part& b : problem.blocks)
+        b = {b.left / across, std::min(b.right / across, problem.width), b.near / along, b.far / along};
     problem.scale_x = across;
     problem.scale_y = along;
+}
+
+/// What pieces lie round: flaws, so far as these and the gap round them reach onto the usable width, and pieces that stay.
+inline void block_out(lay_problem& problem, const std::vector<lay_piece>& pieces, const lay_cloth& cloth) {
+    std::vector<lay_part> all;
+    for (const lay_part& f : cloth.flaws) {
+        const lay_part grown{std::max<std::int64_t>(f.left, 0), std::min(lay_sum(f.right, cloth.gap), problem.width),
+                             std::max<std::int64_t>(f.near, 0), lay_sum(f.far, cloth.gap)};
+        if (grown.left < grown.right && grown.near < grown.far)
+            all.push_back(grown);
+    }
+    for (std::size_t i = 0; i < pieces.size(); ++i) {
+        const lay_piece& piece = pieces[i];
+        if (!piece.stays)
+            continue;
+        const auto [x, y, turned] = *piece.stays;
+        const std::int64_t width = turned ? piece.length : piece.width, length = turned ? piece.width : piece.length;
+        problem.staying.push_back({.piece = i, .x = x, .y = y, .width = width, .length = length, .turned = turned});
+        all.push_back({x, lay_sum(x, lay_sum(width, cloth.gap)), y, lay_sum(y, lay_sum(length, cloth.gap))});
+        problem.reach_of_staying = std::max(problem.reach_of_staying, all.back().far);
+    }
+    problem.blocks = made_apart(all);
+}
+
+/// Of a problem without other pieces.
+inline whole_lay only_staying(const lay_problem& problem) {
+    const std::int64_t length = problem.staying.empty() ? 0 : problem.reach_of_staying - problem.gap;
+    return {.places = problem.staying, .cuts = {}, .length = length, .bound = length};
 }
 
 inline lay_problem prepared(const std::vector<lay_piece>& pieces, const lay_cloth& cloth) {
@@ -140,8 +181,11 @@ inline lay_problem prepared(const std::vector<lay_piece>& pieces, const lay_clot
     problem.cutting = cloth.cutting;
     problem.repeat_across = cloth.repeat_across;
     problem.repeat_along = cloth.repeat_along;
+    block_out(problem, pieces, cloth);
     for (std::size_t i = 0; i < pieces.size(); ++i) {
         const lay_piece& piece = pieces[i];
+        if (piece.stays)
+            continue;
         lay_kind kind{.width = lay_sum(piece.width, cloth.gap),
                       .length = lay_sum(piece.length, cloth.gap),
                       .count = piece.quantity,
@@ -165,6 +209,10 @@ inline lay_problem prepared(const std::vector<lay_piece>& pieces, const lay_clot
                                                                    : kind.width;
         problem.stacked = lay_sum(problem.stacked, lay_product(lay_sum(longest, step), kind.count));
     }
+    std::int64_t beyond = 0;
+    for (const lay_part& b : problem.blocks)
+        beyond = std::max(beyond, b.far);
+    problem.stacked = lay_sum(problem.stacked, beyond);
     (void)lay_product(problem.stacked, problem.width);
     return problem;
 }

@@ -37,7 +37,7 @@ TURNCLOTH_INLINE whole_lay shortest_lay(const std::vector<lay_piece>& pieces, co
                                         const lay_effort& effort, const lay_watcher& watcher) {
     const lay_problem problem = prepared(pieces, cloth);
     if (problem.pieces == 0)
-        return {};
+        return only_staying(problem);
     return with_maker(problem, cloth, effort, watcher, [](auto& maker) { return maker.make(); });
 }
 

@@ -1,13 +1,15 @@
 // A lay in whole numbers: what is laid, on what, and where every piece comes to lie. What has units is in
 // cloth/lay.hpp.
 //
-//   enum class grain   { fixed, may_turn }                      the first five are words of the front too
+//   enum class grain   { fixed, may_turn, turn_together }       the first five are words of the front too
 //   enum class cutting { free, edge_to_edge, strips }
 //   enum class cut_direction { across, along }
 //   struct part_origin cut, taken_off
 //   struct lay_effort  steps, seed; while_typing(), on_a_click(), to_print()
-//   struct detail::lay_piece   width, length, quantity, grain, match_across, match_along, at_edge
-//   struct detail::lay_cloth   width, gap, cutting, repeat_across, repeat_along
+//   struct detail::lay_part    left, right, near, far
+//   struct detail::lay_spot    x, y, turned: where a piece stays
+//   struct detail::lay_piece   width, length, quantity, grain, match_across, match_along, at_edge, stays
+//   struct detail::lay_cloth   width, gap, cutting, repeat_across, repeat_along, flaws
 //   struct detail::lay_place   piece, x, y, width, length, turned
 //   struct detail::lay_cut     direction, at, in_hand, origin
 //   struct detail::whole_lay   places, cuts, length, bound, proved_best()
@@ -24,12 +26,15 @@
 #include <cstddef>
 #include <cstdint>
 #include <functional>
+#include <optional>
 #include <vector>
 
 namespace turncloth {
 
-/// Whether a piece must lie with its length along the cloth, or may be given a quarter turn.
-enum class grain : unsigned char { fixed, may_turn };
+/// Whether a piece must lie with its length along the cloth, or may be given a quarter turn: by itself, or where all that
+/// turn together with it are given one, as panels of one cover are, whose threads are seen to run alike. A search knows of
+/// the first two.
+enum class grain : unsigned char { fixed, may_turn, turn_together };
 
 /// How the pieces will be parted from the cloth.
 enum class cutting : unsigned char {
@@ -64,9 +69,23 @@ struct lay_effort {
 
 namespace detail {
 
+/// A rectangle of cloth.
+struct lay_part {
+    std::int64_t left = 0, right = 0, near = 0, far = 0;
+
+    friend auto operator<=>(const lay_part&,
+                            const lay_part&) = default; // NOLINT(modernize-use-nullptr): no pointer here
+};
+
+/// Where a piece has been laid already.
+struct lay_spot {
+    std::int64_t x = 0, y = 0;
+    bool turned = false;
+};
+
 /// Pieces alike, the sizes and the quantity above zero. `match_across` and `match_along` say where in the repeat the
 /// piece's corner must fall; `at_edge` that it must lie against the left edge, as half a piece does on the fold of
-/// folded cloth. Where there is a repeat, or `at_edge`, the grain is fixed.
+/// folded cloth. Where there is a repeat, or `at_edge`, the grain is fixed. What stays where it is, is one piece.
 struct lay_piece {
     std::int64_t width = 0;
     std::int64_t length = 0;
@@ -75,11 +94,13 @@ struct lay_piece {
     std::int64_t match_across = 0;
     std::int64_t match_along = 0;
     bool at_edge = false;
+    std::optional<lay_spot> stays{};
 };
 
 /// The cloth: usable width (inside the selvedges), the least gap between neighbours, the way of cutting, and the repeat
 /// to match across and along (0: nothing to match). A `sliver` is less than 1 of cloth beyond the width, where no piece
-/// can lie: it is cut off all the same.
+/// can lie: it is cut off all the same. Pieces lie off the flaws by the gap; where there are any, or pieces that stay,
+/// cloth is cut free.
 struct lay_cloth {
     std::int64_t width = 0;
     std::int64_t gap = 0;
@@ -87,6 +108,7 @@ struct lay_cloth {
     std::int64_t repeat_across = 0;
     std::int64_t repeat_along = 0;
     bool sliver = false;
+    std::vector<lay_part> flaws{};
 
     /// Where the cloth in hand ends; the sliver counts as 1.
     constexpr std::int64_t edge() const { return width + sliver; }
@@ -102,14 +124,6 @@ struct lay_place {
     bool turned = false;
 
     friend bool operator==(const lay_place&, const lay_place&) = default;
-};
-
-/// A rectangle of cloth.
-struct lay_part {
-    std::int64_t left = 0, right = 0, near = 0, far = 0;
-
-    friend auto operator<=>(const lay_part&,
-                            const lay_part&) = default; // NOLINT(modernize-use-nullptr): no pointer here
 };
 
 /// From edge to edge of the part in hand, at one y or one x. It takes off what is nearer the end first cut, or to the

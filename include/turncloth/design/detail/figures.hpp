@@ -9,6 +9,10 @@
 //   fewest eyelets (along, rim, margin, apart)             that are at most so far apart, from centre to centre
 //   bow of a pocket (film, backing, pockets, step)         how far it stands open in its middle
 //   free length of a handle (drop, apart, over, step)      between its ends, so that it comes up so far
+//   square for two triangles (finished, seam, step)        to cut, so that squares pieced of its triangles come out right
+//   square for four triangles (finished, seam, step)
+//   girth of a tube (across, step)                         once round what is stuffed so thick
+//   volume of a tube (girth, along, step)                  in cubes of the unit, at the most
 //   strip for a cord (cord, cloth, seam, step)             how wide a strip is cut that is folded round it
 #ifndef TURNCLOTH_DESIGN_DETAIL_FIGURES_HPP
 #define TURNCLOTH_DESIGN_DETAIL_FIGURES_HPP
@@ -16,10 +20,12 @@
 #include <turncloth/design/expression_value.hpp>
 #include <turncloth/making/ruled.hpp>
 #include <turncloth/marks/row.hpp>
+#include <turncloth/notions/filling.hpp>
 #include <turncloth/notions/hanging.hpp>
 #include <turncloth/notions/piping.hpp>
 #include <turncloth/notions/strap.hpp>
 #include <turncloth/notions/tie.hpp>
+#include <turncloth/notions/triangles.hpp>
 #include <turncloth/panel/finish.hpp>
 
 #include <algorithm>
@@ -128,6 +134,20 @@ fraction free_length_of_handle(const figure_parts& p, fraction) {
                                 length_of<Unit>(p[3]), rounding::up)
         .value();
 }
+template <length_unit Unit, pieced_of Of>
+fraction square_for_triangles(const figure_parts& p, fraction) {
+    return cut_for_triangles<Unit>(length_of<Unit>(p[0]), {Of, length_of<Unit>(p[1])}, length_of<Unit>(p[2]))
+        .value()
+        .value();
+}
+template <length_unit Unit>
+fraction girth_of_a_tube(const figure_parts& p, fraction) {
+    return girth_of_tube(length_of<Unit>(p[0]), length_of<Unit>(p[1]), rounding::up).value();
+}
+template <length_unit Unit>
+fraction volume_of_a_tube(const figure_parts& p, fraction) {
+    return tube_holds(stuffed_tube<Unit>{length_of<Unit>(p[0]), length_of<Unit>(p[1])}, p[2], rounding::up);
+}
 
 template <length_unit Unit>
 fraction strip_for_cord(const figure_parts& p, fraction) {
@@ -138,7 +158,7 @@ fraction strip_for_cord(const figure_parts& p, fraction) {
 
 inline constexpr figure_part a_length = figure_part::length, a_number = figure_part::number;
 
-inline constexpr std::array<named_figure, 10> named_figures = {{
+inline constexpr std::array<named_figure, 14> named_figures = {{
     {"whole part", {{{"of", a_number}}}, a_number, whole_part, whole_part},
     {"half on the ruler", {{{"of"}}}, a_length, half_on_ruler<inch>, half_on_ruler<centimetre>},
     {"mark",
@@ -172,6 +192,22 @@ inline constexpr std::array<named_figure, 10> named_figures = {{
      a_length,
      free_length_of_handle<inch>,
      free_length_of_handle<centimetre>},
+    {"square for two triangles",
+     {{{"finished"}, {"seam"}, {"step"}}},
+     a_length,
+     square_for_triangles<inch, pieced_of::two>,
+     square_for_triangles<centimetre, pieced_of::two>},
+    {"square for four triangles",
+     {{{"finished"}, {"seam"}, {"step"}}},
+     a_length,
+     square_for_triangles<inch, pieced_of::four>,
+     square_for_triangles<centimetre, pieced_of::four>},
+    {"girth of a tube", {{{"across"}, {"step"}}}, a_length, girth_of_a_tube<inch>, girth_of_a_tube<centimetre>},
+    {"volume of a tube",
+     {{{"girth"}, {"along"}, {"step", a_number}}},
+     a_number,
+     volume_of_a_tube<inch>,
+     volume_of_a_tube<centimetre>},
     {"strip for a cord",
      {{{"cord"}, {"cloth"}, {"seam"}, {"step"}}},
      a_length,

@@ -14,6 +14,7 @@
 #include <turncloth/panel/finish.hpp>
 #include <turncloth/panel/size.hpp>
 #include <turncloth/sheet/drafted_piece.hpp>
+#include <turncloth/sheet/filled_and_pieced.hpp>
 #include <turncloth/sheet/notion.hpp>
 
 #include <array>
@@ -202,13 +203,22 @@ notion<U> piped_round(parts_given_of<U> v) {
 }
 
 template <length_unit U>
+notion<U> squares_of_triangles(parts_given_of<U> v) {
+    const std::int64_t of = v.has(4) ? v.count(4) : 2;
+    if (of != 2 && of != 4)
+        refuse<patchwork_error>({"a square is pieced of 2 triangles, or of 4: not of ", of},
+                                {.kind = fault::unsuitable, .what = "the number of triangles", .given = of});
+    return listed("", v.count(0), triangles<U>{v[1], {of == 2 ? pieced_of::two : pieced_of::four, v[2]}, v[3]});
+}
+
+template <length_unit U>
 notion<U> darned(parts_given_of<U> v) {
     return listed<U>("", darn<U>{.worn = {v[0], v[1]}, .reach = v[2], .apart = v[3], .loop = v[4]},
                      needleful<U>{.cut = v[5], .tail = v[6]});
 }
 
 template <length_unit U>
-inline constexpr std::array<notion_maker<U>, 12> notion_forms = {{
+inline constexpr std::array<notion_maker<U>, 17> notion_forms = {{
     {{"details"}, [](parts_given_of<U>) { return notion<U>(""); }},
     {{"ribbon round a roll",
       {{{"girth"},
@@ -249,6 +259,15 @@ inline constexpr std::array<notion_maker<U>, 12> notion_forms = {{
      [](parts_given_of<U> v) {
          return listed("", v.count(0), webbing_loops<U>{.stands = v[1], .sewn = v[2], .under = v[3]});
      }},
+    {{"pleats with gaps",
+      {{{"heading"}, {"cloth"}, may_have("return"), may_have("overlap"), counted_part("count"), may_have("turned")}}},
+     [](parts_given_of<U> v) {
+         return listed("", pleat_groups<U>(v[0], v[1], {.ret = v[2], .overlap = v[3]}, v.count(4)), v[5]);
+     }},
+    {{"curtain drops", {{{"width"}, {"drop"}, {"usable"}, {"join"}, may_have("repeat"), may_have("across")}}},
+     [](parts_given_of<U> v) {
+         return listed("", curtain_drops<U>{v[0], v[1], v[2], v[3], v[4], v[5]});
+     }},
     {{"drawstrings", {{counted_part("count"), {"round"}, {"beyond"}, may_have("knot"), {"closed"}}}},
      [](parts_given_of<U> v) {
          return listed("", v.count(0),
@@ -263,6 +282,17 @@ inline constexpr std::array<notion_maker<U>, 12> notion_forms = {{
         {"step"}}}},
      [](parts_given_of<U> v) {
          return listed("", v.count(0), v[1], elastic<U>{.stretch = v.number(2), .ease = v[3], .overlap = v[4]}, v[5]);
+     }},
+    {{"patches from strips", {{counted_part("count"), {"width"}, {"height"}, {"seam"}, {"usable"}}}},
+     [](parts_given_of<U> v) {
+         return listed("", v.count(0), sewn_patch<U>{v[1], v[2], v[3]}, v[4]);
+     }},
+    {{"squares of triangles",
+      {{counted_part("count"), {"finished"}, {"seam"}, {"step"}, may_have("triangles", wanted::count)}}},
+     squares_of_triangles<U>},
+    {{"loose filling", {{{"girth"}, {"along"}, {"cube_weighs", wanted::number}, {"step"}}}},
+     [](parts_given_of<U> v) {
+         return listed("", loose_filling<U>{{v[0], v[1]}, v.number(2), v[3]});
      }},
     {{"piping all round",
       {{{"width"}, {"height"}, {"cord"}, may_have("cloth"), {"seam"}, {"lap"}, may_have("turned"), {"step"}}}},

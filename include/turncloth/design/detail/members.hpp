@@ -26,6 +26,7 @@ void members(Visitor& v, Self& d) {
     v.may("outlines", d.outlines, "Pieces to cut that are no rectangles");
     v.may("cloths", d.cloths, "What is said of cloths that pieces are cut from");
     v.may("meetings", d.meetings, "Longer pieces sewn to shorter ones, mark to mark");
+    v.may("seams", d.seams, "Edges of pieces sewn to each other");
     v.may("placings", d.placings, "Pieces sewn onto others");
     v.may("span_lists", d.span_lists, "Spans that together must fill a side of a piece");
     v.may("zippers", d.zippers, "Zippers sewn across a piece");
@@ -63,6 +64,7 @@ void members(Visitor& v, Self& p) {
     v.may("count", p.count, "So many are cut alike");
     v.may("film", p.film, "Whether it is of plastic film");
     v.may("does_not_fray", p.does_not_fray, "Whether its cut edges stay whole; those of film do");
+    v.may("cut_up", p.cut_up, "Whether it is cut up into other pieces before these are made up");
     v.may("lies", p.lies, "How it lies on its cloth; as who lays it asks where nothing is said");
     v.may("inside", p.inside, "The piece that it is an inner layer of");
     v.may("edges", p.edges, "How its edges are finished; raw where nothing is said");
@@ -207,6 +209,19 @@ void members(Visitor& v, Self& m) {
     v.must("spans", m.spans, "How many");
     v.may("graduation", m.graduation, "Of the ruler that its marks are for; the sheet's, where nothing is said");
     v.may("where", m.where, "It is there only where this holds");
+}
+
+template <class Visitor, record_of<design_edge_seam> Self>
+void members(Visitor& v, Self& s) {
+    v.must("one", s.one, "The name of a piece");
+    v.must("of_one", s.of_one, "Its edge, which is a seam");
+    v.must("other", s.other, "The name of the other piece, or the same");
+    v.must("of_other", s.of_other, "The edge that it meets");
+    v.may("beyond", s.beyond, "How the pieces go on beyond the seam");
+    v.may("taken_up", s.taken_up, "What becomes of the length by which one is longer");
+    v.may("spans", s.spans, "In so many parts alike, where something is taken up: four where nothing is said");
+    v.may("graduation", s.graduation, "Of the ruler that its marks are for; the sheet's, where nothing is said");
+    v.may("where", s.where, "It is there only where this holds");
 }
 
 template <class Visitor, record_of<design_placing> Self>

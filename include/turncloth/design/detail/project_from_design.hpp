@@ -47,6 +47,7 @@ public:
         each(design_.outlines, "/outlines", [&](const design_outline& from) { add(p, from); });
         each(design_.cloths, "/cloths", [&](const design_cloth& from) { add(p, from); });
         each(design_.meetings, "/meetings", [&](const design_meeting& from) { p.add(made(from)); });
+        each(design_.seams, "/seams", [&](const design_edge_seam& from) { p.add(made(from)); });
         each(design_.placings, "/placings", [&](const design_placing& from) { p.add(made(from)); });
         each(design_.span_lists, "/span_lists", [&](const design_span_list& from) { p.add(made(from)); });
         each(design_.zippers, "/zippers", [&](const design_zipper& from) { p.add(made(from)); });
@@ -116,6 +117,8 @@ private:
             made.of_film();
         if (from.does_not_fray)
             made.does_not_fray();
+        if (from.cut_up)
+            made.cut_up();
         made.lies(from.lies);
         if (!from.inside.empty())
             lay_inside(p, made, from.inside);
@@ -270,6 +273,13 @@ private:
     template <class Record>
     length_type graduation(const Record& r) const {
         return r.graduation.given() ? length(r.graduation, "/graduation") : values_.by().graduation();
+    }
+    edge_seam<Unit> made(const design_edge_seam& s) const {
+        edge_seam<Unit> made{s.one, s.other, s.of_one, s.of_other, s.beyond, s.taken_up};
+        made.spans = values_.count(s.spans, path_ + "/spans", made.spans);
+        if (s.taken_up != surplus::none || s.graduation.given())
+            made.graduation = graduation(s);
+        return made;
     }
     placing<Unit> made(const design_placing& p) const {
         const length_type left = length(p.from_left, "/from_left"), top = length(p.from_top, "/from_top"),

@@ -30,6 +30,7 @@ public:
         say_all(made_.outlines, project_.outlines());
         say_all(made_.cloths, project_.cloths());
         say_all(made_.meetings, project_.meetings());
+        say_all(made_.seams, project_.edge_seams());
         say_all(made_.placings, project_.placings());
         say_all(made_.span_lists, project_.span_lists());
         say_all(made_.zippers, project_.zippers());
@@ -64,6 +65,7 @@ private:
         design_piece made{p.name(), p.material(), said(width), said(height), counted_unless(p.count(), 1)};
         made.film = p.is_film();
         made.does_not_fray = !p.frays() && !p.is_film();
+        made.cut_up = p.is_cut_up();
         made.lies = p.lies();
         made.inside = p.inside();
         made.edges = say(p.shape());
@@ -218,6 +220,17 @@ private:
                 said(m.on_shorter),
                 count_expression(std::to_string(m.spans)),
                 said_unless_nothing(m.graduation),
+                {}};
+    }
+    static design_edge_seam say(const edge_seam<Unit>& s) {
+        return {s.one,
+                s.other,
+                s.of_one,
+                s.of_other,
+                s.beyond,
+                s.taken_up,
+                counted_unless(s.spans, 4),
+                said_unless_nothing(s.graduation),
                 {}};
     }
     static design_placing say(const placing<Unit>& p) {

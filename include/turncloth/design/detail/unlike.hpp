@@ -59,6 +59,7 @@ std::vector<design_fault> unlike(const project<Unit>& asked, const project<Unit>
     u.compare(asked.outlines(), made.outlines(), "/outlines");
     u.compare(asked.cloths(), made.cloths(), "/cloths");
     u.compare(asked.meetings(), made.meetings(), "/meetings");
+    u.compare(asked.edge_seams(), made.edge_seams(), "/seams");
     u.compare(asked.placings(), made.placings(), "/placings");
     u.compare(asked.span_lists(), made.span_lists(), "/span_lists");
     u.compare(asked.zippers(), made.zippers(), "/zippers");

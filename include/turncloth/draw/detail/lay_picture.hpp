@@ -34,6 +34,7 @@ inline constexpr kind_of_line datum_line = {{"datum", 1.1}, "all counts from her
                               selvedge_line = {{"selvedge", 0.2, {5, 1.5}}, "selvedge ends"},
                               lay_end_line = {{"lay-end", 0.2, {0.8, 0.8, 5, 0.8}}, "end of the lay"},
                               laid_line = {{"piece", 0.2}, "piece"},
+                              flaw_line = {{"flaw", 0.35, {1, 0.6}}, "flaw, laid round"},
                               cutting_line = {{"cutting", 0.5, {2.5, 1.5}}, "cut, in order"},
                               kept_line = {{"left-over", 0.25, {0.4, 1}}, "left over, to keep"};
 
@@ -132,6 +133,7 @@ public:
         measure_lengths();
         add_facts();
         add_pieces();
+        add_flaws();
         if (c.bolt.cutting == cutting::free)
             add_places();
         else
@@ -264,7 +266,26 @@ private:
                 entry.append(", ").append(laid[i] > 1 ? sentence({turned[i], " turned"}) : sentence({"turned"}));
             if (p.on_fold)
                 entry.append(", ").append(word("on the fold"));
+            if (p.stays)
+                entry.append(", ").append(word("laid already"));
             drawn.words.lists[1].push_back(std::move(entry));
+        }
+    }
+
+    /// Crossed out, so far as it is on what is drawn.
+    void add_flaws() {
+        for (const cloth_part<Unit>& f : from_.lay.flaws) {
+            const page_area whole = area_of_part(f);
+            const double right = std::min(whole.right(), drawn.width), bottom = std::min(whole.bottom(), drawn.height);
+            if (right <= whole.x || bottom <= whole.y)
+                continue;
+            const page_area a{whole.x, whole.y, right - whole.x, bottom - whole.y};
+            drawn.draw(flaw_line, a);
+            drawn.draw(flaw_line, page_segment{{a.x, a.y}, {a.right(), a.bottom()}});
+            drawn.draw(flaw_line, page_segment{{a.x, a.bottom()}, {a.right(), a.y}});
+            drawn.words.lists[1].push_back(
+                sentence({"flaw, ", size_text(f.across, f.along, by_), ": ", text(f.from_left), " from the ",
+                          left_edge(), ", ", text(f.from_end), " from the end"}));
         }
     }
 

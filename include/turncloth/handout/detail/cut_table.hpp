@@ -83,6 +83,8 @@ private:
             return sentence({"along the height, the middle on the fold"});
         if (one_way || from.lies() == cloth_lie::one_way)
             return sentence({"along the height, all tops one way"});
+        if (lies.grain == grain::turn_together)
+            return sentence({"all such along the height, or all across"});
         return lies.grain == grain::may_turn ? sentence({"either way"}) : sentence({"along the height"});
     }
     /// Where pieces are washed once they are cut, the size before that too.

@@ -58,6 +58,11 @@ inline constexpr std::pair<std::string_view, std::string_view> german_cautions[]
      "for such a thing, and keep it away from flames and heaters.",
      "Schaumstoff und lose Füllungen brennen schnell und mit giftigem Rauch: verwenden, was den örtlichen "
      "Brandschutzvorschriften für so ein Stück entspricht, und von Flammen und Heizgeräten fernhalten."},
+    {"Pour loose filling outdoors or with a mask on, since its dust is breathed in; freeze grain for some days first, "
+     "as "
+     "it draws moths and mice. What is heavy is lifted with bent knees.",
+     "Lose Füllung im Freien oder mit Maske einfüllen, denn ihr Staub wird eingeatmet; Körner zuvor einige Tage "
+     "einfrieren, denn sie ziehen Motten und Mäuse an. Schweres mit gebeugten Knien heben."},
     {"Sliders, eyelets and other small parts choke toddlers: see that none can come off, and keep the "
      "thing from children under three (USA: 16 CFR 1501).",
      "An Schiebern, Ösen und anderen Kleinteilen können Kleinkinder ersticken: darauf achten, dass sich "

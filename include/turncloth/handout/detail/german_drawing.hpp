@@ -116,6 +116,8 @@ inline constexpr std::pair<std::string_view, std::string_view> german_drawing[] 
     {"piece", "Teil"},
     {"cut, in order", "Schnitt, der Reihe nach"},
     {"left over, to keep", "Rest zum Aufheben"},
+    {"flaw, laid round", "Fehler im Stoff, umgangen"},
+    {"flaw, {1}: {2} from the {3}, {4} from the end", "Fehler im Stoff, {1}: {2} ab {3}, {4} ab Ende"},
     {"Figures are {1} The arrow on a piece shows its height, which lies along the grain unless the piece "
      "is turned.",
      "Maße sind {1} Der Pfeil auf einem Teil zeigt seine Höhe, die im Fadenlauf liegt, wenn das Teil "
@@ -147,6 +149,7 @@ inline constexpr std::pair<std::string_view, std::string_view> german_drawing[] 
     {"{1} turned", "{1} gedreht"},
     {"turned", "gedreht"},
     {"on the fold", "im Bruch"},
+    {"laid already", "schon ausgelegt"},
     {", turned", ", gedreht"},
     {"on hand {1}", "vorhanden {1}"},
     {"marked end", "gekennzeichnetes Ende"},

@@ -88,6 +88,7 @@ inline constexpr std::pair<std::string_view, std::string_view> german_steps[] = 
     {"seam.pair", "{one} und {other}"},
     {"list.pairs", "; "},
     {"seam.corners", "An jeder Ecke, wo sich die Nahtlinien kreuzen, bei eingestochener Nadel drehen."},
+    {"seam.pressed", "Die Zugaben zu {pieces} hin bügeln."},
     {"seam.fit", "{edge} bei {long} ab {from} markieren und {on} bei {short} ab {end}: Marke auf Marke und Ende auf "
                  "Ende {join}, dabei {extra} Mehrweite, verteilt auf {spans} Abschnitte, {taken}."},
     {"seam.fit.whole", "{edge} Ende auf Ende auf {on} {join}, dabei {extra} Mehrweite {taken}."},

@@ -6,7 +6,7 @@
 // An edge is inside where cloth lies over and under it. What a seam joins is seen from its right side alone, and what is
 // turned out has its edges inside then. A row along it holds it if it goes through that ply and another where both
 // are still inside; it holds as far beyond its ends as it lies from the edge. Edges along which a seam runs are held by
-// that, and what a gap lies on by sewing it up by hand. The sides
+// that, what a gap lies on by sewing it up by hand, and what is folded across a corner by the hems that it lies in. The sides
 // of a slit behind a tape are held by the tape's own rows, and of what is turned out only the tape hides them on its right side.
 // Not looked at: clips, which end short of the row of their allowance, and what is bought woven to its width (a tape, set into a
 // piece).
@@ -52,6 +52,9 @@ public:
             if (m.what == moment_kind::close && design.mouths()[m.index].by == closed_by::hand)
                 for (const chalk_line<Unit>& l : design.mouths()[m.index].at)
                     note_sewn_up(model.line(l, l.in));
+        for (const crease<Unit>& c : design.creases())
+            if (c.across)
+                of_[model.number_of(c.across->on)].corners.push_back(*c.across);
         slits_.resize(design.snips().size());
         for (std::size_t i = 0; i < slits_.size(); ++i)
             if (of_part& p = of_[model.flat().snips[i].at.part];
@@ -91,7 +94,8 @@ private:
         std::array<bool, 4> seamed{}; ///< by edge, and so its raw ones
         std::array<left_raw, 4> raw{};
         std::vector<own_row> rows{};
-        std::vector<std::size_t> slits{}; ///< in it, by number
+        std::vector<std::size_t> slits{};         ///< in it, by number
+        std::vector<corner_line<Unit>> corners{}; ///< folded across
         bool is_seamed() const { return std::find(seamed.begin(), seamed.end(), true) != seamed.end(); }
     };
     /// A cut side of a ply, as it lies: upright at x = at, or level; the ply lies on its `inward` side. Of an edge of its
@@ -230,7 +234,7 @@ private:
             const whole middle = (stops[k] + stops[k + 1]) / 2;
             if (s.own ? !turned_out && !is_inside(s, middle, 1) : !is_hidden(s, middle, turned_out))
                 left.seen = true;
-            else if (!is_held(s, middle, turned_out))
+            else if (!is_held(s, middle, turned_out) && !is_in_corner(s, middle))
                 left.loose = true;
         }
     }
@@ -322,6 +326,21 @@ private:
             return r.there.from <= along && along < r.there.to && r.run.from - r.off <= along &&
                    along < r.run.to + r.off &&
                    (turned_out ? !is_of_opposite(s, r.off) : is_inside(s, along, std::max(r.off - 1, whole{1})));
+        });
+    }
+
+    /// What is folded across a corner lies in the hems that are sewn over it.
+    bool is_in_corner(const side& s, whole along) const {
+        if (!s.own)
+            return false;
+        const flat_work::ply& p = plies_[s.ply];
+        const spot_type on = inverse(p.how)(s.at.level ? spot_type{along, s.at.at} : spot_type{s.at.at, along});
+        const flat_work::flat_part& cut = model_.flat().parts[p.part];
+        const auto& corners = of_[p.part].corners;
+        return std::any_of(corners.begin(), corners.end(), [&](const corner_line<Unit>& c) {
+            const whole leg = model_.on_table(c.leg);
+            return (*s.own == c.level && (c.upright == edge::left ? on.x : cut.width - on.x) <= leg) ||
+                   (*s.own == c.upright && (c.level == edge::top ? on.y : cut.height - on.y) <= leg);
         });
     }
 

@@ -74,6 +74,16 @@ work_step<Unit> step_of(const making<Unit>& design, const operation& o) {
     return s;
 }
 
+/// Pieces side by side, in one flat whole or round a rim: the seam along them goes on from one to the next without a corner.
+template <length_unit Unit>
+bool goes_straight_on(const seam_of<Unit>& seam) {
+    const auto along_one_edge = [](const std::vector<chalk_line<Unit>>& side) {
+        return std::all_of(side.begin(), side.end(),
+                           [&](const chalk_line<Unit>& l) { return l.from == side.front().from; });
+    };
+    return seam.beyond != beyond_seam::quarter && along_one_edge(seam.one) && along_one_edge(seam.other);
+}
+
 template <length_unit Unit>
 void begin_seam(work_step<Unit>& s, const seam_of<Unit>& seam) {
     s.verb = work_verb::seam;
@@ -81,6 +91,8 @@ void begin_seam(work_step<Unit>& s, const seam_of<Unit>& seam) {
     s.stitch = seam.stitch;
     s.overrun = seam.overrun;
     s.by_hand = seam.by_hand;
+    s.pressed = seam.pressed;
+    s.straight = goes_straight_on(seam);
     s.fit.taken_up = seam.taken_up;
     s.fit.spans = seam.spans;
 }

@@ -195,9 +195,7 @@ private:
                        {"layers", layers(s)}});
         if (s.by_hand)
             all += " " + say(phrases::by_hand, {});
-        if (!s.overrun.empty())
-            all += " " + say(phrases::overrun, {{"overrun", s.overrun}});
-        return all;
+        return s.overrun.empty() ? all : all + " " + say(phrases::overrun, {{"overrun", s.overrun}});
     }
     /// The edges of each piece together, to the other pieces; then, where there are several, which meets which.
     std::string seam(const told_step& s) const {
@@ -220,7 +218,9 @@ private:
         all += say(phrases::seam,
                    {{"edges", edges}, {"on", on}, {"at", at}, {"open", open}, {"sewn", p.sewn}, {"layers", layers(s)}});
         if (round)
-            all += " " + what_meets_what(s) + " " + say(phrases::seam_corners, {});
+            all += " " + what_meets_what(s) + (s.straight ? "" : " " + say(phrases::seam_corners, {}));
+        if (const std::vector<cut_part> onto = pressed_onto(s); !onto.empty())
+            all += " " + say(phrases::seam_pressed, {{"pieces", names(onto)}});
         if (s.by_hand)
             all += " " + say(phrases::by_hand, {});
         return s.overrun.empty() ? all : all + " " + say(phrases::overrun, {{"overrun", s.overrun}});

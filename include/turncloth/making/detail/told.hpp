@@ -1,11 +1,13 @@
 // Steps whose lengths are written already: what sentences are made from, the same for every unit.
 //
 //   struct told_group  told_step  told_place  told_distances  told_fit      as work_group, ..., their lengths as texts
+//   pressed_onto(step)            the pieces that the allowances of a seam are pressed toward
 #ifndef TURNCLOTH_MAKING_DETAIL_TOLD_HPP
 #define TURNCLOTH_MAKING_DETAIL_TOLD_HPP
 
 #include <turncloth/making/work_step.hpp>
 
+#include <algorithm>
 #include <cstddef>
 #include <cstdint>
 #include <string>
@@ -50,10 +52,22 @@ struct told_step {
     spot_kind spot = spot_kind::eyelet;
     std::int64_t folds = 0;
     closed_by closing = closed_by::nothing;
+    turncloth::pressed pressed = turncloth::pressed::open;
     std::string width{}, height{}, overrun{};
     bool by_hand = false, carries = false, carries_beneath = false, film = false, beneath = false, upside_down = false,
-         on_a_row = false, on_a_seam = false, once_more = false, turned_over = false;
+         on_a_row = false, on_a_seam = false, once_more = false, turned_over = false, straight = false;
 };
+
+/// The pieces that the allowances of a seam are pressed toward; none where they are pressed open.
+inline std::vector<cut_part> pressed_onto(const told_step& s) {
+    std::vector<cut_part> all;
+    if (s.pressed == pressed::to_one || s.pressed == pressed::to_other)
+        for (const told_place& p : s.places)
+            if (const cut_part of = s.pressed == pressed::to_one ? p.piece : p.meets.from.of;
+                std::find(all.begin(), all.end(), of) == all.end())
+                all.push_back(of);
+    return all;
+}
 
 struct told_group {
     std::vector<told_step> steps{};

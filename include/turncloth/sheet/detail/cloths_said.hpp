@@ -41,6 +41,8 @@ cloth_piece<Unit> laid_as_said(const sheet_piece<Unit>& p, const project_cloth<U
     const cloth_lie lies = from.lies();
     if (lies == cloth_lie::either_way)
         laid.grain = grain::may_turn;
+    else if (lies == cloth_lie::turned_alike)
+        laid.grain = grain::turn_together;
     else if (lies != cloth_lie::as_asked || (said != nullptr && said->washed == washed_when::as_pieces))
         laid.grain = grain::fixed;
     if (said != nullptr && said->washed == washed_when::as_pieces && said->change.along != said->change.across)

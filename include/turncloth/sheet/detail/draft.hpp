@@ -115,6 +115,7 @@ public:
         at_most(most_added_alike, from_.outlines().size(), "different outlines");
         at_most(most_added_alike, from_.cloths().size(), "cloths");
         at_most(most_added_alike, from_.meetings().size(), "meetings");
+        at_most(most_added_alike, from_.edge_seams().size(), "seams of two edges");
         at_most(most_added_alike, from_.placings().size(), "placings");
         at_most(most_added_alike, from_.span_lists().size(), "lists of spans");
         at_most(most_added_alike, from_.bindings().size(), "bindings");

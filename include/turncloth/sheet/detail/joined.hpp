@@ -1,13 +1,16 @@
 // What joins pieces, and what is sewn or marked on one because of another.
 //
-//   add_meetings(draft)   add_placings(draft)   add_span_lists(draft)   check_reaches(draft)
+//   add_meetings(draft)   check_edge_seams(draft)   add_placings(draft)   add_span_lists(draft)   check_reaches(draft)
 #ifndef TURNCLOTH_SHEET_DETAIL_JOINED_HPP
 #define TURNCLOTH_SHEET_DETAIL_JOINED_HPP
 
+#include <turncloth/sheet/detail/edge_seams.hpp>
 #include <turncloth/sheet/detail/pieces.hpp>
 
 #include <cstdint>
+#include <optional>
 #include <string>
+#include <utility>
 #include <vector>
 
 namespace turncloth {
@@ -59,6 +62,19 @@ void add_meetings(sheet_draft<Unit>& draft) {
             add_spans(draft, m, true);
             add_spans(draft, m, false);
         });
+}
+
+template <length_unit Unit>
+void check_edge_seams(sheet_draft<Unit>& draft) {
+    for (const edge_seam<Unit>& s : draft.from().edge_seams()) {
+        const sheet_piece<Unit>*one = draft.find_for("an edge is sewn to another on", s.one),
+              *other = draft.find_for("an edge is sewn to another on", s.other);
+        if (one == nullptr || other == nullptr)
+            continue;
+        const piece<Unit>& first = one->made_from;
+        if (std::optional<making_fault> wrong = edge_seam_fault(s, first, one == other ? first : other->made_from))
+            draft.refuse({std::move(wrong->sentence), std::move(wrong->facts), s.one, s.of_one});
+    }
 }
 
 /// The finished left and top edge of what is sewn on, marked on what lies beneath.

@@ -65,6 +65,8 @@ constexpr std::string_view lie_in_words(cloth_lie lies) {
         return ", either way";
     case cloth_lie::on_fold:
         return ", on the fold";
+    case cloth_lie::turned_alike:
+        return ", turned as the others that are turned alike";
     case cloth_lie::as_asked:
         break;
     }

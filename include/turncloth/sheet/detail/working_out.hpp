@@ -35,6 +35,7 @@ outcome<sheet<Unit>, sheet_error> worked_out(const project<Unit>& p) {
     add_outlines(draft);
     check_layers(draft);
     add_meetings(draft);
+    check_edge_seams(draft);
     add_zippers(draft);
     add_bindings(draft);
     add_placings(draft);
