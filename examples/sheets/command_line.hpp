@@ -40,7 +40,7 @@ struct orders {
     std::size_t jobs = 1;         ///< threads that work
     bool json = false, handout = false, quiet = false, progress = false, replace = false, exact = false;
     handout_printer* print = nullptr; ///< of handouts as PDF; none where that is not wanted
-    language words{};                 ///< of handouts
+    language words{};                 ///< of sheets, drawings and handouts
 };
 
 namespace detail {
@@ -183,7 +183,8 @@ inline parsed<orders> parse(int argc, char** argv, handout_printer* printer) {
             ->check(refused_by([&](const std::string& format) { return detail::check_handout(format, printer); }))
             ->type_name("FORMATS")
             ->needs(out);
-    app.add_option("--language", tag, "What handouts are written in: en, English (as when not given), or de, German")
+    app.add_option("--language", tag,
+                   "What sheets, drawings and handouts are written in: en, English (as when not given), or de, German")
         ->check(refused_by(read_language))
         ->type_name("LANGUAGE")
         ->needs("--handout");

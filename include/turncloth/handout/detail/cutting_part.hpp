@@ -317,7 +317,7 @@ private:
         to.add(document::heading{title, 3});
         to.add(document::paragraph{sentence({"Bring these together, each from the finished ", word(name_of(of.from)),
                                              " edge; in each part there is ", text(m.marks.surplus(0)), " more of the ",
-                                             of.longer, " (fullness ", fullness_text(m.marks.fullness()), ")."})});
+                                             of.longer, ", a fullness of ", fullness_text(m.marks.fullness()), "."})});
         document::table t{
             title, {sentence({"Mark"}), sentence({"On the ", of.longer}), sentence({"On the ", of.shorter})}, {}};
         for (std::int64_t k = 1; k <= m.marks.spans(); ++k)

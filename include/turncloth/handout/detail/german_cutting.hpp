@@ -136,10 +136,10 @@ inline constexpr std::pair<std::string_view, std::string_view> german_cutting[] 
     {"Sum", "Summe"},
     {"{1}, from the {2} edge", "{1}, ab Kante {2}"},
     {"Where the {1} meets the {2}", "Wo „{1}“ auf „{2}“ trifft"},
-    {"Bring these together, each from the finished {1} edge; in each part there is {2} more of the {3} "
-     "(fullness {4}).",
+    {"Bring these together, each from the finished {1} edge; in each part there is {2} more of the {3}, "
+     "a fullness of {4}.",
      "Diese Marken aufeinander bringen, jede ab der fertigen Kante {1}; in jedem Abschnitt hat „{3}“ "
-     "{2} mehr (Mehrweite {4}-fach)."},
+     "{2} mehr, das ist {4}-fache Weite."},
     {"Mark", "Marke"},
     {"On the {1}", "Auf „{1}“"},
 };
