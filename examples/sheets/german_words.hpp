@@ -73,10 +73,10 @@ inline turncloth::phrase_table own_words_in_german() {
          "beiden Seiten in der Nahtbreite der Flicken daneben steppen und auf der Linie durchschneiden: zwei "
          "zusammengesetzte Quadrate. Die Nähte zum dunklen Stoff hin bügeln und jedes Quadrat auf das Maß "
          "beschneiden, das bei ihm angegeben ist, die Ecken auf der Naht. In den Garnmaßen ist das nicht enthalten."},
-        {"For later: once the upper back is hemmed, work three buttonholes in the middle of its hem and along it, as "
-         "long and where the buttons' figures say.",
-         "Für später: ist das obere Rückteil gesäumt, drei Knopflöcher in die Mitte des Saums und längs dazu "
-         "arbeiten, so lang und dort, wo die Knopfmaße es angeben."},
+        {"Work three buttonholes in the middle of the hem of the upper back and along it, as long and where the "
+         "buttons' figures say.",
+         "Drei Knopflöcher in die Mitte des Saums am oberen Rückteil und längs dazu arbeiten, so lang und dort, wo die "
+         "Knopfmaße es angeben."},
         {"filling, a scoop at a time", "Füllung, Schaufel um Schaufel"},
         {"It lies where people walk: lift it away before the door is opened, and never lay it before a door that is a "
          "way out in a fire, nor before a stove that draws its air under the door.",
@@ -102,9 +102,9 @@ inline turncloth::phrase_table own_words_in_german() {
          "Die Enden des Kräuselbands umnähen, bevor es aufgenäht wird. Das glatte Stück an jedem Ende des Kopfs geht "
          "um "
          "die Ecke zum Rahmen oder liegt unter dem nächsten Vorhang."},
-        {"For later: lay each pleat in the middle of its part, so that the same flat is left between any two.",
-         "Für später: jede Falte in die Mitte ihres Abschnitts legen, damit zwischen je zweien gleich viel glatt "
-         "bleibt."},
+        {"Lay each pleat in the middle of its part, so that the same flat is left between any two, and pin it.",
+         "Jede Falte in die Mitte ihres Abschnitts legen, damit zwischen je zweien gleich viel glatt bleibt, und "
+         "feststecken."},
         {"band in place of a hem, sewn on", "Streifen anstelle eines Saums, angenäht"},
         {"band in place of a hem, brought over", "Streifen anstelle eines Saums, umgelegt"},
         {"width of the webbing", "Breite des Gurtbands"},
@@ -118,20 +118,17 @@ inline turncloth::phrase_table own_words_in_german() {
          "patch and its facing as much wider and higher than these as that hole is.",
          "Das Loch steht für einen Schaden, der fadengerade zu einem Rechteck ausgeschnitten wurde. Für ein anderes "
          "Loch Flicken und Gegenstück um so viel breiter und höher zuschneiden, wie jenes Loch es ist."},
-        {"For later: the square of rows sewn by hand frames the darn. Fill it with running stitches down, then weave "
-         "across them, over one thread and under the next, in as many rows each way as its figures say; leave a small "
-         "loop at every turn, and make no knot.",
-         "Für später: das Quadrat aus Handnähten rahmt die Stopfstelle. Mit Vorstichen senkrecht füllen, dann quer "
-         "weben, über einen Faden und unter den nächsten, in jeder Richtung so viele Reihen, wie ihre Maße sagen; an "
-         "jeder Wende eine kleine Schlinge lassen und keinen Knoten machen."},
+        {"Fill the square of rows sewn by hand with running stitches down, then weave across them, over one thread and "
+         "under the next, in as many rows each way as the darn's figures say. Leave a small loop at every turn, and "
+         "make no knot.",
+         "Das Quadrat aus Handnähten mit Vorstichen senkrecht füllen, dann quer weben, über einen Faden und unter den "
+         "nächsten, in jeder Richtung so viele Reihen, wie die Maße der Stopfstelle sagen. An jeder Wende eine kleine "
+         "Schlinge lassen und keinen Knoten machen."},
         {"table that it hangs over on every side, width", "Tisch, über den sie ringsum hängt, Breite"},
         {"table that it hangs over on every side, height", "Tisch, über den sie ringsum hängt, Höhe"},
         {"hanging over", "Überhang"},
-        {"For later: when its hems are sewn, slip-stitch each mitre from the corner to the hem's inner edge, through "
-         "the "
-         "hem alone.",
-         "Für später: sind die Säume genäht, jede Gehrung von der Ecke bis zur inneren Saumkante mit Saumstichen "
-         "schließen, nur durch den Saum."},
+        {"Slip-stitch each mitre from the corner to the hem's inner edge, through the hem alone.",
+         "Jede Gehrung von der Ecke bis zur inneren Saumkante mit Saumstichen schließen, nur durch den Saum."},
         {"A cloth that hangs low is pulled down with all that stands on it: keep hot dishes and flames off it where "
          "small children or animals are.",
          "Eine Decke, die tief hängt, wird mit allem heruntergezogen, was darauf steht: wo kleine Kinder oder Tiere "
@@ -157,10 +154,12 @@ inline turncloth::phrase_table own_words_in_german() {
          "die Zugabe des Streifens so tief einschneiden, wie seine Maße sagen, die Nadel unten lassen und drehen. Wo "
          "der Streifen wieder an seinem Anfang ankommt, die Kordel so abschneiden, dass ihre Enden aneinanderstoßen, "
          "das Ende des Streifens einschlagen und überlappen lassen."},
-        {"For later: sew the outer on with the lining up, on the rows that hold the piping, and before it is turned "
-         "out cut across the allowances of its four corners, clear of the seams.",
-         "Für später: das Außenteil mit dem Futter nach oben annähen, auf den Nähten, die die Paspel halten, und vor "
-         "dem Wenden die Zugaben der vier Ecken schräg abschneiden, ohne die Nähte zu treffen."},
+        {"Pin the outer on, and turn the work over: the rows along its edges are sewn with the lining up, on those "
+         "that hold the piping.",
+         "Das Außenteil feststecken und die Arbeit umdrehen: Die Nähte an seinen Kanten werden mit dem Futter nach "
+         "oben genäht, auf denen, die die Paspel halten."},
+        {"Cut across the allowances of the four corners, clear of the seams.",
+         "Die Zugaben der vier Ecken schräg abschneiden, ohne die Nähte zu treffen."},
         {"Take the pebbles out before you roll it up or carry it: swung in cloth, a stone hurts.",
          "Die Kiesel herausnehmen, bevor die Decke aufgerollt oder getragen wird: in Stoff geschwungen verletzt ein "
          "Stein."},

@@ -1,9 +1,11 @@
 // handout/german.hpp and measure/language.hpp: a text for every key, its places, and how numbers and plurals are written.
 #include <turncloth.hpp>
+#include <turncloth/draw/piece.hpp>
 #include <turncloth/handout/german.hpp>
 #include <turncloth/handout/handout.hpp>
 #include <turncloth/making/phrases.hpp>
 #include <turncloth/page/html.hpp>
+#include <turncloth/page/svg.hpp>
 
 #include <doctest/doctest.h>
 
@@ -144,4 +146,14 @@ TEST_CASE("a German handout says so, keeps the names given, and may say a projec
     CHECK(plain.find("Marke Mitte") == string::npos);
     CHECK(to_html(handout_of(s, {}, {.words = german({{"middle", "Mitte"}})})).find("Marke Mitte") != string::npos);
     CHECK(to_html(handout_of(s, {}, {.language = "fr"})).find("lang=\"fr\"") != string::npos);
+}
+
+TEST_CASE("a drawing that stands by itself has decimal commas, in the lengths of its scale bars too") {
+    const language words = german();
+    project<inch> p("Mat", {21_in, 13_in});
+    p.add({"outer", "canvas", panel(p.finished())});
+    // Inches at a whole scale are hardly ever whole millimetres: 10 in at 1:5 are 50.8.
+    const string drawn = to_svg(page_of(sheet_of(p).pieces.front(), {}, {.words = &words}));
+    CHECK(std::regex_search(drawn, std::regex("Balken gedruckt [0-9]+,[0-9] und [0-9]+ mm lang")));
+    CHECK_FALSE(std::regex_search(drawn, std::regex("[0-9][.][0-9]+ (mm|cm)")));
 }

@@ -122,8 +122,8 @@ std::vector<string> own_words() {
         "far from it on either side as the patches' seams are wide, and cut along it: two pieced squares. Press their "
         "seams toward the dark cloth, and trim each square to the size that its figures say, its corners on the seam. "
         "The figures for thread leave this out.",
-        "For later: once the upper back is hemmed, work three buttonholes in the middle of its hem and along it, as "
-        "long and where the buttons' figures say.",
+        "Work three buttonholes in the middle of the hem of the upper back and along it, as long and where the "
+        "buttons' figures say.",
         "Sew buttons on so that none comes off, and keep the cushion from children under three, who choke on small "
         "parts.",
         "Draught stopper",
@@ -149,7 +149,7 @@ std::vector<string> own_words() {
         "pattern, hold each join up to the light, and press its allowances apart by hand.",
         "Overcast the ends of the heading tape before it is sewn on. The flat at either end of the heading goes round "
         "the corner to the frame, or lies under the next curtain.",
-        "For later: lay each pleat in the middle of its part, so that the same flat is left between any two.",
+        "Lay each pleat in the middle of its part, so that the same flat is left between any two, and pin it.",
         "Repair kit, practice panel",
         "panel",
         "patch",
@@ -166,9 +166,9 @@ std::vector<string> own_words() {
         "Mended cloth is weaker than new: look at a patch and its rows before each use.",
         "The hole stands for damage that was cut away to a rectangle, along the threads. For another hole, cut the "
         "patch and its facing as much wider and higher than these as that hole is.",
-        "For later: the square of rows sewn by hand frames the darn. Fill it with running stitches down, then weave "
-        "across them, over one thread and under the next, in as many rows each way as its figures say; leave a small "
-        "loop at every turn, and make no knot.",
+        "Fill the square of rows sewn by hand with running stitches down, then weave across them, over one thread and "
+        "under the next, in as many rows each way as the darn's figures say. Leave a small loop at every turn, and "
+        "make no knot.",
         "Tablecloth and four napkins",
         "tablecloth",
         "napkin",
@@ -177,9 +177,7 @@ std::vector<string> own_words() {
         "table that it hangs over on every side, width",
         "table that it hangs over on every side, height",
         "hanging over",
-        "For later: when its hems are sewn, slip-stitch each mitre from the corner to the hem's inner edge, through "
-        "the "
-        "hem alone.",
+        "Slip-stitch each mitre from the corner to the hem's inner edge, through the hem alone.",
         "A cloth that hangs low is pulled down with all that stands on it: keep hot dishes and flames off it where "
         "small "
         "children or animals are.",
@@ -206,8 +204,9 @@ std::vector<string> own_words() {
         "the "
         "strip's seam as deep as its figures say, leave the needle down and turn. Where the strip comes round to its "
         "beginning, cut the cord so that its ends meet, turn the end of the strip in and lap it over.",
-        "For later: sew the outer on with the lining up, on the rows that hold the piping, and before it is turned out "
-        "cut across the allowances of its four corners, clear of the seams.",
+        "Pin the outer on, and turn the work over: the rows along its edges are sewn with the lining up, on those that "
+        "hold the piping.",
+        "Cut across the allowances of the four corners, clear of the seams.",
         "Take the pebbles out before you roll it up or carry it: swung in cloth, a stone hurts.",
         "Seed-tray tote",
         "deep",
@@ -465,7 +464,7 @@ TEST_CASE("every word of the handouts of designs with outlines and bindings is s
                              "examples/designs/seed_tray_tote.json", "examples/designs/produce_bag.json",
                              "examples/designs/patchwork_cushion.json", "examples/designs/draught_stopper.json",
                              "examples/designs/mended_panel.json", "examples/designs/picnic_roll.json",
-                             "examples/designs/shade_curtain.json"}) {
+                             "examples/designs/shade_curtain.json", "examples/designs/table_linen.json"}) {
         std::ifstream in(file, std::ios::binary);
         const project_design d = read_design(string(std::istreambuf_iterator<char>(in), {}));
         for (const string& size : d.sizes)

@@ -335,7 +335,7 @@ private:
         on.write({x, y}, scale_text(scale), body_size).bold = true;
         const double inches = scale_bar(on, {x, y + 12}, 25.4, " in", scale),
                      centimetres = scale_bar(on, {x, y + 20}, 10, " cm", scale);
-        const auto tenths = [](double length) { return number(std::round(length * 10) / 10); };
+        const auto tenths = [](double length) { return with_decimal_marks(number(std::round(length * 10) / 10)); };
         on.write({x, y + small_line_height + 0.6},
                  sentence({"bars print ", tenths(inches), " and ", tenths(centimetres), " mm long"}), small_size);
     }
