@@ -115,6 +115,17 @@ inline std::string_view word(std::string_view english) {
 inline std::string_view decimal_mark() {
     return spoken == nullptr ? std::string_view(".") : std::string_view(spoken->habits().decimal_mark);
 }
+/// A number that was written with a point.
+inline std::string with_decimal_marks(std::string_view text) {
+    const auto digit = [&](std::size_t i) { return i < text.size() && text[i] >= '0' && text[i] <= '9'; };
+    std::string all;
+    for (std::size_t i = 0; i < text.size(); ++i)
+        if (text[i] == '.' && i > 0 && digit(i - 1) && digit(i + 1))
+            all.append(decimal_mark());
+        else
+            all += text[i];
+    return all;
+}
 
 /// `text` with what stands at each of its places; a place that `at` gives nothing for is left as it stands.
 template <class At>
@@ -191,18 +202,6 @@ inline std::vector<std::string_view> places_in(std::string_view key, std::string
             return at == text.size() ? all : std::vector<std::string_view>();
         from = shut + 1;
     }
-}
-
-/// A number that was written with a point.
-inline std::string with_decimal_marks(std::string_view text) {
-    const auto digit = [&](std::size_t i) { return i < text.size() && text[i] >= '0' && text[i] <= '9'; };
-    std::string all;
-    for (std::size_t i = 0; i < text.size(); ++i)
-        if (text[i] == '.' && i > 0 && digit(i - 1) && digit(i + 1))
-            all.append(decimal_mark());
-        else
-            all += text[i];
-    return all;
 }
 
 TURNCLOTH_INLINE std::string said_again(std::string_view text) {
