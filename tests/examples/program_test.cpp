@@ -140,7 +140,7 @@ TEST_CASE("the project files of the year are made from their files, in either un
         dir.write(name + ".json", std::string(std::istreambuf_iterator<char>(in), {}));
         for (const char* unit : {"inches", "centimetres"}) {
             const std::string made = "--project-file " + name + ".json --units " + unit;
-            CHECK(dir.run(made + " --out " + name + " --handout html --quiet").status == 0);
+            CHECK(dir.run(made + " --out " + name + "/" + unit + " --handout html --quiet").status == 0);
             CHECK(dir.run(made).says("In this order\n"));
         }
         CHECK(dir.files(name).size() > 4);

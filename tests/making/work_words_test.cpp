@@ -299,6 +299,11 @@ TEST_CASE("every phrase is said somewhere, and a table says it otherwise") {
     pad.design.add(moment{moment_kind::turn_out, pad.zip.index});
     for (const making<inch>& d : {tool_roll(true).design, organiser().design, of_every_kind(), ended, pad.design})
         say(work_plan_of(d));
+    auto one_way = work_plan_of(pad.design);
+    for (auto& g : one_way.groups)
+        for (work_step<inch>& step : g.steps)
+            step.pressed = pressed::to_one;
+    say(one_way);
     say(of_a_project());
     say(tape_on_base(true, true, surplus::none));
     work_step<inch> corner{.verb = work_verb::slit};
