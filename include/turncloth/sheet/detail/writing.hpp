@@ -94,8 +94,8 @@ private:
     void write_cautions() {
         heading({"Safety"});
         for (const sheet_caution& c : sheet_.cautions)
-            line(1, {"- ", said({std::string("caution.").append(heading_of(c.at)), heading_of(c.at)}, {}), ": ",
-                     said_again(c.sentence)});
+            line(1, {"- ", turncloth::said({std::string("caution.").append(heading_of(c.at)), heading_of(c.at)}, {}),
+                     ": ", said_again(c.sentence)});
         line(1, {"Local codes, the makers' instructions and licensed practice go before this sheet."});
     }
 
