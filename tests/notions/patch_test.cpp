@@ -25,6 +25,7 @@ static_assert(patch_over<inch>({5_in, 2_in}, {.reach = "3/4"_in}).cut() == cut_s
 
 // By hand: 1/8 in inside an edge 3/4 in beyond is 5/8 in outside the hole: 5 1/4 and 4 1/4 in, twice. And 4 1/2 and 3 1/2, twice.
 constexpr auto rows = patch_rows<inch>(hole, sateen, {.inset = "1/8"_in, .beyond = "1/4"_in});
+static_assert(rows.size() == 2);
 static_assert(rows[0].value() == 19_in && rows[1].value() == 16_in);
 // By hand: a hole from 3 to 5 of 9 in, and 1 in round it: from 2 in.
 static_assert(patch_begins<inch>(9_in, {.begins = 3_in, .wide = 2_in}, {.reach = 1_in}, "1/2"_in) ==

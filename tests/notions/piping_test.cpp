@@ -99,6 +99,11 @@ TEST_CASE(
           "a strip cut 3/4 in wide goes round a cord 1/4 in across and leaves no seam of 1/16 in");
     CHECK(message<piping_error>([] { cord_of_piping("3/4"_in, quarter, "1/16"_in); }) ==
           "a strip cut 3/4 in wide goes round no cord of 1/16 in: its seams take 3/4 in");
+    // By hand: pi / 4 + 2 / 16 = 0.910 and, with seams of 3/8 in, pi / 16 + 3/4 = 0.946, each up to a sixteenth.
+    CHECK(facts<piping_error>([] { seam_of_piping("3/4"_in, quarter, "1/16"_in); }) ==
+          "too small: the cut width of a piping, given 3/4 in, least 15/16 in");
+    CHECK(facts<piping_error>([] { cord_of_piping("3/4"_in, quarter, "1/16"_in); }) ==
+          "too small: the cut width of a piping, given 3/4 in, least 1 in");
     CHECK(message<piping_error>([] { edge_of_piping("1 1/2"_in, lapped); }) ==
           "a piping of 1 1/2 in goes round nothing: its ends take 1 1/2 in");
     CHECK(facts<piping_error>([] { edge_of_piping(1_in, lapped); }) ==

@@ -130,7 +130,7 @@ constexpr length<Unit> seam_of_piping(length<Unit> cut, const piped_cord<Unit>& 
             {.kind = fault::too_small,
              .what = "the cut width of a piping",
              .given = cut,
-             .least = round * detail::pi_above + step * 2});
+             .least = piping_width(piped_cord<Unit>{p.across, step, p.cloth}, step).value()});
     return seam;
 }
 
@@ -148,7 +148,7 @@ constexpr length<Unit> cord_of_piping(length<Unit> cut, const piped_cord<Unit>& 
             {.kind = fault::too_small,
              .what = "the cut width of a piping",
              .given = cut,
-             .least = p.seam * 2 + (p.cloth + step) * detail::pi_above});
+             .least = piping_width(piped_cord<Unit>{step, p.seam, p.cloth}, step).value()});
     return cord;
 }
 
