@@ -48,6 +48,11 @@ length<Unit> read_off_an_edge(std::string_view text) {
     return off;
 }
 
+template <length_unit Unit>
+cloth_part<Unit> part_off_edges(std::string_view left, std::string_view top, const finished_size<Unit>& size) {
+    return {read_off_an_edge<Unit>(left), read_off_an_edge<Unit>(top), size.width(), size.height()};
+}
+
 /// Throws range_error, and as read_size and read_length.
 inline typed_flaw read_flaw(const std::string& text) {
     const std::size_t at = text.find(" at ");
@@ -58,12 +63,8 @@ inline typed_flaw read_flaw(const std::string& text) {
     const std::string_view unit = turncloth::detail::only_unit(corner->second);
     const std::string left = turncloth::detail::is_bare_number(corner->first) ? std::string(corner->first).append(unit)
                                                                               : std::string(corner->first);
-    return std::visit(
-        [&]<length_unit Unit>(const finished_size<Unit>& size) -> typed_flaw {
-            return cloth_part<Unit>{read_off_an_edge<Unit>(left), read_off_an_edge<Unit>(corner->second), size.width(),
-                                    size.height()};
-        },
-        read_size(text.substr(0, at)));
+    return std::visit([&](const auto& size) -> typed_flaw { return part_off_edges(left, corner->second, size); },
+                      read_size(text.substr(0, at)));
 }
 
 /// Throws range_error, and as read_size.

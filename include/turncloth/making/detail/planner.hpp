@@ -154,9 +154,12 @@ private:
     void note_carried(work_step<Unit>& s, std::size_t piece, const std::vector<char>& with, bool from_beneath) const {
         const std::vector<flat_work::ply>& plies = bench_.stack_of(piece).plies;
         const flat_work::ply* const body = bench_.body_of(piece);
-        for (const flat_work::ply& p : plies)
+        bool above = false;
+        for (const flat_work::ply& p : plies) {
             if (with[p.part] != 0)
-                ((&p > body) == from_beneath ? s.carries_beneath : s.carries) = true;
+                (above == from_beneath ? s.carries_beneath : s.carries) = true;
+            above = above || &p == body;
+        }
     }
     /// From that side of what a piece is laid on to the edge of the piece that lies there, which is returned.
     seen_edge measure_laid(const laying<Unit>& l, edge side, seen_distances<Unit>& into) const {
