@@ -88,11 +88,9 @@ inline turncloth::phrase_table own_words_in_german() {
          "Schattiergewebe ist Kunststoff und schmilzt: von Hand oder mit einem stumpfen Werkzeug falzen und das "
          "Bügeleisen fernhalten."},
         {"A curtain in the wind pulls: hang it from a rail that is fixed to the frame, not to the glass, and draw it "
-         "back "
-         "in a storm.",
+         "back in a storm.",
          "Ein Vorhang im Wind zieht: an einer Schiene aufhängen, die am Rahmen und nicht am Glas befestigt ist, und "
-         "bei "
-         "Sturm zurückziehen."},
+         "bei Sturm zurückziehen."},
         {"Where the curtain is wider than its cloth, join its widths first: cut every drop at the same place of the "
          "pattern, hold each join up to the light, and press its allowances apart by hand.",
          "Wo der Vorhang breiter als sein Stoff ist, zuerst die Breiten verbinden: jede Bahn an derselben Stelle des "
@@ -100,8 +98,7 @@ inline turncloth::phrase_table own_words_in_german() {
         {"Overcast the ends of the heading tape before it is sewn on. The flat at either end of the heading goes round "
          "the corner to the frame, or lies under the next curtain.",
          "Die Enden des Kräuselbands umnähen, bevor es aufgenäht wird. Das glatte Stück an jedem Ende des Kopfs geht "
-         "um "
-         "die Ecke zum Rahmen oder liegt unter dem nächsten Vorhang."},
+         "um die Ecke zum Rahmen oder liegt unter dem nächsten Vorhang."},
         {"Lay each pleat in the middle of its part, so that the same flat is left between any two, and pin it.",
          "Jede Falte in die Mitte ihres Abschnitts legen, damit zwischen je zweien gleich viel glatt bleibt, und "
          "feststecken."},
@@ -132,8 +129,7 @@ inline turncloth::phrase_table own_words_in_german() {
         {"A cloth that hangs low is pulled down with all that stands on it: keep hot dishes and flames off it where "
          "small children or animals are.",
          "Eine Decke, die tief hängt, wird mit allem heruntergezogen, was darauf steht: wo kleine Kinder oder Tiere "
-         "sind, "
-         "keine heißen Schüsseln und keine Flammen daraufstellen."},
+         "sind, keine heißen Schüsseln und keine Flammen daraufstellen."},
         {"gap in the bottom", "Lücke in der Unterkante"},
         {"seam of the strip, clipped at each corner from its cut edges",
          "Zugabe des Streifens, an jeder Ecke von der Schnittkante her eingeschnitten"},

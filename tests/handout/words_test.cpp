@@ -143,8 +143,7 @@ std::vector<string> own_words() {
         "width of the heading tape",
         "Woven shade cloth is plastic and melts: crease it by hand or with a blunt tool, and keep the iron away.",
         "A curtain in the wind pulls: hang it from a rail that is fixed to the frame, not to the glass, and draw it "
-        "back "
-        "in a storm.",
+        "back in a storm.",
         "Where the curtain is wider than its cloth, join its widths first: cut every drop at the same place of the "
         "pattern, hold each join up to the light, and press its allowances apart by hand.",
         "Overcast the ends of the heading tape before it is sewn on. The flat at either end of the heading goes round "
@@ -179,8 +178,7 @@ std::vector<string> own_words() {
         "hanging over",
         "Slip-stitch each mitre from the corner to the hem's inner edge, through the hem alone.",
         "A cloth that hangs low is pulled down with all that stands on it: keep hot dishes and flames off it where "
-        "small "
-        "children or animals are.",
+        "small children or animals are.",
         "Wind-proof picnic roll",
         "pebble pockets",
         "end pocket",
@@ -195,14 +193,13 @@ std::vector<string> own_words() {
         "gap in the bottom",
         "seam of the strip, clipped at each corner from its cut edges",
         "Join the piping strips to one: lay the end of one square across the end of the next, right sides together, "
-        "sew "
-        "from corner to corner, trim beside that row and press it open.",
+        "sew from corner to corner, trim beside that row and press it open.",
         "Mark on the joined strip where its corners come, as the figures of the piping say. What the steps call the "
         "piping along an edge is a stretch of this one strip: it begins in the middle of the top edge and goes on to "
         "the right, so that the other half of the top edge is sewn last.",
         "Lay the cord into the fold before the strip is sewn on, and sew close beside the cord. At each corner clip "
-        "the "
-        "strip's seam as deep as its figures say, leave the needle down and turn. Where the strip comes round to its "
+        "the strip's seam as deep as its figures say, leave the needle down and turn. Where the strip comes round to "
+        "its "
         "beginning, cut the cord so that its ends meet, turn the end of the strip in and lap it over.",
         "Pin the outer on, and turn the work over: the rows along its edges are sewn with the lining up, on those that "
         "hold the piping.",
@@ -221,9 +218,7 @@ std::vector<string> own_words() {
         "board, thickness",
         "gap in the lining's base",
         "Carry it by both straps at once, and set it down to fill it: wet trays are heavy.",
-        "Fold the straps down onto the outers and pin them there, clear of every "
-        "edge, until "
-        "the tote "
+        "Fold the straps down onto the outers and pin them there, clear of every edge, until the tote "
         "is turned out: no seam is to catch them.",
         "Produce bag",
         "bag",
@@ -291,8 +286,7 @@ std::vector<string> own_words() {
         "Hang the bag where its strings and its rod are out of the reach of small children.",
         "Measure the scoop on the front along its edge, and cut bias binding so long and what its ends turn in.",
         "Overcast every cut edge of the cover, or zigzag along it, so that the allowances, which stay raw inside it, "
-        "do "
-        "not fray in the wash. The figures for thread leave this out.",
+        "do not fray in the wash. The figures for thread leave this out.",
         "Put each blade into its sheath before it goes into the roll: a point works its way through cloth.",
         "Seed may be dressed with poison: hang the packets out of children's reach.",
         "Sew the new stop to the zipper, and cut its tape, where the zipper's figures say.",

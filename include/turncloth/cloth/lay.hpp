@@ -240,10 +240,7 @@ public:
     lay_of_ways(const std::vector<cloth_piece<Unit>>& pieces, const bolt<Unit>& cloth, const lay_effort& effort,
                 const lay_watch<Unit>& watch)
         : pieces_(pieces), cloth_(cloth), effort_(effort), watch_(watch) {
-        std::vector<bool> turned = ways_together<Unit>(pieces, {cloth});
-        if (const auto why = keep_ways_that_fit(turned, pieces, cloth))
-            refuse<piece_too_wide_error>(*why);
-        for (const bool t : turned) // a first lay, and a bound
+        for (const bool t : ways_that_fit(pieces, cloth)) // a first lay, and a bound
             ways_.push_back({t, told_turned(lay_one_way(laid_so(pieces, t), cloth, {0, effort.seed}), pieces, t)});
         const length<Unit> longest = best().length;
         std::erase_if(ways_, [&](const way& w) { return w.found.bound > longest; });

@@ -74,19 +74,24 @@ constexpr fraction on_side(fraction x, fraction step, rounding wanted) {
     return wanted == rounding::down ? down_to(x, step)
                                     : (wanted == rounding::up ? up_to(x, step) : nearest_to(x, step));
 }
+
+/// What `on_graduation` makes of both bounds of pi, `of` being what pi is multiplied by, or divided into.
+template <class Number, class Worked>
+constexpr auto by_pi(const Number& of, Worked on_graduation) {
+    const auto low = on_graduation(pi_below), high = on_graduation(pi_above);
+    if (low != high)
+        refuse<overflow_error>(
+            {"pi times ", of, " lies too near a border between two graduations to tell them apart in 64 bits"},
+            {.kind = fault::does_not_fit, .what = "a multiple of pi", .given = of});
+    return low;
+}
 } // namespace detail
 
 /// pi * x on a multiple of `step`. Where both bounds of pi lead to one graduation that graduation is right; otherwise
 /// the value lies within about 1e-16 x of the border, and overflow_error says that 64 bits cannot tell. Throws
 /// range_error for a step not above zero, overflow_error also where x times a bound does not fit: |x| from 3e10 on.
 constexpr fraction times_pi(fraction x, fraction step, rounding wanted) {
-    const fraction low = detail::on_side(x * detail::pi_below, step, wanted);
-    const fraction high = detail::on_side(x * detail::pi_above, step, wanted);
-    if (low != high)
-        detail::refuse<overflow_error>(
-            "pi times " + to_text(x) + " lies too near a border between two graduations to tell them apart in 64 bits",
-            refusal{fault::does_not_fit, "a multiple of pi", amount_of(x)});
-    return low;
+    return detail::by_pi(x, [&](fraction pi) { return detail::on_side(x * pi, step, wanted); });
 }
 
 template <length_unit Unit>

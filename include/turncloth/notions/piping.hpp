@@ -76,16 +76,6 @@ constexpr void require_cord(const piped_cord<Unit>& p) {
     require_not_negative<piping_error>(p.cloth, "the thickness of a piping's cloth");
 }
 
-/// The graduation that both bounds of pi lead to.
-template <length_unit Unit, class Worked>
-constexpr length<Unit> by_pi(length<Unit> of, Worked on_graduation) {
-    const length<Unit> one = on_graduation(pi_below), other = on_graduation(pi_above);
-    if (one != other)
-        refuse<overflow_error>({"pi times ", of, " lies too near a border between two graduations to tell them apart"},
-                               {.kind = fault::does_not_fit, .what = "a multiple of pi", .given = of});
-    return one;
-}
-
 template <length_unit Unit>
 constexpr void require_ends(const piping_ends<Unit>& ends) {
     require_more_than_zero<piping_error>(ends.lap, "the lap of a piping's ends");

@@ -209,11 +209,8 @@ public:
         if (made_.lines.empty())
             detail::refuse<lay_error>("an order has at least 1 sheet",
                                       refusal{.kind = fault::missing, .what = "the sheets of an order"});
-        std::vector<bool> ways = detail::ways_together<Unit>(made_.pieces, {made_.bolt});
-        if (const auto why = detail::keep_ways_that_fit(ways, made_.pieces, made_.bolt))
-            detail::refuse<piece_too_wide_error>(*why);
         std::optional<ordered_cloth<Unit>> best;
-        for (const bool turned : ways) {
+        for (const bool turned : detail::ways_that_fit(made_.pieces, made_.bolt)) {
             ordered_cloth<Unit> made = in_way(turned);
             if (!best || best->length > made.length)
                 best = std::move(made);

@@ -101,6 +101,15 @@ keep_ways_that_fit(std::vector<bool>& ways, const std::vector<cloth_piece<Unit>>
                                 facts, false);
 }
 
+/// The ways in which they go on the cloth. Throws piece_too_wide_error where there is none.
+template <length_unit Unit>
+std::vector<bool> ways_that_fit(const std::vector<cloth_piece<Unit>>& pieces, const bolt<Unit>& cloth) {
+    std::vector<bool> ways = ways_together<Unit>(pieces, {cloth});
+    if (const auto why = keep_ways_that_fit(ways, pieces, cloth))
+        refuse<piece_too_wide_error>(*why);
+    return ways;
+}
+
 } // namespace turncloth::detail
 
 #endif

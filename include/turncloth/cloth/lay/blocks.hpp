@@ -53,10 +53,13 @@ inline std::vector<lay_part> made_apart(const std::vector<lay_part>& parts) {
     return apart;
 }
 
+constexpr std::int64_t area_within(const lay_part& p, std::int64_t length) {
+    return (p.right - p.left) * std::max<std::int64_t>(0, std::min(p.far, length) - p.near);
+}
 inline std::int64_t area_within(const std::vector<lay_part>& apart, std::int64_t length) {
     std::int64_t area = 0;
     for (const lay_part& p : apart)
-        area += (p.right - p.left) * std::max<std::int64_t>(0, std::min(p.far, length) - p.near);
+        area += area_within(p, length);
     return area;
 }
 

@@ -58,7 +58,7 @@ public:
         gave_up_ = false;
         seen_.clear();
         placed_.clear();
-        blocks_.assign(problem_->blocks.size(), true);
+        blocks_.resize(problem_->blocks.size());
         for (std::size_t b = 0; b < blocks_.size(); ++b)
             blocks_[b] = problem_->blocks[b].near < length;
         spare_ = problem_->width * length - area_within(problem_->blocks, length) - problem_->area;
@@ -126,7 +126,7 @@ private:
             const std::int64_t far = std::min(block.far, length_);
             staircase next;
             const std::int64_t raised = raise(stairs, block.right, far, next),
-                               lost_now = lost + raised - (block.right - block.left) * (far - block.near);
+                               lost_now = lost + raised - area_within(block, length_);
             blocks_[b] = false;
             const bool laid_all = lost_now <= spare_ && blocks_clear_of(next) && lay_rest(next, unlaid, lost_now);
             blocks_[b] = true;
@@ -232,7 +232,7 @@ private:
         }
         for (std::size_t b = 0; b < blocks_.size(); ++b) // counted already, wherever it is
             if (blocks_[b])
-                area -= area_within({problem_->blocks[b]}, length_);
+                area -= area_within(problem_->blocks[b], length_);
         return std::max<std::int64_t>(area, 0);
     }
 

@@ -232,8 +232,10 @@ lay_drawn best_parts(const lay_picture<Unit>& lay, const drawing_options& option
     const double most = 2 + 2 * std::sqrt(bare.height / bare.width);
     for (std::int64_t n = 2; is_long && static_cast<double>(n) < std::min(most, 12.0); ++n)
         if (const auto rank = rank_of(in(bare, {}, n).drawn);
-            std::get<0>(rank) <= std::get<0>(best) && std::get<2>(rank) * worth < std::get<2>(best))
-            best = rank, parts = n;
+            std::get<0>(rank) <= std::get<0>(best) && std::get<2>(rank) * worth < std::get<2>(best)) {
+            best = rank;
+            parts = n;
+        }
     return in(lay.drawn, lay.words, parts);
 }
 

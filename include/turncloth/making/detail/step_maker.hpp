@@ -15,6 +15,7 @@
 #include <turncloth/making/making_step.hpp>
 
 #include <algorithm>
+#include <array>
 #include <cstddef>
 #include <cstdint>
 #include <string>
@@ -156,34 +157,30 @@ private:
             by_rank_.push_back(i);
         std::stable_sort(by_rank_.begin(), by_rank_.end(),
                          [&](std::size_t a, std::size_t b) { return keys[a] < keys[b]; });
+        if (design_.handworks().size() > 1)
+            rank_alike(keys);
+    }
+    /// Handwork in the same words, by what it is to come after and before.
+    void rank_alike(const std::vector<key>& keys) {
+        const auto is_handwork = [&](std::size_t i) { return all_[i].kind == operation_kind::handwork; };
+        std::vector<std::array<std::vector<key>, 2>> asked(all_.size()); // before it and after it
+        for (const auto& list : before_)
+            for (const flat_work::arrow& a : list) {
+                if (is_handwork(a.then))
+                    asked[a.then][0].push_back(keys[a.first]);
+                if (is_handwork(a.first))
+                    asked[a.first][1].push_back(keys[a.then]);
+            }
+        for (auto& both : asked)
+            for (std::vector<key>& some : both)
+                std::sort(some.begin(), some.end());
+        const auto at = [&](std::size_t r) { return by_rank_.begin() + static_cast<std::ptrdiff_t>(r); };
         for (std::size_t r = 0, end = 1; r < all_.size(); r = end++) {
             while (end < all_.size() && !(keys[by_rank_[r]] < keys[by_rank_[end]]))
                 ++end;
-            if (end - r > 1 && all_[by_rank_[r]].kind == operation_kind::handwork)
-                rank_alike(keys, r, end);
+            if (is_handwork(by_rank_[r]))
+                std::stable_sort(at(r), at(end), [&](std::size_t a, std::size_t b) { return asked[a] < asked[b]; });
         }
-    }
-    /// Handwork in the same words, by what it is to come after and before.
-    void rank_alike(const std::vector<key>& keys, std::size_t from, std::size_t to) {
-        const auto sorted = [](std::vector<key> some) {
-            std::sort(some.begin(), some.end());
-            return some;
-        };
-        std::vector<std::pair<std::pair<std::vector<key>, std::vector<key>>, std::size_t>> asked;
-        for (std::size_t r = from; r < to; ++r) {
-            const std::size_t h = by_rank_[r];
-            std::vector<key> firsts, thens;
-            for (const flat_work::arrow& a : before_[h])
-                firsts.push_back(keys[a.first]);
-            for (const auto& list : before_)
-                for (const flat_work::arrow& a : list)
-                    if (a.first == h)
-                        thens.push_back(keys[a.then]);
-            asked.push_back({{sorted(std::move(firsts)), sorted(std::move(thens))}, h});
-        }
-        std::stable_sort(asked.begin(), asked.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
-        for (std::size_t r = from; r < to; ++r)
-            by_rank_[r] = asked[r - from].second;
     }
     void sort_needs() {
         std::vector<std::size_t> rank(all_.size());
