@@ -168,10 +168,10 @@ template <length_unit Unit>
 class cloth_order {
 public:
     /// Throws lay_error for plies below 1, or a table that is below zero or shorter than what is left at its ends.
-    cloth_order(std::string material, const bolt<Unit>& cloth, const purchase_rules<Unit>& rules,
+    cloth_order(const std::string& material, const bolt<Unit>& cloth, const purchase_rules<Unit>& rules,
                 const spreading<Unit>& table = {}, const cloth_options& options = {})
         : cloth_(cloth), rules_(rules), table_(table), options_(options) {
-        made_.material = std::move(material);
+        made_.material = material;
         require_at_least<lay_error>(table.most_plies, std::int64_t{1}, "the number of plies cut at once");
         require_not_negative<lay_error>(table.table, "the length of the table");
         require_not_negative<lay_error>(table.ends, "what a ply has at its ends");
