@@ -23,6 +23,8 @@ TESTS = {
     "measure/fraction.hpp": ["measure/fraction_test.cpp", "measure/irrational_test.cpp"],
     "measure/rounding.hpp": ["measure/rounding_test.cpp", "measure/irrational_test.cpp"],
     "measure/total.hpp": ["measure/total_test.cpp"],
+    "notions/bar_tack.hpp": ["notions/bar_tack_test.cpp"],
+    "notions/bellows.hpp": ["notions/bellows_test.cpp"],
     "notions/drawstring.hpp": ["notions/drawstring_test.cpp"],
     "notions/lining.hpp": ["notions/lining_test.cpp"],
     "notions/strap.hpp": ["notions/strap_test.cpp"],

@@ -8,7 +8,7 @@
 //            rounding, working, write
 //   marks: mapping, rounded, row, spacing
 //   panel: finish, names, panel, size
-//   notions: bias, binding, border, bow, boxed, caution, curtain, darn, drawstring, error, filling, hanging, joining, lining, loop,
+//   notions: bar_tack, bias, binding, border, bow, boxed, caution, curtain, darn, drawstring, error, filling, hanging, joining, lining, loop,
 //            patch, patchwork, piping, pleats, strap, thread, tie, triangles, webbing, zipper
 //   cloth: purchase, shrinkage
 //   making: binding_strips, box_found, compartments, corner_out, design, finishing, making_step, operations, order, parts, phrases,
@@ -20,8 +20,10 @@
 //   page: document, drawing, html, page, pages, paper, svg, tiles
 //   panel: corner, corner_ways, curve, drafted, finish_lines, folding, format, given_once, made_up, outline, polygon, trimmed, typed_size
 //   cloth: bolt, cutting_out, joined_lengths, lay, off_cuts, price, remnants, stock, widths
+//   notions: bellows
 //   making: boxed, boxed_corners, choices, executed, fastenings, laying_on, lying, on_table, ruled, straps, strip_pockets, zippers_over
-//   sheet: filled_and_pieced, json, json_lengths, made_as, making_of, on_hand, on_ruler, order, outlined, purchases, sold_amounts, widths_joined
+//   sheet: filled_and_pieced, json, json_lengths, made_as, making_of, on_hand, on_ruler, order, outlined, purchases, sold_amounts, standing_pockets,
+//          widths_joined
 //   design: at_size, design_making, design_of, design_terms, expression, expression_value, faults, json, project_design,
 //           project_of, schema
 //   draw: finished, folded, lay, outline, outlined, piece, step, stock
@@ -58,6 +60,7 @@
 #include <turncloth/measure/rounding.hpp>
 #include <turncloth/measure/working.hpp>
 #include <turncloth/measure/write.hpp>
+#include <turncloth/notions/bar_tack.hpp>
 #include <turncloth/notions/bias.hpp>
 #include <turncloth/notions/binding.hpp>
 #include <turncloth/notions/border.hpp>

@@ -90,6 +90,8 @@
 #include <turncloth/measure/total.hpp>
 #include <turncloth/measure/working.hpp>
 #include <turncloth/measure/write.hpp>
+#include <turncloth/notions/bar_tack.hpp>
+#include <turncloth/notions/bellows.hpp>
 #include <turncloth/notions/bias.hpp>
 #include <turncloth/notions/binding.hpp>
 #include <turncloth/notions/border.hpp>
@@ -160,6 +162,7 @@
 #include <turncloth/sheet/purchases.hpp>
 #include <turncloth/sheet/sheet.hpp>
 #include <turncloth/sheet/sold_amounts.hpp>
+#include <turncloth/sheet/standing_pockets.hpp>
 #include <turncloth/sheet/text.hpp>
 #include <turncloth/sheet/widths_joined.hpp>
 #include <turncloth/version.hpp>

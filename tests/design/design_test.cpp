@@ -10,6 +10,7 @@
 #include <turncloth/sheet/filled_and_pieced.hpp>
 #include <turncloth/sheet/making.hpp>
 #include <turncloth/sheet/on_ruler.hpp>
+#include <turncloth/sheet/standing_pockets.hpp>
 
 #include <doctest/doctest.h>
 
@@ -271,6 +272,21 @@ TEST_CASE("zippers made up, foam and straps are listed as the library lists them
                                        .ends = {1_in, "1/2"_in},
                                        .first = 10_in,
                                        .step = "1/8"_in}));
+    const pleated_pocket<inch> pocket{9_in, 1_in, "3/4"_in};
+    CHECK(
+        listed_as(R"("is": "pleated pocket", "width": "9 in", "fold": "1 in", "clear": "3/4 in", "height": "8 in")") ==
+        listed("n", pocket_with_flap<inch>{pocket, 8_in}));
+    CHECK(listed_as(
+              R"("is": "pleated pocket", "width": "9 in", "fold": "1 in", "clear": "3/4 in", "height": "8 in",
+                       "flap": "9 1/2 in", "above": "3/4 in", "drop": "4 1/4 in")") ==
+          listed("n", pocket_with_flap<inch>{pocket, 8_in, pocket_flap<inch>{"1/4"_in, "3/4"_in, "1 1/2"_in}}));
+    CHECK(listed_as(R"("is": "tie through a casing", "waist": "40 in", "casing": "24 in", "loop": "2 1/2 in",
+                       "tail": "6 in", "knot": "1 in", "turned": "1/2 in", "hold": "4 in")") ==
+          listed("n", waist_tie<inch>{.waist = 40_in,
+                                      .casing = 24_in,
+                                      .bow = {.loop = "2 1/2"_in, .tail = 6_in, .knot = 1_in},
+                                      .turned = "1/2"_in,
+                                      .hold = 4_in}));
 }
 
 TEST_CASE("a side that is parted into two alike is twice a whole number of graduations on a ruler") {

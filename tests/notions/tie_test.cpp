@@ -239,3 +239,37 @@ TEST_CASE("what cannot be tied says why") {
               return tie_round(8_in, 1, tied_bow<inch>{2_in, 3_in, "-1"_in}, {.ease = 0_in, .turned = 0_in});
           }) == "too small: the ribbon in a knot, given -1 in, least 0 in");
 }
+
+TEST_CASE("a waist tie comes out of its casing alike at either end, and one too short for its casing is refused") {
+    // By hand: 40 in round, 2 x 2 x 2 1/2 in of loops, 2 x 6 of tails, 1 in the knot, 2 x 1/2 turned: 64 in; 63 less 24 are 2 x 19 1/2.
+    constexpr waist_tie<inch> tie{
+        .waist = 40_in, .casing = 24_in, .bow = {"2 1/2"_in, 6_in, 1_in}, .turned = "1/2"_in, .hold = 4_in};
+    static_assert(waist_tie_length(tie).value() == 64_in);
+    static_assert(ends_beyond(63_in, 24_in, 4_in) == "19 1/2"_in && ends_beyond(32_in, 24_in, 4_in) == 4_in);
+    reference::sampler random(917);
+    while (random.another_of(1'000)) {
+        const length<inch> casing = random.inches(40), hold = random.inches(6), out = hold + random.inches(9);
+        CHECK(ends_beyond(out + casing + out, casing, hold) == out);
+        waist_tie<inch> t{
+            casing + random.inches(20), casing, {random.inches(4), hold, random.inches(2)}, random.inches(1), hold};
+        const length<inch> sewn = waist_tie_length(t).value() - t.turned * 2;
+        CHECK(ends_beyond(sewn, casing, hold) * 2 + casing == sewn);
+    }
+    CHECK(message<tie_error>([] { ends_beyond(30_in, 24_in, 4_in); }) ==
+          "a tie of 30 in is too short for a casing of 24 in: with 4 in to hold at either end it is 32 in");
+    CHECK(facts<tie_error>([] { ends_beyond("31 1/2"_in, 24_in, 4_in); }) ==
+          "too small: the length of a tie, given 63/2 in, least 32 in");
+    CHECK(message<tie_error>([&] {
+              waist_tie_length(waist_tie<inch>{24_in, 24_in, tie.bow, {}, 4_in});
+          }) == "a casing of 24 in goes all round a waist of 24 in and leaves nothing to tie");
+    CHECK(facts<tie_error>([&] {
+              waist_tie_length(waist_tie<inch>{24_in, 25_in, tie.bow, {}, 4_in});
+          }) == "too large: the length of a casing, given 25 in, most 24 in");
+    CHECK(facts<tie_error>([&] {
+              waist_tie_length(waist_tie<inch>{40_in, 24_in, tie.bow, "1/2"_in, 20_in});
+          }) == "too small: the length of a tie, given 63 in, least 64 in");
+    CHECK(facts<tie_error>([] { ends_beyond(30_in, 0_in, 4_in); }) ==
+          "too small: the length of a casing, given 0 in, least 0 in");
+    CHECK(facts<tie_error>([] { ends_beyond(30_in, 20_in, 0_in); }) ==
+          "too small: the end of a tie beyond its casing, given 0 in, least 0 in");
+}

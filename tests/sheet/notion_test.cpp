@@ -2,6 +2,7 @@
 #include "../vectors.hpp"
 #include <turncloth.hpp>
 #include <turncloth/sheet/filled_and_pieced.hpp>
+#include <turncloth/sheet/standing_pockets.hpp>
 
 #include <doctest/doctest.h>
 
@@ -124,6 +125,27 @@ TEST_CASE("straps folded in four, with the boxes that hold their ends") {
                    {"such a box sewn in one go, one short side twice", "21 1/2"_in}});
     CHECK(warns(straps, caution::loads));
     CHECK(warns(straps, caution::infants_and_animals));
+}
+
+TEST_CASE("pockets that stand out, and a tie round the waist") {
+    // By hand: folds of 1 in, 3/4 in clear, in a pocket 9 in wide and 8 high; its flap 9 1/2 in wide, 3/4 + 2 + 1 1/2 in long.
+    const pleated_pocket<inch> pocket{9_in, 1_in, "3/4"_in};
+    const auto with =
+        listed("pocket", pocket_with_flap<inch>{pocket, 8_in, pocket_flap<inch>{"1/4"_in, "3/4"_in, "1 1/2"_in}});
+    REQUIRE(with.details().size() == 6);
+    CHECK(with.details()[0].amount.value() == 13_in);
+    CHECK(with.details()[1].places == std::vector<length<inch>>{"1 3/4"_in, "2 3/4"_in, "10 1/4"_in, "11 1/4"_in});
+    CHECK(with.details()[2].amount.value() == "7 1/2"_in);
+    CHECK(with.details()[3].amount.value() == 2_in);
+    CHECK(with.details()[4].amount.value() == "9 1/2"_in);
+    CHECK(with.details()[5].amount.value() == "4 1/4"_in);
+    CHECK(listed("pocket", pocket_with_flap<inch>{pocket, 8_in}).details().size() == 4);
+    const auto tie = listed("tie", waist_tie<inch>{40_in, 24_in, {"2 1/2"_in, 6_in, 1_in}, "1/2"_in, 4_in});
+    REQUIRE(tie.details().size() == 3);
+    CHECK((tie.details()[1].amount.value() == 64_in && tie.details()[1].sold == sold_as::off_a_roll));
+    CHECK(tie.details()[2].amount.value() == "19 1/2"_in);
+    CHECK(warns(tie, caution::worn_at_machines));
+    CHECK(warns(tie, caution::infants_and_animals));
 }
 
 TEST_CASE("patches from strips, and squares pieced of triangles") {

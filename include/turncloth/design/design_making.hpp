@@ -165,6 +165,7 @@ struct design_spot {
     design_row places; ///< from the left or from the top, from the datum that the line is measured from
     std::vector<design_part> through{};
     length_expression width{}, height{}, tie{};
+    count_expression stitches{};
     std::string called{};
     condition_expression where{};
     friend bool operator==(const design_spot&, const design_spot&) = default;

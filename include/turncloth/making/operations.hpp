@@ -145,8 +145,10 @@ struct spot {
     chalk_line<Unit> along{};
     row<cut_edge, Unit> places{}; ///< from the left, or from the top
     std::vector<cut_part> through{};
-    length<Unit> width{}, height{}; ///< of a cross: of the box between whose corners its two rows run
-    length<Unit> tie{};             ///< of a tie: how long it is, where it is to go round what is rolled up
+    length<Unit> width{},
+        height{};       ///< of a cross: of the box between whose corners its two rows run; of a bar-tack: its own
+    length<Unit> tie{}; ///< of a tie: how long it is, where it is to go round what is rolled up
+    std::int64_t stitches = 0; ///< of a bar-tack: to and fro across it; none: its thread is not counted
 
     friend bool operator==(const spot&, const spot&) = default;
 };

@@ -149,6 +149,9 @@ inline constexpr phrase eyelets{"set.eyelets",
                                 "Set eyelets in {piece}, {down} from {edge}, with their centres {at} from "
                                 "{end}, through {layers}."},
     bar_tacks{"set.bar_tacks", "Sew bar-tacks on {piece}, {down} from {edge} and {at} from {end}, through {layers}."},
+    bars{"set.bars",
+         "Sew bar-tacks on {piece}, {width} wide and {height} high, each of {stitches} stitches to and fro across "
+         "it, their middles {down} from {edge} and {at} from {end}, through {layers}."},
     snaps{"set.snaps", "Set snaps in {piece}, {down} from {edge} and {at} from {end}, through {layers}."},
     buttons{"set.buttons", "Sew buttons on {piece}, {down} from {edge} and {at} from {end}, through {layers}."},
     tie_ends{"set.tie_ends", "Sew the tie to {piece}, {down} from {edge} and {at} from {end}, through "
@@ -289,6 +292,7 @@ inline constexpr std::array all_phrases = {phrases::comma,
                                            phrases::clip,
                                            phrases::eyelets,
                                            phrases::bar_tacks,
+                                           phrases::bars,
                                            phrases::snaps,
                                            phrases::buttons,
                                            phrases::tie_ends,

@@ -10,6 +10,7 @@
 
 #include <turncloth/making/work_step.hpp>
 #include <turncloth/measure/irrational.hpp>
+#include <turncloth/notions/bar_tack.hpp>
 #include <turncloth/notions/thread.hpp>
 
 #include <cstdint>
@@ -66,12 +67,22 @@ void add_cross(stitched<Unit>& all, const work_place<Unit>& p, const work_step<U
              copies * 2 * static_cast<std::int64_t>(p.along.at.size()), s.overrun});
 }
 
+/// As its stitches lie, up to a sixteenth of the unit; of a bar whose size is not stated nothing is counted.
+template <length_unit Unit>
+void add_bars(stitched<Unit>& all, const work_place<Unit>& p, const work_step<Unit>& s, std::int64_t copies) {
+    if (s.stitches > 0)
+        all.add({s.stitch, sewn_in_bar(bar_of_box(s.width, s.height, s.stitches), length_of<Unit>({1, 16})),
+                 copies * static_cast<std::int64_t>(p.along.at.size())});
+}
+
 /// Of a seam in several rows each is told as an even share: their sum is what counts. A row that closes a seam is told
 /// with both of its pieces, so it counts half.
 template <length_unit Unit>
 void add_rows(stitched<Unit>& all, const work_place<Unit>& p, const work_step<Unit>& s, std::int64_t copies) {
     if (s.verb == work_verb::set && s.spot == spot_kind::cross)
         return add_cross(all, p, s, copies);
+    if (s.verb == work_verb::set && s.spot == spot_kind::bar_tack)
+        return add_bars(all, p, s, copies);
     const std::int64_t rows = rows_at(p, s, copies);
     if (rows == 0)
         return;

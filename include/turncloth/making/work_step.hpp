@@ -114,10 +114,11 @@ struct work_step {
     spot_kind spot = spot_kind::eyelet;
     closed_by closing = closed_by::nothing;
     length<Unit> width{};  ///< of a slit: cloth taken away; of a cross: of its box; of what is sewn on: the rows' inset
-    length<Unit> height{}; ///< of a cross: of its box
-    length<Unit> overrun{}; ///< sewn back over at both ends
-    std::int64_t runs = 1;  ///< of a seam: in so many rows, between what is left open; of `apply`: of so many pieces
-    std::int64_t folds = 0; ///< of what is put in: folded in half so often
+    length<Unit> height{}; ///< of a cross: of its box; of a bar-tack, as its width: of the bar
+    std::int64_t stitches = 0; ///< of a bar-tack: to and fro across it
+    length<Unit> overrun{};    ///< sewn back over at both ends
+    std::int64_t runs = 1;     ///< of a seam: in so many rows, between what is left open; of `apply`: of so many pieces
+    std::int64_t folds = 0;    ///< of what is put in: folded in half so often
     stitch_type stitch = turncloth::stitch(301);
     turncloth::pressed pressed = turncloth::pressed::open; ///< of a seam: its allowances
     bool straight = false; ///< a seam of several lines that go on in one: no corner is turned

@@ -111,6 +111,7 @@ told_step told(const work_step<Unit>& s, const wording& w) {
     made.left_open = told(s.left_open, w);
     made.spot = s.spot;
     made.folds = s.folds;
+    made.stitches = s.stitches;
     made.closing = s.closing;
     if (s.width > length<Unit>())
         made.width = told_length(s.width, w);

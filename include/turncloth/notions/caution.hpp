@@ -139,6 +139,12 @@ inline constexpr note ties_on_childrens_clothing{
     "Put no ties, cords or ribbons at the hood or neck of children's clothing; they catch and strangle. Elsewhere on "
     "it, follow the rules in force where it will be worn (USA: 16 CFR 1120 and ASTM F1816; Europe: EN 14682)."};
 
+// Common practice at machines that turn.
+inline constexpr note worn_at_machines{
+    work::using_it,
+    "Take off what is tied round you before you work at a machine that turns, a shredder or a mower: it draws in a "
+    "tie, and whoever wears it."};
+
 // Building and fire codes differ by place; hangings over a hearth, cooker or heater burn.
 inline constexpr note hanging_up{
     work::using_it,
@@ -164,6 +170,7 @@ inline constexpr std::array all = {
     cords,
     infants_and_animals,
     ties_on_childrens_clothing,
+    worn_at_machines,
     hanging_up,
 };
 

@@ -6,6 +6,8 @@
 //   rolled<U>{strip, thickness, core_diameter}     a strip or stack rolled up, round a core or round nothing
 //     roll_diameter(r, step, rounding)  roll_girth(r, step, rounding)  across it and round it
 //   tied_bow<U>{loop, tail, knot}   tie_round(girth, times, bow, {.ease, .turned})   ribbon round a roll, tied in a bow
+//   waist_tie<U>{waist, casing, bow, turned, hold}   round a wearer, through a casing at the waist
+//     waist_tie_length(t)  ends_beyond(tie, casing, hold)   what to cut; how far it comes out at either end
 //   tie_error                                      what cannot be tied, and why
 //
 //   constexpr ribbon_tie<inch> t{12_in, {1, 4}, 1, "1 1/2"_in, {}, 3_in, "1/4"_in};
@@ -211,6 +213,41 @@ constexpr figure<Unit> tie_round(length<Unit> girth, std::int64_t times, const t
     f.plus_any(1, extra.ease, "ease");
     f.plus_any(2, extra.turned, "turned under");
     return f;
+}
+
+/// Of an apron: it runs through the casing, on round whoever wears it, and is tied where its ends meet.
+template <length_unit Unit>
+struct waist_tie {
+    length<Unit> waist;  ///< the largest that it is for
+    length<Unit> casing; ///< from end to end: the finished width of what hangs on it
+    tied_bow<Unit> bow;
+    length<Unit> turned = {}; ///< under at each of its two cut ends
+    length<Unit> hold;        ///< of either end, beyond the casing, to take hold of: shorter, it slips in
+};
+
+/// At either end alike, as it lies drawn through. Throws tie_error for a tie that does not come out so far.
+template <length_unit Unit>
+constexpr length<Unit> ends_beyond(length<Unit> tie, length<Unit> casing, length<Unit> hold) {
+    require_more_than_zero<tie_error>(casing, "the length of a casing");
+    require_more_than_zero<tie_error>(hold, "the end of a tie beyond its casing");
+    if (const length<Unit> least = casing + hold * 2; tie < least)
+        detail::refuse<tie_error>(
+            {"a tie of ", tie, " is too short for a casing of ", casing, ": with ", hold,
+             " to hold at either end it is ", least},
+            {.kind = fault::too_small, .what = "the length of a tie", .given = tie, .least = least});
+    return (tie - casing) / 2;
+}
+
+/// Throws tie_error for a casing that goes round the waist, for a tie too short for its casing, and as tie_round.
+template <length_unit Unit>
+constexpr figure<Unit> waist_tie_length(const waist_tie<Unit>& t) {
+    const figure<Unit> cut = tie_round<Unit>(t.waist, 1, t.bow, {.turned = t.turned});
+    if (t.casing >= t.waist)
+        detail::refuse<tie_error>(
+            {"a casing of ", t.casing, " goes all round a waist of ", t.waist, " and leaves nothing to tie"},
+            {.kind = fault::too_large, .what = "the length of a casing", .given = t.casing, .most = t.waist});
+    static_cast<void>(ends_beyond(cut.value() - t.turned * 2, t.casing, t.hold));
+    return cut;
 }
 
 } // namespace turncloth

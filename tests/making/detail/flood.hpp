@@ -125,13 +125,14 @@ private:
         for (const auto& [band, list] : bands)
             join(list, s.length);
     }
+    /// Folds and tubes of one wall that open side by side are reached from one another outside alone, and are not one.
     void join(const std::vector<long>& list, integer length) {
         const bool outside = std::find(list.begin(), list.end(), -1) != list.end();
         for (const long a : list) {
             if (a >= 0 && outside)
                 open_[static_cast<std::size_t>(a)] += length;
             for (const long b : list)
-                if (a >= 0 && b >= 0 && walls(a) == walls(b))
+                if (a >= 0 && b >= 0 && walls(a) == walls(b) && !(outside && walls(a).first == walls(a).second))
                     up_[top(static_cast<std::size_t>(a))] = top(static_cast<std::size_t>(b));
         }
     }

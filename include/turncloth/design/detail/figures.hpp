@@ -14,12 +14,14 @@
 //   girth of a tube (across, step)                         once round what is stuffed so thick
 //   volume of a tube (girth, along, step)                  in cubes of the unit, at the most
 //   strip for a cord (cord, cloth, seam, step)             how wide a strip is cut that is folded round it
+//   cloth of a pleated pocket (width, fold, clear)         unfolded, between its seams
 #ifndef TURNCLOTH_DESIGN_DETAIL_FIGURES_HPP
 #define TURNCLOTH_DESIGN_DETAIL_FIGURES_HPP
 
 #include <turncloth/design/expression_value.hpp>
 #include <turncloth/making/ruled.hpp>
 #include <turncloth/marks/row.hpp>
+#include <turncloth/notions/bellows.hpp>
 #include <turncloth/notions/filling.hpp>
 #include <turncloth/notions/hanging.hpp>
 #include <turncloth/notions/piping.hpp>
@@ -156,9 +158,16 @@ fraction strip_for_cord(const figure_parts& p, fraction) {
     return piping_width(cord, length_of<Unit>(p[3])).value().value();
 }
 
+template <length_unit Unit>
+fraction cloth_of_pocket(const figure_parts& p, fraction) {
+    return pocket_cloth(pleated_pocket<Unit>{length_of<Unit>(p[0]), length_of<Unit>(p[1]), length_of<Unit>(p[2])})
+        .value()
+        .value();
+}
+
 inline constexpr figure_part a_length = figure_part::length, a_number = figure_part::number;
 
-inline constexpr std::array<named_figure, 14> named_figures = {{
+inline constexpr std::array<named_figure, 15> named_figures = {{
     {"whole part", {{{"of", a_number}}}, a_number, whole_part, whole_part},
     {"half on the ruler", {{{"of"}}}, a_length, half_on_ruler<inch>, half_on_ruler<centimetre>},
     {"mark",
@@ -213,6 +222,11 @@ inline constexpr std::array<named_figure, 14> named_figures = {{
      a_length,
      strip_for_cord<inch>,
      strip_for_cord<centimetre>},
+    {"cloth of a pleated pocket",
+     {{{"width"}, {"fold"}, {"clear"}}},
+     a_length,
+     cloth_of_pocket<inch>,
+     cloth_of_pocket<centimetre>},
 }};
 
 inline const named_figure* find_figure(std::string_view name) {

@@ -16,6 +16,7 @@
 #include <turncloth/sheet/drafted_piece.hpp>
 #include <turncloth/sheet/filled_and_pieced.hpp>
 #include <turncloth/sheet/notion.hpp>
+#include <turncloth/sheet/standing_pockets.hpp>
 
 #include <array>
 #include <concepts>
@@ -202,6 +203,16 @@ notion<U> piped_round(parts_given_of<U> v) {
                                     .step = v[7]});
 }
 
+/// With a flap where its width is given, which is then looked at as the drop is.
+template <length_unit U>
+notion<U> pocket_pleated(parts_given_of<U> v) {
+    const pleated_pocket<U> pocket{v[0], v[1], v[2]};
+    if (!v.has(4))
+        return listed("", pocket_with_flap<U>{.pocket = pocket, .height = v[3]});
+    const pocket_flap<U> flap{beside_pocket(v[4], pocket), v[5], reach_of_flap(v[6], v[5], pocket)};
+    return listed("", pocket_with_flap<U>{pocket, v[3], flap});
+}
+
 template <length_unit U>
 notion<U> squares_of_triangles(parts_given_of<U> v) {
     const std::int64_t of = v.has(4) ? v.count(4) : 2;
@@ -218,7 +229,7 @@ notion<U> darned(parts_given_of<U> v) {
 }
 
 template <length_unit U>
-inline constexpr std::array<notion_maker<U>, 17> notion_forms = {{
+inline constexpr std::array<notion_maker<U>, 19> notion_forms = {{
     {{"details"}, [](parts_given_of<U>) { return notion<U>(""); }},
     {{"ribbon round a roll",
       {{{"girth"},
@@ -297,6 +308,17 @@ inline constexpr std::array<notion_maker<U>, 17> notion_forms = {{
     {{"piping all round",
       {{{"width"}, {"height"}, {"cord"}, may_have("cloth"), {"seam"}, {"lap"}, may_have("turned"), {"step"}}}},
      piped_round<U>},
+    {{"pleated pocket",
+      {{{"width"}, {"fold"}, {"clear"}, {"height"}, may_have("flap"), may_have("above"), may_have("drop")}}},
+     pocket_pleated<U>},
+    {{"tie through a casing", {{{"waist"}, {"casing"}, {"loop"}, {"tail"}, {"knot"}, may_have("turned"), {"hold"}}}},
+     [](parts_given_of<U> v) {
+         return listed("", waist_tie<U>{.waist = v[0],
+                                        .casing = v[1],
+                                        .bow = {.loop = v[2], .tail = v[3], .knot = v[4]},
+                                        .turned = v[5],
+                                        .hold = v[6]});
+     }},
 }};
 
 template <length_unit U>

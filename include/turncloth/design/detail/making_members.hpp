@@ -175,9 +175,10 @@ void members(Visitor& v, Self& s) {
     v.must("along", s.along, "The line that they lie on");
     v.must("places", s.places, "Where on it, from the left or from the top edge");
     v.may("through", s.through, "What they go through");
-    v.may("width", s.width, "Of the box of a cross");
-    v.may("height", s.height, "Of the box of a cross");
+    v.may("width", s.width, "Of the box of a cross, or of a bar-tack");
+    v.may("height", s.height, "Of the box of a cross, or of a bar-tack");
     v.may("tie", s.tie, "How long a tie is that is to go round what is rolled up");
+    v.may("stitches", s.stitches, "Of a bar-tack, to and fro across it: its thread is counted by them");
     v.may("called", s.called, "What the order calls it");
     v.may("where", s.where, "It is there only where this holds");
 }

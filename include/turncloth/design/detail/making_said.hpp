@@ -282,6 +282,7 @@ private:
         made.width = length(s.width, "/width");
         made.height = length(s.height, "/height");
         made.tie = length(s.tie, "/tie");
+        made.stitches = values_.count(s.stitches, path_ + "/stitches", 0);
         return {design().add(std::move(made))};
     }
 

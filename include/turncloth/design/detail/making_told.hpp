@@ -185,7 +185,8 @@ private:
                 parts_said(s.through),
                 said_unless_nothing(s.width),
                 said_unless_nothing(s.height),
-                said_unless_nothing(s.tie)};
+                said_unless_nothing(s.tie),
+                counted_unless(s.stitches, 0)};
     }
 
     design_handwork say(const handwork& h) const { return {{h.says}, parts_said(h.pieces)}; }

@@ -85,6 +85,10 @@ inline constexpr std::pair<std::string_view, std::string_view> german_cautions[]
      "unbeaufsichtigten Tieren fernhalten: Sie können strangulieren, ersticken und verschluckt werden (USA: CPSC, "
      "für Säuglingsbettwaren ASTM F1917). Vor jeder Ausnahme eine Ärztin, eine zugelassene Pflegekraft oder eine "
      "Tierärztin fragen."},
+    {"Take off what is tied round you before you work at a machine that turns, a shredder or a mower: it draws in a "
+     "tie, and whoever wears it.",
+     "Was umgebunden ist ablegen, bevor an einer Maschine gearbeitet wird, die sich dreht, am Häcksler oder Mäher: Sie "
+     "zieht ein Band ein, und den, der es trägt."},
     {"Put no ties, cords or ribbons at the hood or neck of children's clothing; they catch and strangle. Elsewhere "
      "on it, follow the rules in force where it will be worn (USA: 16 CFR 1120 and ASTM F1816; Europe: EN 14682).",
      "An Kapuze und Hals von Kinderkleidung keine Bänder, Kordeln oder Schleifen anbringen; sie bleiben hängen und "

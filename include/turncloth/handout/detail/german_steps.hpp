@@ -131,6 +131,8 @@ inline constexpr std::pair<std::string_view, std::string_view> german_steps[] = 
     {"step.clip", "{piece} {at} ab {edge} einschneiden: {depth} tief ab {end}, nicht tiefer."},
     {"set.eyelets", "Ösen in {piece} einschlagen, {down} ab {edge}, die Mitten {at} ab {end}, durch {layers}."},
     {"set.bar_tacks", "Riegel auf {piece} nähen, {down} ab {edge} und {at} ab {end}, durch {layers}."},
+    {"set.bars", "Riegel auf {piece} nähen, {width} breit und {height} hoch, jeder mit {stitches} Stichen hin und her "
+                 "quer darüber, die Mitten {down} ab {edge} und {at} ab {end}, durch {layers}."},
     {"set.snaps", "Druckknöpfe in {piece} einschlagen, {down} ab {edge} und {at} ab {end}, durch {layers}."},
     {"set.buttons", "Knöpfe auf {piece} nähen, {down} ab {edge} und {at} ab {end}, durch {layers}."},
     {"set.tie_ends",

@@ -7,6 +7,7 @@
 
 #include <turncloth/making/design.hpp>
 #include <turncloth/making/detail/handwork_faults.hpp>
+#include <turncloth/notions/bar_tack.hpp>
 
 #include <algorithm>
 #include <array>
@@ -304,7 +305,14 @@ private:
             design_.spots(), [](const auto& s) { return s.places.size(); }, making<Unit>::most_spots,
             "the number of spots");
     }
+    void check_bar(const spot<Unit>& s, std::size_t i) {
+        if (s.stitches != 0 && !can_be_sewn(bar_of_box(s.width, s.height, s.stitches)))
+            fault_is({"a bar-tack has a width, a height and 1 to ", most_stitches_of_a_bar, " stitches: it had ",
+                      s.stitches},
+                     {.kind = fault::unsuitable, .what = "a bar-tack", .given = s.stitches, .index = i});
+    }
     void check_spot(const spot<Unit>& s, std::size_t i) {
+        check_bar(s, i);
         if (!on_part(s.along, "a spot", i, true) || s.places.size() == 0)
             return;
         const length<Unit> first = s.places[0].from_datum(), last = s.places[s.places.size() - 1].from_datum();

@@ -29,6 +29,7 @@ struct flat_crease {
     half_plane stays{}; ///< in the part's own spots
     bool over = false, begins_wall = false;
     bool along_seam = false; ///< a seam's allowance, turned once that is sewn
+    bool in_hand = false;    ///< folded before its piece is laid, because the designer says so
 };
 /// Along a level or upright line of a part's own spots.
 struct flat_line {

@@ -15,9 +15,8 @@
 // side, and closes all heights from the one ply to the other; what lies in one fold is linked round the edges that end
 // in it. A row closes all heights from the lowest to the highest ply that it holds. Between plies over both, what is left
 // unclosed on either side is linked. Linked gaps of the same two walls are one hollow; linked gaps of other walls are a
-// passage. Every border is met once, from its one end to its other, with the lines that run along it.
-// Of cells that go on from slab to slab only the first has gaps of its own, and where two such cells meet along a level
-// beside which no line runs nothing is looked at again.
+// passage. Every border is met once, from its one end to its other, with the lines that run along it. Of cells that go on from
+// slab to slab only the first has gaps of its own; where two such meet along a level with no line beside it nothing is done again.
 #ifndef TURNCLOTH_MAKING_DETAIL_GAPS_HPP
 #define TURNCLOTH_MAKING_DETAIL_GAPS_HPP
 
@@ -342,7 +341,8 @@ private:
     void link_open() {
         for (std::size_t i = 0; i < open_.size(); ++i)
             for (std::size_t j = i + 1; j < open_.size(); ++j)
-                link(open_[i], open_[j]);
+                if (!outside_ || (!is_channel(open_[i]) && !is_channel(open_[j]))) // a fold opens outside there
+                    link(open_[i], open_[j]);
         if (outside_)
             for (const std::size_t gap : open_)
                 passages_.push_back(here(gap, 0));

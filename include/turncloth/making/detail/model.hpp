@@ -50,6 +50,8 @@ public:
             flat_.snips.push_back({line(s.at, s.at.in), across(s.at, s.width) / 2});
         for (const spot<Unit>& s : design.spots())
             add(s);
+        for (const before& b : design.befores())
+            add(b);
     }
 
     const flat_work::flat_design& flat() const { return flat_; }
@@ -224,6 +226,11 @@ private:
             flat_.creases.push_back({number_of(c.on()), {-1, 0, 0}, false, false, false});
         else
             flat_.creases.push_back({number_of(c.on()), stays(c), c.over, c.begins_wall, !c.across && is_sewn(c.at)});
+    }
+    void add(const before& b) {
+        if (b.first.kind == operation_kind::crease && b.then.kind == operation_kind::laying &&
+            design_.creases()[b.first.index].on() == design_.layings()[b.then.index].piece)
+            flat_.creases[b.first.index].in_hand = true;
     }
     bool is_sewn(const chalk_line<Unit>& l) const {
         const auto same = [&](const chalk_line<Unit>& s) { return s.on == l.on && s.from == l.from && s.in == l.in; };

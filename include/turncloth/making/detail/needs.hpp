@@ -20,6 +20,7 @@
 #include <turncloth/making/operations.hpp>
 
 #include <algorithm>
+#include <array>
 #include <cstddef>
 #include <cstdint>
 #include <optional>
@@ -62,6 +63,8 @@ public:
             turnings_.push_back(turning_of(c));
         for (const flat_crease& c : design.creases)
             hems_.push_back(is_hem(c) ? 1 : 0);
+        for (const flat_crease& c : design.creases)
+            in_hand_.push_back(is_in_hand(c) ? 1 : 0);
         for (std::size_t c = 0; c < turnings_.size(); ++c) // what is held by rows of its own encloses nothing
             turnings_[c].encloses = turnings_[c].encloses && hems_[c] == 0;
         for (std::size_t p = 0; p < design.parts.size(); ++p)
@@ -188,7 +191,9 @@ private:
         bool hem = false, encloses = false;
         std::vector<std::size_t> others;
         for (std::size_t c = 0; c < design_.creases.size(); ++c)
-            if (turns_for(c, among, places)) {
+            if (ordered_in_hand(op, c, among, places)) {
+                continue;
+            } else if (turns_for(c, among, places)) {
                 add(crease_of_[c], op, need::turned_first);
                 hem |= among.parts.size() == 1;
                 encloses |= turnings_[c].encloses;
@@ -275,6 +280,17 @@ private:
                  any([&](const place& p) { return covers(t.covers, p); }))
             add(op, crease_of_[c], need::before_covered);
     }
+    /// What is folded in the hand is folded wherever it then lies; a row of its piece alone that crosses it is sewn first.
+    bool ordered_in_hand(std::size_t op, std::size_t c, const reached& among, const std::vector<place>& places) {
+        if (in_hand_[c] == 0)
+            return false;
+        const bool own = is_among(design_.creases[c].part, among), alone = own && among.parts.size() == 1;
+        if (alone && std::any_of(places.begin(), places.end(), [&](const place& p) { return along(turnings_[c], p); }))
+            return false;
+        if (own)
+            alone ? add(op, crease_of_[c], need::sewn_flat) : add(crease_of_[c], op, need::turned_first);
+        return true;
+    }
     bool lies_on(std::size_t p, std::size_t below) const {
         while (p != below && design_.parts[p].on != nowhere)
             p = design_.parts[p].on;
@@ -307,24 +323,25 @@ private:
                 outward(w.to, w.from);
         }
     }
-    /// A piece without what is turned before it is laid: the hems that hold on it alone.
+    /// A piece as it is laid: once turned at the hems that hold on it alone, and folded in the hand.
     bounds as_laid(std::size_t part) const {
-        bounds left = whole_of(part);
+        const bounds whole_piece = whole_of(part);
+        if (design_.parts[part].on == nowhere)
+            return whole_piece;
+        std::array<std::vector<whole>, 4> folds; // from the left, right, top and bottom
         for (std::size_t i = 0; i < design_.creases.size(); ++i) {
-            const flat_crease& c = design_.creases[i];
-            if (c.part != part || !straight(c.stays) || design_.parts[part].on == nowhere || hems_[i] == 0)
-                continue;
-            const whole at = (c.stays.a + c.stays.b) * c.stays.c; // the crease furthest in counts
-            if (c.stays.a < 0)
-                left.left = std::max(left.left, at);
-            else if (c.stays.a > 0)
-                left.right = std::min(left.right, at);
-            else if (c.stays.b < 0)
-                left.top = std::max(left.top, at);
-            else
-                left.bottom = std::min(left.bottom, at);
+            const half_plane& s = design_.creases[i].stays;
+            if (design_.creases[i].part == part && straight(s) && (hems_[i] != 0 || in_hand_[i] != 0))
+                folds[(s.a != 0 ? 0 : 2) + (s.a + s.b > 0 ? 1 : 0)].push_back(depth_of(design_.creases[i]));
         }
-        return left;
+        return {whole_piece.left + folded_in(folds[0]), whole_piece.top + folded_in(folds[2]),
+                whole_piece.right - folded_in(folds[1]), whole_piece.bottom - folded_in(folds[3])};
+    }
+    /// The designer has it folded before its piece is laid, or one further in from the same edge.
+    bool is_in_hand(const flat_crease& c) const {
+        return std::any_of(design_.creases.begin(), design_.creases.end(), [&](const flat_crease& other) {
+            return other.in_hand && straight(c.stays) && same_edge(c, other) && depth_of(c) <= depth_of(other);
+        });
     }
     /// Whether some row through that piece alone runs along it in what it, or a later crease from its edge, turns over; or a
     /// seam along it.
@@ -370,8 +387,8 @@ private:
     std::vector<std::vector<std::size_t>> children_{};
     std::vector<std::size_t> laying_of_{}, crease_of_{};
     std::vector<turning> turnings_{};
-    std::vector<char> hems_{};   ///< each crease
-    std::vector<bounds> laid_{}; ///< each piece as it is laid, in the root's spots
+    std::vector<char> hems_{}, in_hand_{}; ///< each crease
+    std::vector<bounds> laid_{};           ///< each piece as it is laid, in the root's spots
 };
 using needs = lazy_needs<void>;
 

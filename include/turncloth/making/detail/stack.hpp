@@ -3,6 +3,7 @@
 //   ply{part, wall, how, area, body}       one thickness of one part: a convex cell of it as it lies
 //   struct stack                           plies from the bottom up
 //     fold(stack, moves, beyond, over)     turns what lies beyond a line, of the parts that move
+//     fold_alone(stack, part, beyond, on, over)     of one part, what was cut beyond it: a pleat's second fold
 //     lay(stack, on, carry, beneath)       puts one stack on or beneath another
 //     widest_ply(stack, part, line)        the ply of a part that a line on it is drawn on
 //   within(ply, line, from, to)            the stretch of an upright or level line inside a ply
@@ -129,6 +130,31 @@ inline bool fold(stack& s, const std::vector<char>& moves, const half_plane& sta
     s.plies.resize(kept);
     s.plies.insert(over ? s.plies.end() : s.plies.begin() + static_cast<std::ptrdiff_t>(*lowest), turned.rbegin(),
                    turned.rend());
+    return true;
+}
+
+/// As fold, of one part that is folded in the hand: what lies beyond the line as it was cut is turned, and whatever else of it
+/// lies there already stays. `own` is in the part's own spots, `on` is how the ply lies that the line is drawn on.
+inline bool fold_alone(stack& s, std::size_t part, const half_plane& own, const lie& on, bool over) {
+    const lie mirror = mirror_in(carried(own, on));
+    std::vector<ply> kept, turned;
+    std::optional<std::size_t> lowest;
+    for (const ply& p : s.plies) {
+        const half_plane stays = carried(own, p.how);
+        const sides_of_line here = p.part == part ? sides_of(p.area, stays) : sides_of_line{true, false};
+        if (here.beyond)
+            turned.push_back(turned_over(p, stays, mirror));
+        if (!here.within && here.beyond)
+            continue;
+        if (p.part == part && !lowest)
+            lowest = kept.size();
+        kept.push_back(here.beyond ? left_flat(p, stays) : p);
+    }
+    if (turned.empty() || !lowest)
+        return false;
+    kept.insert(over ? kept.end() : kept.begin() + static_cast<std::ptrdiff_t>(*lowest), turned.rbegin(),
+                turned.rend());
+    s.plies = std::move(kept);
     return true;
 }
 

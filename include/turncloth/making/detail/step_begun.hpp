@@ -55,6 +55,7 @@ struct step_begun {
             s.through = design.spots()[i].through;
             s.width = design.spots()[i].width;
             s.height = design.spots()[i].height;
+            s.stitches = design.spots()[i].stitches;
             return;
         case operation_kind::seam:
             return begin_seam(s, design.seams()[i]);

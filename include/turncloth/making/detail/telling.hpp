@@ -379,14 +379,17 @@ private:
                                            &phrases::buttons, &phrases::tie_ends,  &phrases::tie_middle,
                                            &phrases::crosses};
         const told_place& p = s.places[0];
-        return say(*kinds[static_cast<std::size_t>(s.spot)], {{"piece", name(p.piece)},
-                                                              {"down", p.across.at[0]},
-                                                              {"edge", edge_in_words(p.across.from)},
-                                                              {"at", listed(p.along.at)},
-                                                              {"end", edge_in_words(p.along.from)},
-                                                              {"width", s.width},
-                                                              {"height", s.height},
-                                                              {"layers", layers(s)}});
+        const bool sized = s.spot == spot_kind::bar_tack && s.stitches > 0;
+        return say(sized ? phrases::bars : *kinds[static_cast<std::size_t>(s.spot)],
+                   {{"piece", name(p.piece)},
+                    {"down", p.across.at[0]},
+                    {"edge", edge_in_words(p.across.from)},
+                    {"at", listed(p.along.at)},
+                    {"end", edge_in_words(p.along.from)},
+                    {"width", s.width},
+                    {"height", s.height},
+                    {"stitches", std::to_string(s.stitches)},
+                    {"layers", layers(s)}});
     }
 };
 using teller = lazy_teller<void>;

@@ -50,7 +50,7 @@ struct told_step {
     told_fit fit{};
     told_distances left_open{};
     spot_kind spot = spot_kind::eyelet;
-    std::int64_t folds = 0;
+    std::int64_t folds = 0, stitches = 0;
     closed_by closing = closed_by::nothing;
     turncloth::pressed pressed = turncloth::pressed::open;
     std::string width{}, height{}, overrun{};

@@ -6,12 +6,15 @@
 //   holds(turning, place)              it runs over the turned cloth, or on its very edge
 //   along(turning, place)              a row runs along the crease, not across it
 //   in_turned(turning, place)          it runs along it in what is turned, or on the crease
+//   folded_in(folds)                   how far in from its cut edge cloth begins, folded at those distances from it
 #ifndef TURNCLOTH_MAKING_DETAIL_TURNING_HPP
 #define TURNCLOTH_MAKING_DETAIL_TURNING_HPP
 
 #include <turncloth/making/detail/whole.hpp>
 
+#include <algorithm>
 #include <cstddef>
+#include <vector>
 
 namespace turncloth::detail::flat_work {
 
@@ -59,6 +62,19 @@ inline bool in_turned(const turning& t, const place& p) {
                          t.turned.left < p.where.right
                    : t.turned.left <= at && at <= t.turned.right && p.where.top < t.turned.bottom &&
                          t.turned.top < p.where.bottom;
+}
+
+/// Folded in turn from the outermost on, a hem begins at the last of them, and a pleat, which goes over and back, at the edge
+/// of what lies beneath it.
+inline whole folded_in(std::vector<whole> folds) {
+    std::sort(folds.begin(), folds.end());
+    std::vector<whole> ends = {0};
+    for (const whole f : folds) {
+        for (whole& end : ends)
+            end = 2 * f - end;
+        ends.push_back(f);
+    }
+    return *std::min_element(ends.begin(), ends.end());
 }
 
 } // namespace turncloth::detail::flat_work

@@ -98,7 +98,9 @@ public:
         std::optional<std::pair<std::size_t, std::size_t>> wall;
         if (c.begins_wall)
             wall = std::pair(c.part, walls_++);
-        if (!fold(s, moving_with(c.part), carried(c.stays, on->how), c.over, wall))
+        const bool turned = c.in_hand && !wall ? fold_alone(s, c.part, c.stays, lie(on->how), c.over)
+                                               : fold(s, moving_with(c.part), carried(c.stays, on->how), c.over, wall);
+        if (!turned)
             return {work_fault::turns_all, c.part};
         find_bodies(s);
         return {};
