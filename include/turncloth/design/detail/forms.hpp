@@ -6,7 +6,7 @@
 #ifndef TURNCLOTH_DESIGN_DETAIL_FORMS_HPP
 #define TURNCLOTH_DESIGN_DETAIL_FORMS_HPP
 
-#include <turncloth/design/detail/figures.hpp>
+#include <turncloth/design/detail/form_values.hpp>
 #include <turncloth/design/project_design.hpp>
 #include <turncloth/marks/spacing.hpp>
 #include <turncloth/notions/caution.hpp>
@@ -14,6 +14,7 @@
 #include <turncloth/panel/finish.hpp>
 #include <turncloth/panel/size.hpp>
 #include <turncloth/sheet/drafted_piece.hpp>
+#include <turncloth/sheet/fastened.hpp>
 #include <turncloth/sheet/filled_and_pieced.hpp>
 #include <turncloth/sheet/notion.hpp>
 #include <turncloth/sheet/standing_pockets.hpp>
@@ -29,49 +30,6 @@
 #include <vector>
 
 namespace turncloth::detail {
-
-inline constexpr std::size_t most_parts_of_a_form = 8;
-
-struct form_part {
-    std::string_view name{};
-    wanted is = wanted::length;
-    bool must = true;
-};
-constexpr form_part may_have(std::string_view name, wanted is = wanted::length) { return {name, is, false}; }
-constexpr form_part counted_part(std::string_view name) { return {name, wanted::count, true}; }
-
-struct form {
-    std::string_view is;
-    std::array<form_part, most_parts_of_a_form> parts{};
-
-    std::size_t size() const { return count_named(parts); }
-};
-
-/// What the parts of a form come to, in the order of its table.
-template <length_unit Unit>
-struct form_values {
-    std::array<std::optional<expression_value>, most_parts_of_a_form> parts{};
-    ruled<Unit> by{};
-
-    length<Unit> operator[](std::size_t i) const {
-        return parts[i] ? parts[i]->template as_length<Unit>() : length<Unit>();
-    }
-    bool has(std::size_t i) const { return parts[i].has_value(); }
-    fraction number(std::size_t i, fraction otherwise = 0) const { return parts[i] ? *parts[i]->number : otherwise; }
-    std::int64_t count(std::size_t i) const { return whole_number(number(i), "a number of things"); }
-};
-
-template <class Made, length_unit Unit>
-struct form_maker {
-    form is;
-    Made (*make)(const form_values<Unit>&);
-};
-
-template <length_unit Unit>
-using finish_maker = form_maker<finish<Unit>, Unit>;
-
-template <length_unit Unit>
-using parts_given_of = const form_values<Unit>&;
 
 /// Two such edges meet over the chain; the row through the tape lies `stitched` beside the fold.
 template <length_unit U>
@@ -228,8 +186,40 @@ notion<U> darned(parts_given_of<U> v) {
                      needleful<U>{.cut = v[5], .tail = v[6]});
 }
 
+/// The middles of fasteners, each on the ruler by itself; one alone has no step.
 template <length_unit U>
-inline constexpr std::array<notion_maker<U>, 19> notion_forms = {{
+row<finished_edge, U> fastened_at(std::int64_t count, length<U> first, length<U> step, const ruled<U>& by) {
+    require_at_most<range_error>(count, most_in_a_row, "the number of fasteners in a row");
+    return by.parts(row<finished_edge, U>(at<finished_edge>(first), step, count));
+}
+
+template <length_unit U>
+notion<U> buttoned_edge(parts_given_of<U> v) {
+    return listed("",
+                  buttoned_lap<U>{.button = {.across = v[4], .thick = v[5]},
+                                  .runs = v.has(11) ? hole_runs::square_to_edge : hole_runs::along_edge,
+                                  .places = fastened_at<U>(v.count(0), v[2], v[3], v.by),
+                                  .edge = v[1],
+                                  .stand = v[7],
+                                  .deep = v[8],
+                                  .shank = v[11],
+                                  .hole = v[6],
+                                  .clear = v[9]},
+                  v[10]);
+}
+
+template <length_unit U>
+notion<U> snapped_edge(parts_given_of<U> v) {
+    return listed("", snapped_lap<U>{.across = v[4],
+                                     .places = fastened_at<U>(v.count(0), v[2], v[3], v.by),
+                                     .edge = v[1],
+                                     .stand = v[5],
+                                     .deep = v[6],
+                                     .clear = v[7]});
+}
+
+template <length_unit U>
+inline constexpr std::array<notion_maker<U>, 22> notion_forms = {{
     {{"details"}, [](parts_given_of<U>) { return notion<U>(""); }},
     {{"ribbon round a roll",
       {{{"girth"},
@@ -318,6 +308,27 @@ inline constexpr std::array<notion_maker<U>, 19> notion_forms = {{
                                         .bow = {.loop = v[2], .tail = v[3], .knot = v[4]},
                                         .turned = v[5],
                                         .hold = v[6]});
+     }},
+    {{"buttons",
+      {{counted_part("count"),
+        {"edge"},
+        {"first"},
+        may_have("step"),
+        {"across"},
+        {"thickness"},
+        {"hole"},
+        {"stand"},
+        {"deep"},
+        {"clear"},
+        {"beyond"},
+        may_have("shank")}}},
+     buttoned_edge<U>},
+    {{"snaps",
+      {{counted_part("count"), {"edge"}, {"first"}, may_have("step"), {"across"}, {"stand"}, {"deep"}, {"clear"}}}},
+     snapped_edge<U>},
+    {{"straps with hook and loop", {{counted_part("count"), {"least"}, {"most"}, {"holds"}, may_have("end")}}},
+     [](parts_given_of<U> v) {
+         return listed("", v.count(0), touch_strap<U>{.least = v[1], .most = v[2], .holds = v[3], .end = v[4]});
      }},
 }};
 
