@@ -24,6 +24,7 @@ TESTS = {
     "measure/rounding.hpp": ["measure/rounding_test.cpp", "measure/irrational_test.cpp"],
     "measure/total.hpp": ["measure/total_test.cpp"],
     "notions/drawstring.hpp": ["notions/drawstring_test.cpp"],
+    "notions/gathered.hpp": ["notions/gathered_test.cpp"],
     "notions/lining.hpp": ["notions/lining_test.cpp"],
     "notions/strap.hpp": ["notions/strap_test.cpp"],
     "panel/finish.hpp": ["panel/finish_test.cpp"],

@@ -101,6 +101,7 @@
 #include <turncloth/notions/drawstring.hpp>
 #include <turncloth/notions/error.hpp>
 #include <turncloth/notions/filling.hpp>
+#include <turncloth/notions/gathered.hpp>
 #include <turncloth/notions/hanging.hpp>
 #include <turncloth/notions/joining.hpp>
 #include <turncloth/notions/lining.hpp>

@@ -161,6 +161,12 @@ notion<U> ribbon_round(parts_given_of<U> v) {
         "", tie_round<U>(v[0], times, {.loop = v[2], .tail = v[3], .knot = v[4]}, {.ease = v[5], .turned = v[6]}),
         v[0]);
 }
+/// Of a length that it has already, or of what it takes.
+template <length_unit U>
+notion<U> tie_round_neck(parts_given_of<U> v) {
+    const neck_tie<U> tie{.girth = v[0], .bow = {.loop = v[1], .tail = v[2], .knot = v[3]}, .extra = {v[4], v[5]}};
+    return v.has(6) ? listed("", tie, v[6]) : listed("", tie);
+}
 template <length_unit U>
 notion<U> ribbons_sewn(parts_given_of<U> v) {
     return listed("", v.count(0),
@@ -218,7 +224,7 @@ notion<U> darned(parts_given_of<U> v) {
 }
 
 template <length_unit U>
-inline constexpr std::array<notion_maker<U>, 17> notion_forms = {{
+inline constexpr std::array<notion_maker<U>, 18> notion_forms = {{
     {{"details"}, [](parts_given_of<U>) { return notion<U>(""); }},
     {{"ribbon round a roll",
       {{{"girth"},
@@ -294,6 +300,9 @@ inline constexpr std::array<notion_maker<U>, 17> notion_forms = {{
      [](parts_given_of<U> v) {
          return listed("", loose_filling<U>{{v[0], v[1]}, v.number(2), v[3]});
      }},
+    {{"tie round a neck",
+      {{{"girth"}, {"loop"}, {"tail"}, {"knot"}, may_have("ease"), may_have("turned"), may_have("cut")}}},
+     tie_round_neck<U>},
     {{"piping all round",
       {{{"width"}, {"height"}, {"cord"}, may_have("cloth"), {"seam"}, {"lap"}, may_have("turned"), {"step"}}}},
      piped_round<U>},
