@@ -111,6 +111,8 @@ inline constexpr std::pair<std::string_view, std::string_view> german_sheet[] = 
     {"usable width", "nutzbare Breite"},
     {"length laid, the shortest possible", "belegte Länge, die kürzestmögliche"},
     {"length laid", "belegte Länge"},
+    {"width on hand", "vorhandene Breite"},
+    {"length on hand", "vorhandene Länge"},
     {"length laid on all plies together", "belegte Länge aller Lagen zusammen"},
     {"no order can take less than", "kein Auftrag braucht weniger als"},
     {"copies of this sheet", "Stück nach diesem Blatt"},
