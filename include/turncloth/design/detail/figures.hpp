@@ -15,12 +15,14 @@
 //   volume of a tube (girth, along, step)                  in cubes of the unit, at the most
 //   strip for a cord (cord, cloth, seam, step)             how wide a strip is cut that is folded round it
 //   girth of a neck (round, thickness, packed, step)       once round a mouth gathered in the hand
+//   buttonhole for a button (across, thickness, ease, step)    how long a flat button's hole is
 #ifndef TURNCLOTH_DESIGN_DETAIL_FIGURES_HPP
 #define TURNCLOTH_DESIGN_DETAIL_FIGURES_HPP
 
 #include <turncloth/design/expression_value.hpp>
 #include <turncloth/making/ruled.hpp>
 #include <turncloth/marks/row.hpp>
+#include <turncloth/notions/fastening.hpp>
 #include <turncloth/notions/filling.hpp>
 #include <turncloth/notions/gathered.hpp>
 #include <turncloth/notions/hanging.hpp>
@@ -152,6 +154,13 @@ fraction volume_of_a_tube(const figure_parts& p, fraction) {
 }
 
 template <length_unit Unit>
+fraction buttonhole_for(const figure_parts& p, fraction) {
+    const sewn_button<Unit> b{
+        .across = length_of<Unit>(p[0]), .thick = length_of<Unit>(p[1]), .ball = false, .ease = length_of<Unit>(p[2])};
+    return buttonhole_length(b, length_of<Unit>(p[3])).value().value();
+}
+
+template <length_unit Unit>
 fraction strip_for_cord(const figure_parts& p, fraction) {
     const piped_cord<Unit> cord{
         .across = length_of<Unit>(p[0]), .seam = length_of<Unit>(p[2]), .cloth = length_of<Unit>(p[1])};
@@ -167,7 +176,7 @@ fraction girth_of_a_neck(const figure_parts& p, fraction) {
 
 inline constexpr figure_part a_length = figure_part::length, a_number = figure_part::number;
 
-inline constexpr std::array<named_figure, 15> named_figures = {{
+inline constexpr std::array<named_figure, 16> named_figures = {{
     {"whole part", {{{"of", a_number}}}, a_number, whole_part, whole_part},
     {"half on the ruler", {{{"of"}}}, a_length, half_on_ruler<inch>, half_on_ruler<centimetre>},
     {"mark",
@@ -227,6 +236,11 @@ inline constexpr std::array<named_figure, 15> named_figures = {{
      a_length,
      girth_of_a_neck<inch>,
      girth_of_a_neck<centimetre>},
+    {"buttonhole for a button",
+     {{{"across"}, {"thickness"}, {"ease"}, {"step"}}},
+     a_length,
+     buttonhole_for<inch>,
+     buttonhole_for<centimetre>},
 }};
 
 inline const named_figure* find_figure(std::string_view name) {
