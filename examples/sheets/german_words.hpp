@@ -127,6 +127,43 @@ inline turncloth::phrase_table own_words_in_german() {
          "Eine Decke, die tief hängt, wird mit allem heruntergezogen, was darauf steht: wo kleine Kinder oder Tiere "
          "sind, keine heißen Schüsseln und keine Flammen daraufstellen."},
         {"gap in the bottom", "Lücke in der Unterkante"},
+        {"piping", "Paspel"},
+        {"corner", "Ecke"},
+        {"zipper in the back strip", "Reißverschluss im hinteren Streifen"},
+        {"button and tab", "Knopf und Lasche"},
+        {"ties", "Bindebänder"},
+        {"button, thickness", "Knopf, Dicke"},
+        {"tab, finished length", "Lasche, fertige Länge"},
+        {"interfacing, from the cut left edge of the tab", "Einlage, ab der linken Schnittkante der Lasche"},
+        {"interfacing, from the cut top edge of the tab", "Einlage, ab der oberen Schnittkante der Lasche"},
+        {"Iron or tack the interfacing onto the wrong side of the tab while it is flat, as far from its cut left and "
+         "top edges as the figures of the button and tab say.",
+         "Die Einlage auf die linke Seite der Lasche bügeln oder heften, solange diese flach liegt, so weit von ihrer "
+         "linken und oberen Schnittkante, wie die Maße von Knopf und Lasche sagen."},
+        {"Work one buttonhole through the tab, in the middle of its width and along it, from its left end as the "
+         "figures of the button and tab say.",
+         "Ein Knopfloch durch die Lasche arbeiten, in der Mitte ihrer Breite und längs zu ihr, von ihrem linken Ende, "
+         "wie die Maße von Knopf und Lasche sagen."},
+        {"Fold the tails of the ties to the middle of the back strip and pin them there, and pin the tab down, clear "
+         "of every edge, until the cover is turned out: no seam is to catch them.",
+         "Die Enden der Bindebänder zur Mitte des hinteren Streifens legen und dort feststecken, und die Lasche "
+         "niederstecken, fern von jeder Kante, bis der Bezug gewendet ist: Keine Naht darf sie fassen."},
+        {"Take the pins out of the ties and the tab. Fold the tab back over the box that holds it: it reaches past the "
+         "corner, to the button of the next cushion.",
+         "Die Nadeln aus den Bindebändern und der Lasche nehmen. Die Lasche über den Kasten zurücklegen, der sie hält: "
+         "Sie reicht über die Ecke bis zum Knopf des nächsten Kissens."},
+        {"Zipped half 1 is the lower half of the strip along the back, and zipped half 2 the upper one.",
+         "„zipped half 1“ ist die untere Hälfte des Streifens an der Rückseite, „zipped half 2“ die obere."},
+        {"Side strip 1 goes along the left of the cushion as you stand before it, and side strip 2 along the right.",
+         "„side strip 1“ kommt an die linke Seite des Kissens, wenn man davor steht, „side strip 2“ an die rechte."},
+        {"The boxing strip goes round the left side, the front and the right side of the cushion as you stand before "
+         "it: with its right side up, its left end comes to the back of the left side.",
+         "„boxing strip“ läuft um die linke Seite, die Vorderseite und die rechte Seite des Kissens, wenn man davor "
+         "steht: mit der rechten Stoffseite oben kommt sein linkes Ende an das hintere Ende der linken Seite."},
+        {"Tie the cushion down before anyone sits on it: a loose one slides off a smooth bench, and who sits on it "
+         "with it.",
+         "Das Kissen festbinden, bevor sich jemand daraufsetzt: Ein loses rutscht von einer glatten Bank, und wer "
+         "darauf sitzt, mit ihm."},
         {"seam of the strip, clipped at each corner from its cut edges",
          "Zugabe des Streifens, an jeder Ecke von der Schnittkante her eingeschnitten"},
         {"Join the piping strips to one: lay the end of one square across the end of the next, right sides together, "

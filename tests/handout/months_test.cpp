@@ -7,6 +7,7 @@
 #include <turncloth/design/project_of.hpp>
 #include <turncloth/handout/german.hpp>
 #include <turncloth/handout/handout.hpp>
+#include <turncloth/making/boxed.hpp>
 #include <turncloth/page/html.hpp>
 #include <turncloth/panel/typed_size.hpp>
 #include <turncloth/sheet/on_hand.hpp>
@@ -220,6 +221,89 @@ TEST_CASE("a draught stopper holds what is weighed for it, and what is too heavy
         refused_at(stopper, "60 x 6 in") ==
         "It would hold a filling of 259 by the scales, more than the 160 that is lifted without harm: make it thinner "
         "or shorter.");
+}
+
+/// Whether seams and creases close it to one box of that size, which its filling goes into.
+template <length_unit Unit>
+void check_box(const project_design& d, const finished_size<Unit>& size, std::type_identity_t<length<Unit>> depth) {
+    const project<Unit> made = project_of(d, size);
+    REQUIRE(made.design() != nullptr);
+    const boxed<Unit> found = boxed_of(*made.design());
+    CHECK(found.faults.empty());
+    REQUIRE(found.boxes.size() == 1);
+    const box_found<Unit>& box = found.boxes[0];
+    CHECK_FALSE(box.open);
+    CHECK(box.width == size.width());
+    CHECK(box.height == size.height());
+    CHECK(box.depth == depth);
+    REQUIRE(found.passages.size() == 1);
+    CHECK(found.passages[0].passes());
+}
+
+TEST_CASE(
+    "a bench cushion is piped and boxed at any size, and what does not close or would be cut through is refused") {
+    const project_design cushion = month("bench_cushion");
+    check_sizes(cushion, {"36 x 16 in", "54 5/8 x 18 in", "20 x 14 in", "90 x 40 cm", "140,3 x 45 cm", "50 x 35 cm"});
+    // Its strip in three pieces and the zipped halves, and in one that is folded round two corners.
+    check_box(cushion, finished_size<inch>(36_in, 16_in), 3_in);
+    check_box(cushion, finished_size<inch>(20_in, 14_in), 3_in);
+    check_box(cushion, finished_size<centimetre>(90_cm, 40_cm), 8_cm);
+    check_box(cushion, finished_size<centimetre>(50_cm, 35_cm), 8_cm);
+    // By hand: seams of 1/2 in. Half of 3 in, a seam, and 3/4 in turned under beside the zipper. Round a cord of 1/4 in in canvas of
+    // 1/32: 9/32 x pi = 0.884, and twice 1/2: up to 2 in. 104 in round, 1 in of lap and 1/2 turned in: of 53 in three strips, each join
+    // takes 2 in: (105 1/2 + 2 x 2) / 3 = 36 1/2. The tab: 1 1/2 sewn down, and again 1 1/2, 1/2 and 1 1/4 past the corner, 3/4 to
+    // its end, 1/4 to spare, less twice 1/4: 5 1/4 in, and 3/8 in at either end.
+    const sheet<inch> s = sheet_at(cushion, finished_size<inch>(36_in, 16_in));
+    REQUIRE(s.pieces.size() == 7);
+    CHECK(s.pieces[0].cut == cut_size<inch>(37_in, 17_in));
+    CHECK(s.pieces[2].cut == cut_size<inch>(37_in, "2 3/4"_in));
+    CHECK(s.pieces[3].cut == cut_size<inch>(37_in, 4_in));
+    CHECK(s.pieces[4].cut == cut_size<inch>(17_in, 4_in));
+    CHECK(s.pieces[5].cut == cut_size<inch>(6_in, 6_in));
+    CHECK(s.pieces[6].cut == cut_size<inch>("36 1/2"_in, 2_in));
+    CHECK(s.pieces[6].made_from.count() == 3);
+    // Twice 14 in, 20 in and two seams are 49 in.
+    CHECK(sheet_at(cushion, finished_size<inch>(20_in, 14_in)).pieces[3].cut == cut_size<inch>(49_in, 4_in));
+    // Corners are turned along either panel, in one strip too, and nowhere on the straight ends of the strips.
+    for (const finished_size<inch>& size : {finished_size<inch>(36_in, 16_in), finished_size<inch>(20_in, 14_in)})
+        for (const work_group<inch>& g : sheet_at(cushion, size).steps.groups)
+            for (const work_step<inch>& step : g.steps)
+                if (step.verb == work_verb::seam && step.places.size() > 1)
+                    CHECK(step.straight == (step.places.size() == 2));
+    // A button of 3/4 in, 1/8 thick; its line 3/8 and 3/8 in from the end of the tab, and half a shank of 1/8 beyond that.
+    const auto& button = s.notions[2].details();
+    CHECK(button[2].amount.value() == "7/8"_in);
+    CHECK(button[5].amount.value() == "11/16"_in);
+    CHECK(button[6].amount.value() == "1 9/16"_in);
+    CHECK(button[13].amount.value() == "11/16"_in); // the end turned in, and to 3/8 in before the hole
+    CHECK(button[14].amount.value() == "3 3/8"_in); // the third quarter of 6 in, its middle, less 3/8
+    CHECK(refused_at(cushion, "9 x 16 in") == "The shortest zipper sold, 7 in, and its ends are longer than the strip "
+                                              "along a back of 9 in: the cushion needs at "
+                                              "least 10 in of width.");
+    CHECK(refused_at(cushion, "36 x 5 in") ==
+          "A cushion 3 in thick and less than 6 in deep from front to back tips over.");
+    CHECK(refused_at(cushion, "12 x 40 in") == "Cushion for the potting bench, 3 in thick cannot be made as designed: "
+                                               "filling cannot pass \"zipper\": it needs an "
+                                               "opening of 11 5/8 in, and that one is 10 in");
+    const auto with = [&](const std::string& name, const char* is, const char* inches) {
+        project_design other = cushion;
+        for (design_measure& m : other.measures)
+            if (m.name == name && *is != 0)
+                m.is = measure_expression(is);
+            else if (m.name == name)
+                m.inches = measure_expression(inches);
+        return refused_at(other, "36 x 16 in");
+    };
+    CHECK(with("hole", "button", "") ==
+          "/notions/2: a buttonhole of 3/4 in is too short for its button, which is 3/4 in "
+          "across and 1/8 in thick");
+    CHECK(with("stand", "shank / 2", "") ==
+          "/notions/2: a buttonhole would begin 0 in from its folded edge, and cut that fold");
+    CHECK(with("stand", "hole clear", "") ==
+          "/notions/2: a buttonhole 5/16 in from its folded edge tears out: 3/8 in is to stay clear");
+    CHECK(with("tab width", "", "2 3/4 in") == "A tab 2 3/4 in wide does not lie on a strip that finishes 3 in high.");
+    CHECK(with("zipper ends", "", "1 3/4 in") == "/notions/0: the top end of the tape reaches 1 3/4 in beyond the "
+                                                 "opening, into the seam: the margin there is 1 1/2 in");
 }
 
 TEST_CASE("a practice panel of repairs is made at any size, and one without room for them is refused") {

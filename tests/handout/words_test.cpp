@@ -268,6 +268,51 @@ std::vector<string> own_words() {
         "first cord, in at the left, through both casings and out at the left again, and knot its ends",
         "second cord, in at the right, through both casings and out at the right again, and knot its ends",
         "Wash the bag before food goes into it, and let it dry: damp cloth grows mould.",
+        "Cushion for the potting bench",
+        "bottom panel",
+        "zipped half",
+        "boxing strip",
+        "front strip",
+        "side strip",
+        "tab",
+        "left tie",
+        "right tie",
+        "corner",
+        "button",
+        "zipper in the back strip",
+        "button and tab",
+        "button, thickness",
+        "tab, finished length",
+        "interfacing, from the cut left edge of the tab",
+        "interfacing, from the cut top edge of the tab",
+        "Iron or tack the interfacing onto the wrong side of the tab while it is flat, as far from its cut left and "
+        "top edges as the figures of the button and tab say.",
+        "Work one buttonhole through the tab, in the middle of its width and along it, from its left end as the "
+        "figures of the button and tab say.",
+        "Fold the tails of the ties to the middle of the back strip and pin them there, and pin the tab down, clear of "
+        "every edge, until the cover is turned out: no seam is to catch them.",
+        "Take the pins out of the ties and the tab. Fold the tab back over the box that holds it: it reaches past the "
+        "corner, to the button of the next cushion.",
+        "Zipped half 1 is the lower half of the strip along the back, and zipped half 2 the upper one.",
+        "Side strip 1 goes along the left of the cushion as you stand before it, and side strip 2 along the right.",
+        "The boxing strip goes round the left side, the front and the right side of the cushion as you stand before "
+        "it: with its right side up, its left end comes to the back of the left side.",
+        "Tie the cushion down before anyone sits on it: a loose one slides off a smooth bench, and who sits on it with "
+        "it.",
+        "Iron or tack the interfacing onto the wrong side of the tab while it is flat, as far from its cut left and "
+        "top edges as the figures of the button and tab say.",
+        "Work one buttonhole through the tab, in the middle of its width and along it, from its left end as the "
+        "figures of the button and tab say.",
+        "Fold the tails of the ties to the middle of the back strip and pin them there, and pin the tab down, clear of "
+        "every edge, until the cover is turned out: no seam is to catch them.",
+        "Take the pins out of the ties and the tab. Fold the tab back over the box that holds it: it reaches past the "
+        "corner, to the button of the next cushion.",
+        "The boxing strip goes round the left side, the front and the right side of the cushion as you stand before "
+        "it: with its right side up, its left end comes to the back of the left side.",
+        "Tie the cushion down before anyone sits on it: a loose one slides off a smooth bench, and who sits on it with "
+        "it.",
+        "tails",
+        "turned in at its ends",
         "Kneeling pad cover",
         "thick",
         "Hand-tool roll",
@@ -497,8 +542,8 @@ TEST_CASE("every word of the handouts of designs with outlines and bindings is s
                              "examples/designs/patchwork_cushion.json", "examples/designs/draught_stopper.json",
                              "examples/designs/mended_panel.json", "examples/designs/picnic_roll.json",
                              "examples/designs/shade_curtain.json", "examples/designs/table_linen.json",
-                             "examples/designs/wall_pockets.json", "examples/designs/advent_hanging.json",
-                             "examples/designs/gift_sack.json"}) {
+                             "examples/designs/bench_cushion.json", "examples/designs/wall_pockets.json",
+                             "examples/designs/advent_hanging.json", "examples/designs/gift_sack.json"}) {
         std::ifstream in(file, std::ios::binary);
         const project_design d = read_design(string(std::istreambuf_iterator<char>(in), {}));
         for (const string& size : d.sizes)
