@@ -126,6 +126,19 @@ inline turncloth::phrase_table own_words_in_german() {
          "small children or animals are.",
          "Eine Decke, die tief hängt, wird mit allem heruntergezogen, was darauf steht: wo kleine Kinder oder Tiere "
          "sind, keine heißen Schüsseln und keine Flammen daraufstellen."},
+        {"waist tape, in at one end of the casing and out at the other",
+         "Taillenband, an einem Ende des Tunnels hinein und am anderen heraus"},
+        {"width of the tape", "Breite des Bands"},
+        {"Where the hems of the apron and of its flaps cross nine layers meet: hammer them flat, and turn the "
+         "handwheel by "
+         "hand there.",
+         "Wo sich die Säume der Schürze und ihrer Patten kreuzen, liegen neun Lagen: flach hämmern und dort das "
+         "Handrad "
+         "von Hand drehen."},
+        {"Put blades into their sheaths before they go into a slot, points down, and take them out before you kneel or "
+         "sit: a point works its way through cloth.",
+         "Klingen vor dem Einstecken in ihre Hülle tun, die Spitze nach unten, und vor dem Knien oder Sitzen "
+         "herausnehmen: Eine Spitze arbeitet sich durch Stoff."},
         {"gap in the bottom", "Lücke in der Unterkante"},
         {"piping", "Paspel"},
         {"corner", "Ecke"},

@@ -57,9 +57,10 @@ TEST_CASE("a design is written and read back equal") {
           designs::file("examples/designs/patchwork_cushion.json"),
           designs::file("examples/designs/draught_stopper.json"), designs::file("examples/designs/mended_panel.json"),
           designs::file("examples/designs/picnic_roll.json"), designs::file("examples/designs/shade_curtain.json"),
-          designs::file("examples/designs/table_linen.json"), designs::file("examples/designs/wall_pockets.json"),
-          designs::file("examples/designs/bench_cushion.json"), designs::file("examples/designs/advent_hanging.json"),
-          designs::file("examples/designs/gift_sack.json"), file_of("")}) {
+          designs::file("examples/designs/table_linen.json"), designs::file("examples/designs/tool_apron.json"),
+          designs::file("examples/designs/wall_pockets.json"), designs::file("examples/designs/bench_cushion.json"),
+          designs::file("examples/designs/advent_hanging.json"), designs::file("examples/designs/gift_sack.json"),
+          file_of("")}) {
         const project_design d = read_design(text);
         CHECK(read_design(to_json(d).dump()) == d);
     }
@@ -610,6 +611,9 @@ TEST_CASE("a design at a size is a file of numbers that gives the same project")
     const project_design advent = read_design(designs::file("examples/designs/advent_hanging.json"));
     check_numbers(advent, finished_size("22 1/3"_in, 30_in));
     check_numbers(advent, finished_size(56_cm, "76.7"_cm));
+    const project_design apron = read_design(designs::file("examples/designs/tool_apron.json"));
+    check_numbers(apron, finished_size("24 1/3"_in, 18_in));
+    check_numbers(apron, finished_size(60_cm, "46.7"_cm));
     const project_design stopper = read_design(designs::file("examples/designs/draught_stopper.json"));
     check_numbers(stopper, finished_size("32 1/3"_in, 4_in));
     check_numbers(stopper, finished_size(80_cm, "8.7"_cm));

@@ -1,6 +1,7 @@
 // A project file for a month: at three sizes in inches and three in centimetres its sheet is worked out on a ruler, with nothing to
 // be warned of, and its handout is written in English and in German; cut sizes by hand; the sizes beside them are refused.
 #include "../../examples/sheets/german_words.hpp"
+#include "making/left_out.hpp"
 #include "refused.hpp"
 #include <turncloth.hpp>
 #include <turncloth/design/json.hpp>
@@ -8,6 +9,7 @@
 #include <turncloth/handout/german.hpp>
 #include <turncloth/handout/handout.hpp>
 #include <turncloth/making/boxed.hpp>
+#include <turncloth/making/executed.hpp>
 #include <turncloth/page/html.hpp>
 #include <turncloth/panel/typed_size.hpp>
 #include <turncloth/sheet/on_hand.hpp>
@@ -136,6 +138,54 @@ TEST_CASE(
     CHECK(refused_at(roll, "19 x 30 in") ==
           "Between its end pockets a roll needs room to be turned out: at least 20 in of width.");
     CHECK(refused_at(roll, "48 x 7 in") == "A roll for two pebbles at either end needs at least 8 in of height.");
+}
+
+TEST_CASE("a tool apron is made at any size, and pockets, flaps and ties that do not go together are refused") {
+    project_design apron = month("tool_apron");
+    check_sizes(apron, {"24 x 18 in", "27 3/16 x 20 1/2 in", "18 x 17 in", "60 x 46 cm", "70,3 x 50 cm", "44 x 43 cm"});
+    // By hand: 24 in and hems of 3/8 and 3/4 in at either side; 18 in, such a hem, and a casing of 1/4, 1 1/4 and 1/8 in with 3/8 in
+    // under. Sides of 1 1/4 in leave 21 1/2 in: slots of at least 2 1/2 in are 8; pockets 1 in apart are 10 1/4 in wide.
+    // Folds of 1 in: 14 1/4 in between seams of 3/8 in. From the top 1 5/8 + 1/2, 5 in of slots, 1/2 and 3/4 in: 8 3/8 in; to 1 1/4 in
+    // from the foot: 8 3/8 in high, with a hem of 3/8 and 1 in. Flaps 1/4 in wider at either side, 3/4 + 2 + 1 1/2 in long.
+    const sheet<inch> s = sheet_at(apron, finished_size<inch>(24_in, 18_in));
+    REQUIRE(s.pieces.size() == 5);
+    CHECK(s.pieces[0].cut == cut_size<inch>("26 1/4"_in, "21 1/8"_in));
+    CHECK(s.pieces[1].cut == cut_size<inch>("22 1/4"_in, "6 3/4"_in));
+    CHECK(s.pieces[2].cut == cut_size<inch>(15_in, "10 1/8"_in));
+    CHECK(s.pieces[3].cut == cut_size<inch>(15_in, "10 1/8"_in));
+    CHECK(s.pieces[4].cut == cut_size<inch>(12_in, "5 1/4"_in));
+    CHECK(s.pieces[4].made_from.count() == 2);
+    CHECK(s.notions[0].details()[1].amount.value() == 64_in); // 40, 4 x 2 1/2, 2 x 6, 1 and 2 x 1/2
+    CHECK(s.notions[0].details()[2].amount.value() == "19 1/2"_in);
+    CHECK(s.notions[1].details()[1].places ==
+          std::vector<length<inch>>{"1 3/4"_in, "2 3/4"_in, "11 1/2"_in, "12 1/2"_in});
+    // Eight slots, a pocket of either kind and the casing, as they are sewn; with one row fewer that holds a pocket they are not.
+    const making<inch>& d = *s.design;
+    CHECK(execute(d).spaces.size() == 11);
+    for (std::size_t i = 0; i < d.rows().size(); ++i)
+        if (d.rows()[i].through.size() == 2 && !name_of(d, d.rows()[i].through[0]).starts_with("flap")) {
+            CAPTURE(described(d, operation{operation_kind::stitching, i}));
+            CHECK_FALSE(execute(things::without_row(d, i, 0)).faults.empty());
+        }
+    CHECK(refused_at(apron, "15 x 18 in") ==
+          "Two pockets side by side, 6 in wide each, need at least 15 1/2 in of width.");
+    CHECK(refused_at(apron, "35 x 18 in") ==
+          "An apron for a waist of 40 in leaves 6 in of it open at the back: it is at most 34 in wide.");
+    CHECK(refused_at(apron, "24 x 13 in") == "Below its slots the apron needs room for pockets that are longer than "
+                                             "their flaps: at least 13 5/8 in of height.");
+    const auto with = [&](const std::string& name, const std::string& is) {
+        project_design other = apron;
+        for (design_measure& m : other.measures)
+            if (m.name == name)
+                m.is = measure_expression(is), m.inches = {}, m.centimetres = {};
+        return refused_at(other, "24 x 18 in");
+    };
+    CHECK(with("fold", "1 1/4 in")
+              .find("a pocket 10 1/4 in wide has no room for two folds of 1 1/4 in, 4 in clear of its sides") !=
+          std::string::npos);
+    CHECK(with("flap width", "10 in").find("a flap 10 in wide is narrower than its pocket, which is 10 1/4 in") !=
+          std::string::npos);
+    CHECK(with("hold", "20 in").find("a tie of 63 in is too short for a casing of 24 in") != std::string::npos);
 }
 
 TEST_CASE("a produce bag in five sizes is drawn up both ways, and a cord that hangs out too far is refused") {

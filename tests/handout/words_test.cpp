@@ -175,6 +175,19 @@ std::vector<string> own_words() {
         "Slip-stitch each mitre from the corner to the hem's inner edge, through the hem alone.",
         "A cloth that hangs low is pulled down with all that stands on it: keep hot dishes and flames off it where "
         "small children or animals are.",
+        "Tool apron",
+        "tool strip",
+        "bellows pocket",
+        "pleated pocket",
+        "waist tie",
+        "waist tape, in at one end of the casing and out at the other",
+        "width of the tape",
+        "slots",
+        "Where the hems of the apron and of its flaps cross nine layers meet: hammer them flat, and turn the handwheel "
+        "by "
+        "hand there.",
+        "Put blades into their sheaths before they go into a slot, points down, and take them out before you kneel or "
+        "sit: a point works its way through cloth.",
         "Wind-proof picnic roll",
         "pebble pockets",
         "end pocket",
@@ -542,8 +555,9 @@ TEST_CASE("every word of the handouts of designs with outlines and bindings is s
                              "examples/designs/patchwork_cushion.json", "examples/designs/draught_stopper.json",
                              "examples/designs/mended_panel.json", "examples/designs/picnic_roll.json",
                              "examples/designs/shade_curtain.json", "examples/designs/table_linen.json",
-                             "examples/designs/bench_cushion.json", "examples/designs/wall_pockets.json",
-                             "examples/designs/advent_hanging.json", "examples/designs/gift_sack.json"}) {
+                             "examples/designs/tool_apron.json", "examples/designs/bench_cushion.json",
+                             "examples/designs/wall_pockets.json", "examples/designs/advent_hanging.json",
+                             "examples/designs/gift_sack.json"}) {
         std::ifstream in(file, std::ios::binary);
         const project_design d = read_design(string(std::istreambuf_iterator<char>(in), {}));
         for (const string& size : d.sizes)

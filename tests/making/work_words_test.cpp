@@ -327,6 +327,11 @@ TEST_CASE("every phrase is said somewhere, and a table says it otherwise") {
     say({.parts = {{"base"}}, .groups = {{.steps = {corner}}}});
     corner.verb = work_verb::fold;
     corner.once_more = true;
+    work_step<inch> bars{.verb = work_verb::set, .spot = spot_kind::bar_tack, .stitches = 28};
+    bars.places = corner.places;
+    work_step<inch> pleat{.verb = work_verb::fold, .pleated = true};
+    pleat.places.push_back({.piece = {0, 0}, .turned = 1_in});
+    say({.parts = {{"base"}}, .groups = {{.steps = {bars}}, {.steps = {pleat}}}});
     work_step<inch> cut_out{.verb = work_verb::seam};
     cut_out.places.push_back({.piece = {0, 0},
                               .across = {{{0, 0}, edge::left, false, edge::top}, {1_in}},

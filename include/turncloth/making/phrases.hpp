@@ -72,6 +72,8 @@ inline constexpr phrase fold{"step.fold",
 inline constexpr phrase fold_next{"fold.next", "Turn {edges} over by {turned}, and {press}."};
 inline constexpr phrase fold_more_one{"fold.more.one", "Turn that edge over again by {turned}, and {press}."},
     fold_more_many{"fold.more.many", "Turn those edges over again by {turned}, and {press}."};
+inline constexpr phrase fold_pleat{"fold.pleat", "Fold {edges} back outward, {turned} from the folds just made, and "
+                                                 "{press}: it lies there in three."};
 inline constexpr phrase fold_round{"fold.round", "Of that, {round} goes round the edge: {flat} of it lies flat."};
 inline constexpr phrase fold_on_row{"fold.on_row",
                                     "Fold {piece} over along the row just sewn, and {press}: from that fold to {edge} "
@@ -242,6 +244,7 @@ inline constexpr std::array all_phrases = {phrases::comma,
                                            phrases::add,
                                            phrases::one_after_another,
                                            phrases::fold,
+                                           phrases::fold_pleat,
                                            phrases::fold_next,
                                            phrases::fold_more_one,
                                            phrases::fold_more_many,

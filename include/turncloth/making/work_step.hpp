@@ -144,6 +144,7 @@ struct work_step {
     bool on_a_row = false;        ///< a fold along a row of the same piece
     bool on_a_seam = false; ///< a fold along a seam that was sewn; a laying of what is sewn to the other, opened out
     bool once_more = false; ///< a fold of what the step before turned, or of a corner that was folded before
+    bool pleated = false;   ///< a fold of what lies turned already, back toward its edge
     std::vector<operation> stands_for{};
 
     friend bool operator==(const work_step&, const work_step&) = default;

@@ -133,6 +133,7 @@ told_step told(const work_step<Unit>& s, const wording& w) {
     made.on_a_row = s.on_a_row;
     made.on_a_seam = s.on_a_seam;
     made.once_more = s.once_more;
+    made.pleated = s.pleated;
     return made;
 }
 

@@ -97,7 +97,8 @@ private:
             for (const grain& h : other)
                 if (g.part == h.part && g.how == h.how)
                     going_on.insert(g.height);
-        std::map<std::tuple<long, int, interval>, std::vector<long>> bands; // -1 is outside
+        std::map<std::tuple<long, int, interval>, std::vector<std::pair<long, int>>>
+            bands; // -1 is outside; of which side
         const auto sort_out = [&](const std::vector<grain>& list, const at& at_place, int which) {
             const auto folded = folds(list, going_on, at_place == where ? s.beyond : where);
             const auto& sewn = rows_[s.middle];
@@ -117,7 +118,8 @@ private:
                     }
                 const long band = std::count_if(going_on.begin(), going_on.end(), [&](double h) { return h <= low; });
                 const bool outside = i == 0 || i == list.size();
-                bands[{band, in, narrowest}].push_back(outside ? -1 : static_cast<long>(all_.hollow[{at_place, i}]));
+                bands[{band, in, narrowest}].emplace_back(outside ? -1 : static_cast<long>(all_.hollow[{at_place, i}]),
+                                                          which);
             }
         };
         sort_out(one, where, 1);
@@ -125,15 +127,20 @@ private:
         for (const auto& [band, list] : bands)
             join(list, s.length);
     }
-    /// Folds and tubes of one wall that open side by side are reached from one another outside alone, and are not one.
-    void join(const std::vector<long>& list, integer length) {
-        const bool outside = std::find(list.begin(), list.end(), -1) != list.end();
-        for (const long a : list) {
+    /// Gaps of one side that open toward cloth or air on the other are reached by that alone from a fold or tube of one wall.
+    void join(const std::vector<std::pair<long, int>>& list, integer length) {
+        const auto any = [&](auto is) { return std::any_of(list.begin(), list.end(), is); };
+        const bool outside = any([](const auto& m) { return m.first == -1; });
+        for (const auto& [a, of_a] : list) {
             if (a >= 0 && outside)
                 open_[static_cast<std::size_t>(a)] += length;
-            for (const long b : list)
-                if (a >= 0 && b >= 0 && walls(a) == walls(b) && !(outside && walls(a).first == walls(a).second))
+            for (const auto& [b, of_b] : list) {
+                if (a < 0 || b < 0 || walls(a) != walls(b))
+                    continue;
+                const bool across = outside || any([&, side = of_a](const auto& m) { return m.second != side; });
+                if (!(of_a == of_b && across && walls(a).first == walls(a).second))
                     up_[top(static_cast<std::size_t>(a))] = top(static_cast<std::size_t>(b));
+            }
         }
     }
     std::pair<std::size_t, std::size_t> walls(long gap) {

@@ -61,6 +61,9 @@ inline constexpr std::pair<std::string_view, std::string_view> german_steps[] = 
     {"fold.next", "{edges} um {turned} umschlagen und {press}."},
     {"fold.more.one", "Dieselbe Kante nochmals um {turned} einschlagen und {press}."},
     {"fold.more.many", "Dieselben Kanten nochmals um {turned} einschlagen und {press}."},
+    {"fold.pleat",
+     "{edges} wieder nach außen falten, {turned} neben den eben gelegten Brüchen, und {press}: dort liegt "
+     "alles dreifach."},
     {"fold.round", "Davon gehen {round} um die Kante herum; {flat} liegen flach."},
     {"fold.on_row",
      "{piece} entlang der eben gesteppten Naht umlegen und {press}: vom Bruch bis {edge} sind es {turned}."},

@@ -220,8 +220,7 @@ private:
         if (a_.over.empty() && b_.over.empty())
             return;
         borders_.push_back({at, lines_.mouths_from(), lines_.mouths().size()});
-        // Most plies go on, and most borders are the edge of one or two: only what lies between the like plies beneath
-        // and the like plies above is looked at closely.
+        // Most borders are the edge of one ply or two: what lies between the like plies beneath and above is looked at closely.
         const std::size_t a = a_.over.size(), b = b_.over.size(), most = std::min(a, b);
         const bool cuts = lines_.any_cuts();
         const auto goes_on = [&](std::uint32_t p, std::uint32_t q) { return p == q && !(cuts && lines_.cut(p)); };
@@ -241,8 +240,7 @@ private:
         if (above > 1)
             go_on(a_.end, b_.end, above);
     }
-    /// So many plies lie on both sides, from those two on: each gap between them meets its own like, and is one with it
-    /// where no line runs.
+    /// So many plies lie on both sides: each gap between them meets its like, and is one with it where no line runs.
     void go_on(std::size_t from_a, std::size_t from_b, std::size_t plies_on) {
         const bool plain = !lines_.any();
         for (std::size_t i = 1; i < plies_on; ++i) {
@@ -270,13 +268,13 @@ private:
             shut_.clear();
             outside_ = is_outside(a_, to_a) || is_outside(b_, to_b);
             collect(a_, to_a);
+            of_a_ = open_.size();
             collect(b_, to_b);
             link_open();
             part();
         }
     }
-    /// A ply that ends here and goes on in another of the same side, which ends here too.
-    /// The border is the same in the part's own spots for both.
+    /// A ply that ends here and goes on in another that does, with the border in the same own spots for both.
     void find_folds(side& s, const side& other, const border& at) {
         const auto ends = [&](std::uint32_t p) {
             const plies beyond = other.over.subspan(other.reached, other.end - other.reached);
@@ -291,10 +289,6 @@ private:
                     !lines_.cut(s.over[i]))
                     s.folds.push_back({i, k});
         }
-    }
-    static bool are_one_spot(const lie& a, const lie& b, const spot& p) {
-        return (a.xx - b.xx) * p.x + (a.xy - b.xy) * p.y == b.dx - a.dx &&
-               (a.yx - b.yx) * p.x + (a.yy - b.yy) * p.y == b.dy - a.dy;
     }
     /// The next ply that goes on, by its place on either side; their ends where none does.
     std::pair<std::size_t, std::size_t> next_going_on() const {
@@ -341,11 +335,16 @@ private:
     void link_open() {
         for (std::size_t i = 0; i < open_.size(); ++i)
             for (std::size_t j = i + 1; j < open_.size(); ++j)
-                if (!outside_ || (!is_channel(open_[i]) && !is_channel(open_[j]))) // a fold opens outside there
+                if (!around(i, j))
                     link(open_[i], open_[j]);
         if (outside_)
             for (const std::size_t gap : open_)
                 passages_.push_back(here(gap, 0));
+    }
+    /// A fold or a tube that opens beside another gap is reached from that round the ply between, by what lies beyond.
+    bool around(std::size_t i, std::size_t j) const {
+        const bool beyond = outside_ || (j < of_a_ ? of_a_ < open_.size() : of_a_ > 0);
+        return (i < of_a_) == (j < of_a_) && beyond && (is_channel(open_[i]) || is_channel(open_[j]));
     }
     void link(std::size_t one, std::size_t other) {
         if (gap_walls_[one] != gap_walls_[other]) {
@@ -390,6 +389,7 @@ private:
     // While one border is looked at.
     side a_{}, b_{};
     std::vector<std::size_t> open_{}, shut_{};
+    std::size_t of_a_ = 0; ///< so many of what is open lie on the one side
     bool outside_ = false;
     std::vector<std::pair<const fold_over*, std::size_t>> folded_{};
 };

@@ -11,6 +11,7 @@
 #include <turncloth/making/detail/fit_marks.hpp>
 #include <turncloth/making/detail/like_rows.hpp>
 #include <turncloth/making/detail/model.hpp>
+#include <turncloth/making/detail/pleat_fold.hpp>
 #include <turncloth/making/detail/sewn_up.hpp>
 #include <turncloth/making/detail/side_up.hpp>
 #include <turncloth/making/detail/sight.hpp>
@@ -209,6 +210,8 @@ private:
             const auto outer = seen(t.on).outermost(part, toward, how(t.on));
             p.across.from = edge_of(*outer);
             p.turned = way(*outer, at.at);
+            if (const auto fold = pleat_fold(design_, t.what.index); fold && (s.pleated = true))
+                p.turned = *fold;
             s.on_a_row = std::any_of(sewn_.begin(), sewn_.end(), [&](const sewn_line& r) {
                 return r.part == part && r.at.level == line.at.level && r.at.at == line.at.at;
             });

@@ -139,8 +139,7 @@ private:
         const told_place& p = s.places[0];
         const std::string press = say(s.film ? phrases::press_film : phrases::press_iron, {});
         const std::vector<edge> edges = edges_of(s);
-        const auto turned = [](const told_place& q) { return q.turned; };
-        const std::string by = different(s.places, turned);
+        const std::string by = different(s.places, [](const told_place& q) { return q.turned; });
         if (p.corner)
             return say(s.once_more ? phrases::fold_corner_again : phrases::fold_corner,
                        {{"up", side(s.up)},
@@ -160,6 +159,8 @@ private:
                                               {"edge", edge_in_words(p.across.from, edges)},
                                               {"turned", by},
                                               {"press", press}});
+        if (s.pleated)
+            return say(phrases::fold_pleat, {{"edges", the_edges(edges)}, {"turned", by}, {"press", press}});
         if (again(s, before))
             return say(edges.size() == 1 ? phrases::fold_more_one : phrases::fold_more_many,
                        {{"turned", by}, {"press", press}});

@@ -61,7 +61,7 @@ struct told_step {
     turncloth::pressed pressed = turncloth::pressed::open;
     std::string width{}, height{}, overrun{};
     bool by_hand = false, carries = false, carries_beneath = false, film = false, beneath = false, upside_down = false,
-         on_a_row = false, on_a_seam = false, once_more = false, turned_over = false, straight = false;
+         on_a_row = false, on_a_seam = false, once_more = false, pleated = false, turned_over = false, straight = false;
 };
 
 /// The pieces that the allowances of a seam are pressed toward; none where they are pressed open.

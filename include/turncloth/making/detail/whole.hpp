@@ -186,6 +186,12 @@ constexpr bool overlap(const bounds& a, const bounds& b) {
     return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
 }
 
+/// Whether they come from one spot of a part's own, as the table lies to it by either.
+inline bool are_one_spot(const lie& a, const lie& b, const spot& p) {
+    return (a.xx - b.xx) * p.x + (a.xy - b.xy) * p.y == b.dx - a.dx &&
+           (a.yx - b.yx) * p.x + (a.yy - b.yy) * p.y == b.dy - a.dy;
+}
+
 } // namespace turncloth::detail::flat_work
 
 #endif
