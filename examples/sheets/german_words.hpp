@@ -192,6 +192,39 @@ inline turncloth::phrase_table own_words_in_german() {
         {"Take the pebbles out before you roll it up or carry it: swung in cloth, a stone hurts.",
          "Die Kiesel herausnehmen, bevor die Decke aufgerollt oder getragen wird: in Stoff geschwungen verletzt ein "
          "Stein."},
+        {"between two pockets", "zwischen zwei Taschen"},
+        {"pockets in a row", "Taschen in einer Reihe"},
+        {"each pocket, between its rows", "jede Tasche, zwischen ihren Nähten"},
+        {"depth of the upper pockets", "Tiefe der oberen Taschen"},
+        {"depth of the lower pockets", "Tiefe der unteren Taschen"},
+        {"cane, across", "Rohrstab, Durchmesser"},
+        {"cane, length", "Rohrstab, Länge"},
+        {"channel that it goes through, as it lies flat", "Tunnel, durch den er geht, flach liegend"},
+        {"upper edge of a pocket strip", "Oberkante eines Taschenstreifens"},
+        {"pockets", "Taschen"},
+        {"depth of each", "Tiefe einer jeden"},
+        {"rail that they go round, across", "Stange, um die sie gehen, Durchmesser"},
+        {"gap under the rail", "Abstand unter der Stange"},
+        {"Number the pocket strips while they lie flat, before they are sewn on: one number in the "
+         "middle of each part that their marks show, from 1 at the left of the uppermost strip to "
+         "24 at the right of the lowest.",
+         "Die Taschenstreifen beziffern, solange sie flach liegen und noch nicht aufgenäht sind: "
+         "eine Zahl in die Mitte jedes Teils, den ihre Markierungen zeigen, von 1 links auf dem "
+         "obersten Streifen bis 24 rechts auf dem untersten."},
+        {"round the mouth, as it lies open", "um die Öffnung, offen liegend"},
+        {"height under the neck", "Höhe unter dem Hals"},
+        {"Roll up both ends of the tie and pin them to the middle of the sack, clear of every "
+         "edge: no seam is to catch them.",
+         "Beide Enden des Bands aufrollen und in der Mitte des Säckchens feststecken, frei von "
+         "jeder Kante: Keine Naht darf sie fassen."},
+        {"Unpin the tie. To close the sack, gather it in the hand where the tie is sewn on, bring "
+         "both ends round to the front, and tie them in a bow.",
+         "Das Band lösen. Zum Schließen das Säckchen dort, wo das Band angenäht ist, in der Hand "
+         "zusammenraffen, beide Enden nach vorn führen und zur Schleife binden."},
+        {"A ribbon is no toy: take the tie off before a child has the sack, and keep sacks that a "
+         "child could pull over its head out of its reach.",
+         "Ein Band ist kein Spielzeug: das Band abnehmen, bevor ein Kind das Säckchen bekommt, und "
+         "Säcke, die ein Kind sich über den Kopf ziehen könnte, außer Reichweite halten."},
         {"strap folded in four, over", "Gurt, vierfach gefaltet, außen"},
         {"strap folded in four, inside", "Gurt, vierfach gefaltet, innen"},
         {"stiffener of the base", "Versteifung des Bodens"},

@@ -102,6 +102,7 @@
 #include <turncloth/notions/error.hpp>
 #include <turncloth/notions/fastening.hpp>
 #include <turncloth/notions/filling.hpp>
+#include <turncloth/notions/gathered.hpp>
 #include <turncloth/notions/hanging.hpp>
 #include <turncloth/notions/joining.hpp>
 #include <turncloth/notions/lining.hpp>

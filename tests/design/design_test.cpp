@@ -56,8 +56,9 @@ TEST_CASE("a design is written and read back equal") {
           designs::file("examples/designs/patchwork_cushion.json"),
           designs::file("examples/designs/draught_stopper.json"), designs::file("examples/designs/mended_panel.json"),
           designs::file("examples/designs/picnic_roll.json"), designs::file("examples/designs/shade_curtain.json"),
-          designs::file("examples/designs/table_linen.json"), designs::file("examples/designs/bench_cushion.json"),
-          file_of("")}) {
+          designs::file("examples/designs/table_linen.json"), designs::file("examples/designs/wall_pockets.json"),
+          designs::file("examples/designs/bench_cushion.json"), designs::file("examples/designs/advent_hanging.json"),
+          designs::file("examples/designs/gift_sack.json"), file_of("")}) {
         const project_design d = read_design(text);
         CHECK(read_design(to_json(d).dump()) == d);
     }
@@ -265,6 +266,12 @@ TEST_CASE("zippers made up, foam and straps are listed as the library lists them
         listed_as(
             R"("is": "squares of triangles", "count": 5, "finished": "3 in", "seam": "1/4 in", "step": "1/8 in", "triangles": 4)") ==
         listed("n", 5, triangles<inch>{3_in, {pieced_of::four, "1/4"_in}, "1/8"_in}));
+    CHECK(listed_as(
+              R"("is": "tie round a neck", "girth": "4 in", "loop": "2 in", "tail": "3 in", "knot": "1 in",
+                       "ease": "1/4 in", "turned": "1/2 in", "cut": "21 in")") ==
+          listed("n", neck_tie<inch>{4_in, {2_in, 3_in, 1_in}, {"1/4"_in, "1/2"_in}}, 21_in));
+    CHECK(listed_as(R"("is": "tie round a neck", "girth": "4 in", "loop": "2 in", "tail": "3 in", "knot": "1 in")") ==
+          listed("n", neck_tie<inch>{4_in, {2_in, 3_in, 1_in}}));
     CHECK(listed_as(
               R"("is": "piping all round", "width": "20 in", "height": "14 in", "cord": "1/4 in", "cloth": "1/32 in",
                        "seam": "3/8 in", "lap": "1 in", "turned": "1/2 in", "step": "1/8 in")") ==
@@ -579,6 +586,14 @@ TEST_CASE("a design at a size is a file of numbers that gives the same project")
     const project_design cords = read_design(designs::file("examples/designs/produce_bag.json"));
     check_numbers(cords, finished_size("8 1/3"_in, 10_in));
     check_numbers(cords, finished_size(24_cm, "30.7"_cm));
+    for (const char* name : {"wall_pockets", "gift_sack"}) {
+        const project_design d = read_design(designs::file("examples/designs/" + std::string(name) + ".json"));
+        check_numbers(d, finished_size("14 1/3"_in, 20_in));
+        check_numbers(d, finished_size(40_cm, "60.7"_cm));
+    }
+    const project_design advent = read_design(designs::file("examples/designs/advent_hanging.json"));
+    check_numbers(advent, finished_size("22 1/3"_in, 30_in));
+    check_numbers(advent, finished_size(56_cm, "76.7"_cm));
     const project_design stopper = read_design(designs::file("examples/designs/draught_stopper.json"));
     check_numbers(stopper, finished_size("32 1/3"_in, 4_in));
     check_numbers(stopper, finished_size(80_cm, "8.7"_cm));

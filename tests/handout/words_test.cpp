@@ -122,7 +122,7 @@ std::vector<string> own_words() {
         "buttons' figures say.",
         "Sew buttons on so that none comes off, and keep the cushion from children under three, who choke on small "
         "parts.",
-        "Draught stopper",
+        "Draught stopper, at least",
         "thick",
         "side",
         "gap",
@@ -201,6 +201,48 @@ std::vector<string> own_words() {
         "hold the piping.",
         "Cut across the allowances of the four corners, clear of the seams.",
         "Take the pebbles out before you roll it up or carry it: swung in cloth, a stone hurts.",
+        "Wall pockets from remnants, 2 x ",
+        "wall pockets",
+        "back",
+        "upper backing",
+        "lower backing",
+        "upper pockets",
+        "lower pockets",
+        "casing strip",
+        "sheeting",
+        "cane",
+        "cane, across",
+        "cane, length",
+        "channel that it goes through, as it lies flat",
+        "between two pockets",
+        "pockets in a row",
+        "each pocket, between its rows",
+        "depth of the upper pockets",
+        "depth of the lower pockets",
+        "awning",
+        "windbreak",
+        "bedsheet",
+        "Advent hanging, ",
+        "plain cotton",
+        "striped cotton",
+        "pocket strip",
+        "upper edge of a pocket strip",
+        "depth of each",
+        "rail that they go round, across",
+        "gap under the rail",
+        "ties",
+        "Number the pocket strips while they lie flat, before they are sewn on: one number in the middle of each part "
+        "that their marks show, from 1 at the left of the uppermost strip to 24 at the right of the lowest.",
+        "Gift sack with a tie",
+        "sack",
+        "round the mouth, as it lies open",
+        "height under the neck",
+        "Roll up both ends of the tie and pin them to the middle of the sack, clear of every edge: no seam is to catch "
+        "them.",
+        "Unpin the tie. To close the sack, gather it in the hand where the tie is sewn on, bring both ends round to "
+        "the front, and tie them in a bow.",
+        "A ribbon is no toy: take the tie off before a child has the sack, and keep sacks that a child could pull over "
+        "its head out of its reach.",
         "Seed-tray tote",
         "deep",
         "strap",
@@ -501,7 +543,8 @@ TEST_CASE("every word of the handouts of designs with outlines and bindings is s
                              "examples/designs/patchwork_cushion.json", "examples/designs/draught_stopper.json",
                              "examples/designs/mended_panel.json", "examples/designs/picnic_roll.json",
                              "examples/designs/shade_curtain.json", "examples/designs/table_linen.json",
-                             "examples/designs/bench_cushion.json"}) {
+                             "examples/designs/bench_cushion.json", "examples/designs/wall_pockets.json",
+                             "examples/designs/advent_hanging.json", "examples/designs/gift_sack.json"}) {
         std::ifstream in(file, std::ios::binary);
         const project_design d = read_design(string(std::istreambuf_iterator<char>(in), {}));
         for (const string& size : d.sizes)

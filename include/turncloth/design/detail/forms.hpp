@@ -251,7 +251,7 @@ notion<U> snapped_edge(parts_given_of<U> v) {
 }
 
 template <length_unit U>
-inline constexpr std::array<notion_maker<U>, 20> notion_forms = {{
+inline constexpr std::array<notion_maker<U>, 21> notion_forms = {{
     {{"details"}, [](parts_given_of<U>) { return notion<U>(""); }},
     {{"ribbon round a roll",
       {{{"girth"},
@@ -326,6 +326,12 @@ inline constexpr std::array<notion_maker<U>, 20> notion_forms = {{
     {{"loose filling", {{{"girth"}, {"along"}, {"cube_weighs", wanted::number}, {"step"}}}},
      [](parts_given_of<U> v) {
          return listed("", loose_filling<U>{{v[0], v[1]}, v.number(2), v[3]});
+     }},
+    {{"tie round a neck",
+      {{{"girth"}, {"loop"}, {"tail"}, {"knot"}, may_have("ease"), may_have("turned"), may_have("cut")}}},
+     [](parts_given_of<U> v) {
+         const neck_tie<U> tie{v[0], {v[1], v[2], v[3]}, {v[4], v[5]}};
+         return v.has(6) ? listed("", tie, v[6]) : listed("", tie);
      }},
     {{"piping all round",
       {{{"width"}, {"height"}, {"cord"}, may_have("cloth"), {"seam"}, {"lap"}, may_have("turned"), {"step"}}}},
