@@ -293,6 +293,7 @@ std::vector<string> own_words() {
         "corner",
         "button",
         "zipper in the back strip",
+        "back ties",
         "button and tab",
         "button, thickness",
         "tab, finished length",
