@@ -2,12 +2,13 @@
 //
 //   cloth_for(sheet, material, bolt, rules)   the shortest lay found for those pieces, its bound, and the purchase; what
 //                                             the project says of the cloth (project_cloth.hpp) holds where nothing is given
-//   sheet_cloth<U>                            material, bolt, pieces, lay, bought, on_sheet, on_hand; width_sold(), piece_on()
+//   sheet_cloth<U>                            material, bolt, pieces, lay, bought, on_sheet, on_hand, spread; width_sold(),
+//                                             piece_on()
 //   stock_for(name, wanted, stock, rules)     ribbon, zipper chain or strips: the best plan found
 //   stock_for(name, wanted, stock, joining)   the same where a piece may be joined of two parts (cloth/joined_lengths.hpp)
 //   stock_cuts<U>                             name, wanted, stock, rules, plan
 //   listed(cloth)  listed(cuts)               either as a notion, with the working of what to buy
-//   say_joins(sheet, cloth)                   the steps of pieces that are made up of parts, as they are wider than the cloth
+//   say_joins(sheet, cloth or its joined)     the steps of pieces that are made up of parts, as they are wider than the cloth
 //
 //   const auto canvas = cloth_for<inch>(s, "canvas", {.width = 54_in, .selvedge = "1/2"_in},
 //                                       {.straightening = 1_in, .sold = eighths_of_a_yard<inch>});
@@ -58,6 +59,14 @@ struct piece_in_parts {
     width_parts<Unit> parts;
 };
 
+/// Which of the spreads of an order it is, so many plies of cloth over each other: one lay is cut through all.
+template <length_unit Unit>
+struct spread_plies {
+    std::size_t spread = 1, of = 1;
+    std::int64_t plies = 1;
+    turncloth::length<Unit> each{}; ///< with what it has at its ends
+};
+
 template <length_unit Unit>
 struct sheet_cloth {
     std::string material;
@@ -72,6 +81,7 @@ struct sheet_cloth {
     std::optional<length<Unit>> before_wash = {}; ///< its width as it is sold, where it is washed before it is cut
 
     std::vector<piece_in_parts<Unit>> joined = {}; ///< each of its parts is one of `pieces`, in order
+    std::optional<spread_plies<Unit>> spread = {}; ///< where it is one ply of many (sheet/order.hpp)
 
     /// As a shop has it.
     length<Unit> width_sold() const { return before_wash.value_or(bolt.width); }
@@ -215,9 +225,14 @@ sheet_cloth<Unit> in_widths(const sheet<Unit>& s, sheet_cloth<Unit> c) {
     return c;
 }
 
-/// Of several pieces of one material, those on hand are told apart by name.
+/// On the sheets of those who are given their pieces cut (sheet/order.hpp).
+inline std::string name_in_order(const std::string& material) { return material + ", cut in one order"; }
+
+/// Of several pieces of one material, those on hand are told apart by name, and spreads by number.
 template <length_unit Unit>
 std::string name_of_cloth(const sheet_cloth<Unit>& c) {
+    if (c.spread)
+        return sentence({c.material, ", spread ", c.spread->spread, " of ", c.spread->of});
     return c.on_hand ? c.material + ", " + c.on_hand->name : c.material;
 }
 
@@ -238,12 +253,12 @@ cloth_for(const sheet<Unit>& s, const std::string& material, const bolt<std::typ
 
 /// Says on a sheet, once all is cut, how pieces that its cloth made parts of are sewn together; each is said once.
 template <length_unit Unit>
-void say_joins(sheet<Unit>& s, const sheet_cloth<Unit>& c) {
+void say_joins(sheet<Unit>& s, const std::vector<piece_in_parts<Unit>>& joined) {
     std::vector<work_group<Unit>>& groups = s.steps.groups;
     const auto is_cutting = [](const work_group<Unit>& g) { return g.steps[0].verb == work_verb::cut; };
     auto at = std::find_if(groups.begin(), groups.end(), is_cutting);
     at = at == groups.end() ? groups.begin() : at + 1;
-    for (const piece_in_parts<Unit>& j : c.joined) {
+    for (const piece_in_parts<Unit>& j : joined) {
         work_step<Unit> step;
         step.verb = work_verb::prepare;
         step.what = detail::joining_step(j);
@@ -256,6 +271,10 @@ void say_joins(sheet<Unit>& s, const sheet_cloth<Unit>& c) {
             group.care.push_back(caution::work::pressing);
         at = groups.insert(at, std::move(group)) + 1;
     }
+}
+template <length_unit Unit>
+void say_joins(sheet<Unit>& s, const sheet_cloth<Unit>& c) {
+    say_joins(s, c.joined);
 }
 
 namespace detail {
