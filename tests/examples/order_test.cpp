@@ -38,7 +38,7 @@ TEST_CASE("the rows of a table are one order: each sheet names the spreads that 
     CHECK(sum_of(small, "top panel, pieces off spread") == 12);
     CHECK(sum_of(large, "top panel, pieces off spread") == 7);
     CHECK(sum_of(one, "top panel, pieces off spread") == 1);
-    CHECK(small.find("length to buy") == std::string::npos); // but once, of the order
+    CHECK(small.find("For the canvas\n") == std::string::npos); // it is bought once, for the order
     CHECK(all.find("For the canvas") != std::string::npos);
     CHECK(all.find("copies of small: 12") != std::string::npos);
     CHECK(all.find("plies of spread 1: 5") != std::string::npos);

@@ -95,6 +95,7 @@ TEST_CASE("a spread is drawn as its plies lie, with half of what they have at th
         CHECK_MESSAGE(whole.find(said) != std::string::npos, said);
     CHECK(whole.find("buy") == std::string::npos); // that is said of the order
     CHECK(whole.find("bought") == std::string::npos);
+    CHECK(whole.find("no lay can be shorter") == std::string::npos);
     const std::string once = to_svg(page_of(spread_of(all, 1), {.shows = units_shown::inches}));
     CHECK(once.find("spread once, 13 in long") != std::string::npos);
     CHECK(once.find("each place gives") == std::string::npos);

@@ -50,15 +50,6 @@ struct cloth_on_hand {
     friend bool operator==(const cloth_on_hand&, const cloth_on_hand&) = default;
 };
 
-/// A piece of a sheet that is cut as parts and sewn together.
-template <length_unit Unit>
-struct piece_in_parts {
-    std::size_t on_sheet = 0; ///< as in sheet_cloth
-    std::string name;
-    std::int64_t count = 1; ///< so many are cut alike
-    width_parts<Unit> parts;
-};
-
 /// Which of the spreads of an order it is, so many plies of cloth over each other: one lay is cut through all.
 template <length_unit Unit>
 struct spread_plies {
@@ -150,34 +141,11 @@ sheet_cloth<Unit> lying_single(sheet_cloth<Unit> c) {
     return c;
 }
 
-/// Common practice: wadding is not seamed, which would leave a ridge, but laid edge to edge.
-template <length_unit Unit>
-length<Unit> usual_join(const std::string& material) {
-    if (material.find("wadding") != std::string::npos)
-        return {};
-    return metric_unit<Unit> ? as<Unit>(length_of<centimetre>({3, 2})) : as<Unit>(length_of<inch>({1, 2}));
-}
-
 /// Whether that piece of the sheet may be made up of parts, and is wider than the cloth.
 template <length_unit Unit>
 bool is_to_be_joined(const sheet_cloth<Unit>& c, const sheet<Unit>& s, std::size_t i) {
     return c.on_sheet[i] < s.pieces.size() && !s.pieces[c.on_sheet[i]].made_from.is_film() &&
            too_wide(c.pieces[i], i, c.bolt);
-}
-
-template <length_unit Unit>
-std::string joining_step(const piece_in_parts<Unit>& j) {
-    const std::int64_t n = j.parts.count();
-    if (j.parts.join.value() == 0)
-        return sentence(
-            {"Make up each ", j.name, " of ", n,
-             " parts, from the left as they are numbered: lay them edge to edge, none over another, and "
-             "catch their edges together by hand or with a wide zigzag. The figures for thread leave this out."});
-    return sentence(
-        {"Make up each ", j.name, " of ", n,
-         " parts, from the left as they are numbered, before you mark it: sew them right sides together along "
-         "their long edges, each by the allowance listed, and press the seams open. The figures for thread "
-         "leave these seams out."});
 }
 
 /// As it is to be laid: pieces that are wider than the cloth in parts, "back (1)", "back (2)", from its left edge.

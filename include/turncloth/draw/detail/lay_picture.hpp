@@ -234,12 +234,12 @@ private:
         const std::string laid = written(from_.lay.length);
         facts.push_back(from_.lay.proved_best() ? sentence({"length laid ", laid, ", the shortest possible"})
                                                 : sentence({"length laid ", laid}));
-        if (!from_.lay.proved_best())
-            facts.push_back(sentence({"no lay can be shorter than ", written(from_.lay.bound)}));
-        if (from_.spread) {
+        if (from_.spread) { // which holds what goes on the table, and need not be short
             add_plies(*from_.spread);
             return;
         }
+        if (!from_.lay.proved_best())
+            facts.push_back(sentence({"no lay can be shorter than ", written(from_.lay.bound)}));
         const std::string bought = written(from_.bought.bought), sold = unbroken(cloth_text(from_.bought, by_));
         facts.push_back(bought == sold ? sentence({"length to buy ", bought})
                                        : sentence({"length to buy ", bought, ", sold as ", sold}));
