@@ -81,7 +81,7 @@ private:
 template <length_unit Unit>
 class sheet_writer : private line_writer<Unit> {
 public:
-    sheet_writer(const sheet<Unit>& s, const ruler& by) : line_writer<Unit>(by), sheet_(s) {}
+    sheet_writer(const sheet<Unit>& s, const ruler& shown) : line_writer<Unit>(shown), sheet_(s) {}
 
     std::string write() {
         line(0, {sheet_.name});
