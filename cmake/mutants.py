@@ -1,7 +1,7 @@
 #!/usr/bin/env python3
 """python3 cmake/mutants.py [--sample N] [header ...]
 
-Changes one operator or constant at a time in the arithmetic and the finishes, in a copy of include/, and sees whether the
+Changes one operator or constant at a time in the arithmetic, the finishes and notions, in a copy of include/, and sees whether the
 tests notice: the compiler first, as most of them are static_asserts, then the program. Names the survivors, and fails if
 one of them is not among those that change nothing (cmake/mutants_alike.txt). A sample is drawn by the commit: another one
 with every commit, and the same one for the same commit.
@@ -23,9 +23,14 @@ TESTS = {
     "measure/fraction.hpp": ["measure/fraction_test.cpp", "measure/irrational_test.cpp"],
     "measure/rounding.hpp": ["measure/rounding_test.cpp", "measure/irrational_test.cpp"],
     "measure/total.hpp": ["measure/total_test.cpp"],
+    "notions/darn.hpp": ["notions/darn_test.cpp"],
     "notions/drawstring.hpp": ["notions/drawstring_test.cpp"],
+    "notions/filling.hpp": ["notions/filling_test.cpp"],
     "notions/lining.hpp": ["notions/lining_test.cpp"],
     "notions/strap.hpp": ["notions/strap_test.cpp"],
+    "notions/triangles.hpp": ["notions/patchwork_test.cpp"],
+    "notions/webbing.hpp": ["notions/webbing_test.cpp"],
+    "panel/corner_ways.hpp": ["panel/corner_ways_test.cpp"],
     "panel/finish.hpp": ["panel/finish_test.cpp"],
     "panel/panel.hpp": ["panel/panel_test.cpp"],
 }

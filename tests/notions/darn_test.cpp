@@ -30,6 +30,13 @@ static_assert(apart_by_threads(25, 1_in, 2) == length_of<inch>({2, 25}));
 static_assert(needlefuls_for<inch>(darn_down(hole), hole.loop, {24_in, 1_in}).rows == 10);
 static_assert(needlefuls_for<inch>(darn_down(hole), hole.loop, {24_in, 1_in}).count == 3);
 static_assert(needlefuls_for<inch>(darn_down(hole), hole.loop, {24_in, 1_in}).thread == 72_in);
+// By hand: a single row has no turn, and of none its thread says nothing; two have one turn.
+constexpr darn_rows<inch> one_row{.count = 1, .apart = "1/8"_in, .each = 2_in},
+    two_rows{.count = 2, .apart = "1/8"_in, .each = 2_in};
+constexpr figure<inch> thread_of_one = row_thread(one_row, "1/16"_in);
+static_assert(thread_of_one.value() == 2_in && thread_of_one.terms().size() == 1);
+static_assert(row_thread(two_rows, "1/16"_in).value() == "4 3/16"_in);
+static_assert(needlefuls_for<inch>(one_row, "1/16"_in, {4_in, 1_in}).count == 1);
 
 /// Threads one needleful after another, row by row.
 std::int64_t threaded(const darn_rows<inch>& rows, length<inch> loop, const needleful<inch>& n) {
@@ -114,6 +121,12 @@ TEST_CASE("a darn that does not fill, or thread too short for a row, is refused 
     CHECK(facts<darn_error>([] {
               darn_down<inch>({{1_in, 1_in}, 0_in, "1/8"_in});
           }) == "too small: the reach of a darn, given 0 in, least 0 in");
+    CHECK(facts<darn_error>([] {
+              row_thread<inch>({0, 1_in, 2_in}, 0_in);
+          }) == "too small: the number of rows, given 0, least 1");
+    CHECK(facts<darn_error>([] {
+              needlefuls_for<inch>({0, 1_in, 2_in}, 0_in, {4_in, 1_in});
+          }) == "too small: the number of rows, given 0, least 1");
     CHECK(facts<darn_error>([] { apart_by_threads(0, 1_in, 1); }) ==
           "too small: the number of threads, given 0, least 1");
     CHECK(facts<darn_error>([] { apart_by_threads(20, 1_in, 0); }) ==

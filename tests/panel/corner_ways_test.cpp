@@ -34,6 +34,10 @@ TEST_CASE("a stacked corner of double hems has nine layers, a mitre fewer, and t
     // Turned once, two on two.
     const panel<inch> single(finished_size(16_in, 12_in), all_round(single_turned_hem(1_in, "1/8"_in)));
     CHECK(corner_ways(single, "1/4"_in, "1/16"_in)[0].most == 4);
+    // Pressed and sewn by no row, there is none to go through any.
+    const panel<inch> pressed(finished_size(16_in, 12_in),
+                              all_round(finish<inch>("pressed").allows(1_in).folds_at(1_in).reaches(1_in)));
+    CHECK(corner_ways(pressed, "1/4"_in, "1/16"_in)[0].most == 0);
 }
 
 TEST_CASE("the way that is chosen is the first whose layers are few enough, and none is chosen where none is") {
