@@ -1,7 +1,7 @@
 // Steps of seams, and of what happens once all is sewn.
 //
 //   step_of(design, operation)        of handwork, a moment or an opening; group_of(step) a group of its own
-//   begin_seam(step, seam)            what is the same all along it
+//   begin_seam(step, design, seam)    what is the same all along it
 //   note_seam(step, {design, model, boxed, bench}, seam)     which edges meet where, in how many rows, what is left open
 //   note_passage(step, design, model, boxed)          how often what is put in is folded to go in
 //   note_sewn_shut(step, design, model, boxed)        how long a mouth is that is closed by hand
@@ -74,25 +74,38 @@ work_step<Unit> step_of(const making<Unit>& design, const operation& o) {
     return s;
 }
 
+/// All along one edge of one piece that is not turned up across it: whatever is sewn to it goes straight on.
+template <length_unit Unit>
+bool along_one_flat_edge(const making<Unit>& design, const std::vector<chalk_line<Unit>>& side) {
+    const chalk_line<Unit>& first = side.front();
+    return std::all_of(side.begin(), side.end(),
+                       [&](const chalk_line<Unit>& l) { return l.on == first.on && l.from == first.from; }) &&
+           std::none_of(design.creases().begin(), design.creases().end(), [&](const crease<Unit>& c) {
+               return c.turn == turning::quarter && c.on() == first.on && c.at.is_level() != first.is_level();
+           });
+}
+
 /// Pieces side by side, in one flat whole or round a rim: the seam along them goes on from one to the next without a corner.
 template <length_unit Unit>
-bool goes_straight_on(const seam_of<Unit>& seam) {
+bool goes_straight_on(const making<Unit>& design, const seam_of<Unit>& seam) {
     const auto along_one_edge = [](const std::vector<chalk_line<Unit>>& side) {
         return std::all_of(side.begin(), side.end(),
                            [&](const chalk_line<Unit>& l) { return l.from == side.front().from; });
     };
-    return seam.beyond != beyond_seam::quarter && along_one_edge(seam.one) && along_one_edge(seam.other);
+    if (seam.beyond != beyond_seam::quarter)
+        return along_one_edge(seam.one) && along_one_edge(seam.other);
+    return along_one_flat_edge(design, seam.one) || along_one_flat_edge(design, seam.other);
 }
 
 template <length_unit Unit>
-void begin_seam(work_step<Unit>& s, const seam_of<Unit>& seam) {
+void begin_seam(work_step<Unit>& s, const making<Unit>& design, const seam_of<Unit>& seam) {
     s.verb = work_verb::seam;
     s.on = seam.other.front().on;
     s.stitch = seam.stitch;
     s.overrun = seam.overrun;
     s.by_hand = seam.by_hand;
     s.pressed = seam.pressed;
-    s.straight = goes_straight_on(seam);
+    s.straight = goes_straight_on(design, seam);
     s.fit.taken_up = seam.taken_up;
     s.fit.spans = seam.spans;
 }
