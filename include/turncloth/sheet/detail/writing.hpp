@@ -212,7 +212,7 @@ private:
                     change != dimensional_change())
                     say(change_text(change, along));
             for (const piece_on_hand<Unit>& kept : c.on_hand)
-                say(sentence({"on hand ", named(kept.name), ", ", kept.width, " x ", kept.length}, by_));
+                say(sentence({"on hand ", named(kept.name), ", ", kept.width, " x ", kept.length}, by()));
             line(1, {named(c.material), said.empty() ? "" : ": ", said});
         }
     }
