@@ -24,13 +24,6 @@
 
 namespace turncloth {
 
-namespace detail {
-inline ruler as_spoken(ruler by, const language& words) {
-    by.metric_first |= words.habits().metric_first;
-    return by;
-}
-} // namespace detail
-
 /// Throws range_error for a ruler whose graduation is not above zero.
 template <detail::compiled_unit Unit>
 std::string to_text(const sheet<Unit>& s, const ruler& by = {}, const language& words = {});
@@ -41,12 +34,12 @@ std::string to_text(const notion<Unit>& n, const ruler& by = {}, const language&
 template <detail::compiled_unit Unit>
 std::string to_text(const sheet<Unit>& s, const ruler& by, const language& words) {
     const detail::speaking in(words);
-    return detail::sheet_writer<Unit>(s, detail::as_spoken(by, words)).write();
+    return detail::sheet_writer<Unit>(s, detail::read_in(by, &words)).write();
 }
 template <detail::compiled_unit Unit>
 std::string to_text(const notion<Unit>& n, const ruler& by, const language& words) {
     const detail::speaking in(words);
-    detail::line_writer<Unit> alone(detail::as_spoken(by, words));
+    detail::line_writer<Unit> alone(detail::read_in(by, &words));
     alone.write(n);
     return alone.written();
 }
