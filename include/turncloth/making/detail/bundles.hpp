@@ -61,11 +61,14 @@ public:
         join_copies();
     }
 
+    /// Gives them away.
     std::vector<bundle> in_order() {
         std::vector<bundle> made;
+        made.reserve(bundles_.size());
         std::vector<char> done(bundles_.size(), 0);
+        std::vector<std::size_t> way;
         for (std::size_t i = 0; i < tasks_.size(); ++i) {
-            std::vector<std::size_t> way = {bundle_of_[i]};
+            way.push_back(bundle_of_[i]);
             while (!way.empty()) {
                 const std::size_t b = way.back();
                 const std::size_t first = done[b] != 0 ? none : next_need(b, done);
@@ -75,7 +78,7 @@ public:
                 }
                 way.pop_back();
                 if (done[b] == 0)
-                    made.push_back(bundles_[b]);
+                    made.push_back(std::move(bundles_[b]));
                 done[b] = 1;
             }
         }
@@ -208,17 +211,17 @@ private:
             return is_fold(t) && tasks_[t].phase == flat_work::phase::enclosing;
         };
         const auto middle = std::find_if(all.begin(), all.end(), encloses);
-        bool whole = true;
-        for (const strand& part : {strand(all.begin(), middle), strand(middle, all.end())})
-            if (part.size() > 1)
-                whole &= join(part_bundles(part), {{part}, true});
-        return whole;
+        const auto joined = [&](auto from, auto end) {
+            return end - from < 2 || join(part_bundles(from, end), {{strand(from, end)}, true});
+        };
+        const bool before = joined(all.begin(), middle);
+        return joined(middle, all.end()) && before;
     }
-    std::vector<std::size_t> part_bundles(const strand& part) const {
+    std::vector<std::size_t> part_bundles(strand::const_iterator from, strand::const_iterator end) const {
         std::vector<std::size_t> some;
-        for (const std::size_t t : part)
-            if (some.empty() || bundle_of_[t] != some.back())
-                some.push_back(bundle_of_[t]);
+        for (; from != end; ++from)
+            if (some.empty() || bundle_of_[*from] != some.back())
+                some.push_back(bundle_of_[*from]);
         return some;
     }
     /// A further row, to the hem before it.

@@ -112,6 +112,8 @@ std::vector<task> tasks_of(const making<Unit>& design, const std::vector<making_
     for (const making_step& s : steps) {
         task t = task_of(design, s);
         t.number = number(t.on);
+        t.wall_numbers.reserve(t.walls.size());
+        t.needs.reserve(s.needs.size());
         for (const cut_part& wall : t.walls)
             t.wall_numbers.push_back(number(wall));
         for (const step_need& n : s.needs)

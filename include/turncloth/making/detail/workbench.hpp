@@ -356,6 +356,11 @@ private:
 
     /// Inside, or on the edge.
     static bool inside(const ply& p, const spot& at) {
+        const bounds& round = p.area.round();
+        if (at.x < round.left || round.right < at.x || at.y < round.top || round.bottom < at.y)
+            return false;
+        if (p.area.is_upright())
+            return true;
         bool left = false, right = false;
         for (std::size_t i = 0; i < p.area.size(); ++i) {
             const spot &a = p.area[i], &b = p.area[i + 1 == p.area.size() ? 0 : i + 1];
