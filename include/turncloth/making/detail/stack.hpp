@@ -105,8 +105,8 @@ inline bool fold(stack& s, const std::vector<char>& moves, const half_plane& sta
     if (!all.within || !all.beyond)
         return false;
     const lie mirror = mirror_in(stays);
-    std::vector<ply>
-        turned; // plies are large: there is room for all from the start, and what stays is left where it is
+    // Plies are large: there is room for all from the start, and what stays is left where it is.
+    std::vector<ply> turned;
     turned.reserve(s.plies.size());
     std::optional<std::size_t> lowest;
     std::size_t kept = 0;

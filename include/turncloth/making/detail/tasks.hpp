@@ -31,7 +31,7 @@ void note_family(task& t, const row<cut_edge, Unit>& each) {
 
 /// All else in which operations that a maker does as one are alike.
 template <length_unit Unit>
-std::vector<fraction> manner_of(const making<Unit>& design, const operation& o) {
+std::array<fraction, 7> manner_of(const making<Unit>& design, const operation& o) {
     const auto flag = [](auto is) { return fraction(static_cast<int>(is)); };
     switch (o.kind) {
     case operation_kind::laying: {
