@@ -23,6 +23,7 @@ TESTS = {
     "measure/fraction.hpp": ["measure/fraction_test.cpp", "measure/irrational_test.cpp"],
     "measure/rounding.hpp": ["measure/rounding_test.cpp", "measure/irrational_test.cpp"],
     "measure/total.hpp": ["measure/total_test.cpp"],
+    "notions/border.hpp": ["notions/patchwork_test.cpp"],
     "notions/darn.hpp": ["notions/darn_test.cpp"],
     "notions/drawstring.hpp": ["notions/drawstring_test.cpp"],
     "notions/filling.hpp": ["notions/filling_test.cpp"],
