@@ -27,6 +27,7 @@ TESTS = {
     "notions/darn.hpp": ["notions/darn_test.cpp"],
     "notions/drawstring.hpp": ["notions/drawstring_test.cpp"],
     "notions/filling.hpp": ["notions/filling_test.cpp"],
+    "notions/gathered.hpp": ["notions/gathered_test.cpp"],
     "notions/lining.hpp": ["notions/lining_test.cpp"],
     "notions/patchwork.hpp": ["notions/patchwork_test.cpp"],
     "notions/strap.hpp": ["notions/strap_test.cpp"],

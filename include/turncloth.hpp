@@ -19,9 +19,10 @@
 //   measure: format, total
 //   page: document, drawing, html, page, pages, paper, svg, tiles
 //   panel: corner, corner_ways, curve, drafted, finish_lines, folding, format, given_once, made_up, outline, polygon, trimmed, typed_size
+//   notions: fastening, gathered
 //   cloth: bolt, cutting_out, joined_lengths, lay, off_cuts, price, remnants, stock, widths
 //   making: boxed, boxed_corners, choices, executed, fastenings, laying_on, lying, on_table, ruled, straps, strip_pockets, zippers_over
-//   sheet: filled_and_pieced, json, json_lengths, made_as, making_of, on_hand, on_ruler, order, outlined, purchases, sold_amounts, widths_joined
+//   sheet: fastened, filled_and_pieced, json, json_lengths, made_as, making_of, on_hand, on_ruler, order, outlined, purchases, sold_amounts, widths_joined
 //   design: at_size, design_making, design_of, design_terms, expression, expression_value, faults, json, project_design,
 //           project_of, schema
 //   draw: finished, folded, lay, outline, outlined, piece, step, stock

@@ -58,10 +58,12 @@ bolt<Unit> roll_of(const sheet<Unit>& s, const std::string& material, const clot
 /// Pieces wider than the cloth are made up of parts. What may not be is said as a warning, and the rest of the sheet holds.
 template <length_unit Unit>
 std::vector<sheet_cloth<Unit>> add_cloth(sheet<Unit>& s, const cloth_sold<Unit>& cloth, bool hangs,
-                                         const std::vector<cloth_on_hand<Unit>>& on_hand = {},
+                                         std::vector<cloth_on_hand<Unit>> on_hand = {},
                                          const std::vector<width_of_cloth<Unit>>& widths = {}) {
     std::vector<sheet_cloth<Unit>> all;
     const std::vector<std::string> materials = materials_of(s);
+    const std::vector<cloth_on_hand<Unit>> said = said_on_hand(s);
+    on_hand.insert(on_hand.begin(), said.begin(), said.end());
     for (const cloth_on_hand<Unit>& c : on_hand)
         if (std::find(materials.begin(), materials.end(), c.material) == materials.end())
             s.warnings.push_back("No piece is cut from the " + c.material + " on hand");

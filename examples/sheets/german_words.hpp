@@ -53,10 +53,6 @@ inline turncloth::phrase_table own_words_in_german() {
          "Immer an beiden Gurten zugleich tragen und zum Füllen abstellen: nasse Schalen sind schwer."},
         {"light patches, cut from strips", "helle Flicken, aus Streifen geschnitten"},
         {"pieced squares", "zusammengesetzte Quadrate"},
-        {"buttons", "Knöpfe"},
-        {"button, across", "Knopf, Durchmesser"},
-        {"buttonhole, its length", "Knopfloch, Länge"},
-        {"across the button", "Knopfdurchmesser"},
         {"buttonholes, their middles from the finished left edge", "Knopflöcher, Mitten ab fertiger Kante links"},
         {"cushion pad", "Kissenfüllung"},
         {"pad, width", "Füllung, Breite"},
@@ -131,6 +127,43 @@ inline turncloth::phrase_table own_words_in_german() {
          "Eine Decke, die tief hängt, wird mit allem heruntergezogen, was darauf steht: wo kleine Kinder oder Tiere "
          "sind, keine heißen Schüsseln und keine Flammen daraufstellen."},
         {"gap in the bottom", "Lücke in der Unterkante"},
+        {"piping", "Paspel"},
+        {"corner", "Ecke"},
+        {"zipper in the back strip", "Reißverschluss im hinteren Streifen"},
+        {"button and tab", "Knopf und Lasche"},
+        {"ties", "Bindebänder"},
+        {"button, thickness", "Knopf, Dicke"},
+        {"tab, finished length", "Lasche, fertige Länge"},
+        {"interfacing, from the cut left edge of the tab", "Einlage, ab der linken Schnittkante der Lasche"},
+        {"interfacing, from the cut top edge of the tab", "Einlage, ab der oberen Schnittkante der Lasche"},
+        {"Iron or tack the interfacing onto the wrong side of the tab while it is flat, as far from its cut left and "
+         "top edges as the figures of the button and tab say.",
+         "Die Einlage auf die linke Seite der Lasche bügeln oder heften, solange diese flach liegt, so weit von ihrer "
+         "linken und oberen Schnittkante, wie die Maße von Knopf und Lasche sagen."},
+        {"Work one buttonhole through the tab, in the middle of its width and along it, from its left end as the "
+         "figures of the button and tab say.",
+         "Ein Knopfloch durch die Lasche arbeiten, in der Mitte ihrer Breite und längs zu ihr, von ihrem linken Ende, "
+         "wie die Maße von Knopf und Lasche sagen."},
+        {"Fold the tails of the ties to the middle of the back strip and pin them there, and pin the tab down, clear "
+         "of every edge, until the cover is turned out: no seam is to catch them.",
+         "Die Enden der Bindebänder zur Mitte des hinteren Streifens legen und dort feststecken, und die Lasche "
+         "niederstecken, fern von jeder Kante, bis der Bezug gewendet ist: Keine Naht darf sie fassen."},
+        {"Take the pins out of the ties and the tab. Fold the tab back over the box that holds it: it reaches past the "
+         "corner, to the button of the next cushion.",
+         "Die Nadeln aus den Bindebändern und der Lasche nehmen. Die Lasche über den Kasten zurücklegen, der sie hält: "
+         "Sie reicht über die Ecke bis zum Knopf des nächsten Kissens."},
+        {"Zipped half 1 is the lower half of the strip along the back, and zipped half 2 the upper one.",
+         "„zipped half 1“ ist die untere Hälfte des Streifens an der Rückseite, „zipped half 2“ die obere."},
+        {"Side strip 1 goes along the left of the cushion as you stand before it, and side strip 2 along the right.",
+         "„side strip 1“ kommt an die linke Seite des Kissens, wenn man davor steht, „side strip 2“ an die rechte."},
+        {"The boxing strip goes round the left side, the front and the right side of the cushion as you stand before "
+         "it: with its right side up, its left end comes to the back of the left side.",
+         "„boxing strip“ läuft um die linke Seite, die Vorderseite und die rechte Seite des Kissens, wenn man davor "
+         "steht: mit der rechten Stoffseite oben kommt sein linkes Ende an das hintere Ende der linken Seite."},
+        {"Tie the cushion down before anyone sits on it: a loose one slides off a smooth bench, and who sits on it "
+         "with it.",
+         "Das Kissen festbinden, bevor sich jemand daraufsetzt: Ein loses rutscht von einer glatten Bank, und wer "
+         "darauf sitzt, mit ihm."},
         {"seam of the strip, clipped at each corner from its cut edges",
          "Zugabe des Streifens, an jeder Ecke von der Schnittkante her eingeschnitten"},
         {"Join the piping strips to one: lay the end of one square across the end of the next, right sides together, "
@@ -159,6 +192,39 @@ inline turncloth::phrase_table own_words_in_german() {
         {"Take the pebbles out before you roll it up or carry it: swung in cloth, a stone hurts.",
          "Die Kiesel herausnehmen, bevor die Decke aufgerollt oder getragen wird: in Stoff geschwungen verletzt ein "
          "Stein."},
+        {"between two pockets", "zwischen zwei Taschen"},
+        {"pockets in a row", "Taschen in einer Reihe"},
+        {"each pocket, between its rows", "jede Tasche, zwischen ihren Nähten"},
+        {"depth of the upper pockets", "Tiefe der oberen Taschen"},
+        {"depth of the lower pockets", "Tiefe der unteren Taschen"},
+        {"cane, across", "Rohrstab, Durchmesser"},
+        {"cane, length", "Rohrstab, Länge"},
+        {"channel that it goes through, as it lies flat", "Tunnel, durch den er geht, flach liegend"},
+        {"upper edge of a pocket strip", "Oberkante eines Taschenstreifens"},
+        {"pockets", "Taschen"},
+        {"depth of each", "Tiefe einer jeden"},
+        {"rail that they go round, across", "Stange, um die sie gehen, Durchmesser"},
+        {"gap under the rail", "Abstand unter der Stange"},
+        {"Number the pocket strips while they lie flat, before they are sewn on: one number in the "
+         "middle of each part that their marks show, from 1 at the left of the uppermost strip to "
+         "24 at the right of the lowest.",
+         "Die Taschenstreifen beziffern, solange sie flach liegen und noch nicht aufgenäht sind: "
+         "eine Zahl in die Mitte jedes Teils, den ihre Markierungen zeigen, von 1 links auf dem "
+         "obersten Streifen bis 24 rechts auf dem untersten."},
+        {"round the mouth, as it lies open", "um die Öffnung, offen liegend"},
+        {"height under the neck", "Höhe unter dem Hals"},
+        {"Roll up both ends of the tie and pin them to the middle of the sack, clear of every "
+         "edge: no seam is to catch them.",
+         "Beide Enden des Bands aufrollen und in der Mitte des Säckchens feststecken, frei von "
+         "jeder Kante: Keine Naht darf sie fassen."},
+        {"Unpin the tie. To close the sack, gather it in the hand where the tie is sewn on, bring "
+         "both ends round to the front, and tie them in a bow.",
+         "Das Band lösen. Zum Schließen das Säckchen dort, wo das Band angenäht ist, in der Hand "
+         "zusammenraffen, beide Enden nach vorn führen und zur Schleife binden."},
+        {"A ribbon is no toy: take the tie off before a child has the sack, and keep sacks that a "
+         "child could pull over its head out of its reach.",
+         "Ein Band ist kein Spielzeug: das Band abnehmen, bevor ein Kind das Säckchen bekommt, und "
+         "Säcke, die ein Kind sich über den Kopf ziehen könnte, außer Reichweite halten."},
         {"strap folded in four, over", "Gurt, vierfach gefaltet, außen"},
         {"strap folded in four, inside", "Gurt, vierfach gefaltet, innen"},
         {"stiffener of the base", "Versteifung des Bodens"},

@@ -100,7 +100,9 @@
 #include <turncloth/notions/darn.hpp>
 #include <turncloth/notions/drawstring.hpp>
 #include <turncloth/notions/error.hpp>
+#include <turncloth/notions/fastening.hpp>
 #include <turncloth/notions/filling.hpp>
+#include <turncloth/notions/gathered.hpp>
 #include <turncloth/notions/hanging.hpp>
 #include <turncloth/notions/joining.hpp>
 #include <turncloth/notions/lining.hpp>
@@ -143,6 +145,7 @@
 #include <turncloth/sheet/bulk.hpp>
 #include <turncloth/sheet/cloth_of.hpp>
 #include <turncloth/sheet/drafted_piece.hpp>
+#include <turncloth/sheet/fastened.hpp>
 #include <turncloth/sheet/filled_and_pieced.hpp>
 #include <turncloth/sheet/json.hpp>
 #include <turncloth/sheet/json_lengths.hpp>

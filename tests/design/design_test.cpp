@@ -7,6 +7,7 @@
 #include <turncloth/design/design_of.hpp>
 #include <turncloth/design/project_of.hpp>
 #include <turncloth/measure/write.hpp>
+#include <turncloth/sheet/fastened.hpp>
 #include <turncloth/sheet/filled_and_pieced.hpp>
 #include <turncloth/sheet/making.hpp>
 #include <turncloth/sheet/on_ruler.hpp>
@@ -55,7 +56,9 @@ TEST_CASE("a design is written and read back equal") {
           designs::file("examples/designs/patchwork_cushion.json"),
           designs::file("examples/designs/draught_stopper.json"), designs::file("examples/designs/mended_panel.json"),
           designs::file("examples/designs/picnic_roll.json"), designs::file("examples/designs/shade_curtain.json"),
-          designs::file("examples/designs/table_linen.json"), file_of("")}) {
+          designs::file("examples/designs/table_linen.json"), designs::file("examples/designs/wall_pockets.json"),
+          designs::file("examples/designs/bench_cushion.json"), designs::file("examples/designs/advent_hanging.json"),
+          designs::file("examples/designs/gift_sack.json"), file_of("")}) {
         const project_design d = read_design(text);
         CHECK(read_design(to_json(d).dump()) == d);
     }
@@ -264,6 +267,12 @@ TEST_CASE("zippers made up, foam and straps are listed as the library lists them
             R"("is": "squares of triangles", "count": 5, "finished": "3 in", "seam": "1/4 in", "step": "1/8 in", "triangles": 4)") ==
         listed("n", 5, triangles<inch>{3_in, {pieced_of::four, "1/4"_in}, "1/8"_in}));
     CHECK(listed_as(
+              R"("is": "tie round a neck", "girth": "4 in", "loop": "2 in", "tail": "3 in", "knot": "1 in",
+                       "ease": "1/4 in", "turned": "1/2 in", "cut": "21 in")") ==
+          listed("n", neck_tie<inch>{4_in, {2_in, 3_in, 1_in}, {"1/4"_in, "1/2"_in}}, 21_in));
+    CHECK(listed_as(R"("is": "tie round a neck", "girth": "4 in", "loop": "2 in", "tail": "3 in", "knot": "1 in")") ==
+          listed("n", neck_tie<inch>{4_in, {2_in, 3_in, 1_in}}));
+    CHECK(listed_as(
               R"("is": "piping all round", "width": "20 in", "height": "14 in", "cord": "1/4 in", "cloth": "1/32 in",
                        "seam": "3/8 in", "lap": "1 in", "turned": "1/2 in", "step": "1/8 in")") ==
           listed("n", piped_edge<inch>{.piece = {20_in, 14_in},
@@ -271,6 +280,38 @@ TEST_CASE("zippers made up, foam and straps are listed as the library lists them
                                        .ends = {1_in, "1/2"_in},
                                        .first = 10_in,
                                        .step = "1/8"_in}));
+}
+
+TEST_CASE("buttons, snaps and straps that close on themselves are listed as the library lists them") {
+    const auto listed_as = [](const std::string& from) {
+        return made(file_of("", R"("notions": [{"name": "n", "from": {)" + from + "}}]")).notions()[0];
+    };
+    buttoned_lap<inch> lap{.button = {"3/4"_in, "1/8"_in},
+                           .places = {at<finished_edge>(2_in), 4_in, 2},
+                           .edge = 8_in,
+                           .stand = "3/4"_in,
+                           .deep = 2_in,
+                           .hole = "7/8"_in,
+                           .clear = "1/4"_in};
+    const std::string buttons =
+        R"("is": "buttons", "count": 2, "edge": "8 in", "first": "2 in", "step": "4 in", "across": "3/4 in",
+           "thickness": "1/8 in", "hole": "7/8 in", "stand": "3/4 in", "deep": "2 in", "clear": "1/4 in", "beyond": "3/8 in")";
+    CHECK(listed_as(buttons) == listed("n", lap, "3/8"_in));
+    lap.runs = hole_runs::square_to_edge;
+    lap.shank = "1/16"_in;
+    CHECK(listed_as(buttons + R"(, "shank": "1/16 in")") == listed("n", lap, "3/8"_in));
+    CHECK(listed_as(
+              R"("is": "snaps", "count": 3, "edge": "8 in", "first": "1 in", "step": "3 in", "across": "1/2 in",
+                 "stand": "5/8 in", "deep": "1 1/4 in", "clear": "1/4 in")") ==
+          listed("n", snapped_lap<inch>{.across = "1/2"_in,
+                                        .places = {at<finished_edge>(1_in), 3_in, 3},
+                                        .edge = 8_in,
+                                        .stand = "5/8"_in,
+                                        .deep = "1 1/4"_in,
+                                        .clear = "1/4"_in}));
+    CHECK(listed_as(
+              R"("is": "straps with hook and loop", "count": 2, "least": "10 in", "most": "12 in", "holds": "2 in",
+                 "end": "1/2 in")") == listed("n", 2, touch_strap<inch>{10_in, 12_in, 2_in, "1/2"_in}));
 }
 
 TEST_CASE("a side that is parted into two alike is twice a whole number of graduations on a ruler") {
@@ -535,8 +576,9 @@ void check_numbers(const project_design& d, const finished_size<Unit>& size) {
 TEST_CASE("a design at a size is a file of numbers that gives the same project") {
     check_numbers(read_design(designs::every_member()), finished_size(20_in, 30_in));
     check_numbers(read_design(designs::every_member()), finished_size(10_in, 30_in));
-    for (const char* name : {"peg_bag", "organiser", "tool_roll", "kneeling_pad", "scooped_peg_bag", "seed_tray_tote",
-                             "patchwork_cushion", "mended_panel", "picnic_roll", "table_linen", "shade_curtain"}) {
+    for (const char* name :
+         {"peg_bag", "organiser", "tool_roll", "kneeling_pad", "scooped_peg_bag", "seed_tray_tote", "patchwork_cushion",
+          "mended_panel", "picnic_roll", "table_linen", "shade_curtain", "bench_cushion"}) {
         const project_design d = read_design(designs::file("examples/designs/" + std::string(name) + ".json"));
         check_numbers(d, finished_size("20 1/3"_in, 16_in));
         check_numbers(d, finished_size(52_cm, "40.7"_cm));
@@ -544,6 +586,14 @@ TEST_CASE("a design at a size is a file of numbers that gives the same project")
     const project_design cords = read_design(designs::file("examples/designs/produce_bag.json"));
     check_numbers(cords, finished_size("8 1/3"_in, 10_in));
     check_numbers(cords, finished_size(24_cm, "30.7"_cm));
+    for (const char* name : {"wall_pockets", "gift_sack"}) {
+        const project_design d = read_design(designs::file("examples/designs/" + std::string(name) + ".json"));
+        check_numbers(d, finished_size("14 1/3"_in, 20_in));
+        check_numbers(d, finished_size(40_cm, "60.7"_cm));
+    }
+    const project_design advent = read_design(designs::file("examples/designs/advent_hanging.json"));
+    check_numbers(advent, finished_size("22 1/3"_in, 30_in));
+    check_numbers(advent, finished_size(56_cm, "76.7"_cm));
     const project_design stopper = read_design(designs::file("examples/designs/draught_stopper.json"));
     check_numbers(stopper, finished_size("32 1/3"_in, 4_in));
     check_numbers(stopper, finished_size(80_cm, "8.7"_cm));

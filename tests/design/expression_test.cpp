@@ -116,6 +116,7 @@ TEST_CASE("the library's own figures are known by name") {
     CHECK(worked("turn of cloth (stack: 1/8 in, cloth: 1/32 in, step: 1/16 in)") == "1/4 in");
     // sqrt(4 pi 20 1/4) in is 7.926... in (an area kept, as a circle).
     CHECK(worked("girth of a roll (thickness: 1/4 in, strip: finished width, step: 1/8 in)") == "8 in");
+    CHECK(worked("buttonhole for a button (across: 3/4 in, thickness: 1/8 in, ease: 1/16 in, step: 1/8 in)") == "1 in");
     // Of 20 in, 2 in of margins and 3/4 in of rims leave 17 1/4 in: three gaps of at most 8 in.
     CHECK(worked("fewest eyelets (along: finished width, rim: 3/4 in, margin: 1 in, apart: 8 in)") == "4");
     // Sides of 13 in, from ends 10 in apart to a hook 12 in above them; over a rail of 4 in, 4 + 2 x sqrt(144 + 9) = 28.74.

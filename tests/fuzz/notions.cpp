@@ -2,6 +2,7 @@
 // count the least or the most that does, and what is worked out backwards comes back. Roots and arcs lie within a
 // graduation of what doubles give.
 #include "feed.hpp"
+#include <turncloth/notions/fastening.hpp>
 
 #include <gmpxx.h>
 
@@ -268,6 +269,35 @@ void cords(feed& bytes) {
     });
 }
 
+void fasteners(feed& bytes) {
+    const inches a = bytes.length<inch>(), b = bytes.length<inch>(), c = bytes.length<inch>();
+    refused([&] {
+        const inches step = bytes.length<inch>(),
+                     hole = buttonhole_length(sewn_button<inch>{a, b, false, c}, step).value();
+        must(is_whole(ratio_of(hole, step)) && hole >= a + b + c,
+             "a buttonhole is on its step, and lets its button through");
+        must(button_through(hole - c, b) >= a, "as it does backwards");
+    });
+    refused([&] {
+        const buttoned_lap<inch> lap{.button = {.across = a, .thick = b},
+                                     .places = {at<finished_edge>(a), b, 3},
+                                     .edge = bytes.length<inch>(),
+                                     .stand = c,
+                                     .deep = bytes.length<inch>(),
+                                     .hole = bytes.length<inch>(),
+                                     .clear = bytes.length<inch>()};
+        const auto holes = holes_of(lap);
+        must(holes.front().begins >= lap.clear && holes.back().ends + lap.clear <= lap.edge,
+             "holes keep clear of both ends");
+        must(holes[1].begins >= holes[0].ends + lap.clear, "and of each other");
+    });
+    refused([&] {
+        const touch_strap<inch> s{.least = a, .most = b, .holds = c};
+        must(tightest_of(b, hook_tape(s).value(), loop_tape(s).value()) == a,
+             "a strap closes round what it was made for");
+    });
+}
+
 void pipings(feed& bytes) {
     const inches a = bytes.length<inch>(), b = bytes.length<inch>(), c = bytes.length<inch>();
     const piped_cord<inch> cord{a, b, c};
@@ -419,9 +449,9 @@ void curved(feed& bytes) {
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
     feed bytes(data, size);
-    static constexpr void (*parts[])(feed&) = {
-        pleats, pleats_from_cloth, tucked,           hanging, ties_and_thread, straps, repairs, curtains,
-        cords,  pipings,           widths_and_rolls, bias,    boxes,           curved};
+    static constexpr void (*parts[])(feed&) = {pleats,    pleats_from_cloth, tucked,   hanging, ties_and_thread,
+                                               straps,    repairs,           curtains, cords,   pipings,
+                                               fasteners, widths_and_rolls,  bias,     boxes,   curved};
     while (bytes.remaining_bytes() > 0)
         refused([&] { parts[bytes.between(0, std::int64_t{std::size(parts)} - 1)](bytes); });
     return 0;

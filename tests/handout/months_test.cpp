@@ -7,8 +7,10 @@
 #include <turncloth/design/project_of.hpp>
 #include <turncloth/handout/german.hpp>
 #include <turncloth/handout/handout.hpp>
+#include <turncloth/making/boxed.hpp>
 #include <turncloth/page/html.hpp>
 #include <turncloth/panel/typed_size.hpp>
+#include <turncloth/sheet/on_hand.hpp>
 #include <turncloth/sheet/on_ruler.hpp>
 
 #include <doctest/doctest.h>
@@ -52,6 +54,25 @@ void check_sizes(const project_design& d, const std::vector<std::string>& sizes)
                 CHECK(german_text.find("Make it") == std::string::npos);
                 for (const sheet_caution& c : s.cautions)
                     CHECK_MESSAGE(german_text.find(c.sentence.substr(0, 40)) == std::string::npos, c.sentence);
+            },
+            read_size(typed));
+}
+
+/// All pieces of each cloth that the file says is on hand go on it, at each of these sizes.
+void check_nothing_bought(const project_design& d, const std::vector<std::string>& sizes) {
+    for (const std::string& typed : sizes)
+        std::visit(
+            [&](const auto& size) {
+                CAPTURE(typed);
+                const auto s = sheet_at(d, size);
+                using unit = typename std::decay_t<decltype(size.width())>::unit_type;
+                for (const project_cloth<unit>& c : s.cloths)
+                    for (const sheet_cloth<unit>& laid : cloths_for<unit>(s,
+                                                                          {c.material,
+                                                                           {.width = by_edition<unit>(54_in, 140_cm)},
+                                                                           {.sold = by_edition<unit>(1_in, 1_cm)}},
+                                                                          said_on_hand(s)))
+                        CHECK_MESSAGE(laid.on_hand, c.material);
             },
             read_size(typed));
 }
@@ -202,6 +223,89 @@ TEST_CASE("a draught stopper holds what is weighed for it, and what is too heavy
         "or shorter.");
 }
 
+/// Whether seams and creases close it to one box of that size, which its filling goes into.
+template <length_unit Unit>
+void check_box(const project_design& d, const finished_size<Unit>& size, std::type_identity_t<length<Unit>> depth) {
+    const project<Unit> made = project_of(d, size);
+    REQUIRE(made.design() != nullptr);
+    const boxed<Unit> found = boxed_of(*made.design());
+    CHECK(found.faults.empty());
+    REQUIRE(found.boxes.size() == 1);
+    const box_found<Unit>& box = found.boxes[0];
+    CHECK_FALSE(box.open);
+    CHECK(box.width == size.width());
+    CHECK(box.height == size.height());
+    CHECK(box.depth == depth);
+    REQUIRE(found.passages.size() == 1);
+    CHECK(found.passages[0].passes());
+}
+
+TEST_CASE(
+    "a bench cushion is piped and boxed at any size, and what does not close or would be cut through is refused") {
+    const project_design cushion = month("bench_cushion");
+    check_sizes(cushion, {"36 x 16 in", "54 5/8 x 18 in", "20 x 14 in", "90 x 40 cm", "140,3 x 45 cm", "50 x 35 cm"});
+    // Its strip in three pieces and the zipped halves, and in one that is folded round two corners.
+    check_box(cushion, finished_size<inch>(36_in, 16_in), 3_in);
+    check_box(cushion, finished_size<inch>(20_in, 14_in), 3_in);
+    check_box(cushion, finished_size<centimetre>(90_cm, 40_cm), 8_cm);
+    check_box(cushion, finished_size<centimetre>(50_cm, 35_cm), 8_cm);
+    // By hand: seams of 1/2 in. Half of 3 in, a seam, and 3/4 in turned under beside the zipper. Round a cord of 1/4 in in canvas of
+    // 1/32: 9/32 x pi = 0.884, and twice 1/2: up to 2 in. 104 in round, 1 in of lap and 1/2 turned in: of 53 in three strips, each join
+    // takes 2 in: (105 1/2 + 2 x 2) / 3 = 36 1/2. The tab: 1 1/2 sewn down, and again 1 1/2, 1/2 and 1 1/4 past the corner, 3/4 to
+    // its end, 1/4 to spare, less twice 1/4: 5 1/4 in, and 3/8 in at either end.
+    const sheet<inch> s = sheet_at(cushion, finished_size<inch>(36_in, 16_in));
+    REQUIRE(s.pieces.size() == 7);
+    CHECK(s.pieces[0].cut == cut_size<inch>(37_in, 17_in));
+    CHECK(s.pieces[2].cut == cut_size<inch>(37_in, "2 3/4"_in));
+    CHECK(s.pieces[3].cut == cut_size<inch>(37_in, 4_in));
+    CHECK(s.pieces[4].cut == cut_size<inch>(17_in, 4_in));
+    CHECK(s.pieces[5].cut == cut_size<inch>(6_in, 6_in));
+    CHECK(s.pieces[6].cut == cut_size<inch>("36 1/2"_in, 2_in));
+    CHECK(s.pieces[6].made_from.count() == 3);
+    // Twice 14 in, 20 in and two seams are 49 in.
+    CHECK(sheet_at(cushion, finished_size<inch>(20_in, 14_in)).pieces[3].cut == cut_size<inch>(49_in, 4_in));
+    // Corners are turned along either panel, in one strip too, and nowhere on the straight ends of the strips.
+    for (const finished_size<inch>& size : {finished_size<inch>(36_in, 16_in), finished_size<inch>(20_in, 14_in)})
+        for (const work_group<inch>& g : sheet_at(cushion, size).steps.groups)
+            for (const work_step<inch>& step : g.steps)
+                if (step.verb == work_verb::seam && step.places.size() > 1)
+                    CHECK(step.straight == (step.places.size() == 2));
+    // A button of 3/4 in, 1/8 thick; its line 3/8 and 3/8 in from the end of the tab, and half a shank of 1/8 beyond that.
+    const auto& button = s.notions[2].details();
+    CHECK(button[2].amount.value() == "7/8"_in);
+    CHECK(button[5].amount.value() == "11/16"_in);
+    CHECK(button[6].amount.value() == "1 9/16"_in);
+    CHECK(button[13].amount.value() == "11/16"_in); // the end turned in, and to 3/8 in before the hole
+    CHECK(button[14].amount.value() == "3 3/8"_in); // the third quarter of 6 in, its middle, less 3/8
+    CHECK(refused_at(cushion, "9 x 16 in") == "The shortest zipper sold, 7 in, and its ends are longer than the strip "
+                                              "along a back of 9 in: the cushion needs at "
+                                              "least 10 in of width.");
+    CHECK(refused_at(cushion, "36 x 5 in") ==
+          "A cushion 3 in thick and less than 6 in deep from front to back tips over.");
+    CHECK(refused_at(cushion, "12 x 40 in") == "Cushion for the potting bench, 3 in thick cannot be made as designed: "
+                                               "filling cannot pass \"zipper\": it needs an "
+                                               "opening of 11 5/8 in, and that one is 10 in");
+    const auto with = [&](const std::string& name, const char* is, const char* inches) {
+        project_design other = cushion;
+        for (design_measure& m : other.measures)
+            if (m.name == name && *is != 0)
+                m.is = measure_expression(is);
+            else if (m.name == name)
+                m.inches = measure_expression(inches);
+        return refused_at(other, "36 x 16 in");
+    };
+    CHECK(with("hole", "button", "") ==
+          "/notions/2: a buttonhole of 3/4 in is too short for its button, which is 3/4 in "
+          "across and 1/8 in thick");
+    CHECK(with("stand", "shank / 2", "") ==
+          "/notions/2: a buttonhole would begin 0 in from its folded edge, and cut that fold");
+    CHECK(with("stand", "hole clear", "") ==
+          "/notions/2: a buttonhole 5/16 in from its folded edge tears out: 3/8 in is to stay clear");
+    CHECK(with("tab width", "", "2 3/4 in") == "A tab 2 3/4 in wide does not lie on a strip that finishes 3 in high.");
+    CHECK(with("zipper ends", "", "1 3/4 in") == "/notions/0: the top end of the tape reaches 1 3/4 in beyond the "
+                                                 "opening, into the seam: the margin there is 1 1/2 in");
+}
+
 TEST_CASE("a practice panel of repairs is made at any size, and one without room for them is refused") {
     const project_design panel = month("mended_panel");
     check_sizes(panel, {"18 x 16 in", "24 5/8 x 20 in", "10 x 12 in", "45 x 40 cm", "60,3 x 50 cm", "25 x 30 cm"});
@@ -251,6 +355,93 @@ TEST_CASE("a shade curtain is pleated onto its tape at any size, and a repeat th
             m.inches = measure_expression("64 in");
     CHECK(refused_at(curtain, "48 x 60 in") ==
           "/notions/1: a pattern that repeats every 64 in across does not go on over a join: the cloth is 57 in wide");
+}
+
+TEST_CASE(
+    "wall pockets are made of remnants at any size, and a row that does not fit and a remnant too small are refused") {
+    const project_design pockets = month("wall_pockets");
+    const std::vector<std::string> sizes = {"22 x 26 in", "11 3/8 x 20 in", "30 x 36 3/16 in",
+                                            "56 x 66 cm", "29,3 x 51 cm",   "75 x 90 cm"};
+    check_sizes(pockets, sizes);
+    check_nothing_bought(pockets, sizes);
+    // By hand: two turns of 5/8 in and 1/4 in of turn round 22 x 26 in. A cane of 1/2 in is 1.57 in round, up to 1 5/8: a channel of
+    // 13/16 and 1/4 in between rows 1/8 in inside its strip, 1 1/8 in down. So pockets begin 4 15/16 in down; two, 2 1/2 in for a
+    // hand and the binding fill the rest: 8 31/32 in each, 9 on the ruler. The upper backing goes on 1/2 and 3/4 in.
+    const sheet<inch> s = sheet_at(pockets, finished_size<inch>(22_in, 26_in));
+    REQUIRE(s.pieces.size() == 6);
+    CHECK(s.pieces[0].cut == cut_size<inch>(25_in, 29_in));
+    CHECK(s.pieces[1].cut == cut_size<inch>(22_in, "15 3/16"_in));
+    CHECK(s.pieces[2].cut == cut_size<inch>(22_in, "12 1/16"_in));
+    CHECK(s.pieces[3].cut == cut_size<inch>(22_in, "10 1/2"_in));
+    CHECK(s.pieces[4].cut == cut_size<inch>(22_in, "10 9/16"_in));
+    CHECK(s.pieces[5].cut == cut_size<inch>("20 3/4"_in, "2 5/16"_in));
+    CHECK(refused_at(pockets, "11 x 26 in") == "A row of two pockets needs at least 11 1/4 in of width.");
+    CHECK(refused_at(pockets, "22 x 15 in") ==
+          "Two rows of pockets, their casing and room for a hand need at least 16 1/16 in of height.");
+    CHECK(refused_at(pockets, "31 x 30 in") ==
+          "The backing is 31 in wide, and the widest piece of canvas on hand is 30 in: it is too small.");
+    CHECK(refused_at(pockets, "22 x 38 in") ==
+          "The back is cut 25 in x 41 in, and the piece of sheeting on hand is 36 in x 40 in: it is too small.");
+    // Where a remnant is as short as that, what does not go on it is bought.
+    project_design shorter = pockets;
+    for (design_measure& m : shorter.measures)
+        if (m.name == "second length")
+            m.inches = measure_expression("6 in");
+    const sheet<inch> less = sheet_at(shorter, finished_size<inch>(22_in, 26_in));
+    const auto laid = cloths_for<inch>(less, {"canvas", {.width = 54_in}, {.sold = 1_in}}, said_on_hand(less));
+    REQUIRE(laid.size() >= 2);
+    CHECK(laid.front().on_hand);
+    CHECK_FALSE(laid.back().on_hand);
+}
+
+TEST_CASE(
+    "an advent hanging has its twenty-four pockets at any size, and a row that its width does not hold is refused") {
+    const project_design hanging = month("advent_hanging");
+    const std::vector<std::string> sizes = {"22 x 30 in", "12 1/2 x 40 in", "48 3/16 x 20 in",
+                                            "56 x 76 cm", "31,3 x 100 cm",  "120 x 50 cm"};
+    check_sizes(hanging, sizes);
+    for (const std::string& typed : sizes)
+        std::visit([&](const auto& size) { CHECK(sheet_at(hanging, size).notions[0].details()[0].count == 24); },
+                   read_size(typed));
+    // By hand: 20 3/4 in between bindings of 5/8, 20 without 3/8 in at either end of a row: 6 pockets of at least 3 1/4 in, in 4 rows.
+    // (28 3/4 - 1/2) / 4 = 7 1/16, down to 7 in; strips 3/4 in lower, hems of 3/4 and 3/8 in. 3/4 in more in each pocket: 24 1/2 in.
+    const sheet<inch> s = sheet_at(hanging, finished_size<inch>(22_in, 30_in));
+    REQUIRE(s.pieces.size() == 3);
+    CHECK(s.pieces[0].cut == cut_size<inch>("24 3/4"_in, "32 3/4"_in));
+    CHECK(s.pieces[1].cut == cut_size<inch>(22_in, 30_in));
+    CHECK(s.pieces[2].cut == cut_size<inch>("25 1/4"_in, "7 3/8"_in));
+    CHECK(s.pieces[2].made_from.count() == 4);
+    REQUIRE(s.meetings.size() == 1);
+    CHECK(s.meetings[0].made_from.on_longer == "24 1/2"_in);
+    CHECK(s.notions[1].details()[0].count == 3); // ties, at most 10 in apart
+    // 1 in under the rail, half of 3 1/4 in round it, 4 1/2 in of loop, 3 of tail and half an inch of knot, each way: 10 5/8 in.
+    CHECK(s.notions[1].details()[1].amount.value() == "21 3/4"_in);
+    CHECK(refused_at(hanging, "11 x 40 in") == "A row of three pockets needs at least 11 3/4 in of width.");
+    CHECK(refused_at(hanging, "12 x 30 in") ==
+          "Twenty-four pockets, 3 in a row, need at least 33 3/4 in of height at this width.");
+}
+
+TEST_CASE("a gift sack is tied at any size, and a tie that does not reach round its gathered neck is refused") {
+    const project_design sack = month("gift_sack");
+    check_sizes(sack, sack.sizes);
+    CHECK(sack.sizes.size() == 6); // three in either unit
+    // By hand: French seams of 1/4 and 3/8 in; 13 in there and back, and hems of 3/8 and 3/4 in. 16 in of cotton 1/64 in thick and as
+    // much air: 2 x sqrt(pi / 2) = 2.507 in round, up to 2 3/4; a bow of 9 + 8 + 1 in, 1/4 of ease, twice 1/4 turned under.
+    const sheet<inch> s = sheet_at(sack, finished_size<inch>(8_in, 13_in));
+    REQUIRE(s.pieces.size() == 1);
+    CHECK(s.pieces[0].cut == cut_size<inch>("9 1/4"_in, "28 1/4"_in));
+    const auto& tie = s.notions.front().details();
+    CHECK(tie[0].amount.value() == "2 3/4"_in);
+    CHECK(tie[1].amount.value() == "21 1/2"_in);
+    CHECK(tie[3].amount.value() == "4 1/4"_in);
+    CHECK(
+        refused_at(sack, "24 x 30 in") ==
+        "Gathered, the neck of this sack is 4 1/2 in round: with its bow a tie takes 23 1/4 in, and one of 23 in does "
+        "not reach.");
+    CHECK(refused_at(sack, "8 x 6 in") ==
+          "Its neck is tied 3 in below the top, and a gift takes 4 in under it: the sack "
+          "needs at least 7 in of height.");
+    CHECK(refused_at(sack, "3 x 13 in") == "A gift takes at least 4 in of width.");
 }
 
 TEST_CASE(

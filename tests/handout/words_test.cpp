@@ -109,10 +109,6 @@ std::vector<string> own_words() {
         "lap",
         "light patches, cut from strips",
         "pieced squares",
-        "buttons",
-        "button, across",
-        "buttonhole, its length",
-        "across the button",
         "buttonholes, their middles from the finished left edge",
         "cushion pad",
         "pad, width",
@@ -126,7 +122,7 @@ std::vector<string> own_words() {
         "buttons' figures say.",
         "Sew buttons on so that none comes off, and keep the cushion from children under three, who choke on small "
         "parts.",
-        "Draught stopper",
+        "Draught stopper, at least",
         "thick",
         "side",
         "gap",
@@ -205,6 +201,48 @@ std::vector<string> own_words() {
         "hold the piping.",
         "Cut across the allowances of the four corners, clear of the seams.",
         "Take the pebbles out before you roll it up or carry it: swung in cloth, a stone hurts.",
+        "Wall pockets from remnants, 2 x ",
+        "wall pockets",
+        "back",
+        "upper backing",
+        "lower backing",
+        "upper pockets",
+        "lower pockets",
+        "casing strip",
+        "sheeting",
+        "cane",
+        "cane, across",
+        "cane, length",
+        "channel that it goes through, as it lies flat",
+        "between two pockets",
+        "pockets in a row",
+        "each pocket, between its rows",
+        "depth of the upper pockets",
+        "depth of the lower pockets",
+        "awning",
+        "windbreak",
+        "bedsheet",
+        "Advent hanging, ",
+        "plain cotton",
+        "striped cotton",
+        "pocket strip",
+        "upper edge of a pocket strip",
+        "depth of each",
+        "rail that they go round, across",
+        "gap under the rail",
+        "ties",
+        "Number the pocket strips while they lie flat, before they are sewn on: one number in the middle of each part "
+        "that their marks show, from 1 at the left of the uppermost strip to 24 at the right of the lowest.",
+        "Gift sack with a tie",
+        "sack",
+        "round the mouth, as it lies open",
+        "height under the neck",
+        "Roll up both ends of the tie and pin them to the middle of the sack, clear of every edge: no seam is to catch "
+        "them.",
+        "Unpin the tie. To close the sack, gather it in the hand where the tie is sewn on, bring both ends round to "
+        "the front, and tie them in a bow.",
+        "A ribbon is no toy: take the tie off before a child has the sack, and keep sacks that a child could pull over "
+        "its head out of its reach.",
         "Seed-tray tote",
         "deep",
         "strap",
@@ -230,6 +268,51 @@ std::vector<string> own_words() {
         "first cord, in at the left, through both casings and out at the left again, and knot its ends",
         "second cord, in at the right, through both casings and out at the right again, and knot its ends",
         "Wash the bag before food goes into it, and let it dry: damp cloth grows mould.",
+        "Cushion for the potting bench",
+        "bottom panel",
+        "zipped half",
+        "boxing strip",
+        "front strip",
+        "side strip",
+        "tab",
+        "left tie",
+        "right tie",
+        "corner",
+        "button",
+        "zipper in the back strip",
+        "button and tab",
+        "button, thickness",
+        "tab, finished length",
+        "interfacing, from the cut left edge of the tab",
+        "interfacing, from the cut top edge of the tab",
+        "Iron or tack the interfacing onto the wrong side of the tab while it is flat, as far from its cut left and "
+        "top edges as the figures of the button and tab say.",
+        "Work one buttonhole through the tab, in the middle of its width and along it, from its left end as the "
+        "figures of the button and tab say.",
+        "Fold the tails of the ties to the middle of the back strip and pin them there, and pin the tab down, clear of "
+        "every edge, until the cover is turned out: no seam is to catch them.",
+        "Take the pins out of the ties and the tab. Fold the tab back over the box that holds it: it reaches past the "
+        "corner, to the button of the next cushion.",
+        "Zipped half 1 is the lower half of the strip along the back, and zipped half 2 the upper one.",
+        "Side strip 1 goes along the left of the cushion as you stand before it, and side strip 2 along the right.",
+        "The boxing strip goes round the left side, the front and the right side of the cushion as you stand before "
+        "it: with its right side up, its left end comes to the back of the left side.",
+        "Tie the cushion down before anyone sits on it: a loose one slides off a smooth bench, and who sits on it with "
+        "it.",
+        "Iron or tack the interfacing onto the wrong side of the tab while it is flat, as far from its cut left and "
+        "top edges as the figures of the button and tab say.",
+        "Work one buttonhole through the tab, in the middle of its width and along it, from its left end as the "
+        "figures of the button and tab say.",
+        "Fold the tails of the ties to the middle of the back strip and pin them there, and pin the tab down, clear of "
+        "every edge, until the cover is turned out: no seam is to catch them.",
+        "Take the pins out of the ties and the tab. Fold the tab back over the box that holds it: it reaches past the "
+        "corner, to the button of the next cushion.",
+        "The boxing strip goes round the left side, the front and the right side of the cushion as you stand before "
+        "it: with its right side up, its left end comes to the back of the left side.",
+        "Tie the cushion down before anyone sits on it: a loose one slides off a smooth bench, and who sits on it with "
+        "it.",
+        "tails",
+        "turned in at its ends",
         "Kneeling pad cover",
         "thick",
         "Hand-tool roll",
@@ -458,7 +541,9 @@ TEST_CASE("every word of the handouts of designs with outlines and bindings is s
                              "examples/designs/seed_tray_tote.json", "examples/designs/produce_bag.json",
                              "examples/designs/patchwork_cushion.json", "examples/designs/draught_stopper.json",
                              "examples/designs/mended_panel.json", "examples/designs/picnic_roll.json",
-                             "examples/designs/shade_curtain.json", "examples/designs/table_linen.json"}) {
+                             "examples/designs/shade_curtain.json", "examples/designs/table_linen.json",
+                             "examples/designs/bench_cushion.json", "examples/designs/wall_pockets.json",
+                             "examples/designs/advent_hanging.json", "examples/designs/gift_sack.json"}) {
         std::ifstream in(file, std::ios::binary);
         const project_design d = read_design(string(std::istreambuf_iterator<char>(in), {}));
         for (const string& size : d.sizes)

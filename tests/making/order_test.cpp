@@ -1,5 +1,6 @@
 // The order of making is a consequence: the same operations, entered in whatever order, give the same steps.
 #include "making/boxes.hpp"
+#include "making/in_order.hpp"
 #include "making/random_design.hpp"
 #include <turncloth/making/work_plan.hpp>
 #include <turncloth/making/work_words.hpp>
@@ -122,4 +123,23 @@ TEST_CASE("of two folds from one edge the outer comes first, and before each row
         CHECK(position(operation_kind::crease, 2 * e) < position(operation_kind::crease, 2 * e + 1));
         CHECK(position(operation_kind::crease, 2 * e + 1) < position(operation_kind::stitching, e));
     }
+}
+
+// By paper: a front of two strips, the lower lapped over the upper, lies on a larger back whose edges are brought over it. Only the
+// upper lies on the back itself; what is turned over the lower's foot still waits until both are there.
+TEST_CASE("a binding waits for all that lies on what it lies on, as of a front that is joined of pieces") {
+    making<inch> d("hanging");
+    const auto back = d.cut({.name = "back", .width = 24_in, .height = 24_in}),
+               upper = d.cut({.name = "upper", .width = 20_in, .height = 11_in}),
+               lower = d.cut({.name = "lower", .width = 20_in, .height = 10_in});
+    d.add(laying<inch>{.piece = back, .up = face::wrong});
+    const auto bound = d.add(sewn(back, edge::bottom, "2 3/4"_in, {back, lower})),
+               over = d.add(crease<inch>{.at = line(back, edge::bottom, 2_in), .over = true}),
+               turned_in = d.add(crease<inch>{.at = line(back, edge::bottom, 1_in), .over = true}),
+               laid = d.add(laying<inch>{.piece = upper, .on = back, .left = 2_in, .top = 2_in}),
+               lapped = d.add(laying<inch>{.piece = lower, .on = upper, .top = 10_in}),
+               joined = d.add(sewn(lower, edge::top, "1/4"_in, {lower, upper}));
+    things::order made(d);
+    CHECK(made.comes({lapped, joined, laid, over, bound}));
+    CHECK(made.comes({turned_in, over}));
 }

@@ -224,6 +224,13 @@ TEST_CASE("what cannot be done to a cloth is refused") {
     p = cover({.material = "drill", .washed = washed_when::before_cutting});
     p.find("pocket")->of_film();
     CHECK(refused(p).find("the drill is plastic film, which is neither washed nor pressed") != std::string::npos);
+    CHECK(refused(cover({.material = "drill", .on_hand = {{"end", 0_in, 9_in}}}))
+              .find("a piece of drill on hand is 0 in x 9 in: it is more than nothing either way") !=
+          std::string::npos);
+    CHECK(refused(cover({.material = "drill", .on_hand = {{"end", 9_in, -1_in}}})).find("9 in x -1 in") !=
+          std::string::npos);
+    CHECK(refused(cover({.material = "drill", .on_hand = {{"end", 9_in, 9_in}, {"end", 8_in, 9_in}}}))
+              .find("two pieces of drill on hand are named end") != std::string::npos);
     CHECK(steps(cover({.material = "drill", .washed = washed_when::before_cutting}))
               .find("Wash, dry and press the drill before you measure and cut it.\n") != std::string::npos);
 }
@@ -235,14 +242,18 @@ TEST_CASE("a sheet's JSON and a project as a file say it too") {
                              .one_way = true,
                              .folded = true,
                              .washed = washed_when::before_cutting,
-                             .change = {shrinks_by({1, 30}), grows_by(percent(2))}});
+                             .change = {shrinks_by({1, 30}), grows_by(percent(2))},
+                             .on_hand = {{"grey end", 20_in, "30 1/2"_in}}});
     p.find("pocket")->lies(cloth_lie::on_fold);
+    CHECK(to_text(sheet_of(p)).find("on hand grey end, 20 in x 30 1/2 in") != std::string::npos);
     const auto json = to_json(sheet_of(p));
     CHECK(json["pieces"][1]["lies"] == "on the fold");
     CHECK_FALSE(json["pieces"][0].contains("lies"));
-    CHECK(json["cloths"].dump() ==
-          R"([{"material":"drill","width":{"exact":"50","unit":"in"},"selvedge":{"exact":"1/2","unit":"in"},)"
-          R"("one_way":true,"folded":true,"washed":"before cutting","change":{"along":"-1/30","across":"1/50"}}])");
+    CHECK(
+        json["cloths"].dump() ==
+        R"([{"material":"drill","width":{"exact":"50","unit":"in"},"selvedge":{"exact":"1/2","unit":"in"},)"
+        R"("one_way":true,"folded":true,"washed":"before cutting","change":{"along":"-1/30","across":"1/50"},)"
+        R"("on_hand":[{"name":"grey end","width":{"exact":"20","unit":"in"},"length":{"exact":"61/2","unit":"in"}}]}])");
     CHECK_FALSE(to_json(sheet_of(cover({.material = "drill"})))["cloths"][0].contains("width"));
 
     const project_design d = design_of(p);

@@ -1,6 +1,7 @@
 // sheet/notion.hpp: what the notions compute is listed label by label, each figure worked out by hand.
 #include "../vectors.hpp"
 #include <turncloth.hpp>
+#include <turncloth/sheet/fastened.hpp>
 #include <turncloth/sheet/filled_and_pieced.hpp>
 
 #include <doctest/doctest.h>
@@ -152,11 +153,73 @@ TEST_CASE("loose filling of a tube") {
     // 12 x 12 x 32 / (4 pi) = 366.69 cubic inches, of 3/20 oz each 55.004; 12 / pi = 3.8197 (pi to many digits, by hand).
     const auto filling = listed("filling", loose_filling<inch>{{12_in, 32_in}, {3, 20}, "1/8"_in});
     check(filling, {{"once round the tube", 12_in},
-                    {"across it, stuffed round", "3 7/8"_in},
-                    {"filling, pressed in, at the most: cubic inches", n(367)},
-                    {"weight of that, in ounces", n(56)}});
+                    {"across it, sewn up flat and empty", 6_in},
+                    {"across it, filled until it is round", "3 7/8"_in},
+                    {"cubic inches of filling, pressed in, at the most", n(367)},
+                    {"ounces of filling, by weight, at the most", n(56)}});
     CHECK(warns(filling, caution::filling));
     CHECK(warns(filling, caution::loose_filling));
+}
+
+TEST_CASE("buttons with their holes and interfacing, snaps, and straps that close on themselves") {
+    // A hole of 7/8 in either side of 2 in and of 6 in, 3/4 in from the edge; 3/8 in beyond: from 1 9/16 - 3/8 on, 4 7/8 + 3/4 long.
+    buttoned_lap<inch> lap{.button = {"3/4"_in, "1/8"_in},
+                           .places = {at<finished_edge>(2_in), 4_in, 2},
+                           .edge = 8_in,
+                           .stand = "3/4"_in,
+                           .deep = 2_in,
+                           .hole = "7/8"_in,
+                           .clear = "1/4"_in};
+    const auto buttons = listed("buttons", lap, "3/8"_in);
+    check(buttons, {{"buttons", n(2)},
+                    {"button, across", "3/4"_in},
+                    {"buttonhole, its length", "7/8"_in},
+                    {"buttons, from the finished end of the edge", std::vector<length<inch>>{2_in, 6_in}},
+                    {"buttons, from the finished edge that is fastened", "3/4"_in},
+                    {"buttonholes along the edge, where they begin, from its finished end",
+                     std::vector<length<inch>>{"1 9/16"_in, "5 9/16"_in}},
+                    {"interfacing, cut across the edge", "3/4"_in},
+                    {"interfacing, cut along the edge", "5 5/8"_in},
+                    {"interfacing, from the finished end of the edge", "1 3/16"_in},
+                    {"interfacing, from the finished edge inward", "3/8"_in}});
+    CHECK(warns(buttons, caution::small_parts));
+    // Square to it, a shank of 1/8 in: from 11/16 to 1 9/16.
+    lap.runs = hole_runs::square_to_edge;
+    lap.shank = "1/8"_in;
+    check(listed("buttons", lap, "3/8"_in),
+          {{"buttons", n(2)},
+           {"button, across", "3/4"_in},
+           {"buttonhole, its length", "7/8"_in},
+           {"buttons, from the finished end of the edge", std::vector<length<inch>>{2_in, 6_in}},
+           {"buttons, from the finished edge that is fastened", "3/4"_in},
+           {"buttonholes square to the edge, where they begin, from it", "11/16"_in},
+           {"buttonholes square to the edge, where they end, from it", "1 9/16"_in},
+           {"interfacing, cut across the edge", "1 5/8"_in},
+           {"interfacing, cut along the edge", "4 3/4"_in},
+           {"interfacing, from the finished end of the edge", "1 5/8"_in},
+           {"interfacing, from the finished edge inward", "5/16"_in}});
+    const auto snaps = listed("snaps", snapped_lap<inch>{.across = "1/2"_in,
+                                                         .places = {at<finished_edge>(1_in), 3_in, 3},
+                                                         .edge = 8_in,
+                                                         .stand = "1/2"_in,
+                                                         .deep = 1_in,
+                                                         .clear = "1/4"_in});
+    check(snaps, {{"snaps", n(3)},
+                  {"snap, across", "1/2"_in},
+                  {"snaps, from the finished end of either edge", std::vector<length<inch>>{1_in, 4_in, 7_in}},
+                  {"snaps, from either finished edge", "1/2"_in}});
+    CHECK(warns(snaps, caution::setting_eyelets));
+    CHECK(warns(snaps, caution::small_parts));
+    // Round 10 to 12 in, 2 in held, a tab of 1/2 in.
+    const auto straps = listed("straps", 2, touch_strap<inch>{10_in, 12_in, 2_in, "1/2"_in});
+    check(straps, {{"straps", n(2)},
+                   {"each, finished, from end to end", "14 1/2"_in},
+                   {"hook tape, each", 2_in},
+                   {"loop tape, each", 4_in},
+                   {"hook tape in all", 4_in},
+                   {"loop tape in all", 8_in}});
+    CHECK(straps.details()[5].sold == sold_as::off_a_roll);
+    CHECK(warns(straps, caution::infants_and_animals));
 }
 
 TEST_CASE("pleats with gaps on a heading, and the drops of a curtain") {

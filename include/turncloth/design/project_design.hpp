@@ -156,6 +156,14 @@ struct design_outline {
     friend bool operator==(const design_outline&, const design_outline&) = default;
 };
 
+/// A piece of a cloth that is there already.
+struct design_on_hand {
+    std::string name;
+    length_expression width, length;
+    condition_expression where{};
+    friend bool operator==(const design_on_hand&, const design_on_hand&) = default;
+};
+
 /// A cloth that pieces are cut from, as sheet/project_cloth.hpp has it. What it shrinks by is in percent, below zero where it
 /// grows.
 struct design_cloth {
@@ -165,6 +173,7 @@ struct design_cloth {
     washed_when washed = washed_when::unwashed;
     number_expression shrinks_along{}, shrinks_across{};
     length_expression join{};
+    std::vector<design_on_hand> on_hand{};
     condition_expression where{};
     friend bool operator==(const design_cloth&, const design_cloth&) = default;
 };

@@ -1,14 +1,16 @@
-// Patchwork and loose filling as notions that a project can hold.
+// Patchwork, loose filling and ties round necks as notions that a project can hold.
 //
 //   listed(name, count, patch, usable)    patches alike, and the strips that they are cut from
 //   listed(name, count, triangles)        squares pieced of triangles
 //   listed(name, loose filling)           what fills a tube, and what that weighs
+//   listed(name, tie)  listed(name, tie, cut)    ribbon round a gathered neck; of one that is cut already, what it goes round
 //
 //   cushion.add(listed("light patches", 9, sewn_patch<inch>{4_in, 4_in, "1/4"_in}, 42_in));
 #ifndef TURNCLOTH_SHEET_FILLED_AND_PIECED_HPP
 #define TURNCLOTH_SHEET_FILLED_AND_PIECED_HPP
 
 #include <turncloth/notions/filling.hpp>
+#include <turncloth/notions/gathered.hpp>
 #include <turncloth/notions/triangles.hpp>
 #include <turncloth/sheet/notion.hpp>
 
@@ -47,16 +49,36 @@ notion<Unit> listed(std::string name, const loose_filling<Unit>& f) {
     constexpr bool metric = metric_unit<Unit>;
     return notion<Unit>(std::move(name))
         .figure("once round the tube", f.tube.girth)
-        .figure("across it, stuffed round", tube_across(f.tube.girth, f.step, rounding::nearest))
-        .number(metric ? "filling, pressed in, at the most: cubic centimetres"
-                       : "filling, pressed in, at the most: cubic inches",
+        .figure("across it, sewn up flat and empty", f.tube.girth / fraction(2))
+        .figure("across it, filled until it is round", tube_across(f.tube.girth, f.step, rounding::nearest))
+        .number(metric ? "cubic centimetres of filling, pressed in, at the most"
+                       : "cubic inches of filling, pressed in, at the most",
                 numerator(tube_holds(f.tube, 1, rounding::up)))
-        .number(metric ? "weight of that, in grams" : "weight of that, in ounces",
+        .number(metric ? "grams of filling, by weight, at the most" : "ounces of filling, by weight, at the most",
                 numerator(weight_to_fill(f.tube, f.cube, 1, rounding::up)))
         .sold(sold_as::as_told)
         .caution(caution::filling)
         .caution(caution::loose_filling)
         .caution(caution::infants_and_animals);
+}
+
+template <length_unit Unit>
+notion<Unit> listed(std::string name, const neck_tie<Unit>& t) {
+    return notion<Unit>(std::move(name))
+        .figure("once round the gathered neck", t.girth)
+        .figure("ribbon, cut", tie_working(t))
+        .sold(sold_as::off_a_roll)
+        .caution(caution::cords)
+        .caution(caution::infants_and_animals);
+}
+
+/// Throws tie_error where it does not reach.
+template <length_unit Unit>
+notion<Unit> listed(std::string name, const neck_tie<Unit>& t, length<Unit> cut) {
+    require_reaches(t, cut);
+    return listed(std::move(name), t)
+        .figure("the tie that is there, cut", cut)
+        .figure("the thickest neck that it goes round", girth_reached(cut, t.bow, t.extra));
 }
 
 } // namespace turncloth

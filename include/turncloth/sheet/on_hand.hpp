@@ -2,6 +2,7 @@
 //
 //   cloth_wanted<U>                         material, bolt and rules: off which roll, and how it is sold
 //   cloths_for(sheet, wanted, on_hand)      a sheet_cloth for each piece of cloth that is used, then for what is bought
+//   said_on_hand(sheet)                     what the project says is on hand, of all its cloths (project_cloth.hpp)
 //
 //   const auto canvas = cloths_for<inch>(s, {"canvas", {.width = 54_in}, {.sold = eighths_of_a_yard<inch>}},
 //                                        {{"the grey end", "canvas", 40_in, 30_in}});
@@ -31,6 +32,16 @@ struct cloth_wanted {
     turncloth::bolt<Unit> bolt{};
     purchase_rules<Unit> rules{};
 };
+
+/// In the order of its cloths, without flaws.
+template <length_unit Unit>
+std::vector<cloth_on_hand<Unit>> said_on_hand(const sheet<Unit>& s) {
+    std::vector<cloth_on_hand<Unit>> all;
+    for (const project_cloth<Unit>& c : s.cloths)
+        for (const piece_on_hand<Unit>& kept : c.on_hand)
+            all.push_back({kept.name, c.material, kept.width, kept.length, {}});
+    return all;
+}
 
 namespace detail {
 

@@ -1,6 +1,7 @@
 // What a project says of a cloth that it is cut from, and of how a piece lies on it: what decides a lay.
 //
-//   project_cloth<U>     material, width, selvedge, one_way, folded; washed when, and its change then
+//   project_cloth<U>     material, width, selvedge, one_way, folded; washed when, and its change then; pieces on hand
+//   piece_on_hand<U>     a remnant of it, used before any is bought (on_hand.hpp): its name, width and length
 //   cloth_lie            as_asked, along_grain, one_way, either_way, on_fold, turned_alike: given to piece::lies
 //   washed_when          unwashed, before_cutting, as_pieces
 //
@@ -19,6 +20,7 @@
 #include <array>
 #include <string>
 #include <string_view>
+#include <vector>
 
 namespace turncloth {
 
@@ -39,6 +41,16 @@ enum class washed_when : unsigned char {
     as_pieces       ///< they are cut so much larger, then washed and trimmed: their grain lies along their height
 };
 
+/// A piece of a cloth that is there already, as it is measured once its sides are cut straight and square, and once it is washed
+/// where the project washes it.
+template <length_unit Unit>
+struct piece_on_hand {
+    std::string name;
+    turncloth::length<Unit> width{}, length{}; ///< across the grain, and along it
+
+    friend bool operator==(const piece_on_hand&, const piece_on_hand&) = default;
+};
+
 /// One cloth of a project. A width of nothing leaves it to who buys it. On cloth that lies `one_way` (a nap, or a print that
 /// stands upright) no piece is turned; `folded` lies double, selvedge on selvedge.
 template <length_unit Unit>
@@ -51,6 +63,7 @@ struct project_cloth {
     washed_when washed = washed_when::unwashed;
     washing change{};    ///< in that wash
     length<Unit> join{}; ///< the allowance at each edge of widths that are joined (widths_joined.hpp); zero: as usual
+    std::vector<piece_on_hand<Unit>> on_hand{};
 
     friend bool operator==(const project_cloth&, const project_cloth&) = default;
 };

@@ -11,6 +11,7 @@
 #include <turncloth/making/ruled.hpp>
 #include <turncloth/panel/size.hpp>
 
+#include <cstddef>
 #include <cstdint>
 #include <string>
 #include <utility>
@@ -213,6 +214,20 @@ private:
     ruled<Unit> by_;
     expression_names names_, kinds_;
 };
+
+/// Those that are there at this size.
+template <length_unit Unit>
+std::vector<piece_on_hand<Unit>> pieces_on_hand(const design_values<Unit>& values, const design_cloth& from,
+                                                const std::string& where) {
+    std::vector<piece_on_hand<Unit>> all;
+    for (std::size_t i = 0; i < from.on_hand.size(); ++i) {
+        const design_on_hand& h = from.on_hand[i];
+        const std::string path = where + "/on_hand/" + std::to_string(i);
+        if (values.holds(h.where, path + "/where"))
+            all.push_back({h.name, values.length(h.width, path + "/width"), values.length(h.length, path + "/length")});
+    }
+    return all;
+}
 
 } // namespace turncloth::detail
 

@@ -14,13 +14,17 @@
 //   girth of a tube (across, step)                         once round what is stuffed so thick
 //   volume of a tube (girth, along, step)                  in cubes of the unit, at the most
 //   strip for a cord (cord, cloth, seam, step)             how wide a strip is cut that is folded round it
+//   girth of a neck (round, thickness, packed, step)       once round a mouth gathered in the hand
+//   buttonhole for a button (across, thickness, ease, step)    how long a flat button's hole is
 #ifndef TURNCLOTH_DESIGN_DETAIL_FIGURES_HPP
 #define TURNCLOTH_DESIGN_DETAIL_FIGURES_HPP
 
 #include <turncloth/design/expression_value.hpp>
 #include <turncloth/making/ruled.hpp>
 #include <turncloth/marks/row.hpp>
+#include <turncloth/notions/fastening.hpp>
 #include <turncloth/notions/filling.hpp>
+#include <turncloth/notions/gathered.hpp>
 #include <turncloth/notions/hanging.hpp>
 #include <turncloth/notions/piping.hpp>
 #include <turncloth/notions/strap.hpp>
@@ -150,15 +154,29 @@ fraction volume_of_a_tube(const figure_parts& p, fraction) {
 }
 
 template <length_unit Unit>
+fraction buttonhole_for(const figure_parts& p, fraction) {
+    const sewn_button<Unit> b{
+        .across = length_of<Unit>(p[0]), .thick = length_of<Unit>(p[1]), .ball = false, .ease = length_of<Unit>(p[2])};
+    return buttonhole_length(b, length_of<Unit>(p[3])).value().value();
+}
+
+template <length_unit Unit>
 fraction strip_for_cord(const figure_parts& p, fraction) {
     const piped_cord<Unit> cord{
         .across = length_of<Unit>(p[0]), .seam = length_of<Unit>(p[2]), .cloth = length_of<Unit>(p[1])};
     return piping_width(cord, length_of<Unit>(p[3])).value().value();
 }
 
+template <length_unit Unit>
+fraction girth_of_a_neck(const figure_parts& p, fraction) {
+    return neck_girth(gathered_neck<Unit>{length_of<Unit>(p[0]), length_of<Unit>(p[1]), p[2]}, length_of<Unit>(p[3]),
+                      rounding::up)
+        .value();
+}
+
 inline constexpr figure_part a_length = figure_part::length, a_number = figure_part::number;
 
-inline constexpr std::array<named_figure, 14> named_figures = {{
+inline constexpr std::array<named_figure, 16> named_figures = {{
     {"whole part", {{{"of", a_number}}}, a_number, whole_part, whole_part},
     {"half on the ruler", {{{"of"}}}, a_length, half_on_ruler<inch>, half_on_ruler<centimetre>},
     {"mark",
@@ -213,6 +231,16 @@ inline constexpr std::array<named_figure, 14> named_figures = {{
      a_length,
      strip_for_cord<inch>,
      strip_for_cord<centimetre>},
+    {"girth of a neck",
+     {{{"round"}, {"thickness"}, {"packed", a_number}, {"step"}}},
+     a_length,
+     girth_of_a_neck<inch>,
+     girth_of_a_neck<centimetre>},
+    {"buttonhole for a button",
+     {{{"across"}, {"thickness"}, {"ease"}, {"step"}}},
+     a_length,
+     buttonhole_for<inch>,
+     buttonhole_for<centimetre>},
 }};
 
 inline const named_figure* find_figure(std::string_view name) {

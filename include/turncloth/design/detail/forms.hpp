@@ -14,6 +14,7 @@
 #include <turncloth/panel/finish.hpp>
 #include <turncloth/panel/size.hpp>
 #include <turncloth/sheet/drafted_piece.hpp>
+#include <turncloth/sheet/fastened.hpp>
 #include <turncloth/sheet/filled_and_pieced.hpp>
 #include <turncloth/sheet/notion.hpp>
 
@@ -29,7 +30,7 @@
 
 namespace turncloth::detail {
 
-inline constexpr std::size_t most_parts_of_a_form = 8;
+inline constexpr std::size_t most_parts_of_a_form = 12;
 
 struct form_part {
     std::string_view name{};
@@ -217,8 +218,40 @@ notion<U> darned(parts_given_of<U> v) {
                      needleful<U>{.cut = v[5], .tail = v[6]});
 }
 
+/// The middles of fasteners, each on the ruler by itself; one alone has no step.
 template <length_unit U>
-inline constexpr std::array<notion_maker<U>, 17> notion_forms = {{
+row<finished_edge, U> fastened_at(std::int64_t count, length<U> first, length<U> step, const ruled<U>& by) {
+    require_at_most<range_error>(count, most_in_a_row, "the number of fasteners in a row");
+    return by.parts(row<finished_edge, U>(at<finished_edge>(first), step, count));
+}
+
+template <length_unit U>
+notion<U> buttoned_edge(parts_given_of<U> v) {
+    return listed("",
+                  buttoned_lap<U>{.button = {.across = v[4], .thick = v[5]},
+                                  .runs = v.has(11) ? hole_runs::square_to_edge : hole_runs::along_edge,
+                                  .places = fastened_at<U>(v.count(0), v[2], v[3], v.by),
+                                  .edge = v[1],
+                                  .stand = v[7],
+                                  .deep = v[8],
+                                  .shank = v[11],
+                                  .hole = v[6],
+                                  .clear = v[9]},
+                  v[10]);
+}
+
+template <length_unit U>
+notion<U> snapped_edge(parts_given_of<U> v) {
+    return listed("", snapped_lap<U>{.across = v[4],
+                                     .places = fastened_at<U>(v.count(0), v[2], v[3], v.by),
+                                     .edge = v[1],
+                                     .stand = v[5],
+                                     .deep = v[6],
+                                     .clear = v[7]});
+}
+
+template <length_unit U>
+inline constexpr std::array<notion_maker<U>, 21> notion_forms = {{
     {{"details"}, [](parts_given_of<U>) { return notion<U>(""); }},
     {{"ribbon round a roll",
       {{{"girth"},
@@ -294,9 +327,36 @@ inline constexpr std::array<notion_maker<U>, 17> notion_forms = {{
      [](parts_given_of<U> v) {
          return listed("", loose_filling<U>{{v[0], v[1]}, v.number(2), v[3]});
      }},
+    {{"tie round a neck",
+      {{{"girth"}, {"loop"}, {"tail"}, {"knot"}, may_have("ease"), may_have("turned"), may_have("cut")}}},
+     [](parts_given_of<U> v) {
+         const neck_tie<U> tie{v[0], {v[1], v[2], v[3]}, {v[4], v[5]}};
+         return v.has(6) ? listed("", tie, v[6]) : listed("", tie);
+     }},
     {{"piping all round",
       {{{"width"}, {"height"}, {"cord"}, may_have("cloth"), {"seam"}, {"lap"}, may_have("turned"), {"step"}}}},
      piped_round<U>},
+    {{"buttons",
+      {{counted_part("count"),
+        {"edge"},
+        {"first"},
+        may_have("step"),
+        {"across"},
+        {"thickness"},
+        {"hole"},
+        {"stand"},
+        {"deep"},
+        {"clear"},
+        {"beyond"},
+        may_have("shank")}}},
+     buttoned_edge<U>},
+    {{"snaps",
+      {{counted_part("count"), {"edge"}, {"first"}, may_have("step"), {"across"}, {"stand"}, {"deep"}, {"clear"}}}},
+     snapped_edge<U>},
+    {{"straps with hook and loop", {{counted_part("count"), {"least"}, {"most"}, {"holds"}, may_have("end")}}},
+     [](parts_given_of<U> v) {
+         return listed("", v.count(0), touch_strap<U>{.least = v[1], .most = v[2], .holds = v[3], .end = v[4]});
+     }},
 }};
 
 template <length_unit U>

@@ -196,7 +196,16 @@ void members(Visitor& v, Self& c) {
     v.may("shrinks_across", c.shrinks_across, "And of its width");
     v.may("join", c.join,
           "The allowance at each edge of widths that are joined; 1/2 in or 1.5 cm where nothing is said");
+    v.may("on_hand", c.on_hand, "Pieces of it that are there already, used before any is bought");
     v.may("where", c.where, "It is said only where this holds");
+}
+
+template <class Visitor, record_of<design_on_hand> Self>
+void members(Visitor& v, Self& h) {
+    v.must("name", h.name, "What it is called");
+    v.must("width", h.width, "Across the grain, once its sides are cut straight and square");
+    v.must("length", h.length, "Along the grain");
+    v.may("where", h.where, "It is there only where this holds");
 }
 
 template <class Visitor, record_of<design_meeting> Self>

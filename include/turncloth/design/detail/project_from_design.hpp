@@ -171,8 +171,15 @@ private:
         const dimensional_change along = change(from.shrinks_along, "/shrinks_along"),
                                  across = change(from.shrinks_across, "/shrinks_across");
         const length_type join = length(from.join, "/join");
-        p.add(project_cloth<Unit>{
-            from.material, width, selvedge, from.one_way, from.folded, from.washed, {along, across}, join});
+        p.add(project_cloth<Unit>{from.material,
+                                  width,
+                                  selvedge,
+                                  from.one_way,
+                                  from.folded,
+                                  from.washed,
+                                  {along, across},
+                                  join,
+                                  pieces_on_hand(values_, from, path_)});
     }
     drafted_corner<Unit> corner_made(project<Unit>& p, const design_outline_corner& c, const finish<Unit>& all) const {
         const length_type across = length(c.across, "/across");

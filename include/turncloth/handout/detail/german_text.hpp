@@ -39,6 +39,7 @@ inline constexpr std::pair<std::string_view, std::string_view> german_text[] = {
     {"{1} wide", "{1} breit"},
     {"with selvedges of {1}", "mit Webkanten von {1}"},
     {"joined by allowances of {1}", "mit Zugaben von {1} verbunden"},
+    {"on hand {1}, {2} x {3}", "vorhanden {1}, {2} x {3}"},
     {"folded, selvedge on selvedge", "gefaltet, Webkante auf Webkante"},
     {"washed before it is cut", "vor dem Zuschneiden gewaschen"},
     {"washed in pieces", "in Teilen gewaschen"},

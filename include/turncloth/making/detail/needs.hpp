@@ -139,10 +139,18 @@ private:
         };
         made.turned = band(0, f);
         made.covers = band(f, 2 * f - before);
-        for (const std::size_t child : children_[c.part])
-            made.encloses |= c.over && !design_.parts[child].beneath &&
-                             overlap(made.covers, carried(whole_of(child), to_root_[child])) && child != c.part;
+        // What lies on what lies there is enclosed too: of a front joined of pieces one alone lies on its back.
+        for (const std::size_t inside : inside_of(c.part))
+            made.encloses |= c.over && lies_over(inside, c.part) &&
+                             overlap(made.covers, carried(whole_of(inside), to_root_[inside]));
         return made;
+    }
+    /// Neither it nor what it lies on was laid beneath.
+    bool lies_over(std::size_t p, std::size_t part) const {
+        for (; p != part; p = design_.parts[p].on)
+            if (design_.parts[p].beneath)
+                return false;
+        return true;
     }
 
     void add(std::size_t first, std::size_t then, need why) {

@@ -1,7 +1,7 @@
 // Steps of seams, and of what happens once all is sewn.
 //
 //   step_of(design, operation)        of handwork, a moment or an opening; group_of(step) a group of its own
-//   begin_seam(step, seam)            what is the same all along it
+//   begin_seam(step, design, seam)    what is the same all along it
 //   note_seam(step, {design, model, boxed, bench}, seam)     which edges meet where, in how many rows, what is left open
 //   note_passage(step, design, model, boxed)          how often what is put in is folded to go in
 //   note_sewn_shut(step, design, model, boxed)        how long a mouth is that is closed by hand
@@ -74,25 +74,38 @@ work_step<Unit> step_of(const making<Unit>& design, const operation& o) {
     return s;
 }
 
+/// All along one edge of one piece that is not turned up across it: whatever is sewn to it goes straight on.
+template <length_unit Unit>
+bool along_one_flat_edge(const making<Unit>& design, const std::vector<chalk_line<Unit>>& side) {
+    const chalk_line<Unit>& first = side.front();
+    return std::all_of(side.begin(), side.end(),
+                       [&](const chalk_line<Unit>& l) { return l.on == first.on && l.from == first.from; }) &&
+           std::none_of(design.creases().begin(), design.creases().end(), [&](const crease<Unit>& c) {
+               return c.turn == turning::quarter && c.on() == first.on && c.at.is_level() != first.is_level();
+           });
+}
+
 /// Pieces side by side, in one flat whole or round a rim: the seam along them goes on from one to the next without a corner.
 template <length_unit Unit>
-bool goes_straight_on(const seam_of<Unit>& seam) {
+bool goes_straight_on(const making<Unit>& design, const seam_of<Unit>& seam) {
     const auto along_one_edge = [](const std::vector<chalk_line<Unit>>& side) {
         return std::all_of(side.begin(), side.end(),
                            [&](const chalk_line<Unit>& l) { return l.from == side.front().from; });
     };
-    return seam.beyond != beyond_seam::quarter && along_one_edge(seam.one) && along_one_edge(seam.other);
+    if (seam.beyond != beyond_seam::quarter)
+        return along_one_edge(seam.one) && along_one_edge(seam.other);
+    return along_one_flat_edge(design, seam.one) || along_one_flat_edge(design, seam.other);
 }
 
 template <length_unit Unit>
-void begin_seam(work_step<Unit>& s, const seam_of<Unit>& seam) {
+void begin_seam(work_step<Unit>& s, const making<Unit>& design, const seam_of<Unit>& seam) {
     s.verb = work_verb::seam;
     s.on = seam.other.front().on;
     s.stitch = seam.stitch;
     s.overrun = seam.overrun;
     s.by_hand = seam.by_hand;
     s.pressed = seam.pressed;
-    s.straight = goes_straight_on(seam);
+    s.straight = goes_straight_on(design, seam);
     s.fit.taken_up = seam.taken_up;
     s.fit.spans = seam.spans;
 }
@@ -100,7 +113,7 @@ void begin_seam(work_step<Unit>& s, const seam_of<Unit>& seam) {
 /// A line from the cut edge that it runs along: of the corner, where one is cut out there.
 template <length_unit Unit>
 seen_distances<Unit> across_of(const making<Unit>& design, const chalk_line<Unit>& l) {
-    return {{l.on, l.from, false}, {l.in.from_datum() - cut_out_beside(design, l)}};
+    return {{l.on, l.from, false, corner_cut_beside(design, l)}, {l.in.from_datum() - cut_out_beside(design, l)}};
 }
 /// Where it begins and ends, from the cut left or top edge.
 template <length_unit Unit>
@@ -164,6 +177,27 @@ struct seam_made {
 template <length_unit Unit, class Bench>
 seam_made(const making<Unit>&, const flat_model<Unit>&, const box_model<Unit>&, const Bench&) -> seam_made<Unit, Bench>;
 
+/// Each line of a mouth that opens this seam, once: along the first side where it is told of, or else along the other.
+template <length_unit Unit, class Bench>
+void note_openings(work_step<Unit>& s, const seam_made<Unit, Bench>& by, std::size_t seam) {
+    const seam_of<Unit>& sewn = by.design.seams()[seam];
+    std::vector<std::size_t> mouths;
+    for (const auto& o : by.boxed.openings())
+        if (by.boxed.pairs()[o.pair].seam == seam && std::find(mouths.begin(), mouths.end(), o.mouth) == mouths.end())
+            mouths.push_back(o.mouth);
+    for (const std::size_t m : mouths) {
+        const mouth<Unit>& open = by.design.mouths()[m];
+        const std::size_t before = s.left_open.size();
+        for (const std::vector<chalk_line<Unit>>* side : {&sewn.one, &sewn.other})
+            for (const chalk_line<Unit>& l : open.at)
+                if (s.left_open.size() == before || side == &sewn.one)
+                    if (std::any_of(side->begin(), side->end(), [&](const chalk_line<Unit>& edge_line) {
+                            return edge_line.on == l.on && edge_line.from == l.from;
+                        }))
+                        s.left_open.push_back({open.name, across_of(by.design, l).from, along_of(by.design, l)});
+    }
+}
+
 template <length_unit Unit, class Bench>
 void note_seam(work_step<Unit>& s, const seam_made<Unit, Bench>& by, std::size_t seam) {
     const seam_of<Unit>& sewn = by.design.seams()[seam];
@@ -189,12 +223,7 @@ void note_seam(work_step<Unit>& s, const seam_made<Unit, Bench>& by, std::size_t
     s.runs = static_cast<std::int64_t>(runs.size());
     for (const auto& run : runs)
         s.places[first].sewn += by.model.length_of_whole(run.sewn);
-    for (const auto& o : by.boxed.openings())
-        if (by.boxed.pairs()[o.pair].seam == seam) {
-            const mouth<Unit>& open = by.design.mouths()[o.mouth];
-            s.what = open.name;
-            s.left_open = along_of(by.design, open.at.front());
-        }
+    note_openings(s, by, seam);
 }
 
 template <length_unit Unit>

@@ -57,7 +57,7 @@ struct step_begun {
             s.height = design.spots()[i].height;
             return;
         case operation_kind::seam:
-            return begin_seam(s, design.seams()[i]);
+            return begin_seam(s, design, design.seams()[i]);
         default: // handwork, moments and openings are groups by themselves
             return;
         }

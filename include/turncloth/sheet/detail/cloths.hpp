@@ -54,6 +54,15 @@ private:
         else if (c.width.value() > 0 && c.selvedge * 2 >= c.width)
             refuse(fault::no_room,
                    {"selvedges of ", c.selvedge, " leave nothing of the ", named(c.material), ", ", c.width, " wide"});
+        std::vector<std::string> told;
+        for (const piece_on_hand<Unit>& kept : c.on_hand) {
+            if (kept.width.value() <= 0 || kept.length.value() <= 0)
+                refuse(fault::too_small, {"a piece of ", named(c.material), " on hand is ", kept.width, " x ",
+                                          kept.length, ": it is more than nothing either way"});
+            if (std::find(told.begin(), told.end(), kept.name) != told.end())
+                refuse(fault::disagree, {"two pieces of ", named(c.material), " on hand are named ", named(kept.name)});
+            told.push_back(kept.name);
+        }
         if (c.washed == washed_when::unwashed && c.change != washing())
             refuse(fault::missing,
                    {"it is not said when the ", named(c.material), ", which changes its size, is washed"});

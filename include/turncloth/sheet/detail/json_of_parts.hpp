@@ -93,6 +93,9 @@ json json_of(const project_cloth<Unit>& c) {
         j["join"] = to_json(c.join);
     if (c.change != washing())
         j["change"] = {{"along", to_text(c.change.along.part())}, {"across", to_text(c.change.across.part())}};
+    for (const piece_on_hand<Unit>& kept : c.on_hand)
+        j["on_hand"].push_back(
+            {{"name", sound_text(kept.name)}, {"width", to_json(kept.width)}, {"length", to_json(kept.length)}});
     return j;
 }
 

@@ -171,6 +171,8 @@ private:
                 if (const dimensional_change change = along ? c.change.along : c.change.across;
                     change != dimensional_change())
                     say(change_text(change, along));
+            for (const piece_on_hand<Unit>& kept : c.on_hand)
+                say(sentence({"on hand ", named(kept.name), ", ", kept.width, " x ", kept.length}, by_));
             line(1, {named(c.material), said.empty() ? "" : ": ", said});
         }
     }
