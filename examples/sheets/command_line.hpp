@@ -186,8 +186,7 @@ inline parsed<orders> parse(int argc, char** argv, handout_printer* printer) {
     app.add_option("--language", tag,
                    "What sheets, drawings and handouts are written in: en, English (as when not given), or de, German")
         ->check(refused_by(read_language))
-        ->type_name("LANGUAGE")
-        ->needs("--handout");
+        ->type_name("LANGUAGE");
     prices->needs(handout);
     app.add_flag("--replace", o.replace, "Write over files of the same names in that folder")->needs(out);
     app.add_option("--units", o.by.shows,

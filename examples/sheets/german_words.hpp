@@ -131,7 +131,7 @@ inline turncloth::phrase_table own_words_in_german() {
         {"corner", "Ecke"},
         {"zipper in the back strip", "Reißverschluss im hinteren Streifen"},
         {"button and tab", "Knopf und Lasche"},
-        {"ties", "Bindebänder"},
+        {"back ties", "Bindebänder hinten"},
         {"button, thickness", "Knopf, Dicke"},
         {"tab, finished length", "Lasche, fertige Länge"},
         {"interfacing, from the cut left edge of the tab", "Einlage, ab der linken Schnittkante der Lasche"},

@@ -35,7 +35,7 @@ public:
     void read(const std::string& step) {
         std::smatch said;
         static const std::regex ready(
-            "cut 0: straighten the end of the cloth, square to its selvedges; cut right across (.+?) from it(?:; trim "
+            "cut 0: straighten the end of the cloth, square to its selvedges; cut right across, (.+?) from it(?:; trim "
             "(.+?) off (each selvedge|the selvedges, opposite the fold))?(?:\\. .*|: that is (.+))");
         static const std::regex cut(
             "cut (\\d+): (across|along) (the cloth|what cut \\d+ (?:took off|left)), (.+?) from its (near|left) side, "
@@ -186,7 +186,7 @@ TEST_CASE("a strip is measured on what is in hand, not from an edge that has bee
     const auto steps = cutting_out(lay_out(pieces, cloth), pieces, cloth, inch_ruler(16));
     REQUIRE(steps.size() == 2);
     CHECK(steps[0] ==
-          "cut 0: straighten the end of the cloth, square to its selvedges; cut right across 20 in from it; "
+          "cut 0: straighten the end of the cloth, square to its selvedges; cut right across, 20 in from it; "
           "trim 1/2 in off each selvedge. The near side of a part is the one that lay nearest that end");
     CHECK(steps[1] ==
           "cut 1: along the cloth, 5 1/2 in from its left side, on the cloth 6 in from the left edge: takes "
@@ -234,7 +234,7 @@ TEST_CASE("no pieces need no cutting out, and one that is as wide as the cloth i
     CHECK(cutting_out(lay_out(none, cloth), none, cloth).empty());
     CHECK(cutting_out(lay_out(one, cloth), one, cloth, inch_ruler(16)) ==
           std::vector<std::string>{
-              "cut 0: straighten the end of the cloth, square to its selvedges; cut right across 9 in "
+              "cut 0: straighten the end of the cloth, square to its selvedges; cut right across, 9 in "
               "from it: that is mat, 12 x 9 in"});
 }
 

@@ -60,7 +60,8 @@ TEST_CASE("the handout is written in the language asked for") {
     };
     CHECK(says(w.pages("to_follow.pdf"), "Was einzukaufen ist"));
     CHECK_FALSE(says(w.pages("to_follow.pdf"), "What to buy"));
-    CHECK(has(w.run(pad + "--out a.pdf --handout b.pdf --language fr").err, "a handout is written in en or de"));
+    CHECK(has(w.run(pad + "--out a.pdf --handout b.pdf --language fr").err,
+              "a sheet or a handout is written in en or de"));
     CHECK(w.run(pad + "--out a.pdf --language de").status == 2);
 }
 

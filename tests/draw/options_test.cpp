@@ -1,17 +1,24 @@
 // Every drawing on every paper and for a screen: what is drawn lies on the paper asked for, can be read, and a screen is
 // told no scale; what is too large to draw is refused.
 #include "draw/picture.hpp"
+#include <turncloth/design/json.hpp>
+#include <turncloth/design/project_of.hpp>
+#include <turncloth/draw/finished.hpp>
 #include <turncloth/draw/folded.hpp>
 #include <turncloth/draw/lay.hpp>
 #include <turncloth/draw/outline.hpp>
 #include <turncloth/draw/piece.hpp>
+#include <turncloth/draw/step.hpp>
 #include <turncloth/draw/stock.hpp>
 #include <turncloth/sheet/on_ruler.hpp>
 
 #include <doctest/doctest.h>
 
 #include <algorithm>
+#include <fstream>
+#include <iterator>
 #include <string>
+#include <utility>
 #include <vector>
 
 using namespace turncloth;
@@ -75,6 +82,36 @@ TEST_CASE("every drawing lies on the paper asked for, can be read there, and sta
             check_legible(picture(p));
         }
     }
+}
+
+// Of two units the second stands in brackets; the drawings of steps and of the finished thing are a project file's.
+TEST_CASE("each drawing that stands by itself has metric lengths first where its language has them first") {
+    const language metric_first("xx", {.decimal_mark = ",", .metric_first = true}, {{"scale", "scale"}});
+    const drawing_options plain_options, read{.words = &metric_first};
+    const auto count = [](const page& p, const char* unit) {
+        return std::count_if(p.words.begin(), p.words.end(),
+                             [&](const page_words& w) { return w.text.find(unit) != std::string::npos; });
+    };
+    std::vector<page> english = all_drawings(plain_options), foreign = all_drawings(read);
+    std::ifstream in("examples/designs/peg_bag.json", std::ios::binary);
+    const project_design bag = read_design(std::string(std::istreambuf_iterator<char>(in), {}));
+    const auto s = sheet_of(project_of(bag, finished_size(14_in, 12_in)));
+    for (const auto& [options, all] : {std::pair(&plain_options, &english), std::pair(&read, &foreign)}) {
+        for (page& p : pages_of_finished(s, {}, *options))
+            all->push_back(std::move(p));
+        for (step_page& p : pages_of_steps(s, {}, {}, *options))
+            all->push_back(std::move(p.page));
+    }
+    REQUIRE(english.size() == foreign.size());
+    std::size_t both = 0;
+    for (std::size_t i = 0; i < english.size(); ++i) {
+        INFO(english[i].title);
+        CHECK(count(english[i], " in)") == 0);
+        CHECK(count(foreign[i], " cm)") == 0);
+        CHECK((count(english[i], " cm)") > 0) == (count(foreign[i], " in)") > 0));
+        both += count(foreign[i], " in)") > 0 ? 1 : 0;
+    }
+    CHECK(both > 20);
 }
 
 TEST_CASE("a page fitted to its content is no higher than need be, and as wide as its paper") {

@@ -179,9 +179,10 @@ TEST_CASE("a pad of 16 x 10 x 1 1/2 in is made in words that can be followed") {
          "half 1, from 1/4 on one side to 1/4 in on the other side of the folded top edge of base half 1: 1/2 in each, "
          "through 3 layers.");
     for (const std::string side : {"top", "bottom"})
-        says("Clip the edging 16 1/2 in, 26 1/2 in and 42 1/2 in from its cut left edge: cut 3/8 in into it from its "
-             "cut " +
-             side + " edge, and no deeper.");
+        says(
+            "Clip the edging at 16 1/2 in, 26 1/2 in and 42 1/2 in from its cut left edge: cut 3/8 in into it from its "
+            "cut " +
+            side + " edge, and no deeper.");
     says("With right sides together, sew the cut right edge of the edging to its cut left edge, 1/2 in from the cut "
          "edges, from 1/2 to 2 in off the cut top edge of the edging: 1 1/2 in in all, through 2 layers.");
     says("With right sides together, sew the cut bottom, left and right edges of base half 1 and the cut right, bottom "

@@ -147,6 +147,18 @@ TEST_CASE("the project files of the year are made from their files, in either un
     }
 }
 
+TEST_CASE("a sheet and its drawings are written in German without a handout too") {
+    const scratch dir;
+    const run_result printed = dir.run("--project tool-roll --language de");
+    CHECK(printed.status == 0);
+    CHECK(printed.says("In dieser Reihenfolge\n"));
+    CHECK_FALSE(printed.says("In this order\n"));
+    CHECK(dir.run("--project tool-roll --language de --out g --quiet").status == 0);
+    CHECK(dir.read("g/tool-roll.txt").find("In dieser Reihenfolge\n") != std::string::npos);
+    CHECK(dir.read("g/tool-roll.lining.svg").find("Schnittkante") != std::string::npos);
+    CHECK(dir.run("--project tool-roll --language xx").complains("written in en or de: there is no \"xx\""));
+}
+
 TEST_CASE("a command line that is wrong ends with 2 and says what is wrong with it") {
     const scratch dir;
     const auto refused = [&](const std::string& arguments, const char* why) {

@@ -122,7 +122,7 @@ std::vector<string> own_words() {
         "buttons' figures say.",
         "Sew buttons on so that none comes off, and keep the cushion from children under three, who choke on small "
         "parts.",
-        "Draught stopper",
+        "Draught stopper, at least",
         "thick",
         "side",
         "gap",
@@ -280,6 +280,7 @@ std::vector<string> own_words() {
         "corner",
         "button",
         "zipper in the back strip",
+        "back ties",
         "button and tab",
         "button, thickness",
         "tab, finished length",

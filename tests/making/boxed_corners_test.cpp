@@ -166,6 +166,12 @@ TEST_CASE("the corners of a boxed bag are cut out first of all, and the seams ac
     const auto has = [](const std::string& text, const char* part) { return text.find(part) != std::string::npos; };
     CHECK(has(cut.back(), ", 1/2 in from the cut edges: 2 in in all, through 2 layers."));
     CHECK(has(whole.back(), ", 1 1/2 in from the cut edges: 2 in in all, through 2 layers."));
+    // With a corner cut out, four edges are "left" or "bottom" ones: those in the corner are told by their corner.
+    CHECK(has(cut.back(),
+              "the bottom edge in the bottom right corner cut out of bag 1 and the right edge in the bottom right "
+              "corner cut out of bag 1; the bottom edge in the bottom left corner cut out of bag 2 and "));
+    CHECK(has(whole.back(), "the cut bottom edge of bag 1 and the cut right edge of bag 1; "));
+    CHECK(has(cut[3], "sew the cut left edge of bag 1 to the cut right edge of bag 2, "));
 }
 
 // A mat of 12 x 9 in with a corner of 2 x 3 in cut out lies raw there; hemmed edges do not make it less so.

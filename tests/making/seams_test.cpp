@@ -226,8 +226,10 @@ TEST_CASE("the marks of an eased seam are on the ruler, and its step says where 
     const auto plan = work_plan_of(bag.d);
     CHECK(
         sentence_of(plan, plan.groups.back()) ==
-        "Mark the cut bottom edge of the front 4 1/2, 9 1/16 and 13 9/16 in from its cut left edge, and the cut bottom "
-        "edge of the back 4 1/2, 9 and 13 1/2 in from its cut right edge: pin mark to mark and end to end, and ease in "
+        "Mark the cut bottom edge of the front at 4 1/2, 9 1/16 and 13 9/16 in from its cut left edge, and the cut "
+        "bottom "
+        "edge of the back at 4 1/2, 9 and 13 1/2 in from its cut right edge: pin mark to mark and end to end, and ease "
+        "in "
         "the 1/8 in more, shared over the 4 parts. With right sides together, sew the cut bottom edge of the front to "
         "the cut bottom edge of the back, 1/2 in from the cut edges: 18 in in all, through 2 layers.");
     CHECK(

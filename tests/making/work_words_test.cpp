@@ -90,12 +90,22 @@ void add_sewn(work_plan<inch>& plan) {
     work_step<inch>& seam = add(work_verb::seam);
     seam.what.clear();
     seam.through = {cover};
+    seam.left_open = {{"gap", {cover, edge::top, false}, on(cover, edge::left, {2_in, 3_in})},
+                      {"vent", {cover, edge::left, false}, on(cover, edge::top, {5_in, 6_in})}};
     for (const auto& [e, begins] :
          {std::pair(edge::top, 1_in), std::pair(edge::top, 4_in), std::pair(edge::left, 1_in)})
         seam.places.push_back({.piece = flounce,
                                .across = on(flounce, edge::top, {1_in}),
                                .meets = on(cover, e, {1_in}),
                                .meets_along = on(cover, e == edge::top ? edge::left : edge::top, {begins, 7_in})});
+    work_step<inch>& one_edge = add(work_verb::seam);
+    one_edge.what.clear();
+    one_edge.straight = true;
+    for (const std::int64_t k : {0, 1, 2})
+        one_edge.places.push_back({.piece = {0, k % 2},
+                                   .across = on({0, k % 2}, edge::top, {1_in}),
+                                   .meets = on(cover, edge::top, {1_in}),
+                                   .meets_along = on(cover, edge::left, {1_in * k, 1_in * k + 1_in})});
     for (const auto& [begins, ends] : {std::pair(1_in, 2_in), std::pair(3_in, 4_in)}) {
         work_step<inch>& row = begins == 1_in ? add(work_verb::sew) : plan.groups.back().steps[0];
         row.places.push_back({.piece = cover,
@@ -288,7 +298,10 @@ TEST_CASE("every phrase is said somewhere, and a table says it otherwise") {
         for (const string& sentence : preface_of(plan, otherwise))
             all += sentence;
         for (const auto& g : plan.groups)
-            all += sentence_of(plan, g, otherwise);
+            for (const bool in_lines : {false, true}) {
+                otherwise.in_lines = in_lines;
+                all += sentence_of(plan, g, otherwise);
+            }
     };
     making<inch> ended("ended");
     const cut_part mat = ended.cut({.name = "mat", .width = 9_in, .height = 9_in});
@@ -312,6 +325,14 @@ TEST_CASE("every phrase is said somewhere, and a table says it otherwise") {
                              .along = {{{0, 0}, edge::top, false}, {0_in, 1_in}},
                              .corner = true});
     say({.parts = {{"base"}}, .groups = {{.steps = {corner}}}});
+    corner.verb = work_verb::fold;
+    corner.once_more = true;
+    work_step<inch> cut_out{.verb = work_verb::seam};
+    cut_out.places.push_back({.piece = {0, 0},
+                              .across = {{{0, 0}, edge::left, false, edge::top}, {1_in}},
+                              .meets = {{{0, 0}, edge::top, false, edge::left}, {1_in}}});
+    cut_out.left_open = {{"gap", {{0, 0}, edge::left, false, edge::top}, {{{0, 0}, edge::top, false}, {1_in, 2_in}}}};
+    say({.parts = {{"base"}}, .groups = {{.steps = {corner}}, {.steps = {cut_out}}}});
     for (const phrase& p : all_phrases)
         CHECK_MESSAGE(all.find("<" + string(p.key) + ">") != string::npos, string(p.key));
     // Nothing is left of the English but names, numbers and units.
@@ -345,18 +366,34 @@ TEST_CASE("what a project adds to its flat work is said by name") {
           "edge of the cover and its folded top edge 2 in from the cut top edge of the cover.");
     CHECK(
         say(11) ==
-        "With right sides together, sew the cut top edge of flounce 1 to the cover, 1 in from the cut edges: 0 in in "
-        "all, through 0 layers. Bring together the cut top edge of flounce 1 and the cut top edge of the cover from 1 "
+        "With right sides together, sew these edges to each other, 1 in from the cut edges, and leave the gap open in "
+        "the cut top edge of the cover, from 2 to 3 in off its cut left edge and the vent open in the cut left edge of "
+        "the cover, from 5 to 6 in off its cut top edge: 0 in in all, through 0 layers. Bring together the cut top "
+        "edge of flounce 1 and the cut top edge of the cover from 1 "
         "to 7 in off its cut left edge; the cut top edge of flounce 1 and the cut top edge of the cover from 4 to 7 in "
         "off its cut left edge; the cut top edge of flounce 1 and the cut left edge of the cover. Turn each corner "
         "where the seam lines cross, with the needle down.");
-    CHECK(say(12) ==
+    // Of three pairs or more each has a line of its own, where that is asked for, and what follows goes on after them.
+    const auto in_lines = [&](std::size_t i) { return sentence_of(plan, plan.groups[i], wording{.in_lines = true}); };
+    const string paired = in_lines(11), along = in_lines(12);
+    CHECK(
+        paired.substr(paired.find("Bring")) ==
+        "Bring together:\nthe cut top edge of flounce 1 and the cut top edge of the cover from 1 to 7 in off its cut "
+        "left edge\nthe cut top edge of flounce 1 and the cut top edge of the cover from 4 to 7 in off its cut left "
+        "edge\nthe cut top edge of flounce 1 and the cut left edge of the cover\nTurn each corner where the seam lines "
+        "cross, with the needle down.");
+    CHECK(along.substr(along.find("Measured")) ==
+          "Measured from the cut left edge of the cover, its cut top edge takes:\nthe cut top edge of flounce 1 from 0 "
+          "to "
+          "1 in\nthe cut top edge of flounce 2 from 1 to 2 in\nthe cut top edge of flounce 1 from 2 to 3 in\n");
+    CHECK(say(12).find('\n') == string::npos);
+    CHECK(say(13) ==
           "Sew a row through the cover, 1 in from the cut top edge of the cover, from 1 to 2 in and from 3 to "
           "4 in off the cut left edge of the cover: 1 in each, through 0 layers.");
-    CHECK(say(13).find("from 1/4 on one side to 1/2 in on the other side of the cut top edge of the cover") !=
+    CHECK(say(14).find("from 1/4 on one side to 1/2 in on the other side of the cut top edge of the cover") !=
           string::npos);
-    CHECK(say(14) == "Put in the foam, folded in half, and let it open out inside.");
-    CHECK(say(15) == "Put in the foam, folded in half 2 times, and let it open out inside.");
+    CHECK(say(15) == "Put in the foam, folded in half, and let it open out inside.");
+    CHECK(say(16) == "Put in the foam, folded in half 2 times, and let it open out inside.");
     CHECK(say(8) == "Turn and stitch the top edge of each flounce.");
     CHECK(say(plan.groups.size() - 3) == "cord"); // as it is given
     const string under = say(plan.groups.size() - 2), both = say(plan.groups.size() - 1);

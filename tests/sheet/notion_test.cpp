@@ -153,9 +153,10 @@ TEST_CASE("loose filling of a tube") {
     // 12 x 12 x 32 / (4 pi) = 366.69 cubic inches, of 3/20 oz each 55.004; 12 / pi = 3.8197 (pi to many digits, by hand).
     const auto filling = listed("filling", loose_filling<inch>{{12_in, 32_in}, {3, 20}, "1/8"_in});
     check(filling, {{"once round the tube", 12_in},
-                    {"across it, stuffed round", "3 7/8"_in},
-                    {"filling, pressed in, at the most: cubic inches", n(367)},
-                    {"weight of that, in ounces", n(56)}});
+                    {"across it, sewn up flat and empty", 6_in},
+                    {"across it, filled until it is round", "3 7/8"_in},
+                    {"cubic inches of filling, pressed in, at the most", n(367)},
+                    {"ounces of filling, by weight, at the most", n(56)}});
     CHECK(warns(filling, caution::filling));
     CHECK(warns(filling, caution::loose_filling));
 }

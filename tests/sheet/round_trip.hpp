@@ -126,8 +126,8 @@ void check_organiser(length<Unit> w, length<Unit> h) {
     check_size(folded(backing), w, h);
     REQUIRE(folded(backing).top == allotment::by_edition<Unit>(3_in, 7.5_cm).value()); // the heading is at the top
     // The strip and the backing meet in as many equal spans, each 7/8 in (2 cm) longer on the strip.
-    const auto on_backing = marks_from_left(backing, "meets film strip"),
-               on_strip = marks_from_left(strip, "meets backing");
+    const auto on_backing = marks_from_left(backing, "where the film strip meets it"),
+               on_strip = marks_from_left(strip, "where the backing meets it");
     const auto n = static_cast<std::int64_t>(on_backing.size()) + 1;
     const length<Unit> over = allotment::by_edition<Unit>("7/8"_in, 2_cm);
     REQUIRE(on_strip.size() == on_backing.size());

@@ -269,9 +269,10 @@ TEST_CASE("marks of a longer piece meet those of a shorter one, and both are mar
     p.add(flat("backing", 13_in, 35_in));
     p.add(meeting<inch>{"film", "backing", edge::top, 50_in, 35_in, 5});
     const auto s = sheet_of(p);
-    CHECK(places(s.pieces[0], line_kind::mark, "meets backing") ==
+    CHECK(places(s.pieces[0], line_kind::mark, "where the backing meets it") ==
           std::vector<length<inch>>{10_in, 20_in, 30_in, 40_in});
-    CHECK(places(s.pieces[1], line_kind::mark, "meets film") == std::vector<length<inch>>{7_in, 14_in, 21_in, 28_in});
+    CHECK(places(s.pieces[1], line_kind::mark, "where the film meets it") ==
+          std::vector<length<inch>>{7_in, 14_in, 21_in, 28_in});
     REQUIRE(s.meetings.size() == 1);
     CHECK(s.meetings[0].marks.fullness() == fraction(10, 7));
     CHECK(s.meetings[0].marks.surplus(4) == 3_in);
@@ -774,9 +775,9 @@ TEST_CASE("a mark may lie at an edge only, and film is marked in its allowances 
     CHECK(on_film.only[1].size == "3/8"_in);
     CHECK(s.pieces[1].lines.back().only.empty()); // cloth takes a chalk line right across
     const std::string text = to_text(s, inch_ruler(16));
-    CHECK(text.find(
-              "left edge, mark meets strip: 15 1/2 in, marked only along 1/2 in at the top edge and along 3/8 in at "
-              "the bottom edge\n") != std::string::npos);
+    CHECK(text.find("left edge, mark where the strip meets it: 15 1/2 in, marked only along 1/2 in at the top edge and "
+                    "along 3/8 in at "
+                    "the bottom edge\n") != std::string::npos);
     CHECK(text.find("left edge, mark middle: 12 in, marked only along 1 in at the bottom edge\n") != std::string::npos);
 
     strip.mark("side", edge::left, at<cut_edge>(12_in), {{edge::left, 1_in}});

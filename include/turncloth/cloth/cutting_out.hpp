@@ -93,7 +93,7 @@ private:
                                : sentence({"straighten the end of the cloth, square to its selvedges"});
         const bool trimmed = cloth_.cutting != cutting::free && cloth_.selvedge.value() > 0;
         if (cloth_.cutting != cutting::free && (!on_hand_ || *on_hand_ > lay_.length))
-            said += "; " + sentence({"cut right across ", written(lay_.length), " from it"});
+            said += "; " + sentence({"cut right across, ", written(lay_.length), " from it"});
         if (trimmed)
             said += "; " + (cloth_.folded
                                 ? sentence({"trim ", written(cloth_.selvedge), " off the selvedges, opposite the fold"})

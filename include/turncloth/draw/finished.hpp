@@ -43,7 +43,8 @@ template <detail::compiled_unit Unit>
 std::vector<page> pages_of_finished(const making<Unit>& design, const std::vector<making_step>& steps,
                                     const finished_labels& labels, const ruler& by, const drawing_options& options) {
     const detail::speaking in(options.words);
-    return detail::finished_drawer<Unit>(design, steps, by, labels.figures, options).draw();
+    const ruler shown_by = detail::read_in(by, options.words);
+    return detail::finished_drawer<Unit>(design, steps, shown_by, labels.figures, options).draw();
 }
 
 template <detail::compiled_unit Unit>
@@ -51,8 +52,9 @@ std::vector<page> pages_of_finished(const sheet<Unit>& s, const ruler& by, const
     if (!s.design)
         return {};
     const detail::speaking in(options.words);
-    detail::finished_drawer<Unit> drawer(*s.design, steps_of(*s.design), by, detail::figures_note(by, s.graduation),
-                                         options);
+    const ruler shown_by = detail::read_in(by, options.words);
+    detail::finished_drawer<Unit> drawer(*s.design, steps_of(*s.design), shown_by,
+                                         detail::figures_note(shown_by, s.graduation), options);
     drawer.note_turns(s.steps);
     return drawer.draw();
 }

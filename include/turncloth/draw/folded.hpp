@@ -42,7 +42,8 @@ template <detail::compiled_unit Unit, coordinate Number>
 page page_of(const folded_panel<Unit, Number>& folded, const folded_labels& labels, const ruler& by,
              const drawing_options& options) {
     const detail::speaking in(options.words);
-    detail::folded_picture<Unit, Number> made(folded, by, options.project, labels.name);
+    const ruler shown_by = detail::read_in(by, options.words);
+    detail::folded_picture<Unit, Number> made(folded, shown_by, options.project, labels.name);
     page on;
     bool has_room = false;
     const auto draw = [&] {

@@ -53,7 +53,8 @@ template <detail::compiled_unit Unit>
 page page_of(const sheet_cloth<Unit>& cloth, const ruler& by, const drawing_options& options,
              const std::type_identity_t<worth_keeping<Unit>>& keep) {
     const detail::speaking in(options.words);
-    const detail::lay_picture<Unit> lay(cloth, by, options.project, keep);
+    const ruler shown_by = detail::read_in(by, options.words);
+    const detail::lay_picture<Unit> lay(cloth, shown_by, options.project, keep);
     const detail::lay_drawn shown = detail::best_parts(lay, options);
     return detail::best_page_of(shown.drawn, options).draw([&](page& on, const detail::picture_place& at) {
         detail::write_on_cloth(on, at, shown.words);

@@ -72,7 +72,8 @@ template <detail::compiled_unit Unit>
 page page_of(const outline<Unit>& piece, const std::type_identity_t<outline_labels<Unit>>& labels, const ruler& by,
              const drawing_options& options) {
     const detail::speaking in(options.words);
-    return detail::outline_picture<Unit>(piece, labels, by, options.project).on_page(options);
+    const ruler shown_by = detail::read_in(by, options.words);
+    return detail::outline_picture<Unit>(piece, labels, shown_by, options.project).on_page(options);
 }
 
 template <detail::compiled_unit Unit>
@@ -80,8 +81,9 @@ std::vector<page> pages_at_full_size(const outline<Unit>& piece,
                                      const std::type_identity_t<outline_labels<Unit>>& labels, const ruler& by,
                                      const drawing_options& options, const std::string& foot_words) {
     const detail::speaking in(options.words);
-    detail::outline_picture<Unit> upright(piece, labels, by, options.project),
-        turned(piece, labels, by, options.project, true);
+    const ruler shown_by = detail::read_in(by, options.words);
+    detail::outline_picture<Unit> upright(piece, labels, shown_by, options.project),
+        turned(piece, labels, shown_by, options.project, true);
     const auto one = upright.at_full_size(options), other = turned.at_full_size(options);
     const bool turn = other.second.pages(other.first) < one.second.pages(one.first);
     const auto& [whole, parts] = turn ? other : one;

@@ -32,7 +32,8 @@ page page_of(const sheet_piece<Unit>& piece, const ruler& by = {}, const drawing
 template <detail::compiled_unit Unit>
 page page_of(const sheet_piece<Unit>& piece, const ruler& by, const drawing_options& options) {
     const detail::speaking in(options.words);
-    detail::piece_picture<Unit> made(piece, by);
+    const ruler shown_by = detail::read_in(by, options.words);
+    detail::piece_picture<Unit> made(piece, shown_by);
     const detail::picture drawn = made.make(options.project);
     return detail::best_page_of(drawn, options).draw([&](page& on, const detail::picture_place& at) {
         detail::write_bearings(on, at, made.measured_from(), made.has_grain());

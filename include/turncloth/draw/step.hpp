@@ -57,7 +57,8 @@ template <detail::compiled_unit Unit>
 std::vector<step_page> pages_of_steps(const making<Unit>& design, const work_plan<Unit>& plan,
                                       const step_labels& labels, const ruler& by, const drawing_options& options) {
     const detail::speaking in(options.words);
-    return detail::step_drawer<Unit, step_labels, step_page>(design, plan, labels, by, options).draw();
+    const ruler shown_by = detail::read_in(by, options.words);
+    return detail::step_drawer<Unit, step_labels, step_page>(design, plan, labels, shown_by, options).draw();
 }
 
 template <detail::compiled_unit Unit>
@@ -66,10 +67,11 @@ std::vector<step_page> pages_of_steps(const sheet<Unit>& s, const step_labels& l
     if (!s.design)
         return {};
     const detail::speaking in(options.words);
+    const ruler shown_by = detail::read_in(by, options.words);
     step_labels said = labels;
     if (said.figures.empty())
-        said.figures = detail::figures_note(by, s.graduation);
-    return pages_of_steps(*s.design, s.steps, said, by, options);
+        said.figures = detail::figures_note(shown_by, s.graduation);
+    return pages_of_steps(*s.design, s.steps, said, shown_by, options);
 }
 #endif
 

@@ -37,7 +37,8 @@ std::vector<page> pages_of(const stock_cuts<Unit>& cuts, const ruler& by = {}, c
 template <detail::compiled_unit Unit>
 std::vector<page> pages_of(const stock_cuts<Unit>& cuts, const ruler& by, const drawing_options& options) {
     const detail::speaking in(options.words);
-    const detail::stock_picture<Unit> cut(cuts, by, options.project);
+    const ruler shown_by = detail::read_in(by, options.words);
+    const detail::stock_picture<Unit> cut(cuts, shown_by, options.project);
     return detail::best_page(options,
                              [&](double width, double height) {
                                  return detail::stock_pages(cut.words, cut.bars, options, width, height);

@@ -2,6 +2,7 @@
 //
 //   corner_cut_out(design, snip)       the corner_out<U> it cuts; nothing where it is a slit within the piece, or a clip
 //   cut_out_beside(design, line)       how much of the cloth between a line and its edge is cut out
+//   corner_cut_beside(design, line)    the other edge of the corner that is cut out there; nothing where none is
 //
 //   const snip<inch> s{.at = {.on = bag, .from = edge::bottom, .in = at<cut_edge>(1_in), .ends = 2_in}, .width = 2_in};
 //   corner_cut_out(design, s)->in == 2_in;      // a square of 2 in at the bottom left
@@ -33,12 +34,18 @@ std::optional<corner_out<Unit>> corner_cut_out(const making<Unit>& design, const
                             s.at.in.from_datum() + s.width / 2, ends - begins};
 }
 
-/// Where a corner is cut out, what is sewn along it is so much nearer to the edge that is left.
+namespace detail {
+
 template <length_unit Unit>
-length<Unit> cut_out_beside(const making<Unit>& design, const chalk_line<Unit>& l) {
+struct cut_between {
+    length<Unit> deep{};
+    std::optional<edge> other{};
+};
+template <length_unit Unit>
+cut_between<Unit> cut_out_between(const making<Unit>& design, const chalk_line<Unit>& l) {
     const part<Unit>& p = design.parts()[l.on.index];
     const length<Unit> all = l.is_level() ? p.width : p.height;
-    length<Unit> most;
+    cut_between<Unit> most;
     for (const snip<Unit>& s : design.snips()) {
         const auto out = s.at.on == l.on ? corner_cut_out(design, s) : std::nullopt;
         if (!out || (s.at.from != l.from && out->end != l.from))
@@ -47,10 +54,22 @@ length<Unit> cut_out_beside(const making<Unit>& design, const chalk_line<Unit>& 
         const edge other = own ? out->end : s.at.from;
         const length<Unit> deep = own ? out->in : out->up, wide = own ? out->up : out->in;
         const bool near = other == edge::left || other == edge::top;
-        if (deep < l.in.from_datum() && (near ? l.begin() < wide : l.end_on(p) > all - wide))
-            most = std::max(most, deep);
+        if (deep < l.in.from_datum() && deep > most.deep && (near ? l.begin() < wide : l.end_on(p) > all - wide))
+            most = {deep, other};
     }
     return most;
+}
+
+} // namespace detail
+
+/// Where a corner is cut out, what is sewn along it is so much nearer to the edge that is left.
+template <length_unit Unit>
+length<Unit> cut_out_beside(const making<Unit>& design, const chalk_line<Unit>& l) {
+    return detail::cut_out_between(design, l).deep;
+}
+template <length_unit Unit>
+std::optional<edge> corner_cut_beside(const making<Unit>& design, const chalk_line<Unit>& l) {
+    return detail::cut_out_between(design, l).other;
 }
 
 } // namespace turncloth

@@ -33,9 +33,11 @@ inline constexpr phrase the_folded_edge{"edges.folded_one", "the folded {sides} 
     the_folded_edges{"edges.folded_many", "the folded {sides} edges"},
     edges_all_folded{"edges.folded_all", "all four folded edges"};
 inline constexpr phrase edge_cut{"seen.cut", "the cut {side} of {piece}"},
-    edge_folded{"seen.folded", "the folded {side} of {piece}"}, edge_bought{"seen.bought", "the {side} of {piece}"};
+    edge_folded{"seen.folded", "the folded {side} of {piece}"}, edge_bought{"seen.bought", "the {side} of {piece}"},
+    edge_cut_out{"seen.cut_out", "the {side} in the {level} {upright} corner cut out of {piece}"};
 inline constexpr phrase own_cut{"own.cut", "its cut {side}"}, own_folded{"own.folded", "its folded {side}"},
-    own_bought{"own.bought", "its {side}"};
+    own_bought{"own.bought", "its {side}"},
+    own_cut_out{"own.cut_out", "its {side} in the {level} {upright} corner cut out of it"};
 inline constexpr phrase right_side{"face.right", "right"}, wrong_side{"face.wrong", "wrong"};
 inline constexpr phrase one_layer{"layers.one", "1 layer"}, some_layers{"layers.some", "{most} layers"},
     range_of_layers{"layers.range", "{least} to {most} layers"};
@@ -77,6 +79,10 @@ inline constexpr phrase fold_on_row{"fold.on_row",
 inline constexpr phrase fold_corner{
     "fold.corner", "With the {up} side of {piece} up, fold its {level} {upright} corner over, across a line that "
                    "meets both edges {turned} from the corner, and {press}."};
+inline constexpr phrase fold_corner_again{
+    "fold.corner.again",
+    "With the {up} side of {piece} up, fold its {level} {upright} corner over once more, across a "
+    "line that meets both edges {turned} from where the corner was while it lay flat, and {press}."};
 inline constexpr phrase fold_on_seam{"fold.on_seam",
                                      "Press the seam open: on {piece}, turn {edges} over to the {up} side by {turned}, "
                                      "along the seam and across what is left open, and {press}."};
@@ -99,14 +105,20 @@ inline constexpr phrase end_to_end{"sew.ends", "from edge to edge of {piece}"},
 inline constexpr phrase seam{"step.seam",
                              "With right sides together, sew {edges} to {on}, {at} from the cut edges{open}: "
                              "{sewn} in all, through {layers}."},
-    seam_ends{"seam.ends", ", {ends}"}, seam_left_open{"seam.open", ", and leave the {what} open {ends}"};
+    seam_round{"seam.round", "With right sides together, sew these edges to each other, {at} from the cut edges{open}: "
+                             "{sewn} in all, through {layers}."},
+    seam_ends{"seam.ends", ", {ends}"}, seam_left_open{"seam.open", ", and leave {openings}"},
+    seam_opening{"seam.opening", "the {what} open {ends}"},
+    seam_opening_in{"seam.opening_in", "the {what} open in {edge}, {ends}"};
 inline constexpr phrase seam_along{"seam.along", "Measured from {end}, {edge} takes {pairs}."},
-    seam_on{"seam.on", "{one} {span}"}, seam_pairs{"seam.pairs", "Bring together {pairs}."},
-    seam_pair{"seam.pair", "{one} and {other}"}, pairs_apart{"list.pairs", "; "},
+    seam_along_listed{"seam.along.listed", "Measured from {end}, {edge} takes:"},
+    seam_pairs_listed{"seam.pairs.listed", "Bring together:"}, seam_on{"seam.on", "{one} {span}"},
+    seam_pairs{"seam.pairs", "Bring together {pairs}."}, seam_pair{"seam.pair", "{one} and {other}"},
+    pairs_apart{"list.pairs", "; "},
     seam_corners{"seam.corners", "Turn each corner where the seam lines cross, with the needle down."},
     seam_pressed{"seam.pressed", "Press its allowances toward {pieces}."};
 inline constexpr phrase seam_fitted{
-    "seam.fit", "Mark {edge} {long} from {from}, and {on} {short} from {end}: {join} mark to mark and end to "
+    "seam.fit", "Mark {edge} at {long} from {from}, and {on} at {short} from {end}: {join} mark to mark and end to "
                 "end, and {taken} the {extra} more, shared over the {spans} parts."},
     seam_fitted_whole{"seam.fit.whole", "{join} {edge} to {on} end to end, and {taken} the {extra} more."};
 inline constexpr phrase open_up{"step.open", "Open the {what} wide enough for a hand, before the last seam."};
@@ -130,9 +142,9 @@ inline constexpr phrase level{"lay.level", "{own} level with {edge}"}, set_in{"l
     set_beyond{"lay.beyond", "{own} {at} beyond {edge}"};
 inline constexpr phrase all_level{"lay.all_level", "edge to edge with it"},
     all_round{"lay.all_round", "{at} inside its edges all round"};
-inline constexpr phrase fitted{"step.fit",
-                               "Mark {piece} {long} from {edge}, and {on} {short} from {end}: {join} mark to mark and "
-                               "end to end, and {taken} the {extra} more in each of the {spans} parts."},
+inline constexpr phrase fitted{
+    "step.fit", "Mark {piece} at {long} from {edge}, and {on} at {short} from {end}: {join} mark to mark and "
+                "end to end, and {taken} the {extra} more in each of the {spans} parts."},
     fitted_whole{"fit.whole", "{join} {piece} to {on} end to end, and {taken} the {extra} more."};
 inline constexpr phrase join_pins{"fit.pins", "pin"}, join_clips{"fit.clips", "clip"};
 inline constexpr phrase take_ease{"fit.ease", "ease in"}, take_tuck{"fit.tuck", "lay in a tuck"},
@@ -162,7 +174,7 @@ inline constexpr phrase crosses{"set.crosses",
                                 "its middle {down} from {edge} and {at} from {end}, through {layers}."};
 
 inline constexpr phrase clip{"step.clip",
-                             "Clip {piece} {at} from {edge}: cut {depth} into it from {end}, and no deeper."};
+                             "Clip {piece} at {at} from {edge}: cut {depth} into it from {end}, and no deeper."};
 
 // When the flat work is done.
 inline constexpr phrase turn_out{"step.turn_out", "Turn it out through the {what}."},
@@ -200,6 +212,8 @@ inline constexpr std::array all_phrases = {phrases::comma,
                                            phrases::edge_cut,
                                            phrases::edge_folded,
                                            phrases::edge_bought,
+                                           phrases::edge_cut_out,
+                                           phrases::own_cut_out,
                                            phrases::own_cut,
                                            phrases::own_folded,
                                            phrases::own_bought,
@@ -231,6 +245,7 @@ inline constexpr std::array all_phrases = {phrases::comma,
                                            phrases::fold_round,
                                            phrases::fold_on_row,
                                            phrases::fold_corner,
+                                           phrases::fold_corner_again,
                                            phrases::fold_on_seam,
                                            phrases::press_iron,
                                            phrases::press_film,
@@ -239,8 +254,13 @@ inline constexpr std::array all_phrases = {phrases::comma,
                                            phrases::row_each,
                                            phrases::seam,
                                            phrases::seam_ends,
+                                           phrases::seam_round,
                                            phrases::seam_left_open,
+                                           phrases::seam_opening,
+                                           phrases::seam_opening_in,
                                            phrases::seam_along,
+                                           phrases::seam_along_listed,
+                                           phrases::seam_pairs_listed,
                                            phrases::seam_on,
                                            phrases::seam_pairs,
                                            phrases::seam_pair,

@@ -4,8 +4,9 @@
 //   work_group<U>        what a maker does as one: a hem, a piece laid and sewn down; on one piece or on several alike
 //   work_step<U>         one verb, and every place at which it is done: like rows, edges and copies are one step
 //   work_place<U>        one edge of one copy: distances, how far cloth is turned, how long a row is then, its layers
-//   seen_edge            an edge in sight: of which piece, which one, cut or folded
+//   seen_edge            an edge in sight: of which piece, which one, cut or folded, of a corner that was cut out
 //   seen_distances<U>    distances from one such edge
+//   seam_opening<U>      what of a seam is left open, in which edge, from where to where
 //
 //   const work_plan<inch> plan = work_plan_of(roll);          // work_plan.hpp; work_words.hpp says it in sentences
 //   plan.groups[2].steps[1].places[0].across.at[0] == "1/2"_in;   // stitched so far from the folded edge
@@ -35,7 +36,7 @@ enum class work_verb : unsigned char {
     hem,      ///< turned and stitched, where no more is known
     fold,     ///< and press
     sew,      ///< rows
-    seam,     ///< edges of pieces, right sides together; `through` are the others, `what` is left open
+    seam,     ///< edges of pieces, right sides together; `through` are the others
     open,     ///< a mouth, before the last seam
     slit,     ///< and cut away
     clip,     ///< an allowance, up to a corner that it goes round
@@ -55,6 +56,8 @@ struct seen_edge {
     cut_part of{};
     edge side = edge::top;
     bool folded = false; ///< otherwise as cut
+    /// Of a corner that was cut out: what is cut along `side`, in the corner of that edge and this one.
+    std::optional<edge> cut_out_beside{};
     friend constexpr bool operator==(const seen_edge&, const seen_edge&) = default;
 };
 
@@ -64,6 +67,15 @@ struct seen_distances {
     seen_edge from{};
     std::vector<length<Unit>> at{};
     friend bool operator==(const seen_distances&, const seen_distances&) = default;
+};
+
+/// A stretch of a seam that stays open: `what` is the mouth's name, and it is measured along `in`.
+template <length_unit Unit>
+struct seam_opening {
+    std::string what{};
+    seen_edge in{};
+    seen_distances<Unit> along{};
+    friend bool operator==(const seam_opening&, const seam_opening&) = default;
 };
 
 /// Where a step is done once: along one edge of one copy, or, of a family of rows or spots, at each of `across.at`.
@@ -109,7 +121,7 @@ struct work_step {
     face up = face::right;           ///< the side of the piece that lies up
     face towards = face::wrong; ///< of a fold: the side that cloth is turned to; of a laying: the other's, under it
     turncloth::fit<Unit> fit{}; ///< of a laying; of a seam whose sides differ, how that is taken up in how many spans
-    seen_distances<Unit> left_open{};                        ///< of a seam: from where to where
+    std::vector<seam_opening<Unit>> left_open{};             ///< of a seam
     seen_distances<Unit> marks_on_piece{}, marks_on_other{}; ///< of a fit: brought together, one to one
     spot_kind spot = spot_kind::eyelet;
     closed_by closing = closed_by::nothing;
@@ -130,7 +142,7 @@ struct work_step {
     bool upside_down = false;     ///< laid with its bottom edge where its top would lie
     bool on_a_row = false;        ///< a fold along a row of the same piece
     bool on_a_seam = false; ///< a fold along a seam that was sewn; a laying of what is sewn to the other, opened out
-    bool once_more = false; ///< a fold of what the step before turned
+    bool once_more = false; ///< a fold of what the step before turned, or of a corner that was folded before
     std::vector<operation> stands_for{};
 
     friend bool operator==(const work_step&, const work_step&) = default;

@@ -29,6 +29,7 @@ namespace turncloth {
 struct wording {
     std::optional<ruler> by{};
     phrase_table table{};
+    bool in_lines = false; ///< what meets what along a seam of three pairs or more: each pair on a line of its own
 };
 
 namespace detail {
@@ -108,7 +109,8 @@ told_step told(const work_step<Unit>& s, const wording& w) {
         made.fit = {s.fit.taken_up, s.fit.spans, told(s.marks_on_piece, w), told(s.marks_on_other, w), {}};
         made.fit.extra = told_length((s.fit.of_piece - s.fit.on) / fraction(s.fit.spans), w);
     }
-    made.left_open = told(s.left_open, w);
+    for (const seam_opening<Unit>& o : s.left_open)
+        made.left_open.push_back({o.what, o.in, told(o.along, w)});
     made.spot = s.spot;
     made.folds = s.folds;
     made.closing = s.closing;
@@ -163,7 +165,7 @@ std::vector<std::string> sentences_of(const work_plan<Unit>& plan, const work_gr
         made.checked = g.check->of;
         made.size = detail::told_size(*g.check, w);
     }
-    return detail::lazy_teller<detail::for_any<Unit>>(plan.parts, w.table).tell(made);
+    return detail::lazy_teller<detail::for_any<Unit>>(plan.parts, w.table, w.in_lines).tell(made);
 }
 
 template <length_unit Unit>

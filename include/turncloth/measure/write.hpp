@@ -41,6 +41,18 @@ struct ruler {
     bool metric_first = false; ///< where both are shown
 };
 
+namespace detail {
+
+/// As those who speak the language read it, who may have metric lengths first; by none as it is, or in what is spoken.
+inline ruler read_in(ruler by, const language* words) {
+    if (words == nullptr)
+        words = spoken;
+    by.metric_first |= words != nullptr && words->habits().metric_first;
+    return by;
+}
+
+} // namespace detail
+
 /// The ruler whose inch scale is divided into `largest_denominator` parts.
 /// Throws range_error below one part to the inch.
 constexpr ruler inch_ruler(std::int64_t largest_denominator) {

@@ -49,11 +49,12 @@ notion<Unit> listed(std::string name, const loose_filling<Unit>& f) {
     constexpr bool metric = metric_unit<Unit>;
     return notion<Unit>(std::move(name))
         .figure("once round the tube", f.tube.girth)
-        .figure("across it, stuffed round", tube_across(f.tube.girth, f.step, rounding::nearest))
-        .number(metric ? "filling, pressed in, at the most: cubic centimetres"
-                       : "filling, pressed in, at the most: cubic inches",
+        .figure("across it, sewn up flat and empty", f.tube.girth / fraction(2))
+        .figure("across it, filled until it is round", tube_across(f.tube.girth, f.step, rounding::nearest))
+        .number(metric ? "cubic centimetres of filling, pressed in, at the most"
+                       : "cubic inches of filling, pressed in, at the most",
                 numerator(tube_holds(f.tube, 1, rounding::up)))
-        .number(metric ? "weight of that, in grams" : "weight of that, in ounces",
+        .number(metric ? "grams of filling, by weight, at the most" : "ounces of filling, by weight, at the most",
                 numerator(weight_to_fill(f.tube, f.cube, 1, rounding::up)))
         .sold(sold_as::as_told)
         .caution(caution::filling)

@@ -31,9 +31,7 @@ std::string to_text(const sheet<Unit>& s, const ruler& by = {}, const language& 
 template <detail::compiled_unit Unit>
 std::string to_text(const sheet<Unit>& s, const ruler& by, const language& words) {
     const detail::speaking in(words);
-    ruler shown = by;
-    shown.metric_first |= words.habits().metric_first;
-    return detail::sheet_writer<Unit>(s, shown).write();
+    return detail::sheet_writer<Unit>(s, detail::read_in(by, &words)).write();
 }
 #endif
 

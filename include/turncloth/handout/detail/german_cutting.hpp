@@ -20,7 +20,7 @@ inline constexpr std::pair<std::string_view, std::string_view> german_cutting[] 
     {"on hand", "vorhanden"},
     {"straighten the end of the cloth, square to its selvedges",
      "das Stoffende begradigen, rechtwinklig zu den Webkanten"},
-    {"cut right across {1} from it", "{1} davon ganz quer durchschneiden"},
+    {"cut right across, {1} from it", "{1} davon entfernt ganz quer durchschneiden"},
     {"trim {1} off the selvedges, opposite the fold", "{1} von den Webkanten abschneiden, gegenüber dem Bruch"},
     {"trim {1} off each selvedge", "{1} von jeder Webkante abschneiden"},
     {"{1}. Pieces lie so far from the {2} of the cloth and from that end:",

@@ -102,6 +102,8 @@ inline constexpr std::pair<std::string_view, std::string_view> german_handout[] 
     {"One diagonal", "Eine Diagonale"},
     {"The other diagonal", "Die andere Diagonale"},
     {"the same", "dieselbe"},
+    {"about {1}", "etwa {1}"},
+    {"as it is filled", "je nach Füllung"},
     {"Rows of stitching", "Nähte"},
     {"Eyelets in the {1}", "Ösen in „{1}“"},
     {"Raw edges in sight", "Sichtbare offene Schnittkanten"},

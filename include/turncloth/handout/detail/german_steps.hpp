@@ -31,6 +31,8 @@ inline constexpr std::pair<std::string_view, std::string_view> german_steps[] = 
     {"seen.cut", "Schnitt{side} ({piece})"},
     {"seen.folded", "Bruch{side} ({piece})"},
     {"seen.bought", "Außen{side} ({piece})"},
+    {"seen.cut_out", "Schnitt{side} in der ausgeschnittenen Ecke {level} {upright} ({piece})"},
+    {"own.cut_out", "Schnitt{side} in der ausgeschnittenen Ecke {level} {upright} dieses Teils"},
     {"own.cut", "Schnitt{side} dieses Teils"},
     {"own.folded", "Bruch{side} dieses Teils"},
     {"own.bought", "Außen{side} dieses Teils"},
@@ -64,6 +66,10 @@ inline constexpr std::pair<std::string_view, std::string_view> german_steps[] = 
      "{piece} entlang der eben gesteppten Naht umlegen und {press}: vom Bruch bis {edge} sind es {turned}."},
     {"fold.corner", "{piece} mit der {up}n Seite nach oben legen, die Ecke {level} {upright} entlang einer Linie "
                     "umschlagen, die beide Kanten {turned} von der Ecke trifft, und {press}."},
+    {"fold.corner.again",
+     "{piece} mit der {up}n Seite nach oben legen, die Ecke {level} {upright} nochmals umschlagen, entlang einer "
+     "Linie, "
+     "die beide Kanten {turned} von da trifft, wo die Ecke lag, als sie noch flach war, und {press}."},
     {"fold.on_seam", "Die Naht auseinanderlegen: {edges} ({piece}) um {turned} auf die {up} Seite umlegen, entlang der "
                      "Naht und über die offene Stelle hinweg, und {press}."},
     {"press.iron", "bügeln"},
@@ -81,8 +87,14 @@ inline constexpr std::pair<std::string_view, std::string_view> german_steps[] = 
     {"step.seam", "Rechts auf rechts {edges} auf {on} steppen, {at} ab Schnittkanten{open}: insgesamt {sewn}, durch "
                   "{layers}."},
     {"seam.ends", ", {ends}"},
-    {"seam.open", ", dabei „{what}“ {ends} offen lassen"},
+    {"seam.round", "Rechts auf rechts die folgenden Kanten zusammensteppen, {at} ab Schnittkanten{open}: insgesamt "
+                   "{sewn}, durch {layers}."},
+    {"seam.open", ", dabei {openings}"},
+    {"seam.opening", "„{what}“ {ends} offen lassen"},
+    {"seam.opening_in", "„{what}“ an {edge} {ends} offen lassen"},
     {"seam.along", "Ab {end} gemessen kommt auf {edge}: {pairs}."},
+    {"seam.along.listed", "Ab {end} gemessen kommt auf {edge}:"},
+    {"seam.pairs.listed", "Aufeinander treffen:"},
     {"seam.on", "{one} {span}"},
     {"seam.pairs", "Aufeinander treffen: {pairs}."},
     {"seam.pair", "{one} und {other}"},

@@ -31,7 +31,7 @@ namespace turncloth::detail {
 template <length_unit Unit>
 class handout_sewing {
 public:
-    handout_sewing(const sheet<Unit>& s, const ruler& by) : sheet_(s), words_{.by = by} {
+    handout_sewing(const sheet<Unit>& s, const ruler& by) : sheet_(s), words_{.by = by, .in_lines = true} {
         for (const work_group<Unit>& g : s.steps.groups) {
             cared_for_.insert(g.care.begin(), g.care.end());
             for (const work_step<Unit>& step : g.steps)
@@ -99,7 +99,7 @@ public:
             if (g.check)
                 sentences.pop_back();
             for (std::size_t i = 0; i < sentences.size(); ++i) {
-                step.blocks.emplace_back(document::paragraph{sentences[i]});
+                add_lines(step, sentences[i]);
                 for (; shown != pictures.end() && shown->group == number - 1 && shown->step == i; ++shown)
                     step.blocks.emplace_back(document::drawing{shown->page, {}, capital(shown->page.title), false});
             }
@@ -110,7 +110,8 @@ public:
         to.add(std::move(all));
     }
 
-    /// With room for what was measured, and how far that may be off. A diagonal tells whether the corners are square.
+    /// With room for what was measured, and how far that may be off. A diagonal tells whether the corners are square; what is
+    /// filled until it is round has none, and stands as thick as it is filled.
     void add_inspection(document& to) const {
         document::table t{sentence({"Measure and look at it"}),
                           {sentence({"Look at"}), sentence({"Should be"}), sentence({"Within"}), sentence({"Measured"}),
@@ -127,9 +128,13 @@ public:
         };
         const finished_size<Unit>& size = sheet_.finished;
         ask("Finished width", text(size.width()), off);
-        ask("Finished height", text(size.height()), off);
-        ask("One diagonal", diagonal_of(size), off);
-        ask("The other diagonal", sentence({"the same"}), off);
+        if (is_filled_loosely()) {
+            ask("Finished height", sentence({"about ", text(size.height())}), sentence({"as it is filled"}));
+        } else {
+            ask("Finished height", text(size.height()), off);
+            ask("One diagonal", diagonal_of(size), off);
+            ask("The other diagonal", sentence({"the same"}), off);
+        }
         const std::string exactly = sentence({"exactly"}), none = sentence({"none"});
         if (const std::int64_t rows = rows_sewn(); rows > 0)
             ask("Rows of stitching", std::to_string(rows), exactly);
@@ -186,6 +191,12 @@ private:
         snaps_ |= step.verb == work_verb::set && step.spot == spot_kind::snap;
     }
 
+    bool is_filled_loosely() const {
+        return std::any_of(sheet_.notions.begin(), sheet_.notions.end(), [](const notion<Unit>& n) {
+            return std::any_of(n.cautions().begin(), n.cautions().end(),
+                               [](const sheet_caution& c) { return c.sentence == caution::loose_filling.sentence; });
+        });
+    }
     std::size_t most_layers() const {
         std::size_t most = 0;
         for (const work_group<Unit>& g : sheet_.steps.groups)
@@ -215,6 +226,23 @@ private:
         return text(diagonal(nearest_to(size.width(), step), nearest_to(size.height(), step), step, rounding::nearest));
     }
 
+    /// What stands in lines of its own is a list, between what is said before it and after it.
+    static void add_lines(document::step& to, const std::string& said) {
+        const std::size_t first = said.find('\n'), last = said.rfind('\n');
+        to.blocks.emplace_back(document::paragraph{said.substr(0, first)});
+        if (first == std::string::npos)
+            return;
+        document::list pairs;
+        for (std::size_t at = first; at < last;) {
+            const std::size_t end = said.find('\n', at + 1);
+            pairs.items.push_back(said.substr(at + 1, end - at - 1));
+            at = end;
+        }
+        if (!pairs.items.empty())
+            to.blocks.emplace_back(std::move(pairs));
+        if (last + 1 < said.size())
+            to.blocks.emplace_back(document::paragraph{said.substr(last + 1)});
+    }
     std::vector<std::string> sentences_at(caution::work at) const {
         std::vector<std::string> all;
         for (const sheet_caution& c : sheet_.cautions)

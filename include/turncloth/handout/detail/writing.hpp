@@ -47,7 +47,7 @@ public:
         : sheet_(s),
           cloths_(cloths),
           options_(options),
-          by_(ruler_of(options)),
+          by_(read_in(options.by, &options.words)),
           cutting_(s, cloths, by_, options.prices),
           sewing_(s, by_) {}
 
@@ -74,12 +74,6 @@ public:
     }
 
 private:
-    /// Metric lengths stand first where those who speak so read them first.
-    static ruler ruler_of(const handout_options& options) {
-        ruler by = options.by;
-        by.metric_first |= options.words.habits().metric_first;
-        return by;
-    }
     static document::own_words own_words() {
         document::own_words own;
         for (std::string* text : {&own.page, &own.of, &own.box_to_tick, &own.room_to_write, &own.at_full_size})

@@ -20,7 +20,8 @@ namespace turncloth::detail {
 template <class>
 class lazy_namer {
 public:
-    lazy_namer(const std::vector<work_part>& parts, const phrase_table& table) : parts_(parts), table_(table) {}
+    lazy_namer(const std::vector<work_part>& parts, const phrase_table& table, bool in_lines = false)
+        : parts_(parts), table_(table), in_lines_(in_lines) {}
 
 protected:
     std::string say(const phrase& p, std::initializer_list<filled_in> data) const { return said(p, data, table_); }
@@ -84,16 +85,27 @@ protected:
     std::string edge_in_words(const seen_edge& e, std::vector<edge> all = {}) const {
         if (all.empty())
             all = {e.side};
+        if (all.size() == 1 && e.cut_out_beside)
+            return of_cut_out(phrases::edge_cut_out, e);
         const phrase& p = e.folded                    ? phrases::edge_folded
                           : parts_[e.of.index].bought ? phrases::edge_bought
                                                       : phrases::edge_cut;
         return say(p, {{"side", edges_in_words(all)}, {"piece", name(e.of)}});
     }
     std::string own_edge(const seen_edge& e) const {
+        if (e.cut_out_beside)
+            return of_cut_out(phrases::own_cut_out, e);
         const phrase& p = e.folded                    ? phrases::own_folded
                           : parts_[e.of.index].bought ? phrases::own_bought
                                                       : phrases::own_cut;
         return say(p, {{"side", edges_in_words({e.side})}});
+    }
+    std::string of_cut_out(const phrase& p, const seen_edge& e) const {
+        const bool level = is_level(e.side);
+        return say(p, {{"side", edges_in_words({e.side})},
+                       {"level", side(level ? e.side : *e.cut_out_beside)},
+                       {"upright", side(level ? *e.cut_out_beside : e.side)},
+                       {"piece", name(e.of)}});
     }
     static std::vector<edge> edges_of(const told_step& s) {
         std::vector<edge> all;
@@ -181,6 +193,7 @@ protected:
 
     const std::vector<work_part>& parts_;
     const phrase_table& table_;
+    bool in_lines_;                     ///< lists that are long stand in lines of their own
     const told_group* group_ = nullptr; ///< whose steps are told
 };
 using namer = lazy_namer<void>;

@@ -195,7 +195,13 @@ private:
             p.turned = c.across->leg;
             p.corner = true;
             p.side = c.across->level;
-            p.across.from = {t.on, c.across->upright, false};
+            p.across.from = {t.on, c.across->upright, false, {}};
+            const auto same = [&](const crease<Unit>* b) {
+                return b->on() == c.on() && b->across->level == c.across->level &&
+                       b->across->upright == c.across->upright;
+            };
+            s.once_more = std::any_of(corners_.begin(), corners_.end(), same);
+            corners_.push_back(&c);
         } else {
             const flat_work::flat_line line = model_.line(c.at, c.at.in);
             const flat_work::table_line at = carried(line.at, how(t.on));
@@ -377,7 +383,8 @@ private:
     std::vector<task> tasks_;
     std::vector<bool> laid_{};
     sides_up side_;
-    std::vector<sewn_line> sewn_{}; ///< in its part's own spots
+    std::vector<sewn_line> sewn_{};              ///< in its part's own spots
+    std::vector<const crease<Unit>*> corners_{}; ///< that were folded over
     std::optional<box_model<Unit>> boxed_{};
 };
 

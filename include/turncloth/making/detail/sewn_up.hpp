@@ -113,7 +113,7 @@ void begin_seam(work_step<Unit>& s, const making<Unit>& design, const seam_of<Un
 /// A line from the cut edge that it runs along: of the corner, where one is cut out there.
 template <length_unit Unit>
 seen_distances<Unit> across_of(const making<Unit>& design, const chalk_line<Unit>& l) {
-    return {{l.on, l.from, false}, {l.in.from_datum() - cut_out_beside(design, l)}};
+    return {{l.on, l.from, false, corner_cut_beside(design, l)}, {l.in.from_datum() - cut_out_beside(design, l)}};
 }
 /// Where it begins and ends, from the cut left or top edge.
 template <length_unit Unit>
@@ -177,6 +177,27 @@ struct seam_made {
 template <length_unit Unit, class Bench>
 seam_made(const making<Unit>&, const flat_model<Unit>&, const box_model<Unit>&, const Bench&) -> seam_made<Unit, Bench>;
 
+/// Each line of a mouth that opens this seam, once: along the first side where it is told of, or else along the other.
+template <length_unit Unit, class Bench>
+void note_openings(work_step<Unit>& s, const seam_made<Unit, Bench>& by, std::size_t seam) {
+    const seam_of<Unit>& sewn = by.design.seams()[seam];
+    std::vector<std::size_t> mouths;
+    for (const auto& o : by.boxed.openings())
+        if (by.boxed.pairs()[o.pair].seam == seam && std::find(mouths.begin(), mouths.end(), o.mouth) == mouths.end())
+            mouths.push_back(o.mouth);
+    for (const std::size_t m : mouths) {
+        const mouth<Unit>& open = by.design.mouths()[m];
+        const std::size_t before = s.left_open.size();
+        for (const std::vector<chalk_line<Unit>>* side : {&sewn.one, &sewn.other})
+            for (const chalk_line<Unit>& l : open.at)
+                if (s.left_open.size() == before || side == &sewn.one)
+                    if (std::any_of(side->begin(), side->end(), [&](const chalk_line<Unit>& edge_line) {
+                            return edge_line.on == l.on && edge_line.from == l.from;
+                        }))
+                        s.left_open.push_back({open.name, across_of(by.design, l).from, along_of(by.design, l)});
+    }
+}
+
 template <length_unit Unit, class Bench>
 void note_seam(work_step<Unit>& s, const seam_made<Unit, Bench>& by, std::size_t seam) {
     const seam_of<Unit>& sewn = by.design.seams()[seam];
@@ -202,12 +223,7 @@ void note_seam(work_step<Unit>& s, const seam_made<Unit, Bench>& by, std::size_t
     s.runs = static_cast<std::int64_t>(runs.size());
     for (const auto& run : runs)
         s.places[first].sewn += by.model.length_of_whole(run.sewn);
-    for (const auto& o : by.boxed.openings())
-        if (by.boxed.pairs()[o.pair].seam == seam) {
-            const mouth<Unit>& open = by.design.mouths()[o.mouth];
-            s.what = open.name;
-            s.left_open = along_of(by.design, open.at.front());
-        }
+    note_openings(s, by, seam);
 }
 
 template <length_unit Unit>

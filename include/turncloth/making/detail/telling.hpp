@@ -4,7 +4,7 @@
 #ifndef TURNCLOTH_MAKING_DETAIL_TELLING_HPP
 #define TURNCLOTH_MAKING_DETAIL_TELLING_HPP
 
-#include <turncloth/making/detail/naming.hpp>
+#include <turncloth/making/detail/telling_seams.hpp>
 
 #include <algorithm>
 #include <cstddef>
@@ -16,9 +16,9 @@
 namespace turncloth::detail {
 
 template <class Late>
-class lazy_teller : lazy_namer<Late> {
+class lazy_teller : lazy_seam_teller<Late> {
 public:
-    using lazy_namer<Late>::lazy_namer;
+    using lazy_seam_teller<Late>::lazy_seam_teller;
 
     std::vector<std::string> tell(const told_group& g) {
         group_ = &g;
@@ -41,10 +41,11 @@ public:
     }
 
 private:
-    using namer = lazy_namer<Late>;
+    using namer = lazy_seam_teller<Late>;
     using namer::all_copies, namer::copy_name, namer::corner_out, namer::different, namer::edge_in_words,
-        namer::edges_of, namer::group_, namer::group_name, namer::layers, namer::listed, namer::name, namer::names,
-        namer::own_edge, namer::say, namer::side, namer::small, namer::taking_up, namer::the_edges;
+        namer::edges_of, namer::from_to, namer::group_, namer::group_name, namer::layers, namer::listed, namer::name,
+        namer::names, namer::own_edge, namer::say, namer::seam, namer::side, namer::small, namer::span_of,
+        namer::taking_up, namer::the_edges;
 
     std::string tell_step(const told_step& s, const told_step* before) const {
         switch (s.verb) {
@@ -141,12 +142,13 @@ private:
         const auto turned = [](const told_place& q) { return q.turned; };
         const std::string by = different(s.places, turned);
         if (p.corner)
-            return say(phrases::fold_corner, {{"up", side(s.up)},
-                                              {"piece", name(p.piece)},
-                                              {"level", side(p.side)},
-                                              {"upright", side(p.across.from.side)},
-                                              {"turned", by},
-                                              {"press", press}});
+            return say(s.once_more ? phrases::fold_corner_again : phrases::fold_corner,
+                       {{"up", side(s.up)},
+                        {"piece", name(p.piece)},
+                        {"level", side(p.side)},
+                        {"upright", side(p.across.from.side)},
+                        {"turned", by},
+                        {"press", press}});
         if (s.on_a_seam)
             return say(phrases::fold_on_seam, {{"up", side(s.up)},
                                                {"piece", name(p.piece)},
@@ -196,88 +198,6 @@ private:
         if (s.by_hand)
             all += " " + say(phrases::by_hand, {});
         return s.overrun.empty() ? all : all + " " + say(phrases::overrun, {{"overrun", s.overrun}});
-    }
-    /// The edges of each piece together, to the other pieces; then, where there are several, which meets which.
-    std::string seam(const told_step& s) const {
-        const told_place& p = s.places[0];
-        const std::string edges = different(s.places, [&](const told_place& q) { return edges_of_piece(s, q); });
-        const bool round = s.places.size() > 1;
-        const std::string on = round           ? names(s.through)
-                               : same_piece(p) ? own_edge(p.meets.from)
-                                               : edge_in_words(p.meets.from);
-        std::string open;
-        if (!s.what.empty())
-            open = say(phrases::seam_left_open, {{"what", s.what}, {"ends", from_to(s.left_open)}});
-        else if (!round && !p.along.at.empty())
-            open = say(phrases::seam_ends, {{"ends", from_to(p.along)}});
-        const std::string at = different(s.places, [&](const told_place& q) { return listed(q.across.at); });
-        std::string all;
-        for (const told_place& q : s.places)
-            if (!q.surplus.empty())
-                all += seam_fitted(s, q) + " ";
-        all += say(phrases::seam,
-                   {{"edges", edges}, {"on", on}, {"at", at}, {"open", open}, {"sewn", p.sewn}, {"layers", layers(s)}});
-        if (round)
-            all += " " + what_meets_what(s) + (s.straight ? "" : " " + say(phrases::seam_corners, {}));
-        if (const std::vector<cut_part> onto = pressed_onto(s); !onto.empty())
-            all += " " + say(phrases::seam_pressed, {{"pieces", names(onto)}});
-        if (s.by_hand)
-            all += " " + say(phrases::by_hand, {});
-        return s.overrun.empty() ? all : all + " " + say(phrases::overrun, {{"overrun", s.overrun}});
-    }
-    std::string seam_fitted(const told_step& s, const told_place& p) const {
-        const bool whole = p.marks.at.empty();
-        const auto from = [&](const told_distances& d) { return whole ? std::string() : own_edge(d.from); };
-        return capital(say(whole ? phrases::seam_fitted_whole : phrases::seam_fitted,
-                           {{"edge", edge_in_words(p.across.from)},
-                            {"long", listed(p.marks.at)},
-                            {"from", from(p.marks)},
-                            {"on", edge_in_words(p.meets.from)},
-                            {"short", listed(p.meets_marks.at)},
-                            {"end", from(p.meets_marks)},
-                            {"spans", std::to_string(p.marks.at.size() + 1)},
-                            {"join", say(s.film ? phrases::join_clips : phrases::join_pins, {})},
-                            {"taken", say(taking_up(s), {})},
-                            {"extra", p.surplus}}));
-    }
-    std::string edges_of_piece(const told_step& s, const told_place& p) const {
-        std::vector<edge> own;
-        for (const told_place& q : s.places)
-            if (q.piece == p.piece && std::find(own.begin(), own.end(), q.side) == own.end())
-                own.push_back(q.side);
-        return edge_in_words(p.across.from, own);
-    }
-    static bool same_piece(const told_place& p) { return p.meets.from.of == p.piece; }
-    std::string from_to(const told_distances& d) const {
-        return say(d.beyond ? phrases::across_edge : phrases::from_to,
-                   {{"first", d.at.front()}, {"last", d.at.back()}, {"edge", edge_in_words(d.from)}});
-    }
-    std::string span_of(const told_distances& d) const {
-        return say(phrases::span, {{"first", d.at.front()}, {"last", d.at.back()}});
-    }
-    /// All on one edge of the other, stretch by stretch; or pairs, and of an edge that meets several which stretch of it.
-    std::string what_meets_what(const told_step& s) const {
-        const told_place& first = s.places[0];
-        const auto meets_it = [&](const told_place& p) { return p.meets.from == first.meets.from; };
-        if (std::all_of(s.places.begin(), s.places.end(), meets_it))
-            return capital(say(phrases::seam_along, {{"end", edge_in_words(first.meets_along.from)},
-                                                     {"edge", own_edge(first.meets.from)},
-                                                     {"pairs", different(s.places, [&](const told_place& p) {
-                                                          return say(phrases::seam_on,
-                                                                     {{"one", edge_in_words(p.across.from)},
-                                                                      {"span", span_of(p.meets_along)}});
-                                                      })}}));
-        std::string all;
-        for (const told_place& p : s.places) {
-            std::string other = edge_in_words(p.meets.from);
-            if (std::count_if(s.places.begin(), s.places.end(),
-                              [&](const told_place& q) { return q.meets.from == p.meets.from; }) > 1)
-                other += " " + say(phrases::spans_off,
-                                   {{"spans", span_of(p.meets_along)}, {"edge", own_edge(p.meets_along.from)}});
-            all += (all.empty() ? std::string() : say(phrases::pairs_apart, {})) +
-                   say(phrases::seam_pair, {{"one", edge_in_words(p.across.from)}, {"other", other}});
-        }
-        return say(phrases::seam_pairs, {{"pairs", all}});
     }
     static std::vector<edge> sides_measured_from(const told_step& s) {
         std::vector<edge> all;

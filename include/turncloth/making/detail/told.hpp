@@ -1,6 +1,6 @@
 // Steps whose lengths are written already: what sentences are made from, the same for every unit.
 //
-//   struct told_group  told_step  told_place  told_distances  told_fit      as work_group, ..., their lengths as texts
+//   struct told_group  told_step  told_place  told_distances  told_fit  told_opening     as work_group, ..., their lengths as texts
 //   pressed_onto(step)            the pieces that the allowances of a seam are pressed toward
 #ifndef TURNCLOTH_MAKING_DETAIL_TOLD_HPP
 #define TURNCLOTH_MAKING_DETAIL_TOLD_HPP
@@ -40,6 +40,12 @@ struct told_fit {
     std::string extra{};
 };
 
+struct told_opening {
+    std::string what{};
+    seen_edge in{};
+    told_distances along{};
+};
+
 struct told_step {
     work_verb verb = work_verb::sew;
     std::vector<told_place> places{};
@@ -48,7 +54,7 @@ struct told_step {
     std::string what{};
     face up = face::right, towards = face::wrong;
     told_fit fit{};
-    told_distances left_open{};
+    std::vector<told_opening> left_open{};
     spot_kind spot = spot_kind::eyelet;
     std::int64_t folds = 0;
     closed_by closing = closed_by::nothing;

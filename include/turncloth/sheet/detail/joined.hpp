@@ -48,8 +48,8 @@ void add_spans(sheet_draft<Unit>& draft, const meeting<Unit>& m, bool longer) {
     for (std::int64_t k = 1; k < m.spans; ++k) {
         const length<Unit> along = longer ? marks.mark_on_long(k).from_datum() : marks.mark_on_short(k).from_datum();
         piece_work<Unit>(draft, *on)
-            .add_mark({"meets " + other, m.from, shape.way_from_cut_edge(m.from, at<finished_edge>(along)),
-                       ticks_on(on->made_from, m.from)});
+            .add_mark({"where the " + other + " meets it", m.from,
+                       shape.way_from_cut_edge(m.from, at<finished_edge>(along)), ticks_on(on->made_from, m.from)});
     }
 }
 

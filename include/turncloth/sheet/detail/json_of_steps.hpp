@@ -37,6 +37,8 @@ inline json json_of(const seen_edge& e, const std::vector<work_part>& parts) {
     json j = json_of(e.of, parts);
     j["edge"] = turncloth::name_of(e.side);
     j["folded"] = e.folded;
+    if (e.cut_out_beside)
+        j["cut_out_beside"] = turncloth::name_of(*e.cut_out_beside);
     return j;
 }
 inline json json_of(const std::vector<cut_part>& some, const std::vector<work_part>& parts) {
@@ -135,8 +137,11 @@ json json_of(const work_step<Unit>& s, const std::vector<work_part>& parts) {
         j["marks"] = {{"on_piece", to_json(s.marks_on_piece.at)}, {"on_other", to_json(s.marks_on_other.at)}};
     if (s.verb == work_verb::seam)
         j["rows"] = s.runs;
-    if (!s.left_open.at.empty())
-        j["left_open"] = to_json(s.left_open.at);
+    for (const seam_opening<Unit>& o : s.left_open)
+        j["left_open"].push_back({{"what", sound_text(o.what)},
+                                  {"in", json_of(o.in, parts)},
+                                  {"from", json_of(o.along.from, parts)},
+                                  {"at", to_json(o.along.at)}});
     if (s.folds > 0)
         j["folded_in_half"] = s.folds;
     if (s.height.value() > 0)

@@ -96,8 +96,10 @@ private:
             one(p.surplus, "what a seam takes up");
             one(p.sewn, "a row in a step");
         }
-        for (const seen_distances<Unit>* seen : {&s.left_open, &s.marks_on_piece, &s.marks_on_other})
+        for (const seen_distances<Unit>* seen : {&s.marks_on_piece, &s.marks_on_other})
             all(*seen, "a distance in a step");
+        for (const seam_opening<Unit>& o : s.left_open)
+            all(o.along, "what a step leaves open");
         if (s.fit.is_given())
             one((s.fit.of_piece - s.fit.on) / fraction(s.fit.spans), "what each span of a step takes up");
         one(s.width, "the width of a slit");

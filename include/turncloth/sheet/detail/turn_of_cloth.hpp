@@ -51,12 +51,17 @@ private:
         p.goes_round = f.allowance() - f.folds().back().from_datum();
         round_[copy][number(p.side)] = p.goes_round;
     }
+    void measure_once(work_step<Unit>& s) {
+        for (seen_distances<Unit>* d : {&s.marks_on_piece, &s.marks_on_other})
+            adjust(*d);
+        for (seam_opening<Unit>& o : s.left_open)
+            adjust(o.along);
+    }
     void measure(work_step<Unit>& s, work_place<Unit>& p) {
         for (seen_distances<Unit>* d : {&p.across, &p.along, &p.meets, &p.meets_along})
             adjust(*d);
         if (&p == &s.places.front())
-            for (seen_distances<Unit>* d : {&s.left_open, &s.marks_on_piece, &s.marks_on_other})
-                adjust(*d);
+            measure_once(s);
         if (s.verb == work_verb::sew && p.end_to_end.index == part_)
             p.sewn -= is_level(p.side) ? beside(p.end_to_end, edge::left, edge::right)
                                        : beside(p.end_to_end, edge::top, edge::bottom);
