@@ -32,6 +32,7 @@ inline turncloth::phrase_table own_words_in_german() {
         {"kept: No piece is cut from the {1} on hand", "Aus dem vorhandenen „{1}“ wird kein Teil zugeschnitten"},
         {"kept: No piece is cut from the {1} that a width is given for",
          "Aus „{1}“, wofür eine Breite angegeben ist, wird kein Teil zugeschnitten"},
+        {"The whole order", "Der ganze Auftrag"},
         {"filling", "Füllung"},
         {"or instead, layers of wadding of that size", "oder stattdessen Lagen Vlies dieser Größe"},
         {"thickness of each layer before it is knelt on", "Dicke jeder Lage, bevor darauf gekniet wird"},
