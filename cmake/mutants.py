@@ -1,10 +1,10 @@
 #!/usr/bin/env python3
 """python3 cmake/mutants.py [--sample N] [header ...]
 
-Changes one operator or constant at a time in the arithmetic, the finishes and notions, in a copy of include/, and sees whether the
-tests notice: the compiler first, as most of them are static_asserts, then the program. Names the survivors, and fails if
-one of them is not among those that change nothing (cmake/mutants_alike.txt). A sample is drawn by the commit: another one
-with every commit, and the same one for the same commit.
+Changes one operator or constant at a time in the arithmetic, the finishes and notions, in a copy of include/, and sees
+whether the tests notice: the compiler first, as most of them are static_asserts, then the program. Names the survivors, and
+fails if one of them is not among those that change nothing (cmake/mutants_alike.txt). A sample is drawn by the commit:
+another one with every commit, and the same one for the same commit.
 """
 import argparse
 import concurrent.futures
@@ -23,11 +23,13 @@ TESTS = {
     "measure/fraction.hpp": ["measure/fraction_test.cpp", "measure/irrational_test.cpp"],
     "measure/rounding.hpp": ["measure/rounding_test.cpp", "measure/irrational_test.cpp"],
     "measure/total.hpp": ["measure/total_test.cpp"],
+    "notions/border.hpp": ["notions/patchwork_test.cpp"],
     "notions/darn.hpp": ["notions/darn_test.cpp"],
     "notions/drawstring.hpp": ["notions/drawstring_test.cpp"],
     "notions/filling.hpp": ["notions/filling_test.cpp"],
     "notions/gathered.hpp": ["notions/gathered_test.cpp"],
     "notions/lining.hpp": ["notions/lining_test.cpp"],
+    "notions/patchwork.hpp": ["notions/patchwork_test.cpp"],
     "notions/strap.hpp": ["notions/strap_test.cpp"],
     "notions/triangles.hpp": ["notions/patchwork_test.cpp"],
     "notions/webbing.hpp": ["notions/webbing_test.cpp"],

@@ -2,6 +2,7 @@
 //
 //   named_columns(rows, names, needed)        the first `needed` names must be there; throws heading_error
 //     .rows()                                 all further rows
+//     .has(c)                                 whether the first row names names[c]
 //     .field(row, c)  .needed(row, c)         what stands in the column of names[c]; throws row_error
 //     .refuse(row, c, why, facts)             throws a row_error that names the row and the column
 //
@@ -68,6 +69,7 @@ public:
     }
 
     std::span<const table_row> rows() const { return std::span(rows_).subspan(1); }
+    bool has(std::size_t c) const { return columns_[c].has_value(); }
 
     /// Throws row_error for a row that could not be read, or has more fields than the first.
     void require_sound(const table_row& r) const {

@@ -38,7 +38,10 @@ struct orders {
     std::int64_t most_layers = 0; ///< that the machine sews through; 0 where it is not said
     part share;                   ///< of the table
     std::size_t jobs = 1;         ///< threads that work
-    bool json = false, handout = false, quiet = false, progress = false, replace = false, exact = false;
+    std::string cutting_table;    ///< how long it is; empty for any length
+    std::int64_t plies = 1;       ///< cut at once
+    bool one_order = false, json = false, handout = false, quiet = false, progress = false, replace = false,
+         exact = false;
     handout_printer* print = nullptr; ///< of handouts as PDF; none where that is not wanted
     language words{};                 ///< of sheets, drawings and handouts
 };
@@ -129,6 +132,21 @@ inline parsed<orders> parse(int argc, char** argv, handout_printer* printer) {
         ->check(refused_by(read_part))
         ->type_name("PART")
         ->needs(table);
+    auto* order =
+        app.add_flag("--one-order", o.one_order,
+                     "Lay all rows of the table together, as one order of each cloth. A column copies in the table "
+                     "says how many of each row are made, 1 where it is empty")
+            ->needs(table)
+            ->excludes("--part");
+    app.add_option("--plies", o.plies, "Of an order: how many plies of cloth are cut at once, 1 where none is given")
+        ->check(CLI::Range(1, 1000).description(""))
+        ->type_name("NUMBER")
+        ->needs(order);
+    app.add_option("--cutting-table", o.cutting_table,
+                   "Of an order: how long the table is that cloth is spread on; any length where none is given")
+        ->check(refused_by(detail::read_graduation<inch>))
+        ->type_name("LENGTH")
+        ->needs(order);
     o.jobs = std::max(1U, std::thread::hardware_concurrency());
     app.add_option("--jobs", o.jobs,
                    "How many threads work, all that the machine has where none is given; what is "
@@ -151,7 +169,8 @@ inline parsed<orders> parse(int argc, char** argv, handout_printer* printer) {
            "and 2 in long, 10 in from the left edge and 12 in from the end that you mark")
         ->allow_extra_args(false)
         ->check(refused_by(read_on_hand))
-        ->type_name("CLOTH");
+        ->type_name("CLOTH")
+        ->excludes(order);
     app.add_option("--most-layers", o.most_layers,
                    "Warn of stitching through more layers than this, 8 where none is given, corners being folded one "
                    "edge over the other")

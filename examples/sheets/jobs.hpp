@@ -2,7 +2,7 @@
 //
 //   job                          a project, its finished size, and what distinguishes it
 //   wanted_sheet                 a job, or why there is none
-//   job_table(rows)              a table whose first row names its columns; throws heading_error
+//   job_table(rows, one_order)   a table whose first row names its columns; throws heading_error
 //     .job_of(row)               the job of any further row; throws row_error, which names the row and the column
 //     .wanted()                  of all further rows
 #ifndef TURNCLOTH_EXAMPLES_SHEETS_JOBS_HPP
@@ -15,14 +15,18 @@
 #include "table_file.hpp"
 #include <turncloth/design/project_design.hpp>
 #include <turncloth/panel/typed_size.hpp>
+#include <turncloth/sheet/order.hpp>
 
 #include <array>
+#include <charconv>
 #include <cstddef>
+#include <cstdint>
 #include <memory>
 #include <optional>
 #include <span>
 #include <string>
 #include <string_view>
+#include <system_error>
 #include <utility>
 #include <vector>
 
@@ -35,6 +39,7 @@ struct job {
     std::string name = {};                             ///< empty, or whom or what it is for
     std::string file_name = {};                        ///< of all its files, before the first dot; no other job's
     std::shared_ptr<const project_design> design = {}; ///< of a project as a file; `project` is null then
+    std::int64_t copies = 1;                           ///< in an order
 };
 
 struct wanted_sheet {
@@ -45,7 +50,12 @@ struct wanted_sheet {
 
 class job_table {
 public:
-    explicit job_table(const std::vector<table_row>& rows) : columns_(rows, names, 3) {}
+    /// Copies are counted in an order alone.
+    job_table(const std::vector<table_row>& rows, bool one_order) : columns_(rows, names, 3) {
+        if (!one_order && columns_.has(column::copies))
+            throw heading_error("its column \"copies\" is for --one-order, which lays all of them together",
+                                {.kind = fault::disagree, .what = "a column", .where = "copies"});
+    }
 
     std::span<const table_row> rows() const { return columns_.rows(); }
 
@@ -58,8 +68,13 @@ public:
                                 ": there are " + project_keys(),
                             {.kind = fault::missing, .what = "a project"});
         const std::string name = columns_.field(r, column::name), from_name = slug(name);
-        return {project, size_of(r), thickness_of(r), name,
-                from_name.empty() ? std::string(project->key) + "-row-" + std::to_string(r.number) : from_name};
+        return {.project = project,
+                .size = size_of(r),
+                .thickness = thickness_of(r),
+                .name = name,
+                .file_name =
+                    from_name.empty() ? std::string(project->key) + "-row-" + std::to_string(r.number) : from_name,
+                .copies = copies_of(r)};
     }
 
     /// Names of files are given out here, before any sheet is made, so that a part of the table has those of the whole.
@@ -80,9 +95,10 @@ public:
     }
 
 private:
-    static constexpr std::array<std::string_view, 5> names = {"project", "width", "height", "name", "thickness"};
+    static constexpr std::array<std::string_view, 6> names = {"project", "width",     "height",
+                                                              "name",    "thickness", "copies"};
     struct column {
-        enum : std::size_t { project, width, height, name, thickness };
+        enum : std::size_t { project, width, height, name, thickness, copies };
     };
 
     typed_size size_of(const table_row& r) const {
@@ -104,6 +120,18 @@ private:
             columns_.refuse(r, column::thickness, refused.what(), refused.facts());
         }
         return text;
+    }
+
+    std::int64_t copies_of(const table_row& r) const {
+        const std::string text = columns_.field(r, column::copies);
+        std::int64_t n = 1;
+        const auto [end, why] = std::from_chars(text.data(), text.data() + text.size(), n);
+        if (!text.empty() && (why != std::errc() || end != text.data() + text.size() || n < 1 || n > most_copies))
+            columns_.refuse(r, column::copies,
+                            "a whole number from 1 to " + std::to_string(most_copies) + " is wanted: it was " +
+                                turncloth::detail::in_quotes(text),
+                            {.kind = fault::unreadable, .what = "the number of copies"});
+        return n;
     }
 
     named_columns columns_;

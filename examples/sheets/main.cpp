@@ -5,6 +5,7 @@
 #include "../command/plain_text.hpp"
 #include "command_line.hpp"
 #include "jobs.hpp"
+#include "one_order.hpp"
 #include "price_file.hpp"
 #include "printing.hpp"
 #include "project_file.hpp"
@@ -55,7 +56,7 @@ std::vector<wanted_sheet> file_wanted(const orders& o) {
 std::vector<wanted_sheet> rows_wanted(const orders& o) {
     try {
         const auto rows = read_table(require_text(o.table, read_file(o.table)));
-        auto wanted = job_table(rows).wanted();
+        auto wanted = job_table(rows, o.one_order).wanted();
         if (wanted.empty())
             complain(o.table + " has no row below the first, which names its columns");
         return wanted;
@@ -83,6 +84,32 @@ bool make(const std::vector<wanted_sheet>& wanted, const orders& o, sheet_output
     return all_done;
 }
 
+/// All rows are made before any is written, as what they are cut from is laid together.
+bool make_one_order(const std::vector<wanted_sheet>& wanted, const orders& o, sheet_output& out) {
+    one_order order(o);
+    std::vector<const job*> made;
+    unused_names names;
+    progress told(wanted.size(), o);
+    in_order(
+        wanted.size(), o.jobs, [&](std::size_t i) { return make_sheet(wanted[i], o); },
+        [&](std::size_t i, sheet_made s) {
+            if (s.refusal.empty()) {
+                names.next(wanted[i].made_of->file_name);
+                made.push_back(&*wanted[i].made_of);
+                order.add(std::move(s), *made.back());
+            } else {
+                complain(s.refusal);
+            }
+            told.done(i + 1);
+        });
+    order.lay();
+    for (std::size_t i = 0; i < made.size(); ++i)
+        out.put(made[i]->file_name, order.row(i), i > 0);
+    for (const worked_out_sheet& whole : order.wholes())
+        out.put(names.next("order"), whole, true);
+    return made.size() == wanted.size();
+}
+
 int run(int argc, char** argv) {
     const auto asked = parse(argc, argv, printer());
     if (!asked.wanted)
@@ -93,7 +120,7 @@ int run(int argc, char** argv) {
     const auto wanted =
         !o.project_file.empty() ? file_wanted(o) : (o.table.empty() ? projects_wanted(o) : rows_wanted(o));
     sheet_output out(o);
-    const bool all_done = make(wanted, o, out);
+    const bool all_done = o.one_order ? make_one_order(wanted, o, out) : make(wanted, o, out);
     out.finish();
     return all_done ? exit_status::all_done : exit_status::not_made;
 }

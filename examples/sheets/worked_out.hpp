@@ -124,35 +124,56 @@ void add_files(worked_out_sheet& to, const sheet<Unit>& s, const std::vector<she
         add_pictures(to, s, o.by, drawn);
 }
 
+/// No cloth is laid for it.
 template <length_unit Unit>
-worked_out_sheet work_out(const job& j, const finished_size<Unit>& finished, const orders& o) {
-    const cloth_sold<Unit> cloth = cloth_asked_for<Unit>(o);
+sheet<Unit> sheet_of_job(const job& j, const finished_size<Unit>& finished, const orders& o) {
     const length<Unit> by = graduation<Unit>(o);
-    sheet<Unit> s =
-        j.design ? sheet_for(*j.design, finished, by) : sheet_for(j.project->which, finished, j.thickness, cloth, by);
-    const std::vector<sheet_cloth<Unit>> lays = add_cloth(s, cloth, j.design ? hangs(*j.design) : j.project->hangs,
-                                                          on_hand<Unit>(o.on_hand), widths_asked_for<Unit>(o));
+    sheet<Unit> s = j.design ? sheet_for(*j.design, finished, by)
+                             : sheet_for(j.project->which, finished, j.thickness, cloth_asked_for<Unit>(o), by);
     if (o.most_layers > 0)
         s.bulk = bulk_warnings(s, o.most_layers);
     if (!j.name.empty())
         s.name = j.name + ": " + s.name;
+    return s;
+}
+
+inline bool it_hangs(const job& j) { return j.design ? hangs(*j.design) : j.project->hangs; }
+
+/// All that is written of it.
+template <length_unit Unit>
+worked_out_sheet written(const sheet<Unit>& s, const std::vector<sheet_cloth<Unit>>& lays, const orders& o) {
     worked_out_sheet all{.text = to_text(s, o.by, o.words)};
     if (!o.out.empty())
         add_files(all, s, lays, o);
     return all;
 }
 
+template <length_unit Unit>
+worked_out_sheet work_out(const job& j, const finished_size<Unit>& finished, const orders& o) {
+    sheet<Unit> s = sheet_of_job(j, finished, o);
+    const std::vector<sheet_cloth<Unit>> lays =
+        add_cloth(s, cloth_asked_for<Unit>(o), it_hangs(j), on_hand<Unit>(o.on_hand), widths_asked_for<Unit>(o));
+    return written(s, lays, o);
+}
+
 } // namespace detail
 
-inline worked_out_sheet work_out(const wanted_sheet& wanted, const orders& o) {
+/// `work(job, size)`, or why that cannot be made.
+template <class Made, class Work>
+Made worked(const wanted_sheet& wanted, Work work) {
     if (!wanted.made_of)
         return {.refusal = wanted.refusal};
     const job& j = *wanted.made_of;
     try {
-        return std::visit([&](const auto& finished) { return detail::work_out(j, finished, o); }, j.size);
+        return std::visit([&](const auto& finished) -> Made { return work(j, finished); }, j.size);
     } catch (const error& refused) {
         return {.refusal = wanted.where + refused.what()};
     }
+}
+
+inline worked_out_sheet work_out(const wanted_sheet& wanted, const orders& o) {
+    return worked<worked_out_sheet>(
+        wanted, [&](const job& j, const auto& finished) { return detail::work_out(j, finished, o); });
 }
 
 } // namespace allotment

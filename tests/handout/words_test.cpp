@@ -280,6 +280,7 @@ std::vector<string> own_words() {
         "corner",
         "button",
         "zipper in the back strip",
+        "back ties",
         "button and tab",
         "button, thickness",
         "tab, finished length",

@@ -25,6 +25,8 @@ static_assert(finished_of_patch(3_in, "1/4"_in) == "2 1/2"_in);
 static_assert(strips_for(400, three_inches, 42_in).each == 14);
 static_assert(strips_for(400, three_inches, 42_in).strips == 29); // by hand: 28 strips give 392
 static_assert(strips_for(400, three_inches, 42_in).spare == 6);
+// Cloth just as wide as a patch is cut gives one a strip.
+static_assert(strips_for(5, three_inches, 3_in) == patch_strips{1, 5, 0});
 static_assert(cloth_for_strips(strips_for(400, three_inches, 42_in), three_inches) == 87_in);
 // A guild's page (published): 25 squares cut 6 in, 5 x 5, with a border cut 5 in, "36 x 36". The print is loose: 36 1/2.
 static_assert(bordered(patch_field(5, 5, patch_of_field(finished_size("27 1/2"_in, "27 1/2"_in), 5, 5, "1/4"_in)),
@@ -60,7 +62,9 @@ static_assert(squared.side.value() == "14 1/2"_in && squared.across.value() == "
 constexpr auto mitred = border_strips<inch>(centre, {3_in, "1/4"_in, border_corners::mitred});
 static_assert(mitred.side.value() == "20 1/2"_in && mitred.across.value() == "26 1/2"_in && mitred.squares == 0);
 
-static_assert(nests_toward(0) != nests_toward(1) && nests_toward(0) == nests_toward(2));
+// Common practice: the seams of the first row to the right, of the next to the left, and so on.
+static_assert(nests_toward(0) == pressed_toward::right && nests_toward(1) == pressed_toward::left);
+static_assert(nests_toward(2) == nests_toward(0));
 
 } // namespace
 

@@ -3,6 +3,7 @@
 #include "at_random.hpp"
 #include "refused.hpp"
 #include <turncloth.hpp>
+#include <turncloth/draw/lay.hpp>
 #include <turncloth/sheet/order.hpp>
 #include <turncloth/testing/lay_faults.hpp>
 
@@ -76,8 +77,66 @@ TEST_CASE("two sizes of a pad on 20 in, cut through four plies at most, are the 
     CHECK(mine.details()[2].count == 2);
     CHECK(listed_on(all, small).details().size() == 2);
     const notion<inch> bought = listed(all);
-    CHECK(bought.details()[2].what == "plies of spread 1");
-    CHECK(bought.details()[2].count == 4);
+    CHECK(bought.details()[1].what == "copies of large");
+    CHECK(bought.details()[1].count == 6);
+    CHECK(bought.details()[4].what == "plies of spread 1");
+    CHECK(bought.details()[4].count == 4);
+}
+
+TEST_CASE("a spread is drawn as its plies lie, with half of what they have at their ends before the first piece") {
+    cloth_order<inch> order("canvas", {.width = 20_in}, by_the_inch, {.most_plies = 4, .ends = 3_in});
+    order.add(pad(10_in, 10_in), 4, "small");
+    order.add(pad(20_in, 10_in), 5, "large");
+    const ordered_cloth<inch> all = order.laid();
+    REQUIRE(all.spreads.size() == 2); // as worked out by hand above: 20 in four times, and 10 in once
+    const std::string whole = to_svg(page_of(spread_of(all, 0), {.shows = units_shown::inches}));
+    for (const char* said : {"lay of canvas, spread 1 of 2", "spread 4 times over itself, each ply 23 in long",
+                             "each place gives 4 pieces", "trim 1 1/2 in off to straighten this end", "each ply 23 in"})
+        CHECK_MESSAGE(whole.find(said) != std::string::npos, said);
+    CHECK(whole.find("buy") == std::string::npos); // that is said of the order
+    CHECK(whole.find("bought") == std::string::npos);
+    CHECK(whole.find("no lay can be shorter") == std::string::npos);
+    const std::string once = to_svg(page_of(spread_of(all, 1), {.shows = units_shown::inches}));
+    CHECK(once.find("spread once, 13 in long") != std::string::npos);
+    CHECK(once.find("each place gives") == std::string::npos);
+}
+
+TEST_CASE("an order is told in text as a sheet tells of its notions") {
+    cloth_order<inch> order("canvas", {.width = 20_in}, by_the_inch, {.most_plies = 4});
+    order.add(pad(20_in, 10_in), 6, "large");
+    // 10 in through four plies and through two, 60 in, and 1 in at either end.
+    CHECK(to_text(listed(order.laid()), {.shows = units_shown::inches}) ==
+          "\nFor the canvas\n  copies of large: 6\n  width of the cloth: 20 in\n  usable width: 20 in\n"
+          "  plies of spread 1: 4\n  length laid on spread 1: 10 in\n  plies of spread 2: 2\n"
+          "  length laid on spread 2: 10 in\n  length laid on all plies together: 60 in\n"
+          "  no order can take less than: 60 in\n  length to buy: 62 in\n"
+          "      62 in = 60 in laid + 2 x 1 in straightened ends\n");
+}
+
+TEST_CASE("a sheet that is refused leaves an order as it was") {
+    cloth_order<inch> order("canvas", {.width = 40_in}, by_the_inch, {.table = 20_in});
+    CHECK(order.empty());
+    // Its top goes on the table, and its strap, which comes after it, does not.
+    project<inch> p("Bag", finished_size(10_in, 10_in));
+    p.add({"top", "canvas", panel(p.finished())});
+    p.add({"strap", "canvas", panel(finished_size(2_in, 30_in))});
+    CHECK(why_not([&] { order.add(sheet_of(p), 1); }) == "Bag: strap, 30 in long, does not go on a spread of 20 in");
+    CHECK(order.empty());
+    order.add(pad(10_in, 10_in), 1, "pad");
+    CHECK(order.laid().pieces.size() == 1);
+}
+
+TEST_CASE("a piece that is wider than the cloth is ordered in parts, which its maker joins") {
+    project<inch> p("Cover", finished_size(30_in, 10_in));
+    p.add({"top", "canvas", panel(p.finished())});
+    p.add(project_cloth<inch>{.material = "canvas", .width = 20_in, .join = "1/2"_in});
+    sheet<inch> s = sheet_of(p);
+    cloth_order<inch> order("canvas", {}, by_the_inch, {}, {.may_join = true});
+    const ordered_cloth<inch> all = (order.add(s, 3), order.laid());
+    REQUIRE(all.lines[0].joined.size() == 1);
+    const std::size_t before = s.steps.groups.size();
+    say_joins(s, all.lines[0].joined);
+    CHECK(s.steps.groups.size() == before + 1);
 }
 
 TEST_CASE("a lay that is longer than the table is parted into spreads that it takes") {

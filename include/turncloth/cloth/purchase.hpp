@@ -3,7 +3,8 @@
 //   sold_in<Unit>{step, least}             cut off the bolt in steps, and no less than so much
 //   eighths_of_a_yard<Unit>  ten_centimetres<Unit>            the usual steps
 //   purchase_rules<Unit>{straightening, change, sold}      the rules of one cloth
-//   amount_to_buy(laid, rules)          -> purchase<Unit> { needed, bought, spare, working, straightened, washed }
+//   amount_to_buy(laid, rules)          -> purchase<Unit> { needed, bought, spare, working, straightened, washed }, of a
+//                                          length, or of a figure that says what it is the sum of
 //   bought_together({laid, ...}, rules) -> joint_purchase<Unit> { together, apart, saved }
 //   length_by_area(l, from, to)         a first guess at another width of cloth
 //   purchase_error                      a length, step or width that is not allowed
@@ -84,23 +85,28 @@ constexpr void require_sound(const purchase_rules<Unit>& rules) {
 
 } // namespace detail
 
-/// What to buy so that `laid` can be laid out. Throws purchase_error unless it is more than zero.
+/// What to buy so that `laid` can be laid out, which is the sum of its terms. Throws purchase_error unless it is more than
+/// zero.
 template <length_unit Unit>
-constexpr purchase<Unit> amount_to_buy(length<Unit> laid, const purchase_rules<Unit>& rules) {
+constexpr purchase<Unit> amount_to_buy(const figure<Unit>& laid, const purchase_rules<Unit>& rules) {
     detail::require_sound(rules);
-    require_more_than_zero<purchase_error>(laid, "the length to lay");
-    const length<Unit> washed = laid + rules.straightening * 2;
+    require_more_than_zero<purchase_error>(laid.value(), "the length to lay");
+    const length<Unit> washed = laid.value() + rules.straightening * 2;
     purchase<Unit> p;
     p.needed = before_washing(washed, rules.change);
     p.bought = up_to(std::max(p.needed, rules.sold.least), rules.sold.step);
     p.spare = p.bought - p.needed;
     p.straightened = rules.straightening;
     p.washed = after_washing(p.bought, rules.change);
-    p.working.plus(laid, "laid")
-        .plus_any(2, rules.straightening, "straightened ends")
+    p.working = laid;
+    p.working.plus_any(2, rules.straightening, "straightened ends")
         .plus_any(1, p.needed - washed, "lost in washing")
         .plus_any(1, p.spare, "up to what is sold");
     return p;
+}
+template <length_unit Unit>
+constexpr purchase<Unit> amount_to_buy(length<Unit> laid, const purchase_rules<Unit>& rules) {
+    return amount_to_buy(figure<Unit>().plus(laid, "laid"), rules);
 }
 
 /// Several lengths laid one after the other on one length of the same cloth: two ends to straighten instead of two for

@@ -7,6 +7,7 @@
 //   cloth_spread<U>       plies, lay
 //   listed(order)         what to buy, and how it is spread
 //   listed_on(order, line)     how many of one sheet's pieces come off which spread
+//   spread_of(order, i)        that spread as a sheet_cloth, to be drawn (draw/lay.hpp)
 //
 //   cloth_order<inch> order("canvas", {.width = 54_in}, rules, {.table = 96_in, .most_plies = 10});
 //   order.add(small, 20, "small pad");
@@ -48,21 +49,23 @@ struct cloth_spread {
 };
 
 /// The pieces of one sheet: so many, from `first` on.
+template <length_unit Unit>
 struct order_line {
     std::string name;
     std::int64_t copies = 1;
     std::size_t first = 0, count = 0;
+    std::vector<piece_in_parts<Unit>> joined{}; ///< of them, which its maker sews together (say_joins)
 };
 
-/// `length` is that of all plies together, and no order takes less than `bound`, the area over the usable width.
+/// `length` is that of all plies together without their `ends`, and no order takes less than `bound`, the area over the usable width.
 template <length_unit Unit>
 struct ordered_cloth {
     std::string material;
     turncloth::bolt<Unit> bolt;
-    std::vector<order_line> lines;
+    std::vector<order_line<Unit>> lines;
     std::vector<cloth_piece<Unit>> pieces; ///< with how many of each are wanted in all
     std::vector<cloth_spread<Unit>> spreads;
-    turncloth::length<Unit> length{}, bound{};
+    turncloth::length<Unit> length{}, bound{}, ends{};
     purchase<Unit> bought;
     turncloth::length<Unit> graduation{};
     std::optional<turncloth::length<Unit>> before_wash{}; ///< as sheet_cloth has it
@@ -172,6 +175,7 @@ public:
                 const spreading<Unit>& table = {}, const cloth_options& options = {})
         : cloth_(cloth), rules_(rules), table_(table), options_(options) {
         made_.material = material;
+        made_.ends = table.ends;
         require_at_least<lay_error>(table.most_plies, std::int64_t{1}, "the number of plies cut at once");
         require_not_negative<lay_error>(table.table, "the length of the table");
         require_not_negative<lay_error>(table.ends, "what a ply has at its ends");
@@ -191,17 +195,20 @@ public:
         detail::check_quantities(c.pieces);
         const std::string called = name.empty() ? s.name : name;
         take_cloth(c, called, detail::as_said(rules_, detail::said_of(s.cloths, made_.material)));
-        made_.lines.push_back({called, copies, made_.pieces.size(), c.pieces.size()});
+        for (cloth_piece<Unit>& p : c.pieces) {
+            p.name = called + ": " + p.name;
+            require_on_table(p);
+        }
+        made_.lines.push_back({called, copies, made_.pieces.size(), c.pieces.size(), std::move(c.joined)});
         for (cloth_piece<Unit>& p : c.pieces) {
             in_one_.push_back(p.quantity);
             copies_.push_back(copies);
             p.quantity *= copies;
-            p.name = called + ": " + p.name;
-            require_on_table(p);
             made_.pieces.push_back(std::move(p));
         }
         return made_.lines.size() - 1;
     }
+    bool empty() const { return made_.lines.empty(); }
 
     /// Time grows as that of lay_out for each spread. Throws lay_error where nothing was added, or what is on one spread is
     /// more than a lay may have; and as lay_out and amount_to_buy.
@@ -252,14 +259,15 @@ private:
         fraction area = 0;
         for (const cloth_piece<Unit>& p : made.pieces)
             area += detail::area_of(p) * p.quantity;
-        length<Unit> with_ends{};
+        std::int64_t plies = 0;
         for (cloth_spread<Unit>& s : made.spreads) {
             s.lay = detail::told_turned(std::move(s.lay), made.pieces, turned);
             made.length += s.lay.length * s.plies;
-            with_ends += (s.lay.length + table_.ends) * s.plies;
+            plies += s.plies;
         }
         made.bound = length_of<Unit>(area / made.bolt.usable_width().value());
-        made.bought = amount_to_buy(with_ends, rules_as_said_);
+        made.bought = amount_to_buy(
+            figure<Unit>().plus(made.length, "laid").plus_any(plies, table_.ends, "ends of plies"), rules_as_said_);
         return made;
     }
 
@@ -275,6 +283,8 @@ private:
 template <length_unit Unit>
 notion<Unit> listed(const ordered_cloth<Unit>& order) {
     notion<Unit> n(order.material);
+    for (const order_line<Unit>& of : order.lines)
+        n.number("copies of " + of.name, of.copies);
     n.figure("width of the cloth", order.before_wash.value_or(order.bolt.width));
     if (order.before_wash)
         n.figure("width when it is washed", order.bolt.width);
@@ -290,8 +300,8 @@ notion<Unit> listed(const ordered_cloth<Unit>& order) {
 /// For the maker of one sheet: on which spread each of its pieces is, how often on a ply, and so how many come off it.
 template <length_unit Unit>
 notion<Unit> listed_on(const ordered_cloth<Unit>& order, std::size_t line) {
-    const order_line& of = order.lines[line];
-    notion<Unit> n(order.material + ", cut in one order");
+    const order_line<Unit>& of = order.lines[line];
+    notion<Unit> n(detail::name_in_order(order.material));
     n.number("copies of this sheet", of.copies);
     for (std::size_t k = of.first; k < of.first + of.count; ++k)
         for (std::size_t i = 0; i < order.spreads.size(); ++i)
@@ -300,6 +310,18 @@ notion<Unit> listed_on(const ordered_cloth<Unit>& order, std::size_t line) {
                              std::to_string(i + 1),
                          places * order.spreads[i].plies);
     return n;
+}
+
+/// Half of what a ply has at its ends is trimmed off first, to straighten that end. What is to buy is said of the order.
+template <length_unit Unit>
+sheet_cloth<Unit> spread_of(const ordered_cloth<Unit>& order, std::size_t i) {
+    const cloth_spread<Unit>& s = order.spreads.at(i);
+    sheet_cloth<Unit> c{order.material, order.bolt, order.pieces, s.lay, {}, order.graduation};
+    c.before_wash = order.before_wash;
+    c.spread = {i + 1, order.spreads.size(), s.plies, s.lay.length + order.ends};
+    c.bought.straightened = order.ends / 2;
+    c.bought.washed = c.spread->each;
+    return c;
 }
 
 } // namespace turncloth

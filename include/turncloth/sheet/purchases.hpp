@@ -2,12 +2,13 @@
 //
 //   cloth_for(sheet, material, bolt, rules)   the shortest lay found for those pieces, its bound, and the purchase; what
 //                                             the project says of the cloth (project_cloth.hpp) holds where nothing is given
-//   sheet_cloth<U>                            material, bolt, pieces, lay, bought, on_sheet, on_hand; width_sold(), piece_on()
+//   sheet_cloth<U>                            material, bolt, pieces, lay, bought, on_sheet, on_hand, spread; width_sold(),
+//                                             piece_on()
 //   stock_for(name, wanted, stock, rules)     ribbon, zipper chain or strips: the best plan found
 //   stock_for(name, wanted, stock, joining)   the same where a piece may be joined of two parts (cloth/joined_lengths.hpp)
 //   stock_cuts<U>                             name, wanted, stock, rules, plan
 //   listed(cloth)  listed(cuts)               either as a notion, with the working of what to buy
-//   say_joins(sheet, cloth)                   the steps of pieces that are made up of parts, as they are wider than the cloth
+//   say_joins(sheet, cloth or its joined)     the steps of pieces that are made up of parts, as they are wider than the cloth
 //
 //   const auto canvas = cloth_for<inch>(s, "canvas", {.width = 54_in, .selvedge = "1/2"_in},
 //                                       {.straightening = 1_in, .sold = eighths_of_a_yard<inch>});
@@ -49,13 +50,12 @@ struct cloth_on_hand {
     friend bool operator==(const cloth_on_hand&, const cloth_on_hand&) = default;
 };
 
-/// A piece of a sheet that is cut as parts and sewn together.
+/// Which of the spreads of an order it is, so many plies of cloth over each other: one lay is cut through all.
 template <length_unit Unit>
-struct piece_in_parts {
-    std::size_t on_sheet = 0; ///< as in sheet_cloth
-    std::string name;
-    std::int64_t count = 1; ///< so many are cut alike
-    width_parts<Unit> parts;
+struct spread_plies {
+    std::size_t spread = 1, of = 1;
+    std::int64_t plies = 1;
+    turncloth::length<Unit> each{}; ///< with what it has at its ends
 };
 
 template <length_unit Unit>
@@ -72,6 +72,7 @@ struct sheet_cloth {
     std::optional<length<Unit>> before_wash = {}; ///< its width as it is sold, where it is washed before it is cut
 
     std::vector<piece_in_parts<Unit>> joined = {}; ///< each of its parts is one of `pieces`, in order
+    std::optional<spread_plies<Unit>> spread = {}; ///< where it is one ply of many (sheet/order.hpp)
 
     /// As a shop has it.
     length<Unit> width_sold() const { return before_wash.value_or(bolt.width); }
@@ -140,34 +141,11 @@ sheet_cloth<Unit> lying_single(sheet_cloth<Unit> c) {
     return c;
 }
 
-/// Common practice: wadding is not seamed, which would leave a ridge, but laid edge to edge.
-template <length_unit Unit>
-length<Unit> usual_join(const std::string& material) {
-    if (material.find("wadding") != std::string::npos)
-        return {};
-    return metric_unit<Unit> ? as<Unit>(length_of<centimetre>({3, 2})) : as<Unit>(length_of<inch>({1, 2}));
-}
-
 /// Whether that piece of the sheet may be made up of parts, and is wider than the cloth.
 template <length_unit Unit>
 bool is_to_be_joined(const sheet_cloth<Unit>& c, const sheet<Unit>& s, std::size_t i) {
     return c.on_sheet[i] < s.pieces.size() && !s.pieces[c.on_sheet[i]].made_from.is_film() &&
            too_wide(c.pieces[i], i, c.bolt);
-}
-
-template <length_unit Unit>
-std::string joining_step(const piece_in_parts<Unit>& j) {
-    const std::int64_t n = j.parts.count();
-    if (j.parts.join.value() == 0)
-        return sentence(
-            {"Make up each ", j.name, " of ", n,
-             " parts, from the left as they are numbered: lay them edge to edge, none over another, and "
-             "catch their edges together by hand or with a wide zigzag. The figures for thread leave this out."});
-    return sentence(
-        {"Make up each ", j.name, " of ", n,
-         " parts, from the left as they are numbered, before you mark it: sew them right sides together along "
-         "their long edges, each by the allowance listed, and press the seams open. The figures for thread "
-         "leave these seams out."});
 }
 
 /// As it is to be laid: pieces that are wider than the cloth in parts, "back (1)", "back (2)", from its left edge.
@@ -215,9 +193,14 @@ sheet_cloth<Unit> in_widths(const sheet<Unit>& s, sheet_cloth<Unit> c) {
     return c;
 }
 
-/// Of several pieces of one material, those on hand are told apart by name.
+/// On the sheets of those who are given their pieces cut (sheet/order.hpp).
+inline std::string name_in_order(const std::string& material) { return material + ", cut in one order"; }
+
+/// Of several pieces of one material, those on hand are told apart by name, and spreads by number.
 template <length_unit Unit>
 std::string name_of_cloth(const sheet_cloth<Unit>& c) {
+    if (c.spread)
+        return sentence({c.material, ", spread ", c.spread->spread, " of ", c.spread->of});
     return c.on_hand ? c.material + ", " + c.on_hand->name : c.material;
 }
 
@@ -238,12 +221,12 @@ cloth_for(const sheet<Unit>& s, const std::string& material, const bolt<std::typ
 
 /// Says on a sheet, once all is cut, how pieces that its cloth made parts of are sewn together; each is said once.
 template <length_unit Unit>
-void say_joins(sheet<Unit>& s, const sheet_cloth<Unit>& c) {
+void say_joins(sheet<Unit>& s, const std::vector<piece_in_parts<Unit>>& joined) {
     std::vector<work_group<Unit>>& groups = s.steps.groups;
     const auto is_cutting = [](const work_group<Unit>& g) { return g.steps[0].verb == work_verb::cut; };
     auto at = std::find_if(groups.begin(), groups.end(), is_cutting);
     at = at == groups.end() ? groups.begin() : at + 1;
-    for (const piece_in_parts<Unit>& j : c.joined) {
+    for (const piece_in_parts<Unit>& j : joined) {
         work_step<Unit> step;
         step.verb = work_verb::prepare;
         step.what = detail::joining_step(j);
@@ -256,6 +239,10 @@ void say_joins(sheet<Unit>& s, const sheet_cloth<Unit>& c) {
             group.care.push_back(caution::work::pressing);
         at = groups.insert(at, std::move(group)) + 1;
     }
+}
+template <length_unit Unit>
+void say_joins(sheet<Unit>& s, const sheet_cloth<Unit>& c) {
+    say_joins(s, c.joined);
 }
 
 namespace detail {

@@ -3,6 +3,7 @@
 //   to_text(sheet)           inches and centimetres, to 1/16 in and 0.1 cm
 //   to_text(sheet, ruler)    the units and graduations of a ruler (measure/write.hpp)
 //   to_text(sheet, ruler, german())     in that language (measure/language.hpp, handout/german.hpp)
+//   to_text(notion, ruler, german())    one notion alone, as a sheet has it, after an empty line
 //
 //   std::puts(to_text(sheet_of(roll), {.shows = units_shown::centimetres}).c_str());
 //
@@ -26,6 +27,8 @@ namespace turncloth {
 /// Throws range_error for a ruler whose graduation is not above zero.
 template <detail::compiled_unit Unit>
 std::string to_text(const sheet<Unit>& s, const ruler& by = {}, const language& words = {});
+template <detail::compiled_unit Unit>
+std::string to_text(const notion<Unit>& n, const ruler& by = {}, const language& words = {});
 
 #ifndef TURNCLOTH_COMPILED
 template <detail::compiled_unit Unit>
@@ -33,10 +36,19 @@ std::string to_text(const sheet<Unit>& s, const ruler& by, const language& words
     const detail::speaking in(words);
     return detail::sheet_writer<Unit>(s, detail::read_in(by, &words)).write();
 }
+template <detail::compiled_unit Unit>
+std::string to_text(const notion<Unit>& n, const ruler& by, const language& words) {
+    const detail::speaking in(words);
+    detail::line_writer<Unit> alone(detail::read_in(by, &words));
+    alone.write(n);
+    return alone.written();
+}
 #endif
 
 TURNCLOTH_ONCE(std::string to_text(const sheet<inch>&, const ruler&, const language&));
 TURNCLOTH_ONCE(std::string to_text(const sheet<centimetre>&, const ruler&, const language&));
+TURNCLOTH_ONCE(std::string to_text(const notion<inch>&, const ruler&, const language&));
+TURNCLOTH_ONCE(std::string to_text(const notion<centimetre>&, const ruler&, const language&));
 
 } // namespace turncloth
 

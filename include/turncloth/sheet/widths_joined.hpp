@@ -3,6 +3,7 @@
 //
 //   width_parts<U>             middle, middles, left, right, join; count(), joins(), in_order(), working()
 //   parts_of_widths(width, cloth)    how a width is made up
+//   piece_in_parts<U>          name, count, parts: such a piece of a sheet
 //   cloth_in_widths<U>         usable, join, graduation, beside: of the cloth, and of what lies at the piece's sides
 //
 //   const auto back = parts_of_widths(102_in, cloth_in_widths<inch>{.usable = 44_in, .join = "1/2"_in});
@@ -21,6 +22,7 @@
 #include <algorithm>
 #include <cstddef>
 #include <cstdint>
+#include <string>
 #include <vector>
 
 namespace turncloth {
@@ -104,6 +106,42 @@ width_parts<Unit> parts_of_widths(length<Unit> width, const cloth_in_widths<Unit
     made.right = all - made.left - made.middle * made.middles;
     return made;
 }
+
+/// A piece of a sheet that is cut as parts and sewn together.
+template <length_unit Unit>
+struct piece_in_parts {
+    std::size_t on_sheet = 0; ///< its place among those of the sheet
+    std::string name;
+    std::int64_t count = 1; ///< so many are cut alike
+    width_parts<Unit> parts;
+};
+
+namespace detail {
+
+/// Common practice: wadding is not seamed, which would leave a ridge, but laid edge to edge.
+template <length_unit Unit>
+length<Unit> usual_join(const std::string& material) {
+    if (material.find("wadding") != std::string::npos)
+        return {};
+    return metric_unit<Unit> ? as<Unit>(length_of<centimetre>({3, 2})) : as<Unit>(length_of<inch>({1, 2}));
+}
+
+template <length_unit Unit>
+std::string joining_step(const piece_in_parts<Unit>& j) {
+    const std::int64_t n = j.parts.count();
+    if (j.parts.join.value() == 0)
+        return sentence(
+            {"Make up each ", j.name, " of ", n,
+             " parts, from the left as they are numbered: lay them edge to edge, none over another, and "
+             "catch their edges together by hand or with a wide zigzag. The figures for thread leave this out."});
+    return sentence(
+        {"Make up each ", j.name, " of ", n,
+         " parts, from the left as they are numbered, before you mark it: sew them right sides together along "
+         "their long edges, each by the allowance listed, and press the seams open. The figures for thread "
+         "leave these seams out."});
+}
+
+} // namespace detail
 
 } // namespace turncloth
 

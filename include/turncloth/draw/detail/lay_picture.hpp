@@ -207,7 +207,9 @@ private:
         const double all = in_mm(in_hand());
         if (from_.on_hand && from_.on_hand->length > from_.lay.length)
             drawn.beside.push_back({0, all, 0, sentence({"on hand ", text(from_.on_hand->length)})});
-        if (from_.on_hand || from_.bought.bought.value() == 0)
+        if (from_.spread)
+            drawn.beside.push_back({0, all, 0, sentence({"each ply ", text(from_.spread->each)})});
+        if (from_.on_hand || from_.spread || from_.bought.bought.value() == 0)
             return;
         const std::string bought = cloth_text(from_.bought, by_);
         drawn.beside.push_back({0, all, 0,
@@ -232,11 +234,24 @@ private:
         const std::string laid = written(from_.lay.length);
         facts.push_back(from_.lay.proved_best() ? sentence({"length laid ", laid, ", the shortest possible"})
                                                 : sentence({"length laid ", laid}));
+        if (from_.spread) { // which holds what goes on the table, and need not be short
+            add_plies(*from_.spread);
+            return;
+        }
         if (!from_.lay.proved_best())
             facts.push_back(sentence({"no lay can be shorter than ", written(from_.lay.bound)}));
         const std::string bought = written(from_.bought.bought), sold = unbroken(cloth_text(from_.bought, by_));
         facts.push_back(bought == sold ? sentence({"length to buy ", bought})
                                        : sentence({"length to buy ", bought, ", sold as ", sold}));
+    }
+
+    void add_plies(const spread_plies<Unit>& s) {
+        const std::string each = written(s.each);
+        drawn.words.facts.push_back(
+            s.plies == 1 ? sentence({"spread once, ", each, " long"})
+                         : sentence({"spread ", s.plies, " times over itself, each ply ", each, " long"}));
+        if (s.plies > 1)
+            drawn.words.facts.push_back(sentence({"each place gives ", s.plies, " pieces"}));
     }
 
     /// "A: back, 20 x 30 in, 2 of them, 1 turned". On a piece stands as much as there is room for.

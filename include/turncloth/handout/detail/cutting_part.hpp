@@ -32,7 +32,7 @@ public:
                     const price_list& prices)
         : sheet_(s), cloths_(cloths), by_(by), prices_(prices) {}
 
-    /// Cloth first, then all that a notion says is sold. What no cloth is given for is left open.
+    /// Cloth first, then all that a notion says is sold. What no cloth is given for is left open, unless its pieces come cut.
     void add_buying(document& to) const {
         handout_costs costs(prices_);
         document::table t{sentence({"What to buy, as shops sell it"}),
@@ -55,7 +55,8 @@ public:
             }
         std::vector<std::string> open;
         const auto leave_open = [&](const std::string& m) {
-            if (cloth_of(cloths_, m) == nullptr && std::find(open.begin(), open.end(), m) == open.end())
+            if (cloth_of(cloths_, m) == nullptr && std::find(open.begin(), open.end(), m) == open.end() &&
+                !comes_cut(m))
                 open.push_back(m);
         };
         for (const sheet_piece<Unit>& p : sheet_.pieces)
@@ -111,6 +112,11 @@ public:
     }
 
 private:
+    bool comes_cut(const std::string& material) const {
+        return std::any_of(sheet_.notions.begin(), sheet_.notions.end(),
+                           [&](const notion<Unit>& n) { return n.name() == name_in_order(material); });
+    }
+
     /// A figure is not parted from its unit at the end of a line.
     std::string text(length<Unit> l) const { return unbroken(to_text(l, by_)); }
     std::string text(const auto& size) const { return unbroken(size_text(size.width(), size.height(), by_)); }

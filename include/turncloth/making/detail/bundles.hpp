@@ -13,9 +13,11 @@
 #include <turncloth/making/detail/needs.hpp>
 
 #include <algorithm>
+#include <array>
 #include <cstddef>
 #include <cstdint>
 #include <numeric>
+#include <span>
 #include <utility>
 #include <vector>
 
@@ -29,7 +31,7 @@ struct task {
     bool corner = false;
     fraction in = 0, first = 0, step = 0; ///< of the line; of a family's places
     std::int64_t members = 0;             ///< of a family; 0 for a single row
-    std::vector<fraction> manner{};       ///< of all else in which like operations are alike
+    std::array<fraction, 7> manner{};     ///< of all else in which like operations are alike
     std::vector<cut_part> walls{};
     std::size_t number = 0; ///< of the piece among all copies, and of the walls
     std::vector<std::size_t> wall_numbers{};
@@ -48,6 +50,7 @@ class lazy_bundler {
 public:
     explicit lazy_bundler(const std::vector<task>& tasks) : tasks_(tasks) {
         bundles_.reserve(tasks.size());
+        bundle_of_.reserve(tasks.size());
         for (std::size_t i = 0; i < tasks.size(); ++i) {
             bundles_.emplace_back().strands.emplace_back(1, i);
             bundles_.back().hem = tasks[i].what.kind == operation_kind::crease && !tasks[i].corner;
@@ -61,11 +64,14 @@ public:
         join_copies();
     }
 
+    /// Gives them away.
     std::vector<bundle> in_order() {
         std::vector<bundle> made;
+        made.reserve(bundles_.size());
         std::vector<char> done(bundles_.size(), 0);
+        std::vector<std::size_t> way;
         for (std::size_t i = 0; i < tasks_.size(); ++i) {
-            std::vector<std::size_t> way = {bundle_of_[i]};
+            way.push_back(bundle_of_[i]);
             while (!way.empty()) {
                 const std::size_t b = way.back();
                 const std::size_t first = done[b] != 0 ? none : next_need(b, done);
@@ -75,7 +81,7 @@ public:
                 }
                 way.pop_back();
                 if (done[b] == 0)
-                    made.push_back(bundles_[b]);
+                    made.push_back(std::move(bundles_[b]));
                 done[b] = 1;
             }
         }
@@ -107,11 +113,11 @@ private:
                 after_[first_after_[first + 1]++] = i;
     }
     /// `joined` is what would become of the bundles `some`.
-    bool may_join(const std::vector<std::size_t>& some, const bundle& joined) {
+    bool may_join(std::span<const std::size_t> some, const bundle& joined) {
         met_.assign(bundles_.size(), not_met);
         for (const std::size_t b : some)
             met_[b] = inside;
-        way_ = some;
+        way_.assign(some.begin(), some.end());
         for (std::size_t q = 0; q < way_.size(); ++q)
             for (const strand& s : bundles_[way_[q]].strands)
                 for (const std::size_t t : s)
@@ -149,6 +155,18 @@ private:
             bundles_[b] = {};
         bundles_[some.front()] = std::move(joined);
         return true;
+    }
+    /// A task that is alone, to the end of a bundle of one strand.
+    void append(std::size_t to, std::size_t t) {
+        const std::size_t alone = bundle_of_[t];
+        strand& longer = bundles_[to].strands[0];
+        longer.push_back(t);
+        if (may_join(std::array{to, alone}, bundles_[to])) {
+            bundle_of_[t] = to;
+            bundles_[alone] = {};
+        } else {
+            longer.pop_back();
+        }
     }
     bool is_alone(std::size_t t) const {
         const bundle& b = bundles_[bundle_of_[t]];
@@ -208,27 +226,24 @@ private:
             return is_fold(t) && tasks_[t].phase == flat_work::phase::enclosing;
         };
         const auto middle = std::find_if(all.begin(), all.end(), encloses);
-        bool whole = true;
-        for (const strand& part : {strand(all.begin(), middle), strand(middle, all.end())})
-            if (part.size() > 1)
-                whole &= join(part_bundles(part), {{part}, true});
-        return whole;
+        const auto joined = [&](auto from, auto end) {
+            return end - from < 2 || join(part_bundles(from, end), {{strand(from, end)}, true});
+        };
+        const bool before = joined(all.begin(), middle);
+        return joined(middle, all.end()) && before;
     }
-    std::vector<std::size_t> part_bundles(const strand& part) const {
+    std::vector<std::size_t> part_bundles(strand::const_iterator from, strand::const_iterator end) const {
         std::vector<std::size_t> some;
-        for (const std::size_t t : part)
-            if (some.empty() || bundle_of_[t] != some.back())
-                some.push_back(bundle_of_[t]);
+        for (; from != end; ++from)
+            if (some.empty() || bundle_of_[*from] != some.back())
+                some.push_back(bundle_of_[*from]);
         return some;
     }
     /// A further row, to the hem before it.
     void extend(const strand& all) {
         const std::size_t hem = bundle_of_[all[all.size() - 2]], row = all.back();
-        bundle wider = bundles_[hem];
-        if (wider.strands.size() == 1 && is_alone(row) && bundle_of_[row] != hem) {
-            wider.strands[0].push_back(row);
-            join({hem, bundle_of_[row]}, std::move(wider));
-        }
+        if (bundles_[hem].strands.size() == 1 && is_alone(row) && bundle_of_[row] != hem)
+            append(hem, row);
     }
 
     /// To each laying, what is done with the piece once it lies there, and before the next piece is laid on it.
@@ -247,11 +262,8 @@ private:
             for (const std::size_t wall : k.wall_numbers)
                 if (laid[wall] != none && (last == none || laid[wall] > last))
                     last = laid[wall];
-            if (last == none || bundles_[bundle_of_[last]].strands.size() != 1)
-                continue;
-            bundle wider = bundles_[bundle_of_[last]];
-            wider.strands[0].push_back(t);
-            join({bundle_of_[last], bundle_of_[t]}, std::move(wider));
+            if (last != none && bundles_[bundle_of_[last]].strands.size() == 1)
+                append(bundle_of_[last], t);
         }
     }
     std::size_t parts() const {
@@ -286,7 +298,7 @@ private:
         for (std::size_t i = 0; i < hems.size(); ++i) {
             if (bundles_[hems[i]].strands.size() != 1)
                 continue;
-            const strand one = bundles_[hems[i]].strands[0];
+            const strand& one = bundles_[hems[i]].strands[0];
             const bool folds_only = std::all_of(one.begin(), one.end(), [&](std::size_t t) { return is_fold(t); });
             std::vector<std::size_t> alike = {hems[i]};
             for (std::size_t j = i + 1; j < hems.size(); ++j)
@@ -320,12 +332,14 @@ private:
 
     void join_copies() {
         std::vector<std::pair<likeness, std::size_t>> keys;
+        keys.reserve(bundles_.size());
         for (std::size_t b = 0; b < bundles_.size(); ++b)
             if (!bundles_[b].strands.empty())
                 keys.emplace_back(key_of(bundles_[b]), b);
         std::sort(keys.begin(), keys.end());
+        std::vector<std::size_t> alike;
         for (std::size_t i = 0; i < keys.size();) {
-            std::vector<std::size_t> alike;
+            alike.clear();
             const std::size_t first = i;
             for (; i < keys.size() && keys[i].first == keys[first].first; ++i)
                 alike.push_back(keys[i].second);

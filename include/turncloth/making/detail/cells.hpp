@@ -55,6 +55,10 @@ public:
         set_down();
     }
 
+    /// Where all sides are level, a slab's levels are found by their heights in a table of slabs and heights. It would grow
+    /// with the square of the pieces: beyond so many entries they are searched for.
+    static constexpr std::size_t most_tabled = std::size_t{1} << 20;
+
     const stack& of() const { return *stack_; }
     const std::vector<slab>& slabs() const { return slabs_; }
     std::span<const std::uint32_t> plies(std::size_t in, std::size_t k) const {
@@ -118,13 +122,8 @@ private:
         (s.slope() == 0 ? level_sides_ : slanting_sides_).push_back(s);
     }
 
-    void make_slabs() {
-        const auto once = [](auto& list, auto less) {
-            std::sort(list.begin(), list.end(), less);
-            const auto same = [&](const auto& a, const auto& b) { return !less(a, b) && !less(b, a); };
-            list.erase(std::unique(list.begin(), list.end(), same), list.end());
-        };
-        // Crossings: where slanting sides meet level ones and each other.
+    /// Where slanting sides meet level ones and each other.
+    void stop_at_crossings() {
         for (std::size_t i = 0; i < slanting_sides_.size(); ++i) {
             const side& s = slanting_sides_[i];
             for (const side& l : level_sides_)
@@ -133,6 +132,14 @@ private:
                 if (const side& o = slanting_sides_[j]; o.slope() != s.slope())
                     stop_between(s, o, (s.from.x + o.from.x + s.slope() * (o.from.y - s.from.y)) / 2);
         }
+    }
+    void make_slabs() {
+        stop_at_crossings();
+        const auto once = [](auto& list, auto less) {
+            std::sort(list.begin(), list.end(), less);
+            const auto same = [&](const auto& a, const auto& b) { return !less(a, b) && !less(b, a); };
+            list.erase(std::unique(list.begin(), list.end(), same), list.end());
+        };
         once(stops_, [](whole a, whole b) { return a < b; });
         // Taken from the top down, level sides come into each slab in order, and each once; slanting ones do not.
         std::sort(level_sides_.begin(), level_sides_.end(),
@@ -144,13 +151,15 @@ private:
             slabs_.push_back({stops_[i], stops_[i + 1], {}, 0});
             slabs_.back().levels.reserve(std::min<std::size_t>(heights_.size(), 64)); // most slabs have most of them
         }
-        at_height_.resize(slabs_.size() * heights_.size());
+        if (slanting_sides_.empty() && slabs_.size() * heights_.size() <= most_tabled)
+            at_height_.resize(slabs_.size() * heights_.size());
         std::size_t height = 0;
         for (const side& s : level_sides_) {
             height += heights_[height] != s.from.y ? 1 : 0;
             for (std::size_t k = slab_from(s.from.x); k < slabs_.size() && slabs_[k].right <= s.to.x; ++k)
                 if (auto& levels = slabs_[k].levels; levels.empty() || levels.back().left != s.from.y) {
-                    at_height_[k * heights_.size() + height] = static_cast<std::uint32_t>(levels.size());
+                    if (!at_height_.empty())
+                        at_height_[k * heights_.size() + height] = static_cast<std::uint32_t>(levels.size());
                     levels.push_back({s.from.y, s.from.y});
                 }
         }
@@ -170,8 +179,7 @@ private:
     void cover(std::size_t ply) {
         const cell& area = stack_->plies[ply].area;
         const bounds round = bounds_of(area);
-        // Where all sides are level a slab's levels are found by their heights.
-        const bool by_height = slanting_sides_.empty() && area.is_upright();
+        const bool by_height = !at_height_.empty() && area.is_upright();
         const std::size_t top = by_height ? height_of(round.top) : 0, bottom = by_height ? height_of(round.bottom) : 0;
         const bool without_holes = holes_[ply].empty();
         sides_.clear();
@@ -231,7 +239,7 @@ private:
     std::vector<whole> stops_{};
     std::vector<slab> slabs_{};
     std::vector<whole> heights_{};           ///< of level sides, each once
-    std::vector<std::uint32_t> at_height_{}; ///< slab by slab, the level at each height where it has one
+    std::vector<std::uint32_t> at_height_{}; ///< slab by slab, the level at each height where it has one; or nothing
     std::vector<std::size_t> first_{};       ///< of each cell's plies, slab by slab, and the end
     std::vector<std::uint32_t> over_{};      ///< plies by their place in the stack, cell by cell, from the bottom up
     std::vector<covered> covered_{};         ///< while they are gathered

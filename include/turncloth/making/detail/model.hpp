@@ -232,16 +232,21 @@ private:
         });
     }
 
+    std::vector<std::size_t> numbers_of(const std::vector<cut_part>& walls) const {
+        std::vector<std::size_t> all;
+        all.reserve(walls.size());
+        for (const cut_part& w : walls)
+            all.push_back(number_of(w));
+        return all;
+    }
     void add(const stitching<Unit>& s) {
         if (rows_.empty())
             rows_.push_back(0);
-        std::vector<std::size_t> through;
-        for (const cut_part& w : s.through)
-            through.push_back(number_of(w));
+        std::vector<std::size_t> through = numbers_of(s.through);
         if (through.empty())
             through.push_back(number_of(s.along.on));
         if (s.each.size() == 0)
-            flat_.rows.push_back({line(s.along, s.along.in), through});
+            flat_.rows.push_back({line(s.along, s.along.in), std::move(through)});
         for (std::int64_t k = 0; k < s.each.size(); ++k)
             flat_.rows.push_back({line(s.along, s.each[k]), through});
         rows_.push_back(flat_.rows.size());
@@ -249,9 +254,7 @@ private:
     void add(const spot<Unit>& s) {
         if (spots_.empty())
             spots_.push_back(0);
-        std::vector<std::size_t> through;
-        for (const cut_part& w : s.through)
-            through.push_back(number_of(w));
+        const std::vector<std::size_t> through = numbers_of(s.through);
         const std::size_t p = number_of(s.along.on);
         const whole in = from_edge(s.along, s.along.in);
         for (std::int64_t k = 0; k < s.places.size(); ++k) {

@@ -19,6 +19,7 @@
 
 #include <algorithm>
 #include <cstddef>
+#include <iterator>
 #include <optional>
 #include <utility>
 #include <vector>
@@ -74,7 +75,8 @@ private:
             made.check = measured_now(made.pieces[0]);
         if (b.hem && !groups.empty() && groups.back().check && groups.back().pieces == made.pieces) {
             work_group<Unit>& last = groups.back();
-            last.steps.insert(last.steps.end(), made.steps.begin(), made.steps.end());
+            last.steps.insert(last.steps.end(), std::make_move_iterator(made.steps.begin()),
+                              std::make_move_iterator(made.steps.end()));
             last.check = made.check;
             return;
         }
@@ -226,7 +228,7 @@ private:
         const bool above = s.up == up_of(t.on);
         look_from(s, model_.number_of(t.on), above);
         for (std::size_t i = first; i < end; ++i) {
-            const flat_work::row_layers met = bench_.layers_under(i);
+            const flat_work::row_layers met = bench_.layers_under(i, room_);
             const auto from = seen(t.on).measured_from(model_.number_of(t.on), t.from, {met.at, met.run, above});
             p.across.from = edge_of(from);
             p.across.at.push_back(way(from, met.at.at));
@@ -239,10 +241,10 @@ private:
         s.places.push_back(std::move(p));
     }
     /// A row on what was laid from beneath is sewn from there while the work lies so, and the piece is in sight all along.
-    bool is_uppermost_now(std::size_t part, std::size_t row) const {
+    bool is_uppermost_now(std::size_t part, std::size_t row) {
         if (!model_.flat().parts[part].beneath || side_.of(bench_.root_of(part)) != side_up::beneath)
             return false;
-        const flat_work::row_layers under = bench_.layers_under(row);
+        const flat_work::row_layers under = bench_.layers_under(row, room_);
         return under.one_lowest && (under.lowest == part || under.lowest == flat_work::nowhere);
     }
     /// A row on the very edge of a hem holds it: it is looked at a trifle nearer to the fold.
@@ -385,6 +387,7 @@ private:
     sides_up side_;
     std::vector<sewn_line> sewn_{};              ///< in its part's own spots
     std::vector<const crease<Unit>*> corners_{}; ///< that were folded over
+    flat_work::row_room room_{};
     std::optional<box_model<Unit>> boxed_{};
 };
 

@@ -3,6 +3,7 @@
 //   struct sewn_span     a stretch of a row, and the plies under it
 //   struct sewn_row      all of them, and how each ply lay; .how(pierced)
 //   struct row_layers    of a row no more than how many lay under it
+//   struct row_room      room for what is noted of a row while it is met, kept from one row to the next
 //
 //   for (const sewn_span& s : row.spans) for (const auto& p : s.plies) through(p.part, row.how(p));
 #ifndef TURNCLOTH_MAKING_DETAIL_SEWN_ROW_HPP
@@ -48,6 +49,17 @@ struct row_layers {
     std::size_t lowest = nowhere;
     bool one_lowest = true;
     bool touches = false;
+};
+
+/// Room for what is noted of a row while it is met, kept from one row to the next.
+struct row_room {
+    struct under {
+        std::size_t ply;
+        stretch run;
+    };
+    std::vector<under> cloth{};
+    std::vector<whole> stops{};
+    std::vector<std::size_t> here{};
 };
 
 } // namespace turncloth::detail::flat_work

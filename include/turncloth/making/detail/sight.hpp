@@ -41,7 +41,10 @@ struct layers {
 /// Of all plies that the line runs inside of, stretch by stretch between their ends; where there is none it counts none.
 inline layers layers_along(const stack& s, const table_line& at, const stretch& run) {
     std::vector<stretch> under;
-    std::vector<whole> stops = {run.from, run.to};
+    under.reserve(s.plies.size());
+    std::vector<whole> stops;
+    stops.reserve(2 * s.plies.size() + 2);
+    stops.assign({run.from, run.to});
     for (const ply& p : s.plies) {
         const stretch in = within(p.area, at);
         const stretch part{std::max(in.from, run.from), std::min(in.to, run.to)};
@@ -159,8 +162,9 @@ public:
 
     /// The edge of `part` that it calls `side`, where that is in sight; or else the nearest that is.
     sighted measured_from(std::size_t part, edge side, const looked_along& from) const {
-        const edge toward = on_table(side, body_of(part)->how);
-        const std::optional<sighted> own = outermost(part, toward, body_of(part)->how);
+        const lie& how = body_of(part)->how;
+        const edge toward = on_table(side, how);
+        const std::optional<sighted> own = outermost(part, toward, how);
         if (own && sees(*own, toward, from, much::middle))
             return *own;
         const std::vector<outer_edges> all = all_outermost(toward);

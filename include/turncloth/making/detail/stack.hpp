@@ -105,9 +105,11 @@ inline bool fold(stack& s, const std::vector<char>& moves, const half_plane& sta
     if (!all.within || !all.beyond)
         return false;
     const lie mirror = mirror_in(stays);
+    // Plies are large: there is room for all from the start, and what stays is left where it is.
     std::vector<ply> turned;
+    turned.reserve(s.plies.size());
     std::optional<std::size_t> lowest;
-    std::size_t kept = 0; // plies are large: what stays where it is is left there
+    std::size_t kept = 0;
     for (std::size_t i = 0; i < s.plies.size(); ++i) {
         const ply& p = s.plies[i];
         const sides_of_line here = sides[i];

@@ -31,7 +31,7 @@ void note_family(task& t, const row<cut_edge, Unit>& each) {
 
 /// All else in which operations that a maker does as one are alike.
 template <length_unit Unit>
-std::vector<fraction> manner_of(const making<Unit>& design, const operation& o) {
+std::array<fraction, 7> manner_of(const making<Unit>& design, const operation& o) {
     const auto flag = [](auto is) { return fraction(static_cast<int>(is)); };
     switch (o.kind) {
     case operation_kind::laying: {
@@ -112,6 +112,8 @@ std::vector<task> tasks_of(const making<Unit>& design, const std::vector<making_
     for (const making_step& s : steps) {
         task t = task_of(design, s);
         t.number = number(t.on);
+        t.wall_numbers.reserve(t.walls.size());
+        t.needs.reserve(s.needs.size());
         for (const cut_part& wall : t.walls)
             t.wall_numbers.push_back(number(wall));
         for (const step_need& n : s.needs)

@@ -118,7 +118,7 @@ public:
         return {std::move(met), std::move(wrong)};
     }
     /// Of a row that was found sound.
-    row_layers layers_under(std::size_t i) const {
+    row_layers layers_under(std::size_t i, row_room& room) const {
         const flat_line& along = design_->rows[i].along;
         const std::optional<row_there> found = row_now(along);
         if (!found)
@@ -126,7 +126,7 @@ public:
         sewn_row met{found->at, found->run, {}, {}, {}};
         row_layers all{.at = found->at, .run = found->run};
         const stack& s = stack_of(along.part);
-        each_span(met, s, [&](const stretch&, const std::vector<std::size_t>& plies) {
+        each_span(met, s, room, [&](const stretch&, const std::vector<std::size_t>& plies) {
             all.most = std::max(all.most, plies.size());
             all.least = all.least == 0 ? plies.size() : std::min(all.least, plies.size());
             const std::size_t lowest = s.plies[plies.front()].part;
@@ -231,7 +231,8 @@ private:
         sewn_row met{found.at, found.run, {}, {}, {}};
         const stack& s = stack_of(part);
         std::vector<std::size_t> as_sewn(s.plies.size(), nowhere);
-        each_span(met, s, [&](const stretch& span, const std::vector<std::size_t>& plies) {
+        row_room room;
+        each_span(met, s, room, [&](const stretch& span, const std::vector<std::size_t>& plies) {
             sewn_span& made = met.spans.emplace_back(sewn_span{span.from, span.to, {}});
             made.plies.reserve(plies.size());
             for (const std::size_t i : plies) {
@@ -266,17 +267,13 @@ private:
     /// Cut at every end of a ply and of a hole under the row, each piece through the plies that run all along it, by
     /// their places in the stack. What it only touches is noted.
     template <class Note>
-    void each_span(sewn_row& met, const stack& s, Note note) const {
-        struct under {
-            std::size_t ply;
-            stretch run;
-        };
-        std::vector<under> cloth;
+    void each_span(sewn_row& met, const stack& s, row_room& room, Note note) const {
+        std::vector<row_room::under>& cloth = room.cloth;
+        std::vector<whole>& stops = room.stops;
+        cloth.clear();
         cloth.reserve(s.plies.size());
-        std::vector<whole> stops;
         stops.reserve(2 * s.plies.size() + 2);
-        stops.push_back(met.run.from);
-        stops.push_back(met.run.to);
+        stops.assign({met.run.from, met.run.to});
         const auto stop_at = [&](whole v) {
             if (met.run.from < v && v < met.run.to)
                 stops.push_back(v);
@@ -290,19 +287,19 @@ private:
             } else if (!run.is_nothing()) {
                 cloth.push_back({i, run});
                 stop_at(run.from), stop_at(run.to);
-                if (!holes_[p.part].empty())
-                    for (const stretch& gone : holes_along(p, met.at))
-                        stop_at(gone.from), stop_at(gone.to);
+                any_hole_along(p, met.at, [&](const stretch& gone) {
+                    stop_at(gone.from), stop_at(gone.to);
+                    return false;
+                });
             }
         }
         std::sort(stops.begin(), stops.end());
         stops.erase(std::unique(stops.begin(), stops.end()), stops.end());
-        std::vector<std::size_t> here;
-        here.reserve(cloth.size());
+        std::vector<std::size_t>& here = room.here;
         for (std::size_t k = 0; k + 1 < stops.size(); ++k) {
             const stretch span{stops[k], stops[k + 1]};
             here.clear();
-            for (const under& u : cloth)
+            for (const row_room::under& u : cloth)
                 if (u.run.from <= span.from && span.to <= u.run.to && !is_gone(s.plies[u.ply], met.at, span))
                     here.push_back(u.ply);
             if (!here.empty())
@@ -318,22 +315,17 @@ private:
             met.touched.push_back(p.part);
     }
     /// A needle on the very edge of a hole goes through no cloth that holds.
-    std::vector<stretch> holes_along(const ply& p, const table_line& at) const {
-        std::vector<stretch> gone;
-        for (const bounds& own : holes_[p.part]) {
+    template <class Test>
+    bool any_hole_along(const ply& p, const table_line& at, Test test) const {
+        return std::any_of(holes_[p.part].begin(), holes_[p.part].end(), [&](const bounds& own) {
             const bounds h = carried(own, p.how);
-            if (!h.is_nothing() &&
-                (at.level ? h.top <= at.at && at.at <= h.bottom : h.left <= at.at && at.at <= h.right))
-                gone.push_back(at.level ? stretch{h.left, h.right} : stretch{h.top, h.bottom});
-        }
-        return gone;
+            return !h.is_nothing() &&
+                   (at.level ? h.top <= at.at && at.at <= h.bottom : h.left <= at.at && at.at <= h.right) &&
+                   test(at.level ? stretch{h.left, h.right} : stretch{h.top, h.bottom});
+        });
     }
     bool is_gone(const ply& p, const table_line& at, const stretch& span) const {
-        if (holes_[p.part].empty())
-            return false;
-        const auto gone = holes_along(p, at);
-        return std::any_of(gone.begin(), gone.end(),
-                           [&](const stretch& g) { return g.from <= span.from && span.to <= g.to; });
+        return any_hole_along(p, at, [&](const stretch& g) { return g.from <= span.from && span.to <= g.to; });
     }
 
     static void compare(const sewn_row& met, const flat_row& r, std::vector<work_problem>& wrong) {
@@ -356,6 +348,11 @@ private:
 
     /// Inside, or on the edge.
     static bool inside(const ply& p, const spot& at) {
+        const bounds& round = p.area.round();
+        if (at.x < round.left || round.right < at.x || at.y < round.top || round.bottom < at.y)
+            return false;
+        if (p.area.is_upright())
+            return true;
         bool left = false, right = false;
         for (std::size_t i = 0; i < p.area.size(); ++i) {
             const spot &a = p.area[i], &b = p.area[i + 1 == p.area.size() ? 0 : i + 1];

@@ -20,11 +20,68 @@ namespace turncloth {
 
 namespace detail {
 
+/// Writes line by line.
+template <length_unit Unit>
+class line_writer {
+public:
+    explicit line_writer(const ruler& by) : by_(by) {}
+
+    void write(const notion<Unit>& n) {
+        heading({"For the ", said_again(n.name())});
+        for (const notion_detail<Unit>& d : n.details()) {
+            const std::string what = said_again(d.what);
+            if (d.count > 0)
+                line(1, {what, ": ", d.count});
+            else if (d.places.empty())
+                line(1, {what, ": ", d.amount.value()});
+            else
+                line(1, {what, ": ", all_of(d.places)});
+            working(3, "", d.amount);
+        }
+    }
+
+    std::string written() { return std::move(text_); }
+
+protected:
+    /// Lengths as the ruler shows them. Names come from anywhere: none makes another line.
+    void line(std::size_t depth, text_parts parts) {
+        const std::size_t begins = text_.append(2 * depth, ' ').size();
+        text_ += sentence(parts, by_);
+        if (unfit_at(std::string_view(text_).substr(begins)))
+            text_.replace(begins, std::string::npos, fit_to_print(text_.substr(begins)));
+        text_ += '\n';
+    }
+
+    void heading(text_parts parts) {
+        text_ += '\n';
+        line(0, parts);
+    }
+
+    /// A figure of one term has no working to show.
+    void working(std::size_t depth, std::string_view label, const figure<Unit>& f) {
+        if (f.terms().size() > 1)
+            line(depth, {word(label), to_text(f)});
+    }
+
+    std::string all_of(const std::vector<length<Unit>>& places) const {
+        std::string all;
+        for (const length<Unit>& l : places)
+            all.append(all.empty() ? "" : ", ").append(to_text(l, by_));
+        return all;
+    }
+
+    const ruler& by() const { return by_; }
+
+private:
+    const ruler by_;
+    std::string text_{};
+};
+
 /// Writes one sheet, line by line.
 template <length_unit Unit>
-class sheet_writer {
+class sheet_writer : private line_writer<Unit> {
 public:
-    sheet_writer(const sheet<Unit>& s, const ruler& by) : sheet_(s), by_(by) {}
+    sheet_writer(const sheet<Unit>& s, const ruler& shown) : line_writer<Unit>(shown), sheet_(s) {}
 
     std::string write() {
         line(0, {sheet_.name});
@@ -46,40 +103,29 @@ public:
             write(n);
         write_steps();
         std::vector<std::string> warnings = sheet_.warnings;
-        for (std::string& sentence : sentences_of(sheet_.bulk, by_))
+        for (std::string& sentence : sentences_of(sheet_.bulk, by()))
             warnings.push_back(std::move(sentence));
         list("Check", warnings);
         write_cautions();
-        return std::move(text_);
+        return written();
     }
 
 private:
-    /// Lengths as the ruler shows them. Names come from anywhere: none makes another line.
-    void line(std::size_t depth, text_parts parts) {
-        const std::size_t begins = text_.append(2 * depth, ' ').size();
-        text_ += sentence(parts, by_);
-        if (unfit_at(std::string_view(text_).substr(begins)))
-            text_.replace(begins, std::string::npos, fit_to_print(text_.substr(begins)));
-        text_ += '\n';
-    }
-
-    void heading(text_parts parts) {
-        text_ += '\n';
-        line(0, parts);
-    }
+    using line_writer<Unit>::line, line_writer<Unit>::heading, line_writer<Unit>::working, line_writer<Unit>::by,
+        line_writer<Unit>::write, line_writer<Unit>::written, line_writer<Unit>::all_of;
 
     void write_size() {
         if (sheet_.asked)
             line(0, {"finishes ", sheet_.finished, ", for ", to_text(*sheet_.asked), " asked"});
         else
             line(0, {"finishes ", sheet_.finished});
-        if (!shows_its_ruler(sheet_.graduation, by_))
-            return line(0, {"Figures are rounded to ", graduation_text(by_),
+        if (!shows_its_ruler(sheet_.graduation, by()))
+            return line(0, {"Figures are rounded to ", graduation_text(by()),
                             ", each from the exact length; workings are exact."});
         line(0, {"Pieces and steps are worked out on a ruler of ", to_text(sheet_.graduation),
                  ", so that what is printed of them adds up; other amounts are rounded to it."});
-        if (by_.shows == units_shown::both)
-            line(0, {converted_note<Unit>(by_)});
+        if (by().shows == units_shown::both)
+            line(0, {converted_note<Unit>(by())});
     }
 
     void list(const char* name, const std::vector<std::string>& sentences) {
@@ -101,7 +147,7 @@ private:
 
     void write_steps() {
         heading({"In this order"});
-        const wording words{.by = by_};
+        const wording words{.by = by()};
         for (const std::string& sentence : preface_of(sheet_.steps, words))
             line(1, {sentence});
         std::size_t number = 0;
@@ -112,12 +158,6 @@ private:
                 before.assign(before.size(), ' ');
             }
         }
-    }
-
-    /// A figure of one term has no working to show.
-    void working(std::size_t depth, std::string_view label, const figure<Unit>& f) {
-        if (f.terms().size() > 1)
-            line(depth, {word(label), to_text(f)});
     }
 
     void write_cut(const sheet_piece<Unit>& p) {
@@ -155,11 +195,11 @@ private:
             std::string said;
             const auto say = [&](const std::string& what) { said.append(said.empty() ? "" : ", ").append(what); };
             if (c.width.value() > 0)
-                say(sentence({c.width, " wide"}, by_));
+                say(sentence({c.width, " wide"}, by()));
             if (c.selvedge.value() > 0)
-                say(sentence({"with selvedges of ", c.selvedge}, by_));
+                say(sentence({"with selvedges of ", c.selvedge}, by()));
             if (c.join.value() > 0)
-                say(sentence({"joined by allowances of ", c.join}, by_));
+                say(sentence({"joined by allowances of ", c.join}, by()));
             if (c.one_way)
                 say(std::string(word("one way up")));
             if (c.folded)
@@ -172,7 +212,7 @@ private:
                     change != dimensional_change())
                     say(change_text(change, along));
             for (const piece_on_hand<Unit>& kept : c.on_hand)
-                say(sentence({"on hand ", named(kept.name), ", ", kept.width, " x ", kept.length}, by_));
+                say(sentence({"on hand ", named(kept.name), ", ", kept.width, " x ", kept.length}, by()));
             line(1, {named(c.material), said.empty() ? "" : ": ", said});
         }
     }
@@ -189,7 +229,7 @@ private:
             const drafted_corner<Unit>& c = p.made_from.corners[i];
             const std::string where = places(c.edge);
             const bool none = c.edge.allowance().value() == 0;
-            const std::string allowance = none ? sentence({"no allowance"}) : to_text(c.edge.allowance(), by_);
+            const std::string allowance = none ? sentence({"no allowance"}) : to_text(c.edge.allowance(), by());
             line(3, {"edge ", i + 1, ", ", word(shape_of(c.curve)), p.edges[i].size, ": ", word(c.edge.name()), ", ",
                      allowance, std::string_view(where.empty() ? "" : "; "), where});
             if (c.notches.size() == 1)
@@ -219,7 +259,7 @@ private:
                 return;
             all.append(all.empty() ? "" : "; ").append(word(verb)).append(" ");
             for (const auto& l : lines)
-                all.append(&l == lines.data() ? "" : ", ").append(to_text(l.from_datum(), by_));
+                all.append(&l == lines.data() ? "" : ", ").append(to_text(l.from_datum(), by()));
         };
         add("fold at", f.folds());
         add("stitch at", f.stitching());
@@ -237,20 +277,20 @@ private:
     /// Nothing for a line that runs right across and stays where it is.
     std::string extent(const sheet_piece<Unit>& p, const sheet_line<Unit>& l) const {
         if (l.brought_to)
-            return sentence({", folded and brought to ", *l.brought_to}, by_);
+            return sentence({", folded and brought to ", *l.brought_to}, by());
         if (!l.only.empty())
             return sentence({", marked only ", ticks(l)});
         if (l.begins.value() == 0 && l.ends == along(p.cut, l.parallel_to))
             return "";
         const std::string_view start = word(name_of(is_level(l.parallel_to) ? edge::left : edge::top));
-        return sentence({", from ", l.begins, " to ", l.ends, " off the cut ", start, " edge"}, by_);
+        return sentence({", from ", l.begins, " to ", l.ends, " off the cut ", start, " edge"}, by());
     }
 
     /// "1/2 in in from the top edge and 3/8 in in from the bottom edge"
     std::string ticks(const sheet_line<Unit>& l) const {
         std::vector<std::string> all;
         for (const short_mark<Unit>& t : l.only)
-            all.push_back(sentence({"along ", t.size, " at the ", word(name_of(t.at)), " edge"}, by_));
+            all.push_back(sentence({"along ", t.size, " at the ", word(name_of(t.at)), " edge"}, by()));
         return enumerated(all);
     }
 
@@ -261,13 +301,6 @@ private:
     }
 
     /// Each rounded from its exact place.
-    std::string all_of(const std::vector<length<Unit>>& places) const {
-        std::string all;
-        for (const length<Unit>& l : places)
-            all.append(all.empty() ? "" : ", ").append(to_text(l, by_));
-        return all;
-    }
-
     void write(const sheet_meeting<Unit>& m) {
         const meeting<Unit>& of = m.made_from;
         const std::string longer = named(of.longer), shorter = named(of.shorter);
@@ -279,23 +312,7 @@ private:
         line(1, {"fullness ", fullness_text(m.marks.fullness()), ", extra in each span: ", m.marks.surplus(0)});
     }
 
-    void write(const notion<Unit>& n) {
-        heading({"For the ", said_again(n.name())});
-        for (const notion_detail<Unit>& d : n.details()) {
-            const std::string what = said_again(d.what);
-            if (d.count > 0)
-                line(1, {what, ": ", d.count});
-            else if (d.places.empty())
-                line(1, {what, ": ", d.amount.value()});
-            else
-                line(1, {what, ": ", all_of(d.places)});
-            working(3, "", d.amount);
-        }
-    }
-
     const sheet<Unit>& sheet_;
-    const ruler by_;
-    std::string text_;
 };
 
 } // namespace detail
