@@ -83,6 +83,38 @@ TEST_CASE("words neither overlap, nor cross a line, nor leave the page, at any s
         }
 }
 
+// By hand: cut 61 1/2 x 2 1/2 in, six times as long as it is high is 15 in, 381 mm: a page of 297 mm has it at 1:2. Whole it is
+// 1562 mm long, which fits at 1:8 at most.
+TEST_CASE("a long narrow piece is drawn larger with a part left out, where nothing is lost by it") {
+    const auto hem = all_round(double_turned_hem("1/4"_in, "1/2"_in));
+    for (const bool upright : {false, true}) {
+        const auto strip = upright ? plain(1_in, 60_in, hem) : plain(60_in, 1_in, hem);
+        const picture p(page_of(strip));
+        CHECK(p.scale() <= 4);
+        CHECK(unbroken_cloth(p, mm(strip.cut.width()), mm(strip.cut.height())).is_broken());
+        CHECK(p.says("cut 61 1/2 in (156.2 cm)"));
+        CHECK(p.says("finished 60 in (152.4 cm)"));
+        CHECK(p.says("left out"));
+        check_true(p, strip);
+        check_legible(p);
+    }
+    // Two marks near one end stay, and what is left out lies beyond them; a row of them leaves no stretch alone.
+    project<inch> p("Strip", finished_size(60_in, 2_in));
+    p.add({"strip", "cotton", panel(p.finished())})
+        .mark("loop", edge::left, at<finished_edge>(3_in))
+        .mark("hook", edge::left, at<finished_edge>(5_in));
+    const picture marked(page_of(first_of(p)));
+    CHECK(unbroken_cloth(marked, mm(60_in), mm(2_in)).is_broken());
+    check_true(marked, first_of(p));
+    check_legible(marked);
+    for (const auto& whole :
+         {with_marks(60_in, 2_in, edge::left, 46), plain(24_in, 6_in, hem), plain(6_in, "1/2"_in)}) {
+        const picture as_it_is(page_of(whole));
+        CHECK_FALSE(unbroken_cloth(as_it_is, mm(whole.cut.width()), mm(whole.cut.height())).is_broken());
+        check_true(as_it_is, whole);
+    }
+}
+
 TEST_CASE("pieces of random sizes, finishes and marks are true and legible") {
     at_random::seeded<std::mt19937> random(20240611);
     const auto below = [&](std::int64_t n) {

@@ -259,8 +259,8 @@ TEST_CASE("a draught stopper holds what is weighed for it, and what is too heavy
     const sheet<inch> s = sheet_at(stopper, finished_size<inch>(32_in, 4_in));
     REQUIRE(s.pieces.size() == 1);
     CHECK(s.pieces[0].cut == cut_size<inch>(33_in, "7 1/2"_in));
-    CHECK(s.notions[0].details()[2].count == 431);
-    CHECK(s.notions[0].details()[3].count == 65);
+    CHECK(s.notions[0].details()[3].count == 431);
+    CHECK(s.notions[0].details()[4].count == 65);
     CHECK(refused_at(stopper, "4 x 1 in") ==
           "The gap of 4 in that it is turned and filled through takes at least 6 in of length.");
     CHECK(refused_at(stopper, "12 x 4 in") ==

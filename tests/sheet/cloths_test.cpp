@@ -245,7 +245,7 @@ TEST_CASE("a sheet's JSON and a project as a file say it too") {
                              .change = {shrinks_by({1, 30}), grows_by(percent(2))},
                              .on_hand = {{"grey end", 20_in, "30 1/2"_in}}});
     p.find("pocket")->lies(cloth_lie::on_fold);
-    CHECK(to_text(sheet_of(p)).find("on hand grey end, 20 in x 30 1/2 in") != std::string::npos);
+    CHECK(to_text(sheet_of(p)).find("on hand grey end, 20 in (50.8 cm) x 30 1/2 in (77.5 cm)") != std::string::npos);
     const auto json = to_json(sheet_of(p));
     CHECK(json["pieces"][1]["lies"] == "on the fold");
     CHECK_FALSE(json["pieces"][0].contains("lies"));
@@ -253,7 +253,7 @@ TEST_CASE("a sheet's JSON and a project as a file say it too") {
         json["cloths"].dump() ==
         R"([{"material":"drill","width":{"exact":"50","unit":"in"},"selvedge":{"exact":"1/2","unit":"in"},)"
         R"("one_way":true,"folded":true,"washed":"before cutting","change":{"along":"-1/30","across":"1/50"},)"
-        R"("on_hand":[{"name":"grey end","width":{"exact":"20","unit":"in"},"length":{"exact":"61/2","unit":"in"}}]}])");
+        R"("on_hand":[{"name":"grey end","width":{"exact":"20","unit":"in"},"length":{"exact":"30 1/2","unit":"in"}}]}])");
     CHECK_FALSE(to_json(sheet_of(cover({.material = "drill"})))["cloths"][0].contains("width"));
 
     const project_design d = design_of(p);

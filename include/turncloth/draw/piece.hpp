@@ -18,6 +18,7 @@
 #include <turncloth/page/svg.hpp>
 #include <turncloth/sheet/sheet.hpp>
 #ifndef TURNCLOTH_COMPILED
+#include <turncloth/draw/detail/left_out.hpp>
 #include <turncloth/draw/detail/piece_picture.hpp>
 #endif
 
@@ -34,7 +35,7 @@ page page_of(const sheet_piece<Unit>& piece, const ruler& by, const drawing_opti
     const detail::speaking in(options.words);
     const ruler shown_by = detail::read_in(by, options.words);
     detail::piece_picture<Unit> made(piece, shown_by);
-    const detail::picture drawn = made.make(options.project);
+    const detail::picture drawn = detail::at_its_largest(made.make(options.project), options);
     return detail::best_page_of(drawn, options).draw([&](page& on, const detail::picture_place& at) {
         detail::write_bearings(on, at, made.measured_from(), made.has_grain());
     });

@@ -8,6 +8,7 @@
 #define TURNCLOTH_DRAW_DETAIL_FOLDED_PICTURE_HPP
 
 #include <turncloth/draw/detail/folded_numbers.hpp>
+#include <turncloth/draw/detail/left_out.hpp>
 #include <turncloth/draw/detail/words.hpp>
 
 #include <algorithm>
@@ -22,7 +23,7 @@ namespace turncloth::detail {
 inline constexpr kind_of_line outline_line = {{"outline", 0.6}, "finished"},
                               edge_line = {{"edge", 0.2}, "visible edge"}, mitre_line = {{"mitre", 0.35}, "mitre"},
                               hidden_line = {{"hidden", 0.15, {1.6, 1}}, "hidden edge"},
-                              row_line = {stitching_pen, "stitching"}, left_out_line = {{"left out", 0.25}, "left out"};
+                              row_line = {stitching_pen, "stitching"};
 
 template <length_unit Unit, coordinate Number>
 class folded_picture {
@@ -177,26 +178,11 @@ private:
             }
     }
 
-    /// Two zigzag lines across the piece.
     void draw_left_out(picture& made) const {
-        const auto zigzag = [&](const interruption& i, double size, bool upright) {
-            if (!i.is_there())
-                return;
-            for (const double part : {0.3, 0.7}) {
-                const double at = i.from + part * i.shown, tooth = i.shown / 8, middle = 0.38 * size;
-                std::vector<page_point> line{{at, 0},
-                                             {at, middle - tooth},
-                                             {at - tooth, middle - tooth / 3},
-                                             {at + tooth, middle + tooth / 3},
-                                             {at, middle + tooth},
-                                             {at, size}};
-                for (page_point& p : line)
-                    p = upright ? p : page_point{p.y, p.x};
-                made.draw(left_out_line, std::move(line));
-            }
-        };
-        zigzag(shown.across, made.height, true);
-        zigzag(shown.down, made.width, false);
+        if (shown.across.is_there())
+            draw_zigzag(made, {shown.across.from, shown.across.shown}, made.height, true);
+        if (shown.down.is_there())
+            draw_zigzag(made, {shown.down.from, shown.down.shown}, made.width, false);
     }
 
     const folded_panel<Unit, Number>& from_;

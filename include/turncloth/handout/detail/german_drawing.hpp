@@ -43,6 +43,9 @@ inline constexpr std::pair<std::string_view, std::string_view> german_drawing[] 
     {"fold", "Bruch"},
     {"stitch", "Naht"},
     {"stitching", "Naht"},
+    {"Between the zigzag lines a part is left out in which nothing changes: figures across it are of the whole.",
+     "Zwischen den Zickzacklinien fehlt ein Teil, in dem sich nichts ändert: Maße darüber hinweg gelten für das "
+     "Ganze."},
     {"mark", "Marke"},
     {"placement", "Anlegelinie"},
     {"placement line", "Anlegelinie"},
