@@ -109,16 +109,7 @@ private:
     }
     bounds whole_of(std::size_t part) const { return {0, 0, design_.parts[part].width, design_.parts[part].height}; }
 
-    static bool straight(const half_plane& h) { return h.a == 0 || h.b == 0; }
-    /// How far a crease lies from its edge.
-    whole depth_of(const flat_crease& c) const {
-        const flat_part& p = design_.parts[c.part];
-        const whole c0 = c.stays.c;
-        return c.stays.a + c.stays.b < 0 ? -c0 : (c.stays.a != 0 ? p.width : p.height) - c0;
-    }
-    static bool same_edge(const flat_crease& a, const flat_crease& b) {
-        return a.part == b.part && a.stays.a == b.stays.a && a.stays.b == b.stays.b;
-    }
+    whole depth_of(const flat_crease& c) const { return flat_work::depth_of(c, design_.parts[c.part]); }
 
     /// Of a crease f from its edge, after one g from it: what lies between is turned, and covers as much beyond.
     turning turning_of(const flat_crease& c) const {

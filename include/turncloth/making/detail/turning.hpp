@@ -1,5 +1,6 @@
 // What a crease turns and covers, and whether a row runs there: comparisons of rectangles and lines.
 //
+//   straight(side)  same_edge(crease, crease)  depth_of(crease, part)
 //   struct turning{turned, covers}     in the spots of the piece at the root
 //   struct place                       a line or a spot that an operation works on
 //   covers(cloth, place)               cloth lies on both sides of it
@@ -10,6 +11,7 @@
 #ifndef TURNCLOTH_MAKING_DETAIL_TURNING_HPP
 #define TURNCLOTH_MAKING_DETAIL_TURNING_HPP
 
+#include <turncloth/making/detail/flat_design.hpp>
 #include <turncloth/making/detail/whole.hpp>
 
 #include <algorithm>
@@ -17,6 +19,16 @@
 #include <vector>
 
 namespace turncloth::detail::flat_work {
+
+inline bool straight(const half_plane& h) { return h.a == 0 || h.b == 0; }
+inline bool same_edge(const flat_crease& a, const flat_crease& b) {
+    return a.part == b.part && a.stays.a == b.stays.a && a.stays.b == b.stays.b;
+}
+/// How far a crease lies from its edge.
+inline whole depth_of(const flat_crease& c, const flat_part& p) {
+    const whole c0 = c.stays.c;
+    return c.stays.a + c.stays.b < 0 ? -c0 : (c.stays.a != 0 ? p.width : p.height) - c0;
+}
 
 /// What a crease turns, and where it comes to lie, in the spots of the root. Corners have no band.
 struct turning {
