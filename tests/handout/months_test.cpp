@@ -3,6 +3,7 @@
 #include "../../examples/sheets/german_words.hpp"
 #include "making/left_out.hpp"
 #include "refused.hpp"
+#include "vectors.hpp"
 #include <turncloth.hpp>
 #include <turncloth/design/json.hpp>
 #include <turncloth/design/project_of.hpp>
