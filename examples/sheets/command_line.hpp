@@ -60,8 +60,9 @@ inline std::string help_footer() {
            "gives the\n"
            "metric edition of a project, with round metric allowances.\n"
            "\nA table is a CSV file in UTF-8 whose first row names its columns: project, width and height, and where\n"
-           "wanted name and thickness; semicolons or tabs may part them instead of commas. Rows that cannot be done\n"
-           "are named, and the others are done. Files of the same names are not written over without --replace.\n"
+           "wanted name and thickness; semicolons or tabs may part them instead of commas. A project is one of the\n"
+           "above, or a file of your own beside the table, as peg_bag.json. Rows that cannot be done are named, and\n"
+           "the others are done. Files of the same names are not written over without --replace.\n"
            "\nExit status: 0 all done; 1 some sheets could not be made; 2 the command line is wrong; 3 a file cannot "
            "be\nread or written.";
 }

@@ -88,10 +88,9 @@ inline turncloth::phrase_table own_words_in_german() {
          "back in a storm.",
          "Ein Vorhang im Wind zieht: an einer Schiene aufhängen, die am Rahmen und nicht am Glas befestigt ist, und "
          "bei Sturm zurückziehen."},
-        {"Where the curtain is wider than its cloth, join its widths first: cut every drop at the same place of the "
-         "pattern, hold each join up to the light, and press its allowances apart by hand.",
-         "Wo der Vorhang breiter als sein Stoff ist, zuerst die Breiten verbinden: jede Bahn an derselben Stelle des "
-         "Musters schneiden, jeden Stoß gegen das Licht halten und die Zugaben von Hand auseinanderstreichen."},
+        {"Hold each join of the curtain's widths up to the light, and crease its allowances apart by hand.",
+         "Jede Naht zwischen den Bahnen des Vorhangs gegen das Licht halten und die Zugaben von Hand "
+         "auseinanderstreichen."},
         {"Overcast the ends of the heading tape before it is sewn on. The flat at either end of the heading goes round "
          "the corner to the frame, or lies under the next curtain.",
          "Die Enden des Kräuselbands umnähen, bevor es aufgenäht wird. Das glatte Stück an jedem Ende des Kopfs geht "

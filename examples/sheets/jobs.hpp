@@ -2,7 +2,8 @@
 //
 //   job                          a project, its finished size, and what distinguishes it
 //   wanted_sheet                 a job, or why there is none
-//   job_table(rows, one_order)   a table whose first row names its columns; throws heading_error
+//   job_table(rows, one_order, read)    a table whose first row names its columns; throws heading_error. `read` reads a project
+//                              that a row names by its file, once for all of its rows
 //     .job_of(row)               the job of any further row; throws row_error, which names the row and the column
 //     .wanted()                  of all further rows
 #ifndef TURNCLOTH_EXAMPLES_SHEETS_JOBS_HPP
@@ -11,6 +12,7 @@
 #include "checks.hpp"
 #include "columns.hpp"
 #include "names.hpp"
+#include "project_made.hpp"
 #include "projects.hpp"
 #include "table_file.hpp"
 #include <turncloth/design/project_design.hpp>
@@ -21,9 +23,13 @@
 #include <charconv>
 #include <cstddef>
 #include <cstdint>
+#include <filesystem>
+#include <functional>
+#include <map>
 #include <memory>
 #include <optional>
 #include <span>
+#include <stdexcept>
 #include <string>
 #include <string_view>
 #include <system_error>
@@ -50,8 +56,11 @@ struct wanted_sheet {
 
 class job_table {
 public:
-    /// Copies are counted in an order alone.
-    job_table(const std::vector<table_row>& rows, bool one_order) : columns_(rows, names, 3) {
+    using reader = std::function<project_design(const std::string& file)>;
+
+    /// Copies are counted in an order alone. `read` throws as read_project_file.
+    job_table(const std::vector<table_row>& rows, bool one_order, reader read)
+        : columns_(rows, names, 3), read_(std::move(read)) {
         if (!one_order && columns_.has(column::copies))
             throw heading_error("its column \"copies\" is for --one-order, which lays all of them together",
                                 {.kind = fault::disagree, .what = "a column", .where = "copies"});
@@ -59,26 +68,28 @@ public:
 
     std::span<const table_row> rows() const { return columns_.rows(); }
 
-    job job_of(const table_row& r) const {
+    job job_of(const table_row& r) {
         columns_.require_sound(r);
-        const known_project* project = find_project(columns_.needed(r, column::project));
-        if (project == nullptr)
-            columns_.refuse(r, column::project,
-                            "there is no project " + turncloth::detail::in_quotes(columns_.field(r, column::project)) +
-                                ": there are " + project_keys(),
-                            {.kind = fault::missing, .what = "a project"});
-        const std::string name = columns_.field(r, column::name), from_name = slug(name);
-        return {.project = project,
-                .size = size_of(r),
-                .thickness = thickness_of(r),
-                .name = name,
-                .file_name =
-                    from_name.empty() ? std::string(project->key) + "-row-" + std::to_string(r.number) : from_name,
-                .copies = copies_of(r)};
+        const std::string asked = columns_.needed(r, column::project), name = columns_.field(r, column::name);
+        job made{.project = find_project(asked),
+                 .size = size_of(r),
+                 .thickness = thickness_of(r),
+                 .name = name,
+                 .file_name = slug(name),
+                 .copies = copies_of(r)};
+        std::string own = asked;
+        if (made.project == nullptr) {
+            made.design = design_of(r, asked);
+            made.size = in_unit_of(*made.design, made.size);
+            own = slug(std::filesystem::path(asked).stem().string());
+        }
+        if (made.file_name.empty())
+            made.file_name = (own.empty() ? "project" : own) + "-row-" + std::to_string(r.number);
+        return made;
     }
 
     /// Names of files are given out here, before any sheet is made, so that a part of the table has those of the whole.
-    std::vector<wanted_sheet> wanted() const {
+    std::vector<wanted_sheet> wanted() {
         std::vector<wanted_sheet> all;
         unused_names names_of_files;
         for (const table_row& r : rows()) {
@@ -100,6 +111,34 @@ private:
     struct column {
         enum : std::size_t { project, width, height, name, thickness, copies };
     };
+
+    struct design_read {
+        std::shared_ptr<const project_design> design{};
+        std::string refusal{}; ///< where there is none: the rows below it need not read it again
+    };
+
+    /// A file is told of by its ending: what it is not named for is a mistyped project.
+    std::shared_ptr<const project_design> design_of(const table_row& r, const std::string& asked) {
+        if (!asked.ends_with(".json"))
+            columns_.refuse(r, column::project,
+                            "there is no project " + turncloth::detail::in_quotes(asked) + ": there are " +
+                                project_keys() + ", and project files, which end in .json",
+                            {.kind = fault::missing, .what = "a project"});
+        if (!columns_.field(r, column::thickness).empty())
+            columns_.refuse(r, column::thickness, "a project file says its own",
+                            {.kind = fault::unsuitable, .what = "a thickness"});
+        const auto [found, is_new] = designs_.try_emplace(asked);
+        design_read& file = found->second;
+        if (is_new)
+            try {
+                file.design = std::make_shared<const project_design>(read_(asked));
+            } catch (const std::runtime_error& refused) {
+                file.refusal = refused.what();
+            }
+        if (file.design == nullptr)
+            columns_.refuse(r, column::project, file.refusal, {.kind = fault::unreadable, .what = "a project file"});
+        return file.design;
+    }
 
     typed_size size_of(const table_row& r) const {
         const std::string width = columns_.needed(r, column::width), height = columns_.needed(r, column::height);
@@ -135,6 +174,8 @@ private:
     }
 
     named_columns columns_;
+    reader read_;
+    std::map<std::string, design_read> designs_{}; ///< by file
 };
 
 } // namespace allotment

@@ -56,7 +56,10 @@ std::vector<wanted_sheet> file_wanted(const orders& o) {
 std::vector<wanted_sheet> rows_wanted(const orders& o) {
     try {
         const auto rows = read_table(require_text(o.table, read_file(o.table)));
-        auto wanted = job_table(rows, o.one_order).wanted();
+        const fs::path beside = fs::path(o.table).parent_path();
+        auto wanted = job_table(rows, o.one_order, [&](const std::string& file) {
+                          return read_project_file((beside / file).string());
+                      }).wanted();
         if (wanted.empty())
             complain(o.table + " has no row below the first, which names its columns");
         return wanted;

@@ -1,6 +1,7 @@
 // A project for any size, made at one: for whatever has read it, and from wherever.
 //
 //   size_to_make(design, asked, in_centimetres)     the size in a unit that the design is made in; its own where none is asked
+//   in_unit_of(design, size)                        the same size in a unit that the design is made in
 //   sheet_for(design, finished, graduation)
 //   hangs(design)                                   whether it hangs by eyelets, so that its cloth lies along the grain
 //
@@ -28,6 +29,12 @@ typed_size in_unit(const typed_size& size) {
         [](const auto& s) { return typed_size(finished_size<Unit>(as<Unit>(s.width()), as<Unit>(s.height()))); }, size);
 }
 
+inline typed_size in_unit_of(const project_design& d, const typed_size& size) {
+    if (d.units == design_units::inches)
+        return in_unit<inch>(size);
+    return d.units == design_units::centimetres ? in_unit<centimetre>(size) : size;
+}
+
 /// Exactly the size asked for, whichever unit it is in. Throws range_error where none is asked for, and its file names none.
 inline typed_size size_to_make(const project_design& d, const std::string& asked, bool in_centimetres) {
     std::vector<typed_size> usual;
@@ -40,10 +47,7 @@ inline typed_size size_to_make(const project_design& d, const std::string& asked
         return std::holds_alternative<finished_size<centimetre>>(s) == in_centimetres;
     };
     const auto found = std::find_if(usual.begin(), usual.end(), fits);
-    const typed_size size = !asked.empty() ? read_size(asked) : found == usual.end() ? usual[0] : *found;
-    if (d.units == design_units::inches)
-        return in_unit<inch>(size);
-    return d.units == design_units::centimetres ? in_unit<centimetre>(size) : size;
+    return in_unit_of(d, !asked.empty() ? read_size(asked) : found == usual.end() ? usual[0] : *found);
 }
 
 template <length_unit Unit>

@@ -3,6 +3,8 @@
 
 #include <doctest/doctest.h>
 
+#include <cstddef>
+#include <filesystem>
 #include <set>
 
 namespace {
@@ -61,7 +63,9 @@ TEST_CASE("a bad row is named by its number and column, and the other rows are m
           "its "
           "end",
           "row 6, column 2 (width): cannot read \"1/0\" as a measurement: a denominator must not be zero",
-          "row 7, column 1 (project): there is no project \"hammock\": there are organiser, tool-roll, kneeling-pad",
+          "row 7, column 1 (project): there is no project \"hammock\": there are organiser, tool-roll, kneeling-pad, "
+          "and "
+          "project files, which end in .json",
           "row 8, column 1 (project): it is missing", "row 9, column 2 (width): it must be more than zero: it was 0 in",
           "row 10, column 3 (height): it must be more than zero: it was -9 in",
           "row 11: one pocket for a seed packet needs a finished size of at least 4 x 8 7/8 in: it was 3 x 3 in",
@@ -254,4 +258,48 @@ TEST_CASE("a thousand rows are made, and told of at every hundredth where that i
     }
     CHECK(dir.files("here").size() == files);
     CHECK(with_table(dir, table, "--quiet").err.empty()); // nobody watches
+}
+
+TEST_CASE("a row may name a project file beside the table, which is read once, and made in its own name and unit") {
+    const scratch dir;
+    std::filesystem::copy_file("examples/designs/gift_sack.json", dir / "sack.json");
+    const run_result o = with_table(dir,
+                                    "project,width,height,name\n"
+                                    "sack.json,8 in,13 in,\n"
+                                    "sack.json,30 cm,45 cm,For the fair\n"
+                                    "kneeling-pad,16 in,9 in,\n",
+                                    "--out here --units inches");
+    INFO(o.err);
+    REQUIRE(o.status == 0);
+    const auto names = dir.files("here");
+    const std::set<std::string> all(names.begin(), names.end());
+    for (const char* name : {"sack-row-2.txt", "for-the-fair.txt", "kneeling-pad-row-4.txt"})
+        CHECK_MESSAGE(all.count(name) == 1, name);
+    CHECK(dir.read("here/for-the-fair.txt").find("For the fair: Gift sack") == 0);
+    CHECK(dir.read("here/for-the-fair.txt").find("30 cm") != std::string::npos);
+}
+
+TEST_CASE(
+    "a project file that is not there, is faulty, or is given a thickness is refused by its rows, and told once") {
+    const scratch dir;
+    dir.write("broken.json", "{\"format\": 3}");
+    std::filesystem::copy_file("examples/designs/gift_sack.json", dir / "sack.json");
+    const run_result o = with_table(dir, "project,width,height,thickness\n"
+                                         "none.json,8 in,13 in,\n"
+                                         "broken.json,8 in,13 in,\n"
+                                         "broken.json,9 in,13 in,\n"
+                                         "sack.json,8 in,13 in,2\n"
+                                         "sack.json,12 in,18 in,\n");
+    CHECK(o.status == 1);
+    CHECK(o.complains("row 2, column 1 (project): cannot read"));
+    CHECK(o.complains("row 3, column 1 (project): cannot use"));
+    CHECK(o.complains("row 4, column 1 (project): cannot use"));
+    CHECK(o.complains("row 5, column 4 (thickness): a project file says its own"));
+    CHECK(o.says("Gift sack"));
+    const std::string fault = "broken.json: ";
+    std::size_t told = 0;
+    for (std::size_t at = o.err.find(fault + "format"); at != std::string::npos;
+         at = o.err.find(fault + "format", at + 1))
+        ++told;
+    CHECK(told <= 1);
 }

@@ -46,7 +46,9 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     for (std::size_t i = 0; i < sound.size(); ++i)
         must(sound[i].fields == again[i].fields && again[i].wrong.empty(), "a row reads back the same");
     refused([&] {
-        const allotment::job_table table(rows, true);
+        allotment::job_table table(rows, true, [](const std::string&) -> project_design {
+            throw range_error("there is no file here", {.kind = fault::missing, .what = "a file"});
+        });
         for (const auto& row : table.rows())
             refused([&] { make(table.job_of(row)); });
     });

@@ -396,6 +396,11 @@ TEST_CASE("a shade curtain is pleated onto its tape at any size, and a repeat th
     CHECK(drops[1].amount.value() == 113_in);
     CHECK(drops[4].amount.value() == 66_in);
     CHECK(drops[6].amount.value() == 132_in);
+    // And so they lie: two of 57 in, the second a whole number of repeats further down.
+    const sheet_cloth<inch> laid = cloth_for<inch>(s, "shade cloth", {}, {.sold = {1_in}}, {.may_join = true});
+    REQUIRE(laid.joined.size() == 1);
+    CHECK(laid.joined[0].parts.in_order() == std::vector<length<inch>>(2, 57_in));
+    CHECK(laid.lay.length == 130_in);
     // The longer it falls, the deeper its hem: 36 in and less 2 in, more than 60 in 4 in.
     CHECK(sheet_at(curtain, finished_size<inch>(48_in, 36_in)).pieces[0].cut.height() == 39_in);
     CHECK(sheet_at(curtain, finished_size<inch>(48_in, 61_in)).pieces[0].cut.height() == 66_in);

@@ -140,8 +140,7 @@ std::vector<string> own_words() {
         "Woven shade cloth is plastic and melts: crease it by hand or with a blunt tool, and keep the iron away.",
         "A curtain in the wind pulls: hang it from a rail that is fixed to the frame, not to the glass, and draw it "
         "back in a storm.",
-        "Where the curtain is wider than its cloth, join its widths first: cut every drop at the same place of the "
-        "pattern, hold each join up to the light, and press its allowances apart by hand.",
+        "Hold each join of the curtain's widths up to the light, and crease its allowances apart by hand.",
         "Overcast the ends of the heading tape before it is sewn on. The flat at either end of the heading goes round "
         "the corner to the frame, or lies under the next curtain.",
         "Lay each pleat in the middle of its part, so that the same flat is left between any two, and pin it.",

@@ -43,8 +43,8 @@ private:
             pleats[i][2 * e] = d.add(crease<inch>{.at = things::line(p, from, "2 3/4"_in)});
             pleats[i][2 * e + 1] = d.add(crease<inch>{.at = things::line(p, from, "1 3/4"_in)});
             d.add(before{pleats[i][2 * e], pleats[i][2 * e + 1], "a pleat goes back, and then forward"});
-            for (std::size_t k = 0; in_hand && k < 2; ++k)
-                d.add(before{pleats[i][2 * e + k], laid[i], "it is folded in the hand"});
+            for (std::size_t fold = 0; in_hand && fold < 2; ++fold)
+                d.add(before{pleats[i][2 * e + fold], laid[i], "it is folded in the hand"});
         }
         chalk_line<inch> down = things::line(back, edge::left, 0_in),
                          across = things::line(back, edge::bottom, "1 1/8"_in);

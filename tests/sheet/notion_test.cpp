@@ -265,7 +265,7 @@ TEST_CASE("pleats with gaps on a heading, and the drops of a curtain") {
            {"each drop, as long as it must be", 64_in},
            {"each drop, up to a whole repeat", 66_in},
            {"cut off each drop beyond that", 2_in},
-           {"cloth for them", 132_in}});
+           {"cloth for them, each to a whole repeat", 132_in}});
     check(listed("drops", curtain_drops<inch>{50_in, 64_in, 58_in, "1/2"_in}),
           {{"widths of cloth", n(1)},
            {"widths joined", 58_in},

@@ -8,6 +8,7 @@
 
 #include <doctest/doctest.h>
 
+#include <algorithm>
 #include <string>
 #include <vector>
 
@@ -57,6 +58,56 @@ TEST_CASE("the cloth for them is what those pages reckon") {
     CHECK(back.pieces[0].name == "curtain (1)");
     CHECK(back.pieces[1].size == cut_size<inch>(44_in, 106_in));
     CHECK(back.on_sheet == std::vector<std::size_t>{0, 0, 0});
+}
+
+TEST_CASE(
+    "on a pattern whole widths are joined, each cut at the same place of it, and what they make up more is cut off") {
+    // By hand: of 58 in, joins of 1/2 in leave 57, which hold 7 repeats of 8 in: widths of 57 in, 2 x 57 - 1 = 113 joined.
+    const cloth_in_widths<inch> usable{.usable = 58_in, .join = "1/2"_in};
+    const width_parts<inch> two = matched_widths(98_in, usable, 8_in);
+    CHECK(two.in_order() == std::vector<length<inch>>(2, 57_in));
+    CHECK(two.joins() == 1);
+    CHECK(to_text(two.working()) == "98 in = 2 x 57 in widths - 1 in join - 15 in cut off");
+    CHECK(matched_widths(113_in, usable, 8_in).trimmed == 0_in);
+    CHECK(matched_widths("113 1/16"_in, usable, 8_in).count() == 3);
+    CHECK(matched_widths(98_in, usable, 0_in).in_order() == std::vector<length<inch>>(2, 58_in)); // along it alone
+    CHECK_THROWS_AS(matched_widths(98_in, usable, 58_in), curtain_error);
+
+    project<inch> p = curtain(98_in, 64_in);
+    p.add(project_cloth<inch>{.material = "ticking",
+                              .width = 60_in,
+                              .selvedge = 1_in,
+                              .join = "1/2"_in,
+                              .repeat_along = 6_in,
+                              .repeat_across = 8_in});
+    const sheet_cloth<inch> c = laid(p, {});
+    REQUIRE(c.lay.places.size() == 2);
+    // The second begins 11 repeats down: 66 + 64.
+    CHECK(c.lay.length == 130_in);
+    for (const cloth_place<inch>& place : c.lay.places) {
+        CHECK(place.where.from_left == 1_in);
+        CHECK((place.where.from_end == 0_in || place.where.from_end == 66_in));
+    }
+    sheet<inch> s = sheet_of(p);
+    say_joins(s, c);
+    const std::string text = to_text(s);
+    CHECK(text.find("its pattern again every 6 in (15.2 cm) along it") != std::string::npos);
+    CHECK(text.find("Make up each curtain of 2 widths") != std::string::npos);
+    CHECK(text.find("Then cut off either side what is listed.") != std::string::npos);
+    const notion<inch> told = listed(c);
+    CHECK(std::any_of(told.details().begin(), told.details().end(), [](const notion_detail<inch>& d) {
+        return d.what == "curtain, cut off either side once it is joined" && d.amount.value() == "7 1/2"_in;
+    }));
+}
+
+TEST_CASE("cloth of a pattern that is washed first has its repeat as it is then") {
+    project<inch> p = curtain(40_in, 20_in);
+    p.add(project_cloth<inch>{.material = "ticking",
+                              .width = 60_in,
+                              .washed = washed_when::before_cutting,
+                              .change = {.along = shrinks_by(percent(10)), .across = {}},
+                              .repeat_along = 10_in});
+    CHECK(laid(p, {}).bolt.repeat_along == 9_in);
 }
 
 TEST_CASE("what no second width is asked for stays whole, and two widths make three parts") {
@@ -167,7 +218,6 @@ TEST_CASE("the project's own allowance is used, folded cloth is opened out, and 
     CHECK(c.joined[0].parts.join == 1_in);
     CHECK(c.joined[0].parts.left == 10_in); // (60 + 4 - 44) / 2
     CHECK_FALSE(c.bolt.folded);
-    CHECK_THROWS_AS(laid(curtain(60_in, 20_in), {.width = 44_in, .repeat_across = 4_in}), piece_too_wide_error);
     project<inch> film = curtain(60_in, 50_in);
     film.find("curtain")->of_film();
     CHECK_THROWS_AS(laid(film, {.width = 44_in}), piece_too_wide_error);

@@ -174,6 +174,7 @@ struct design_cloth {
     number_expression shrinks_along{}, shrinks_across{};
     length_expression join{};
     std::vector<design_on_hand> on_hand{};
+    length_expression repeat_along{}, repeat_across{};
     condition_expression where{};
     friend bool operator==(const design_cloth&, const design_cloth&) = default;
 };

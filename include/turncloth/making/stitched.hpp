@@ -72,7 +72,7 @@ template <length_unit Unit>
 void add_bars(stitched<Unit>& all, const work_place<Unit>& p, const work_step<Unit>& s, std::int64_t copies) {
     if (s.stitches > 0)
         all.add({s.stitch, sewn_in_bar(bar_of_box(s.width, s.height, s.stitches), length_of<Unit>({1, 16})),
-                 copies * static_cast<std::int64_t>(p.along.at.size())});
+                 copies * static_cast<std::int64_t>(p.along.at.size()), length<Unit>()});
 }
 
 /// Of a seam in several rows each is told as an even share: their sum is what counts. A row that closes a seam is told

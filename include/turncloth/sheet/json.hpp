@@ -11,7 +11,7 @@
 //   {"turncloth_sheet": 1, "name", "finished": {"width", "height"}, "asked": {"width", "height"}, "ruler",
 //    "pieces": [{"name", "material", "count", "film", "frays", "lies", "inside", "cut": {"width", "height"}, "edges": {"top", ...},
 //                "lines": [{"kind", "what", "finish", "parallel_to", "from_cut_edge", "begins", "ends"}]}],
-//    "cloths": [{"material", "width", "selvedge", "one_way", "folded", "washed", "join", "change": {}, "on_hand": []}],
+//    "cloths": [{"material", "width", "selvedge", "one_way", "folded", "washed", "join", "repeat_along", "repeat_across", "change": {}, "on_hand": []}],
 //    "meetings": [{"longer", "shorter", "from", "fullness", "marks": [{"longer", "shorter"}]}],
 //    "notions": [{"name", "details": [{"what", "amount"} or {"what", "count"}]}],
 //    "steps": [{"pieces", "steps": [{"verb", "places": [{"piece", "side", "from", "at", ...}]}], "check", "sentences"}],

@@ -254,7 +254,7 @@ notion<Unit> listed(std::string name, const curtain_drops<Unit>& d) {
     n.figure("each drop, as long as it must be", d.drop);
     if (drops.repeats > 0)
         n.figure("each drop, up to a whole repeat", drops.drop).figure("cut off each drop beyond that", drops.off);
-    return n.figure("cloth for them", drops.cloth);
+    return n.figure(drops.repeats > 0 ? "cloth for them, each to a whole repeat" : "cloth for them", drops.cloth);
 }
 
 /// Webbing loops alike.

@@ -161,7 +161,8 @@ private:
 
 template <length_unit Unit>
 bool cut_alike(const bolt<Unit>& a, const bolt<Unit>& b) {
-    return a.width == b.width && a.selvedge == b.selvedge && a.one_way == b.one_way;
+    return a.width == b.width && a.selvedge == b.selvedge && a.one_way == b.one_way &&
+           a.repeat_along == b.repeat_along && a.repeat_across == b.repeat_across;
 }
 
 } // namespace detail

@@ -1,6 +1,7 @@
 // What a project says of a cloth that it is cut from, and of how a piece lies on it: what decides a lay.
 //
-//   project_cloth<U>     material, width, selvedge, one_way, folded; washed when, and its change then; pieces on hand
+//   project_cloth<U>     material, width, selvedge, one_way, folded, repeats of its pattern; washed when, and its change then;
+//                        pieces on hand
 //   piece_on_hand<U>     a remnant of it, used before any is bought (on_hand.hpp): its name, width and length
 //   cloth_lie            as_asked, along_grain, one_way, either_way, on_fold, turned_alike: given to piece::lies
 //   washed_when          unwashed, before_cutting, as_pieces
@@ -64,6 +65,8 @@ struct project_cloth {
     washing change{};    ///< in that wash
     length<Unit> join{}; ///< the allowance at each edge of widths that are joined (widths_joined.hpp); zero: as usual
     std::vector<piece_on_hand<Unit>> on_hand{};
+    length<Unit> repeat_along{},
+        repeat_across{}; ///< of its pattern, from one place to the next alike; nothing on plain cloth
 
     friend bool operator==(const project_cloth&, const project_cloth&) = default;
 };

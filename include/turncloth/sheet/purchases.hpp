@@ -86,8 +86,8 @@ struct sheet_cloth {
 };
 
 /// How pieces may lie, and how long a good lay is looked for. With `may_join` those that are wider than the cloth are made
-/// up of parts (widths_joined.hpp), unless they are of film, are no rectangles or are washed in pieces, or the cloth has a
-/// repeat, which would have to be matched; the cloth then lies single.
+/// up of parts (widths_joined.hpp), unless they are of film, are no rectangles or are washed in pieces; the cloth then lies
+/// single. Where it has a repeat they are whole widths, on which the pattern goes on.
 struct cloth_options {
     grain lies = grain::fixed; ///< of pieces of which the project says nothing: down them, as they hang, or either way
     lay_effort effort = {};
@@ -105,6 +105,8 @@ sheet_cloth<Unit> pieces_of(const sheet<Unit>& s, const std::string& material, c
         c.before_wash = c.bolt.width;
         c.bolt.width = after_washing(c.bolt.width, said->change.across);
         c.bolt.selvedge = after_washing(c.bolt.selvedge, said->change.across);
+        c.bolt.repeat_across = after_washing(c.bolt.repeat_across, said->change.across);
+        c.bolt.repeat_along = after_washing(c.bolt.repeat_along, said->change.along);
     }
     for (std::size_t i = 0; i < s.pieces.size(); ++i)
         if (const piece<Unit>& p = s.pieces[i].made_from; p.material() == material) {
@@ -159,7 +161,7 @@ sheet_cloth<Unit> in_widths(const sheet<Unit>& s, sheet_cloth<Unit> c) {
         return false;
     };
     const bool repeats = c.bolt.repeat_across.value() > 0 || c.bolt.repeat_along.value() > 0;
-    if (repeats || (said != nullptr && said->washed == washed_when::as_pieces) || !any())
+    if ((said != nullptr && said->washed == washed_when::as_pieces) || !any())
         return c;
     const sheet_cloth<Unit> whole = lying_single(std::move(c));
     c = whole;
@@ -175,9 +177,10 @@ sheet_cloth<Unit> in_widths(const sheet<Unit>& s, sheet_cloth<Unit> c) {
             const length<Unit> beside = std::max(l.allowance() + l.reach(), r.allowance() + r.reach());
             const length<Unit> join =
                 said == nullptr || said->join.value() == 0 ? usual_join<Unit>(c.material) : said->join;
+            const cloth_in_widths<Unit> widths_of_cloth{c.bolt.usable_width(), join, s.graduation, beside};
             c.joined.push_back({on_sheet, p.name, p.quantity,
-                                parts_of_widths(p.size.width(), cloth_in_widths<Unit>{c.bolt.usable_width(), join,
-                                                                                      s.graduation, beside})});
+                                repeats ? matched_widths(p.size.width(), widths_of_cloth, c.bolt.repeat_across)
+                                        : parts_of_widths(p.size.width(), widths_of_cloth)});
             widths = c.joined.back().parts.in_order();
         }
         for (std::size_t k = 0; k < widths.size(); ++k) {
@@ -255,6 +258,8 @@ void list_parts(notion<Unit>& n, const piece_in_parts<Unit>& j) {
         n.figure(named(j.name) + " (" + std::to_string(k + 1) + "), cut width", widths[k]);
     if (j.parts.join.value() > 0)
         n.figure(named(j.name) + ", allowance of each join", j.parts.join);
+    if (j.parts.trimmed.value() > 0)
+        n.figure(named(j.name) + ", cut off either side once it is joined", j.parts.trimmed / 2);
 }
 
 } // namespace detail

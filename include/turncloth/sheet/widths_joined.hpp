@@ -2,7 +2,7 @@
 // parts at both sides.
 //
 //   width_parts<U>             middle, middles, left, right, join; count(), joins(), in_order(), working()
-//   parts_of_widths(width, cloth)    how a width is made up
+//   parts_of_widths(width, cloth)    how a width is made up;  matched_widths(width, cloth, across) of cloth with a pattern
 //   piece_in_parts<U>          name, count, parts: such a piece of a sheet
 //   cloth_in_widths<U>         usable, join, graduation, beside: of the cloth, and of what lies at the piece's sides
 //
@@ -17,6 +17,7 @@
 #include <turncloth/measure/require.hpp>
 #include <turncloth/measure/rounding.hpp>
 #include <turncloth/measure/working.hpp>
+#include <turncloth/notions/curtain.hpp>
 #include <turncloth/notions/joining.hpp>
 
 #include <algorithm>
@@ -41,7 +42,9 @@ struct width_parts {
     length<Unit> middle{};
     std::int64_t middles = 1;
     length<Unit> left{}, right{};
-    length<Unit> join{}; ///< the allowance at each edge that is joined
+    length<Unit> join{};    ///< the allowance at each edge that is joined
+    bool matched = false;   ///< whole widths, on which a pattern goes on over each join
+    length<Unit> trimmed{}; ///< that those make up more; it is cut off once they are joined, half of it at either side
 
     std::int64_t count() const { return middles + (left.value() > 0 ? 1 : 0) + (right.value() > 0 ? 1 : 0); }
     std::int64_t joins() const { return count() - 1; }
@@ -58,11 +61,13 @@ struct width_parts {
         figure<Unit> sum;
         if (left.value() > 0)
             sum.plus(left, "left");
-        sum.plus_times(middles, {middle}, joins() > 0 ? label("middle") : label("cut"));
+        sum.plus_times(middles, {middle}, joins() == 0 ? label("cut") : matched ? label("widths") : label("middle"));
         if (right.value() > 0)
             sum.plus(right, "right");
         if (joins() > 0 && join.value() > 0)
             sum.plus_times(-fraction(joins()), {join * 2}, joins() == 1 ? label("join") : label("joins"));
+        if (trimmed.value() > 0)
+            sum.plus_times(-1, {trimmed}, "cut off");
         return sum;
     }
 
@@ -107,6 +112,22 @@ width_parts<Unit> parts_of_widths(length<Unit> width, const cloth_in_widths<Unit
     return made;
 }
 
+/// Of cloth with a pattern, whose repeat across it is `across`; nothing where it repeats along it alone. Throws as widths_of a
+/// curtain (notions/curtain.hpp), and as parts_of_widths.
+template <length_unit Unit>
+width_parts<Unit> matched_widths(length<Unit> width, const cloth_in_widths<Unit>& cloth, length<Unit> across) {
+    const length<Unit> usable = detail::graduated_down(cloth.usable, cloth.graduation), taken = cloth.join * 2;
+    const joined_widths<Unit> whole = widths_of(
+        curtain_drops<Unit>{.width = width, .drop = {}, .usable = usable, .join = cloth.join, .across = across});
+    require_at_most<joining_error>(whole.count, most_width_parts, "the number of widths to join");
+    const length<Unit> all = whole.made_up.value();
+    return {.middle = (all + taken * whole.joins) / whole.count,
+            .middles = whole.count,
+            .join = cloth.join,
+            .matched = true,
+            .trimmed = all - width};
+}
+
 /// A piece of a sheet that is cut as parts and sewn together.
 template <length_unit Unit>
 struct piece_in_parts {
@@ -129,6 +150,19 @@ length<Unit> usual_join(const std::string& material) {
 template <length_unit Unit>
 std::string joining_step(const piece_in_parts<Unit>& j) {
     const std::int64_t n = j.parts.count();
+    if (j.parts.matched && j.parts.trimmed.value() == 0)
+        return sentence(
+            {"Make up each ", j.name, " of ", n,
+             " widths, before you mark it: lay each two right sides together so that the pattern goes on from one "
+             "to the next, sew them along their long edges by the allowance listed, and press or crease the "
+             "allowances apart. The figures for thread leave these seams out."});
+    if (j.parts.matched)
+        return sentence(
+            {"Make up each ", j.name, " of ", n,
+             " widths, before you mark it: lay each two right sides together so that the pattern goes on from one "
+             "to the next, sew them along their long edges by the allowance listed, and press or crease the "
+             "allowances apart. Then cut off either side what is listed. The figures for thread leave these seams "
+             "out."});
     if (j.parts.join.value() == 0)
         return sentence(
             {"Make up each ", j.name, " of ", n,

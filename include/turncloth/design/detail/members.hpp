@@ -196,6 +196,10 @@ void members(Visitor& v, Self& c) {
     v.may("shrinks_across", c.shrinks_across, "And of its width");
     v.may("join", c.join,
           "The allowance at each edge of widths that are joined; 1/2 in or 1.5 cm where nothing is said");
+    v.may("repeat_along", c.repeat_along,
+          "From one place of its pattern to the next alike, along it; pieces wider than it are then joined of whole "
+          "widths");
+    v.may("repeat_across", c.repeat_across, "And across it");
     v.may("on_hand", c.on_hand, "Pieces of it that are there already, used before any is bought");
     v.may("where", c.where, "It is said only where this holds");
 }

@@ -170,7 +170,8 @@ private:
         const length_type width = length(from.width, "/width"), selvedge = length(from.selvedge, "/selvedge");
         const dimensional_change along = change(from.shrinks_along, "/shrinks_along"),
                                  across = change(from.shrinks_across, "/shrinks_across");
-        const length_type join = length(from.join, "/join");
+        const length_type join = length(from.join, "/join"), repeat_along = length(from.repeat_along, "/repeat_along"),
+                          repeat_across = length(from.repeat_across, "/repeat_across");
         p.add(project_cloth<Unit>{from.material,
                                   width,
                                   selvedge,
@@ -179,7 +180,9 @@ private:
                                   from.washed,
                                   {along, across},
                                   join,
-                                  pieces_on_hand(values_, from, path_)});
+                                  pieces_on_hand(values_, from, path_),
+                                  repeat_along,
+                                  repeat_across});
     }
     drafted_corner<Unit> corner_made(project<Unit>& p, const design_outline_corner& c, const finish<Unit>& all) const {
         const length_type across = length(c.across, "/across");

@@ -204,6 +204,8 @@ private:
         made.shrinks_along = percents_said(c.change.along);
         made.shrinks_across = percents_said(c.change.across);
         made.join = said_unless_nothing(c.join);
+        made.repeat_along = said_unless_nothing(c.repeat_along);
+        made.repeat_across = said_unless_nothing(c.repeat_across);
         for (const piece_on_hand<Unit>& kept : c.on_hand)
             made.on_hand.push_back({kept.name, said(kept.width), said(kept.length), {}});
         return made;

@@ -75,6 +75,28 @@ inline constexpr std::pair<std::string_view, std::string_view> german_cutting[] 
     {"kept: parts that make up the {1}", "Teile, aus denen „{1}“ zusammengesetzt wird"},
     {"kept: {1}, cut width", "{1}, zugeschnittene Breite"},
     {"kept: {1}, allowance of each join", "{1}, Zugabe an jeder Verbindungsnaht"},
+    {"kept: {1}, cut off either side once it is joined", "{1}, nach dem Verbinden an jeder Seite abzuschneiden"},
+    {"kept: Make up each {1} of {2} widths, before you mark it: lay each two right sides together so that the pattern "
+     "goes on "
+     "from one to the next, sew them along their long edges by the allowance listed, and press or crease the "
+     "allowances apart. "
+     "The figures for thread leave these seams out.",
+     "Jedes Teil „{1}“ vor dem Anzeichnen aus {2} Bahnen zusammensetzen: je zwei rechts auf rechts legen, so dass das "
+     "Muster von "
+     "einer zur nächsten weiterläuft, an den langen Kanten mit der angegebenen Zugabe nähen und die Zugaben "
+     "auseinanderbügeln "
+     "oder -streichen. Diese Nähte sind in den Garnmengen nicht enthalten."},
+    {"kept: Make up each {1} of {2} widths, before you mark it: lay each two right sides together so that the pattern "
+     "goes on "
+     "from one to the next, sew them along their long edges by the allowance listed, and press or crease the "
+     "allowances apart. "
+     "Then cut off either side what is listed. The figures for thread leave these seams out.",
+     "Jedes Teil „{1}“ vor dem Anzeichnen aus {2} Bahnen zusammensetzen: je zwei rechts auf rechts legen, so dass das "
+     "Muster von "
+     "einer zur nächsten weiterläuft, an den langen Kanten mit der angegebenen Zugabe nähen und die Zugaben "
+     "auseinanderbügeln "
+     "oder -streichen. Dann an jeder Seite abschneiden, was angegeben ist. Diese Nähte sind in den Garnmengen nicht "
+     "enthalten."},
     {"{1}; cut in parts, from the left {2} wide, laid edge to edge",
      "{1}; in Teilen zuschneiden, von links {2} breit, Kante an Kante gelegt"},
     {"kept: Make up each {1} of {2} parts, from the left as they are numbered: lay them edge to edge, none over "

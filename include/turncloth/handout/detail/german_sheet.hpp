@@ -102,6 +102,7 @@ inline constexpr std::pair<std::string_view, std::string_view> german_sheet[] = 
     {"strips across the cloth", "Streifen quer zum Stoff"},
     {"joins", "Stöße"},
     {"cloth for them", "Stoff dafür"},
+    {"cloth for them, each to a whole repeat", "Stoff dafür, jede bis zum ganzen Rapport"},
     {"left over of the strip", "Rest des Streifens"},
     {"pleats", "Falten"},
     {"each shows", "jede sichtbar"},

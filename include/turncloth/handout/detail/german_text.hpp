@@ -38,6 +38,8 @@ inline constexpr std::pair<std::string_view, std::string_view> german_text[] = {
     {"finishes {1} when it is pleated", "in Falten gelegt fertig {1}"},
     {"{1} wide", "{1} breit"},
     {"with selvedges of {1}", "mit Webkanten von {1}"},
+    {"its pattern again every {1} along it", "Muster alle {1} in der Länge"},
+    {"its pattern again every {1} across it", "Muster alle {1} in der Breite"},
     {"joined by allowances of {1}", "mit Zugaben von {1} verbunden"},
     {"on hand {1}, {2} x {3}", "vorhanden {1}, {2} x {3}"},
     {"folded, selvedge on selvedge", "gefaltet, Webkante auf Webkante"},

@@ -23,6 +23,10 @@ bolt<Unit> as_said(bolt<Unit> cloth, const project_cloth<Unit>* said) {
     }
     cloth.one_way |= said->one_way;
     cloth.folded |= said->folded;
+    if (cloth.repeat_along.value() == 0 && cloth.repeat_across.value() == 0) {
+        cloth.repeat_along = said->repeat_along;
+        cloth.repeat_across = said->repeat_across;
+    }
     return cloth;
 }
 

@@ -91,6 +91,10 @@ json json_of(const project_cloth<Unit>& c) {
     j.update({{"one_way", c.one_way}, {"folded", c.folded}, {"washed", word_of(c.washed)}});
     if (c.join.value() > 0)
         j["join"] = to_json(c.join);
+    if (c.repeat_along.value() > 0)
+        j["repeat_along"] = to_json(c.repeat_along);
+    if (c.repeat_across.value() > 0)
+        j["repeat_across"] = to_json(c.repeat_across);
     if (c.change != washing())
         j["change"] = {{"along", to_text(c.change.along.part())}, {"across", to_text(c.change.across.part())}};
     for (const piece_on_hand<Unit>& kept : c.on_hand)

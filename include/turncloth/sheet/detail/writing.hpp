@@ -200,6 +200,10 @@ private:
                 say(sentence({"with selvedges of ", c.selvedge}, by()));
             if (c.join.value() > 0)
                 say(sentence({"joined by allowances of ", c.join}, by()));
+            if (c.repeat_along.value() > 0)
+                say(sentence({"its pattern again every ", c.repeat_along, " along it"}, by()));
+            if (c.repeat_across.value() > 0)
+                say(sentence({"its pattern again every ", c.repeat_across, " across it"}, by()));
             if (c.one_way)
                 say(std::string(word("one way up")));
             if (c.folded)
