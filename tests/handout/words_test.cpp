@@ -175,6 +175,8 @@ std::vector<string> own_words() {
         "A cloth that hangs low is pulled down with all that stands on it: keep hot dishes and flames off it where "
         "small children or animals are.",
         "Tool apron",
+        "apron",
+        "flap",
         "tool strip",
         "bellows pocket",
         "pleated pocket",

@@ -114,7 +114,7 @@ TEST_CASE("a piece on hand is squared to its size, and cut across only where som
           "side of a part is the one that lay nearest that end");
     CHECK(told(36_in) ==
           "cut 0: square the piece on hand to 40 x 36 in, its grain along the 36 in, and mark one end; cut right "
-          "across 30 in from it. The near side of a part is the one that lay nearest that end");
+          "across, 30 in from it. The near side of a part is the one that lay nearest that end");
 }
 
 TEST_CASE("cloth with a repeat is refused where some is on hand, and a piece on hand of no size") {
