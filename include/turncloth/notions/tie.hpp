@@ -241,7 +241,7 @@ constexpr length<Unit> ends_beyond(length<Unit> tie, length<Unit> casing, length
 /// Throws tie_error for a casing that goes round the waist, for a tie too short for its casing, and as tie_round.
 template <length_unit Unit>
 constexpr figure<Unit> waist_tie_length(const waist_tie<Unit>& t) {
-    const figure<Unit> cut = tie_round<Unit>(t.waist, 1, t.bow, {.turned = t.turned});
+    figure<Unit> cut = tie_round<Unit>(t.waist, 1, t.bow, {.turned = t.turned});
     if (t.casing >= t.waist)
         detail::refuse<tie_error>(
             {"a casing of ", t.casing, " goes all round a waist of ", t.waist, " and leaves nothing to tie"},

@@ -46,6 +46,7 @@ notion<Unit> listed(std::string name, const buttoned_lap<Unit>& l, std::type_ide
         .figure("buttons, from the finished edge that is fastened", l.stand);
     if (l.runs == hole_runs::along_edge) {
         std::vector<length<Unit>> begins;
+        begins.reserve(holes.size());
         for (const buttonhole<Unit>& h : holes)
             begins.push_back(h.begins);
         n.places("buttonholes along the edge, where they begin, from its finished end", std::move(begins));
