@@ -1,6 +1,7 @@
 // What is asked of lengths that are typed beside a size.
 //
 //   check_thickness(text)             refuses what is not a thickness
+//   check_cutting_table(text)         refuses what is no length of a table
 //   read_cloth_width(text)            "54 in" of all cloth, or "film: 36 in" of one; what is no width is refused
 #ifndef TURNCLOTH_EXAMPLES_SHEETS_CHECKS_HPP
 #define TURNCLOTH_EXAMPLES_SHEETS_CHECKS_HPP
@@ -18,6 +19,11 @@ using namespace turncloth;
 /// Throws text_error, overflow_error or range_error.
 inline void check_thickness(const std::string& text) {
     require_more_than_zero<range_error>(read_length<inch>(text), "a thickness");
+}
+
+/// The same.
+inline void check_cutting_table(const std::string& text) {
+    require_more_than_zero<range_error>(read_length<inch>(text), "the length of a cutting table");
 }
 
 struct typed_width {

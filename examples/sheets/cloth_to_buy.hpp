@@ -55,6 +55,19 @@ bolt<Unit> roll_of(const sheet<Unit>& s, const std::string& material, const clot
     return roll;
 }
 
+/// Whether its grain must be upright.
+inline bool keeps_upright(const std::string& material, bool hangs) { return hangs && material == "canvas"; }
+
+template <length_unit Unit>
+purchase_rules<Unit> rules_of(const cloth_sold<Unit>& cloth) {
+    return {.straightening = cloth.straightening, .change = {}, .sold = usual_steps<Unit>()};
+}
+
+template <length_unit Unit>
+void leave_open(sheet<Unit>& s, const std::string& material, const error& refused) {
+    s.warnings.push_back("How much " + material + " to buy is left open: " + refused.what());
+}
+
 /// Pieces wider than the cloth are made up of parts. What may not be is said as a warning, and the rest of the sheet holds.
 template <length_unit Unit>
 std::vector<sheet_cloth<Unit>> add_cloth(sheet<Unit>& s, const cloth_sold<Unit>& cloth, bool hangs,
@@ -71,13 +84,10 @@ std::vector<sheet_cloth<Unit>> add_cloth(sheet<Unit>& s, const cloth_sold<Unit>&
         if (std::find(materials.begin(), materials.end(), w.material) == materials.end())
             s.warnings.push_back("No piece is cut from the " + w.material + " that a width is given for");
     for (const std::string& material : materials) {
-        const bolt<Unit> roll = roll_of(s, material, cloth, widths);
-        const purchase_rules<Unit> rules{
-            .straightening = cloth.straightening, .change = {}, .sold = usual_steps<Unit>()};
         try {
             for (sheet_cloth<Unit>& c : cloths_for<Unit>(
-                     s, {material, roll, rules}, on_hand,
-                     {.lies = hangs && material == "canvas" ? grain::fixed : grain::may_turn,
+                     s, {material, roll_of(s, material, cloth, widths), rules_of(cloth)}, on_hand,
+                     {.lies = keeps_upright(material, hangs) ? grain::fixed : grain::may_turn,
                      .effort = {.steps = on_hand.empty() ? 20'000U : 400'000U}, // shared out, each is laid many times
                       .may_join = true})) {
                 s.notions.push_back(listed(c));
@@ -85,7 +95,7 @@ std::vector<sheet_cloth<Unit>> add_cloth(sheet<Unit>& s, const cloth_sold<Unit>&
                 all.push_back(std::move(c));
             }
         } catch (const error& refused) {
-            s.warnings.push_back("How much " + material + " to buy is left open: " + refused.what());
+            leave_open(s, material, refused);
         }
     }
     return all;

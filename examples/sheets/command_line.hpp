@@ -145,7 +145,7 @@ inline parsed<orders> parse(int argc, char** argv, handout_printer* printer) {
         ->needs(order);
     app.add_option("--cutting-table", o.cutting_table,
                    "Of an order: how long the table is that cloth is spread on; any length where none is given")
-        ->check(refused_by(detail::read_graduation<inch>))
+        ->check(refused_by(check_cutting_table))
         ->type_name("LENGTH")
         ->needs(order);
     o.jobs = std::max(1U, std::thread::hardware_concurrency());

@@ -44,12 +44,12 @@ public:
     std::size_t add(sheet<Unit>& s, bool hangs, std::int64_t copies, const std::string& name) {
         rows_.emplace_back();
         for (const std::string& material : materials_of(s)) {
-            const key_of_cloth key{material, hangs && material == "canvas"};
+            const key_of_cloth key{material, keeps_upright(material, hangs)};
             try {
                 cloth_order<Unit>& order = cloths_.try_emplace(key, order_of(s, key)).first->second;
                 rows_.back().push_back({key, order.add(s, copies, name)});
             } catch (const error& refused) {
-                s.warnings.push_back("How much " + material + " to buy is left open: " + refused.what());
+                leave_open(s, material, refused);
             }
         }
         return rows_.size() - 1;
@@ -95,7 +95,7 @@ private:
     cloth_order<Unit> order_of(const sheet<Unit>& s, const key_of_cloth& key) const {
         return {key.first,
                 roll_of(s, key.first, cloth_, widths_),
-                {.straightening = cloth_.straightening, .change = {}, .sold = usual_steps<Unit>()},
+                rules_of(cloth_),
                 table_,
                 {.lies = key.second ? grain::fixed : grain::may_turn, .effort = {.steps = 20'000}, .may_join = true}};
     }

@@ -56,7 +56,9 @@ TEST_CASE("a table without the table of copies, or an order without a table, is 
     CHECK(dir.run("--table t.csv --plies 3").status == 2);
     CHECK(dir.run("--table t.csv --one-order --part 1/2").status == 2);
     CHECK(dir.run("--table t.csv --one-order --on-hand \"canvas: 40 x 30 in\"").status == 2);
-    CHECK(dir.run("--table t.csv --one-order --cutting-table 0in").status == 2);
+    const run_result flat = dir.run("--table t.csv --one-order --cutting-table 0in");
+    CHECK(flat.status == 2);
+    CHECK_MESSAGE(flat.complains("the length of a cutting table must be more than zero: it was 0 in"), flat.err);
 }
 
 TEST_CASE("copies that are no whole number from 1 are named by their row, and the other rows are ordered") {
