@@ -273,7 +273,7 @@ TEST_CASE("a row may name a project file beside the table, which is read once, a
     REQUIRE(o.status == 0);
     const auto names = dir.files("here");
     const std::set<std::string> all(names.begin(), names.end());
-    for (const char* name : {"sack-row-2.txt", "for-the-fair.txt", "kneeling-pad-row-4.txt"})
+    for (const std::string name : {"sack-row-2.txt", "for-the-fair.txt", "kneeling-pad-row-4.txt"})
         CHECK_MESSAGE(all.count(name) == 1, name);
     CHECK(dir.read("here/for-the-fair.txt").find("For the fair: Gift sack") == 0);
     CHECK(dir.read("here/for-the-fair.txt").find("30 cm") != std::string::npos);

@@ -90,8 +90,9 @@ TEST_CASE("a spread is drawn as its plies lie, with half of what they have at th
     const ordered_cloth<inch> all = order.laid();
     REQUIRE(all.spreads.size() == 2); // as worked out by hand above: 20 in four times, and 10 in once
     const std::string whole = to_svg(page_of(spread_of(all, 0), {.shows = units_shown::inches}));
-    for (const char* said : {"lay of canvas, spread 1 of 2", "spread 4 times over itself, each ply 23 in long",
-                             "each place gives 4 pieces", "trim 1 1/2 in off to straighten this end", "each ply 23 in"})
+    for (const std::string said :
+         {"lay of canvas, spread 1 of 2", "spread 4 times over itself, each ply 23 in long",
+          "each place gives 4 pieces", "trim 1 1/2 in off to straighten this end", "each ply 23 in"})
         CHECK_MESSAGE(whole.find(said) != std::string::npos, said);
     CHECK(whole.find("buy") == std::string::npos); // that is said of the order
     CHECK(whole.find("bought") == std::string::npos);
